@@ -1,0 +1,85 @@
+// Imports point one way: optics <- planner <- answers <- api, with contract beside planner, and the SDK apart.
+// For each package, the workspace packages that its code may import. Tests beside the code may import anything.
+const mayImport = {
+  "packages/optics": [],
+  "packages/planner": ["packages/optics"],
+  "packages/contract": [],
+  "packages/answers": ["packages/contract", "packages/planner", "packages/optics"],
+  "packages/quiz": ["packages/planner", "packages/optics"],
+  "packages/charts": ["packages/planner", "packages/optics"],
+  // Knows the service by its HTTP contract alone.
+  "packages/sdk": [],
+  "services/api": [
+    "packages/answers",
+    "packages/charts",
+    "packages/contract",
+    "packages/optics",
+    "packages/planner",
+    "packages/quiz",
+  ],
+};
+
+const test = "\\.test\\.ts$";
+const anyPackage = "^(packages|services)/[^/]+/";
+
+/** @param {string[]} folders */
+const inside = (folders) => `^(${folders.join("|")})/`;
+
+const directions = Object.entries(mayImport).map(([folder, allowed]) => ({
+  name: `direction-${folder.split("/")[1]}`,
+  comment: `${folder} may import ${allowed.join(", ") || "no other workspace package"}.`,
+  severity: "error",
+  from: { path: inside([folder]), pathNot: test },
+  to: { path: anyPackage, pathNot: inside([folder, ...allowed]) },
+}));
+
+/** @type {import("dependency-cruiser").IConfiguration} */
+module.exports = {
+  forbidden: [
+    ...directions,
+    {
+      name: "direction-of-a-new-package",
+      comment: "A package that the table above does not know may import no other; give it a line there.",
+      severity: "error",
+      from: { path: "^((?:packages|services)/[^/]+)/", pathNot: [test, inside(Object.keys(mayImport))] },
+      to: { path: anyPackage, pathNot: "^$1/" },
+    },
+    {
+      name: "by-package-name",
+      comment: "Another package is imported by its name, never by a path into its folders.",
+      severity: "error",
+      from: { path: "^((?:packages|services)/[^/]+)/", pathNot: test },
+      to: { path: anyPackage, pathNot: "^$1/", dependencyTypes: ["local"] },
+    },
+    {
+      name: "no-circular",
+      comment: "Light takes one road; so do imports.",
+      severity: "error",
+      from: {},
+      to: { circular: true },
+    },
+    {
+      name: "no-unresolvable",
+      comment: "Also what a package does not export, such as a path into its dist.",
+      severity: "error",
+      from: {},
+      to: { couldNotResolve: true },
+    },
+    {
+      name: "pure-packages-touch-no-node",
+      comment: "The model and its answers run in a browser too: no I/O.",
+      severity: "error",
+      from: { path: "^packages/(optics|planner|contract|answers|quiz|charts)/src/", pathNot: test },
+      to: { dependencyTypes: ["core"] },
+    },
+  ],
+  options: {
+    doNotFollow: { path: ["node_modules", "^(packages|services)/[^/]+/dist/"] },
+    tsPreCompilationDeps: true,
+    enhancedResolveOptions: {
+      exportsFields: ["exports"],
+      conditionNames: ["source", "import", "types", "node", "default"],
+      extensions: [".ts", ".js", ".mjs", ".cjs", ".json"],
+    },
+  },
+};

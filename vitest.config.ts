@@ -1,0 +1,19 @@
+import { defineConfig } from "vitest/config";
+import CountReporter from "./.ci/count-reporter.mjs";
+
+// Packages name their TypeScript under the export condition "source", so that tests run on it and never on a stale build.
+const conditions = ["source", "module", "node", "development|production"];
+
+export default defineConfig({
+  resolve: { conditions },
+  ssr: { resolve: { conditions } },
+  test: {
+    include: ["packages/*/src/**/*.test.ts", "services/*/src/**/*.test.ts", "test/**/*.test.ts"],
+    reporters: ["default", new CountReporter()],
+    coverage: {
+      provider: "v8",
+      include: ["packages/*/src/**/*.ts", "services/*/src/**/*.ts"],
+      exclude: ["**/*.test.ts", "**/generated/**"],
+    },
+  },
+});
