@@ -11,10 +11,7 @@ const checks = [
 
 const failed = checks.filter(({ script, what }) => {
   console.log(`\n[check] ${script}: ${what}`);
-  const { status } = spawnSync("npm", ["run", "--silent", script], {
-    stdio: "inherit",
-    shell: process.platform === "win32",
-  });
+  const { status } = spawnSync("npm", ["run", "--silent", script], { stdio: "inherit" });
   return status !== 0;
 });
 

@@ -32,8 +32,6 @@ function run(command, args) {
     cwd: root,
     env: withoutNpmSettings(process.env),
     stdio: "inherit",
-    // npx is a .cmd file on Windows, which only a shell can start.
-    shell: process.platform === "win32",
   });
   if (error) fail(`could not start ${command}: ${error.message}`);
   if (status !== 0) fail(`failed: ${[command, ...args].join(" ")}`);
