@@ -1,0 +1,246 @@
+// Writes src/data/*.ts from tables/*.csv. Run: node packages/optics/scripts/write-table-modules.mjs
+// `--check` writes nothing and fails when a module differs from what its table gives.
+import { readFileSync, writeFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+
+const root = fileURLToPath(new URL("..", import.meta.url));
+const GRID = { from: 380, to: 780, step: 5 };
+
+const readCsv = (name) => {
+  const [head, ...lines] = readFileSync(`${root}tables/${name}.csv`, "utf8").trim().split(/\r?\n/);
+  const keys = head.split(",");
+  return lines.map((line) => {
+    const cells = line.split(",");
+    return Object.fromEntries(keys.map((key, i) => [key, cells[i] ?? ""]));
+  });
+};
+const num = (cell) => (cell === "" ? null : Number(cell));
+const within =
+  (from, to, step = 0) =>
+  (row) => {
+    const nm = Number(row.wavelength_nm);
+    return nm >= from && nm <= to && (step === 0 || nm % step === 0);
+  };
+const column = (rows, key) => rows.map((row) => num(row[key]));
+const columns = (rows, names) =>
+  Object.fromEntries(Object.entries(names).map(([to, from]) => [to, column(rows, from)]));
+const groups = (rows, key) => {
+  const out = new Map();
+  for (const row of rows) out.set(row[key], [...(out.get(row[key]) ?? []), row]);
+  return [...out];
+};
+
+/** Mean of a finely sampled column over each grid cell, by trapezoid on the table's own points. */
+const cellMeans = (rows, key) => {
+  const x = rows.map((row) => Number(row.wavelength_nm));
+  const y = rows.map((row) => Number(row[key]));
+  const at = (nm) => {
+    const i = Math.max(
+      1,
+      x.findIndex((v) => v >= nm),
+    );
+    return y[i - 1] + ((y[i] - y[i - 1]) * (nm - x[i - 1])) / (x[i] - x[i - 1]);
+  };
+  const out = [];
+  for (let nm = GRID.from; nm <= GRID.to; nm += GRID.step) {
+    const lo = nm - GRID.step / 2;
+    const hi = nm + GRID.step / 2;
+    const xs = [lo, ...x.filter((v) => v > lo && v < hi), hi];
+    let area = 0;
+    for (let i = 1; i < xs.length; i++) area += ((at(xs[i - 1]) + at(xs[i])) / 2) * (xs[i] - xs[i - 1]);
+    out.push(Number((area / GRID.step).toPrecision(7)));
+  }
+  return out;
+};
+const gridNm = () =>
+  Array.from({ length: (GRID.to - GRID.from) / GRID.step + 1 }, (_, i) => GRID.from + i * GRID.step);
+
+const g173 = () => {
+  const rows = readCsv("astm_g173_03");
+  return {
+    wavelength_nm: gridNm(),
+    extraterrestrial_W_m2_nm: cellMeans(rows, "extraterrestrial_W_m2_nm"),
+    global_tilt37_W_m2_nm: cellMeans(rows, "global_tilt37_W_m2_nm"),
+    direct_circumsolar_W_m2_nm: cellMeans(rows, "direct_circumsolar_W_m2_nm"),
+  };
+};
+const spectral = (csv, names, from, to, step) => {
+  const rows = readCsv(csv).filter(within(from, to, step));
+  return { wavelength_nm: column(rows, "wavelength_nm"), ...columns(rows, names) };
+};
+const byGroup = (csv, key, names, from, to, step, keep = () => true) => {
+  const all = groups(readCsv(csv).filter(within(from, to, step)), key).filter(([name]) => keep(name));
+  const only = Object.values(names).length === 1;
+  return {
+    wavelength_nm: column(all[0][1], "wavelength_nm"),
+    ...Object.fromEntries(
+      all.map(([name, rows]) => [name, only ? column(rows, Object.values(names)[0]) : columns(rows, names)]),
+    ),
+  };
+};
+const measuredIops = () => {
+  const out = {};
+  for (const [type, rows] of groups(readCsv("williamson_hollins_2022_measured_iop"), "water_type")) {
+    out[type] = {};
+    for (const [quantity, part] of groups(rows, "quantity")) {
+      out[type][quantity] = {
+        wavelength_nm: column(part, "wavelength_nm"),
+        value_per_m: column(part, "value_per_m"),
+        std_dev_per_m: column(part, "std_dev_per_m"),
+        campaigns: column(part, "n_campaigns"),
+      };
+    }
+  }
+  return out;
+};
+
+const MODULES = [
+  [
+    "pope-fry-1997",
+    "POPE_FRY_1997",
+    "Pure-water absorption, 1/m.",
+    "Pope & Fry 1997, Applied Optics 36, 8710, Table 3",
+    () => spectral("water_absorption_pope_fry_1997", { absorption_per_m: "a_w_per_m" }, 380, 727.5),
+  ],
+  [
+    "wopp-v3",
+    "WOPP_V3",
+    "Pure-water absorption at 20 °C beyond the reach of Pope & Fry, 1/m.",
+    "Röttgers et al. 2016, Water Optical Properties Processor v3",
+    () => spectral("water_absorption_wopp_v3", { absorption_per_m: "a_w_20C_fresh_per_m" }, 728, 800),
+  ],
+  [
+    "zhang-hu-he-2009",
+    "ZHANG_HU_HE_2009",
+    "Scattering of pure sea water (35 psu, 20 °C), 1/m.",
+    "Zhang, Hu & He 2009, Optics Express 17, 5698",
+    () => spectral("seawater_scattering", { scattering_per_m: "b_zhang2009_S35_T20_per_m" }, 350, 800),
+  ],
+  [
+    "quan-fry-1995",
+    "QUAN_FRY_1995",
+    "Refractive index of sea water (35 psu, 20 °C) against air.",
+    "Quan & Fry 1995, Applied Optics 34, 3477; air after Ciddor 1996",
+    () => spectral("seawater_refractive_index", { index_vs_air: "n_vs_air_S35_T20" }, 350, 800),
+  ],
+  [
+    "jerlov-1976",
+    "JERLOV_1976",
+    "Diffuse attenuation of downwelling light per optical water type, 1/m.",
+    "Jerlov 1976, Marine Optics, 2nd edition, Table XXVII",
+    () => byGroup("jerlov_1976_kd", "water_type", { kd: "Kd_per_m" }, 350, 700),
+  ],
+  [
+    "morel-maritorena-2001",
+    "MOREL_MARITORENA_2001",
+    "Kd = Kw + chi * Chl^e for waters whose colour follows the phytoplankton.",
+    "Morel & Maritorena 2001, Journal of Geophysical Research 106, 7163, Table 2",
+    () => spectral("morel_maritorena_2001_kd", { Kw_per_m: "Kw_per_m", chi: "chi", e: "e" }, 350, 700),
+  ],
+  [
+    "williamson-hollins-2022",
+    "WILLIAMSON_HOLLINS_2022",
+    "Measured absorption a and scattering b per optical water type, 1/m.",
+    "Williamson & Hollins 2022, Applied Optics 61, 9951",
+    measuredIops,
+  ],
+  [
+    "cie-1931-observer",
+    "CIE_1931_OBSERVER",
+    "Colour-matching functions of the 2 degree observer; y_bar is V(lambda).",
+    "CIE 15; ISO/CIE 11664-1",
+    () => spectral("cie_1931_2deg_cmf_1nm", { x_bar: "x_bar", y_bar: "y_bar", z_bar: "z_bar" }, 380, 780, 5),
+  ],
+  [
+    "cie-illuminants",
+    "CIE_ILLUMINANTS",
+    "Relative power of the illuminants A, D50, D55, D65, D75.",
+    "CIE 15",
+    () => byGroup("cie_illuminants_5nm", "illuminant", { power: "relative_power" }, 380, 780, 5),
+  ],
+  [
+    "cie-daylight-basis",
+    "CIE_DAYLIGHT_BASIS",
+    "Daylight components S0, S1, S2.",
+    "CIE 15",
+    () => spectral("cie_daylight_basis", { S0: "S0", S1: "S1", S2: "S2" }, 380, 780, 5),
+  ],
+  [
+    "cie-led-illuminants",
+    "CIE_LED_ILLUMINANTS",
+    "Relative power of the LED illuminants.",
+    "CIE 15:2018, Table 12",
+    () => byGroup("cie_led_illuminants_5nm", "illuminant", { power: "relative_power" }, 380, 780, 5),
+  ],
+  [
+    "astm-g173-03",
+    "ASTM_G173_03",
+    "Reference solar spectra, means over each cell of the 5 nm grid, W m^-2 nm^-1.",
+    "ASTM G173-03",
+    g173,
+  ],
+  [
+    "bird-riordan-1986",
+    "BIRD_RIORDAN_1986",
+    "Extraterrestrial irradiance and gas absorption bands of the clear-sky model.",
+    "Bird & Riordan 1986, SERI/TR-215-2436",
+    () =>
+      spectral(
+        "spctrl2_coefficients",
+        {
+          extraterrestrial_W_m2_nm: "extraterrestrial_W_m2_nm",
+          water_vapour: "water_vapour",
+          ozone: "ozone",
+          mixed_gas: "mixed_gas",
+        },
+        300,
+        4000,
+      ),
+  ],
+  [
+    "mean-sensor",
+    "MEAN_SENSOR",
+    "Mean and spread of the peak-normalised sensitivities of 11 anonymous cameras.",
+    "averaged from sensitivities published by the Academy of Motion Picture Arts and Sciences; see tables/NOTICE-sensor.txt",
+    () =>
+      spectral(
+        "sensor_rgb_mean",
+        { mean_R: "mean_R", mean_G: "mean_G", mean_B: "mean_B", sd_R: "sd_R", sd_G: "sd_G", sd_B: "sd_B" },
+        400,
+        720,
+      ),
+  ],
+  [
+    "chart-24",
+    "CHART_24",
+    "Reflectance of the 24-patch chart of ISO 17321-1.",
+    "Ohta 1997",
+    () => byGroup("chart24_reflectance_ohta1997", "patch", { reflectance: "reflectance" }, 380, 780, 5),
+  ],
+];
+
+const render = ([file, name, what, cite, make]) => {
+  const lines = [
+    `// Generated from the tables by scripts/write-table-modules.mjs; do not edit.`,
+    ``,
+    `/** ${what} Source: ${cite}. */`,
+    `export const ${name} = ${JSON.stringify(make(), null, 1)
+      .replace(/\[\n\s+([^\]{}[]*?)\n\s+\]/g, (_, body) => `[${body.replace(/\s*\n\s*/g, " ")}]`)
+      .replace(/^ +/gm, (s) => s + s)};`,
+    ``,
+  ];
+  return [`${root}src/data/${file}.ts`, lines.join("\n")];
+};
+
+const check = process.argv.includes("--check");
+let stale = 0;
+for (const module of MODULES) {
+  const [path, text] = render(module);
+  if (!check) writeFileSync(path, text);
+  else if (readFileSync(path, "utf8") !== text) {
+    stale++;
+    console.error(`${path.slice(root.length)} differs from its table`);
+  }
+}
+if (stale > 0) process.exit(1);
+console.log(`${MODULES.length} table modules ${check ? "match their tables" : "written"}`);

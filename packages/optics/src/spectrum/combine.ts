@@ -1,0 +1,29 @@
+import { GRID_SIZE, type Spectrum } from "./grid.js";
+
+/** Product of two spectra, wavelength by wavelength. */
+export function multiply(a: Spectrum, b: Spectrum): Spectrum {
+  const out = new Float64Array(GRID_SIZE);
+  for (let i = 0; i < GRID_SIZE; i++) out[i] = a[i] * b[i];
+  return out;
+}
+
+/** Sum of two spectra, wavelength by wavelength. */
+export function add(a: Spectrum, b: Spectrum): Spectrum {
+  const out = new Float64Array(GRID_SIZE);
+  for (let i = 0; i < GRID_SIZE; i++) out[i] = a[i] + b[i];
+  return out;
+}
+
+/** A spectrum times a number. */
+export function scale(a: Spectrum, factor: number): Spectrum {
+  const out = new Float64Array(GRID_SIZE);
+  for (let i = 0; i < GRID_SIZE; i++) out[i] = a[i] * factor;
+  return out;
+}
+
+/** exp(-attenuation * length): what a path of `length_m` lets through at `attenuation_per_m`. */
+export function pathTransmittance(attenuation_per_m: Spectrum, length_m: number): Spectrum {
+  const out = new Float64Array(GRID_SIZE);
+  for (let i = 0; i < GRID_SIZE; i++) out[i] = Math.exp(-attenuation_per_m[i] * length_m);
+  return out;
+}

@@ -1,0 +1,68 @@
+import { GRID_SIZE, type Spectrum } from "../spectrum/grid.js";
+import { kirkAbsorption, kirkKd } from "./kirk-1984.js";
+import { PURE_WATER_ABSORPTION_PER_M, PURE_WATER_KD_PER_M } from "./pure-water.js";
+import { scatteringFromKd } from "./scattering-from-kd.js";
+
+/** What every description of a water ends in. All spectra in 1/m. */
+export interface WaterOptics {
+  /** Absorption. */
+  absorption_per_m: Spectrum;
+  /** Scattering. */
+  scattering_per_m: Spectrum;
+  /** Beam attenuation, absorption plus scattering. */
+  beam_attenuation_per_m: Spectrum;
+  /** Diffuse attenuation of downwelling light for the reference sun of the tables. */
+  kd_reference_per_m: Spectrum;
+}
+
+/**
+ * Cosine of the effective light path for which tables of diffuse attenuation are taken to hold: a high sun (zenith 30 to
+ * 40 degrees) with some sky. From memory; tables state "high sun" only.
+ */
+export const REFERENCE_MU0 = 0.9;
+
+export interface WaterSpread {
+  /** Multiplies the part of Kd above pure water. */
+  kdRemainderScale?: number;
+  /** Multiplies particle scattering. */
+  scatteringScale?: number;
+}
+
+/**
+ * The water that shows this diffuse attenuation under the reference sun. Scattering follows from Kd (`scatteringFromKd`)
+ * and absorption from both by inverting Kirk 1984. Absorption never falls below pure water's: where the pair would ask for
+ * less, scattering is what it is and Kd is left as given.
+ */
+export function waterFromKd(kd_per_m: Spectrum, spread: WaterSpread = {}): WaterOptics {
+  const kd = new Float64Array(GRID_SIZE);
+  for (let i = 0; i < GRID_SIZE; i++) {
+    const pure = PURE_WATER_KD_PER_M[i];
+    const remainder = kd_per_m[i] - pure;
+    const scaled = pure + remainder * (remainder > 0 ? (spread.kdRemainderScale ?? 1) : 1);
+    kd[i] = Math.max(PURE_WATER_ABSORPTION_PER_M[i], scaled);
+  }
+  const b = scatteringFromKd(kd_per_m, spread.scatteringScale ?? 1);
+  const a = new Float64Array(GRID_SIZE);
+  const c = new Float64Array(GRID_SIZE);
+  for (let i = 0; i < GRID_SIZE; i++) {
+    a[i] = Math.max(PURE_WATER_ABSORPTION_PER_M[i], kirkAbsorption(kd[i], b[i], REFERENCE_MU0));
+    c[i] = a[i] + b[i];
+  }
+  return { absorption_per_m: a, scattering_per_m: b, beam_attenuation_per_m: c, kd_reference_per_m: kd };
+}
+
+/**
+ * Diffuse attenuation under a sun whose effective path cosine is `mu0`, 1/m: the table's value times the ratio that
+ * Kirk 1984 gives between this sun and the reference one. A mean over the euphotic zone; the first metres see a little
+ * more of the difference, great depths less.
+ */
+export function kdUnderSun(water: WaterOptics, mu0: number): Spectrum {
+  const out = new Float64Array(GRID_SIZE);
+  for (let i = 0; i < GRID_SIZE; i++) {
+    const a = water.absorption_per_m[i];
+    const b = water.scattering_per_m[i];
+    const ratio = kirkKd(a, b, mu0) / kirkKd(a, b, REFERENCE_MU0);
+    out[i] = Math.max(PURE_WATER_ABSORPTION_PER_M[i], water.kd_reference_per_m[i] * ratio);
+  }
+  return out;
+}
