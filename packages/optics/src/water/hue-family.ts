@@ -15,6 +15,14 @@ import { PURE_WATER_ABSORPTION_PER_M, PURE_WATER_KD_PER_M } from "./pure-water.j
 /** Where the table lies at or below pure water, half of its last digit stands in, so that logarithms exist. */
 const LEAST_REMAINDER_PER_M = 5e-4;
 const BAND_NM = [440, 600] as const;
+const LAST_TABLE_NM = 700;
+
+/**
+ * Standard deviation of ln(Kd - Kw) about the family at equal turbidity: root mean square, over 440 to 600 nm, of what
+ * Morel & Maritorena 2001 and Austin & Petzold 1986 differ by from Jerlov's types IA to III (the test beside this file
+ * computes it). For coastal waters no second table exists; the same is taken.
+ */
+export const SPECTRAL_SHAPE_SIGMA_LN = 0.27;
 
 interface RowPoint {
   lnTurbidity: number;
@@ -23,12 +31,16 @@ interface RowPoint {
 
 /** ln(Kd - Kw), wavelength by wavelength. */
 export function lnRemainder(kd_per_m: Spectrum): Spectrum {
-  return spectrumFrom((_, i) => Math.log(Math.max(LEAST_REMAINDER_PER_M, kd_per_m[i] - PURE_WATER_KD_PER_M[i])));
+  return spectrumFrom((_, i) =>
+    Math.log(Math.max(LEAST_REMAINDER_PER_M, kd_per_m[i] - PURE_WATER_KD_PER_M[i])),
+  );
 }
 
 /** ln of the turbidity: mean of ln(Kd - Kw) over 440 to 600 nm. */
 export function lnTurbidity(kd_per_m: Spectrum): number {
-  const inBand = lnRemainder(kd_per_m).filter((_, i) => WAVELENGTHS_NM[i] >= BAND_NM[0] && WAVELENGTHS_NM[i] <= BAND_NM[1]);
+  const inBand = lnRemainder(kd_per_m).filter(
+    (_, i) => WAVELENGTHS_NM[i] >= BAND_NM[0] && WAVELENGTHS_NM[i] <= BAND_NM[1],
+  );
   return inBand.reduce((sum, value) => sum + value, 0) / inBand.length;
 }
 
@@ -40,15 +52,29 @@ const rowOf = (types: readonly JerlovType[]): RowPoint[] =>
 
 const ROWS = [rowOf(["I", "IA", "IB", "II", "III"]), rowOf(["1C", "3C", "5C", "7C"]), rowOf(["9C"])];
 
-/** ln(Kd - Kw) of one row at a turbidity, at grid index `i`. */
-function alongRow(row: readonly RowPoint[], lnTurbid: number, i: number): number {
+interface Stretch {
+  low: Spectrum;
+  high: Spectrum;
+  share: number;
+  shift: number;
+}
+
+/** Between which points of a row a turbidity lies; at a row's end the end point itself, shifted in the logarithm. */
+function stretchOf(row: readonly RowPoint[], lnTurbid: number): Stretch {
   const after = row.findIndex((point) => point.lnTurbidity > lnTurbid);
   const high = row[after === -1 ? row.length - 1 : after];
   const low = after > 0 ? row[after - 1] : high;
-  if (low === high) return high.lnRemainder[i] + lnTurbid - high.lnTurbidity;
-  const share = (lnTurbid - low.lnTurbidity) / (high.lnTurbidity - low.lnTurbidity);
-  return low.lnRemainder[i] + share * (high.lnRemainder[i] - low.lnRemainder[i]);
+  const between = high !== low;
+  return {
+    low: low.lnRemainder,
+    high: high.lnRemainder,
+    share: between ? (lnTurbid - low.lnTurbidity) / (high.lnTurbidity - low.lnTurbidity) : 0,
+    shift: between ? 0 : lnTurbid - low.lnTurbidity,
+  };
 }
+
+const remainderAt = ({ low, high, share, shift }: Stretch, i: number): number =>
+  low[i] + share * (high[i] - low[i]) + shift;
 
 /**
  * Diffuse attenuation of a member of the family under the reference sun, on the grid, 1/m. Rises with turbidity at every
@@ -60,11 +86,12 @@ export function familyKd(turbidity_per_m: number, hueMix: number): Spectrum {
   const lnTurbid = Math.log(turbidity_per_m);
   const lower = hueMix < 1 ? 0 : 1;
   const share = hueMix - lower;
+  const from = stretchOf(ROWS[lower], lnTurbid);
+  const to = stretchOf(ROWS[lower + 1], lnTurbid);
   const out = new Float64Array(GRID_SIZE);
   for (let i = 0; i < GRID_SIZE; i++) {
-    const mixed =
-      (1 - share) * alongRow(ROWS[lower], lnTurbid, i) + share * alongRow(ROWS[lower + 1], lnTurbid, i);
-    const remainder = WAVELENGTHS_NM[i] > 700 ? 0 : Math.exp(mixed);
+    const mixed = (1 - share) * remainderAt(from, i) + share * remainderAt(to, i);
+    const remainder = WAVELENGTHS_NM[i] > LAST_TABLE_NM ? 0 : Math.exp(mixed);
     out[i] = Math.max(PURE_WATER_ABSORPTION_PER_M[i], PURE_WATER_KD_PER_M[i] + remainder);
   }
   return out;
