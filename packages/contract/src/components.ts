@@ -1,0 +1,50 @@
+import type { z } from "zod/v3";
+import { FieldError, problemSchemas } from "./problem/problem.js";
+import * as reference from "./reference/reference.js";
+import * as attenuation from "./result/attenuation.js";
+import { Caution, Figure, ModelVersion, Reason, ReasonBasis, UncertaintyCause } from "./result/common.js";
+import * as estimates from "./result/estimates.js";
+import * as exposureLoss from "./result/exposure-loss.js";
+import * as filterChoice from "./result/filter-choice.js";
+import * as mixedLight from "./result/mixed-light.js";
+import { DaylightBasis } from "./scene/daylight.js";
+import { BeamMedium, Lamp, LedName, ResolvedLamp } from "./scene/lamps.js";
+import { FilterChange, FilterKind, TransmittanceSample } from "./scene/lens-filter.js";
+import { ResolvedScene, Scene } from "./scene/scene.js";
+import { KdSample, WaterType } from "./scene/water.js";
+import { Health } from "./service/health.js";
+
+const all: Record<string, z.ZodTypeAny> = {
+  Scene,
+  WaterType,
+  KdSample,
+  DaylightBasis,
+  FilterKind,
+  FilterChange,
+  TransmittanceSample,
+  Lamp,
+  BeamMedium,
+  LedName,
+  ResolvedScene,
+  ResolvedLamp,
+  ...estimates,
+  Figure,
+  ReasonBasis,
+  Reason,
+  Caution,
+  UncertaintyCause,
+  ModelVersion,
+  ...attenuation,
+  ...filterChoice,
+  ...exposureLoss,
+  ...mixedLight,
+  ...reference,
+  Health,
+  FieldError,
+  ...problemSchemas,
+};
+
+/** Every named schema of the wire, by name in alphabetical order. */
+export const components: Readonly<Record<string, z.ZodTypeAny>> = Object.fromEntries(
+  Object.entries(all).sort(([a], [b]) => (a < b ? -1 : 1)),
+);

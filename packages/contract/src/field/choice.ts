@@ -1,0 +1,42 @@
+import { z } from "zod/v3";
+import { annotate } from "./annotation.js";
+
+type Options = [string, ...string[]];
+
+/** A field that takes one of the names in `options`, a component of its own. */
+export function choice<T extends Options>(
+  options: z.ZodEnum<T>,
+  spec: { description: string; example: T[number]; default?: T[number] },
+): z.ZodEnum<T> {
+  const sentences = [
+    spec.description,
+    ...(spec.default === undefined ? [] : [`Default \`${spec.default}\`.`]),
+  ];
+  return annotate(options.describe(sentences.join(" ")), {
+    ...(spec.default === undefined ? {} : { default: spec.default }),
+    examples: [spec.example],
+  });
+}
+
+/** A yes or no. */
+export function flag(spec: { description: string; example: boolean }): z.ZodBoolean {
+  return annotate(z.boolean().describe(spec.description), { examples: [spec.example] });
+}
+
+/** Words for programs or people. */
+export function text(spec: { description: string; example: string; maxLength?: number }): z.ZodString {
+  const string = spec.maxLength === undefined ? z.string() : z.string().min(1).max(spec.maxLength);
+  return annotate(string.describe(spec.description), { examples: [spec.example] });
+}
+
+/** A list of things of one kind. */
+export function list<T extends z.ZodTypeAny>(
+  item: T,
+  spec: { description: string; example: readonly z.input<T>[]; minItems?: number; maxItems?: number },
+): z.ZodArray<T> {
+  const array = z.array(item).min(spec.minItems ?? 0);
+  return annotate(
+    (spec.maxItems === undefined ? array : array.max(spec.maxItems)).describe(spec.description),
+    { examples: [spec.example] },
+  );
+}

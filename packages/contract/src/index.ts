@@ -1,0 +1,21 @@
+export { components } from "./components.js";
+export { contractVersion, wireSchemas } from "./generated/wire-schemas.js";
+export { componentSchemas } from "./json-schema/convert.js";
+export { type JsonSchema, knownKeywords, reference, referenced } from "./json-schema/schema.js";
+export {
+  type ProblemCode,
+  type ProblemKind,
+  problemCodes,
+  problemKinds,
+  problemType,
+} from "./problem/catalogue.js";
+export { type FieldErrorCode, fieldErrorCodes, maxErrors } from "./problem/error-codes.js";
+export { type FieldError, type Problem, problemComponent } from "./problem/problem.js";
+export { sceneRules } from "./rules/all.js";
+export type { Rule, Violation } from "./rules/rule.js";
+export { lampDefaults, sceneDefaults } from "./scene/defaults.js";
+export { flatLampNames } from "./scene/flat-lamp-names.js";
+export type { ResolvedScene, Scene } from "./scene/scene.js";
+export { shutterOfFrame_s } from "./scene/shutter.js";
+export * from "./scene/values.js";
+export { waterBases } from "./scene/water-bases.js";

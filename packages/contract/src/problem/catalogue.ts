@@ -1,0 +1,97 @@
+/** A kind of problem that the service answers with, after RFC 9457. */
+export interface ProblemKind {
+  status: number;
+  title: string;
+  /** What it means and what to do about it, for the page that its `type` leads to. */
+  explanation: string;
+}
+
+/**
+ * Every kind of problem by its code. The code never changes; `type` is `/problems/` and the code with hyphens.
+ */
+export const problemKinds = {
+  invalid_scene: {
+    status: 400,
+    title: "The scene is not valid.",
+    explanation:
+      "`errors` names every field that is wrong, what is allowed there and, for a misspelt name, the nearest right one.",
+  },
+  malformed_json: {
+    status: 400,
+    title: "The body is not JSON.",
+    explanation: "Send one JSON object, in UTF-8.",
+  },
+  malformed_request: {
+    status: 400,
+    title: "The request is not well-formed HTTP.",
+    explanation:
+      "Check the request line, the escapes in the path (`%` and two hexadecimal digits) and the headers.",
+  },
+  not_found: {
+    status: 404,
+    title: "There is nothing at this path.",
+    explanation: "`detail` names the nearest path that there is; `/openapi.json` lists them all.",
+  },
+  method_not_allowed: {
+    status: 405,
+    title: "This path does not take this method.",
+    explanation: "The `Allow` header lists the methods that it takes.",
+  },
+  request_timeout: {
+    status: 408,
+    title: "The request did not arrive in time.",
+    explanation: "Send the whole request without pauses, or try again on a better connection.",
+  },
+  model_version_mismatch: {
+    status: 409,
+    title: "The model has another version.",
+    explanation:
+      "The request asked for an answer of one version of the model with `expect_model_version`, and the service runs another. Leave the field out to take the answer as it is now.",
+  },
+  body_too_large: {
+    status: 413,
+    title: "The body is too large.",
+    explanation: "A body may have 256 kB. A scene takes a few kilobytes.",
+  },
+  url_too_long: {
+    status: 414,
+    title: "The URL is too long.",
+    explanation:
+      "A URL may have 4096 characters. Send the scene with POST instead: same schema, same answer.",
+  },
+  unsupported_media_type: {
+    status: 415,
+    title: "The body has a type that is not understood.",
+    explanation: "Send `Content-Type: application/json`, without a content encoding.",
+  },
+  outside_the_model: {
+    status: 422,
+    title: "The scene is valid, but outside what the model can answer.",
+    explanation: "`errors` names the fields that lead outside the model, and how far it reaches.",
+  },
+  headers_too_large: {
+    status: 431,
+    title: "The headers are too large.",
+    explanation: "The request line and all headers together may have 16 kB.",
+  },
+  internal_error: {
+    status: 500,
+    title: "The service failed.",
+    explanation:
+      "Nothing is wrong with the request. `request_id` finds the failure in the log of the service.",
+  },
+  unavailable: {
+    status: 503,
+    title: "The service cannot answer now.",
+    explanation: "It is starting, stopping or overloaded. Try again after the time in `Retry-After`.",
+  },
+} as const satisfies Record<string, ProblemKind>;
+
+export type ProblemCode = keyof typeof problemKinds;
+
+export const problemCodes = Object.keys(problemKinds) as ProblemCode[];
+
+/** The `type` of a problem: a reference that resolves against the service that answered. */
+export function problemType(code: ProblemCode): string {
+  return `/problems/${code.replaceAll("_", "-")}`;
+}

@@ -1,0 +1,47 @@
+import { describe, expect, it } from "vitest";
+import { components } from "../components.js";
+import { componentSchemas } from "../json-schema/convert.js";
+import { sceneRules } from "../rules/all.js";
+import { problemCodes, problemKinds, problemType } from "./catalogue.js";
+import { fieldErrorCodes } from "./error-codes.js";
+import { problemComponent } from "./problem.js";
+
+const schemas = componentSchemas(components);
+
+describe("the catalogue of problems", () => {
+  it("counts what it holds, so that none comes or goes unseen", () => {
+    expect(problemCodes).toHaveLength(14);
+    expect(Object.keys(fieldErrorCodes)).toHaveLength(12);
+    expect(sceneRules).toHaveLength(19);
+  });
+
+  it("has one type for each code, and one component for each", () => {
+    expect(new Set(problemCodes.map(problemType)).size).toBe(problemCodes.length);
+    const inSchemas = Object.keys(schemas).filter((name) => name.endsWith("Problem"));
+    expect(inSchemas).toEqual(problemCodes.map(problemComponent).sort());
+  });
+
+  it.each(problemCodes)("%s: schema and catalogue agree", (code) => {
+    const properties = schemas[problemComponent(code)]?.properties;
+    const { status, title } = problemKinds[code];
+    expect(properties?.["code"]?.const).toBe(code);
+    expect(properties?.["type"]?.const).toBe(problemType(code));
+    expect(properties?.["status"]?.const).toBe(status);
+    expect(properties?.["title"]?.const).toBe(title);
+  });
+
+  // RFC 9457, section 3.1: `type` is a URI reference, `status` the HTTP status, `title` and `detail` are strings.
+  it.each(problemCodes)("%s: has the members of RFC 9457", (code) => {
+    expect(problemType(code)).toMatch(/^\/problems\/[a-z]+(-[a-z]+)*$/);
+    expect(problemKinds[code].status).toBeGreaterThanOrEqual(400);
+    expect(problemKinds[code].status).toBeLessThan(600);
+    expect(schemas[problemComponent(code)]?.required).toEqual(
+      expect.arrayContaining(["type", "title", "status", "detail"]),
+    );
+  });
+
+  it("gives no code two meanings", () => {
+    const codes = [...Object.keys(fieldErrorCodes), ...sceneRules.map(({ code }) => code)];
+    expect(new Set(codes).size).toBe(codes.length);
+  });
+});

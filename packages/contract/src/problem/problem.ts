@@ -1,0 +1,85 @@
+import { z } from "zod/v3";
+import { annotate } from "../field/annotation.js";
+import { list, text } from "../field/choice.js";
+import { type ProblemCode, problemCodes, problemKinds, problemType } from "./catalogue.js";
+import { maxErrors } from "./error-codes.js";
+
+export const FieldError = z
+  .object({
+    pointer: text({
+      description:
+        "JSON pointer (RFC 6901) to what is wrong; empty for the scene as a whole. For a query string, `/` and the name.",
+      example: "/dept_m",
+    }),
+    code: text({ description: "Stable code, for programs and translations.", example: "unknown_field" }),
+    message: text({ description: "What is wrong.", example: "There is no field dept_m." }),
+    allowed: text({ description: "What is allowed there.", example: "depth_m" }),
+    did_you_mean: text({
+      description: "The nearest right name, if one is near.",
+      example: "depth_m",
+    }).optional(),
+  })
+  .describe("What is wrong with one field.");
+export type FieldError = z.infer<typeof FieldError>;
+
+const exampleErrors: FieldError[] = [
+  {
+    pointer: "/dept_m",
+    code: "unknown_field",
+    message: "There is no field dept_m.",
+    allowed: "depth_m",
+    did_you_mean: "depth_m",
+  },
+];
+
+/** Problems that carry `errors`. */
+const withErrors: readonly ProblemCode[] = ["invalid_scene", "outside_the_model"];
+
+function constant<T extends string | number>(value: T, description: string) {
+  return annotate(z.literal(value).describe(description), { examples: [value] });
+}
+
+function problem(code: ProblemCode) {
+  const { status, title } = problemKinds[code];
+  const errors = list(FieldError, {
+    description: `Everything that is wrong; at most ${maxErrors}, and \`detail\` counts the rest.`,
+    example: exampleErrors,
+    minItems: 1,
+    maxItems: maxErrors,
+  });
+  return z
+    .object({
+      type: constant(problemType(code), "The kind of problem, as a reference to a page that explains it."),
+      title: constant(title, "The kind of problem in a sentence."),
+      status: constant(status, "The HTTP status."),
+      code: constant(code, "The kind of problem, for programs."),
+      detail: text({ description: "What went wrong this time.", example: title }),
+      request_id: text({
+        description: "Id of the request, as in the header `X-Request-Id` and in the log of the service.",
+        example: "3f6c1b0e-8d55-4d0a-9a8e-0a6d2f1c7b44",
+      }).optional(),
+      ...(withErrors.includes(code) ? { errors } : {}),
+    })
+    .describe(`${title} ${problemKinds[code].explanation}`);
+}
+
+/** Component name of a problem's schema, for example `InvalidSceneProblem`. */
+export function problemComponent(code: ProblemCode): string {
+  const words = code.split("_").map((word) => word.charAt(0).toUpperCase() + word.slice(1));
+  return `${words.join("")}Problem`;
+}
+
+export const problemSchemas: Record<string, z.ZodTypeAny> = Object.fromEntries(
+  problemCodes.map((code) => [problemComponent(code), problem(code)]),
+);
+
+/** A problem as it leaves (RFC 9457). */
+export interface Problem {
+  type: string;
+  title: string;
+  status: number;
+  code: ProblemCode;
+  detail: string;
+  request_id?: string;
+  errors?: FieldError[];
+}

@@ -1,0 +1,95 @@
+import { z } from "zod/v3";
+import { annotate } from "../field/annotation.js";
+import { type QuantitySpec, quantity } from "../field/quantity.js";
+
+type EstimateSpec = Pick<QuantitySpec, "unit" | "min" | "max"> & {
+  decimals: number;
+  what: string;
+  example: readonly [number, number, number];
+};
+
+/** A quantity with its spread. */
+function estimate({ what, example: [low, likely, high], ...spec }: EstimateSpec) {
+  return annotate(
+    z
+      .object({
+        low: quantity({ ...spec, description: "10th percentile.", example: low }),
+        likely: quantity({ ...spec, description: "50th percentile.", example: likely }),
+        high: quantity({ ...spec, description: "90th percentile.", example: high }),
+      })
+      .describe(`${what}, as percentiles of what it may be.`),
+    { examples: [{ low, likely, high }] },
+  );
+}
+
+export const LossEstimate = estimate({
+  what: "Light lost, in stops",
+  unit: "stop",
+  decimals: 2,
+  min: 0,
+  max: 10000,
+  example: [2.61, 3.04, 3.52],
+});
+
+export const RatioEstimate = estimate({
+  what: "One light over another, in stops, negative where it is the weaker one",
+  unit: "stop",
+  decimals: 2,
+  min: -10000,
+  max: 10000,
+  example: [0.85, 1.62, 2.4],
+});
+
+export const PercentEstimate = estimate({
+  what: "Share in percent",
+  unit: "%",
+  decimals: 3,
+  min: 0,
+  max: 100,
+  example: [8.7, 12.2, 16.4],
+});
+
+export const DepthEstimate = estimate({
+  what: "Depth",
+  unit: "m",
+  decimals: 1,
+  min: 0,
+  max: 1000,
+  example: [5.8, 6.6, 7.5],
+});
+
+export const IlluminanceEstimate = estimate({
+  what: "Illuminance",
+  unit: "lx",
+  decimals: 3,
+  min: 0,
+  max: 10000000,
+  example: [2900, 4100, 5600],
+});
+
+export const ExposureValueEstimate = estimate({
+  what: "Exposure value at ISO 100",
+  unit: "EV",
+  decimals: 2,
+  min: -10000,
+  max: 40,
+  example: [6.9, 7.6, 8.2],
+});
+
+export const ColourErrorEstimate = estimate({
+  what: "Colour difference (CIEDE2000)",
+  unit: "1",
+  decimals: 2,
+  min: 0,
+  max: 1000,
+  example: [7.1, 8.4, 9.9],
+});
+
+export const ColourErrorDifferenceEstimate = estimate({
+  what: "Difference between two colour differences (CIEDE2000), negative where the first is the smaller one",
+  unit: "1",
+  decimals: 2,
+  min: -1000,
+  max: 1000,
+  example: [-0.4, 1.3, 2.8],
+});

@@ -1,0 +1,99 @@
+import { z } from "zod/v3";
+import { choice, flag, list } from "../field/choice.js";
+import { filterKinds } from "../scene/values.js";
+import { answerHead, answerTail } from "./common.js";
+import { ColourErrorDifferenceEstimate, ColourErrorEstimate, LossEstimate } from "./estimates.js";
+import { colourError, density, depth, share } from "./quantities.js";
+
+export const FilterVerdict = z
+  .enum(["none", ...filterKinds])
+  .describe("A filter to mount, by its kind, or `none`.");
+
+export const Clarity = z
+  .enum(["clear", "near_tie"])
+  .describe("`clear`, or `near_tie` where the runner-up could as well be the better choice.");
+
+export const RunnerUp = z
+  .object({
+    filter_kind: choice(FilterVerdict, { description: "The second best choice.", example: "magenta" }),
+    filter_density: density("Its density; absent for `none`.", 0.4).optional(),
+    colour_error_delta_e00: ColourErrorEstimate.describe("Its mean colour error over the range (CIEDE2000)."),
+    loses_by_delta_e00: ColourErrorDifferenceEstimate.describe(
+      "Its colour error minus that of the advised choice (CIEDE2000).",
+    ),
+    probability_better: share("Probability that it is the better choice.", 0.18),
+  })
+  .describe("The second best choice, and by how much it loses.");
+
+export const FilterAtDepth = z
+  .object({
+    depth_m: depth("Depth that this part of the answer is for.", 12),
+    best_filter_kind: choice(FilterVerdict, {
+      description: "The best choice at this depth alone.",
+      example: "red",
+    }),
+    best_filter_density: density("Its density; absent for `none`.", 0.6).optional(),
+    best_colour_error_delta_e00: colourError(
+      "Colour error with it (CIEDE2000, mean of a 24-patch chart).",
+      8.1,
+    ),
+    advised_colour_error_delta_e00: colourError("Colour error with the advised choice.", 8.4),
+    without_colour_error_delta_e00: colourError("Colour error without a filter.", 11.9),
+    advised_red_signal_above_600_nm_share: share(
+      "With the advised choice: share of the red channel's signal that comes from light above 600 nm.",
+      0.38,
+    ),
+    without_red_signal_above_600_nm_share: share("The same without a filter.", 0.17),
+    advised_balance_in_reach: flag({
+      description: "Whether the camera can balance white here with the advised choice.",
+      example: true,
+    }),
+    without_balance_in_reach: flag({
+      description: "Whether the camera can balance white here without a filter.",
+      example: false,
+    }),
+  })
+  .describe("What a filter does at one depth.");
+
+export const FilterChoiceAnswer = z
+  .object({
+    ...answerHead,
+    filter_kind: choice(FilterVerdict, {
+      description: "What to mount on the lens for the whole range.",
+      example: "red",
+    }),
+    filter_density: density("Its peak optical density; absent when the advice is `none`.", 0.6).optional(),
+    verdict: choice(Clarity, { description: "How clear the choice is.", example: "clear" }),
+    colour_error_delta_e00: ColourErrorEstimate.describe(
+      "Mean colour error of a 24-patch chart over the range with the advised choice (CIEDE2000).",
+    ),
+    colour_error_without_delta_e00: ColourErrorEstimate.describe("The same without a filter."),
+    runner_up: RunnerUp.describe("The second best choice, and by how much it loses."),
+    filter_loss_stops: LossEstimate.describe(
+      "What the advised filter costs in exposure; zero when the advice is `none`.",
+    ),
+    serves_min_depth_m: depth(
+      "Shallow end of the part of the range in which the advised choice is the best one; absent if nowhere.",
+      6,
+    ).optional(),
+    serves_max_depth_m: depth("Deep end of that part; absent if nowhere.", 18).optional(),
+    depths: list(FilterAtDepth, {
+      description: "What a filter does at depths from shallow to deep.",
+      example: [
+        {
+          depth_m: 12,
+          best_filter_kind: "red",
+          best_filter_density: 0.6,
+          best_colour_error_delta_e00: 8.1,
+          advised_colour_error_delta_e00: 8.4,
+          without_colour_error_delta_e00: 11.9,
+          advised_red_signal_above_600_nm_share: 0.38,
+          without_red_signal_above_600_nm_share: 0.17,
+          advised_balance_in_reach: true,
+          without_balance_in_reach: false,
+        },
+      ],
+    }),
+    ...answerTail,
+  })
+  .describe("Which filter to mount on the lens, how dense, and how sure that is.");

@@ -1,0 +1,141 @@
+import { z } from "zod/v3";
+import { choice, list, text } from "../field/choice.js";
+import { quantity, quantityList } from "../field/quantity.js";
+import { FilterKind } from "../scene/lens-filter.js";
+import { answerHead, answerTail } from "./common.js";
+import { ColourErrorEstimate, IlluminanceEstimate, LossEstimate, RatioEstimate } from "./estimates.js";
+import { colourError, density, depth, share } from "./quantities.js";
+
+export const MixedLightVerdict = z
+  .enum(["lamps_only", "lamps_lead", "lights_fight", "daylight_leads", "daylight_only"])
+  .describe("Which light makes the picture, or `lights_fight` where two colours of light split it.");
+
+export const WayOutKind = z
+  .enum(["lamps_off", "lamp_filter", "balance_to_lamps", "come_closer"])
+  .describe("A way out of two lights of different colour.");
+
+export const BalanceTo = z
+  .enum(["daylight", "lamps"])
+  .describe("The light that the white balance is set to.");
+
+export const WayOut = z
+  .object({
+    way: choice(WayOutKind, { description: "What to do.", example: "lamp_filter" }),
+    text: text({
+      description: "The same in a sentence.",
+      example: "Mount a blue filter of density 0.6 on each lamp.",
+    }),
+    split_left_delta_e00: colourError("Colour split that is left when it is done (CIEDE2000).", 2.3),
+    cost_stops: quantity({
+      description: "Light on the subject lost by it; negative when it gains light.",
+      unit: "stop",
+      decimals: 2,
+      min: -10000,
+      max: 10000,
+      example: 1.1,
+    }),
+    lamp_filter_kind: choice(FilterKind, {
+      description: "`lamp_filter`: kind of the filter to mount on each lamp.",
+      example: "blue",
+    }).optional(),
+    lamp_filter_density: density("`lamp_filter`: its density.", 0.6).optional(),
+    lamp_filter_red_transmittance: share(
+      "`lamp_filter`: what it lets through in the red channel, relative to its clearest channel.",
+      0.21,
+    ).optional(),
+    lamp_filter_green_transmittance: share("`lamp_filter`: the same in the green channel.", 0.74).optional(),
+    lamp_filter_blue_transmittance: share("`lamp_filter`: the same in the blue channel.", 1).optional(),
+    lamp_flux_left_lm: quantityList({
+      description: "`lamp_filter`: luminous flux left of each of the scene's lamps.",
+      unit: "lm",
+      decimals: 0,
+      min: 0,
+      max: 200000,
+      example: 2100,
+      minItems: 1,
+      maxItems: 16,
+      examples: [2100],
+    }).optional(),
+    lamp_distance_m: quantity({
+      description: "`come_closer`: distance from the lamps at which they lead.",
+      unit: "m",
+      decimals: 2,
+      min: 0,
+      max: 20,
+      example: 0.45,
+    }).optional(),
+  })
+  .describe("A way out, and what it costs.");
+
+const exampleWay = {
+  way: "lamps_off",
+  text: "Switch the lamps off.",
+  split_left_delta_e00: 0,
+  cost_stops: 1.1,
+} as const;
+
+export const MixedLightAtDepth = z
+  .object({
+    depth_m: depth("Depth that this part of the answer is for.", 12),
+    verdict: choice(MixedLightVerdict, {
+      description: "Which light makes the picture.",
+      example: "lights_fight",
+    }),
+    red_lamp_over_daylight_stops: RatioEstimate.describe(
+      "Lamp light over daylight on the upright subject in the red channel; absent unless both are there.",
+    ).optional(),
+    green_lamp_over_daylight_stops: RatioEstimate.describe(
+      "The same in the green channel; absent unless both lights are there.",
+    ).optional(),
+    blue_lamp_over_daylight_stops: RatioEstimate.describe(
+      "The same in the blue channel; absent unless both lights are there.",
+    ).optional(),
+    lamp_illuminance_lx: IlluminanceEstimate.describe("Illuminance on the upright subject from the lamps."),
+    daylight_illuminance_lx: IlluminanceEstimate.describe(
+      "Illuminance on the upright subject from daylight.",
+    ),
+    split_delta_e00: ColourErrorEstimate.describe(
+      "Colour difference, balanced to daylight, between a grey in both lights and one in daylight alone; absent unless both are there.",
+    ).optional(),
+    red_excess_stops: RatioEstimate.describe(
+      "How much more red than green the lamps add, balanced to daylight; absent unless both lights are there.",
+    ).optional(),
+    lamp_red_water_loss_stops: LossEstimate.describe(
+      "What the water from lamp to subject to camera takes from the lamps' light in the red channel; absent without lamps.",
+    ).optional(),
+    lamp_green_water_loss_stops: LossEstimate.describe(
+      "The same in the green channel; absent without lamps.",
+    ).optional(),
+    lamp_blue_water_loss_stops: LossEstimate.describe(
+      "The same in the blue channel; absent without lamps.",
+    ).optional(),
+    ways_out: list(WayOut, {
+      description: "What to do about it, best first; empty where the lights do not fight.",
+      example: [exampleWay],
+    }),
+  })
+  .describe("Lamps against daylight at one depth.");
+
+export const MixedLightAnswer = z
+  .object({
+    ...answerHead,
+    balance_to: choice(BalanceTo, {
+      description: "The light to set the white balance to.",
+      example: "daylight",
+    }),
+    depths: list(MixedLightAtDepth, {
+      description: "Lamps against daylight at depths from shallow to deep.",
+      example: [
+        {
+          depth_m: 12,
+          verdict: "lights_fight",
+          red_lamp_over_daylight_stops: { low: 0.85, likely: 1.62, high: 2.4 },
+          lamp_illuminance_lx: { low: 900, likely: 1300, high: 1900 },
+          daylight_illuminance_lx: { low: 2900, likely: 4100, high: 5600 },
+          ways_out: [exampleWay],
+        },
+      ],
+    }),
+    ...answerTail,
+  })
+  .describe("Lamps against daylight, and the way out where their colours split the picture.");

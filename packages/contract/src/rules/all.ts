@@ -1,0 +1,19 @@
+import { daylightRules } from "./daylight.js";
+import { depthRules } from "./depth.js";
+import { lampRules } from "./lamps.js";
+import { lensFilterRules } from "./lens-filter.js";
+import { orderRules } from "./order.js";
+import type { Rule } from "./rule.js";
+import { shutterRules } from "./shutter.js";
+import { waterRules } from "./water.js";
+
+/** Every rule between fields of a scene. They hold on every path, after its schema. */
+export const sceneRules: readonly Rule[] = [
+  ...waterRules,
+  ...daylightRules,
+  ...depthRules,
+  ...orderRules,
+  ...shutterRules,
+  ...lensFilterRules,
+  ...lampRules,
+];

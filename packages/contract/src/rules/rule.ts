@@ -1,0 +1,19 @@
+import type { Scene } from "../scene/scene.js";
+
+export interface Violation {
+  /** JSON pointer to the value that is wrong. */
+  pointer: string;
+  message: string;
+  allowed: string;
+}
+
+/** What must hold between fields of a scene that its schema, which looks at one field at a time, cannot say. */
+export interface Rule {
+  /** Stable code, which errors carry. */
+  code: string;
+  /** The rule in a sentence. */
+  says: string;
+  /** Fields that it concerns; it is not asked where one of them is not well formed. */
+  fields: readonly (keyof Scene & string)[];
+  violations: (scene: Scene) => Violation[];
+}

@@ -1,0 +1,112 @@
+import { quantity } from "../field/quantity.js";
+import { sceneDefaults } from "./defaults.js";
+import { shortestShutter_s } from "./shutter.js";
+
+const iso = { unit: "1", min: 25, max: 409600 } as const;
+const fNumber = { unit: "1", min: 0.7, max: 64 } as const;
+const kelvin = { unit: "K", min: 1500, max: 20000 } as const;
+
+const exposure = {
+  iso: quantity({
+    ...iso,
+    description: "ISO speed that the camera is fixed at. Free between `min_iso` and `max_iso` when left out.",
+    example: 400,
+  }),
+  min_iso: quantity({
+    ...iso,
+    description: "Lowest ISO speed of the camera.",
+    example: 200,
+    default: sceneDefaults.min_iso,
+  }),
+  max_iso: quantity({
+    ...iso,
+    description: "Highest ISO speed at which the pictures are still good enough.",
+    example: 3200,
+    default: sceneDefaults.max_iso,
+  }),
+  f_number: quantity({
+    ...fNumber,
+    description:
+      "Aperture that the lens is fixed at. Free between `min_f_number` and `max_f_number` when left out.",
+    example: 5.6,
+  }),
+  min_f_number: quantity({
+    ...fNumber,
+    description: "Widest aperture of the lens.",
+    example: 2.8,
+    default: sceneDefaults.min_f_number,
+  }),
+  max_f_number: quantity({
+    ...fNumber,
+    description: "Narrowest aperture of the lens.",
+    example: 16,
+    default: sceneDefaults.max_f_number,
+  }),
+  shutter_s: quantity({
+    description: "Exposure time of a frame. Not with `frame_rate_fps` or `shutter_angle_deg`.",
+    unit: "s",
+    min: shortestShutter_s,
+    max: 60,
+    example: 0.02,
+  }),
+};
+
+const frame = {
+  frame_rate_fps: quantity({
+    description:
+      "Frames per second; with `shutter_angle_deg` it gives the exposure time, in place of `shutter_s`.",
+    unit: "1",
+    min: 1,
+    max: 1000,
+    example: 25,
+    default: sceneDefaults.frame_rate_fps,
+  }),
+  shutter_angle_deg: quantity({
+    description:
+      "Part of a frame's time that is exposed, as an angle: 360 for all of it. With `frame_rate_fps` in place of `shutter_s`.",
+    unit: "deg",
+    min: 1,
+    max: 360,
+    example: 180,
+    default: sceneDefaults.shutter_angle_deg,
+  }),
+};
+
+const recording = {
+  bits: quantity({
+    description: "Bits per channel of the recording.",
+    unit: "bit",
+    min: 8,
+    max: 16,
+    integer: true,
+    example: 8,
+    default: sceneDefaults.bits,
+  }),
+  white_balance_min_cct_K: quantity({
+    ...kelvin,
+    description: "Lowest colour temperature that the white balance reaches.",
+    example: 2500,
+    default: sceneDefaults.white_balance_min_cct_K,
+  }),
+  white_balance_max_cct_K: quantity({
+    ...kelvin,
+    description: "Highest colour temperature that the white balance reaches.",
+    example: 10000,
+    default: sceneDefaults.white_balance_max_cct_K,
+  }),
+  white_balance_max_duv: quantity({
+    description:
+      "Largest distance from the Planckian locus, in CIE 1960 uv, that the white balance can compensate (its tint).",
+    unit: "1",
+    min: 0,
+    max: 0.1,
+    example: 0.03,
+    default: sceneDefaults.white_balance_max_duv,
+  }),
+};
+
+/** As a caller gives them. */
+export const cameraFields = { ...exposure, ...frame, ...recording };
+
+/** As the resolved scene holds them: the exposure time alone, whichever way it was given. */
+export const resolvedCameraFields = { ...exposure, ...recording };

@@ -1,0 +1,27 @@
+/** What a scene is taken to be where the caller does not say. The resolved scene lists what was taken from here. */
+export const sceneDefaults = {
+  daylight_basis: "sun",
+  sun_elevation_deg: 45,
+  cloud_oktas: 0,
+  wind_speed_m_s: 4,
+  subject_distance_m: 1,
+  min_iso: 100,
+  max_iso: 6400,
+  min_f_number: 2.8,
+  max_f_number: 16,
+  frame_rate_fps: 25,
+  shutter_angle_deg: 180,
+  bits: 8,
+  white_balance_min_cct_K: 2500,
+  white_balance_max_cct_K: 10000,
+  white_balance_max_duv: 0.03,
+  filter_change_underwater: "none",
+} as const;
+
+/** The same for each lamp; `cct_K` only where no LED is named. */
+export const lampDefaults = {
+  count: 1,
+  beam_angle_deg: 100,
+  beam_angle_medium: "water",
+  cct_K: 5600,
+} as const;

@@ -1,0 +1,43 @@
+import { quantity } from "../field/quantity.js";
+import { sceneDefaults } from "./defaults.js";
+
+const noAdvice = "This service plans no dives: the range is that of the model and no advice on depth.";
+const depth = { unit: "m", min: 0.1, max: 100 } as const;
+
+const range = {
+  min_depth_m: quantity({
+    ...depth,
+    description: `Shallow end of the part of the dive that is filmed. With \`max_depth_m\`. ${noAdvice}`,
+    example: 5,
+  }),
+  max_depth_m: quantity({
+    ...depth,
+    description: `Deep end of the part of the dive that is filmed. With \`min_depth_m\`. ${noAdvice}`,
+    example: 18,
+  }),
+};
+
+const distance = {
+  subject_distance_m: quantity({
+    description: "From the camera to the subject, through water.",
+    unit: "m",
+    min: 0.05,
+    max: 20,
+    example: 1,
+    default: sceneDefaults.subject_distance_m,
+  }),
+};
+
+/** As a caller gives them. */
+export const diveFields = {
+  depth_m: quantity({
+    ...depth,
+    description: `Depth of the subject: short for equal \`min_depth_m\` and \`max_depth_m\`. ${noAdvice}`,
+    example: 12,
+  }),
+  ...range,
+  ...distance,
+};
+
+/** As the resolved scene holds them. */
+export const resolvedDiveFields = { ...range, ...distance };

@@ -1,0 +1,129 @@
+import { z } from "zod/v3";
+import { choice, list } from "../field/choice.js";
+import { quantity } from "../field/quantity.js";
+import { lampDefaults } from "./defaults.js";
+import { FilterKind, filterDensity } from "./lens-filter.js";
+import { beamMedia, ledNames } from "./values.js";
+
+export const BeamMedium = z.enum(beamMedia).describe("Where a beam angle was measured.");
+
+export const LedName = z
+  .enum(ledNames)
+  .describe(
+    "LED illuminant of the CIE (CIE 015:2018): B1 to B5 blue-pumped, BH1 blue hybrid, RGB1 mixed, V1 and V2 violet-pumped.",
+  );
+
+const lampFields = {
+  flux_lm: quantity({
+    description: "Luminous flux of one lamp.",
+    unit: "lm",
+    min: 1,
+    max: 200000,
+    example: 4000,
+  }),
+  count: quantity({
+    description: "How many such lamps are on.",
+    unit: "1",
+    min: 1,
+    max: 16,
+    integer: true,
+    example: 2,
+    default: lampDefaults.count,
+  }),
+  beam_angle_deg: quantity({
+    description: "Full angle of the beam.",
+    unit: "deg",
+    min: 5,
+    max: 180,
+    example: 100,
+    default: lampDefaults.beam_angle_deg,
+  }),
+  beam_angle_medium: choice(BeamMedium, {
+    description: "Where the beam angle was measured: water narrows the beam behind a flat port.",
+    example: "water",
+    default: lampDefaults.beam_angle_medium,
+  }),
+  cct_K: quantity({
+    description: "Colour temperature of the lamp. Not with `led`.",
+    unit: "K",
+    min: 1500,
+    max: 20000,
+    example: 5600,
+    default: lampDefaults.cct_K,
+  }),
+  led: choice(LedName, {
+    description: "Spectrum of the lamp, by the name of a CIE LED illuminant. In place of `cct_K`.",
+    example: "LED-B4",
+  }),
+  distance_m: quantity({
+    description: "From the lamp to the subject, through water.",
+    unit: "m",
+    min: 0.05,
+    max: 20,
+    example: 0.8,
+  }),
+  filter_kind: choice(FilterKind, {
+    description: "Kind of the filter in front of the lamp. With `filter_density`; no filter when left out.",
+    example: "blue",
+  }),
+  filter_density: quantity({
+    ...filterDensity,
+    description:
+      "Peak optical density of the filter in front of the lamp, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`.",
+  }),
+};
+
+export const Lamp = z
+  .object({
+    ...lampFields,
+    count: lampFields.count.optional(),
+    beam_angle_deg: lampFields.beam_angle_deg.optional(),
+    beam_angle_medium: lampFields.beam_angle_medium.optional(),
+    cct_K: lampFields.cct_K.optional(),
+    led: lampFields.led.optional(),
+    filter_kind: lampFields.filter_kind.optional(),
+    filter_density: lampFields.filter_density.optional(),
+  })
+  .strict()
+  .describe("Lamps of one make at one distance, switched on.");
+
+export const ResolvedLamp = z
+  .object({
+    ...lampFields,
+    cct_K: lampFields.cct_K.optional(),
+    led: lampFields.led.optional(),
+    filter_kind: lampFields.filter_kind.optional(),
+    filter_density: lampFields.filter_density.optional(),
+  })
+  .describe("Lamps of one make at one distance, with every default filled in.");
+
+const exampleLamp = { flux_lm: 4000, count: 2, beam_angle_deg: 100, cct_K: 5600, distance_m: 0.8 };
+
+export const lampsField = {
+  lamps: list(Lamp, {
+    description: "Lamps that are switched on; none when left out or empty.",
+    maxItems: 16,
+    example: [exampleLamp],
+  }),
+};
+
+export const resolvedLampsField = {
+  lamps: list(ResolvedLamp, {
+    description: "Lamps that are switched on; empty when there are none.",
+    maxItems: 16,
+    example: [{ ...exampleLamp, beam_angle_medium: "water" }],
+  }),
+};
+
+/** One group of lamps in flat fields, for scenes that must fit a query string. */
+export const flatLampFields = {
+  lamp_flux_lm: lampFields.flux_lm,
+  lamp_count: lampFields.count,
+  lamp_beam_angle_deg: lampFields.beam_angle_deg,
+  lamp_beam_angle_medium: lampFields.beam_angle_medium,
+  lamp_cct_K: lampFields.cct_K,
+  lamp_led: lampFields.led,
+  lamp_distance_m: lampFields.distance_m,
+  lamp_filter_kind: lampFields.filter_kind,
+  lamp_filter_density: lampFields.filter_density,
+};

@@ -1,0 +1,59 @@
+import { z } from "zod/v3";
+import { list, text } from "../field/choice.js";
+import { cameraFields, resolvedCameraFields } from "./camera.js";
+import { daylightFields } from "./daylight.js";
+import { diveFields, resolvedDiveFields } from "./dive.js";
+import { flatLampFields, lampsField, resolvedLampsField } from "./lamps.js";
+import { lensFilterFields } from "./lens-filter.js";
+import { waterFields } from "./water.js";
+
+/** What a caller says of a dive: one flat object, everything optional here; the cross-field rules say what must be there. */
+export const Scene = z
+  .object({
+    ...waterFields,
+    ...daylightFields,
+    ...diveFields,
+    ...cameraFields,
+    ...lensFilterFields,
+    ...lampsField,
+    ...flatLampFields,
+    expect_model_version: text({
+      description:
+        "Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.",
+      example: "0123456789ab",
+      maxLength: 64,
+    }),
+  })
+  .partial()
+  .strict()
+  .describe(
+    "What is filmed, where and with what. Exactly one way to describe the water and a depth are needed; all else has a default or may be left out.",
+  );
+export type Scene = z.infer<typeof Scene>;
+
+/** The scene that was answered. Sent again without `assumed`, it gives the same answer. */
+export const ResolvedScene = z
+  .object({
+    water_type: waterFields.water_type.optional(),
+    kd_samples: waterFields.kd_samples.optional(),
+    ...daylightFields,
+    sun_elevation_deg: daylightFields.sun_elevation_deg.optional(),
+    ...resolvedDiveFields,
+    ...resolvedCameraFields,
+    iso: resolvedCameraFields.iso.optional(),
+    f_number: resolvedCameraFields.f_number.optional(),
+    ...lensFilterFields,
+    filter_kind: lensFilterFields.filter_kind.optional(),
+    filter_density: lensFilterFields.filter_density.optional(),
+    filter_transmittance: lensFilterFields.filter_transmittance.optional(),
+    ...resolvedLampsField,
+    assumed: list(
+      text({ description: "Name of a field, `lamps/0/count` for one inside a list.", example: "bits" }),
+      {
+        description: "Fields that the caller left out and that a default filled in.",
+        example: ["cloud_oktas", "wind_speed_m_s", "bits"],
+      },
+    ),
+  })
+  .describe("The scene that was answered, with every default filled in and in one fixed form.");
+export type ResolvedScene = z.infer<typeof ResolvedScene>;

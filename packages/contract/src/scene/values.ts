@@ -1,0 +1,25 @@
+// The names that fields of a scene can take. Plain data, without zod, so that code which only reads them stays small.
+
+/** Jerlov's optical water types, edition of 1976: ocean from clear to less clear, then coast. */
+export const waterTypes = ["I", "IA", "IB", "II", "III", "1C", "3C", "5C", "7C", "9C"] as const;
+
+export const daylightBases = ["none", "sun"] as const;
+
+export const filterKinds = ["red", "magenta", "blue", "neutral"] as const;
+
+export const filterChanges = ["none", "flip", "clip_on"] as const;
+
+export const beamMedia = ["air", "water"] as const;
+
+/** LED illuminants of the CIE (CIE 015:2018). */
+export const ledNames = [
+  "LED-B1",
+  "LED-B2",
+  "LED-B3",
+  "LED-B4",
+  "LED-B5",
+  "LED-BH1",
+  "LED-RGB1",
+  "LED-V1",
+  "LED-V2",
+] as const;
