@@ -1,0 +1,97 @@
+/**
+ * What a camera's white balance can do: the channel gains for every white point between two colour temperatures and within a
+ * distance from the Planckian locus. A card beyond that is balanced to the nearest point of the region's edge.
+ */
+import { locusNormal, locusUv, mired, xyFromUv1960 } from "@sunfathom/optics";
+import type { Camera } from "../scene/scene.js";
+import { apply, invert, type Vector3 } from "./matrix.js";
+import type { SensorProfile } from "./sensor-profile.js";
+
+/** Gains of red and blue against green, in stops. */
+interface GainPoint {
+  red: number;
+  blue: number;
+}
+
+/** Closed outline of the reachable gains, in stops. */
+export type BalanceReach = readonly GainPoint[];
+
+const EDGE_STEPS = 16;
+
+const gainsInStops = (raw: Vector3): GainPoint => ({
+  red: Math.log2(raw[1] / raw[0]),
+  blue: Math.log2(raw[1] / raw[2]),
+});
+
+export function balanceReach(camera: Camera, profile: SensorProfile): BalanceReach {
+  const toRaw = invert(profile.daylightMatrix);
+  const warm = mired(camera.white_balance_min_cct_K);
+  const cool = mired(camera.white_balance_max_cct_K);
+  const at = (step: number, duv: number): GainPoint => {
+    const m = cool + ((warm - cool) * step) / EDGE_STEPS;
+    const p = locusUv(m);
+    const n = locusNormal(m);
+    const { x, y } = xyFromUv1960(p.u + duv * n.u, p.v + duv * n.v);
+    return gainsInStops(apply(toRaw, [x / y, 1, (1 - x - y) / y]));
+  };
+  const duv = camera.white_balance_max_duv;
+  const steps = Array.from({ length: EDGE_STEPS + 1 }, (_, i) => i);
+  return [...steps.map((i) => at(i, duv)), ...steps.reverse().map((i) => at(i, -duv))];
+}
+
+function isInside(reach: BalanceReach, p: GainPoint): boolean {
+  let inside = false;
+  for (let i = 0, j = reach.length - 1; i < reach.length; j = i++) {
+    const a = reach[i];
+    const b = reach[j];
+    if (
+      a.blue > p.blue !== b.blue > p.blue &&
+      p.red < ((b.red - a.red) * (p.blue - a.blue)) / (b.blue - a.blue) + a.red
+    ) {
+      inside = !inside;
+    }
+  }
+  return inside;
+}
+
+function nearestOnEdge(reach: BalanceReach, p: GainPoint): GainPoint {
+  let best: GainPoint = p;
+  let least = Infinity;
+  for (let i = 0, j = reach.length - 1; i < reach.length; j = i++) {
+    const a = reach[j];
+    const b = reach[i];
+    const dr = b.red - a.red;
+    const db = b.blue - a.blue;
+    const length = dr * dr + db * db;
+    const t =
+      length === 0 ? 0 : Math.min(1, Math.max(0, ((p.red - a.red) * dr + (p.blue - a.blue) * db) / length));
+    const q = { red: a.red + t * dr, blue: a.blue + t * db };
+    const d = Math.hypot(q.red - p.red, q.blue - p.blue);
+    if (d < least) {
+      least = d;
+      best = q;
+    }
+  }
+  return best;
+}
+
+export interface Balance {
+  /** Channel gains red, green, blue; the smallest is 1. */
+  gains: Vector3;
+  in_reach: boolean;
+  /** How far the card stays from neutral, in stops between channels; 0 in reach. */
+  residual_stops: number;
+}
+
+/** The gains that the camera sets when it measures a card that reads `raw`. */
+export function balanceToCard(reach: BalanceReach, raw: Vector3): Balance {
+  const wanted = gainsInStops(raw);
+  const in_reach = isInside(reach, wanted);
+  const set = in_reach ? wanted : nearestOnEdge(reach, wanted);
+  const least = Math.min(0, set.red, set.blue);
+  return {
+    gains: [2 ** (set.red - least), 2 ** -least, 2 ** (set.blue - least)],
+    in_reach,
+    residual_stops: in_reach ? 0 : Math.hypot(set.red - wanted.red, set.blue - wanted.blue),
+  };
+}

@@ -1,0 +1,52 @@
+import type { Camera } from "../scene/scene.js";
+
+/** What the diver has left free, within the camera's limits. */
+export interface ExposureLimits {
+  min_iso: number;
+  max_iso: number;
+  min_f_number: number;
+  max_f_number: number;
+  shutter_s: number;
+}
+
+export const limitsOf = (camera: Camera): ExposureLimits => ({
+  min_iso: camera.iso ?? camera.min_iso,
+  max_iso: camera.iso ?? camera.max_iso,
+  min_f_number: camera.f_number ?? camera.min_f_number,
+  max_f_number: camera.f_number ?? camera.max_f_number,
+  shutter_s: camera.shutter_s,
+});
+
+export interface Settings {
+  iso: number;
+  f_number: number;
+  shutter_s: number;
+  /** Exposure that results over the one wanted, in stops: below 0 too dark, above 0 too bright, 0 where it fits. */
+  off_by_stops: number;
+}
+
+/**
+ * Settings that give the wanted product of ISO, shutter time and 1/N^2. The aperture opens first, since light is worth more than
+ * gain; ISO rises from its lowest once the aperture is wide open, and the aperture closes once ISO is at its lowest.
+ */
+export function settingsFor(sensitivity: number, limits: ExposureLimits): Settings {
+  const { min_iso, max_iso, min_f_number, max_f_number, shutter_s } = limits;
+  const isoWideOpen = (sensitivity * min_f_number ** 2) / shutter_s;
+  if (isoWideOpen > max_iso) {
+    return {
+      iso: max_iso,
+      f_number: min_f_number,
+      shutter_s,
+      off_by_stops: Math.log2(max_iso / isoWideOpen),
+    };
+  }
+  if (isoWideOpen >= min_iso) return { iso: isoWideOpen, f_number: min_f_number, shutter_s, off_by_stops: 0 };
+  const f_number = Math.sqrt((min_iso * shutter_s) / sensitivity);
+  if (f_number <= max_f_number) return { iso: min_iso, f_number, shutter_s, off_by_stops: 0 };
+  return {
+    iso: min_iso,
+    f_number: max_f_number,
+    shutter_s,
+    off_by_stops: 2 * Math.log2(f_number / max_f_number),
+  };
+}

@@ -1,0 +1,157 @@
+/**
+ * What a filter is judged by: the colour error that is left after the camera and a grade have done what they can.
+ *
+ * The 24-patch chart, lit as the subject is, is seen through water, filter and lens; the camera balances white within its reach
+ * and exposes as its limits allow, so that a white card just fills the scale; photons, read noise and code values follow; one
+ * 3 x 3 matrix, fitted with the noise in view, grades the recording towards the chart under D65. The merit is the mean
+ * CIEDE2000, noise included, over the chart and the open water behind it, whose hue should stay what an adapted eye would see.
+ */
+import {
+  CHART_PATCHES,
+  deltaE00,
+  FIRST_NM,
+  integrateProduct,
+  type Lab,
+  labOf,
+  multiply,
+  type Sensor,
+  type Spectrum,
+  STEP_NM,
+  type Xyz,
+} from "@sunfathom/optics";
+import { type Balance, type BalanceReach, balanceToCard } from "../camera/balance-reach.js";
+import { WHITE_D65, xyzUnderD65 } from "../camera/d65.js";
+import { type ExposureLimits, type Settings, settingsFor } from "../camera/exposure-settings.js";
+import { apply, fitMatrix, type Matrix3, type Vector3 } from "../camera/matrix.js";
+import { fillingSensitivity, record } from "../camera/recording.js";
+import { rawOf, type SensorProfile } from "../camera/sensor-profile.js";
+
+/** What the camera looks at: how each target is lit, as it arrives at the lens. */
+export interface Stage {
+  /** Light reflected by a perfect white subject towards the lens, W m^-2 nm^-1 (times 1/pi per steradian). */
+  subject: Spectrum;
+  /** Open water behind it; absent in the dark. */
+  background?: Background;
+}
+
+export interface Background {
+  /** Light that gives the water its radiance, in the subject's unit. */
+  light: Spectrum;
+  /** Its colour as if it were a surface, 0 to 1. */
+  colour: Spectrum;
+  /** Luminance of that light over the subject's: 1 where daylight lights both. */
+  againstSubject: number;
+}
+
+export interface CameraState {
+  profile: SensorProfile;
+  reach: BalanceReach;
+  limits: ExposureLimits;
+  bits: number;
+  fullWellScale: number;
+}
+
+export interface Merit {
+  /** Mean CIEDE2000 over chart and background. */
+  delta_e00: number;
+  balance: Balance;
+  settings: Settings;
+  /** Share of the red channel's signal that comes from above 600 nm. */
+  red_above_600_nm_share: number;
+}
+
+const CHART_XYZ = CHART_PATCHES.map((patch) => xyzUnderD65(patch.reflectance));
+const CHART_LAB = CHART_XYZ.map((xyz) => labOf(xyz, WHITE_D65));
+/** Reflectance of the white patch, which fills the scale. */
+const CARD_REFLECTANCE = 0.9;
+/** Open water counts as much as four patches: it fills much of the frame, and with one hue. */
+const BACKGROUND_WEIGHT = 4;
+const AT_600_NM = (600 - FIRST_NM) / STEP_NM;
+/** Where cubature of degree three samples a normal spread in three dimensions, in standard deviations. */
+const SAMPLE_AT = Math.sqrt(3);
+const CHANNELS = [0, 1, 2] as const;
+
+/** Weight that makes equal squares of XYZ error about equally visible at all lightnesses: slope of L* with Y, squared. */
+const visibility = (Y: number): number => (Y + 0.02) ** (-4 / 3);
+
+interface Seen {
+  wantedXyz: Xyz;
+  wantedLab: Lab;
+  weight: number;
+  from: Vector3;
+  variance: Vector3;
+}
+
+export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState): Merit {
+  const { profile } = camera;
+  const subject = multiply(stage.subject, filter);
+  const card = rawOf(profile, subject);
+  const balance = balanceToCard(camera.reach, card);
+  const brightest = CARD_REFLECTANCE * Math.max(...card.map((lux, k) => lux * balance.gains[k]));
+  const settings = settingsFor(fillingSensitivity(brightest), camera.limits);
+  const recorder = { settings, gains: balance.gains, bits: camera.bits, fullWellScale: camera.fullWellScale };
+  const see = (raw: Vector3, wantedXyz: Xyz, wantedLab: Lab, weight: number): Seen => {
+    const [red, green, blue] = CHANNELS.map((k) => record(recorder, k, raw[k]));
+    return {
+      wantedXyz,
+      wantedLab,
+      weight,
+      from: [red.value, green.value, blue.value],
+      variance: [red.variance, green.variance, blue.variance],
+    };
+  };
+
+  const seen = profile.patchResponses.map(([red, green, blue], i) => {
+    const raw: Vector3 = [
+      integrateProduct(subject, red) / profile.unit,
+      integrateProduct(subject, green) / profile.unit,
+      integrateProduct(subject, blue) / profile.unit,
+    ];
+    return see(raw, CHART_XYZ[i], CHART_LAB[i], 1);
+  });
+  if (stage.background) {
+    const { light, colour, againstSubject } = stage.background;
+    const [X, Y, Z] = xyzUnderD65(colour);
+    const wanted: Xyz = [X * againstSubject, Y * againstSubject, Z * againstSubject];
+    const raw = rawOf(profile, multiply(multiply(light, filter), colour));
+    seen.push(see(raw, wanted, labOf(wanted, WHITE_D65), BACKGROUND_WEIGHT));
+  }
+  const matrix = fitMatrix(
+    seen.map(({ from, wantedXyz, variance, weight }) => ({
+      from,
+      to: wantedXyz,
+      variance,
+      weight: weight * visibility(wantedXyz[1]),
+    })),
+  );
+  const total = seen.reduce((sum, target) => sum + target.weight * expectedError(target, matrix), 0);
+  return {
+    delta_e00: total / seen.reduce((sum, { weight }) => sum + weight, 0),
+    balance,
+    settings,
+    red_above_600_nm_share: shareAbove600(profile.sensor, subject),
+  };
+}
+
+/** Mean CIEDE2000 of one target over its noise. */
+function expectedError({ wantedLab, from, variance }: Seen, matrix: Matrix3): number {
+  let sum = 0;
+  for (const k of CHANNELS) {
+    const spread = SAMPLE_AT * Math.sqrt(variance[k]);
+    for (const shift of [-spread, spread]) {
+      const noisy: Vector3 = [
+        k === 0 ? from[0] + shift : from[0],
+        k === 1 ? from[1] + shift : from[1],
+        k === 2 ? from[2] + shift : from[2],
+      ];
+      sum += deltaE00(wantedLab, labOf(apply(matrix, noisy), WHITE_D65));
+    }
+  }
+  return sum / 6;
+}
+
+function shareAbove600(sensor: Sensor, light: Spectrum): number {
+  // The cell at the bound counts half, as the trapezoid rule has it.
+  const above = light.map((e, i) => (i > AT_600_NM ? e : i === AT_600_NM ? e / 2 : 0));
+  return integrateProduct(above, sensor.red) / integrateProduct(light, sensor.red);
+}

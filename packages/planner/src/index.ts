@@ -1,0 +1,14 @@
+export { attenuation } from "./attenuation/attenuation.js";
+export { exposureLoss } from "./exposure-loss/exposure-loss.js";
+export { filterChoice } from "./filter-choice/filter-choice.js";
+export { MODEL_VERSION } from "./generated/model-version.js";
+export { mixedLight } from "./mixed-light/mixed-light.js";
+export { filterKinds, models, waterTypes } from "./reference/reference.js";
+export type * from "./result/attenuation.js";
+export type * from "./result/common.js";
+export type * from "./result/exposure-loss.js";
+export type * from "./result/filter-choice.js";
+export type * from "./result/mixed-light.js";
+export type * from "./result/reference.js";
+export type * from "./scene/scene.js";
+export * from "./scene/scene-problem.js";

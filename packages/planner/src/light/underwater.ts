@@ -1,0 +1,87 @@
+import {
+  CLEAR,
+  GRID_SIZE,
+  kdUnderSun,
+  pathAttenuation,
+  pathTransmittance,
+  type Spectrum,
+  uprightFraction,
+  type WaterOptics,
+} from "@sunfathom/optics";
+import type { Scene } from "../scene/scene.js";
+import type { Nuisance } from "../uncertainty/nuisance.js";
+import { type Daylight, daylightOf } from "./daylight.js";
+import { lampsIrradiance } from "./lamps.js";
+import { waterOf } from "./water.js";
+
+/** Path cosine of light without a sun to give it a direction: an even field, as under a cloudy sky. */
+const EVEN_MU0 = 0.85;
+
+/** One state of the world: the scene's water and light under one setting of what is not known exactly. */
+export interface Underwater {
+  water: WaterOptics;
+  daylight: Daylight | undefined;
+  /** Diffuse attenuation under this sun, 1/m. */
+  kd_per_m: Spectrum;
+  /** Attenuation on short paths, 1/m. */
+  path_per_m: Spectrum;
+  scene: Scene;
+  nuisance: Nuisance;
+}
+
+export function underwater(scene: Scene, nuisance: Nuisance): Underwater {
+  const water = waterOf(scene, nuisance);
+  const daylight = daylightOf(scene, nuisance);
+  return {
+    water,
+    daylight,
+    kd_per_m: kdUnderSun(water, daylight?.below.mu0 ?? EVEN_MU0),
+    path_per_m: pathAttenuation(water, nuisance.scatterLost),
+    scene,
+    nuisance,
+  };
+}
+
+const DARK: Spectrum = new Float64Array(GRID_SIZE);
+
+/** Downwelling daylight at a depth, W m^-2 nm^-1; dark without daylight. */
+export function downwellingAt(world: Underwater, depth_m: number): Spectrum {
+  const surface = world.daylight?.below.downwelling;
+  if (!surface) return DARK;
+  const left = pathTransmittance(world.kd_per_m, depth_m);
+  return left.map((t, i) => t * surface[i]);
+}
+
+/** Daylight on an upright subject, W m^-2 nm^-1; dark without daylight. */
+export function uprightDaylightAt(world: Underwater, depth_m: number): Spectrum {
+  if (!world.daylight) return DARK;
+  const { sunAngleInWater_deg, directShare } = world.daylight.below;
+  const fraction = uprightFraction(
+    { sunAngleInWater_deg, directShare, depth_m },
+    world.water.absorption_per_m,
+    world.water.scattering_per_m,
+    world.kd_per_m,
+  );
+  const down = downwellingAt(world, depth_m);
+  return down.map((e, i) => e * fraction[i] * world.nuisance.uprightScale);
+}
+
+/** Lamp light on the subject, W m^-2 nm^-1; dark without lamps. */
+export function lampLightAt(
+  world: Underwater,
+  changes: { filter?: Spectrum; distance_m?: number } = {},
+): Spectrum {
+  return lampsIrradiance(world.scene.lamps, {
+    intensityScale: world.nuisance.lampIntensityScale,
+    attenuation_per_m: world.path_per_m,
+    ...changes,
+  });
+}
+
+/** What the water between subject and camera lets through, 0 to 1. */
+export function towardsCamera(world: Underwater): Spectrum {
+  return pathTransmittance(world.path_per_m, world.scene.subject_distance_m);
+}
+
+/** Change for `lampLightAt`: the lamps without their filters. */
+export const CLEAR_LAMPS = { filter: CLEAR };

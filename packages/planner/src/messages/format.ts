@@ -1,0 +1,9 @@
+/** A number in a sentence, with a fixed count of decimals; -0 never shows. */
+export function shown(value: number, decimals = 0): string {
+  const text = value.toFixed(decimals);
+  return Number(text) === 0 ? (0).toFixed(decimals) : text;
+}
+
+/** A depth or a range of depths, to begin a sentence. */
+export const atDepths = (min_m: number, max_m: number): string =>
+  min_m === max_m ? `At ${shown(min_m, 1)} m` : `Over ${shown(min_m, 1)} to ${shown(max_m, 1)} m`;

@@ -1,0 +1,76 @@
+/** English texts of reasons, one function a code. Other languages add a catalogue of the same shape. */
+import { atDepths, shown } from "./format.js";
+
+export const REASONS_EN = {
+  red_goes_first: (p: { red_stops: number; green_stops: number; blue_stops: number; depth_m: number }) =>
+    `At ${shown(p.depth_m, 1)} m this water has taken ${shown(p.red_stops, 1)} stops from the red channel, ${shown(p.green_stops, 1)} from green and ${shown(p.blue_stops, 1)} from blue.`,
+  cct_without_meaning: (p: { depth_m: number; duv: number }) =>
+    `From ${shown(p.depth_m, 1)} m the light lies ${shown(Math.abs(p.duv), 3)} from the Planckian locus: a colour temperature in kelvin has no meaning there (CIE: beyond 0.05), so none is given. Balance on a card.`,
+  no_daylight_relative: () =>
+    "Without daylight the losses are those that an even sky of 5500 K would suffer; no illuminance is given.",
+  red_not_only_transmitted: (p: { depth_m: number }) =>
+    `Below about ${shown(p.depth_m)} m the last red is made in the water itself, by inelastic scattering and fluorescence, more than it comes down from the surface. This model counts only what comes down, so red figures there are too low and not to be trusted.`,
+  sun_path: (p: { mu0: number }) =>
+    `The sun's slant lengthens the way through the water: the mean path cosine is ${shown(p.mu0, 2)}, against 0.90 for the tables.`,
+
+  filter_earns: (p: {
+    kind: string;
+    density: number;
+    min_m: number;
+    max_m: number;
+    with_e: number;
+    without_e: number;
+  }) =>
+    `${atDepths(p.min_m, p.max_m)} a ${p.kind} filter of density ${shown(p.density, 2)} leaves a mean colour error of ${shown(p.with_e, 1)} (CIEDE2000); without it ${shown(p.without_e, 1)} is left after balancing and grading.`,
+  no_filter_earns: (p: { best_kind: string; best_gain: number; worthwhile: number }) =>
+    `No filter earns its place: the best of them, ${p.best_kind}, would change the mean colour error by ${shown(-p.best_gain, 2)}, and it takes an improvement of ${shown(p.worthwhile, 1)} to be worth mounting.`,
+  neutral_does_the_same: (p: { kind: string; kind_e: number; neutral_density: number; neutral_e: number }) =>
+    `A ${p.kind} filter (error ${shown(p.kind_e, 1)}) does here hardly more than a neutral one of density ${shown(p.neutral_density, 2)} (${shown(p.neutral_e, 1)}): it keeps bright parts from clipping. Close the aperture or use neutral density instead.`,
+  filter_brings_balance_into_reach: (p: { depth_m: number; residual_stops: number }) =>
+    `Without a filter the camera can no longer balance white from ${shown(p.depth_m, 1)} m on (${shown(p.residual_stops, 1)} stops out of reach at the deep end); the filter holds back the rest of the light so that red can be balanced and exposed.`,
+  balance_out_of_reach: (p: { depth_m: number; residual_stops: number }) =>
+    `From ${shown(p.depth_m, 1)} m on the camera can no longer balance white (${shown(p.residual_stops, 1)} stops out of reach at the deep end); what is left has to be graded afterwards.`,
+  balance_in_reach_without: () => "The camera can balance white over the whole range without a filter.",
+  light_to_spare: (p: { f_number: number; iso: number }) =>
+    `There is light to spare: without a filter the deep end is exposed at f/${shown(p.f_number, 1)} and ISO ${shown(p.iso)}.`,
+  light_has_run_out: (p: { iso: number; short_stops: number }) =>
+    p.short_stops > 0.05
+      ? `Light has run out: at the deep end the camera is ${shown(p.short_stops, 1)} stops short at ISO ${shown(p.iso)} even without a filter, and any filter takes more away.`
+      : `Light is short: without a filter the deep end already needs ISO ${shown(p.iso)} with the aperture wide open, so every stop that a filter takes is paid in noise.`,
+  filter_adds_no_red: (p: { with_share: number; without_share: number }) =>
+    `A filter adds no red light. With it ${shown(p.with_share * 100)} % of the red channel's signal at the deep end is red light above 600 nm; without it ${shown(p.without_share * 100)} %, the rest being green and blue that the channel also sees.`,
+  lamps_are_the_only_light: (p: { cct_text: string }) =>
+    `Lamps are the only light: a filter on the lens would only take from it. Balance to the lamps${p.cct_text}.`,
+  near_tie: (p: { probability: number; runner_up: string; loses_by: number }) =>
+    `This is a near tie: ${p.runner_up} loses by ${shown(p.loses_by, 2)} only, and with what is not known exactly it is the better choice with a probability of ${shown(p.probability * 100)} %.`,
+  filter_shape_assumed: () =>
+    "Curves of filters are not standardised: the shapes used here are assumptions, and how much another one of the same name would change is part of the uncertainty.",
+  filter_trade_rule_blue: () => "The trade mounts red in blue water from about 3 m down.",
+  filter_trade_rule_green: () => "The trade mounts magenta in green water.",
+
+  too_bright: (p: { depth_m: number; excess_stops: number; f_number: number; density: number }) =>
+    `At ${shown(p.depth_m, 1)} m there are ${shown(p.excess_stops, 1)} stops too much light at these settings. Close the aperture to f/${shown(p.f_number, 1)} or use neutral density ${shown(p.density, 1)}; a higher ISO would make it worse.`,
+  too_dark: (p: { depth_m: number; shortfall_stops: number; iso: number; f_number: number }) =>
+    `At ${shown(p.depth_m, 1)} m ${shown(p.shortfall_stops, 1)} stops are missing even at ISO ${shown(p.iso)} and f/${shown(p.f_number, 1)}. More light has to come from a higher sun, a shallower depth, a lamp or a longer shutter time.`,
+  exposure_fits: (p: { depth_m: number; iso: number; f_number: number; ev: number }) =>
+    `At ${shown(p.depth_m, 1)} m the subject asks for EV ${shown(p.ev, 1)} at ISO 100: ISO ${shown(p.iso)} at f/${shown(p.f_number, 1)}.`,
+  filter_makes_it_darker: (p: { stops: number }) =>
+    `The filter on the lens takes ${shown(p.stops, 1)} of the missing stops: take it off.`,
+  any_filter_would_worsen: () => "A filter on the lens would take more light away and make it worse.",
+  water_takes_most: (p: { depth_m: number; depth_stops: number; total_stops: number }) =>
+    `Of the ${shown(p.total_stops, 1)} stops between the surface and the sensor at ${shown(p.depth_m, 1)} m the water above takes ${shown(p.depth_stops, 1)}.`,
+
+  lamps_only: (p: { red: number; green: number; blue: number }) =>
+    `Lamps are the only light: balance to them. The water between lamp, subject and camera still takes ${shown(p.red, 2)} stops of red, ${shown(p.green, 2)} of green and ${shown(p.blue, 2)} of blue, so a card at working distance is better than a kelvin setting.`,
+  daylight_only: () => "No lamp is on: there is nothing to mix.",
+  lights_fight: (p: { depth_m: number; split: number; red_excess: number }) =>
+    `At ${shown(p.depth_m, 1)} m, balanced to daylight, what the lamps light differs from what daylight lights by ${shown(p.split, 1)} (CIEDE2000), with ${shown(p.red_excess, 1)} stops more red against green: a visible split that one balance cannot mend.`,
+  lamps_lead: (p: { depth_m: number; green: number }) =>
+    `At ${shown(p.depth_m, 1)} m the lamps outshine daylight by ${shown(p.green, 1)} stops in green: balance to the lamps, and daylight hardly tints the subject.`,
+  daylight_leads: (p: { depth_m: number; green: number }) =>
+    `At ${shown(p.depth_m, 1)} m daylight outshines the lamps by ${shown(-p.green, 1)} stops in green: balance to daylight; the lamps hardly show.`,
+  upright_subject: () =>
+    "Lamp and daylight are compared on an upright subject, which receives only a part of the light that comes from above.",
+} as const;
+
+export type ReasonCode = keyof typeof REASONS_EN;

@@ -1,0 +1,109 @@
+import { add, CLEAR, filterTransmittance, illuminance_lx, multiply, type Spectrum } from "@sunfathom/optics";
+import { rawOf, type SensorProfile } from "../camera/sensor-profile.js";
+import { lampFilter, lampSpectrum } from "../light/lamps.js";
+import { lampLightAt, type Underwater } from "../light/underwater.js";
+import { shown } from "../messages/format.js";
+import type { WayOut } from "../result/mixed-light.js";
+import { splitDeltaE00 } from "./split.js";
+
+/** A split that is seen at a glance; below it the lights are taken to live together. */
+export const VISIBLE_SPLIT_DELTA_E00 = 5;
+
+/** Lamp filters are searched from 0.15 to 3.0 in steps of half a stop. */
+const LAMP_DENSITIES = Array.from({ length: 20 }, (_, i) => Math.round((i + 1) * 15) / 100);
+/** Lamp distances are searched from a tenth of today's in steps of a twentieth. */
+const CLOSER_STEPS = Array.from({ length: 18 }, (_, i) => (18 - i) / 20);
+
+export interface Lights {
+  world: Underwater;
+  profile: SensorProfile;
+  /** On the upright subject, W m^-2 nm^-1. */
+  daylight: Spectrum;
+  lamps: Spectrum;
+}
+
+/** What can be done where lamps and daylight fight, the least split first, the cheapest of equals first. */
+export function waysOut(lights: Lights): WayOut[] {
+  const ways = [lampsOff(lights), lampFilterWay(lights), balanceToLamps(lights), comeCloser(lights)];
+  return ways
+    .filter((way): way is WayOut => way !== undefined)
+    .sort((a, b) => a.split_left_delta_e00 - b.split_left_delta_e00 || a.cost_stops - b.cost_stops);
+}
+
+const stops = (from: Spectrum, to: Spectrum): number => Math.log2(illuminance_lx(from) / illuminance_lx(to));
+
+function lampsOff({ daylight, lamps }: Lights): WayOut {
+  const cost_stops = stops(add(daylight, lamps), daylight);
+  return {
+    way: "lamps_off",
+    text: `Switch the lamps off and leave them on the rig; balance to daylight. Costs ${shown(cost_stops, 1)} stops on the subject.`,
+    split_left_delta_e00: 0,
+    cost_stops,
+  };
+}
+
+/** The filter that turns the lamps' colour into daylight's, as far as the kind made for it can. */
+function lampFilterWay({ world, profile, daylight, lamps }: Lights): WayOut {
+  const candidates = LAMP_DENSITIES.map((density) => {
+    const filter = filterTransmittance("blue", density);
+    const filtered = lampLightAt(world, { filter });
+    return { density, filter, filtered, split: splitDeltaE00(profile, daylight, add(daylight, filtered)) };
+  });
+  const best = candidates.reduce((a, b) => (b.split < a.split ? b : a));
+  const unfiltered = lampLightAt(world, { filter: CLEAR });
+  const needed = neededTransmittance(profile, daylight, unfiltered);
+  const cost_stops = stops(add(daylight, lamps), add(daylight, best.filtered));
+  const lamp_flux_left_lm = world.scene.lamps.map((lamp) => {
+    const own = lampSpectrum(lamp);
+    const flux = lamp.flux_lm / illuminance_lx(multiply(own, lampFilter(lamp)));
+    return flux * illuminance_lx(multiply(own, best.filter));
+  });
+  return {
+    way: "lamp_filter",
+    text: `Put a filter on each lamp that makes its light match daylight here: of ${shown(needed.red * 100)} % red, ${shown(needed.green * 100)} % green and ${shown(needed.blue * 100)} % blue; the nearest of the plain kind is blue of density ${shown(best.density, 2)}. Balance to daylight.`,
+    split_left_delta_e00: best.split,
+    cost_stops,
+    lamp_filter_kind: "blue",
+    lamp_filter_density: best.density,
+    lamp_filter_red_transmittance: needed.red,
+    lamp_filter_green_transmittance: needed.green,
+    lamp_filter_blue_transmittance: needed.blue,
+    lamp_flux_left_lm,
+  };
+}
+
+/** Per channel, what a filter on the lamps must let through to match daylight, relative to its clearest channel. */
+function neededTransmittance(profile: SensorProfile, daylight: Spectrum, lamps: Spectrum) {
+  const wanted = rawOf(profile, daylight).map((d, k) => d / rawOf(profile, lamps)[k]);
+  const top = Math.max(...wanted);
+  const [red, green, blue] = wanted.map((w) => w / top);
+  return { red, green, blue };
+}
+
+function balanceToLamps({ profile, daylight, lamps }: Lights): WayOut {
+  return {
+    way: "balance_to_lamps",
+    text: "Balance to a card lit by the lamps: the subject looks right and everything that only daylight reaches turns blue or green.",
+    split_left_delta_e00: splitDeltaE00(profile, lamps, add(daylight, lamps)),
+    cost_stops: 0,
+  };
+}
+
+/** The largest distance at which the lamps, balanced to, hide daylight on the subject; undefined where none within reach does. */
+function comeCloser({ world, profile, daylight, lamps }: Lights): WayOut | undefined {
+  const now = Math.min(...world.scene.lamps.map((lamp) => lamp.distance_m));
+  for (const share of CLOSER_STEPS) {
+    const lamp_distance_m = now * share;
+    const closer = lampLightAt(world, { distance_m: lamp_distance_m });
+    const split = splitDeltaE00(profile, closer, add(daylight, closer));
+    if (split > VISIBLE_SPLIT_DELTA_E00) continue;
+    return {
+      way: "come_closer",
+      text: `Bring the lamps to ${shown(lamp_distance_m, 2)} m from the subject and balance to them: they then outshine daylight.`,
+      split_left_delta_e00: split,
+      cost_stops: stops(add(daylight, lamps), add(daylight, closer)),
+      lamp_distance_m,
+    };
+  }
+  return undefined;
+}

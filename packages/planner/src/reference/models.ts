@@ -1,0 +1,167 @@
+import type { ModelInfo } from "../result/reference.js";
+
+/** Every table, formula and assumption behind the answers, with its source, where it holds and what is known to be weak. */
+export const MODELS: ModelInfo[] = [
+  {
+    id: "jerlov_1976",
+    what: "Diffuse attenuation of ten optical water types",
+    kind: "table",
+    source: "Jerlov 1976, Marine Optics, 2nd edition, Elsevier, Table XXVII",
+    domain: "350 to 700 nm in 25 nm; high sun; interpolated as the part above pure water",
+    known_weaknesses:
+      "The edition of 1968 differs by 4 to 15 %. Type I lies below pure water at 675 and 700 nm and is raised to it. Beyond 700 nm pure water alone is used.",
+  },
+  {
+    id: "pope_fry_1997",
+    what: "Absorption of pure water",
+    kind: "table",
+    source:
+      "Pope & Fry 1997, Applied Optics 36, 8710; beyond 727.5 nm Röttgers et al. 2016, Water Optical Properties Processor v3; scattering of sea water Zhang, Hu & He 2009, Optics Express 17, 5698",
+    domain: "380 to 780 nm, about 20 °C",
+    known_weaknesses:
+      "Absorption near 600 and 740 nm shifts by some percent with temperature, which is not modelled.",
+  },
+  {
+    id: "williamson_hollins_2022",
+    what: "Scattering from diffuse attenuation, fitted to measured absorption and scattering per water type",
+    kind: "formula",
+    source: "Fitted to Williamson & Hollins 2022, Applied Optics 61, 9951",
+    domain: "Waters IA to 7C",
+    known_weaknesses:
+      "Scattering is not fixed by diffuse attenuation: a factor of two either way is carried as uncertainty. IA and 7C rest on one campaign each.",
+  },
+  {
+    id: "kirk_1984",
+    what: "Absorption from diffuse attenuation and scattering, and the effect of the sun's height",
+    kind: "formula",
+    source: "Kirk 1984, Limnology and Oceanography 29, 350",
+    domain: "Scattering up to 30 times absorption; mean over the lit depths",
+    known_weaknesses:
+      "The sun's effect fades with depth, which a mean does not show. Reference path cosine 0.9 for the tables, from memory.",
+  },
+  {
+    id: "bird_riordan_1986",
+    what: "Clear-sky spectrum, direct and diffuse",
+    kind: "formula",
+    source: "Bird & Riordan 1986, SERI/TR-215-2436; air mass Kasten & Young 1989",
+    domain: "Sun 10 to 90 degrees above the horizon; clean sea air assumed",
+    known_weaknesses: "Haze, dust and humidity of the day are not known: about 10 % in level.",
+  },
+  {
+    id: "kasten_czeplak_1980",
+    what: "Light left under cloud",
+    kind: "formula",
+    source: "Kasten & Czeplak 1980, Solar Energy 24, 177",
+    domain: "Sun above 10 degrees; hourly means",
+    known_weaknesses:
+      "Scatter of about 30 %; cloud is taken as grey, which shifts blue against red by up to about 10 %.",
+  },
+  {
+    id: "gregg_carder_1990",
+    what: "Reflection at a sea roughened by wind",
+    kind: "formula",
+    source: "Gregg & Carder 1990, Limnology and Oceanography 35, 1657",
+    domain: "Wind to 20 m/s, sun above 5 degrees",
+    known_weaknesses:
+      "Focusing by waves makes the light flicker by tens of percent in the top metres; only its mean is modelled.",
+  },
+  {
+    id: "upright_fraction",
+    what: "Share of the light from above that falls on an upright subject",
+    kind: "formula",
+    source:
+      "Refraction of sun and sky at the surface (exact), turning with depth into the smoothest field of the mean cosine that Gershun's law gives",
+    domain: "Horizontally even water without a bright bottom",
+    known_weaknesses:
+      "A mean over all directions that the subject may face; towards or away from the sun differs by a stop or more near the surface. Light from sand below is not counted.",
+  },
+  {
+    id: "path_attenuation",
+    what: "Light lost on a short path from a lamp or to the lens",
+    kind: "assumption",
+    source: "Absorption plus half of scattering, from memory; bounds are absorption and beam attenuation",
+    domain: "Paths of a few metres",
+    known_weaknesses:
+      "The share of scattered light that still arrives depends on beam and lens: 0.25 to 1 of scattering is carried as uncertainty.",
+  },
+  {
+    id: "mean_sensor",
+    what: "Spectral sensitivity of a camera",
+    kind: "table",
+    source:
+      "Mean of 11 anonymous cameras published by the Academy of Motion Picture Arts and Sciences; heights of the channels from memory",
+    domain: "400 to 720 nm",
+    known_weaknesses:
+      "Cameras differ most in how much green and blue their red channel sees, which decides how early red is gone: carried as uncertainty.",
+  },
+  {
+    id: "camera_recording",
+    what: "Photons, read noise, clipping and code values of a recording",
+    kind: "assumption",
+    source:
+      "ISO 12232 for saturation; 20 000 electrons at ISO 100, 3 electrons read noise and four pixels averaged, from memory; transfer curve ITU-R BT.709",
+    domain: "Video and stills with a transfer curve like BT.709",
+    known_weaknesses:
+      "Full well differs by a factor of three between cameras: carried as uncertainty. Compression is not modelled.",
+  },
+  {
+    id: "filter_merit",
+    what: "Colour error of the 24-patch chart after balance, exposure and a fitted 3 x 3 matrix",
+    kind: "formula",
+    source: "This project; error measure CIEDE2000",
+    domain: "A subject lit as a whole; open water behind it",
+    known_weaknesses:
+      "A grade by hand can be better or worse than a fitted matrix. A filter has to gain 0.5 to be worth mounting, a judgement.",
+  },
+  {
+    id: "filter_shapes",
+    what: "Absorption bands of red, magenta and blue filters",
+    kind: "assumption",
+    source: "Logistic edges and a Gaussian band; no standard publishes curves",
+    domain: "Density 0.05 to 3 above base",
+    known_weaknesses:
+      "Filters of the same name differ: shifts and widths are carried as uncertainty; a measured curve is better.",
+  },
+  {
+    id: "cie_1931_observer",
+    what: "Colour-matching functions, luminous efficiency, illuminants",
+    kind: "table",
+    source: "CIE 15; ISO/CIE 11664-1",
+    domain: "380 to 780 nm in 5 nm",
+    known_weaknesses:
+      "Correlated colour temperature has no meaning beyond 0.05 from the Planckian locus and is withheld there.",
+  },
+  {
+    id: "cie_led_illuminants",
+    what: "Spectra of white lamps",
+    kind: "table",
+    source: "CIE 15:2018, Table 12; mixed linearly in mired between 2733 and 6598 K",
+    domain: "2733 to 6598 K as phosphor LEDs, below as Planckian radiators, above as CIE daylight",
+    known_weaknesses:
+      "Lamps of one colour temperature differ in their red; an even cone is assumed for the beam and its peak carried as uncertainty.",
+  },
+  {
+    id: "chart_24",
+    what: "Reflectance of a 24-patch colour chart",
+    kind: "table",
+    source: "Ohta 1997; the chart of ISO 17321-1",
+    domain: "380 to 780 nm in 5 nm",
+    known_weaknesses: "Reefs and skin are not a chart; it stands for a fair spread of colours.",
+  },
+  {
+    id: "ciede2000",
+    what: "Colour difference",
+    kind: "formula",
+    source: "ISO/CIE 11664-6; Sharma, Wu & Dalal 2005, Color Research and Application 30, 21",
+    domain: "Differences below about 5; larger ones in order only",
+    known_weaknesses: "Made for patches side by side, not for moving pictures.",
+  },
+  {
+    id: "iso_2720",
+    what: "Exposure from illuminance",
+    kind: "formula",
+    source: "ISO 2720:1974, C = 250 for a flat receptor",
+    domain: "Evenly lit subjects",
+    known_weaknesses: "Meters differ within the constants that the standard allows, by about half a stop.",
+  },
+];

@@ -1,0 +1,56 @@
+import {
+  BASE_DENSITY,
+  densityShape,
+  FILTER_BANDS,
+  FILTER_KINDS,
+  JERLOV_TYPES,
+  type JerlovType,
+  jerlovKd,
+  LEAKAGE,
+  WAVELENGTHS_NM,
+} from "@sunfathom/optics";
+import type { FilterKindInfo, ModelInfo, WaterTypeInfo } from "../result/reference.js";
+import { MODELS } from "./models.js";
+
+/** What a diver sees in each water, common practice, no published source. */
+const DESCRIPTIONS: Record<JerlovType, string> = {
+  I: "Clearest open ocean: deep indigo blue.",
+  IA: "Very clear open ocean: deep blue.",
+  IB: "Clear ocean, outer reefs: blue.",
+  II: "Less clear ocean and warm seas near coasts: blue, softer.",
+  III: "Turbid ocean, nutrient-rich upwelling: blue-green.",
+  "1C": "Clear coastal water: blue-green to green.",
+  "3C": "Coastal water: green.",
+  "5C": "Turbid coastal water: dark green.",
+  "7C": "Very turbid coastal water, bays: yellow-green to brown.",
+  "9C": "Most turbid coastal water, estuaries: brown.",
+};
+
+/** The optical water types with their diffuse attenuation. */
+export function waterTypes(): WaterTypeInfo[] {
+  return JERLOV_TYPES.map((water_type) => ({
+    water_type,
+    description: DESCRIPTIONS[water_type],
+    edition: "Jerlov 1976",
+    wavelengths_nm: Array.from(WAVELENGTHS_NM),
+    kd_per_m: Array.from(jerlovKd(water_type)),
+    sources: ["jerlov_1976", "pope_fry_1997"],
+  }));
+}
+
+/** The kinds of filter with the shapes assumed for them. */
+export function filterKinds(): FilterKindInfo[] {
+  return FILTER_KINDS.map((filter_kind) => ({
+    filter_kind,
+    description: FILTER_BANDS[filter_kind].description,
+    use: FILTER_BANDS[filter_kind].use,
+    base_density: BASE_DENSITY,
+    leakage: LEAKAGE,
+    shape_assumed: filter_kind !== "neutral",
+    wavelengths_nm: Array.from(WAVELENGTHS_NM),
+    density_shape: Array.from(densityShape(filter_kind)),
+  }));
+}
+
+/** Every table, formula and assumption behind the answers. */
+export const models = (): ModelInfo[] => MODELS;

@@ -1,0 +1,38 @@
+import type { AnswerParts, Estimate } from "./common.js";
+
+export interface AttenuationAnswer extends AnswerParts {
+  /** Wavelengths of every `spectrum_left` in this answer. */
+  wavelengths_nm: number[];
+  depths: DepthLight[];
+  /** Depth at which light above 600 nm is down to a tenth of what it is just below the surface. */
+  red_to_tenth_depth_m: Estimate;
+  /** Depth at which it is down to a hundredth. */
+  red_to_hundredth_depth_m: Estimate;
+}
+
+/** The light that falls on a horizontal surface at one depth. */
+export interface DepthLight {
+  depth_m: number;
+  /** Loss from just below the surface. */
+  red_loss_stops: Estimate;
+  green_loss_stops: Estimate;
+  blue_loss_stops: Estimate;
+  photopic_loss_stops: Estimate;
+  par_loss_stops: Estimate;
+  red_left_percent: Estimate;
+  green_left_percent: Estimate;
+  blue_left_percent: Estimate;
+  photopic_left_percent: Estimate;
+  par_left_percent: Estimate;
+  /** Share of the light just below the surface that is left, per wavelength, 0 to 1. */
+  spectrum_left: number[];
+  /** CIE 1931 chromaticity of the light. */
+  x: number;
+  y: number;
+  /** Distance from the Planckian locus in CIE 1960 uv, positive above it. */
+  duv: number;
+  /** Correlated colour temperature; absent where |duv| is above 0.05 and it has no meaning. */
+  cct_K?: number;
+  /** Illuminance on a horizontal surface; absent without daylight. */
+  illuminance_lx?: Estimate;
+}

@@ -1,0 +1,43 @@
+import type { AnswerParts, Estimate } from "./common.js";
+
+export type ExposureVerdict = "fits" | "too_dark" | "too_bright";
+
+export interface ExposureLossAnswer extends AnswerParts {
+  depths: ExposureAtDepth[];
+}
+
+/** The budget from the surface to the sensor at one depth, and how to pay for it. */
+export interface ExposureAtDepth {
+  depth_m: number;
+  /** Daylight lost at the surface by reflection; absent without daylight, as are the next two. */
+  surface_loss_stops?: Estimate;
+  /** Daylight lost on the way down. */
+  depth_loss_stops?: Estimate;
+  /** An upright subject receives less than a horizontal surface. */
+  upright_loss_stops?: Estimate;
+  /** Lost between subject and camera. */
+  distance_loss_stops: Estimate;
+  /** Lost in the filter on the lens; zero without one. */
+  lens_filter_loss_stops: Estimate;
+  /** Lost in the filters on the lamps; absent without lamps. */
+  lamp_filter_loss_stops?: Estimate;
+  /** All of the above that apply to daylight; absent without daylight. */
+  total_loss_stops?: Estimate;
+  /** Illuminance on the upright subject, daylight and lamps together. */
+  subject_illuminance_lx: Estimate;
+  /** Exposure value at ISO 100 that a grey subject asks for, filter and distance included. */
+  exposure_value_ev100: Estimate;
+  verdict: ExposureVerdict;
+  /** Settings to use; the nearest that the camera has when the verdict is not `fits`. */
+  iso: number;
+  f_number: number;
+  shutter_s: number;
+  /** Light missing at the most sensitive settings; present when `too_dark`. */
+  shortfall_stops?: Estimate;
+  /** Light in excess at the least sensitive settings; present when `too_bright`. */
+  excess_stops?: Estimate;
+  /** Neutral density that would take the excess away; present when `too_bright`. */
+  neutral_density_needed?: number;
+  /** f-number that would take the excess away; present when `too_bright`. */
+  f_number_needed?: number;
+}

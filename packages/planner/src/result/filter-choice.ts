@@ -1,0 +1,52 @@
+import type { FilterKind } from "../scene/scene.js";
+import type { AnswerParts, Estimate } from "./common.js";
+
+export type FilterVerdict = FilterKind | "none";
+
+export interface FilterChoiceAnswer extends FilterChoiceFigures, AnswerParts {}
+
+export interface FilterChoiceFigures {
+  /** What to mount for the whole range. */
+  filter_kind: FilterVerdict;
+  /** Absent when the advice is `none`. */
+  filter_density?: number;
+  /** `clear`, or `near_tie` where the runner-up could as well be the better one. */
+  verdict: "clear" | "near_tie";
+  /** Mean colour error of the 24-patch chart over the range with the advised choice, in CIEDE2000. */
+  colour_error_delta_e00: Estimate;
+  /** The same with no filter. */
+  colour_error_without_delta_e00: Estimate;
+  runner_up: RunnerUp;
+  /** What the advised filter costs in exposure; zero when the advice is `none`. */
+  filter_loss_stops: Estimate;
+  /** Part of the filmed range, from shallow to deep, in which the advised choice is the best one; absent where it is never best alone. */
+  serves_min_depth_m?: number;
+  serves_max_depth_m?: number;
+  depths: FilterAtDepth[];
+}
+
+export interface RunnerUp {
+  filter_kind: FilterVerdict;
+  filter_density?: number;
+  colour_error_delta_e00: Estimate;
+  /** Colour error of the runner-up minus that of the advised choice. */
+  loses_by_delta_e00: Estimate;
+  /** Probability that the runner-up is the better choice, 0 to 1. */
+  probability_better: number;
+}
+
+export interface FilterAtDepth {
+  depth_m: number;
+  /** The best choice at this depth alone. */
+  best_filter_kind: FilterVerdict;
+  best_filter_density?: number;
+  best_colour_error_delta_e00: number;
+  advised_colour_error_delta_e00: number;
+  without_colour_error_delta_e00: number;
+  /** Share of the red channel's signal that comes from light above 600 nm, 0 to 1. */
+  advised_red_signal_above_600_nm_share: number;
+  without_red_signal_above_600_nm_share: number;
+  /** Whether the camera can balance white here with the advised choice, and without a filter. */
+  advised_balance_in_reach: boolean;
+  without_balance_in_reach: boolean;
+}

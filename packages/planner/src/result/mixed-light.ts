@@ -1,0 +1,57 @@
+import type { FilterKind } from "../scene/scene.js";
+import type { AnswerParts, Estimate } from "./common.js";
+
+export type MixedLightVerdict =
+  | "lamps_only"
+  | "lamps_lead"
+  | "lights_fight"
+  | "daylight_leads"
+  | "daylight_only";
+export type WayOutKind = "lamps_off" | "lamp_filter" | "balance_to_lamps" | "come_closer";
+
+export interface MixedLightAnswer extends AnswerParts {
+  /** What to set the white balance to. */
+  balance_to: "daylight" | "lamps";
+  depths: MixedLightAtDepth[];
+}
+
+export interface MixedLightAtDepth {
+  depth_m: number;
+  verdict: MixedLightVerdict;
+  /** Lamp light over daylight on the upright subject, per sensor channel; absent unless both are there. */
+  red_lamp_over_daylight_stops?: Estimate;
+  green_lamp_over_daylight_stops?: Estimate;
+  blue_lamp_over_daylight_stops?: Estimate;
+  /** Illuminance on the upright subject from the lamps, and from daylight. */
+  lamp_illuminance_lx: Estimate;
+  daylight_illuminance_lx: Estimate;
+  /** Colour difference between a grey lit as the subject is and one lit by daylight alone, after balancing to daylight; absent unless both lights are there. */
+  split_delta_e00?: Estimate;
+  /** How much more red than green the lamps add, seen from a balance to daylight; absent unless both lights are there. */
+  red_excess_stops?: Estimate;
+  /** What the water from lamp to subject to camera takes from the lamp's light, per channel; absent without lamps. */
+  lamp_red_water_loss_stops?: Estimate;
+  lamp_green_water_loss_stops?: Estimate;
+  lamp_blue_water_loss_stops?: Estimate;
+  /** Best first; empty where the lights do not fight. */
+  ways_out: WayOut[];
+}
+
+export interface WayOut {
+  way: WayOutKind;
+  text: string;
+  /** Colour split that is left when it is done. */
+  split_left_delta_e00: number;
+  /** Light on the subject lost by it; negative when it gains light. */
+  cost_stops: number;
+  /** `lamp_filter`: the filter to mount on each lamp, and what it lets through per channel, relative to its clearest channel. */
+  lamp_filter_kind?: FilterKind;
+  lamp_filter_density?: number;
+  lamp_filter_red_transmittance?: number;
+  lamp_filter_green_transmittance?: number;
+  lamp_filter_blue_transmittance?: number;
+  /** `lamp_filter`: luminous flux left of each lamp. */
+  lamp_flux_left_lm?: number[];
+  /** `come_closer`: distance from the lamps at which they lead. */
+  lamp_distance_m?: number;
+}

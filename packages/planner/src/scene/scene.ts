@@ -1,0 +1,92 @@
+/**
+ * A scene with every default filled in: what the planner works on. Field names are those of the wire contract,
+ * units are in the names, and fields that have no meaning for this scene are absent.
+ */
+export interface Scene extends WaterBasis, Daylight, Dive, Camera, LensFilter {
+  /** Lamps that are switched on; empty when there are none. */
+  lamps: Lamp[];
+}
+
+/** How the water is described: exactly one field is present. */
+export interface WaterBasis {
+  /** Optical water type by Jerlov, edition of 1976. */
+  water_type?: string;
+  /** Measured diffuse attenuation of downwelling light. */
+  kd_samples?: KdSample[];
+}
+
+export interface KdSample {
+  wavelength_nm: number;
+  kd_per_m: number;
+}
+
+export type DaylightBasis = "none" | "sun";
+
+export interface Daylight {
+  daylight_basis: DaylightBasis;
+  /** Height of the sun above the horizon; present when `daylight_basis` is `sun`. */
+  sun_elevation_deg?: number;
+  cloud_oktas: number;
+  wind_speed_m_s: number;
+}
+
+export interface Dive {
+  /** Shallow end of the part of the dive that is filmed; equal to `max_depth_m` for a single depth. */
+  min_depth_m: number;
+  max_depth_m: number;
+  subject_distance_m: number;
+}
+
+export interface Camera {
+  /** Fixed by the diver when present; free within the limits otherwise. */
+  iso?: number;
+  min_iso: number;
+  max_iso: number;
+  /** Fixed by the diver when present; free within the limits otherwise. */
+  f_number?: number;
+  min_f_number: number;
+  max_f_number: number;
+  shutter_s: number;
+  /** Bits per channel of the recording. */
+  bits: number;
+  white_balance_min_cct_K: number;
+  white_balance_max_cct_K: number;
+  /** Largest distance from the Planckian locus that the balance can compensate, in CIE 1960 uv. */
+  white_balance_max_duv: number;
+}
+
+export type FilterKind = "red" | "magenta" | "blue" | "neutral";
+export type FilterChange = "none" | "flip" | "clip_on";
+
+export interface TransmittanceSample {
+  wavelength_nm: number;
+  transmittance: number;
+}
+
+/** The lens filter in use; absent fields mean no filter is mounted. */
+export interface LensFilter {
+  filter_kind?: FilterKind;
+  /** Peak density above base in the kind's absorption band. */
+  filter_density?: number;
+  /** A measured curve in place of kind and density. */
+  filter_transmittance?: TransmittanceSample[];
+  filter_change_underwater: FilterChange;
+}
+
+export interface Lamp {
+  /** Luminous flux of one lamp. */
+  flux_lm: number;
+  count: number;
+  /** Full beam angle, and where it was measured. */
+  beam_angle_deg: number;
+  beam_angle_medium: "air" | "water";
+  /** Exactly one of `cct_K` and `led` is present. */
+  cct_K?: number;
+  /** Name of a CIE LED illuminant. */
+  led?: string;
+  /** From lamp to subject, through water. */
+  distance_m: number;
+  /** Filter in front of the lamp, when mounted. */
+  filter_kind?: FilterKind;
+  filter_density?: number;
+}

@@ -1,0 +1,108 @@
+import type { Scene } from "../scene/scene.js";
+import { NOMINAL, type Nuisance } from "./nuisance.js";
+
+/** A named cause of doubt; `shift` gives the model at z standard deviations of it. */
+export interface Cause {
+  id: string;
+  text: string;
+  how_to_shrink: string;
+  shift(z: number): Partial<Nuisance>;
+}
+
+/**
+ * Standard deviation of ln(Kd - Kw) within a described water. Neighbouring Jerlov types differ by 0.6 on average; a true water
+ * spread evenly between the midpoints has 0.6/sqrt(12). Measured Kd is taken as good to 5 %.
+ */
+const KD_SIGMA = { water_type: 0.17, kd_samples: 0.05 };
+/** Scattering is known to a factor of two, 10th to 90th percentile. */
+const SCATTERING_SIGMA = Math.LN2 / 1.2816;
+/** Clear-sky level to about 10 %, cloud to about 30 % (Kasten & Czeplak 1980), in stops. */
+const CLEAR_SIGMA_STOPS = 0.15;
+const CLOUD_SIGMA_STOPS = 0.4;
+/** The subject may face the sun or away from it: from memory of measured light fields, in stops. */
+const UPRIGHT_SIGMA_STOPS = 0.5;
+
+const daylightSigma = (oktas: number) =>
+  Math.hypot(CLEAR_SIGMA_STOPS, CLOUD_SIGMA_STOPS * Math.min(1, oktas / 4));
+
+/** The causes that bear on a scene; those without a bearing (cloud at night, lamps that are off) are left out. */
+export function causesOf(scene: Scene): Cause[] {
+  const kdSigma = scene.kd_samples ? KD_SIGMA.kd_samples : KD_SIGMA.water_type;
+  const causes: Cause[] = [
+    {
+      id: "water_attenuation",
+      text: "How strongly this water attenuates, within its description",
+      how_to_shrink: "Measure diffuse attenuation, or photograph a grey card at two depths.",
+      shift: (z) => ({ kdRemainderScale: Math.exp(kdSigma * z) }),
+    },
+    {
+      id: "water_scattering",
+      text: "How strongly this water scatters, which attenuation alone does not fix",
+      how_to_shrink: "State the horizontal visibility.",
+      shift: (z) => ({ scatteringScale: Math.exp(SCATTERING_SIGMA * z) }),
+    },
+    {
+      id: "path_scattering",
+      text: "How much of the scattered light still arrives over a short path",
+      how_to_shrink: "Come closer: a short path hardly scatters.",
+      shift: (z) => ({ scatterLost: Math.min(1, 0.5 * 2 ** (0.8 * z)) }),
+    },
+    {
+      id: "sensor",
+      text: "How much green and blue light this camera's red channel sees",
+      how_to_shrink: "Photograph a colour chart at depth with this camera.",
+      shift: (z) => ({ crosstalkSd: z }),
+    },
+  ];
+  if (scene.daylight_basis !== "none") {
+    const sigma = daylightSigma(scene.cloud_oktas);
+    causes.push(
+      {
+        id: "daylight_level",
+        text: "How bright the sky is",
+        how_to_shrink: "State the cloud cover, or measure with a light meter at the surface.",
+        shift: (z) => ({ daylightScale: 2 ** (sigma * z) }),
+      },
+      {
+        id: "upright_share",
+        text: "How much of the light from above falls on an upright subject",
+        how_to_shrink: "Meter the subject at depth; film with the sun behind you.",
+        shift: (z) => ({ uprightScale: 2 ** (UPRIGHT_SIGMA_STOPS * z) }),
+      },
+    );
+  }
+  if (scene.lamps.length > 0) {
+    causes.push({
+      id: "lamp_beam",
+      text: "How much brighter the middle of the beam is than an even cone",
+      how_to_shrink: "Measure the lamp's illuminance at a known distance.",
+      // Real beams peak 1.5 to 3 times higher than an even cone and are weaker at the edge.
+      shift: (z) => ({ lampIntensityScale: 2 ** (z > 0 ? 0.8 * z : 0.4 * z) }),
+    });
+  }
+  return causes;
+}
+
+/** Causes that bear only where filters are compared. */
+export const FILTER_CAUSES: Cause[] = [
+  {
+    id: "filter_edge",
+    text: "Where the filter's absorption band lies, since its curve is an assumed shape",
+    how_to_shrink: "Give a measured transmittance curve.",
+    shift: (z) => ({ filterShape: { shift_nm: 8 * z } }),
+  },
+  {
+    id: "filter_width",
+    text: "How wide the filter's absorption band is, since its curve is an assumed shape",
+    how_to_shrink: "Give a measured transmittance curve.",
+    shift: (z) => ({ filterShape: { widthScale: Math.exp(0.25 * z) } }),
+  },
+  {
+    id: "full_well",
+    text: "How many photons the sensor can hold per pixel",
+    how_to_shrink: "Nothing a diver can do: it differs between cameras.",
+    shift: (z) => ({ fullWellScale: 2 ** (0.8 * z) }),
+  },
+];
+
+export const nuisanceAt = (cause: Cause, z: number): Nuisance => ({ ...NOMINAL, ...cause.shift(z) });

@@ -1,0 +1,35 @@
+import type { FilterShape } from "@sunfathom/optics";
+
+/** What the model does not know exactly: every evaluation runs on one setting of these. */
+export interface Nuisance {
+  /** Multiplies diffuse attenuation above pure water. */
+  kdRemainderScale: number;
+  /** Multiplies particle scattering. */
+  scatteringScale: number;
+  /** Share of scattering that counts as lost on a short path, 0 to 1. */
+  scatterLost: number;
+  /** Multiplies daylight at the surface. */
+  daylightScale: number;
+  /** Multiplies the share of daylight that falls on an upright subject. */
+  uprightScale: number;
+  /** Multiplies the intensity of the lamps in the middle of the beam. */
+  lampIntensityScale: number;
+  /** How the filter at hand differs from the assumed shape. */
+  filterShape: FilterShape;
+  /** Cross-talk of the red channel, in standard deviations between cameras. */
+  crosstalkSd: number;
+  /** Multiplies the sensor's full-well capacity. */
+  fullWellScale: number;
+}
+
+export const NOMINAL: Nuisance = {
+  kdRemainderScale: 1,
+  scatteringScale: 1,
+  scatterLost: 0.5,
+  daylightScale: 1,
+  uprightScale: 1,
+  lampIntensityScale: 1,
+  filterShape: {},
+  crosstalkSd: 0,
+  fullWellScale: 1,
+};
