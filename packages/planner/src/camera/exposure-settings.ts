@@ -23,6 +23,8 @@ export interface Settings {
   shutter_s: number;
   /** Exposure that results over the one wanted, in stops: below 0 too dark, above 0 too bright, 0 where it fits. */
   off_by_stops: number;
+  /** Whether ISO is at its lowest: there is light to spare. */
+  at_lowest_iso: boolean;
 }
 
 /**
@@ -33,20 +35,13 @@ export function settingsFor(sensitivity: number, limits: ExposureLimits): Settin
   const { min_iso, max_iso, min_f_number, max_f_number, shutter_s } = limits;
   const isoWideOpen = (sensitivity * min_f_number ** 2) / shutter_s;
   if (isoWideOpen > max_iso) {
-    return {
-      iso: max_iso,
-      f_number: min_f_number,
-      shutter_s,
-      off_by_stops: Math.log2(max_iso / isoWideOpen),
-    };
+    const off_by_stops = Math.log2(max_iso / isoWideOpen);
+    return { iso: max_iso, f_number: min_f_number, shutter_s, off_by_stops, at_lowest_iso: false };
   }
-  if (isoWideOpen >= min_iso) return { iso: isoWideOpen, f_number: min_f_number, shutter_s, off_by_stops: 0 };
-  const f_number = Math.sqrt((min_iso * shutter_s) / sensitivity);
-  if (f_number <= max_f_number) return { iso: min_iso, f_number, shutter_s, off_by_stops: 0 };
-  return {
-    iso: min_iso,
-    f_number: max_f_number,
-    shutter_s,
-    off_by_stops: 2 * Math.log2(f_number / max_f_number),
-  };
+  if (isoWideOpen > min_iso) {
+    return { iso: isoWideOpen, f_number: min_f_number, shutter_s, off_by_stops: 0, at_lowest_iso: false };
+  }
+  const wanted = Math.sqrt((min_iso * shutter_s) / sensitivity);
+  const f_number = Math.min(wanted, max_f_number);
+  return { iso: min_iso, f_number, shutter_s, off_by_stops: 2 * Math.log2(wanted / f_number), at_lowest_iso: true };
 }

@@ -18,13 +18,16 @@ export function transferSlope(linear: number): number {
 }
 
 /** Share of full scale that a raw exposure of `lux` (through a lens on a surface of that luminous exitance / pi) reaches. */
-export function shareOfFullScale(lux: number, { iso, f_number, shutter_s }: Settings): number {
+export function shareOfFullScale(
+  lux: number,
+  { iso, f_number, shutter_s }: Pick<Settings, "iso" | "f_number" | "shutter_s">,
+): number {
   return focalPlaneExposure_lx_s(lux / Math.PI, f_number, shutter_s) / saturationExposure_lx_s(iso);
 }
 
 /** Product of ISO, shutter time and 1/N^2 at which a raw exposure of `lux` just fills the scale. */
 export function fillingSensitivity(lux: number): number {
-  return 1 / shareOfFullScale(lux, { iso: 1, f_number: 1, shutter_s: 1, off_by_stops: 0 });
+  return 1 / shareOfFullScale(lux, { iso: 1, f_number: 1, shutter_s: 1 });
 }
 
 export interface RecordedChannel {

@@ -60,7 +60,9 @@ export function filterChoice(scene: Scene): FilterChoiceAnswer {
     delta_e00: mean(nominal.map((m) => m[c].delta_e00)),
   }));
   const decision = decide(scored);
-  const contenders = [decision.advised.candidate, decision.runnerUp.candidate, NO_FILTER];
+  // Where only too much light makes a filter win, it is compared with light tamed by a neutral one, as the advice will be.
+  const advisedState = decision.onlyNeutral ? decision.bestNeutral.candidate : decision.advised.candidate;
+  const contenders = [advisedState, decision.runnerUp.candidate, NO_FILTER];
 
   const advisedIsFilter = decision.advised.candidate.kind !== "none";
   const causes = [...causesOf(scene), ...FILTER_CAUSES];
@@ -81,6 +83,7 @@ export function filterChoice(scene: Scene): FilterChoiceAnswer {
   const answer: FilterChoiceFigures = {
     filter_kind: decision.advised.candidate.kind,
     ...densityOf(decision.advised.candidate),
+    ...(decision.onlyNeutral ? { neutral_density: decision.bestNeutral.candidate.density } : {}),
     verdict: probability_better >= NEAR_TIE_FROM ? "near_tie" : "clear",
     colour_error_delta_e00: advised,
     colour_error_without_delta_e00: without,

@@ -17,18 +17,7 @@ interface Facts {
 /** Why this filter, or none: what decides first. */
 export function filterReasons(facts: Facts): Reason[] {
   const { scene, decision, answer } = facts;
-  const reasons = [mainReason(facts)];
-  if (decision.onlyNeutral) {
-    reasons.push(
-      reason("neutral_does_the_same", "computed", {
-        kind: decision.bestColour.candidate.kind,
-        kind_e: decision.bestColour.delta_e00,
-        neutral_density: decision.bestNeutral.candidate.density,
-        neutral_e: decision.bestNeutral.delta_e00,
-      }),
-    );
-  }
-  reasons.push(balanceReason(facts));
+  const reasons = [mainReason(facts), balanceReason(facts)];
   if (scene.daylight_basis !== "none") reasons.push(lightReason(facts));
   const deepest = answer.depths[answer.depths.length - 1];
   if (answer.filter_kind !== "none") {
@@ -45,6 +34,7 @@ export function filterReasons(facts: Facts): Reason[] {
         probability: answer.runner_up.probability_better,
         runner_up: nameOf(decision.runnerUp.candidate),
         loses_by: answer.runner_up.loses_by_delta_e00.likely,
+        worthwhile: WORTHWHILE_DELTA_E00,
       }),
     );
   }
@@ -70,6 +60,14 @@ function mainReason({ scene, decision, answer }: Facts): Reason {
       without_e: answer.colour_error_without_delta_e00.likely,
     });
   }
+  if (decision.onlyNeutral) {
+    return reason("neutral_does_the_same", "computed", {
+      kind: decision.bestColour.candidate.kind,
+      kind_e: decision.bestColour.delta_e00,
+      neutral_density: decision.bestNeutral.candidate.density,
+      neutral_e: decision.bestNeutral.delta_e00,
+    });
+  }
   return reason("no_filter_earns", "computed", {
     best_kind: nameOf(decision.bestColour.candidate),
     best_gain: answer.colour_error_without_delta_e00.likely - decision.bestColour.delta_e00,
@@ -85,10 +83,15 @@ function balanceReason({ answer, withoutAtDepths }: Facts): Reason {
   return reason(code, "computed", { depth_m: first.depth_m, residual_stops });
 }
 
-function lightReason({ withoutAtDepths, scene }: Facts): Reason {
-  const { settings } = withoutAtDepths[withoutAtDepths.length - 1];
-  const toSpare = settings.iso <= (scene.iso ?? scene.min_iso) && settings.off_by_stops >= 0;
-  return toSpare
-    ? reason("light_to_spare", "computed", { f_number: settings.f_number, iso: settings.iso })
-    : reason("light_has_run_out", "computed", { iso: settings.iso, short_stops: -settings.off_by_stops });
+/** Judged at the shallow end for too much light and at the deep end for too little. */
+function lightReason({ withoutAtDepths }: Facts): Reason {
+  const shallow = withoutAtDepths[0].settings;
+  const deep = withoutAtDepths[withoutAtDepths.length - 1].settings;
+  if (shallow.off_by_stops > 0) {
+    const { f_number, iso, off_by_stops } = shallow;
+    return reason("light_is_too_much", "computed", { f_number, iso, excess_stops: off_by_stops });
+  }
+  return deep.at_lowest_iso
+    ? reason("light_to_spare", "computed", { f_number: deep.f_number, iso: deep.iso })
+    : reason("light_has_run_out", "computed", { iso: deep.iso, short_stops: -deep.off_by_stops });
 }

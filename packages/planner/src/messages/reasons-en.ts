@@ -33,6 +33,8 @@ export const REASONS_EN = {
   balance_in_reach_without: () => "The camera can balance white over the whole range without a filter.",
   light_to_spare: (p: { f_number: number; iso: number }) =>
     `There is light to spare: without a filter the deep end is exposed at f/${shown(p.f_number, 1)} and ISO ${shown(p.iso)}.`,
+  light_is_too_much: (p: { f_number: number; iso: number; excess_stops: number }) =>
+    `There is ${shown(p.excess_stops, 1)} stops too much light for f/${shown(p.f_number, 1)} and ISO ${shown(p.iso)}: bright parts clip. Close the aperture, or use neutral density where it cannot close further.`,
   light_has_run_out: (p: { iso: number; short_stops: number }) =>
     p.short_stops > 0.05
       ? `Light has run out: at the deep end the camera is ${shown(p.short_stops, 1)} stops short at ISO ${shown(p.iso)} even without a filter, and any filter takes more away.`
@@ -41,8 +43,8 @@ export const REASONS_EN = {
     `A filter adds no red light. With it ${shown(p.with_share * 100)} % of the red channel's signal at the deep end is red light above 600 nm; without it ${shown(p.without_share * 100)} %, the rest being green and blue that the channel also sees.`,
   lamps_are_the_only_light: (p: { cct_text: string }) =>
     `Lamps are the only light: a filter on the lens would only take from it. Balance to the lamps${p.cct_text}.`,
-  near_tie: (p: { probability: number; runner_up: string; loses_by: number }) =>
-    `This is a near tie: ${p.runner_up} loses by ${shown(p.loses_by, 2)} only, and with what is not known exactly it is the better choice with a probability of ${shown(p.probability * 100)} %.`,
+  near_tie: (p: { probability: number; runner_up: string; loses_by: number; worthwhile: number }) =>
+    `This is a near tie: ${p.runner_up} differs by ${shown(p.loses_by, 2)} in colour error, where a filter has to gain ${shown(p.worthwhile, 1)} to be worth mounting. With what is not known exactly, it is the better choice with a probability of ${shown(p.probability * 100)} %.`,
   filter_shape_assumed: () =>
     "Curves of filters are not standardised: the shapes used here are assumptions, and how much another one of the same name would change is part of the uncertainty.",
   filter_trade_rule_blue: () => "The trade mounts red in blue water from about 3 m down.",

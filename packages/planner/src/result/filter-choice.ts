@@ -10,6 +10,8 @@ export interface FilterChoiceFigures {
   filter_kind: FilterVerdict;
   /** Absent when the advice is `none`. */
   filter_density?: number;
+  /** Neutral density that does here what a colour filter would, against too much light; the colour error is then given with it. */
+  neutral_density?: number;
   /** `clear`, or `near_tie` where the runner-up could as well be the better one. */
   verdict: "clear" | "near_tie";
   /** Mean colour error of the 24-patch chart over the range with the advised choice, in CIEDE2000. */
