@@ -1,5 +1,5 @@
 export { components } from "./components.js";
-export { contractVersion, wireSchemas } from "./generated/wire-schemas.js";
+export { type ComponentName, contractVersion, wireSchemas } from "./generated/wire-schemas.js";
 export { componentSchemas } from "./json-schema/convert.js";
 export { type JsonSchema, knownKeywords, reference, referenced } from "./json-schema/schema.js";
 export {
@@ -11,9 +11,15 @@ export {
 } from "./problem/catalogue.js";
 export { type FieldErrorCode, fieldErrorCodes, maxErrors } from "./problem/error-codes.js";
 export { type FieldError, type Problem, problemComponent } from "./problem/problem.js";
+export type { FilterKindInfo, ModelInfo, WaterTypeInfo } from "./reference/reference.js";
+export type { AttenuationAnswer } from "./result/attenuation.js";
+export type { ExposureLossAnswer } from "./result/exposure-loss.js";
+export type { FilterChoiceAnswer } from "./result/filter-choice.js";
+export type { MixedLightAnswer } from "./result/mixed-light.js";
 export { sceneRules } from "./rules/all.js";
 export type { Rule, Violation } from "./rules/rule.js";
 export { lampDefaults, sceneDefaults } from "./scene/defaults.js";
+export { type SceneExample, type SceneExampleName, sceneExamples } from "./scene/examples.js";
 export { flatLampNames } from "./scene/flat-lamp-names.js";
 export type { ResolvedScene, Scene } from "./scene/scene.js";
 export { shutterOfFrame_s } from "./scene/shutter.js";

@@ -46,6 +46,7 @@ export const WaterTypeInfo = z
     sources,
   })
   .describe("An optical water type.");
+export type WaterTypeInfo = z.infer<typeof WaterTypeInfo>;
 
 export const FilterUse = z.enum(["lens", "lamp", "lens_or_lamp"]).describe("Where a filter belongs.");
 
@@ -74,6 +75,7 @@ export const FilterKindInfo = z
     }),
   })
   .describe("A kind of filter.");
+export type FilterKindInfo = z.infer<typeof FilterKindInfo>;
 
 export const SourceKind = z.enum(["table", "formula", "assumption"]).describe("What a part of the model is.");
 
@@ -93,6 +95,7 @@ export const ModelInfo = z
     }),
   })
   .describe("A part of the model, with its source.");
+export type ModelInfo = z.infer<typeof ModelInfo>;
 
 const version = ModelVersion.shape.version;
 

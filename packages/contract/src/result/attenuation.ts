@@ -117,3 +117,4 @@ export const AttenuationAnswer = z
     ...answerTail,
   })
   .describe("How the water takes the light, by depth.");
+export type AttenuationAnswer = z.infer<typeof AttenuationAnswer>;

@@ -115,3 +115,4 @@ export const ExposureLossAnswer = z
     ...answerTail,
   })
   .describe("Where the light is lost between surface and sensor, and what pays for it.");
+export type ExposureLossAnswer = z.infer<typeof ExposureLossAnswer>;

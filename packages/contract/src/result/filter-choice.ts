@@ -97,3 +97,4 @@ export const FilterChoiceAnswer = z
     ...answerTail,
   })
   .describe("Which filter to mount on the lens, how dense, and how sure that is.");
+export type FilterChoiceAnswer = z.infer<typeof FilterChoiceAnswer>;

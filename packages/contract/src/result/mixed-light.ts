@@ -139,3 +139,4 @@ export const MixedLightAnswer = z
     ...answerTail,
   })
   .describe("Lamps against daylight, and the way out where their colours split the picture.");
+export type MixedLightAnswer = z.infer<typeof MixedLightAnswer>;

@@ -1,0 +1,130 @@
+import { type Scene, sceneExamples, wireSchemas } from "@sunfathom/contract";
+import { MODEL_VERSION } from "@sunfathom/planner";
+import { Ajv } from "ajv";
+import { describe, expect, it } from "vitest";
+import { toJson } from "../shape/to-json.js";
+import { answer, prepare } from "./answer.js";
+import { operationOf, operations } from "./table.js";
+
+// Ajv is the independent reader of JSON Schema.
+const ajv = new Ajv({ strict: true, allErrors: true, keywords: ["x-unit", "x-decimals"] });
+for (const [name, schema] of Object.entries(wireSchemas)) ajv.addSchema({ ...schema, $id: name });
+
+/** Scenes at the edges of what a caller can say. */
+const edges: Record<string, Scene> = {
+  turbid_and_deep: { water_type: "9C", min_depth_m: 0.1, max_depth_m: 60 },
+  clear_and_bright: { water_type: "I", depth_m: 0.1, sun_elevation_deg: 90, iso: 400, f_number: 5.6 },
+  overcast: { water_type: "II", depth_m: 10, cloud_oktas: 8, wind_speed_m_s: 20 },
+  measured_water: {
+    kd_samples: [
+      { wavelength_nm: 400, kd_per_m: 0.05 },
+      { wavelength_nm: 550, kd_per_m: 0.09 },
+      { wavelength_nm: 700, kd_per_m: 0.7 },
+    ],
+    min_depth_m: 3,
+    max_depth_m: 30,
+  },
+  measured_filter: {
+    water_type: "IB",
+    depth_m: 12,
+    filter_transmittance: [
+      { wavelength_nm: 400, transmittance: 0.2 },
+      { wavelength_nm: 600, transmittance: 0.9 },
+    ],
+  },
+  filtered_lamp: {
+    water_type: "III",
+    depth_m: 8,
+    filter_kind: "magenta",
+    filter_density: 0.4,
+    lamps: [{ flux_lm: 1, distance_m: 20, led: "LED-RGB1", filter_kind: "blue", filter_density: 3 }],
+  },
+};
+const scenes: Record<string, Scene> = {
+  ...Object.fromEntries(Object.entries(sceneExamples).map(([name, { scene }]) => [name, scene])),
+  ...edges,
+};
+
+describe.each(operations)("$name", ({ name, answer: component }) => {
+  it.each(Object.keys(scenes))("answers %s, and keeps its own description", (key) => {
+    const answered = answer(name, scenes[key]);
+    if (answered.status !== "ok") throw new Error(JSON.stringify(answered.problem));
+    const validate = ajv.getSchema(component);
+    expect(validate?.(JSON.parse(toJson(answered.body))), ajv.errorsText(validate?.errors)).toBe(true);
+  });
+
+  it("gives the same bytes for scenes that mean the same", () => {
+    const { scene } = sceneExamples.reef_with_lamps;
+    const first = answer(name, scene);
+    if (first.status !== "ok") throw new Error("no answer");
+    const resolved = JSON.parse(toJson(first.body)).scene;
+    const { assumed, ...again } = resolved;
+    expect(assumed).toContain("bits");
+    const second = answer(name, again);
+    if (second.status !== "ok") throw new Error("no answer");
+    expect(JSON.parse(toJson(second.body))).toEqual({
+      ...JSON.parse(toJson(first.body)),
+      scene: { ...again, assumed: [] },
+    });
+  });
+});
+
+describe("the door", () => {
+  const scene: Scene = { water_type: "IB", depth_m: 12 };
+
+  it("refuses what is not valid, and says all that is wrong", () => {
+    const refused = answer("attenuation", { water_type: "1B", dept_m: 5 });
+    expect(refused).toEqual({
+      status: "problem",
+      problem: {
+        type: "/problems/invalid-scene",
+        title: "The scene is not valid.",
+        status: 400,
+        code: "invalid_scene",
+        detail: "/water_type: This is none of the names that the field takes. And 1 more.",
+        errors: [
+          expect.objectContaining({ pointer: "/water_type", code: "not_an_option" }),
+          expect.objectContaining({ pointer: "/dept_m", code: "unknown_field", did_you_mean: "depth_m" }),
+        ],
+      },
+    });
+  });
+
+  it("answers for the version of the model that it is asked for, and for no other", () => {
+    expect(answer("attenuation", { ...scene, expect_model_version: MODEL_VERSION }).status).toBe("ok");
+    const refused = answer("attenuation", { ...scene, expect_model_version: "000000000000" });
+    expect(refused).toMatchObject({ problem: { code: "model_version_mismatch", status: 409 } });
+    if (refused.status === "problem") expect(refused.problem.detail).toContain(MODEL_VERSION);
+  });
+
+  it("says where a valid scene leads outside the model", () => {
+    const refused = answer("attenuation", { ...scene, sun_elevation_deg: 0 });
+    expect(refused).toMatchObject({ problem: { code: "outside_the_model", status: 422 } });
+    if (refused.status === "problem") {
+      expect(refused.problem.errors?.[0]).toMatchObject({ pointer: "/sun_elevation_deg" });
+    }
+  });
+
+  it("computes nothing before it is asked to", () => {
+    let computed = 0;
+    const operation = operationOf("attenuation");
+    const plan: typeof operation.plan = (of) => {
+      computed += 1;
+      return operation.plan(of);
+    };
+    const prepared = prepare({ ...operation, plan }, scene);
+    expect(prepared.status).toBe("ready");
+    expect(computed).toBe(0);
+    if (prepared.status === "ready") expect(prepared.compute().status).toBe("ok");
+    expect(computed).toBe(1);
+  });
+
+  it("reports errors of the reading along with those of the scene", () => {
+    const found = [
+      { pointer: "/iso", code: "not_a_number", message: "This is no number.", allowed: "a number" },
+    ];
+    const prepared = prepare(operationOf("attenuation"), { water_type: "IB" }, found);
+    if (prepared.status !== "problem") throw new Error("The scene passed.");
+    expect(prepared.problem.errors?.map(({ code }) => code)).toEqual(["not_a_number", "one_depth"]);
+  });
+});

@@ -1,0 +1,71 @@
+import type {
+  AttenuationAnswer,
+  ExposureLossAnswer,
+  FilterChoiceAnswer,
+  MixedLightAnswer,
+} from "@sunfathom/contract";
+import { attenuation, exposureLoss, filterChoice, mixedLight, type Scene } from "@sunfathom/planner";
+import type { Operation, Result } from "./operation.js";
+
+/** Every calculation. Another one is one more entry here, with its answer's schema in the contract. */
+export const operations = [
+  {
+    name: "attenuation",
+    path: "/v1/attenuation",
+    postId: "computeAttenuation",
+    getId: "readAttenuation",
+    summary: "How the water takes the light",
+    description:
+      "Per depth: the spectrum that is left, the loss of red, green and blue, of light as the eye weighs it and of photosynthetically active radiation, the colour of the light, and how far red reaches.",
+    answer: "AttenuationAnswer",
+    plan: attenuation satisfies (scene: Scene) => Result<AttenuationAnswer>,
+    examples: ["outer_reef_morning", "harbour_wall_afternoon"],
+  },
+  {
+    name: "filter-choice",
+    path: "/v1/filter-choice",
+    postId: "computeFilterChoice",
+    getId: "readFilterChoice",
+    summary: "Which filter to mount on the lens",
+    description:
+      "None, red, magenta or another kind, its density, the depths that it serves, and the runner-up with how much it loses by. Judged by the colours of a 24-patch chart after the camera has done what it can.",
+    answer: "FilterChoiceAnswer",
+    plan: filterChoice satisfies (scene: Scene) => Result<FilterChoiceAnswer>,
+    examples: ["outer_reef_morning", "harbour_wall_afternoon", "night_wreck"],
+  },
+  {
+    name: "exposure-loss",
+    path: "/v1/exposure-loss",
+    postId: "computeExposureLoss",
+    getId: "readExposureLoss",
+    summary: "Where light is lost, and what pays for it",
+    description:
+      "Stops lost to the surface, the water, the distance and the filters; the ISO speed, aperture and exposure time that pay for them; what is missing or too much where they do not fit the camera.",
+    answer: "ExposureLossAnswer",
+    plan: exposureLoss satisfies (scene: Scene) => Result<ExposureLossAnswer>,
+    examples: ["outer_reef_morning", "reef_with_lamps"],
+  },
+  {
+    name: "mixed-light",
+    path: "/v1/mixed-light",
+    postId: "computeMixedLight",
+    getId: "readMixedLight",
+    summary: "Lamps against daylight",
+    description:
+      "Lamp light over daylight per channel and depth, how far the two split the picture's colour after balancing, and the way out: lamps off, a filter on the lamps, balancing to the lamps, or coming closer.",
+    answer: "MixedLightAnswer",
+    plan: mixedLight satisfies (scene: Scene) => Result<MixedLightAnswer>,
+    examples: ["reef_with_lamps", "night_wreck"],
+  },
+] as const satisfies readonly Operation[];
+
+export type OperationName = (typeof operations)[number]["name"];
+
+const byName = new Map<string, Operation>(operations.map((operation) => [operation.name, operation]));
+
+/** @throws Error for a name that the table does not have */
+export function operationOf(name: OperationName): Operation {
+  const operation = byName.get(name);
+  if (operation === undefined) throw new Error(`There is no operation ${name}.`);
+  return operation;
+}

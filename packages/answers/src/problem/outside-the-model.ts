@@ -1,0 +1,15 @@
+import type { Problem } from "@sunfathom/contract";
+import type { SceneProblem } from "@sunfathom/planner";
+import { member } from "../validate/pointer.js";
+import { problem } from "./problem.js";
+
+/** The problem of a scene that is valid, but that the model cannot answer. */
+export function outsideTheModel({ code, message, fields }: SceneProblem): Problem {
+  const errors = fields.map((field) => ({
+    pointer: member("", field.field),
+    code,
+    message: field.message,
+    allowed: field.allowed,
+  }));
+  return problem("outside_the_model", message, errors);
+}

@@ -1,0 +1,29 @@
+import { filterKinds, waterTypes, wireSchemas } from "@sunfathom/contract";
+import { Ajv } from "ajv";
+import { describe, expect, it } from "vitest";
+import { toJson } from "../shape/to-json.js";
+import { readReference, references } from "./table.js";
+
+// Ajv is the independent reader of JSON Schema.
+const ajv = new Ajv({ strict: true, allErrors: true, keywords: ["x-unit", "x-decimals"] });
+for (const [name, schema] of Object.entries(wireSchemas)) ajv.addSchema({ ...schema, $id: name });
+
+function read(name: string) {
+  const reference = references.find((entry) => entry.name === name);
+  if (reference === undefined) throw new Error(`There is no ${name}.`);
+  return JSON.parse(toJson(readReference(reference)));
+}
+
+describe("reference data", () => {
+  it.each(references)("$name keeps its own description", ({ name, answer }) => {
+    const validate = ajv.getSchema(answer);
+    expect(validate?.(read(name)), ajv.errorsText(validate?.errors)).toBe(true);
+  });
+
+  it("lists exactly the water types and filter kinds that a scene can name", () => {
+    const waters: { water_type: string }[] = read("water-types").water_types;
+    expect(waters.map(({ water_type }) => water_type)).toEqual([...waterTypes]);
+    const filters: { filter_kind: string }[] = read("filter-kinds").filter_kinds;
+    expect(filters.map(({ filter_kind }) => filter_kind)).toEqual([...filterKinds]);
+  });
+});

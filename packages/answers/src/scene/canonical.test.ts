@@ -1,0 +1,131 @@
+import { type Scene, sceneExamples } from "@sunfathom/contract";
+import { describe, expect, it } from "vitest";
+import { canonicalScene } from "./canonical.js";
+
+const text = (scene: Scene) => JSON.stringify(canonicalScene(scene));
+
+describe("the one form of a scene", () => {
+  it("has every default filled in and named", () => {
+    expect(canonicalScene({ water_type: "IB", depth_m: 12 })).toEqual({
+      scene: {
+        water_type: "IB",
+        daylight_basis: "sun",
+        sun_elevation_deg: 45,
+        cloud_oktas: 0,
+        wind_speed_m_s: 4,
+        min_depth_m: 12,
+        max_depth_m: 12,
+        subject_distance_m: 1,
+        min_iso: 100,
+        max_iso: 6400,
+        min_f_number: 2.8,
+        max_f_number: 16,
+        shutter_s: 0.02,
+        bits: 8,
+        white_balance_min_cct_K: 2500,
+        white_balance_max_cct_K: 10000,
+        white_balance_max_duv: 0.03,
+        filter_change_underwater: "none",
+        lamps: [],
+      },
+      assumed: [
+        "daylight_basis",
+        "sun_elevation_deg",
+        "cloud_oktas",
+        "wind_speed_m_s",
+        "subject_distance_m",
+        "min_iso",
+        "max_iso",
+        "min_f_number",
+        "max_f_number",
+        "shutter_s",
+        "bits",
+        "white_balance_min_cct_K",
+        "white_balance_max_cct_K",
+        "white_balance_max_duv",
+        "filter_change_underwater",
+      ],
+    });
+  });
+
+  it("does not depend on the order of the fields, nor on how the same is said", () => {
+    const pairs: [Scene, Scene][] = [
+      [
+        { depth_m: 12, water_type: "IB" },
+        { water_type: "IB", min_depth_m: 12, max_depth_m: 12 },
+      ],
+      [
+        { water_type: "IB", depth_m: 12, cloud_oktas: -0 },
+        { water_type: "IB", depth_m: 12, cloud_oktas: 0 },
+      ],
+      [
+        { water_type: "IB", depth_m: 12, shutter_s: 0.02 },
+        { water_type: "IB", depth_m: 12, frame_rate_fps: 25, shutter_angle_deg: 180 },
+      ],
+      [
+        { water_type: "IB", depth_m: 12, lamps: [{ distance_m: 0.8, flux_lm: 4000, led: "LED-B4" }] },
+        { water_type: "IB", depth_m: 12, lamp_flux_lm: 4000, lamp_distance_m: 0.8, lamp_led: "LED-B4" },
+      ],
+      [
+        { water_type: "IB", depth_m: 12, lamps: [] },
+        { water_type: "IB", depth_m: 12, expect_model_version: "x" },
+      ],
+      [
+        { depth_m: 12, kd_samples: [{ kd_per_m: 0.1, wavelength_nm: 400 }] },
+        { depth_m: 12, kd_samples: [{ wavelength_nm: 400, kd_per_m: 0.1 }] },
+      ],
+    ];
+    for (const [one, other] of pairs) expect(text(one)).toBe(text(other));
+  });
+
+  it.each(Object.entries(sceneExamples))("sent again, %s stays as it is", (_, { scene }) => {
+    const first = canonicalScene(scene);
+    const again = canonicalScene(first.scene as Scene);
+    expect(JSON.stringify(again.scene)).toBe(JSON.stringify(first.scene));
+    expect(again.assumed).toEqual([]);
+  });
+
+  it("has no sun where there is no daylight", () => {
+    const { scene, assumed } = canonicalScene({ water_type: "IB", depth_m: 12, daylight_basis: "none" });
+    expect(scene).not.toHaveProperty("sun_elevation_deg");
+    expect(assumed).not.toContain("sun_elevation_deg");
+  });
+
+  it("names the half of the exposure time that was assumed", () => {
+    const base: Scene = { water_type: "IB", depth_m: 12 };
+    const at24 = canonicalScene({ ...base, frame_rate_fps: 24 });
+    expect(at24.scene.shutter_s).toBe(0.02083333);
+    expect(at24.assumed).toContain("shutter_angle_deg");
+    const wide = canonicalScene({ ...base, shutter_angle_deg: 360 });
+    expect(wide.scene.shutter_s).toBe(0.04);
+    expect(wide.assumed).toContain("frame_rate_fps");
+  });
+
+  it("names what was assumed of a lamp, and no colour temperature beside an LED", () => {
+    const { scene, assumed } = canonicalScene({
+      water_type: "IB",
+      depth_m: 12,
+      lamps: [
+        { flux_lm: 4000, distance_m: 0.8, count: 2 },
+        { flux_lm: 500, distance_m: 0.5, led: "LED-B4" },
+      ],
+    });
+    expect(assumed.filter((name) => name.startsWith("lamps/"))).toEqual([
+      "lamps/0/beam_angle_deg",
+      "lamps/0/beam_angle_medium",
+      "lamps/0/cct_K",
+      "lamps/1/count",
+      "lamps/1/beam_angle_deg",
+      "lamps/1/beam_angle_medium",
+    ]);
+    expect(scene.lamps[0]).toEqual({
+      flux_lm: 4000,
+      count: 2,
+      beam_angle_deg: 100,
+      beam_angle_medium: "water",
+      cct_K: 5600,
+      distance_m: 0.8,
+    });
+    expect(scene.lamps[1]).not.toHaveProperty("cct_K");
+  });
+});

@@ -1,0 +1,36 @@
+import { describe, expect, it } from "vitest";
+import { shapeOf } from "./shape.js";
+
+const figure = shapeOf("Figure");
+const reason = shapeOf("Reason");
+
+describe("the form in which an answer leaves", () => {
+  it("has the contract's order and decimals", () => {
+    const shaped = reason({
+      figures: [{ value: 1.00005, name: "a" }],
+      basis: "computed",
+      text: "Text.",
+      code: "code",
+    });
+    expect(JSON.stringify(shaped)).toBe(
+      '{"code":"code","text":"Text.","basis":"computed","figures":[{"name":"a","value":1.0001}]}',
+    );
+  });
+
+  it("leaves out what is undefined and may be absent", () => {
+    const error = { pointer: "", code: "a", message: "b", allowed: "c", did_you_mean: undefined };
+    expect(JSON.stringify(shapeOf("FieldError")(error))).not.toContain("did_you_mean");
+  });
+
+  it.each([
+    ["not a number", { name: "a", value: Number.NaN }, "Figure/value must be a finite number"],
+    ["infinite", { name: "a", value: Number.POSITIVE_INFINITY }, "Figure/value must be a finite number"],
+    ["null", { name: "a", value: null }, "Figure/value must be a finite number"],
+    ["missing", { name: "a" }, "Figure/value must be there"],
+    ["of another type", { name: 1, value: 1 }, "Figure/name must be a string"],
+    ["unknown to the contract", { name: "a", value: 1, unit: "m" }, "Figure must be without fields"],
+    ["no object", [], "Figure must be an object"],
+  ])("refuses what is %s", (_, value, message) => {
+    expect(() => figure(value)).toThrow(message);
+  });
+});

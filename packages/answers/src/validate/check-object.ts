@@ -1,0 +1,56 @@
+import type { JsonSchema } from "@sunfathom/contract";
+import type { Check } from "./checker.js";
+import { nearest } from "./nearest.js";
+import { member } from "./pointer.js";
+import { wrongType } from "./wrong-type.js";
+
+/** Enough of a name to recognise it by. */
+const shownLength = 64;
+
+export function object(schema: JsonSchema, compile: (schema: JsonSchema) => Check): Check {
+  // A map, so that no name finds what every object inherits.
+  const checks = new Map(
+    Object.entries(schema.properties ?? {}).map(([name, property]) => [name, compile(property)]),
+  );
+  const required = schema.required ?? [];
+  const refusesOthers = schema.additionalProperties === false;
+  return (value, pointer, findings) => {
+    if (!isObject(value)) {
+      findings.add(() => wrongType(value, pointer, "an object"));
+      return;
+    }
+    for (const [name, item] of Object.entries(value)) {
+      // A program that calls this without JSON may well leave a field undefined.
+      if (item === undefined) continue;
+      const check = checks.get(name);
+      if (check !== undefined) check(item, member(pointer, name), findings);
+      else if (refusesOthers) findings.add(() => unknownField(name, pointer, [...checks.keys()]));
+    }
+    for (const name of required) {
+      if (value[name] === undefined) {
+        findings.add(() => ({
+          pointer: member(pointer, name),
+          code: "missing_field",
+          message: `${name} is missing.`,
+          allowed: `needed: ${required.join(", ")}`,
+        }));
+      }
+    }
+  };
+}
+
+function isObject(value: unknown): value is Record<string, unknown> {
+  return typeof value === "object" && value !== null && !Array.isArray(value);
+}
+
+function unknownField(name: string, pointer: string, names: readonly string[]) {
+  const near = nearest(name, names);
+  const shown = name.length > shownLength ? `${name.slice(0, shownLength)}...` : name;
+  return {
+    pointer: member(pointer, name),
+    code: "unknown_field",
+    message: `There is no field ${shown}.`,
+    allowed: near ?? names.join(", "),
+    ...(near === undefined ? {} : { did_you_mean: near }),
+  };
+}

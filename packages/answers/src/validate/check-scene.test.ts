@@ -1,0 +1,57 @@
+import { maxErrors } from "@sunfathom/contract";
+import { describe, expect, it } from "vitest";
+import { checkScene } from "./check-scene.js";
+
+function codes(raw: unknown): string[] {
+  const checked = checkScene(raw, []);
+  return "findings" in checked
+    ? checked.findings.errors.map(({ code, pointer }) => `${pointer} ${code}`)
+    : [];
+}
+
+describe("the whole check of a scene", () => {
+  it("passes a good scene on", () => {
+    const scene = { water_type: "IB", depth_m: 12 };
+    expect(checkScene(scene, [])).toEqual({ scene });
+  });
+
+  it("reports what its schema and its rules find at once", () => {
+    expect(
+      codes({
+        water_type: "IB",
+        dep: 3,
+        iso: -1,
+        min_depth_m: 9,
+        max_depth_m: 5,
+        shutter_s: 1,
+        frame_rate_fps: 25,
+      }),
+    ).toEqual([
+      "/dep unknown_field",
+      "/iso out_of_range",
+      "/min_depth_m depths_in_order",
+      "/shutter_s one_shutter",
+    ]);
+  });
+
+  it("asks no rule about fields that are not well formed, nor about what a misspelt name was meant for", () => {
+    expect(codes({ water_typ: "IB", dept_m: 12 })).toEqual([
+      "/water_typ unknown_field",
+      "/dept_m unknown_field",
+    ]);
+    expect(codes({ water_type: 5, depth_m: "deep" })).toEqual([
+      "/water_type wrong_type",
+      "/depth_m wrong_type",
+    ]);
+    expect(codes({})).toEqual([" one_water_basis", " one_depth"]);
+    expect(codes(null)).toEqual([" wrong_type"]);
+  });
+
+  it("lists a stated number of errors, and counts the rest", () => {
+    const raw = Object.fromEntries(Array.from({ length: 80 }, (_, index) => [`field${index}`, index]));
+    const checked = checkScene(raw, []);
+    if (!("findings" in checked)) throw new Error("The scene passed.");
+    expect(checked.findings.errors).toHaveLength(maxErrors);
+    expect(checked.findings.count).toBe(82);
+  });
+});

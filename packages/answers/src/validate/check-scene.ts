@@ -1,0 +1,28 @@
+import { type FieldError, type Scene, sceneRules } from "@sunfathom/contract";
+import { checkOf } from "./checker.js";
+import { Findings } from "./findings.js";
+import { topLevelName } from "./pointer.js";
+
+export type Checked = { scene: Scene } | { findings: Findings };
+
+/**
+ * Checks a scene from outside against its schema and then against the rules between its fields, and reports all that
+ * is wrong at once. A rule is not asked about fields that are not well formed, or that a misspelt name was meant for.
+ * @param found errors that reading the request has already met
+ */
+export function checkScene(raw: unknown, found: readonly FieldError[]): Checked {
+  const findings = new Findings();
+  for (const error of found) findings.add(() => error);
+  checkOf("Scene")(raw, "", findings);
+  // What is no object at all has no fields to ask about.
+  if (findings.errors.some(({ pointer }) => pointer === "")) return { findings };
+  const scene = raw as Scene;
+  const troubled = new Set(
+    findings.errors.flatMap(({ pointer, did_you_mean }) => [topLevelName(pointer), did_you_mean]),
+  );
+  for (const { code, fields, violations } of sceneRules) {
+    if (fields.some((field) => troubled.has(field))) continue;
+    for (const violation of violations(scene)) findings.add(() => ({ ...violation, code }));
+  }
+  return findings.count === 0 ? { scene } : { findings };
+}

@@ -1,0 +1,53 @@
+import type { JsonSchema } from "@sunfathom/contract";
+import type { Check } from "./checker.js";
+import { nearest } from "./nearest.js";
+import { wrongType } from "./wrong-type.js";
+
+export function string(schema: JsonSchema): Check {
+  return schema.enum === undefined ? text(schema) : option(schema.enum);
+}
+
+function option(options: readonly string[]): Check {
+  const known = new Set(options);
+  const allowed = options.join(", ");
+  return (value, pointer, findings) => {
+    if (typeof value !== "string") {
+      findings.add(() => wrongType(value, pointer, `one of: ${allowed}`));
+    } else if (!known.has(value)) {
+      findings.add(() => {
+        const near = nearest(value, options);
+        return {
+          pointer,
+          code: "not_an_option",
+          message: "This is none of the names that the field takes.",
+          allowed: `one of: ${allowed}`,
+          ...(near === undefined ? {} : { did_you_mean: near }),
+        };
+      });
+    }
+  };
+}
+
+function text(schema: JsonSchema): Check {
+  const { minLength = 0, maxLength = Number.POSITIVE_INFINITY } = schema;
+  return (value, pointer, findings) => {
+    if (typeof value !== "string") {
+      findings.add(() => wrongType(value, pointer, "text"));
+      return;
+    }
+    // Characters, as JSON Schema counts them, not halves of surrogate pairs.
+    const length = [...value].length;
+    if (length < minLength || length > maxLength) {
+      findings.add(() => ({
+        pointer,
+        code: "wrong_length",
+        message: `The text has ${length} characters.`,
+        allowed: `${minLength} to ${maxLength} characters`,
+      }));
+    }
+  };
+}
+
+export const boolean: Check = (value, pointer, findings) => {
+  if (typeof value !== "boolean") findings.add(() => wrongType(value, pointer, "true or false"));
+};

@@ -1,0 +1,117 @@
+import { type ComponentName, wireSchemas } from "@sunfathom/contract";
+import { Ajv } from "ajv";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { checkOf, compile } from "./checker.js";
+import { Findings } from "./findings.js";
+
+// Ajv is the independent reader of JSON Schema.
+const ajv = new Ajv({ strict: true, keywords: ["x-unit", "x-decimals"] });
+for (const [name, schema] of Object.entries(wireSchemas)) ajv.addSchema({ ...schema, $id: name });
+
+function errorsOf(component: ComponentName, value: unknown) {
+  const findings = new Findings();
+  checkOf(component)(value, "", findings);
+  return findings.errors;
+}
+
+const names = Object.keys(wireSchemas.Scene.properties ?? {});
+const number = fc.oneof(
+  fc.double({ noNaN: true, noDefaultInfinity: true }),
+  fc.integer({ min: -1, max: 101 }),
+  fc.constantFrom(0.05, 8, 8.5, 25, 90, 100, 500, 5600),
+);
+const word = fc.oneof(
+  fc.string({ maxLength: 5 }),
+  fc.constantFrom("IB", "red", "sun", "none", "water", "LED-B1", "𝄞".repeat(64), "𝄞".repeat(65)),
+);
+const scalar = fc.oneof(number, word, fc.boolean(), fc.constant(null));
+const lamp = fc.record(
+  {
+    flux_lm: fc.oneof({ weight: 5, arbitrary: fc.integer({ min: 0, max: 5000 }) }, scalar),
+    distance_m: fc.oneof({ weight: 5, arbitrary: fc.constant(0.8) }, scalar),
+    count: fc.oneof(number, scalar),
+    filter_kind: word,
+    other: scalar,
+  },
+  { requiredKeys: [] },
+);
+const sample = fc.record({ wavelength_nm: fc.integer({ min: 370, max: 790 }), kd_per_m: number });
+const value = fc.oneof(scalar, fc.array(lamp, { maxLength: 3 }), fc.array(sample, { maxLength: 3 }), lamp);
+const scene = fc.dictionary(
+  fc.oneof(
+    { weight: 20, arbitrary: fc.constantFrom(...names) },
+    fc.string({ maxLength: 4 }),
+    fc.constant("__proto__"),
+  ),
+  value,
+  { maxKeys: 3 },
+);
+
+describe("the check of a scene", () => {
+  it("accepts and refuses what Ajv accepts and refuses", () => {
+    const validate = ajv.getSchema("Scene");
+    let accepted = 0;
+    fc.assert(
+      fc.property(scene, (raw) => {
+        // As it comes from outside: own members only.
+        const parsed: unknown = JSON.parse(JSON.stringify(raw));
+        const isValid = validate?.(parsed);
+        if (isValid) accepted += 1;
+        expect(errorsOf("Scene", parsed).length === 0, JSON.stringify(parsed)).toBe(isValid);
+      }),
+      { numRuns: 3000, seed: 20 },
+    );
+    expect(accepted).toBeGreaterThan(300);
+  });
+
+  it.each([
+    [[], "wrong_type", "", "This is a list."],
+    [null, "wrong_type", "", "null is no value: leave the field out."],
+    ["IB", "wrong_type", "", "This is text."],
+    [{ dept_m: 5 }, "unknown_field", "/dept_m", "There is no field dept_m."],
+    [{ "a/b~c": 5 }, "unknown_field", "/a~1b~0c", "There is no field a/b~c."],
+    [JSON.parse('{"__proto__": 5}'), "unknown_field", "/__proto__", "There is no field __proto__."],
+    [{ constructor: 5 }, "unknown_field", "/constructor", "There is no field constructor."],
+    [{ depth_m: "5" }, "wrong_type", "/depth_m", "This is text."],
+    [{ depth_m: null }, "wrong_type", "/depth_m", "null is no value: leave the field out."],
+    [{ depth_m: Number.NaN }, "wrong_type", "/depth_m", "This is not a finite number."],
+    [{ depth_m: JSON.parse("1e400") }, "wrong_type", "/depth_m", "This is not a finite number."],
+    [{ depth_m: 0 }, "out_of_range", "/depth_m", "0 m is too little."],
+    [{ depth_m: 100.1 }, "out_of_range", "/depth_m", "100.1 m is too much."],
+    [{ cloud_oktas: 1.5 }, "not_whole", "/cloud_oktas", "1.5 is not whole."],
+    [{ water_type: "1B" }, "not_an_option", "/water_type", "This is none of the names that the field takes."],
+    [{ kd_samples: [] }, "wrong_length", "/kd_samples", "The list has 0 entries."],
+    [{ lamps: [{ flux_lm: 1 }] }, "missing_field", "/lamps/0/distance_m", "distance_m is missing."],
+    [
+      { lamps: [{ flux_lm: 1, distance_m: true }] },
+      "wrong_type",
+      "/lamps/0/distance_m",
+      "This is true or false.",
+    ],
+    [{ expect_model_version: "" }, "wrong_length", "/expect_model_version", "The text has 0 characters."],
+  ])("%j: %s", (raw, code, pointer, message) => {
+    expect(errorsOf("Scene", raw)).toEqual([expect.objectContaining({ code, pointer, message })]);
+  });
+
+  it("names the allowed range with its unit, and the nearest right name", () => {
+    expect(errorsOf("Scene", { depth_m: 101, filter_kind: "rad", cloud_oktas: 9 })).toEqual([
+      expect.objectContaining({ allowed: "0.1 to 100 m" }),
+      expect.objectContaining({ allowed: "one of: red, magenta, blue, neutral", did_you_mean: "red" }),
+      expect.objectContaining({ allowed: "a whole number, 0 to 8 okta" }),
+    ]);
+  });
+
+  it("takes an undefined field as left out", () => {
+    expect(errorsOf("Scene", { depth_m: undefined })).toEqual([]);
+  });
+});
+
+describe("compile", () => {
+  it("refuses a schema that it would not check in full", () => {
+    expect(() => compile({})).toThrow("checks nothing");
+    expect(() => compile({ type: "array" })).toThrow("checks nothing");
+    expect(() => compile({ type: "string", const: "a" })).toThrow("no constants");
+    expect(() => compile({ $ref: "Nothing#" })).toThrow("no component Nothing");
+  });
+});
