@@ -1,0 +1,275 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { ASTM_G173_03 } from "../data/astm-g173-03.js";
+import { meanSensor } from "../sensor/mean-sensor.js";
+import { type Spectrum, spectrumFrom, WAVELENGTHS_NM } from "../spectrum/grid.js";
+import type { CardSample, CardSeries, Rgb } from "./card-samples.js";
+import { kdFromChlorophyll } from "./chlorophyll-morel-maritorena-2001.js";
+import {
+  CARD_SHAPE_SIGMA_LN,
+  type CardConditions,
+  type CardFit,
+  fitCard,
+  studentWidening,
+} from "./fit-card.js";
+import { familyKd, lnRemainder } from "./hue-family.js";
+import { jerlovKd } from "./jerlov-1976.js";
+import { PURE_WATER_KD_PER_M } from "./pure-water.js";
+
+const conditions: CardConditions = {
+  daylight: Float64Array.from(ASTM_G173_03.global_tilt37_W_m2_nm),
+  sensor: meanSensor(),
+};
+const CHANNELS = ["red", "green", "blue"] as const;
+
+/** Seeded normal noise (mulberry32 and Box-Muller). */
+function noiseOf(seed: number): () => number {
+  let state = seed;
+  const uniform = (): number => {
+    state = (state + 0x6d2b79f5) | 0;
+    let t = Math.imul(state ^ (state >>> 15), 1 | state);
+    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+  };
+  return () => Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform());
+}
+
+const band = (kd: Spectrum, depth_m: number): number[] =>
+  CHANNELS.map((name) =>
+    conditions.sensor[name].reduce(
+      (sum, s, i) => sum + s * conditions.daylight[i] * Math.exp(-kd[i] * depth_m),
+      0,
+    ),
+  );
+
+/** True mean attenuation of each channel between two depths, 1/m. */
+const trueKd = (kd: Spectrum, from_m: number, to_m: number): number[] =>
+  band(kd, from_m).map((top, k) => Math.log(top / band(kd, to_m)[k]) / (to_m - from_m));
+
+/** Cards as a camera on manual would record them: each exposed so that green stands at 0.4, gains moving from dive to dive. */
+function photograph(
+  kd: Spectrum,
+  depths: readonly number[],
+  noise: number,
+  normal = noiseOf(1),
+): CardSample[] {
+  return depths.map((depth_m, n) => {
+    const light = band(kd, depth_m);
+    const gains: Rgb = [1.9 + 0.1 * n, 1, 1.4];
+    const seen = 0.4 / light[1] / 1.9;
+    const exposure = { iso: 400, shutter_s: 1 / 60, f_number: Math.sqrt(400 / 60 / seen) };
+    const shown = light.map((value, k) => ((value * seen * gains[k]) / 2) * Math.exp(noise * normal()));
+    return { depth_m, rgb: [shown[0], shown[1], shown[2]], exposure, balance_gains: gains };
+  });
+}
+const series = (samples: CardSample[], more: Partial<CardSeries> = {}): CardSeries => ({
+  samples,
+  transfer_curve: "linear",
+  ...more,
+});
+const withoutExposure = (samples: CardSample[]): CardSample[] =>
+  samples.map(({ exposure: _, ...rest }) => rest);
+const fitOf = (kd: Spectrum, depths: readonly number[], noise: number, normal = noiseOf(1)): CardFit =>
+  fitCard(series(photograph(kd, depths, noise, normal)), conditions);
+
+const FOUR_OVER_12_M = [3, 7, 11, 15];
+
+describe("fitting a water to a grey card", () => {
+  // Known waters: Jerlov 1976, types IB to 5C, and two of Morel & Maritorena 2001 that are not of the family.
+  const waters = [
+    ...(["IB", "II", "III", "1C", "3C", "5C"] as const).map((name) => ({ name, kd: jerlovKd(name) })),
+    { name: "0.5 mg/m3 of chlorophyll", kd: kdFromChlorophyll(0.5) },
+    { name: "3 mg/m3 of chlorophyll", kd: kdFromChlorophyll(3) },
+  ];
+
+  it.each(waters)(
+    "four cards over 12 m with 2 % noise give Kd of $name back within 10 % in every channel",
+    ({ kd }) => {
+      const truth = trueKd(kd, 3, 15);
+      for (let seed = 1; seed <= 10; seed++) {
+        const { channel_kd } = fitOf(kd, FOUR_OVER_12_M, 0.02, noiseOf(seed));
+        CHANNELS.forEach((name, k) => {
+          const off = Math.abs(channel_kd![name].value_per_m / truth[k] - 1);
+          expect(off, `${name}, seed ${seed}`).toBeLessThan(0.1);
+        });
+      }
+    },
+  );
+
+  it("gives a member of the family back exactly where nothing is noisy", () => {
+    const fit = fitOf(familyKd(0.08, 0.6), FOUR_OVER_12_M, 0);
+    expect(fit.turbidity_per_m).toBeCloseTo(0.08, 3);
+    expect(fit.rms_residual_ln).toBeLessThan(2e-3);
+  });
+
+  it.each([
+    ["II", 0.02, [3, 7, 11, 15]],
+    ["III", 0.05, [2, 6, 10, 14, 18]],
+    ["3C", 0.02, [1, 4, 7]],
+    ["1C", 0.05, [2, 4, 6, 8, 10, 12]],
+  ] as const)("reports errors as large as they are: %s, noise %s, depths %s", (type, noise, depths) => {
+    const kd = jerlovKd(type);
+    const truth = trueKd(kd, depths[0], depths[depths.length - 1]);
+    const runs = 80;
+    const normal = noiseOf(20260310);
+    let within = 0;
+    let squares = 0;
+    for (let run = 0; run < runs; run++) {
+      const { channel_kd } = fitOf(kd, depths, noise, normal);
+      CHANNELS.forEach((name, k) => {
+        const { value_per_m, standard_error_per_m } = channel_kd![name];
+        const score = (value_per_m - truth[k]) / standard_error_per_m;
+        squares += score * score;
+        if (Math.abs(score) < 1.2816) within++;
+      });
+    }
+    // The 10th and the 90th percentile of a normal error lie at 1.28 standard errors.
+    expect(within / (3 * runs)).toBeGreaterThan(0.72);
+    expect(within / (3 * runs)).toBeLessThan(0.93);
+    expect(Math.sqrt(squares / (3 * runs))).toBeGreaterThan(0.6);
+    expect(Math.sqrt(squares / (3 * runs))).toBeLessThan(1.25);
+  });
+
+  it("widens errors of few readings by Student's t (table of its 90th percentile: 1.533, 1.372, 1.337, 1.310)", () => {
+    for (const [freedom, t] of [
+      [4, 1.533],
+      [10, 1.372],
+      [16, 1.337],
+      [30, 1.31],
+    ]) {
+      expect(studentWidening(freedom) * 1.2816).toBeCloseTo(t, 2);
+    }
+  });
+
+  it("claims only differences between channels without exposures, and gets those right", () => {
+    const kd = jerlovKd("III");
+    const truth = trueKd(kd, 3, 15);
+    const samples = withoutExposure(photograph(kd, FOUR_OVER_12_M, 0.02, noiseOf(3))).map(
+      (sample, n): CardSample => {
+        const lifted = 0.4 + 0.15 * n;
+        return { ...sample, rgb: [sample.rgb[0] * lifted, sample.rgb[1] * lifted, sample.rgb[2] * lifted] };
+      },
+    );
+    const fit = fitCard(series(samples), conditions);
+    expect(fit.channel_kd).toBeUndefined();
+    const { red_minus_green, blue_minus_green } = fit.channel_kd_difference;
+    expect(Math.abs(red_minus_green.value_per_m - (truth[0] - truth[1]))).toBeLessThan(
+      3 * red_minus_green.standard_error_per_m,
+    );
+    expect(Math.abs(blue_minus_green.value_per_m - (truth[2] - truth[1]))).toBeLessThan(
+      3 * blue_minus_green.standard_error_per_m,
+    );
+  });
+
+  it("takes a locked exposure as well as stated ones", () => {
+    const kd = jerlovKd("II");
+    const scale = 0.5 / band(kd, 3)[1];
+    const samples = FOUR_OVER_12_M.map((depth_m): CardSample => {
+      const [red, green, blue] = band(kd, depth_m).map((value) => value * scale);
+      return { depth_m, rgb: [red, green, blue] };
+    });
+    const fit = fitCard(series(samples, { locked_exposure: true, locked_balance: true }), conditions);
+    expect(fit.channel_kd!.blue.value_per_m).toBeCloseTo(trueKd(kd, 3, 15)[2], 3);
+  });
+
+  it("reads pictures stored by Rec. 709 as it reads linear ones", () => {
+    const samples = photograph(jerlovKd("II"), FOUR_OVER_12_M, 0.02, noiseOf(5));
+    const store = (light: number): number => (light < 0.018 ? 4.5 * light : 1.099 * light ** 0.45 - 0.099);
+    const stored = samples.map((sample): CardSample => {
+      const [red, green, blue] = sample.rgb.map(store);
+      return { ...sample, rgb: [red, green, blue] };
+    });
+    const linear = fitCard(series(samples), conditions);
+    const coded = fitCard(series(stored, { transfer_curve: "rec709" }), conditions);
+    expect(coded.channel_kd!.green.value_per_m).toBeCloseTo(linear.channel_kd!.green.value_per_m, 6);
+  });
+
+  it("holds one spoilt card off instead of following it", () => {
+    const kd = jerlovKd("II");
+    const depths = [2, 5, 8, 11, 14, 17];
+    const samples = photograph(kd, depths, 0.02, noiseOf(7)).map((sample, n): CardSample => {
+      const [red, green, blue] = sample.rgb;
+      return n === 3 ? { ...sample, rgb: [red * 0.75, green * 0.75, blue * 0.75] } : sample;
+    });
+    const fit = fitCard(series(samples), conditions);
+    const truth = trueKd(kd, 2, 17);
+    for (const [k, name] of CHANNELS.entries()) {
+      expect(Math.abs(fit.channel_kd![name].value_per_m / truth[k] - 1)).toBeLessThan(0.15);
+    }
+    expect(Math.min(...fit.residuals_ln[3])).toBeLessThan(-0.15);
+  });
+
+  it("states as spread of shape what waters outside the family leave", () => {
+    // Morel & Maritorena 2001 and Austin & Petzold 1986, photographed without noise.
+    const rows = readFileSync(new URL("../../tables/austin_petzold_1986_model.csv", import.meta.url), "utf8")
+      .trim()
+      .split("\n")
+      .slice(1)
+      .map((line) => line.split(",").map(Number));
+    const austinPetzold = (k490: number): Spectrum =>
+      spectrumFrom((nm, i) => {
+        const row = rows.find(([at]) => at === nm);
+        return row ? row[1] * (k490 - 0.0224) + row[2] : PURE_WATER_KD_PER_M[i];
+      });
+    const truths = [...[0.1, 0.3, 1, 3].map(kdFromChlorophyll), ...[0.04, 0.07, 0.12].map(austinPetzold)];
+    const squares = truths.flatMap((kd) => {
+      const fitted = lnRemainder(fitOf(kd, FOUR_OVER_12_M, 0).description.kd_reference_per_m);
+      const truth = lnRemainder(kd);
+      return Array.from(fitted, (value, i) => (value - truth[i]) ** 2).filter(
+        (_, i) => WAVELENGTHS_NM[i] >= 440 && WAVELENGTHS_NM[i] <= 600,
+      );
+    });
+    const rms = Math.sqrt(squares.reduce((sum, square) => sum + square, 0) / squares.length);
+    expect(Math.abs(rms - CARD_SHAPE_SIGMA_LN)).toBeLessThan(0.02);
+  });
+});
+
+describe("card samples that cannot be used", () => {
+  const good = photograph(jerlovKd("II"), FOUR_OVER_12_M, 0);
+  const refuses = (samples: CardSample[], code: string, more: Partial<CardSeries> = {}): void =>
+    expect(() => fitCard(series(samples, more), conditions)).toThrow(expect.objectContaining({ code }));
+
+  it("too few depths, or too close together", () => {
+    refuses(good.slice(0, 1), "card_samples_too_few");
+    refuses([], "card_samples_too_few");
+    refuses([good[0], { ...good[1], depth_m: 4 }], "card_samples_too_few");
+  });
+
+  it("clipped, dark, broken or half-described", () => {
+    refuses([good[0], { ...good[1], rgb: [0.2, 1, 0.3] }], "card_samples_malformed");
+    refuses([good[0], { ...good[1], rgb: [0, 0.4, 0.3] }], "card_samples_malformed");
+    refuses([good[0], { ...good[1], rgb: [Number.NaN, 0.4, 0.3] }], "card_samples_malformed");
+    refuses([good[0], { ...good[1], depth_m: -1 }], "card_samples_malformed");
+    refuses([good[0], ...withoutExposure(good.slice(1))], "card_samples_malformed");
+    refuses([good[0], { ...good[1], balance_gains: [0, 1, 1] }], "card_samples_malformed");
+    refuses(
+      good.map(({ balance_gains: _, ...rest }) => rest),
+      "card_samples_malformed",
+    );
+  });
+
+  it("depths the wrong way round", () => {
+    const swapped = good.map((sample, n): CardSample => ({ ...sample, depth_m: FOUR_OVER_12_M[3 - n] }));
+    refuses(swapped, "card_samples_contradict");
+  });
+
+  it("one card lit by a lamp among few, named by its depth", () => {
+    const [red, green, blue] = good[2].rgb;
+    const lit = good
+      .slice(1)
+      .map(
+        (sample, n): CardSample =>
+          n === 1 ? { ...sample, rgb: [Math.min(0.9, red * 40), green, blue] } : sample,
+      );
+    expect(() => fitCard(series(lit), conditions)).toThrow(
+      expect.objectContaining({ code: "card_samples_contradict", message: expect.stringContaining("11 m") }),
+    );
+  });
+
+  it("light that does not fade at all", () => {
+    const still = good.map((sample): CardSample => ({ ...good[0], depth_m: sample.depth_m }));
+    expect(() => fitCard(series(still), conditions)).toThrow(
+      expect.objectContaining({ code: expect.stringMatching(/card_samples_(contradict|outside_family)/) }),
+    );
+  });
+});
