@@ -15,7 +15,8 @@ export type WaterCause =
   | "hue_name"
   | "scattering_per_water"
   | "chlorophyll_relation"
-  | "card_noise";
+  | "card_noise"
+  | "kd_measurement";
 
 export interface WaterSigma {
   cause: WaterCause;

@@ -13,11 +13,13 @@ import {
   xyzOf,
 } from "@sunfathom/optics";
 import { sensorProfile } from "../camera/sensor-profile.js";
+import { conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
 import { lightSources } from "../light/sources.js";
 import { type Underwater, underwater } from "../light/underwater.js";
 import { cautionsFor } from "../messages/cautions-for.js";
 import { reason } from "../messages/say.js";
+import { sunReasons } from "../messages/sun-reasons.js";
 import type { AttenuationAnswer, DepthLight } from "../result/attenuation.js";
 import type { Estimate, Reason } from "../result/common.js";
 import type { Scene } from "../scene/scene.js";
@@ -109,11 +111,12 @@ function depthLight(
  * @throws SceneProblem for a sun below the model's domain.
  */
 export function attenuation(scene: Scene): AttenuationAnswer {
+  const conditions = conditionsOf(scene);
   const depths = depthsOf(scene);
-  const causes = causesOf(scene).filter(({ id }) => ATTENUATION_CAUSES.has(id));
+  const causes = causesOf(conditions).filter(({ id }) => !WITHOUT_BEARING.has(id));
   const numbers = SEEN_BY.length + 1;
   const propagated = propagate((nuisance) => {
-    const world = underwater(scene, nuisance);
+    const world = underwater(conditions, nuisance);
     const level = Math.log2(illuminance_lx(topLight(world)));
     const perDepth = depths.flatMap((depth_m) => {
       const losses = lossesAt(world, depth_m);
@@ -122,7 +125,7 @@ export function attenuation(scene: Scene): AttenuationAnswer {
     return [...perDepth, redDownTo(world, 0.1), redDownTo(world, 0.01)];
   }, causes);
   const { estimates } = propagated;
-  const world = underwater(scene, NOMINAL);
+  const world = underwater(conditions, NOMINAL);
   const answers = depths.map((depth_m, i) => {
     const own = estimates.slice(i * numbers, (i + 1) * numbers);
     return depthLight(
@@ -138,15 +141,15 @@ export function attenuation(scene: Scene): AttenuationAnswer {
     depths: answers,
     red_to_tenth_depth_m: estimates[estimates.length - 2],
     red_to_hundredth_depth_m: estimates[estimates.length - 1],
-    reasons: reasonsOf(world, answers),
+    reasons: [...reasonsOf(world, answers), ...sunReasons(conditions)],
     cautions: cautionsFor(scene),
     uncertainty: shareOfCauses(propagated, deepest * numbers),
-    sources: lightSources(scene),
+    sources: lightSources(conditions),
   };
 }
 
-/** Causes that change the light on a horizontal surface. */
-const ATTENUATION_CAUSES = new Set(["water_attenuation", "water_scattering", "sensor", "daylight_level"]);
+/** Causes that do not change the light on a horizontal surface. */
+const WITHOUT_BEARING = new Set(["path_scattering", "upright_share", "lamp_beam"]);
 
 function reasonsOf(world: Underwater, answers: readonly DepthLight[]): Reason[] {
   const deepest = answers[answers.length - 1];

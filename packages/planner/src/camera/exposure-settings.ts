@@ -43,5 +43,11 @@ export function settingsFor(sensitivity: number, limits: ExposureLimits): Settin
   }
   const wanted = Math.sqrt((min_iso * shutter_s) / sensitivity);
   const f_number = Math.min(wanted, max_f_number);
-  return { iso: min_iso, f_number, shutter_s, off_by_stops: 2 * Math.log2(wanted / f_number), at_lowest_iso: true };
+  return {
+    iso: min_iso,
+    f_number,
+    shutter_s,
+    off_by_stops: 2 * Math.log2(wanted / f_number),
+    at_lowest_iso: true,
+  };
 }

@@ -8,8 +8,10 @@ import {
   stopsToDensity,
 } from "@sunfathom/optics";
 import { type ExposureLimits, limitsOf, type Settings, settingsFor } from "../camera/exposure-settings.js";
+import { type Conditions, conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
 import { hasLensFilter, lensFilterOf } from "../light/lens-filter.js";
+import { requireLight } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
 import {
   CLEAR_LAMPS,
@@ -22,9 +24,9 @@ import {
 } from "../light/underwater.js";
 import { cautionsFor } from "../messages/cautions-for.js";
 import { reason } from "../messages/say.js";
+import { sunReasons } from "../messages/sun-reasons.js";
 import type { Estimate, Reason } from "../result/common.js";
 import type { ExposureAtDepth, ExposureLossAnswer } from "../result/exposure-loss.js";
-import { requireLight } from "../scene/require-light.js";
 import type { Scene } from "../scene/scene.js";
 import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
@@ -115,10 +117,14 @@ function verdictFields(settings: Settings, ev100: Estimate, limits: ExposureLimi
   return { verdict: "fits" as const };
 }
 
-function atDepth(scene: Scene, depth_m: number, budget: Record<keyof Budget, Estimate>): ExposureAtDepth {
+function atDepth(
+  { scene, daylight }: Conditions,
+  depth_m: number,
+  budget: Record<keyof Budget, Estimate>,
+): ExposureAtDepth {
   const limits = limitsOf(scene);
   const settings = settingsFor(sensitivityFor(budget.ev100.likely), limits);
-  const inDaylight = scene.daylight_basis !== "none";
+  const inDaylight = daylight !== undefined;
   return {
     depth_m,
     ...(inDaylight
@@ -147,15 +153,16 @@ function atDepth(scene: Scene, depth_m: number, budget: Record<keyof Budget, Est
  * @throws SceneProblem without any light, or for a sun below the model's domain.
  */
 export function exposureLoss(scene: Scene): ExposureLossAnswer {
-  requireLight(scene);
+  const conditions = conditionsOf(scene);
+  requireLight(conditions);
   const depths = depthsOf(scene);
   const nominalFilter = hasLensFilter(scene) && !scene.filter_transmittance;
   const causes = [
-    ...causesOf(scene).filter(({ id }) => id !== "sensor"),
+    ...causesOf(conditions).filter(({ id }) => id !== "sensor"),
     ...(nominalFilter ? FILTER_CAUSES.filter(({ id }) => id !== "full_well") : []),
   ];
   const propagated = propagate((nuisance: Nuisance) => {
-    const world = underwater(scene, nuisance);
+    const world = underwater(conditions, nuisance);
     const filter = lensFilterOf(scene, nuisance);
     return depths.flatMap((depth_m) => {
       const budget = budgetAt(world, filter, depth_m);
@@ -169,14 +176,14 @@ export function exposureLoss(scene: Scene): ExposureLossAnswer {
       keyof Budget,
       Estimate
     >;
-    return atDepth(scene, depth_m, budget);
+    return atDepth(conditions, depth_m, budget);
   });
   return {
     depths: answers,
-    reasons: reasonsOf(scene, answers),
+    reasons: [...reasonsOf(scene, answers), ...sunReasons(conditions)],
     cautions: cautionsFor(scene),
     uncertainty: shareOfCauses(propagated, (depths.length - 1) * count + BUDGET_KEYS.indexOf("ev100")),
-    sources: [...lightSources(scene), "iso_2720"],
+    sources: [...lightSources(conditions), "iso_2720"],
   };
 }
 

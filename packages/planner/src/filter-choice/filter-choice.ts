@@ -1,10 +1,12 @@
 import { integrateProduct, multiply, Y_BAR } from "@sunfathom/optics";
+import { type Conditions, conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
+import { requireLight } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
 import { underwater } from "../light/underwater.js";
 import { cautionsFor } from "../messages/cautions-for.js";
+import { sunReasons } from "../messages/sun-reasons.js";
 import type { FilterAtDepth, FilterChoiceAnswer, FilterChoiceFigures } from "../result/filter-choice.js";
-import { requireLight } from "../scene/require-light.js";
 import type { Scene } from "../scene/scene.js";
 import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
 import { normalCdf } from "../uncertainty/normal.js";
@@ -22,13 +24,13 @@ export const NEAR_TIE_FROM = 0.25;
 
 /** Merits of some candidates at some depths, depth by depth. */
 export function meritsOf(
-  scene: Scene,
+  conditions: Conditions,
   nuisance: Nuisance,
   depths: readonly number[],
   candidates: readonly Candidate[],
 ): Merit[][] {
-  const world = underwater(scene, nuisance);
-  const camera = cameraState(scene, nuisance);
+  const world = underwater(conditions, nuisance);
+  const camera = cameraState(conditions.scene, nuisance);
   const filters = candidates.map((candidate) => candidateFilter(candidate, nuisance));
   return depths.map((depth_m) => {
     const stage = stageAt(world, depth_m);
@@ -40,8 +42,9 @@ const mean = (values: readonly number[]): number => values.reduce((sum, v) => su
 const sameCandidate = (a: Candidate, b: Candidate) => a.kind === b.kind && a.density === b.density;
 
 /** Luminance that a candidate takes in the middle of the range, stops. */
-function luminanceLoss(scene: Scene, nuisance: Nuisance, candidate: Candidate): number {
-  const stage = stageAt(underwater(scene, nuisance), (scene.min_depth_m + scene.max_depth_m) / 2);
+function luminanceLoss(conditions: Conditions, nuisance: Nuisance, candidate: Candidate): number {
+  const { scene } = conditions;
+  const stage = stageAt(underwater(conditions, nuisance), (scene.min_depth_m + scene.max_depth_m) / 2);
   const seen = multiply(stage.subject, candidateFilter(candidate, nuisance));
   return Math.log2(integrateProduct(stage.subject, Y_BAR) / integrateProduct(seen, Y_BAR));
 }
@@ -52,9 +55,10 @@ function luminanceLoss(scene: Scene, nuisance: Nuisance, candidate: Candidate): 
  * @throws SceneProblem without any light, or for a sun below the model's domain.
  */
 export function filterChoice(scene: Scene): FilterChoiceAnswer {
-  requireLight(scene);
+  const conditions = conditionsOf(scene);
+  requireLight(conditions);
   const depths = depthsOf(scene);
-  const nominal = meritsOf(scene, NOMINAL, depths, CANDIDATES);
+  const nominal = meritsOf(conditions, NOMINAL, depths, CANDIDATES);
   const scored = CANDIDATES.map((candidate, c) => ({
     candidate,
     delta_e00: mean(nominal.map((m) => m[c].delta_e00)),
@@ -65,11 +69,11 @@ export function filterChoice(scene: Scene): FilterChoiceAnswer {
   const contenders = [advisedState, decision.runnerUp.candidate, NO_FILTER];
 
   const advisedIsFilter = decision.advised.candidate.kind !== "none";
-  const causes = [...causesOf(scene), ...FILTER_CAUSES];
+  const causes = [...causesOf(conditions), ...FILTER_CAUSES];
   const propagated = propagate((nuisance) => {
-    const merits = meritsOf(scene, nuisance, depths, contenders);
+    const merits = meritsOf(conditions, nuisance, depths, contenders);
     const [advised, runnerUp, without] = contenders.map((_, c) => mean(merits.map((m) => m[c].delta_e00)));
-    const loss = advisedIsFilter ? luminanceLoss(scene, nuisance, decision.advised.candidate) : 0;
+    const loss = advisedIsFilter ? luminanceLoss(conditions, nuisance, decision.advised.candidate) : 0;
     return [advised, runnerUp, without, runnerUp - advised, loss];
   }, causes);
   const [advised, runnerUp, without, losesBy, loss] = propagated.estimates;
@@ -100,12 +104,15 @@ export function filterChoice(scene: Scene): FilterChoiceAnswer {
   };
   return {
     ...answer,
-    reasons: filterReasons({ scene, decision, answer, withoutAtDepths: nominal.map((m) => m[0]) }),
+    reasons: [
+      ...filterReasons({ conditions, decision, answer, withoutAtDepths: nominal.map((m) => m[0]) }),
+      ...sunReasons(conditions),
+    ],
     cautions: cautionsFor(scene, { filterAdvised: advisedIsFilter }),
     uncertainty: shareOfCauses(propagated, 3),
     sources: [
       ...new Set([
-        ...lightSources(scene),
+        ...lightSources(conditions),
         "filter_shapes",
         "filter_merit",
         "chart_24",

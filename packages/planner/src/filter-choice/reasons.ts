@@ -1,13 +1,13 @@
+import type { Conditions } from "../light/conditions.js";
 import { reason } from "../messages/say.js";
 import type { Reason } from "../result/common.js";
 import type { FilterChoiceFigures } from "../result/filter-choice.js";
-import type { Scene } from "../scene/scene.js";
 import { nameOf } from "./candidates.js";
 import { type Decision, WORTHWHILE_DELTA_E00 } from "./decide.js";
 import type { Merit } from "./merit.js";
 
 interface Facts {
-  scene: Scene;
+  conditions: Conditions;
   decision: Decision;
   answer: FilterChoiceFigures;
   /** The camera without a filter, depth by depth, shallow first. */
@@ -16,9 +16,9 @@ interface Facts {
 
 /** Why this filter, or none: what decides first. */
 export function filterReasons(facts: Facts): Reason[] {
-  const { scene, decision, answer } = facts;
+  const { conditions, decision, answer } = facts;
   const reasons = [mainReason(facts), balanceReason(facts)];
-  if (scene.daylight_basis !== "none") reasons.push(lightReason(facts));
+  if (conditions.daylight) reasons.push(lightReason(facts));
   const deepest = answer.depths[answer.depths.length - 1];
   if (answer.filter_kind !== "none") {
     reasons.push(
@@ -44,8 +44,9 @@ export function filterReasons(facts: Facts): Reason[] {
   return reasons;
 }
 
-function mainReason({ scene, decision, answer }: Facts): Reason {
-  if (scene.daylight_basis === "none") {
+function mainReason({ conditions, decision, answer }: Facts): Reason {
+  const { scene, daylight } = conditions;
+  if (!daylight) {
     const [lamp] = scene.lamps;
     const cct_text = lamp?.cct_K === undefined ? "" : `, about ${lamp.cct_K} K at the lamp`;
     return reason("lamps_are_the_only_light", "computed", { cct_text });

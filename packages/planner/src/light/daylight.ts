@@ -1,39 +1,31 @@
-import { scale, surfaceDaylight, throughSurface, type UnderwaterDaylight } from "@sunfathom/optics";
+import {
+  add,
+  type Spectrum,
+  scale,
+  surfaceDaylight,
+  throughSurface,
+  type UnderwaterDaylight,
+} from "@sunfathom/optics";
 import type { Scene } from "../scene/scene.js";
-import { SceneProblem } from "../scene/scene-problem.js";
-import type { Nuisance } from "../uncertainty/nuisance.js";
+import type { Sun } from "./sun.js";
 
-/** Lowest sun for which the clear-sky model holds. */
-export const LOWEST_SUN_DEG = 10;
-
+/** Daylight of a scene at the surface. */
 export interface Daylight {
-  below: UnderwaterDaylight;
   /** Downwelling light just above the surface, W m^-2 nm^-1. */
-  above: Float64Array;
+  above: Spectrum;
+  below: UnderwaterDaylight;
 }
 
-/** Daylight just above and just below the surface; undefined without daylight. */
-export function daylightOf(scene: Scene, nuisance: Nuisance): Daylight | undefined {
-  const elevation = scene.sun_elevation_deg;
-  if (scene.daylight_basis === "none" || elevation === undefined) return undefined;
-  if (elevation < LOWEST_SUN_DEG) {
-    throw new SceneProblem(
-      "sun_too_low",
-      "With the sun this low the daylight model does not hold: at dusk and dawn the light is weak, blue and quick to change. Plan on lamps, or ask for a higher sun.",
-      [
-        {
-          field: "sun_elevation_deg",
-          message: `${elevation} degrees is below the model's domain`,
-          allowed: `${LOWEST_SUN_DEG} to 90, or daylight_basis "none" to plan on lamps alone`,
-        },
-      ],
-    );
-  }
-  const surface = surfaceDaylight(elevation, scene.cloud_oktas);
-  const direct = scale(surface.direct, nuisance.daylightScale);
-  const diffuse = scale(surface.diffuse, nuisance.daylightScale);
+export function daylightUnder(sun: Sun, scene: Scene): Daylight {
+  const surface = surfaceDaylight(sun.elevation_deg, scene.cloud_oktas);
   return {
-    below: throughSurface({ direct, diffuse }, elevation, scene.wind_speed_m_s),
-    above: direct.map((d, i) => d + diffuse[i]),
+    above: add(surface.direct, surface.diffuse),
+    below: throughSurface(surface, sun.elevation_deg, scene.wind_speed_m_s),
   };
 }
+
+/** The same daylight, brighter or darker. */
+export const scaledDaylight = ({ above, below }: Daylight, factor: number): Daylight => ({
+  above: scale(above, factor),
+  below: { ...below, downwelling: scale(below.downwelling, factor) },
+});

@@ -1,16 +1,16 @@
-import type { Scene } from "../scene/scene.js";
+import type { Conditions } from "./conditions.js";
 import { hasLensFilter } from "./lens-filter.js";
-import { kdOf } from "./water.js";
 
 /** Ids of the tables and formulas behind the light of a scene (see `models`). */
-export function lightSources(scene: Scene): string[] {
+export function lightSources({ scene, daylight, water }: Conditions): string[] {
   return [
-    ...kdOf(scene).sources,
+    ...water.sources,
     "williamson_hollins_2022",
     "kirk_1984",
-    ...(scene.daylight_basis === "none"
-      ? []
-      : ["bird_riordan_1986", "kasten_czeplak_1980", "gregg_carder_1990", "upright_fraction"]),
+    ...(daylight
+      ? ["bird_riordan_1986", "kasten_czeplak_1980", "gregg_carder_1990", "upright_fraction"]
+      : []),
+    ...(scene.daylight_basis === "place_time" ? ["sun_position"] : []),
     "mean_sensor",
     "cie_1931_observer",
     ...(scene.lamps.length > 0 ? ["cie_led_illuminants", "path_attenuation"] : []),

@@ -7,12 +7,13 @@ import {
   type Spectrum,
   uprightFraction,
   type WaterOptics,
+  waterFromKd,
 } from "@sunfathom/optics";
 import type { Scene } from "../scene/scene.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
-import { type Daylight, daylightOf } from "./daylight.js";
+import type { Conditions } from "./conditions.js";
+import { type Daylight, scaledDaylight } from "./daylight.js";
 import { lampsIrradiance } from "./lamps.js";
-import { waterOf } from "./water.js";
 
 /** Path cosine of light without a sun to give it a direction: an even field, as under a cloudy sky. */
 const EVEN_MU0 = 0.85;
@@ -29,9 +30,15 @@ export interface Underwater {
   nuisance: Nuisance;
 }
 
-export function underwater(scene: Scene, nuisance: Nuisance): Underwater {
-  const water = waterOf(scene, nuisance);
-  const daylight = daylightOf(scene, nuisance);
+export function underwater(
+  { scene, daylight: given, water: described }: Conditions,
+  nuisance: Nuisance,
+): Underwater {
+  const water = waterFromKd(described.kd_reference_per_m, {
+    kdRemainderScale: nuisance.kdRemainderScale,
+    scatteringScale: described.scatteringScale * nuisance.scatteringScale,
+  });
+  const daylight = given && scaledDaylight(given, nuisance.daylightScale);
   return {
     water,
     daylight,

@@ -1,34 +1,142 @@
 import {
+  describeByChlorophyll,
+  describeByClarity,
+  describeByType,
+  fitCard,
+  illuminant,
   JERLOV_TYPES,
-  jerlovKd,
   kdFromTable,
+  OpticsDomainError,
+  SCATTERING_SIGMA_LN,
   type Spectrum,
-  type WaterOptics,
-  waterFromKd,
+  scatteringScaleForBeam,
+  type WaterDescription,
 } from "@sunfathom/optics";
-import type { Scene } from "../scene/scene.js";
+import { sensorProfile } from "../camera/sensor-profile.js";
+import type { KdSample, Scene, WaterBasis } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
-import type { Nuisance } from "../uncertainty/nuisance.js";
+import type { Daylight } from "./daylight.js";
 
-/** Diffuse attenuation of the scene's water under the reference sun, 1/m, and the sources that it rests on. */
-export function kdOf(scene: Scene): { kd_per_m: Spectrum; sources: string[] } {
-  if (scene.kd_samples) {
-    const { kd_samples } = scene;
-    const kd_per_m = kdFromTable(
-      kd_samples.map((s) => s.wavelength_nm),
-      kd_samples.map((s) => s.kd_per_m),
-    );
-    return { kd_per_m, sources: ["pope_fry_1997"] };
-  }
-  const type = JERLOV_TYPES.find((name) => name === scene.water_type);
-  if (type === undefined) {
-    throw new SceneProblem("water_missing", "The scene names no water that the model knows.", [
-      { field: "water_type", message: "no known water", allowed: JERLOV_TYPES.join(", ") },
-    ]);
-  }
-  return { kd_per_m: jerlovKd(type), sources: ["jerlov_1976", "pope_fry_1997"] };
+/** A measured diffuse attenuation is taken as good to 5 %. */
+const MEASURED_KD_SIGMA_LN = 0.05;
+
+/** What a scene says of its water. */
+export interface DescribedWater extends WaterDescription {
+  /** Factor on particle scattering that the description asks for; 1 unless the beam attenuation was seen. */
+  scatteringScale: number;
+  /** Ids of the tables and formulas that it rests on (see `models`). */
+  sources: string[];
 }
 
-export function waterOf(scene: Scene, nuisance: Nuisance): WaterOptics {
-  return waterFromKd(kdOf(scene).kd_per_m, nuisance);
+interface Basis {
+  field: keyof WaterBasis;
+  sources: string[];
+  describe(scene: Scene, daylight: Daylight | undefined): WaterDescription | undefined;
+}
+
+/** Every way to describe a water. Exactly one of the fields is present in a scene. */
+const BASES: readonly Basis[] = [
+  {
+    field: "water_type",
+    sources: ["jerlov_1976", "pope_fry_1997"],
+    describe: ({ water_type }) => {
+      const type = JERLOV_TYPES.find((name) => name === water_type);
+      return type && describeByType(type);
+    },
+  },
+  {
+    field: "chlorophyll_mg_m3",
+    sources: ["morel_maritorena_2001", "pope_fry_1997"],
+    describe: ({ chlorophyll_mg_m3 }) =>
+      chlorophyll_mg_m3 === undefined ? undefined : describeByChlorophyll(chlorophyll_mg_m3),
+  },
+  {
+    field: "secchi_depth_m",
+    sources: ["lee_2015", "water_family", "jerlov_1976", "pope_fry_1997"],
+    describe: ({ secchi_depth_m, water_hue }) =>
+      secchi_depth_m === undefined || !water_hue
+        ? undefined
+        : describeByClarity("secchi_depth_m", secchi_depth_m, water_hue),
+  },
+  {
+    field: "visibility_m",
+    sources: ["visibility_contrast", "water_family", "jerlov_1976", "pope_fry_1997"],
+    describe: ({ visibility_m, water_hue }) =>
+      visibility_m === undefined || !water_hue
+        ? undefined
+        : describeByClarity("visibility_m", visibility_m, water_hue),
+  },
+  {
+    field: "kd_samples",
+    sources: ["pope_fry_1997"],
+    describe: ({ kd_samples }) => kd_samples && describeByKd(kd_samples),
+  },
+  {
+    field: "card_samples",
+    sources: ["card_fit", "water_family", "jerlov_1976", "pope_fry_1997", "mean_sensor"],
+    describe: describeByCards,
+  },
+];
+
+const describeByKd = (samples: readonly KdSample[]): WaterDescription => ({
+  kd_reference_per_m: kdFromTable(
+    samples.map((s) => s.wavelength_nm),
+    samples.map((s) => s.kd_per_m),
+  ),
+  remainder_sigmas: [{ cause: "kd_measurement", sigma_ln: MEASURED_KD_SIGMA_LN }],
+  scattering_sigmas: [{ cause: "scattering_per_water", sigma_ln: SCATTERING_SIGMA_LN }],
+});
+
+function describeByCards(scene: Scene, daylight: Daylight | undefined): WaterDescription | undefined {
+  if (!scene.card_samples) return undefined;
+  const samples = scene.card_samples.map(
+    ({ depth_m, red, green, blue, iso, shutter_s, f_number, red_gain, green_gain, blue_gain }) => ({
+      depth_m,
+      rgb: [red, green, blue] as const,
+      ...(iso !== undefined && shutter_s !== undefined && f_number !== undefined
+        ? { exposure: { iso, shutter_s, f_number } }
+        : {}),
+      ...(red_gain !== undefined && green_gain !== undefined && blue_gain !== undefined
+        ? { balance_gains: [red_gain, green_gain, blue_gain] as const }
+        : {}),
+    }),
+  );
+  const top: Spectrum = daylight?.below.downwelling ?? illuminant("D55");
+  return fitCard(
+    {
+      samples,
+      transfer_curve: scene.transfer_curve ?? "linear",
+      ...(scene.locked_exposure === undefined ? {} : { locked_exposure: scene.locked_exposure }),
+      ...(scene.locked_balance === undefined ? {} : { locked_balance: scene.locked_balance }),
+    },
+    { daylight: top, sensor: sensorProfile(0).sensor, ...(daylight ? { mu0: daylight.below.mu0 } : {}) },
+  ).description;
+}
+
+/** @throws SceneProblem where the description contradicts itself or lies outside what natural water shows. */
+export function describeWater(scene: Scene, daylight: Daylight | undefined): DescribedWater {
+  for (const { field, sources, describe } of BASES) {
+    if (scene[field] === undefined) continue;
+    try {
+      const description = describe(scene, daylight);
+      if (description) return { ...description, scatteringScale: scaleFor(description), sources };
+    } catch (error) {
+      if (!(error instanceof OpticsDomainError)) throw error;
+      throw new SceneProblem(error.code, error.message, [
+        { field, message: error.message, allowed: "see the message for what natural water shows" },
+      ]);
+    }
+  }
+  throw new SceneProblem("water_missing", "The scene names no water that the model knows.", [
+    {
+      field: "water_type",
+      message: "no known water",
+      allowed: `one of ${BASES.map(({ field }) => field).join(", ")}`,
+    },
+  ]);
+}
+
+function scaleFor({ kd_reference_per_m, beam_attenuation_530 }: WaterDescription): number {
+  if (!beam_attenuation_530) return 1;
+  return scatteringScaleForBeam(kd_reference_per_m, beam_attenuation_530.value_per_m) ?? 1;
 }

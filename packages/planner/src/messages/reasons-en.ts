@@ -10,6 +10,12 @@ export const REASONS_EN = {
     "Without daylight the losses are those that an even sky of 5500 K would suffer; no illuminance is given.",
   red_not_only_transmitted: (p: { depth_m: number }) =>
     `Below about ${shown(p.depth_m)} m the last red is made in the water itself, by inelastic scattering and fluorescence, more than it comes down from the surface. This model counts only what comes down, so red figures there are too low and not to be trusted.`,
+  sun_stands: (p: { elevation_deg: number; azimuth_deg: number; utc: string }) =>
+    `At ${p.utc} the sun stands ${shown(p.elevation_deg)} degrees above the horizon there, at ${shown(p.azimuth_deg)} degrees from north.`,
+  clock_shows_twice: (p: { utc: string }) =>
+    `The clock shows this local time twice that day; the first is meant, ${p.utc}.`,
+  night_there: () =>
+    "It is night at that place and time: there is no daylight, and lamps are the only light.",
   sun_path: (p: { mu0: number }) =>
     `The sun's slant lengthens the way through the water: the mean path cosine is ${shown(p.mu0, 2)}, against 0.90 for the tables.`,
 

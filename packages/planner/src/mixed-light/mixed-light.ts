@@ -1,7 +1,9 @@
 import { add, illuminance_lx, multiply, pathTransmittance, type Spectrum } from "@sunfathom/optics";
 import { rawOf, type SensorProfile, sensorProfile } from "../camera/sensor-profile.js";
+import { conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
 import { lampsAtPort } from "../light/lamps.js";
+import { requireLight } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
 import {
   lampLightAt,
@@ -12,9 +14,9 @@ import {
 } from "../light/underwater.js";
 import { cautionsFor } from "../messages/cautions-for.js";
 import { reason } from "../messages/say.js";
+import { sunReasons } from "../messages/sun-reasons.js";
 import type { Estimate, Reason } from "../result/common.js";
 import type { MixedLightAnswer, MixedLightAtDepth, MixedLightVerdict } from "../result/mixed-light.js";
-import { requireLight } from "../scene/require-light.js";
 import type { Scene } from "../scene/scene.js";
 import { causesOf } from "../uncertainty/causes.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
@@ -97,9 +99,8 @@ function waterLoss(world: Underwater, profile: SensorProfile): number[] {
 }
 
 function verdictAt(world: Underwater, depth_m: number): MixedLightVerdict {
-  const { lamps: list, daylight_basis } = world.scene;
-  if (list.length === 0) return "daylight_only";
-  if (daylight_basis === "none") return "lamps_only";
+  if (world.scene.lamps.length === 0) return "daylight_only";
+  if (!world.daylight) return "lamps_only";
   const { daylight, lamps, profile } = lightsAt(world, depth_m);
   const both = add(daylight, lamps);
   if (splitDeltaE00(profile, lamps, both) <= VISIBLE_SPLIT_DELTA_E00) return "lamps_lead";
@@ -144,17 +145,18 @@ function atDepth(world: Underwater, depth_m: number, e: Record<keyof Numbers, Es
  * @throws SceneProblem without any light, or for a sun below the model's domain.
  */
 export function mixedLight(scene: Scene): MixedLightAnswer {
-  requireLight(scene);
+  const conditions = conditionsOf(scene);
+  requireLight(conditions);
   const depths = depthsOf(scene);
-  const mixed = scene.lamps.length > 0 && scene.daylight_basis !== "none";
+  const mixed = scene.lamps.length > 0 && conditions.daylight !== undefined;
   const propagated = propagate((nuisance) => {
-    const world = underwater(scene, nuisance);
+    const world = underwater(conditions, nuisance);
     return depths.flatMap((depth_m) => {
       const numbers = numbersAt(world, depth_m, mixed);
       return KEYS.map((key) => numbers[key]);
     });
-  }, causesOf(scene));
-  const world = underwater(scene, NOMINAL);
+  }, causesOf(conditions));
+  const world = underwater(conditions, NOMINAL);
   const answers = depths.map((depth_m, d) => {
     const own = propagated.estimates.slice(d * KEYS.length, (d + 1) * KEYS.length);
     const e = Object.fromEntries(KEYS.map((key, k) => [key, own[k]])) as Record<keyof Numbers, Estimate>;
@@ -164,10 +166,10 @@ export function mixedLight(scene: Scene): MixedLightAnswer {
   return {
     balance_to: balanceTo(answers),
     depths: answers,
-    reasons: reasonsOf(answers),
+    reasons: [...reasonsOf(answers), ...sunReasons(conditions)],
     cautions: cautionsFor(scene),
     uncertainty: shareOfCauses(propagated, (depths.length - 1) * KEYS.length + main),
-    sources: [...lightSources(scene), "ciede2000"],
+    sources: [...lightSources(conditions), "ciede2000"],
   };
 }
 

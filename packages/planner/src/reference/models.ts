@@ -22,6 +22,59 @@ export const MODELS: ModelInfo[] = [
       "Absorption near 600 and 740 nm shifts by some percent with temperature, which is not modelled.",
   },
   {
+    id: "morel_maritorena_2001",
+    what: "Diffuse attenuation from chlorophyll",
+    kind: "formula",
+    source: "Morel & Maritorena 2001, Journal of Geophysical Research 106, 7163, Table 2",
+    domain:
+      "Chlorophyll 0.02 to 20 mg/m^3, waters whose colour follows the phytoplankton; to 700 nm, beyond it pure water",
+    known_weaknesses:
+      "Not for river, tannin or sediment waters. Waters of one concentration differ by about 30 % in the part above pure water.",
+  },
+  {
+    id: "lee_2015",
+    what: "Diffuse attenuation from the depth at which a Secchi disc vanishes",
+    kind: "formula",
+    source: "Lee et al. 2015, Remote Sensing of Environment 169, 139",
+    domain: "A white disc of 30 cm, lowered in daylight",
+    known_weaknesses: "Readings differ by about 20 % between people, sun and waves.",
+  },
+  {
+    id: "visibility_contrast",
+    what: "Beam attenuation from the distance at which a dark body vanishes: 4.8 / c",
+    kind: "formula",
+    source:
+      "Davies-Colley 1988, Limnology and Oceanography 33, 616; Zaneveld & Pegau 2003, Optics Express 11, 2997",
+    domain: "Level view, dark target, contrast threshold 2 %",
+    known_weaknesses: "Divers guess distances, and mean different targets: about a third either way.",
+  },
+  {
+    id: "water_family",
+    what: "Diffuse attenuation from turbidity and the colour of the water",
+    kind: "formula",
+    source: "Interpolated between the types of Jerlov 1976",
+    domain: "Blue, blue-green, green and brown water",
+    known_weaknesses:
+      "Waters of one clarity and colour still differ from wavelength to wavelength, by about a quarter in the part above pure water.",
+  },
+  {
+    id: "card_fit",
+    what: "The water that a grey card saw at two or more depths",
+    kind: "formula",
+    source: "Robust least squares over the water family (Huber weights)",
+    domain: "One homogeneous water in daylight; card unshaded, in one pose and at one distance",
+    known_weaknesses:
+      "Three channels leave the spectral shape partly open. Without exposures only differences between channels are used.",
+  },
+  {
+    id: "sun_position",
+    what: "Height and direction of the sun",
+    kind: "formula",
+    source: "astronomy-engine; refraction Reda & Andreas 2004, Solar Energy 76, 577",
+    domain: "1900 to 2100, at sea level",
+    known_weaknesses: "Cliffs and hulls that shade the water are not known.",
+  },
+  {
     id: "williamson_hollins_2022",
     what: "Scattering from diffuse attenuation, fitted to measured absorption and scattering per water type",
     kind: "formula",

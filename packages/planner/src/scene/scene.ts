@@ -11,8 +11,43 @@ export interface Scene extends WaterBasis, Daylight, Dive, Camera, LensFilter {
 export interface WaterBasis {
   /** Optical water type by Jerlov, edition of 1976. */
   water_type?: string;
+  /** For waters whose colour follows the phytoplankton. */
+  chlorophyll_mg_m3?: number;
+  /** Depth at which a white disc of 30 cm vanishes from above; with `water_hue`. */
+  secchi_depth_m?: number;
+  /** Horizontal distance at which a dark body vanishes; with `water_hue`. */
+  visibility_m?: number;
+  /** Goes with `secchi_depth_m` and `visibility_m`. */
+  water_hue?: WaterHue;
   /** Measured diffuse attenuation of downwelling light. */
   kd_samples?: KdSample[];
+  /** A grey card photographed at two or more depths. */
+  card_samples?: CardSample[];
+  /** How the card's values were stored: `linear`, `srgb` or `rec709`. */
+  transfer_curve?: TransferCurve;
+  /** All cards were taken at one exposure. */
+  locked_exposure?: boolean;
+  /** All cards are raw, or were taken at one white balance. */
+  locked_balance?: boolean;
+}
+
+export type WaterHue = "blue" | "blue_green" | "green" | "brown";
+export type TransferCurve = "linear" | "srgb" | "rec709";
+
+/** The mean of the card in one picture, as stored, above 0 and below 1. */
+export interface CardSample {
+  depth_m: number;
+  red: number;
+  green: number;
+  blue: number;
+  /** The exposure of this picture: all three or none. */
+  iso?: number;
+  shutter_s?: number;
+  f_number?: number;
+  /** What the white balance multiplied each channel by: all three or none. */
+  red_gain?: number;
+  green_gain?: number;
+  blue_gain?: number;
 }
 
 export interface KdSample {
@@ -20,12 +55,21 @@ export interface KdSample {
   kd_per_m: number;
 }
 
-export type DaylightBasis = "none" | "sun";
+export type DaylightBasis = "none" | "sun" | "place_time";
 
 export interface Daylight {
   daylight_basis: DaylightBasis;
   /** Height of the sun above the horizon; present when `daylight_basis` is `sun`. */
   sun_elevation_deg?: number;
+  /** Place and time are present when `daylight_basis` is `place_time`: `time`, or `local_time` with `time_zone`. */
+  latitude_deg?: number;
+  longitude_deg?: number;
+  /** Instant with offset, RFC 3339. */
+  time?: string;
+  /** What the clock on the wall shows, without offset. */
+  local_time?: string;
+  /** IANA name. */
+  time_zone?: string;
   cloud_oktas: number;
   wind_speed_m_s: number;
 }
@@ -35,7 +79,11 @@ export interface Dive {
   min_depth_m: number;
   max_depth_m: number;
   subject_distance_m: number;
+  /** Where the filmed side of the subject faces: `up`, the `camera` (any direction to the sun), or the `sun`. */
+  subject_facing?: SubjectFacing;
 }
+
+export type SubjectFacing = "up" | "camera" | "sun";
 
 export interface Camera {
   /** Fixed by the diver when present; free within the limits otherwise. */

@@ -1,5 +1,7 @@
-import type { Scene } from "../scene/scene.js";
+import { combinedSigma, type WaterSigma } from "@sunfathom/optics";
+import type { Conditions } from "../light/conditions.js";
 import { NOMINAL, type Nuisance } from "./nuisance.js";
+import { WATER_CAUSES } from "./water-causes.js";
 
 /** A named cause of doubt; `shift` gives the model at z standard deviations of it. */
 export interface Cause {
@@ -9,13 +11,6 @@ export interface Cause {
   shift(z: number): Partial<Nuisance>;
 }
 
-/**
- * Standard deviation of ln(Kd - Kw) within a described water. Neighbouring Jerlov types differ by 0.6 on average; a true water
- * spread evenly between the midpoints has 0.6/sqrt(12). Measured Kd is taken as good to 5 %.
- */
-const KD_SIGMA = { water_type: 0.17, kd_samples: 0.05 };
-/** Scattering is known to a factor of two, 10th to 90th percentile. */
-const SCATTERING_SIGMA = Math.LN2 / 1.2816;
 /** Clear-sky level to about 10 %, cloud to about 30 % (Kasten & Czeplak 1980), in stops. */
 const CLEAR_SIGMA_STOPS = 0.15;
 const CLOUD_SIGMA_STOPS = 0.4;
@@ -25,22 +20,31 @@ const UPRIGHT_SIGMA_STOPS = 0.5;
 const daylightSigma = (oktas: number) =>
   Math.hypot(CLEAR_SIGMA_STOPS, CLOUD_SIGMA_STOPS * Math.min(1, oktas / 4));
 
+const attenuationCause = ({ cause, sigma_ln }: WaterSigma): Cause => ({
+  id: cause,
+  ...WATER_CAUSES[cause],
+  shift: (z) => ({ kdRemainderScale: Math.exp(sigma_ln * z) }),
+});
+
+function scatteringCause({ water }: Conditions): Cause {
+  const seen = water.beam_attenuation_530;
+  const sigma = seen ? seen.sigma_ln : combinedSigma(water.scattering_sigmas);
+  return {
+    id: "water_scattering",
+    text: seen
+      ? "How far one really sees, from which scattering is taken"
+      : "How strongly this water scatters, which attenuation alone does not fix",
+    how_to_shrink: seen ? "Measure the visibility along a line." : "State the horizontal visibility.",
+    shift: (z) => ({ scatteringScale: Math.exp(sigma * z) }),
+  };
+}
+
 /** The causes that bear on a scene; those without a bearing (cloud at night, lamps that are off) are left out. */
-export function causesOf(scene: Scene): Cause[] {
-  const kdSigma = scene.kd_samples ? KD_SIGMA.kd_samples : KD_SIGMA.water_type;
+export function causesOf(conditions: Conditions): Cause[] {
+  const { scene, daylight, water } = conditions;
   const causes: Cause[] = [
-    {
-      id: "water_attenuation",
-      text: "How strongly this water attenuates, within its description",
-      how_to_shrink: "Measure diffuse attenuation, or photograph a grey card at two depths.",
-      shift: (z) => ({ kdRemainderScale: Math.exp(kdSigma * z) }),
-    },
-    {
-      id: "water_scattering",
-      text: "How strongly this water scatters, which attenuation alone does not fix",
-      how_to_shrink: "State the horizontal visibility.",
-      shift: (z) => ({ scatteringScale: Math.exp(SCATTERING_SIGMA * z) }),
-    },
+    ...water.remainder_sigmas.map(attenuationCause),
+    scatteringCause(conditions),
     {
       id: "path_scattering",
       text: "How much of the scattered light still arrives over a short path",
@@ -54,7 +58,7 @@ export function causesOf(scene: Scene): Cause[] {
       shift: (z) => ({ crosstalkSd: z }),
     },
   ];
-  if (scene.daylight_basis !== "none") {
+  if (daylight) {
     const sigma = daylightSigma(scene.cloud_oktas);
     causes.push(
       {

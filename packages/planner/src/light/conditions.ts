@@ -1,0 +1,20 @@
+import type { Scene } from "../scene/scene.js";
+import { type Daylight, daylightUnder } from "./daylight.js";
+import { type Sun, sunOf } from "./sun.js";
+import { type DescribedWater, describeWater } from "./water.js";
+
+/** A scene with its sun, daylight and water worked out once: what every evaluation of the model starts from. */
+export interface Conditions {
+  scene: Scene;
+  /** Undefined without daylight. */
+  sun: Sun | undefined;
+  daylight: Daylight | undefined;
+  water: DescribedWater;
+}
+
+/** @throws SceneProblem for a sun, place, time or water that the model cannot answer for. */
+export function conditionsOf(scene: Scene): Conditions {
+  const sun = sunOf(scene);
+  const daylight = sun && daylightUnder(sun, scene);
+  return { scene, sun, daylight, water: describeWater(scene, daylight) };
+}
