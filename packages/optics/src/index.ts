@@ -15,6 +15,7 @@ export * from "./exposure/iso-12232.js";
 export * from "./exposure/mired.js";
 export * from "./filter/filter-kinds.js";
 export * from "./filter/transmittance.js";
+export * from "./imaging/haze.js";
 export * from "./imaging/upright-fraction.js";
 export * from "./lamp/beam.js";
 export * from "./lamp/lamp-irradiance.js";

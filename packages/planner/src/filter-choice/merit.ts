@@ -1,10 +1,11 @@
 /**
  * What a filter is judged by: the colour error that is left after the camera and a grade have done what they can.
  *
- * The 24-patch chart, lit as the subject is, is seen through water, filter and lens; the camera balances white within its reach
- * and exposes as its limits allow, so that a white card just fills the scale; photons, read noise and code values follow; one
- * 3 x 3 matrix, fitted with the noise in view, grades the recording towards the chart under D65. The merit is the mean
- * CIEDE2000, noise included, over the chart and the open water behind it, whose hue should stay what an adapted eye would see.
+ * The 24-patch chart, lit as the subject is, is seen through water with its haze, filter and lens; the camera balances white
+ * within its reach and exposes as its limits allow, so that a white card just fills the scale; photons, read noise and code
+ * values follow; one 3 x 3 matrix with a black level, fitted with the noise in view, grades the recording towards the chart under
+ * D65. The merit is the mean CIEDE2000, noise included, over the chart and the open water behind it, whose hue should stay what an
+ * adapted eye would see.
  */
 import {
   CHART_PATCHES,
@@ -22,7 +23,8 @@ import {
 import { type Balance, type BalanceReach, balanceToCard } from "../camera/balance-reach.js";
 import { WHITE_D65, xyzUnderD65 } from "../camera/d65.js";
 import { type ExposureLimits, type Settings, settingsFor } from "../camera/exposure-settings.js";
-import { apply, fitMatrix, type Matrix3, type Vector3 } from "../camera/matrix.js";
+import { fitGrade, type Grade, graded } from "../camera/grade.js";
+import type { Vector3 } from "../camera/matrix.js";
 import { fillingSensitivity, record } from "../camera/recording.js";
 import { rawOf, type SensorProfile } from "../camera/sensor-profile.js";
 
@@ -35,11 +37,13 @@ export interface Stage {
 }
 
 export interface Background {
-  /** Light that gives the water its radiance, in the subject's unit. */
-  light: Spectrum;
+  /** Its light at the lens, in the subject's unit. */
+  openWater: Spectrum;
+  /** The part of it that lies as haze over the subject. */
+  veil: Spectrum;
   /** Its colour as if it were a surface, 0 to 1. */
   colour: Spectrum;
-  /** Luminance of that light over the subject's: 1 where daylight lights both. */
+  /** Luminance of the daylight on the subject over all light on it: 1 without lamps. */
   againstSubject: number;
 }
 
@@ -85,7 +89,11 @@ interface Seen {
 export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState): Merit {
   const { profile } = camera;
   const subject = multiply(stage.subject, filter);
-  const card = rawOf(profile, subject);
+  const haze: Vector3 = stage.background
+    ? rawOf(profile, multiply(stage.background.veil, filter))
+    : [0, 0, 0];
+  const direct = rawOf(profile, subject);
+  const card: Vector3 = [direct[0] + haze[0], direct[1] + haze[1], direct[2] + haze[2]];
   const balance = balanceToCard(camera.reach, card);
   const brightest = CARD_REFLECTANCE * Math.max(...card.map((lux, k) => lux * balance.gains[k]));
   const settings = settingsFor(fillingSensitivity(brightest), camera.limits);
@@ -103,20 +111,20 @@ export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState): Me
 
   const seen = profile.patchResponses.map(([red, green, blue], i) => {
     const raw: Vector3 = [
-      integrateProduct(subject, red) / profile.unit,
-      integrateProduct(subject, green) / profile.unit,
-      integrateProduct(subject, blue) / profile.unit,
+      integrateProduct(subject, red) / profile.unit + haze[0],
+      integrateProduct(subject, green) / profile.unit + haze[1],
+      integrateProduct(subject, blue) / profile.unit + haze[2],
     ];
     return see(raw, CHART_XYZ[i], CHART_LAB[i], 1);
   });
   if (stage.background) {
-    const { light, colour, againstSubject } = stage.background;
+    const { openWater, colour, againstSubject } = stage.background;
     const [X, Y, Z] = xyzUnderD65(colour);
     const wanted: Xyz = [X * againstSubject, Y * againstSubject, Z * againstSubject];
-    const raw = rawOf(profile, multiply(multiply(light, filter), colour));
+    const raw = rawOf(profile, multiply(openWater, filter));
     seen.push(see(raw, wanted, labOf(wanted, WHITE_D65), BACKGROUND_WEIGHT));
   }
-  const matrix = fitMatrix(
+  const grade = fitGrade(
     seen.map(({ from, wantedXyz, variance, weight }) => ({
       from,
       to: wantedXyz,
@@ -124,7 +132,7 @@ export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState): Me
       weight: weight * visibility(wantedXyz[1]),
     })),
   );
-  const total = seen.reduce((sum, target) => sum + target.weight * expectedError(target, matrix), 0);
+  const total = seen.reduce((sum, target) => sum + target.weight * expectedError(target, grade), 0);
   return {
     delta_e00: total / seen.reduce((sum, { weight }) => sum + weight, 0),
     balance,
@@ -134,7 +142,7 @@ export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState): Me
 }
 
 /** Mean CIEDE2000 of one target over its noise. */
-function expectedError({ wantedLab, from, variance }: Seen, matrix: Matrix3): number {
+function expectedError({ wantedLab, from, variance }: Seen, grade: Grade): number {
   let sum = 0;
   for (const k of CHANNELS) {
     const spread = SAMPLE_AT * Math.sqrt(variance[k]);
@@ -144,7 +152,7 @@ function expectedError({ wantedLab, from, variance }: Seen, matrix: Matrix3): nu
         k === 1 ? from[1] + shift : from[1],
         k === 2 ? from[2] + shift : from[2],
       ];
-      sum += deltaE00(wantedLab, labOf(apply(matrix, noisy), WHITE_D65));
+      sum += deltaE00(wantedLab, labOf(graded(grade, noisy), WHITE_D65));
     }
   }
   return sum / 6;
