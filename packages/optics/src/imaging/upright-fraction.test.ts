@@ -1,0 +1,160 @@
+import { describe, expect, it } from "vitest";
+import { GRID_SIZE, type Spectrum } from "../spectrum/grid.js";
+import { refractedAngle_deg } from "../surface/snell-fresnel.js";
+import { kirkKd } from "../water/kirk-1984.js";
+import { type Layer, type Sea, traceSea } from "./radiance.test-support.js";
+import {
+  asymptoticUprightFraction,
+  SKY_FRACTION,
+  type SubjectFacing,
+  uprightFraction,
+  uprightSigmaLn,
+} from "./upright-fraction.js";
+
+const PHOTONS = 8000;
+const ABSORPTION_DEPTH = 3;
+const even = (value: number): Spectrum => new Float64Array(GRID_SIZE).fill(value);
+
+/** Mean cosine of sun and sky below the surface; 0.86 for an even sky (Gordon 1989, from memory). */
+const mu0Of = ({ sunZenith_deg, directShare }: Sea): number =>
+  1 /
+  (directShare / Math.cos((refractedAngle_deg(sunZenith_deg) * Math.PI) / 180) + (1 - directShare) / 0.86);
+
+function args(sea: Sea, depth_m: number, subjectFacing: SubjectFacing): Parameters<typeof uprightFraction> {
+  const b = sea.scatteringOverAbsorption;
+  const geometry = {
+    sunAngleInWater_deg: refractedAngle_deg(sea.sunZenith_deg),
+    directShare: sea.directShare,
+    depth_m,
+    subjectFacing,
+  };
+  return [geometry, even(1), even(b), even(kirkKd(1, b, mu0Of(sea)))];
+}
+const model = (sea: Sea, depth_m: number, facing: SubjectFacing): number =>
+  uprightFraction(...args(sea, depth_m, facing))[0];
+
+// Absorption is 1 per m, so that metres are absorption depths.
+const seas: Sea[] = [0.3, 1, 3, 8].flatMap((scatteringOverAbsorption) =>
+  [
+    [15, 1],
+    [30, 0.8],
+    [50, 0.8],
+    [70, 0.6],
+    [40, 0],
+  ].map(([sunZenith_deg, directShare]) => ({ scatteringOverAbsorption, sunZenith_deg, directShare })),
+);
+const traced = seas.map((sea, n) => ({ sea, layers: traceSea(sea, ABSORPTION_DEPTH, PHOTONS, 100 + n) }));
+const rms = (values: readonly number[]): number =>
+  Math.sqrt(values.reduce((sum, v) => sum + v * v, 0) / values.length);
+const misses = (facing: SubjectFacing, seen: (layer: Layer) => number): number[] =>
+  traced.flatMap(({ sea, layers }) =>
+    layers.map((layer) => Math.log(model(sea, layer.absorptionDepth, facing) / seen(layer))),
+  );
+
+describe("photon tracing, before it is trusted", () => {
+  it("keeps Gershun's law: absorbed light is what the net irradiance loses", () => {
+    // Gershun 1939: d(Ed - Eu)/dz = -a E0, exact; checked over the whole depth as ln of the net irradiance.
+    const { layers } = traced[5];
+    const net = ({ downwelling, upwelling }: Layer): number => downwelling * (1 - upwelling);
+    const [top, bottom] = [layers[0], layers[layers.length - 1]];
+    const lost = Math.log(net(top) / net(bottom));
+    const step = layers[1].absorptionDepth - layers[0].absorptionDepth;
+    const absorbed =
+      layers.slice(1, -1).reduce((sum, { meanCosine }) => sum + step / meanCosine, 0) +
+      (step / 2) * (1 / top.meanCosine + 1 / bottom.meanCosine);
+    expect(Math.abs(lost / absorbed - 1)).toBeLessThan(0.01);
+  });
+
+  it("attenuates as Kirk 1984 says, within 10 % down to a tenth of the surface light", () => {
+    // Kirk 1984, Limnol. Oceanogr. 29, 350: mean Kd of the euphotic zone, from his own photon
+    // tracing with another phase function (San Diego harbour), which leaves some per cent at b/a 8.
+    for (const { sea, layers } of traced) {
+      const kirk = kirkKd(1, sea.scatteringOverAbsorption, mu0Of(sea));
+      const last = layers.findIndex(({ downwelling }) => downwelling < 0.1 * layers[0].downwelling);
+      const [top, bottom] = [layers[0], layers[last]];
+      const kd =
+        Math.log(top.downwelling / bottom.downwelling) / (bottom.absorptionDepth - top.absorptionDepth);
+      expect(Math.abs(kd / kirk - 1), JSON.stringify(sea)).toBeLessThan(0.1);
+    }
+  });
+
+  it("is bounded by the mean cosine: upright <= (Ed - Eu) sqrt(1 - mu^2) / (pi mu), by Jensen's inequality", () => {
+    for (const { layers } of traced) {
+      for (const { upright, meanCosine: mu, upwelling } of layers) {
+        expect(upright).toBeLessThanOrEqual(
+          ((1 - upwelling) * Math.sqrt(1 - mu * mu)) / (Math.PI * mu) + 1e-9,
+        );
+      }
+    }
+  });
+
+  it("gives a subject under an even sky, in hardly scattering water near the surface, the exact 0.198", () => {
+    const [top] = traceSea(
+      { scatteringOverAbsorption: 0.02, sunZenith_deg: 0, directShare: 0 },
+      0.05,
+      20000,
+      5,
+    );
+    expect(top.upright).toBeCloseTo(SKY_FRACTION, 2);
+  });
+});
+
+describe("light on an upright subject, against photon tracing", () => {
+  it(`agrees within 8 % root mean square for any direction, in ${seas.length} seas at 16 depths`, () => {
+    const off = misses("camera", ({ upright }) => upright);
+    expect(rms(off)).toBeLessThan(0.08);
+    expect(Math.max(...off.map(Math.abs))).toBeLessThan(0.3);
+  });
+
+  it("agrees within 8 % root mean square towards the sun", () => {
+    const off = misses("sun", ({ uprightAt }) => uprightAt[0]);
+    expect(rms(off)).toBeLessThan(0.08);
+    expect(Math.max(...off.map(Math.abs))).toBeLessThan(0.3);
+  });
+
+  it("states how much the direction matters", () => {
+    // Eight directions around the compass: 0 and 180 once, 45, 90 and 135 on both sides.
+    const ratios = traced
+      .filter(({ sea }) => sea.directShare > 0)
+      .flatMap(({ sea, layers }) =>
+        layers.map(({ absorptionDepth, uprightAt: [s, p, q, r, t] }) => {
+          const ln = [s, p, p, q, q, r, r, t].map(Math.log);
+          const mean = ln.reduce((sum, v) => sum + v, 0) / ln.length;
+          return uprightSigmaLn(...args(sea, absorptionDepth, "camera")) / rms(ln.map((v) => v - mean));
+        }),
+      );
+    const typical = ratios.sort((a, b) => a - b)[Math.floor(ratios.length / 2)];
+    expect(typical).toBeGreaterThan(0.8);
+    expect(typical).toBeLessThan(1.25);
+    expect(uprightSigmaLn(...args(seas[0], 1, "up"))).toBe(0);
+    expect(uprightSigmaLn(...args(seas[0], 1, "sun"))).toBeLessThan(
+      uprightSigmaLn(...args(seas[1], 1, "camera")),
+    );
+  });
+
+  it("gives a subject that faces up all the downwelling light", () => {
+    expect(model(seas[2], 5, "up")).toBe(1);
+  });
+
+  it("lies between facing away and facing the sun, and is the same for both under an overcast sky", () => {
+    for (const sea of seas) {
+      const towards = model(sea, 2, "sun");
+      const any = model(sea, 2, "camera");
+      if (sea.directShare === 0) expect(towards).toBe(any);
+      else expect(towards).toBeGreaterThan(any);
+    }
+  });
+});
+
+describe("the asymptotic field", () => {
+  it("is even in all directions for a mean cosine near 0, where an upright plane gets what a level one does", () => {
+    expect(asymptoticUprightFraction(0.05)).toBeCloseTo(1, 0);
+    expect(asymptoticUprightFraction(0.05)).toBeLessThan(1);
+  });
+
+  it("stays under the bound that its mean cosine sets", () => {
+    for (const mu of [0.5, 0.6, 0.7, 0.8, 0.9]) {
+      expect(asymptoticUprightFraction(mu)).toBeLessThan(Math.sqrt(1 - mu * mu) / (Math.PI * mu));
+    }
+  });
+});
