@@ -5,6 +5,7 @@
  * Fournier & Jonasz 1999 (Proc. SPIE 3761, 62; index 1.10, slope 3.5835: backscattered share 0.0183, the mean of Petzold
  * 1972, after Mobley, Sundman & Boss 2002, Applied Optics 41, 1035). Deep water: photons are lost below the last layer.
  */
+import { uniformFrom } from "../random.test-support.js";
 import { fresnelReflectance, refractedAngle_deg, WATER_INDEX } from "../surface/snell-fresnel.js";
 
 export interface Sea {
@@ -28,22 +29,11 @@ export interface Layer {
   downwelling: number;
 }
 
-export const AZIMUTHS_DEG = [0, 45, 90, 135, 180];
+const AZIMUTHS_DEG = [0, 45, 90, 135, 180];
 const RADIAN = Math.PI / 180;
 const LAYERS = 16;
 /** Photons are followed to this many layers' worth below the last that is reported, so that it is not dark from below. */
 const BELOW = 1.5;
-
-/** Seeded uniform numbers in [0, 1): mulberry32. */
-export function uniformFrom(seed: number): () => number {
-  let state = seed;
-  return () => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-}
 
 /** Cosines of scattering at evenly spaced shares of the phase function's integral. */
 function fournierForandCosines(index: number, slope: number): Float64Array {

@@ -13,8 +13,8 @@ import { type Spectrum, spectrumFrom } from "../spectrum/grid.js";
 import { interpolate } from "../spectrum/resample.js";
 import { PURE_WATER_ABSORPTION_PER_M, PURE_WATER_KD_PER_M } from "./pure-water.js";
 
-export const LEAST_CHLOROPHYLL_MG_M3 = 0.02;
-export const MOST_CHLOROPHYLL_MG_M3 = 20;
+const LEAST_CHLOROPHYLL_MG_M3 = 0.02;
+const MOST_CHLOROPHYLL_MG_M3 = 20;
 
 /**
  * Standard deviation of ln(Kd - Kw) about the relation. From memory: the paper's scatter plots lie mostly within a factor

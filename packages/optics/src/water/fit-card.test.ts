@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { ASTM_G173_03 } from "../data/astm-g173-03.js";
+import { normalFrom } from "../random.test-support.js";
 import { meanSensor } from "../sensor/mean-sensor.js";
 import { type Spectrum, spectrumFrom, WAVELENGTHS_NM } from "../spectrum/grid.js";
 import type { CardSample, CardSeries, Rgb } from "./card-samples.js";
@@ -22,18 +23,6 @@ const conditions: CardConditions = {
 };
 const CHANNELS = ["red", "green", "blue"] as const;
 
-/** Seeded normal noise (mulberry32 and Box-Muller). */
-function noiseOf(seed: number): () => number {
-  let state = seed;
-  const uniform = (): number => {
-    state = (state + 0x6d2b79f5) | 0;
-    let t = Math.imul(state ^ (state >>> 15), 1 | state);
-    t = (t + Math.imul(t ^ (t >>> 7), 61 | t)) ^ t;
-    return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
-  };
-  return () => Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform());
-}
-
 const band = (kd: Spectrum, depth_m: number): number[] =>
   CHANNELS.map((name) =>
     conditions.sensor[name].reduce(
@@ -51,7 +40,7 @@ function photograph(
   kd: Spectrum,
   depths: readonly number[],
   noise: number,
-  normal = noiseOf(1),
+  normal = normalFrom(1),
 ): CardSample[] {
   return depths.map((depth_m, n) => {
     const light = band(kd, depth_m);
@@ -69,7 +58,7 @@ const series = (samples: CardSample[], more: Partial<CardSeries> = {}): CardSeri
 });
 const withoutExposure = (samples: CardSample[]): CardSample[] =>
   samples.map(({ exposure: _, ...rest }) => rest);
-const fitOf = (kd: Spectrum, depths: readonly number[], noise: number, normal = noiseOf(1)): CardFit =>
+const fitOf = (kd: Spectrum, depths: readonly number[], noise: number, normal = normalFrom(1)): CardFit =>
   fitCard(series(photograph(kd, depths, noise, normal)), conditions);
 
 const FOUR_OVER_12_M = [3, 7, 11, 15];
@@ -87,7 +76,7 @@ describe("fitting a water to a grey card", () => {
     ({ kd }) => {
       const truth = trueKd(kd, 3, 15);
       for (let seed = 1; seed <= 10; seed++) {
-        const { channel_kd } = fitOf(kd, FOUR_OVER_12_M, 0.02, noiseOf(seed));
+        const { channel_kd } = fitOf(kd, FOUR_OVER_12_M, 0.02, normalFrom(seed));
         CHANNELS.forEach((name, k) => {
           const off = Math.abs(channel_kd![name].value_per_m / truth[k] - 1);
           expect(off, `${name}, seed ${seed}`).toBeLessThan(0.1);
@@ -111,7 +100,7 @@ describe("fitting a water to a grey card", () => {
     const kd = jerlovKd(type);
     const truth = trueKd(kd, depths[0], depths[depths.length - 1]);
     const runs = 80;
-    const normal = noiseOf(20260310);
+    const normal = normalFrom(20260310);
     let within = 0;
     let squares = 0;
     for (let run = 0; run < runs; run++) {
@@ -144,7 +133,7 @@ describe("fitting a water to a grey card", () => {
   it("claims only differences between channels without exposures, and gets those right", () => {
     const kd = jerlovKd("III");
     const truth = trueKd(kd, 3, 15);
-    const samples = withoutExposure(photograph(kd, FOUR_OVER_12_M, 0.02, noiseOf(3))).map(
+    const samples = withoutExposure(photograph(kd, FOUR_OVER_12_M, 0.02, normalFrom(3))).map(
       (sample, n): CardSample => {
         const lifted = 0.4 + 0.15 * n;
         return { ...sample, rgb: [sample.rgb[0] * lifted, sample.rgb[1] * lifted, sample.rgb[2] * lifted] };
@@ -173,7 +162,7 @@ describe("fitting a water to a grey card", () => {
   });
 
   it("reads pictures stored by Rec. 709 as it reads linear ones", () => {
-    const samples = photograph(jerlovKd("II"), FOUR_OVER_12_M, 0.02, noiseOf(5));
+    const samples = photograph(jerlovKd("II"), FOUR_OVER_12_M, 0.02, normalFrom(5));
     const store = (light: number): number => (light < 0.018 ? 4.5 * light : 1.099 * light ** 0.45 - 0.099);
     const stored = samples.map((sample): CardSample => {
       const [red, green, blue] = sample.rgb.map(store);
@@ -187,7 +176,7 @@ describe("fitting a water to a grey card", () => {
   it("holds one spoilt card off instead of following it", () => {
     const kd = jerlovKd("II");
     const depths = [2, 5, 8, 11, 14, 17];
-    const samples = photograph(kd, depths, 0.02, noiseOf(7)).map((sample, n): CardSample => {
+    const samples = photograph(kd, depths, 0.02, normalFrom(7)).map((sample, n): CardSample => {
       const [red, green, blue] = sample.rgb;
       return n === 3 ? { ...sample, rgb: [red * 0.75, green * 0.75, blue * 0.75] } : sample;
     });

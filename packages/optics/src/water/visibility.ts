@@ -10,7 +10,7 @@
 import { FIRST_NM, STEP_NM } from "../spectrum/grid.js";
 
 const BLACK_DISC_CONSTANT = 4.8;
-export const VISIBILITY_NM = 530;
+const VISIBILITY_NM = 530;
 export const VISIBILITY_INDEX = (VISIBILITY_NM - FIRST_NM) / STEP_NM;
 
 /** Of the relation: 10 % mean error (Zaneveld & Pegau 2003) taken as the mean of a normal spread. */

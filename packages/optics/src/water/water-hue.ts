@@ -38,7 +38,7 @@ export const HUE_MIX_SIGMA = 0.25;
 /** What can be read off a water by eye or disc, m. Both fall as turbidity rises. */
 export type Clarity = "secchi_depth_m" | "visibility_m";
 
-export const READ_CLARITY: Record<Clarity, (water: WaterOptics) => number> = {
+const READ_CLARITY: Record<Clarity, (water: WaterOptics) => number> = {
   secchi_depth_m: secchiDepth_m,
   visibility_m: (water) => visibilityFromBeam_m(water.beam_attenuation_per_m[VISIBILITY_INDEX]),
 };
