@@ -8,7 +8,7 @@ import {
   SKY_FRACTION,
   type SubjectFacing,
   uprightFraction,
-  uprightSigmaLn,
+  uprightSpreadLn,
 } from "./upright-fraction.js";
 
 const PHOTONS = 8000;
@@ -112,24 +112,22 @@ describe("light on an upright subject, against photon tracing", () => {
     expect(Math.max(...off.map(Math.abs))).toBeLessThan(0.3);
   });
 
-  it("states how much the direction matters", () => {
-    // Eight directions around the compass: 0 and 180 once, 45, 90 and 135 on both sides.
-    const ratios = traced
+  it("states how much the direction matters: towards the sun and away from it as traced", () => {
+    const median = (values: number[]): number => values.sort((a, b) => a - b)[Math.floor(values.length / 2)];
+    const layers = traced
       .filter(({ sea }) => sea.directShare > 0)
-      .flatMap(({ sea, layers }) =>
-        layers.map(({ absorptionDepth, uprightAt: [s, p, q, r, t] }) => {
-          const ln = [s, p, p, q, q, r, r, t].map(Math.log);
-          const mean = ln.reduce((sum, v) => sum + v, 0) / ln.length;
-          return uprightSigmaLn(...args(sea, absorptionDepth, "camera")) / rms(ln.map((v) => v - mean));
-        }),
-      );
-    const typical = ratios.sort((a, b) => a - b)[Math.floor(ratios.length / 2)];
-    expect(typical).toBeGreaterThan(0.8);
-    expect(typical).toBeLessThan(1.25);
-    expect(uprightSigmaLn(...args(seas[0], 1, "up"))).toBe(0);
-    expect(uprightSigmaLn(...args(seas[0], 1, "sun"))).toBeLessThan(
-      uprightSigmaLn(...args(seas[1], 1, "camera")),
-    );
+      .flatMap(({ sea, layers: all }) => all.map((layer) => ({ sea, ...layer })));
+    // Facing the sun first and away from it last.
+    const over = layers.map(({ sea, absorptionDepth, uprightAt: [towards, , , , away] }) => {
+      const { up, down } = uprightSpreadLn(...args(sea, absorptionDepth, "camera"));
+      const mean = model(sea, absorptionDepth, "camera");
+      return { up: (mean * Math.exp(up)) / towards, down: (mean * Math.exp(-down)) / away };
+    });
+    expect(Math.abs(median(over.map(({ up }) => up)) - 1)).toBeLessThan(0.1);
+    expect(Math.abs(median(over.map(({ down }) => down)) - 1)).toBeLessThan(0.25);
+    expect(uprightSpreadLn(...args(seas[0], 1, "up"))).toEqual({ up: 0, down: 0 });
+    const sun = uprightSpreadLn(...args(seas[0], 1, "sun"));
+    expect(sun.up).toBeLessThan(uprightSpreadLn(...args(seas[1], 1, "camera")).up);
   });
 
   it("gives a subject that faces up all the downwelling light", () => {

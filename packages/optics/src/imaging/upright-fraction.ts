@@ -24,8 +24,12 @@ const SURPLUS_LOST_PER_EXTRA_PATH = 0.172;
 const MODEL_SIGMA_LN = 0.07;
 /** Of ln, for a subject that does not face the sun exactly. From memory: some 15 degrees off. */
 const POSE_SIGMA_LN = 0.1;
-/** Spread of ln over the directions that a camera may look in, per surplus towards the sun over the mean (simulation). */
-const SPREAD_PER_CONTRAST = 0.72;
+/** 90th percentile of the standard normal distribution. */
+const Z90 = 1.2816;
+/** Surplus at the direction that a tenth of all directions face more closely: cosine of 18 degrees. */
+const TENTH_TOWARDS_SUN = 0.95;
+/** What a plane facing away from the sun gets below the mean, per surplus towards the sun (simulation). */
+const SHORTFALL_AWAY = 0.5;
 const SPREAD_AT = (550 - FIRST_NM) / STEP_NM;
 
 /** Concentration k of L ~ exp(k cos) with mean cosine m, by the usual rational approximation refined with Newton steps. */
@@ -112,19 +116,34 @@ export function uprightFraction(
   return out;
 }
 
+/** How far the true share lies from the fraction, as ln: `up` from it to the 90th percentile, `down` to the 10th. */
+export interface UprightSpread {
+  up: number;
+  down: number;
+}
+
 /**
- * Standard deviation of ln of that fraction. Before a camera most of it is that nobody said which way the camera looks:
- * towards the sun or away from it the subject gets several times more or less.
+ * Spread of that fraction. Before a camera most of it is that nobody said which way the camera looks: a tenth of the directions
+ * face the sun within 18 degrees, and a tenth face away from it and miss about half as much as the others gain.
  */
-export function uprightSigmaLn(
+export function uprightSpreadLn(
   geometry: UprightGeometry,
   absorption_per_m: Spectrum,
   scattering_per_m: Spectrum,
   kd_per_m: Spectrum,
-): number {
-  if (geometry.subjectFacing === "up") return 0;
-  if (geometry.subjectFacing === "sun") return Math.hypot(MODEL_SIGMA_LN, POSE_SIGMA_LN);
+): UprightSpread {
+  if (geometry.subjectFacing === "up") return { up: 0, down: 0 };
+  const model = Z90 * MODEL_SIGMA_LN;
+  if (geometry.subjectFacing === "sun") {
+    const pose = Z90 * POSE_SIGMA_LN;
+    return { up: Math.hypot(model, pose), down: Math.hypot(model, pose) };
+  }
   const i = SPREAD_AT;
   const { mean, surplus } = uprightLight(geometry, absorption_per_m[i], scattering_per_m[i], kd_per_m[i]);
-  return Math.hypot(MODEL_SIGMA_LN, (SPREAD_PER_CONTRAST * surplus) / mean);
+  const towards = mean + TENTH_TOWARDS_SUN * surplus;
+  const away = mean - SHORTFALL_AWAY * surplus;
+  return {
+    up: Math.hypot(model, Math.log(towards / mean)),
+    down: Math.hypot(model, Math.log(mean / away)),
+  };
 }

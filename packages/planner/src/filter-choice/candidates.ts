@@ -21,9 +21,7 @@ export const NO_FILTER: Candidate = { kind: "none", density: 0 };
 /** The stated grid on which filters are searched: none, then each kind from weak to dense; the first of equals wins. */
 export const CANDIDATES: readonly Candidate[] = [
   NO_FILTER,
-  ...(["red", "magenta", "neutral"] as const).flatMap((kind) =>
-    densities.map((density) => ({ kind, density })),
-  ),
+  ...(["red", "magenta"] as const).flatMap((kind) => densities.map((density) => ({ kind, density }))),
 ];
 
 export const candidateFilter = ({ kind, density }: Candidate, { filterShape }: Nuisance): Spectrum =>

@@ -1,5 +1,4 @@
 import type { Candidate } from "./candidates.js";
-import { NO_FILTER } from "./candidates.js";
 
 /** Improvement in mean CIEDE2000 that a filter must bring to be worth mounting: half of what is just noticeable. */
 export const WORTHWHILE_DELTA_E00 = 0.5;
@@ -21,27 +20,18 @@ export const cheapest = (scored: readonly Scored[]): Scored =>
 
 export interface Decision {
   advised: Scored;
+  /** The best of another kind than the advised one. */
   runnerUp: Scored;
-  /** The best of the colour filters, whether advised or not. */
-  bestColour: Scored;
-  bestNeutral: Scored;
-  /** True where a colour filter would win, but hardly by more than a neutral one. */
-  onlyNeutral: boolean;
+  /** The best of the filters, whether advised or not. */
+  bestFilter: Scored;
 }
 
-/**
- * A colour filter is advised when it beats no filter, and any neutral one, by the worthwhile amount. A neutral filter is never
- * advised for the lens here: where it helps, there is too much light, and the aperture can close or neutral density be named.
- */
+/** A filter is advised when it beats no filter by the worthwhile amount; of filters, the one that leaves the least error. */
 export function decide(scored: readonly Scored[]): Decision {
-  const of = (test: (kind: string) => boolean) =>
-    cheapest(scored.filter(({ candidate }) => test(candidate.kind)));
-  const none = of((kind) => kind === NO_FILTER.kind);
-  const bestNeutral = of((kind) => kind === "neutral");
-  const bestColour = of((kind) => kind !== "none" && kind !== "neutral");
-  const beatsNone = cost(bestColour) < none.delta_e00;
-  const beatsNeutral = cost(bestColour) < bestNeutral.delta_e00;
-  const advised = beatsNone && beatsNeutral ? bestColour : none;
-  const runnerUp = of((kind) => kind !== advised.candidate.kind && kind !== "neutral");
-  return { advised, runnerUp, bestColour, bestNeutral, onlyNeutral: beatsNone && !beatsNeutral };
+  const advised = cheapest(scored);
+  return {
+    advised,
+    runnerUp: cheapest(scored.filter(({ candidate }) => candidate.kind !== advised.candidate.kind)),
+    bestFilter: cheapest(scored.filter(({ candidate }) => candidate.kind !== "none")),
+  };
 }

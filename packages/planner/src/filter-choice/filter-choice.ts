@@ -1,4 +1,4 @@
-import { integrateProduct, multiply, Y_BAR } from "@sunfathom/optics";
+import { integrateProduct, multiply, stopsToDensity, Y_BAR } from "@sunfathom/optics";
 import { type Conditions, conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
 import { requireLight } from "../light/require-light.js";
@@ -64,9 +64,7 @@ export function filterChoice(scene: Scene): FilterChoiceAnswer {
     delta_e00: mean(nominal.map((m) => m[c].delta_e00)),
   }));
   const decision = decide(scored);
-  // Where only too much light makes a filter win, it is compared with light tamed by a neutral one, as the advice will be.
-  const advisedState = decision.onlyNeutral ? decision.bestNeutral.candidate : decision.advised.candidate;
-  const contenders = [advisedState, decision.runnerUp.candidate, NO_FILTER];
+  const contenders = [decision.advised.candidate, decision.runnerUp.candidate, NO_FILTER];
 
   const advisedIsFilter = decision.advised.candidate.kind !== "none";
   const causes = [...causesOf(conditions), ...FILTER_CAUSES];
@@ -87,7 +85,7 @@ export function filterChoice(scene: Scene): FilterChoiceAnswer {
   const answer: FilterChoiceFigures = {
     filter_kind: decision.advised.candidate.kind,
     ...densityOf(decision.advised.candidate),
-    ...(decision.onlyNeutral ? { neutral_density: decision.bestNeutral.candidate.density } : {}),
+    ...neutralDensity(nominal[0][advisedIndex]),
     verdict: probability_better >= NEAR_TIE_FROM ? "near_tie" : "clear",
     colour_error_delta_e00: advised,
     colour_error_without_delta_e00: without,
@@ -128,7 +126,7 @@ const densityOf = ({ kind, density }: Candidate): { filter_density?: number } =>
 
 function atDepth(depth_m: number, merits: readonly Merit[], advisedIndex: number): FilterAtDepth {
   const scored = CANDIDATES.map((candidate, c) => ({ candidate, delta_e00: merits[c].delta_e00 }));
-  const best = cheapest(scored.filter(({ candidate }) => candidate.kind !== "neutral"));
+  const best = cheapest(scored);
   const advised = merits[advisedIndex];
   const without = merits[0];
   return {
@@ -144,6 +142,10 @@ function atDepth(depth_m: number, merits: readonly Merit[], advisedIndex: number
     without_balance_in_reach: without.balance.in_reach,
   };
 }
+
+/** Neutral density to add where the shallow end is too bright for the camera's limits. */
+const neutralDensity = ({ excess_stops }: Merit): { neutral_density?: number } =>
+  excess_stops > 0 ? { neutral_density: stopsToDensity(excess_stops) } : {};
 
 /** A filter serves where it leaves less error than none; no filter serves where nothing is worth mounting. */
 const servesAt = (d: FilterAtDepth, isFilter: boolean): boolean =>

@@ -2,8 +2,8 @@
  * What a filter is judged by: the colour error that is left after the camera and a grade have done what they can.
  *
  * The 24-patch chart, lit as the subject is, is seen through water with its haze, filter and lens; the camera balances white
- * within its reach and exposes as its limits allow, so that a white card just fills the scale; photons, read noise and code
- * values follow; one 3 x 3 matrix with a black level, fitted with the noise in view, grades the recording towards the chart under
+ * within its reach and exposes as its limits allow, so that a white card just fills the scale, with neutral density taken for
+ * granted where there is too much light, so that no colour filter wins by being dark; photons, read noise and code values follow; one 3 x 3 matrix with a black level, fitted with the noise in view, grades the recording towards the chart under
  * D65. The merit is the mean CIEDE2000, noise included, over the chart and the open water behind it, whose hue should stay what an
  * adapted eye would see.
  */
@@ -60,6 +60,8 @@ export interface Merit {
   delta_e00: number;
   balance: Balance;
   settings: Settings;
+  /** Light in excess at the least sensitive settings, which neutral density has to take, in stops. */
+  excess_stops: number;
   /** Share of the red channel's signal that comes from above 600 nm. */
   red_above_600_nm_share: number;
 }
@@ -96,7 +98,9 @@ export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState): Me
   const card: Vector3 = [direct[0] + haze[0], direct[1] + haze[1], direct[2] + haze[2]];
   const balance = balanceToCard(camera.reach, card);
   const brightest = CARD_REFLECTANCE * Math.max(...card.map((lux, k) => lux * balance.gains[k]));
-  const settings = settingsFor(fillingSensitivity(brightest), camera.limits);
+  const sensitivity = fillingSensitivity(brightest);
+  const settings = settingsFor(sensitivity, { ...camera.limits, max_f_number: Number.POSITIVE_INFINITY });
+  const excess_stops = Math.max(0, settingsFor(sensitivity, camera.limits).off_by_stops);
   const recorder = { settings, gains: balance.gains, bits: camera.bits, fullWellScale: camera.fullWellScale };
   const see = (raw: Vector3, wantedXyz: Xyz, wantedLab: Lab, weight: number): Seen => {
     const [red, green, blue] = CHANNELS.map((k) => record(recorder, k, raw[k]));
@@ -137,6 +141,7 @@ export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState): Me
     delta_e00: total / seen.reduce((sum, { weight }) => sum + weight, 0),
     balance,
     settings,
+    excess_stops,
     red_above_600_nm_share: shareAbove600(profile.sensor, subject),
   };
 }

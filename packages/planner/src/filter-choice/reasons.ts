@@ -1,3 +1,4 @@
+import { stopsToDensity } from "@sunfathom/optics";
 import type { Conditions } from "../light/conditions.js";
 import { reason } from "../messages/say.js";
 import type { Reason } from "../result/common.js";
@@ -61,17 +62,9 @@ function mainReason({ conditions, decision, answer }: Facts): Reason {
       without_e: answer.colour_error_without_delta_e00.likely,
     });
   }
-  if (decision.onlyNeutral) {
-    return reason("neutral_does_the_same", "computed", {
-      kind: decision.bestColour.candidate.kind,
-      kind_e: decision.bestColour.delta_e00,
-      neutral_density: decision.bestNeutral.candidate.density,
-      neutral_e: decision.bestNeutral.delta_e00,
-    });
-  }
   return reason("no_filter_earns", "computed", {
-    best_kind: nameOf(decision.bestColour.candidate),
-    best_gain: answer.colour_error_without_delta_e00.likely - decision.bestColour.delta_e00,
+    best_kind: nameOf(decision.bestFilter.candidate),
+    best_gain: answer.colour_error_without_delta_e00.likely - decision.bestFilter.delta_e00,
     worthwhile: WORTHWHILE_DELTA_E00,
   });
 }
@@ -86,11 +79,13 @@ function balanceReason({ answer, withoutAtDepths }: Facts): Reason {
 
 /** Judged at the shallow end for too much light and at the deep end for too little. */
 function lightReason({ withoutAtDepths }: Facts): Reason {
-  const shallow = withoutAtDepths[0].settings;
+  const shallow = withoutAtDepths[0];
   const deep = withoutAtDepths[withoutAtDepths.length - 1].settings;
-  if (shallow.off_by_stops > 0) {
-    const { f_number, iso, off_by_stops } = shallow;
-    return reason("light_is_too_much", "computed", { f_number, iso, excess_stops: off_by_stops });
+  if (shallow.excess_stops > 0) {
+    return reason("light_is_too_much", "computed", {
+      excess_stops: shallow.excess_stops,
+      density: stopsToDensity(shallow.excess_stops),
+    });
   }
   return deep.at_lowest_iso
     ? reason("light_to_spare", "computed", { f_number: deep.f_number, iso: deep.iso })

@@ -5,7 +5,9 @@ import {
   pathAttenuation,
   pathTransmittance,
   type Spectrum,
+  type UprightSpread,
   uprightFraction,
+  uprightSpreadLn,
   type WaterOptics,
   waterFromKd,
 } from "@sunfathom/optics";
@@ -59,16 +61,27 @@ export function downwellingAt(world: Underwater, depth_m: number): Spectrum {
   return left.map((t, i) => t * surface[i]);
 }
 
-/** Daylight on an upright subject, W m^-2 nm^-1; dark without daylight. */
+const uprightGeometry = (world: Underwater, { below }: Daylight, depth_m: number) => ({
+  sunAngleInWater_deg: below.sunAngleInWater_deg,
+  directShare: below.directShare,
+  depth_m,
+  subjectFacing: world.scene.subject_facing,
+});
+
+/** Spread of the share of daylight that the subject gets; none without daylight. */
+export function uprightSpreadAt(world: Underwater, depth_m: number): UprightSpread {
+  if (!world.daylight) return { up: 0, down: 0 };
+  const { absorption_per_m, scattering_per_m } = world.water;
+  const geometry = uprightGeometry(world, world.daylight, depth_m);
+  return uprightSpreadLn(geometry, absorption_per_m, scattering_per_m, world.kd_per_m);
+}
+
+/** Daylight on the subject as it faces, W m^-2 nm^-1; dark without daylight. */
 export function uprightDaylightAt(world: Underwater, depth_m: number): Spectrum {
   if (!world.daylight) return DARK;
-  const { sunAngleInWater_deg, directShare } = world.daylight.below;
-  const fraction = uprightFraction(
-    { sunAngleInWater_deg, directShare, depth_m },
-    world.water.absorption_per_m,
-    world.water.scattering_per_m,
-    world.kd_per_m,
-  );
+  const { absorption_per_m, scattering_per_m } = world.water;
+  const geometry = uprightGeometry(world, world.daylight, depth_m);
+  const fraction = uprightFraction(geometry, absorption_per_m, scattering_per_m, world.kd_per_m);
   const down = downwellingAt(world, depth_m);
   return down.map((e, i) => e * fraction[i] * world.nuisance.uprightScale);
 }

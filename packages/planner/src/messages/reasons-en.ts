@@ -30,8 +30,6 @@ export const REASONS_EN = {
     `${atDepths(p.min_m, p.max_m)} a ${p.kind} filter of density ${shown(p.density, 2)} leaves a mean colour error of ${shown(p.with_e, 1)} (CIEDE2000); without it ${shown(p.without_e, 1)} is left after balancing and grading.`,
   no_filter_earns: (p: { best_kind: string; best_gain: number; worthwhile: number }) =>
     `No filter earns its place: the best of them, ${p.best_kind}, would change the mean colour error by ${shown(-p.best_gain, 2)}, and it takes an improvement of ${shown(p.worthwhile, 1)} to be worth mounting.`,
-  neutral_does_the_same: (p: { kind: string; kind_e: number; neutral_density: number; neutral_e: number }) =>
-    `A ${p.kind} filter (error ${shown(p.kind_e, 1)}) does here hardly more than a neutral one of density ${shown(p.neutral_density, 2)} (${shown(p.neutral_e, 1)}): it keeps bright parts from clipping. Close the aperture or use neutral density instead.`,
   filter_brings_balance_into_reach: (p: { depth_m: number; residual_stops: number }) =>
     `Without a filter the camera can no longer balance white from ${shown(p.depth_m, 1)} m on (${shown(p.residual_stops, 1)} stops out of reach at the deep end); the filter holds back the rest of the light so that red can be balanced and exposed.`,
   balance_out_of_reach: (p: { depth_m: number; residual_stops: number }) =>
@@ -39,8 +37,8 @@ export const REASONS_EN = {
   balance_in_reach_without: () => "The camera can balance white over the whole range without a filter.",
   light_to_spare: (p: { f_number: number; iso: number }) =>
     `There is light to spare: without a filter the deep end is exposed at f/${shown(p.f_number, 1)} and ISO ${shown(p.iso)}.`,
-  light_is_too_much: (p: { f_number: number; iso: number; excess_stops: number }) =>
-    `There is ${shown(p.excess_stops, 1)} stops too much light for f/${shown(p.f_number, 1)} and ISO ${shown(p.iso)}: bright parts clip. Close the aperture, or use neutral density where it cannot close further.`,
+  light_is_too_much: (p: { excess_stops: number; density: number }) =>
+    `At the shallow end there is ${shown(p.excess_stops, 1)} stops too much light for the camera: bright parts clip. Close the aperture, or use neutral density ${shown(p.density, 1)}. A colour filter would prevent the clipping too, but only as a neutral one does, which is no reason to mount it.`,
   light_has_run_out: (p: { iso: number; short_stops: number }) =>
     p.short_stops > 0.05
       ? `Light has run out: at the deep end the camera is ${shown(p.short_stops, 1)} stops short at ISO ${shown(p.iso)} even without a filter, and any filter takes more away.`
@@ -67,6 +65,9 @@ export const REASONS_EN = {
   any_filter_would_worsen: () => "A filter on the lens would take more light away and make it worse.",
   water_takes_most: (p: { depth_m: number; depth_stops: number; total_stops: number }) =>
     `Of the ${shown(p.total_stops, 1)} stops between the surface and the sensor at ${shown(p.depth_m, 1)} m the water above takes ${shown(p.depth_stops, 1)}.`,
+
+  haze_is_the_limit: (p: { distance_m: number; contrast_percent: number }) =>
+    `Over ${shown(p.distance_m, 1)} m of this water ${shown(p.contrast_percent)} % of the contrast is left: haze, not colour, is the limit. Come closer before anything else.`,
 
   lamps_only: (p: { red: number; green: number; blue: number }) =>
     `Lamps are the only light: balance to them. The water between lamp, subject and camera still takes ${shown(p.red, 2)} stops of red, ${shown(p.green, 2)} of green and ${shown(p.blue, 2)} of blue, so a card at working distance is better than a kelvin setting.`,

@@ -40,4 +40,36 @@ export interface ExposureAtDepth {
   neutral_density_needed?: number;
   /** f-number that would take the excess away; present when `too_bright`. */
   f_number_needed?: number;
+  /** Contrast against open water that is left at the camera, in percent: haze takes the rest. */
+  contrast_left_percent: Estimate;
+  /** Ways to pay for the loss, or to get rid of the excess; those that are enough alone first. */
+  ways_to_pay: WayToPay[];
+}
+
+export type WayToPayKind =
+  | "iso"
+  | "aperture"
+  | "shutter"
+  | "lamp"
+  | "higher_sun"
+  | "shallower"
+  | "filter_off"
+  | "neutral_density";
+
+export interface WayToPay {
+  way: WayToPayKind;
+  text: string;
+  /** Light or sensitivity that it gains, in stops; negative where it takes light away. */
+  gains_stops: number;
+  /** Whether it is enough alone, within what camera and dive allow. */
+  enough: boolean;
+  /** The setting that it comes to. */
+  iso?: number;
+  f_number?: number;
+  shutter_s?: number;
+  neutral_density?: number;
+  depth_m?: number;
+  sun_elevation_deg?: number;
+  /** Flux of a lamp with a beam of 100 degrees at 0.8 m that would do. */
+  lamp_flux_lm?: number;
 }

@@ -10,7 +10,7 @@ export interface FilterChoiceFigures {
   filter_kind: FilterVerdict;
   /** Absent when the advice is `none`. */
   filter_density?: number;
-  /** Neutral density that does here what a colour filter would, against too much light; the colour error is then given with it. */
+  /** Neutral density to add, as the shallow end is too bright for the camera's limits with the advised choice; absent when not. */
   neutral_density?: number;
   /** `clear`, or `near_tie` where the runner-up could as well be the better one. */
   verdict: "clear" | "near_tie";

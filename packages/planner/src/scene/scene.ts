@@ -1,7 +1,11 @@
+import type { FilterKind, SubjectFacing, TransferCurve, WaterHue } from "@sunfathom/optics";
+
 /**
  * A scene with every default filled in: what the planner works on. Field names are those of the wire contract,
  * units are in the names, and fields that have no meaning for this scene are absent.
  */
+export type { FilterKind, SubjectFacing, TransferCurve, WaterHue } from "@sunfathom/optics";
+
 export interface Scene extends WaterBasis, Daylight, Dive, Camera, LensFilter {
   /** Lamps that are switched on; empty when there are none. */
   lamps: Lamp[];
@@ -30,9 +34,6 @@ export interface WaterBasis {
   /** All cards are raw, or were taken at one white balance. */
   locked_balance?: boolean;
 }
-
-export type WaterHue = "blue" | "blue_green" | "green" | "brown";
-export type TransferCurve = "linear" | "srgb" | "rec709";
 
 /** The mean of the card in one picture, as stored, above 0 and below 1. */
 export interface CardSample {
@@ -80,10 +81,8 @@ export interface Dive {
   max_depth_m: number;
   subject_distance_m: number;
   /** Where the filmed side of the subject faces: `up`, the `camera` (any direction to the sun), or the `sun`. */
-  subject_facing?: SubjectFacing;
+  subject_facing: SubjectFacing;
 }
-
-export type SubjectFacing = "up" | "camera" | "sun";
 
 export interface Camera {
   /** Fixed by the diver when present; free within the limits otherwise. */
@@ -95,6 +94,8 @@ export interface Camera {
   min_f_number: number;
   max_f_number: number;
   shutter_s: number;
+  /** Frames per second, where given: no exposure can last longer than a frame. */
+  frame_rate_fps?: number;
   /** Bits per channel of the recording. */
   bits: number;
   white_balance_min_cct_K: number;
@@ -103,7 +104,6 @@ export interface Camera {
   white_balance_max_duv: number;
 }
 
-export type FilterKind = "red" | "magenta" | "blue" | "neutral";
 export type FilterChange = "none" | "flip" | "clip_on";
 
 export interface TransmittanceSample {

@@ -1,5 +1,7 @@
 import { combinedSigma, type WaterSigma } from "@sunfathom/optics";
 import type { Conditions } from "../light/conditions.js";
+import { underwater, uprightSpreadAt } from "../light/underwater.js";
+import { Z90 } from "./normal.js";
 import { NOMINAL, type Nuisance } from "./nuisance.js";
 import { WATER_CAUSES } from "./water-causes.js";
 
@@ -14,8 +16,6 @@ export interface Cause {
 /** Clear-sky level to about 10 %, cloud to about 30 % (Kasten & Czeplak 1980), in stops. */
 const CLEAR_SIGMA_STOPS = 0.15;
 const CLOUD_SIGMA_STOPS = 0.4;
-/** The subject may face the sun or away from it: from memory of measured light fields, in stops. */
-const UPRIGHT_SIGMA_STOPS = 0.5;
 
 const daylightSigma = (oktas: number) =>
   Math.hypot(CLEAR_SIGMA_STOPS, CLOUD_SIGMA_STOPS * Math.min(1, oktas / 4));
@@ -60,6 +60,8 @@ export function causesOf(conditions: Conditions): Cause[] {
   ];
   if (daylight) {
     const sigma = daylightSigma(scene.cloud_oktas);
+    const middle_m = (scene.min_depth_m + scene.max_depth_m) / 2;
+    const upright = uprightSpreadAt(underwater(conditions, NOMINAL), middle_m);
     causes.push(
       {
         id: "daylight_level",
@@ -69,9 +71,10 @@ export function causesOf(conditions: Conditions): Cause[] {
       },
       {
         id: "upright_share",
-        text: "How much of the light from above falls on an upright subject",
-        how_to_shrink: "Meter the subject at depth; film with the sun behind you.",
-        shift: (z) => ({ uprightScale: 2 ** (UPRIGHT_SIGMA_STOPS * z) }),
+        text: "How much of the light from above falls on the subject, which may face the sun or away from it",
+        how_to_shrink:
+          "Say that the subject faces the sun and film with the sun behind you, or meter at depth.",
+        shift: (z) => ({ uprightScale: Math.exp((z / Z90) * (z > 0 ? upright.up : upright.down)) }),
       },
     );
   }

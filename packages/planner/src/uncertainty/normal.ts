@@ -1,3 +1,6 @@
+/** 90th percentile of the standard normal distribution. */
+export const Z90 = 1.2815515655446004;
+
 /**
  * Standard normal distribution function, error below 7.5e-8.
  * Source: Abramowitz & Stegun 1964, Handbook of Mathematical Functions, 26.2.17.

@@ -7,10 +7,8 @@
  */
 import type { Estimate, UncertaintyCause } from "../result/common.js";
 import { type Cause, nuisanceAt } from "./causes.js";
+import { Z90 } from "./normal.js";
 import { NOMINAL, type Nuisance } from "./nuisance.js";
-
-/** 90th percentile of the standard normal distribution. */
-export const Z90 = 1.2815515655446004;
 
 export interface Propagated {
   /** One estimate per number that the evaluation returns. */

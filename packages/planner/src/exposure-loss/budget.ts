@@ -1,0 +1,77 @@
+import {
+  add,
+  ev100FromIlluminance,
+  illuminance_lx,
+  lossStops,
+  multiply,
+  pathTransmittance,
+  type Spectrum,
+} from "@sunfathom/optics";
+import {
+  CLEAR_LAMPS,
+  downwellingAt,
+  lampLightAt,
+  towardsCamera,
+  type Underwater,
+  uprightDaylightAt,
+} from "../light/underwater.js";
+
+/** The budget at one depth: losses in stops, levels as logarithms to base 2. Names carry over to the answer. */
+export interface Budget {
+  surface: number;
+  depth: number;
+  upright: number;
+  distance: number;
+  lensFilter: number;
+  lampFilter: number;
+  total: number;
+  log2SubjectLux: number;
+  ev100: number;
+  /** Contrast against open water that is lost on the way to the camera, in stops. */
+  contrast: number;
+}
+export const BUDGET_KEYS = [
+  "surface",
+  "depth",
+  "upright",
+  "distance",
+  "lensFilter",
+  "lampFilter",
+  "total",
+  "log2SubjectLux",
+  "ev100",
+  "contrast",
+] as const satisfies readonly (keyof Budget)[];
+
+export function budgetAt(world: Underwater, lensFilter: Spectrum, depth_m: number): Budget {
+  const daylight = uprightDaylightAt(world, depth_m);
+  const lamps = lampLightAt(world);
+  const subject = add(daylight, lamps);
+  const arriving = multiply(subject, towardsCamera(world));
+  const through = multiply(arriving, lensFilter);
+  const atLens = illuminance_lx(through);
+  const lux = illuminance_lx(subject);
+  const down = illuminance_lx(downwellingAt(world, depth_m));
+  const below = world.daylight ? illuminance_lx(world.daylight.below.downwelling) : 0;
+  const above = world.daylight ? illuminance_lx(world.daylight.above) : 0;
+  const loss = (from: number, to: number) => (to > 0 ? lossStops(from, to) : 0);
+  const seenDaylight = illuminance_lx(multiply(multiply(daylight, towardsCamera(world)), lensFilter));
+  return {
+    surface: loss(above, below),
+    depth: loss(below, down),
+    upright: loss(down, illuminance_lx(daylight)),
+    distance: loss(lux, illuminance_lx(arriving)),
+    lensFilter: loss(illuminance_lx(arriving), atLens),
+    lampFilter: loss(illuminance_lx(lampLightAt(world, CLEAR_LAMPS)), illuminance_lx(lamps)),
+    total: loss(above, seenDaylight),
+    log2SubjectLux: Math.log2(lux),
+    ev100: ev100FromIlluminance(atLens),
+    contrast: contrastLoss(world, subject),
+  };
+}
+
+/** Contrast falls with the beam: what is scattered, however little, no longer draws the edge (Duntley 1963). Luminance mean. */
+function contrastLoss(world: Underwater, subject: Spectrum): number {
+  const beam = pathTransmittance(world.water.beam_attenuation_per_m, world.scene.subject_distance_m);
+  return lossStops(illuminance_lx(subject), illuminance_lx(multiply(subject, beam)));
+}

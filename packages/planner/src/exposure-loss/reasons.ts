@@ -1,0 +1,68 @@
+import { hasLensFilter } from "../light/lens-filter.js";
+import { reason } from "../messages/say.js";
+import type { Reason } from "../result/common.js";
+import type { ExposureAtDepth } from "../result/exposure-loss.js";
+import type { Scene } from "../scene/scene.js";
+
+/** Below this share of contrast, haze and not colour limits the picture: a judgement. */
+const HAZE_LIMITS_BELOW_PERCENT = 30;
+
+export function exposureReasons(scene: Scene, answers: readonly ExposureAtDepth[]): Reason[] {
+  const shallowest = answers[0];
+  const deepest = answers[answers.length - 1];
+  const reasons: Reason[] = [];
+  if (shallowest.verdict === "too_bright") reasons.push(tooBright(shallowest));
+  if (deepest.verdict === "too_dark") {
+    reasons.push(
+      reason("too_dark", "computed", {
+        depth_m: deepest.depth_m,
+        shortfall_stops: deepest.shortfall_stops?.likely ?? 0,
+        iso: deepest.iso,
+        f_number: deepest.f_number,
+      }),
+    );
+    reasons.push(
+      hasLensFilter(scene)
+        ? reason("filter_makes_it_darker", "computed", { stops: deepest.lens_filter_loss_stops.likely })
+        : reason("any_filter_would_worsen", "computed"),
+    );
+  }
+  for (const answer of answers.length > 1 ? [shallowest, deepest] : [shallowest]) {
+    if (answer.verdict !== "fits") continue;
+    const { depth_m, iso, f_number, exposure_value_ev100 } = answer;
+    reasons.push(
+      reason("exposure_fits", "computed", { depth_m, iso, f_number, ev: exposure_value_ev100.likely }),
+    );
+  }
+  if (deepest.total_loss_stops && deepest.depth_loss_stops) {
+    reasons.push(
+      reason("water_takes_most", "computed", {
+        depth_m: deepest.depth_m,
+        depth_stops: deepest.depth_loss_stops.likely,
+        total_stops: deepest.total_loss_stops.likely,
+      }),
+    );
+  }
+  if (deepest.contrast_left_percent.likely < HAZE_LIMITS_BELOW_PERCENT) {
+    reasons.push(
+      reason("haze_is_the_limit", "computed", {
+        distance_m: scene.subject_distance_m,
+        contrast_percent: deepest.contrast_left_percent.likely,
+      }),
+    );
+  }
+  return reasons;
+}
+
+const tooBright = ({
+  depth_m,
+  excess_stops,
+  f_number_needed,
+  neutral_density_needed,
+}: ExposureAtDepth): Reason =>
+  reason("too_bright", "computed", {
+    depth_m,
+    excess_stops: excess_stops?.likely ?? 0,
+    f_number: f_number_needed ?? 0,
+    density: neutral_density_needed ?? 0,
+  });

@@ -1,0 +1,216 @@
+/** How to pay for light that is lost, or get rid of light in excess, within what camera and dive allow. */
+import {
+  coneIntensity_cd,
+  densityToStops,
+  illuminance_lx,
+  multiply,
+  perLumen,
+  stopsToDensity,
+  whiteLampPerLumen,
+} from "@sunfathom/optics";
+import { limitsOf, type Settings } from "../camera/exposure-settings.js";
+import type { Conditions } from "../light/conditions.js";
+import { daylightUnder } from "../light/daylight.js";
+import { highestSun_deg } from "../light/highest-sun.js";
+import { hasLensFilter, lensFilterOf } from "../light/lens-filter.js";
+import { type Underwater, underwater } from "../light/underwater.js";
+import { shown } from "../messages/format.js";
+import type { WayToPay } from "../result/exposure-loss.js";
+import { NOMINAL } from "../uncertainty/nuisance.js";
+import { budgetAt } from "./budget.js";
+
+/** A lamp to count in: what a wide beam at arm's length gives. */
+const LAMP = { cct_K: 5600, beam_angle_deg: 100, distance_m: 0.8 };
+const EXACT = 1e-9;
+
+interface Task {
+  conditions: Conditions;
+  depth_m: number;
+  ev100: number;
+  /** Stops that are missing (above 0), or in excess (below 0), at the settings reached. */
+  missing: number;
+  settings: Settings;
+}
+
+export function waysToPay(
+  conditions: Conditions,
+  depth_m: number,
+  ev100: number,
+  settings: Settings,
+): WayToPay[] {
+  const task = { conditions, depth_m, ev100, settings, missing: -settings.off_by_stops };
+  const ways = task.missing > 0 ? whenDark(task) : task.missing < 0 ? whenBright(task) : whenItFits(task);
+  return ways
+    .filter((way): way is WayToPay => way !== undefined)
+    .sort((a, b) => Number(b.enough) - Number(a.enough));
+}
+
+/** The same exposure, paid by gain or by aperture. */
+function whenItFits({ conditions: { scene }, settings }: Task): (WayToPay | undefined)[] {
+  const limits = limitsOf(scene);
+  const iso = settings.iso * (limits.min_f_number / settings.f_number) ** 2;
+  const f_number = settings.f_number * Math.sqrt(limits.max_iso / settings.iso);
+  const closed = Math.min(f_number, limits.max_f_number);
+  const isoClosed = settings.iso * (closed / settings.f_number) ** 2;
+  return [
+    iso >= limits.min_iso - EXACT
+      ? {
+          way: "iso",
+          text: `Aperture wide open at f/${shown(limits.min_f_number, 1)}: ISO ${shown(iso)}.`,
+          gains_stops: 0,
+          enough: true,
+          iso,
+          f_number: limits.min_f_number,
+        }
+      : undefined,
+    closed > settings.f_number + EXACT
+      ? {
+          way: "aperture",
+          text: `More depth of field at f/${shown(closed, 1)}, paid with ISO ${shown(isoClosed)}.`,
+          gains_stops: 0,
+          enough: true,
+          iso: isoClosed,
+          f_number: closed,
+        }
+      : undefined,
+  ];
+}
+
+function whenDark(task: Task): (WayToPay | undefined)[] {
+  const { conditions, settings, missing } = task;
+  const iso = settings.iso * 2 ** missing;
+  return [
+    filterOff(task),
+    higherSun(task),
+    shallower(task),
+    lamp(task),
+    longerShutter(task),
+    {
+      way: "iso",
+      text: `ISO ${shown(iso)} would do it, beyond the ${shown(settings.iso)} that this camera is allowed: noise pays.`,
+      gains_stops: missing,
+      enough: conditions.scene.iso !== undefined && iso <= conditions.scene.max_iso,
+      iso,
+    },
+  ];
+}
+
+function whenBright({ conditions, missing, settings }: Task): (WayToPay | undefined)[] {
+  const f_number = settings.f_number * 2 ** (-missing / 2);
+  const neutral_density = stopsToDensity(-missing);
+  const shutter_s = settings.shutter_s * 2 ** missing;
+  const fixed = conditions.scene.f_number !== undefined;
+  return [
+    {
+      way: "aperture",
+      text: `Close the aperture to f/${shown(f_number, 1)}.`,
+      gains_stops: missing,
+      enough: fixed && f_number <= conditions.scene.max_f_number,
+      f_number,
+    },
+    {
+      way: "neutral_density",
+      text: `Mount neutral density ${shown(neutral_density, 1)} (${shown(densityToStops(neutral_density), 1)} stops).`,
+      gains_stops: missing,
+      enough: true,
+      neutral_density,
+    },
+    {
+      way: "shutter",
+      text: `Shorten the exposure to 1/${shown(1 / shutter_s)} s; movement then looks less smooth in video.`,
+      gains_stops: missing,
+      enough: true,
+      shutter_s,
+    },
+  ];
+}
+
+function filterOff({ conditions, missing, depth_m, ev100 }: Task): WayToPay | undefined {
+  const { scene } = conditions;
+  if (!hasLensFilter(scene)) return undefined;
+  const bare = budgetAt(
+    underwater(conditions, NOMINAL),
+    lensFilterOf({ filter_change_underwater: "none" }, NOMINAL),
+    depth_m,
+  );
+  const gains_stops = bare.ev100 - ev100;
+  return {
+    way: "filter_off",
+    text: `Take the filter off the lens: it holds back ${shown(gains_stops, 1)} stops.`,
+    gains_stops,
+    enough: gains_stops >= missing,
+  };
+}
+
+const ev100Of = (world: Underwater, depth_m: number): number =>
+  budgetAt(world, lensFilterOf(world.scene, NOMINAL), depth_m).ev100;
+
+function higherSun({ conditions, missing, depth_m, ev100 }: Task): WayToPay | undefined {
+  if (!conditions.sun) return undefined;
+  const sun_elevation_deg = highestSun_deg(conditions);
+  if (sun_elevation_deg <= conditions.sun.elevation_deg + 1) return undefined;
+  const daylight = daylightUnder({ elevation_deg: sun_elevation_deg }, conditions.scene);
+  const gains_stops = ev100Of(underwater({ ...conditions, daylight }, NOMINAL), depth_m) - ev100;
+  return {
+    way: "higher_sun",
+    text: `Wait for a sun ${shown(sun_elevation_deg)} degrees high: ${shown(gains_stops, 1)} stops more.`,
+    gains_stops,
+    enough: gains_stops >= missing,
+    sun_elevation_deg,
+  };
+}
+
+/** The deepest depth at which it fits, to a centimetre; undefined where even half a metre is too dark. */
+function shallower({ conditions, missing, depth_m, ev100 }: Task): WayToPay | undefined {
+  if (!conditions.daylight) return undefined;
+  const world = underwater(conditions, NOMINAL);
+  const wanted = ev100 + missing;
+  let low = Math.min(0.5, depth_m);
+  if (ev100Of(world, low) < wanted) return undefined;
+  let high = depth_m;
+  while (high - low > 0.01) {
+    const middle = (low + high) / 2;
+    if (ev100Of(world, middle) >= wanted) low = middle;
+    else high = middle;
+  }
+  return {
+    way: "shallower",
+    text: `Film no deeper than ${shown(low, 1)} m.`,
+    gains_stops: missing,
+    enough: true,
+    depth_m: low,
+  };
+}
+
+/** Flux of a wide lamp at arm's length that lifts the subject to what is wanted. */
+function lamp({ conditions, missing, depth_m }: Task): WayToPay {
+  const world = underwater(conditions, NOMINAL);
+  const budget = budgetAt(world, lensFilterOf(conditions.scene, NOMINAL), depth_m);
+  const wanted_lx = 2 ** budget.log2SubjectLux * (2 ** missing - 1);
+  const left = world.path_per_m.map((k) => Math.exp(-k * LAMP.distance_m));
+  const throughWater = illuminance_lx(multiply(perLumen(whiteLampPerLumen(LAMP.cct_K)), left));
+  const lux_per_lm = (coneIntensity_cd(1, LAMP.beam_angle_deg) / LAMP.distance_m ** 2) * throughWater;
+  const lamp_flux_lm = wanted_lx / lux_per_lm;
+  return {
+    way: "lamp",
+    text: `A white lamp of ${shown(lamp_flux_lm)} lm with a beam of ${LAMP.beam_angle_deg} degrees at ${LAMP.distance_m} m; then balance to the lamp.`,
+    gains_stops: missing,
+    enough: true,
+    lamp_flux_lm,
+  };
+}
+
+function longerShutter({ conditions, missing, settings }: Task): WayToPay | undefined {
+  const { frame_rate_fps } = conditions.scene;
+  const longest = frame_rate_fps === undefined ? undefined : 1 / frame_rate_fps;
+  const shutter_s = Math.min(settings.shutter_s * 2 ** missing, longest ?? Infinity);
+  const gains_stops = Math.log2(shutter_s / settings.shutter_s);
+  if (gains_stops < EXACT) return undefined;
+  return {
+    way: "shutter",
+    text: `Expose for 1/${shown(1 / shutter_s, 1)} s: ${shown(gains_stops, 1)} stops more, and more blur from movement.`,
+    gains_stops,
+    enough: gains_stops >= missing - EXACT,
+    shutter_s,
+  };
+}
