@@ -34,6 +34,7 @@ export * from "./water/jerlov-1976.js";
 export * from "./water/kd-table.js";
 export * from "./water/path-attenuation.js";
 export * from "./water/pure-water.js";
+export * from "./water/raman-bartlett-1998.js";
 export * from "./water/water-description.js";
 export * from "./water/water-from-clarity.js";
 export * from "./water/water-from-name.js";

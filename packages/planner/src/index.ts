@@ -10,5 +10,7 @@ export type * from "./result/exposure-loss.js";
 export type * from "./result/filter-choice.js";
 export type * from "./result/mixed-light.js";
 export type * from "./result/reference.js";
+export type * from "./result/white-balance.js";
 export type * from "./scene/scene.js";
 export * from "./scene/scene-problem.js";
+export { whiteBalance } from "./white-balance/white-balance.js";

@@ -15,9 +15,11 @@ import {
 import { sensorProfile } from "../camera/sensor-profile.js";
 import { conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
+import { redTrustedTo_m } from "../light/inelastic.js";
 import { lightSources } from "../light/sources.js";
 import { type Underwater, underwater } from "../light/underwater.js";
 import { cautionsFor } from "../messages/cautions-for.js";
+import { cctReasons } from "../messages/cct-reason.js";
 import { reason } from "../messages/say.js";
 import { sunReasons } from "../messages/sun-reasons.js";
 import type { AttenuationAnswer, DepthLight } from "../result/attenuation.js";
@@ -31,8 +33,6 @@ const AT_600_NM = (600 - FIRST_NM) / STEP_NM;
 const RED_BAND: Spectrum = WAVELENGTHS_NM.map((nm, i) =>
   i === AT_600_NM ? 0.5 : nm > 600 && nm <= 700 ? 1 : 0,
 );
-/** Inelastic scattering outweighs transmitted red from about here in the clearest water (see `models`). */
-const INELASTIC_FROM_M = 20;
 const DEEPEST_SEARCHED_M = 300;
 
 /** Light just below the surface; an even sky of 5500 K where there is no daylight, for losses only. */
@@ -161,16 +161,12 @@ function reasonsOf(world: Underwater, answers: readonly DepthLight[]): Reason[] 
       depth_m: deepest.depth_m,
     }),
   ];
-  const meaningless = answers.find((a) => a.cct_K === undefined);
-  if (meaningless) {
-    reasons.push(
-      reason("cct_without_meaning", "computed", { depth_m: meaningless.depth_m, duv: meaningless.duv }),
-    );
-  }
+  reasons.push(...cctReasons(answers));
   if (world.daylight) reasons.push(reason("sun_path", "computed", { mu0: world.daylight.below.mu0 }));
   else reasons.push(reason("no_daylight_relative", "computed"));
-  if (deepest.depth_m > INELASTIC_FROM_M) {
-    reasons.push(reason("red_not_only_transmitted", "computed", { depth_m: INELASTIC_FROM_M }));
+  const trusted_m = redTrustedTo_m(world);
+  if (trusted_m !== undefined && deepest.depth_m > trusted_m) {
+    reasons.push(reason("red_not_only_transmitted", "computed", { depth_m: trusted_m }));
   }
   return reasons;
 }

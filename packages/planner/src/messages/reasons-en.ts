@@ -6,6 +6,8 @@ export const REASONS_EN = {
     `At ${shown(p.depth_m, 1)} m this water has taken ${shown(p.red_stops, 1)} stops from the red channel, ${shown(p.green_stops, 1)} from green and ${shown(p.blue_stops, 1)} from blue.`,
   cct_without_meaning: (p: { depth_m: number; duv: number }) =>
     `From ${shown(p.depth_m, 1)} m the light lies ${shown(Math.abs(p.duv), 3)} from the Planckian locus: a colour temperature in kelvin has no meaning there (CIE: beyond 0.05), so none is given. Balance on a card.`,
+  cct_beyond_locus: (p: { depth_m: number }) =>
+    `From ${shown(p.depth_m, 1)} m the light is bluer than any glowing body: it has no colour temperature in kelvin. Balance on a card.`,
   no_daylight_relative: () =>
     "Without daylight the losses are those that an even sky of 5500 K would suffer; no illuminance is given.",
   red_not_only_transmitted: (p: { depth_m: number }) =>
@@ -68,6 +70,16 @@ export const REASONS_EN = {
 
   haze_is_the_limit: (p: { distance_m: number; contrast_percent: number }) =>
     `Over ${shown(p.distance_m, 1)} m of this water ${shown(p.contrast_percent)} % of the contrast is left: haze, not colour, is the limit. Come closer before anything else.`,
+
+  kelvin_leaves_the_water: (p: { cct_K: number; left: number; path_m: number }) =>
+    `Set to the lamps' own ${shown(p.cct_K)} K, the camera would leave a cast of ${shown(p.left, 1)} (CIEDE2000) from ${shown(p.path_m, 1)} m of water between lamp, subject and camera: a card at working distance takes it out.`,
+  balance_again: (p: { times: number; first_m: number; tolerance: number }) =>
+    `Light changes with depth: going down, the cast since the last balance reaches ${shown(p.tolerance, 1)} (CIEDE2000) ${p.times === 1 ? "once" : `${shown(p.times)} times`}, first at ${shown(p.first_m, 1)} m.`,
+  one_balance_serves: (p: { tolerance: number }) =>
+    `One balance serves the whole range: the cast stays under ${shown(p.tolerance, 1)} (CIEDE2000).`,
+  balance_in_reach: () => "The camera's white balance reaches a neutral card over the whole range.",
+  balance_falls_short: (p: { depth_m: number; short_stops: number; cast: number }) =>
+    `From ${shown(p.depth_m, 1)} m on the camera's balance falls short: at the deep end by ${shown(p.short_stops, 1)} stops between channels, which leaves a cast of ${shown(p.cast, 1)} (CIEDE2000) on grey.`,
 
   lamps_only: (p: { red: number; green: number; blue: number }) =>
     `Lamps are the only light: balance to them. The water between lamp, subject and camera still takes ${shown(p.red, 2)} stops of red, ${shown(p.green, 2)} of green and ${shown(p.blue, 2)} of blue, so a card at working distance is better than a kelvin setting.`,

@@ -1,17 +1,12 @@
 import { add, illuminance_lx, multiply, pathTransmittance, type Spectrum } from "@sunfathom/optics";
-import { rawOf, type SensorProfile, sensorProfile } from "../camera/sensor-profile.js";
+import { castBetween, redExcessStops } from "../camera/cast.js";
+import { rawOf, type SensorProfile } from "../camera/sensor-profile.js";
 import { conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
 import { lampsAtPort } from "../light/lamps.js";
 import { requireLight } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
-import {
-  lampLightAt,
-  towardsCamera,
-  type Underwater,
-  underwater,
-  uprightDaylightAt,
-} from "../light/underwater.js";
+import { towardsCamera, type Underwater, underwater } from "../light/underwater.js";
 import { cautionsFor } from "../messages/cautions-for.js";
 import { reason } from "../messages/say.js";
 import { sunReasons } from "../messages/sun-reasons.js";
@@ -21,20 +16,8 @@ import type { Scene } from "../scene/scene.js";
 import { causesOf } from "../uncertainty/causes.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { mapRising, propagate, shareOfCauses } from "../uncertainty/propagate.js";
-import { redExcessStops, splitDeltaE00 } from "./split.js";
-import { VISIBLE_SPLIT_DELTA_E00, waysOut } from "./ways-out.js";
-
-interface Both {
-  daylight: Spectrum;
-  lamps: Spectrum;
-  profile: SensorProfile;
-}
-
-const lightsAt = (world: Underwater, depth_m: number): Both => ({
-  daylight: uprightDaylightAt(world, depth_m),
-  lamps: lampLightAt(world),
-  profile: sensorProfile(world.nuisance.crosstalkSd),
-});
+import { lightsAt, verdictAt } from "./lights.js";
+import { waysOut } from "./ways-out.js";
 
 /** Log to base 2 of an illuminance; of a millionth of a lux where it is dark, so that differences stay finite. */
 const log2Lux = (light: Spectrum): number => Math.log2(Math.max(1e-6, illuminance_lx(light)));
@@ -74,7 +57,7 @@ function numbersAt(world: Underwater, depth_m: number, mixed: boolean): Numbers 
     red: ratio[0],
     green: ratio[1],
     blue: ratio[2],
-    split: mixed ? splitDeltaE00(profile, daylight, both) : 0,
+    split: mixed ? castBetween(profile, daylight, both) : 0,
     redExcess: mixed ? redExcessStops(profile, daylight, both) : 0,
     log2LampLux: log2Lux(lamps),
     log2DaylightLux: log2Lux(daylight),
@@ -96,16 +79,6 @@ function waterLoss(world: Underwater, profile: SensorProfile): number[] {
   const path_m = Math.min(...lamps.map((lamp) => lamp.distance_m)) + subject_distance_m;
   const port = lampsAtPort(lamps);
   return stopsBetween(profile, multiply(port, pathTransmittance(world.path_per_m, path_m)), port);
-}
-
-function verdictAt(world: Underwater, depth_m: number): MixedLightVerdict {
-  if (world.scene.lamps.length === 0) return "daylight_only";
-  if (!world.daylight) return "lamps_only";
-  const { daylight, lamps, profile } = lightsAt(world, depth_m);
-  const both = add(daylight, lamps);
-  if (splitDeltaE00(profile, lamps, both) <= VISIBLE_SPLIT_DELTA_E00) return "lamps_lead";
-  if (splitDeltaE00(profile, daylight, both) <= VISIBLE_SPLIT_DELTA_E00) return "daylight_leads";
-  return "lights_fight";
 }
 
 function atDepth(world: Underwater, depth_m: number, e: Record<keyof Numbers, Estimate>): MixedLightAtDepth {

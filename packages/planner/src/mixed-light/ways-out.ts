@@ -1,25 +1,19 @@
 import { add, CLEAR, filterTransmittance, illuminance_lx, multiply, type Spectrum } from "@sunfathom/optics";
+import { castBetween } from "../camera/cast.js";
 import { rawOf, type SensorProfile } from "../camera/sensor-profile.js";
 import { lampFilter, lampSpectrum } from "../light/lamps.js";
 import { lampLightAt, type Underwater } from "../light/underwater.js";
 import { shown } from "../messages/format.js";
 import type { WayOut } from "../result/mixed-light.js";
-import { splitDeltaE00 } from "./split.js";
-
-/** A split that is seen at a glance; below it the lights are taken to live together. */
-export const VISIBLE_SPLIT_DELTA_E00 = 5;
+import { type Both, VISIBLE_SPLIT_DELTA_E00 } from "./lights.js";
 
 /** Lamp filters are searched from 0.15 to 3.0 in steps of half a stop. */
 const LAMP_DENSITIES = Array.from({ length: 20 }, (_, i) => Math.round((i + 1) * 15) / 100);
 /** Lamp distances are searched from a tenth of today's in steps of a twentieth. */
 const CLOSER_STEPS = Array.from({ length: 18 }, (_, i) => (18 - i) / 20);
 
-export interface Lights {
+export interface Lights extends Both {
   world: Underwater;
-  profile: SensorProfile;
-  /** On the upright subject, W m^-2 nm^-1. */
-  daylight: Spectrum;
-  lamps: Spectrum;
 }
 
 /** What can be done where lamps and daylight fight, the least split first, the cheapest of equals first. */
@@ -47,7 +41,7 @@ function lampFilterWay({ world, profile, daylight, lamps }: Lights): WayOut {
   const candidates = LAMP_DENSITIES.map((density) => {
     const filter = filterTransmittance("blue", density);
     const filtered = lampLightAt(world, { filter });
-    return { density, filter, filtered, split: splitDeltaE00(profile, daylight, add(daylight, filtered)) };
+    return { density, filter, filtered, split: castBetween(profile, daylight, add(daylight, filtered)) };
   });
   const best = candidates.reduce((a, b) => (b.split < a.split ? b : a));
   const unfiltered = lampLightAt(world, { filter: CLEAR });
@@ -84,7 +78,7 @@ function balanceToLamps({ profile, daylight, lamps }: Lights): WayOut {
   return {
     way: "balance_to_lamps",
     text: "Balance to a card lit by the lamps: the subject looks right and everything that only daylight reaches turns blue or green.",
-    split_left_delta_e00: splitDeltaE00(profile, lamps, add(daylight, lamps)),
+    split_left_delta_e00: castBetween(profile, lamps, add(daylight, lamps)),
     cost_stops: 0,
   };
 }
@@ -95,7 +89,7 @@ function comeCloser({ world, profile, daylight, lamps }: Lights): WayOut | undef
   for (const share of CLOSER_STEPS) {
     const lamp_distance_m = now * share;
     const closer = lampLightAt(world, { distance_m: lamp_distance_m });
-    const split = splitDeltaE00(profile, closer, add(daylight, closer));
+    const split = castBetween(profile, closer, add(daylight, closer));
     if (split > VISIBLE_SPLIT_DELTA_E00) continue;
     return {
       way: "come_closer",

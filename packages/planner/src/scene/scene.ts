@@ -102,6 +102,8 @@ export interface Camera {
   white_balance_max_cct_K: number;
   /** Largest distance from the Planckian locus that the balance can compensate, in CIE 1960 uv. */
   white_balance_max_duv: number;
+  /** Colour shift between two balances that is let pass, in CIEDE2000; the planner's default where absent. */
+  balance_tolerance_delta_e00?: number;
 }
 
 export type FilterChange = "none" | "flip" | "clip_on";

@@ -1,0 +1,26 @@
+import { FIRST_NM, ramanDownwelling, STEP_NM } from "@sunfathom/optics";
+import type { Underwater } from "./underwater.js";
+
+/** Deep red, where water takes most and its own red shows first. */
+const DEEP_RED = (650 - FIRST_NM) / STEP_NM;
+const DEEPEST_SEARCHED_M = 200;
+
+/**
+ * Depth from which red at 650 nm is made by inelastic scattering more than it comes down from the surface, to a centimetre: red
+ * figures of an elastic model are not to be trusted below it. Undefined without daylight.
+ */
+export function redTrustedTo_m({ daylight, kd_per_m }: Underwater): number | undefined {
+  if (!daylight) return undefined;
+  const { downwelling } = daylight.below;
+  const madeOverTransmitted = (depth_m: number): number =>
+    ramanDownwelling(downwelling, kd_per_m, depth_m)[DEEP_RED] /
+    (downwelling[DEEP_RED] * Math.exp(-kd_per_m[DEEP_RED] * depth_m));
+  let low = 0;
+  let high = DEEPEST_SEARCHED_M;
+  while (high - low > 0.01) {
+    const middle = (low + high) / 2;
+    if (madeOverTransmitted(middle) < 1) low = middle;
+    else high = middle;
+  }
+  return (low + high) / 2;
+}

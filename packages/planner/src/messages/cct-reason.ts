@@ -1,0 +1,19 @@
+import { CCT_MEANINGFUL_DUV } from "@sunfathom/optics";
+import type { Reason } from "../result/common.js";
+import { reason } from "./say.js";
+
+interface LightAtDepth {
+  depth_m: number;
+  duv: number;
+  cct_K?: number;
+}
+
+/** Why no colour temperature is given from some depth on; empty where one is given throughout. */
+export function cctReasons(depths: readonly LightAtDepth[]): Reason[] {
+  const first = depths.find(({ cct_K }) => cct_K === undefined);
+  if (!first) return [];
+  const { depth_m, duv } = first;
+  return Math.abs(duv) > CCT_MEANINGFUL_DUV
+    ? [reason("cct_without_meaning", "computed", { depth_m, duv })]
+    : [reason("cct_beyond_locus", "computed", { depth_m })];
+}

@@ -1,0 +1,32 @@
+import { add, type Spectrum } from "@sunfathom/optics";
+import { castBetween } from "../camera/cast.js";
+import { type SensorProfile, sensorProfile } from "../camera/sensor-profile.js";
+import { lampLightAt, type Underwater, uprightDaylightAt } from "../light/underwater.js";
+import type { MixedLightVerdict } from "../result/mixed-light.js";
+
+/** A split that is seen at a glance; below it the lights are taken to live together: a judgement. */
+export const VISIBLE_SPLIT_DELTA_E00 = 5;
+
+/** Both lights on the subject, W m^-2 nm^-1, and the sensor that looks at them. */
+export interface Both {
+  daylight: Spectrum;
+  lamps: Spectrum;
+  profile: SensorProfile;
+}
+
+export const lightsAt = (world: Underwater, depth_m: number): Both => ({
+  daylight: uprightDaylightAt(world, depth_m),
+  lamps: lampLightAt(world),
+  profile: sensorProfile(world.nuisance.crosstalkSd),
+});
+
+/** Which light leads on the subject, by what one balance would leave. */
+export function verdictAt(world: Underwater, depth_m: number): MixedLightVerdict {
+  if (world.scene.lamps.length === 0) return "daylight_only";
+  if (!world.daylight) return "lamps_only";
+  const { daylight, lamps, profile } = lightsAt(world, depth_m);
+  const both = add(daylight, lamps);
+  if (castBetween(profile, lamps, both) <= VISIBLE_SPLIT_DELTA_E00) return "lamps_lead";
+  if (castBetween(profile, daylight, both) <= VISIBLE_SPLIT_DELTA_E00) return "daylight_leads";
+  return "lights_fight";
+}

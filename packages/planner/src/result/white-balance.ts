@@ -1,0 +1,36 @@
+import type { AnswerParts, Estimate } from "./common.js";
+
+export interface WhiteBalanceAnswer extends WhiteBalanceFigures, AnswerParts {
+  /** Ready to say, in order. */
+  procedure: string[];
+}
+
+export interface WhiteBalanceFigures {
+  /** Balance on a card; `card_at_lamp_distance` where lamps are the only light or lead. */
+  method: "card" | "card_at_lamp_distance";
+  /** Where one balance is no longer good, going down and coming up: the depths at which to balance. First entry: the start. */
+  balance_depths_descending_m: number[];
+  balance_depths_ascending_m: number[];
+  /** Colour shift between two balances that was allowed, in CIEDE2000. */
+  balance_tolerance_delta_e00: number;
+  /** For lamps: the kelvin setting that comes nearest, and what it would leave on a grey card. */
+  lamp_kelvin_setting_K?: number;
+  lamp_kelvin_leaves_delta_e00?: Estimate;
+  depths: BalanceAtDepth[];
+}
+
+export interface BalanceAtDepth {
+  depth_m: number;
+  /** Gains of the channels that make a card neutral, the smallest being 1. */
+  red_gain: Estimate;
+  green_gain: Estimate;
+  blue_gain: Estimate;
+  /** Whether the camera's balance reaches them, and how far it falls short between channels. */
+  in_reach: boolean;
+  short_of_reach_stops: number;
+  /** Cast that stays on a grey card after balancing, in CIEDE2000. */
+  cast_left_delta_e00: number;
+  /** Correlated colour temperature of the light on the card; absent where it has no meaning. */
+  cct_K?: number;
+  duv: number;
+}

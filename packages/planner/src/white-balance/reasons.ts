@@ -1,0 +1,40 @@
+import type { Conditions } from "../light/conditions.js";
+import { cctReasons } from "../messages/cct-reason.js";
+import { reason } from "../messages/say.js";
+import type { Reason } from "../result/common.js";
+import type { WhiteBalanceFigures } from "../result/white-balance.js";
+
+export function balanceReasons({ scene }: Conditions, answer: WhiteBalanceFigures): Reason[] {
+  const reasons: Reason[] = [];
+  const { depths, balance_depths_descending_m: down, balance_tolerance_delta_e00: tolerance } = answer;
+  if (answer.lamp_kelvin_setting_K !== undefined && answer.lamp_kelvin_leaves_delta_e00) {
+    reasons.push(
+      reason("kelvin_leaves_the_water", "computed", {
+        cct_K: answer.lamp_kelvin_setting_K,
+        left: answer.lamp_kelvin_leaves_delta_e00.likely,
+        path_m: Math.min(...scene.lamps.map((lamp) => lamp.distance_m)) + scene.subject_distance_m,
+      }),
+    );
+  }
+  if (scene.max_depth_m > scene.min_depth_m) {
+    reasons.push(
+      down.length > 1
+        ? reason("balance_again", "computed", { times: down.length - 1, first_m: down[1], tolerance })
+        : reason("one_balance_serves", "computed", { tolerance }),
+    );
+  }
+  const outOfReach = depths.find(({ in_reach }) => !in_reach);
+  if (outOfReach) {
+    const deepest = depths[depths.length - 1];
+    reasons.push(
+      reason("balance_falls_short", "computed", {
+        depth_m: outOfReach.depth_m,
+        short_stops: deepest.short_of_reach_stops,
+        cast: deepest.cast_left_delta_e00,
+      }),
+    );
+  } else {
+    reasons.push(reason("balance_in_reach", "computed"));
+  }
+  return [...reasons, ...cctReasons(depths)];
+}
