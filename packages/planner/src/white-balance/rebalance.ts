@@ -40,14 +40,10 @@ function firstBeyond(
   const steps = Math.floor(Math.abs(to_m - last_m) / STEP_M + 1e-9);
   const at = (step: number) => Math.round((last_m + direction * step * STEP_M) * 10) / 10;
   const first = Math.ceil(LEAST_LEG_M / STEP_M);
-  // Shift grows with distance from the balance, so the first depth beyond the tolerance can be bisected.
-  if (steps < first || shift(last_m, at(steps)) <= tolerance) return undefined;
-  let low = first - 1;
-  let high = steps;
-  while (high - low > 1) {
-    const middle = (low + high) >> 1;
-    if (shift(last_m, at(middle)) > tolerance) high = middle;
-    else low = middle;
+
+  // Step by step: where the camera's reach ends, the shift can fall again, since a new balance would do little better.
+  for (let step = first; step <= steps; step++) {
+    if (shift(last_m, at(step)) > tolerance) return at(step);
   }
-  return at(high);
+  return undefined;
 }

@@ -78,7 +78,12 @@ function avoidableCast({ scene }: Conditions, world: Underwater): ShiftBetween {
   const profile = sensorProfile(0);
   const reach = balanceReach(scene, profile);
   const filter = lensFilterOf(scene, NOMINAL);
-  const rawAt = (depth_m: number) => rawOf(profile, cardLight(world, filter, depth_m));
+  const known = new Map<number, Vector3>();
+  const rawAt = (depth_m: number): Vector3 => {
+    const raw = known.get(depth_m) ?? rawOf(profile, cardLight(world, filter, depth_m));
+    known.set(depth_m, raw);
+    return raw;
+  };
   const neutralAt = (raw: Vector3): Vector3 => {
     const { gains } = balanceToCard(reach, raw);
     return [1 / gains[0], 1 / gains[1], 1 / gains[2]];
