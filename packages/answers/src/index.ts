@@ -1,3 +1,4 @@
+export { MODEL_VERSION as modelVersion } from "@sunfathom/planner";
 export { type Answered, answer, prepare, type Ready, type Refused } from "./operations/answer.js";
 export type { Operation } from "./operations/operation.js";
 export { type OperationName, operations } from "./operations/table.js";

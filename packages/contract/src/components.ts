@@ -1,4 +1,5 @@
 import type { z } from "zod/v3";
+import { ErrorMeaning, ProblemPage } from "./problem/page.js";
 import { FieldError, problemSchemas } from "./problem/problem.js";
 import * as reference from "./reference/reference.js";
 import * as attenuation from "./result/attenuation.js";
@@ -7,18 +8,24 @@ import * as estimates from "./result/estimates.js";
 import * as exposureLoss from "./result/exposure-loss.js";
 import * as filterChoice from "./result/filter-choice.js";
 import * as mixedLight from "./result/mixed-light.js";
+import { CardSample, TransferCurve } from "./scene/card.js";
 import { DaylightBasis } from "./scene/daylight.js";
+import { SubjectFacing } from "./scene/dive.js";
 import { BeamMedium, Lamp, LedName, ResolvedLamp } from "./scene/lamps.js";
 import { FilterChange, FilterKind, TransmittanceSample } from "./scene/lens-filter.js";
 import { ResolvedScene, Scene } from "./scene/scene.js";
-import { KdSample, WaterType } from "./scene/water.js";
+import { KdSample, WaterHue, WaterType } from "./scene/water.js";
 import { Health } from "./service/health.js";
 
 const all: Record<string, z.ZodTypeAny> = {
   Scene,
   WaterType,
+  WaterHue,
   KdSample,
+  CardSample,
+  TransferCurve,
   DaylightBasis,
+  SubjectFacing,
   FilterKind,
   FilterChange,
   TransmittanceSample,
@@ -41,6 +48,8 @@ const all: Record<string, z.ZodTypeAny> = {
   ...reference,
   Health,
   FieldError,
+  ErrorMeaning,
+  ProblemPage,
   ...problemSchemas,
 };
 

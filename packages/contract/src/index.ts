@@ -10,6 +10,7 @@ export {
   problemType,
 } from "./problem/catalogue.js";
 export { type FieldErrorCode, fieldErrorCodes, maxErrors } from "./problem/error-codes.js";
+export { problemPage } from "./problem/page.js";
 export { type FieldError, type Problem, problemComponent } from "./problem/problem.js";
 export type { FilterKindInfo, ModelInfo, WaterTypeInfo } from "./reference/reference.js";
 export type { AttenuationAnswer } from "./result/attenuation.js";
@@ -21,7 +22,8 @@ export type { Rule, Violation } from "./rules/rule.js";
 export { lampDefaults, sceneDefaults } from "./scene/defaults.js";
 export { type SceneExample, type SceneExampleName, sceneExamples } from "./scene/examples.js";
 export { flatLampNames } from "./scene/flat-lamp-names.js";
+export { placeTimeNames } from "./scene/place-time-names.js";
 export type { ResolvedScene, Scene } from "./scene/scene.js";
 export { shutterOfFrame_s } from "./scene/shutter.js";
 export * from "./scene/values.js";
-export { waterBases } from "./scene/water-bases.js";
+export { fieldsBesideLists, waterBases } from "./scene/water-bases.js";

@@ -12,7 +12,7 @@ for (const [name, schema] of Object.entries(wireSchemas)) ajv.addSchema({ ...sch
 
 /** Scenes at the edges of what a caller can say. */
 const edges: Record<string, Scene> = {
-  turbid_and_deep: { water_type: "9C", min_depth_m: 0.1, max_depth_m: 60 },
+  turbid: { water_type: "9C", min_depth_m: 0.1, max_depth_m: 10 },
   clear_and_bright: { water_type: "I", depth_m: 0.1, sun_elevation_deg: 90, iso: 400, f_number: 5.6 },
   overcast: { water_type: "II", depth_m: 10, cloud_oktas: 8, wind_speed_m_s: 20 },
   measured_water: {
@@ -23,6 +23,39 @@ const edges: Record<string, Scene> = {
     ],
     min_depth_m: 3,
     max_depth_m: 30,
+  },
+  plankton: { chlorophyll_mg_m3: 0.3, depth_m: 10 },
+  disc: { secchi_depth_m: 12, water_hue: "blue_green", depth_m: 10 },
+  visibility: { visibility_m: 8, water_hue: "green", depth_m: 6, subject_facing: "sun" },
+  card: {
+    card_samples: [
+      { depth_m: 3, red: 0.24, green: 0.36, blue: 0.38 },
+      { depth_m: 9, red: 0.09, green: 0.24, blue: 0.31 },
+    ],
+    transfer_curve: "linear",
+    locked_exposure: true,
+    locked_balance: true,
+    depth_m: 10,
+  },
+  place_and_time: {
+    water_type: "IB",
+    depth_m: 12,
+    daylight_basis: "place_time",
+    latitude_deg: 27.8,
+    longitude_deg: 34.3,
+    local_time: "2026-06-10T10:15",
+    time_zone: "Africa/Cairo",
+  },
+  night_by_the_clock: {
+    water_type: "IB",
+    depth_m: 12,
+    daylight_basis: "place_time",
+    latitude_deg: 27.8,
+    longitude_deg: 34.3,
+    time: "2026-06-10T22:15:00+03:00",
+    lamp_flux_lm: 4000,
+    lamp_distance_m: 0.8,
+    frame_rate_fps: 24,
   },
   measured_filter: {
     water_type: "IB",

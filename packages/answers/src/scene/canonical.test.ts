@@ -16,6 +16,7 @@ describe("the one form of a scene", () => {
         min_depth_m: 12,
         max_depth_m: 12,
         subject_distance_m: 1,
+        subject_facing: "camera",
         min_iso: 100,
         max_iso: 6400,
         min_f_number: 2.8,
@@ -34,6 +35,7 @@ describe("the one form of a scene", () => {
         "cloud_oktas",
         "wind_speed_m_s",
         "subject_distance_m",
+        "subject_facing",
         "min_iso",
         "max_iso",
         "min_f_number",
@@ -59,7 +61,7 @@ describe("the one form of a scene", () => {
         { water_type: "IB", depth_m: 12, cloud_oktas: 0 },
       ],
       [
-        { water_type: "IB", depth_m: 12, shutter_s: 0.02 },
+        { water_type: "IB", depth_m: 12, shutter_s: 0.02, frame_rate_fps: 25 },
         { water_type: "IB", depth_m: 12, frame_rate_fps: 25, shutter_angle_deg: 180 },
       ],
       [
@@ -94,10 +96,10 @@ describe("the one form of a scene", () => {
   it("names the half of the exposure time that was assumed", () => {
     const base: Scene = { water_type: "IB", depth_m: 12 };
     const at24 = canonicalScene({ ...base, frame_rate_fps: 24 });
-    expect(at24.scene.shutter_s).toBe(0.02083333);
+    expect(at24.scene).toMatchObject({ shutter_s: 0.02083333, frame_rate_fps: 24 });
     expect(at24.assumed).toContain("shutter_angle_deg");
     const wide = canonicalScene({ ...base, shutter_angle_deg: 360 });
-    expect(wide.scene.shutter_s).toBe(0.04);
+    expect(wide.scene).toMatchObject({ shutter_s: 0.04, frame_rate_fps: 25 });
     expect(wide.assumed).toContain("frame_rate_fps");
   });
 

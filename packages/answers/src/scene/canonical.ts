@@ -1,7 +1,22 @@
-import { sceneDefaults as defaults, shutterOfFrame_s, type Scene as WireScene } from "@sunfathom/contract";
-import type { Camera, Daylight, Dive, LensFilter, Scene, WaterBasis } from "@sunfathom/planner";
+import {
+  sceneDefaults as defaults,
+  placeTimeNames,
+  shutterOfFrame_s,
+  type Scene as WireScene,
+} from "@sunfathom/contract";
+import type {
+  Camera,
+  CardSample,
+  Daylight,
+  Dive,
+  KdSample,
+  LensFilter,
+  Scene,
+  TransmittanceSample,
+  WaterBasis,
+} from "@sunfathom/planner";
 import { canonicalLamps } from "./canonical-lamps.js";
-import { filled, given } from "./fields.js";
+import { filled, given, inOrder } from "./fields.js";
 
 export interface CanonicalScene {
   /** Every default filled in, fields in one fixed order, one form for what can be said in several. */
@@ -9,6 +24,19 @@ export interface CanonicalScene {
   /** Names of the fields that a default filled in, in the order of the scene. */
   assumed: string[];
 }
+
+const cardFields = [
+  "depth_m",
+  "red",
+  "green",
+  "blue",
+  "iso",
+  "shutter_s",
+  "f_number",
+  "red_gain",
+  "green_gain",
+  "blue_gain",
+] as const;
 
 /**
  * The one form of a valid scene: scenes that mean the same come out the same, to the byte.
@@ -28,11 +56,14 @@ export function canonicalScene(wire: WireScene): CanonicalScene {
 }
 
 function water(wire: WireScene): WaterBasis {
+  const { kd_samples, card_samples } = wire;
   return {
-    ...given(wire, ["water_type"]),
-    ...(wire.kd_samples === undefined
+    ...given(wire, ["water_type", "chlorophyll_mg_m3", "secchi_depth_m", "visibility_m", "water_hue"]),
+    ...(kd_samples === undefined
       ? {}
-      : { kd_samples: wire.kd_samples.map(({ wavelength_nm, kd_per_m }) => ({ wavelength_nm, kd_per_m })) }),
+      : { kd_samples: inOrder<KdSample>(kd_samples, ["wavelength_nm", "kd_per_m"]) }),
+    ...(card_samples === undefined ? {} : { card_samples: inOrder<CardSample>(card_samples, cardFields) }),
+    ...given(wire, ["transfer_curve", "locked_exposure", "locked_balance"]),
   };
 }
 
@@ -42,6 +73,7 @@ function daylight(wire: WireScene, assumed: string[]): Daylight {
   return {
     daylight_basis,
     ...(daylight_basis === "sun" ? { sun_elevation_deg: sun() } : {}),
+    ...given(wire, placeTimeNames),
     cloud_oktas: filled(wire.cloud_oktas, defaults.cloud_oktas, "cloud_oktas", assumed),
     wind_speed_m_s: filled(wire.wind_speed_m_s, defaults.wind_speed_m_s, "wind_speed_m_s", assumed),
   };
@@ -60,11 +92,12 @@ function dive(wire: WireScene, assumed: string[]): Dive {
       "subject_distance_m",
       assumed,
     ),
+    subject_facing: filled(wire.subject_facing, defaults.subject_facing, "subject_facing", assumed),
   };
 }
 
 function camera(wire: WireScene, assumed: string[]): Camera {
-  type Filled = Exclude<keyof Camera, "iso" | "f_number" | "shutter_s">;
+  type Filled = Exclude<Extract<keyof Camera, keyof typeof defaults>, "frame_rate_fps">;
   const fill = (name: Filled) => filled(wire[name], defaults[name], name, assumed);
   return {
     ...given(wire, ["iso"]),
@@ -73,7 +106,7 @@ function camera(wire: WireScene, assumed: string[]): Camera {
     ...given(wire, ["f_number"]),
     min_f_number: fill("min_f_number"),
     max_f_number: fill("max_f_number"),
-    shutter_s: shutter_s(wire, assumed),
+    ...shutter(wire, assumed),
     bits: fill("bits"),
     white_balance_min_cct_K: fill("white_balance_min_cct_K"),
     white_balance_max_cct_K: fill("white_balance_max_cct_K"),
@@ -81,14 +114,20 @@ function camera(wire: WireScene, assumed: string[]): Camera {
   };
 }
 
-/** Where only one of frame rate and angle was given, the other one is what was assumed. */
-function shutter_s(wire: WireScene, assumed: string[]): number {
-  if (wire.shutter_s !== undefined) return wire.shutter_s;
-  const { frame_rate_fps: rate, shutter_angle_deg: angle } = wire;
-  if (rate === undefined && angle === undefined) assumed.push("shutter_s");
-  else if (rate === undefined) assumed.push("frame_rate_fps");
-  else if (angle === undefined) assumed.push("shutter_angle_deg");
-  return shutterOfFrame_s(rate, angle);
+/**
+ * The exposure time, and the frame rate where there is one. Of rate and angle the one that was not given is assumed; where
+ * neither was, nor a time, the time is.
+ */
+function shutter(wire: WireScene, assumed: string[]): Pick<Camera, "shutter_s" | "frame_rate_fps"> {
+  const { shutter_s, shutter_angle_deg: angle } = wire;
+  if (shutter_s !== undefined) return { shutter_s, ...given(wire, ["frame_rate_fps"]) };
+  if (wire.frame_rate_fps === undefined && angle === undefined) {
+    assumed.push("shutter_s");
+    return { shutter_s: shutterOfFrame_s() };
+  }
+  const frame_rate_fps = filled(wire.frame_rate_fps, defaults.frame_rate_fps, "frame_rate_fps", assumed);
+  const angle_deg = filled(angle, defaults.shutter_angle_deg, "shutter_angle_deg", assumed);
+  return { shutter_s: shutterOfFrame_s(frame_rate_fps, angle_deg), frame_rate_fps };
 }
 
 function lensFilter(wire: WireScene, assumed: string[]): LensFilter {
@@ -97,12 +136,7 @@ function lensFilter(wire: WireScene, assumed: string[]): LensFilter {
     ...given(wire, ["filter_kind", "filter_density"]),
     ...(curve === undefined
       ? {}
-      : {
-          filter_transmittance: curve.map(({ wavelength_nm, transmittance }) => ({
-            wavelength_nm,
-            transmittance: transmittance + 0,
-          })),
-        }),
+      : { filter_transmittance: inOrder<TransmittanceSample>(curve, ["wavelength_nm", "transmittance"]) }),
     filter_change_underwater: filled(
       wire.filter_change_underwater,
       defaults.filter_change_underwater,

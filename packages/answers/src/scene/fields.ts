@@ -3,16 +3,24 @@ function plain<T>(value: T): T {
   return Object.is(value, -0) ? (0 as T) : value;
 }
 
+/** Some fields of `T`, absent or with a value, but never undefined. */
 type Given<T, K extends keyof T> = { [F in K]?: Exclude<T[F], undefined> };
 
 /** Those of the fields `names` that `source` has, in the order of `names`. */
 export function given<T extends object, K extends keyof T>(source: T, names: readonly K[]): Given<T, K> {
-  const fields: Given<T, K> = {};
-  for (const name of names) {
-    const value = source[name];
-    if (value !== undefined) fields[name] = plain(value) as Exclude<T[K], undefined>;
-  }
-  return fields;
+  const fields: { [F in K]?: T[F] } = {};
+  for (const name of names) if (source[name] !== undefined) fields[name] = plain(source[name]);
+  return fields as Given<T, K>;
+}
+
+type Loose<T> = { [K in keyof T]: T[K] | undefined };
+
+/** The list `items`, each item with its fields in the order of `names`, which are all that a `T` has. */
+export function inOrder<T extends object>(
+  items: readonly Partial<Loose<T>>[],
+  names: readonly (keyof T)[],
+): T[] {
+  return items.map((item) => given(item, names) as T);
 }
 
 /** The value that the caller gave for the field `name`, or else its default, of which `assumed` takes note. */

@@ -30,7 +30,7 @@ describe("the whole check of a scene", () => {
       "/dep unknown_field",
       "/iso out_of_range",
       "/min_depth_m depths_in_order",
-      "/shutter_s one_shutter",
+      "/shutter_s shutter_within_frame",
     ]);
   });
 

@@ -29,7 +29,8 @@ function option(options: readonly string[]): Check {
 }
 
 function text(schema: JsonSchema): Check {
-  const { minLength = 0, maxLength = Number.POSITIVE_INFINITY } = schema;
+  const { minLength = 0, maxLength = Number.POSITIVE_INFINITY, examples } = schema;
+  const pattern = schema.pattern === undefined ? undefined : new RegExp(schema.pattern, "u");
   return (value, pointer, findings) => {
     if (typeof value !== "string") {
       findings.add(() => wrongType(value, pointer, "text"));
@@ -43,6 +44,13 @@ function text(schema: JsonSchema): Check {
         code: "wrong_length",
         message: `The text has ${length} characters.`,
         allowed: `${minLength} to ${maxLength} characters`,
+      }));
+    } else if (pattern?.test(value) === false) {
+      findings.add(() => ({
+        pointer,
+        code: "wrong_form",
+        message: "The text has not the form that the field takes.",
+        allowed: `for example ${examples?.[0]}`,
       }));
     }
   };

@@ -23,7 +23,17 @@ const number = fc.oneof(
 );
 const word = fc.oneof(
   fc.string({ maxLength: 5 }),
-  fc.constantFrom("IB", "red", "sun", "none", "water", "LED-B1", "𝄞".repeat(64), "𝄞".repeat(65)),
+  fc.constantFrom(
+    "IB",
+    "red",
+    "sun",
+    "none",
+    "water",
+    "LED-B1",
+    "2026-03-10T10:15:00Z",
+    "𝄞".repeat(64),
+    "𝄞".repeat(65),
+  ),
 );
 const scalar = fc.oneof(number, word, fc.boolean(), fc.constant(null));
 const lamp = fc.record(
@@ -89,6 +99,13 @@ describe("the check of a scene", () => {
       "/lamps/0/distance_m",
       "This is true or false.",
     ],
+    [{ time: "2026-03-10 10:15" }, "wrong_form", "/time", "The text has not the form that the field takes."],
+    [
+      { local_time: "2026-13-10T10:15" },
+      "wrong_form",
+      "/local_time",
+      "The text has not the form that the field takes.",
+    ],
     [{ expect_model_version: "" }, "wrong_length", "/expect_model_version", "The text has 0 characters."],
   ])("%j: %s", (raw, code, pointer, message) => {
     expect(errorsOf("Scene", raw)).toEqual([expect.objectContaining({ code, pointer, message })]);
@@ -100,6 +117,19 @@ describe("the check of a scene", () => {
       expect.objectContaining({ allowed: "one of: red, magenta, blue, neutral", did_you_mean: "red" }),
       expect.objectContaining({ allowed: "a whole number, 0 to 8 okta" }),
     ]);
+  });
+
+  // RFC 3339, section 5.8: its examples of date and time, but for those with a leap second, which no clock of a program shows.
+  it.each([
+    ["1985-04-12T23:20:50.52Z", true],
+    ["1996-12-19T16:39:57-08:00", true],
+    ["1937-01-01T12:00:27.87+00:20", true],
+    ["1990-12-31T23:59:60Z", false],
+    ["1996-12-19", false],
+    ["1996-12-19T16:39:57", false],
+    ["1996-12-19T16:39-08:00", false],
+  ])("takes the instant %s: %s", (time, passes) => {
+    expect(errorsOf("Scene", { time }).length === 0).toBe(passes);
   });
 
   it("takes an undefined field as left out", () => {

@@ -25,3 +25,10 @@ export function annotate<T extends z.ZodTypeAny>(schema: T, annotation: Annotati
 export function annotationOf(def: z.ZodTypeDef): Annotation | undefined {
   return annotations.get(def);
 }
+
+/** The same schema and annotation for a place where no default holds. */
+export function withoutDefault<T extends z.ZodTypeAny>(schema: T): T {
+  const { default: _, ...rest } = annotationOf(schema._def) ?? {};
+  const { description } = schema;
+  return annotate(description === undefined ? schema : schema.describe(description), rest);
+}

@@ -24,9 +24,15 @@ export function flag(spec: { description: string; example: boolean }): z.ZodBool
 }
 
 /** Words for programs or people. */
-export function text(spec: { description: string; example: string; maxLength?: number }): z.ZodString {
+export function text(spec: {
+  description: string;
+  example: string;
+  maxLength?: number;
+  pattern?: RegExp;
+}): z.ZodString {
   const string = spec.maxLength === undefined ? z.string() : z.string().min(1).max(spec.maxLength);
-  return annotate(string.describe(spec.description), { examples: [spec.example] });
+  const shaped = spec.pattern === undefined ? string : string.regex(spec.pattern);
+  return annotate(shaped.describe(spec.description), { examples: [spec.example] });
 }
 
 /** A list of things of one kind. */

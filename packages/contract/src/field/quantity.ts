@@ -14,6 +14,7 @@ export type Unit =
   | "lx"
   | "m"
   | "m/s"
+  | "mg/m3"
   | "nm"
   | "okta"
   | "s"

@@ -12,13 +12,17 @@ import { type JsonSchema, reference } from "./schema.js";
 export function componentSchemas(
   components: Readonly<Record<string, z.ZodTypeAny>>,
 ): Record<string, JsonSchema> {
-  const names = new Map(Object.entries(components).map(([name, schema]) => [identity(schema._def), name]));
+  const known: Known = new Map(
+    Object.entries(components).map(([name, { _def }]) => [identity(_def), { name, def: _def }]),
+  );
   return Object.fromEntries(
-    Object.entries(components).map(([name, schema]) => [name, convert(name, schema, names)]),
+    Object.entries(components).map(([name, schema]) => [name, convert(name, schema, known)]),
   );
 }
 
-function convert(name: string, schema: z.ZodTypeAny, names: ReadonlyMap<unknown, string>): JsonSchema {
+type Known = ReadonlyMap<unknown, { name: string; def: z.ZodTypeDef }>;
+
+function convert(name: string, schema: z.ZodTypeAny, known: Known): JsonSchema {
   const converted: unknown = zodToJsonSchema(schema, {
     $refStrategy: "none",
     // Answers may grow: only what is declared strict refuses further fields.
@@ -26,9 +30,10 @@ function convert(name: string, schema: z.ZodTypeAny, names: ReadonlyMap<unknown,
     allowedAdditionalProperties: undefined,
     override: (def, refs) => {
       const isRoot = refs.currentPath.length === 1;
-      const component = names.get(identity(def));
-      if (isRoot || component === undefined) return ignoreOverride;
-      return { $ref: reference(component), ...described(def), ...extras(def) };
+      const used = known.get(identity(def));
+      if (isRoot || used === undefined) return ignoreOverride;
+      const own = used.def === def ? {} : { ...described(def), ...extras(def) };
+      return { $ref: reference(used.name), ...own };
     },
     postProcess: (json, def) => (json === undefined ? json : { ...json, ...extras(def) }),
   });

@@ -11,6 +11,7 @@ export interface JsonSchema {
   maximum?: number;
   minLength?: number;
   maxLength?: number;
+  pattern?: string;
   minItems?: number;
   maxItems?: number;
   items?: JsonSchema;
@@ -34,6 +35,7 @@ export const knownKeywords: ReadonlySet<string> = new Set([
   "maximum",
   "minLength",
   "maxLength",
+  "pattern",
   "minItems",
   "maxItems",
   "items",

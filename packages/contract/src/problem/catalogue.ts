@@ -16,6 +16,11 @@ export const problemKinds = {
     explanation:
       "`errors` names every field that is wrong, what is allowed there and, for a misspelt name, the nearest right one.",
   },
+  invalid_query: {
+    status: 400,
+    title: "The query string is not valid.",
+    explanation: "This method at this path takes no query parameters: `errors` names those that were sent.",
+  },
   malformed_json: {
     status: 400,
     title: "The body is not JSON.",

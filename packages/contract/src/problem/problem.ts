@@ -33,7 +33,7 @@ const exampleErrors: FieldError[] = [
 ];
 
 /** Problems that carry `errors`. */
-const withErrors: readonly ProblemCode[] = ["invalid_scene", "outside_the_model"];
+const withErrors: readonly ProblemCode[] = ["invalid_scene", "invalid_query", "outside_the_model"];
 
 function constant<T extends string | number>(value: T, description: string) {
   return annotate(z.literal(value).describe(description), { examples: [value] });

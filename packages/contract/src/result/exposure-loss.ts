@@ -1,13 +1,62 @@
 import { z } from "zod/v3";
-import { choice, list } from "../field/choice.js";
+import { choice, flag, list, text } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
 import { answerHead, answerTail } from "./common.js";
-import { ExposureValueEstimate, IlluminanceEstimate, LossEstimate } from "./estimates.js";
-import { depth } from "./quantities.js";
+import { ExposureValueEstimate, IlluminanceEstimate, LossEstimate, PercentEstimate } from "./estimates.js";
+import { depth, fNumber, iso, neutralDensity, shutter_s } from "./quantities.js";
 
 export const ExposureVerdict = z
   .enum(["fits", "too_dark", "too_bright"])
   .describe("Whether the camera's limits hold an exposure for this light.");
+
+export const WayToPayKind = z
+  .enum(["iso", "aperture", "shutter", "lamp", "higher_sun", "shallower", "filter_off", "neutral_density"])
+  .describe("Something that pays for lost light, or takes too much of it away.");
+
+export const WayToPay = z
+  .object({
+    way: choice(WayToPayKind, { description: "What to change.", example: "iso" }),
+    text: text({ description: "The same in a sentence.", example: "Raise the ISO speed to 800." }),
+    gains_stops: quantity({
+      description: "Light or sensitivity that it gains; negative where it takes light away.",
+      unit: "stop",
+      decimals: 2,
+      min: -10000,
+      max: 10000,
+      example: 1.3,
+    }),
+    enough: flag({ description: "Whether it is enough alone.", example: true }),
+    iso: iso("`iso`: the speed that it comes to.").optional(),
+    f_number: fNumber("`aperture`: the f-number that it comes to.").optional(),
+    shutter_s: shutter_s("`shutter`: the exposure time that it comes to.").optional(),
+    neutral_density: neutralDensity("`neutral_density`: its density.").optional(),
+    depth_m: depth("`shallower`: the depth that it comes to.", 8).optional(),
+    sun_elevation_deg: quantity({
+      description: "`higher_sun`: the height of the sun that it comes to.",
+      unit: "deg",
+      decimals: 0,
+      min: 0,
+      max: 90,
+      example: 62,
+    }).optional(),
+    lamp_flux_lm: quantity({
+      description: "`lamp`: flux of a lamp with a beam of 100 degrees at 0.8 m that would do.",
+      unit: "lm",
+      decimals: 0,
+      min: 0,
+      max: 1e12,
+      example: 3200,
+    }).optional(),
+  })
+  .describe("A way to pay for lost light, or to be rid of too much.");
+
+const exampleWay = {
+  way: "iso",
+  text: "Raise the ISO speed to 800.",
+  gains_stops: 1.3,
+  enough: true,
+  iso: 800,
+} as const;
 
 export const ExposureAtDepth = z
   .object({
@@ -39,44 +88,18 @@ export const ExposureAtDepth = z
       description: "Whether the exposure fits the camera.",
       example: "fits",
     }),
-    iso: quantity({
-      description: "ISO speed to set; the nearest that the camera has when the exposure does not fit.",
-      unit: "1",
-      decimals: 0,
-      min: 25,
-      max: 409600,
-      example: 400,
-    }),
-    f_number: quantity({
-      description: "Aperture to set; the nearest that the lens has when the exposure does not fit.",
-      unit: "1",
-      decimals: 1,
-      min: 0.7,
-      max: 64,
-      example: 4,
-    }),
-    shutter_s: quantity({
-      description: "Exposure time of a frame.",
-      unit: "s",
-      decimals: 8,
-      min: 0.00001,
-      max: 60,
-      example: 0.02,
-    }),
+    iso: iso("ISO speed to set; the nearest that the camera has when the exposure does not fit."),
+    f_number: fNumber("Aperture to set; the nearest that the lens has when the exposure does not fit."),
+    shutter_s: shutter_s("Exposure time of a frame."),
     shortfall_stops: LossEstimate.describe(
       "Light missing at the most sensitive settings; present when `too_dark`.",
     ).optional(),
     excess_stops: LossEstimate.describe(
       "Light in excess at the least sensitive settings; present when `too_bright`.",
     ).optional(),
-    neutral_density_needed: quantity({
-      description: "Neutral density that takes the excess away; present when `too_bright`.",
-      unit: "1",
-      decimals: 2,
-      min: 0,
-      max: 100,
-      example: 0.6,
-    }).optional(),
+    neutral_density_needed: neutralDensity(
+      "Neutral density that takes the excess away; present when `too_bright`.",
+    ).optional(),
     f_number_needed: quantity({
       description: "Aperture that takes the excess away; present when `too_bright`.",
       unit: "1",
@@ -85,6 +108,13 @@ export const ExposureAtDepth = z
       max: 1000000,
       example: 22,
     }).optional(),
+    contrast_left_percent: PercentEstimate.describe(
+      "Contrast against open water that is left at the camera; haze takes the rest.",
+    ),
+    ways_to_pay: list(WayToPay, {
+      description: "What pays for the loss, or takes the excess away; those that are enough alone first.",
+      example: [exampleWay],
+    }),
   })
   .describe(
     "The budget of light from the surface to the sensor at one depth, and the settings that pay for it.",
@@ -109,6 +139,8 @@ export const ExposureLossAnswer = z
           iso: 400,
           f_number: 4,
           shutter_s: 0.02,
+          contrast_left_percent: { low: 72, likely: 80, high: 86 },
+          ways_to_pay: [exampleWay],
         },
       ],
     }),

@@ -63,6 +63,10 @@ export const FilterChoiceAnswer = z
       example: "red",
     }),
     filter_density: density("Its peak optical density; absent when the advice is `none`.", 0.6).optional(),
+    neutral_density: density(
+      "Neutral density to mount with it, where the shallow end is too bright for the camera's limits; absent otherwise.",
+      0.6,
+    ).optional(),
     verdict: choice(Clarity, { description: "How clear the choice is.", example: "clear" }),
     colour_error_delta_e00: ColourErrorEstimate.describe(
       "Mean colour error of a 24-patch chart over the range with the advised choice (CIEDE2000).",

@@ -16,3 +16,20 @@ export function density(description: string, example: number) {
 export function colourError(description: string, example: number) {
   return quantity({ description, unit: "1", decimals: 2, min: 0, max: 1000, example });
 }
+
+export function iso(description: string) {
+  return quantity({ description, unit: "1", decimals: 0, min: 1, max: 1e12, example: 800 });
+}
+
+export function fNumber(description: string) {
+  return quantity({ description, unit: "1", decimals: 1, min: 0, max: 1e6, example: 5.6 });
+}
+
+export function shutter_s(description: string) {
+  return quantity({ description, unit: "s", decimals: 8, min: 0, max: 60, example: 0.02 });
+}
+
+/** Of a plain grey filter, for which no kind sets the limit. */
+export function neutralDensity(description: string) {
+  return quantity({ description, unit: "1", decimals: 2, min: 0, max: 100, example: 0.6 });
+}

@@ -13,6 +13,9 @@ const curve = [
   { wavelength_nm: 650, transmittance: 0.9 },
 ];
 
+const card = { depth_m: 3, red: 0.2, green: 0.3, blue: 0.4 };
+const noon = { latitude_deg: 27.8, longitude_deg: 34.3, time: "2026-03-10T10:15:00Z" };
+
 /** Scenes that a rule lets pass, and scenes that it refuses with the pointers of what it refuses. */
 const cases: Record<string, { passes: Scene[]; refuses: [Scene, string[]][] }> = {
   one_water_basis: {
@@ -22,12 +25,37 @@ const cases: Record<string, { passes: Scene[]; refuses: [Scene, string[]][] }> =
       [{ water_type: "IB", kd_samples: samples }, ["/water_type", "/kd_samples"]],
     ],
   },
+  water_companions: {
+    passes: [
+      { water_type: "IB" },
+      { visibility_m: 20, water_hue: "blue" },
+      { card_samples: [card, card], transfer_curve: "linear", locked_balance: true },
+    ],
+    refuses: [
+      [{ visibility_m: 20 }, ["/visibility_m"]],
+      [{ secchi_depth_m: 20 }, ["/secchi_depth_m"]],
+      [{ card_samples: [card, card] }, ["/card_samples"]],
+      [{ water_type: "IB", water_hue: "blue" }, ["/water_hue"]],
+      [
+        { water_type: "IB", transfer_curve: "srgb", locked_exposure: true },
+        ["/transfer_curve", "/locked_exposure"],
+      ],
+    ],
+  },
   kd_samples_rising: {
     passes: [{ kd_samples: samples }, {}],
     refuses: [
       [{ kd_samples: [...samples].reverse() }, ["/kd_samples/1/wavelength_nm"]],
       [{ kd_samples: [...samples, ...samples.slice(1)] }, ["/kd_samples/2/wavelength_nm"]],
     ],
+  },
+  card_exposure_whole: {
+    passes: [{ card_samples: [card, { ...card, iso: 200, shutter_s: 0.02, f_number: 4 }] }, {}],
+    refuses: [[{ card_samples: [card, { ...card, shutter_s: 0.02 }] }, ["/card_samples/1/shutter_s"]]],
+  },
+  card_gains_whole: {
+    passes: [{ card_samples: [card, { ...card, red_gain: 2, green_gain: 1, blue_gain: 1.5 }] }],
+    refuses: [[{ card_samples: [{ ...card, red_gain: 2, blue_gain: 1 }] }, ["/card_samples/0/red_gain"]]],
   },
   sun_with_basis_sun: {
     passes: [
@@ -36,6 +64,43 @@ const cases: Record<string, { passes: Scene[]; refuses: [Scene, string[]][] }> =
       { daylight_basis: "none" },
     ],
     refuses: [[{ daylight_basis: "none", sun_elevation_deg: 40 }, ["/sun_elevation_deg"]]],
+  },
+  place_with_basis_place_time: {
+    passes: [{ daylight_basis: "place_time", ...noon }, { daylight_basis: "none" }],
+    refuses: [
+      [noon, ["/latitude_deg", "/longitude_deg", "/time"]],
+      [{ daylight_basis: "none", time_zone: "Africa/Cairo" }, ["/time_zone"]],
+    ],
+  },
+  place_and_time_whole: {
+    passes: [
+      { daylight_basis: "place_time", ...noon },
+      {
+        daylight_basis: "place_time",
+        latitude_deg: 0,
+        longitude_deg: 0,
+        local_time: "2026-03-10T10:15",
+        time_zone: "Africa/Cairo",
+      },
+      { daylight_basis: "sun" },
+    ],
+    refuses: [
+      [{ daylight_basis: "place_time" }, ["/daylight_basis", "/daylight_basis"]],
+      [{ daylight_basis: "place_time", ...noon, time_zone: "Africa/Cairo" }, ["/time"]],
+      [
+        { daylight_basis: "place_time", latitude_deg: 0, longitude_deg: 0, local_time: "2026-03-10T10:15" },
+        ["/daylight_basis"],
+      ],
+      [{ daylight_basis: "place_time", longitude_deg: 0, time: noon.time }, ["/daylight_basis"]],
+    ],
+  },
+  // Leap years by the Gregorian calendar: 2000 is one, 2100 is none.
+  day_exists: {
+    passes: [{ time: "2000-02-29T10:00:00Z" }, { local_time: "2026-12-31T10:00" }],
+    refuses: [
+      [{ time: "2100-02-29T10:00:00Z" }, ["/time"]],
+      [{ local_time: "2026-04-31T10:00" }, ["/local_time"]],
+    ],
   },
   one_depth: {
     passes: [{ depth_m: 5 }, { min_depth_m: 5, max_depth_m: 9 }],
@@ -93,10 +158,14 @@ const cases: Record<string, { passes: Scene[]; refuses: [Scene, string[]][] }> =
   },
   one_shutter: {
     passes: [{ shutter_s: 0.02 }, { frame_rate_fps: 25 }, { shutter_angle_deg: 90 }, {}],
-    refuses: [
-      [{ shutter_s: 0.02, frame_rate_fps: 25 }, ["/shutter_s"]],
-      [{ shutter_s: 0.02, shutter_angle_deg: 90 }, ["/shutter_s"]],
+    refuses: [[{ shutter_s: 0.02, shutter_angle_deg: 90 }, ["/shutter_s"]]],
+  },
+  shutter_within_frame: {
+    passes: [
+      { shutter_s: 0.04, frame_rate_fps: 25 },
+      { shutter_s: 0.04166667, frame_rate_fps: 24 },
     ],
+    refuses: [[{ shutter_s: 0.05, frame_rate_fps: 25 }, ["/shutter_s"]]],
   },
   shutter_not_too_short: {
     passes: [{ frame_rate_fps: 1000, shutter_angle_deg: 90 }],
@@ -196,7 +265,7 @@ describe("a message about limits", () => {
 
   it("lists the ways to describe the water to whoever gave none", () => {
     expect(sceneRules[0]?.violations({ depth_m: 5 })[0]?.allowed).toBe(
-      "exactly one of: water_type (optical type by Jerlov), kd_samples (measured attenuation)",
+      "exactly one of: water_type (optical type by Jerlov), chlorophyll_mg_m3 (pigment of the plankton), secchi_depth_m (with water_hue), visibility_m (with water_hue), kd_samples (measured attenuation), card_samples (a grey card at several depths, with transfer_curve)",
     );
   });
 });

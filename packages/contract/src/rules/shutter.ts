@@ -5,16 +5,33 @@ const fields = ["shutter_s", "frame_rate_fps", "shutter_angle_deg"] as const;
 
 const oneShutter: Rule = {
   code: "one_shutter",
-  says: "The exposure time is given as `shutter_s`, or by `frame_rate_fps` and `shutter_angle_deg`.",
+  says: "The exposure time is given as `shutter_s`, or by `shutter_angle_deg` and `frame_rate_fps`.",
   fields,
-  violations: ({ shutter_s, frame_rate_fps, shutter_angle_deg }) => {
-    if (shutter_s === undefined || (frame_rate_fps === undefined && shutter_angle_deg === undefined))
-      return [];
+  violations: ({ shutter_s, shutter_angle_deg }) => {
+    if (shutter_s === undefined || shutter_angle_deg === undefined) return [];
     return [
       {
         pointer: "/shutter_s",
         message: "The exposure time is given twice.",
-        allowed: "shutter_s, or frame_rate_fps and shutter_angle_deg",
+        allowed: "shutter_s, or shutter_angle_deg with frame_rate_fps",
+      },
+    ];
+  },
+};
+
+const shutterWithinFrame: Rule = {
+  code: "shutter_within_frame",
+  says: "`shutter_s` is no longer than a frame at `frame_rate_fps`.",
+  fields,
+  violations: ({ shutter_s, frame_rate_fps }) => {
+    if (shutter_s === undefined || frame_rate_fps === undefined) return [];
+    const frame_s = shutterOfFrame_s(frame_rate_fps, 360);
+    if (shutter_s <= frame_s) return [];
+    return [
+      {
+        pointer: "/shutter_s",
+        message: `At ${frame_rate_fps} frames per second a frame lasts ${frame_s} s.`,
+        allowed: `at most ${frame_s} s`,
       },
     ];
   },
@@ -24,7 +41,8 @@ const shutterNotTooShort: Rule = {
   code: "shutter_not_too_short",
   says: `The exposure time from \`frame_rate_fps\` and \`shutter_angle_deg\` is at least ${shortestShutter_s} s.`,
   fields,
-  violations: ({ frame_rate_fps, shutter_angle_deg }) => {
+  violations: ({ shutter_s: given, frame_rate_fps, shutter_angle_deg }) => {
+    if (given !== undefined) return [];
     const shutter_s = shutterOfFrame_s(frame_rate_fps, shutter_angle_deg);
     if (shutter_s >= shortestShutter_s) return [];
     return [
@@ -37,4 +55,4 @@ const shutterNotTooShort: Rule = {
   },
 };
 
-export const shutterRules: readonly Rule[] = [oneShutter, shutterNotTooShort];
+export const shutterRules: readonly Rule[] = [oneShutter, shutterWithinFrame, shutterNotTooShort];

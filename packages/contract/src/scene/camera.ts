@@ -43,7 +43,7 @@ const exposure = {
     default: sceneDefaults.max_f_number,
   }),
   shutter_s: quantity({
-    description: "Exposure time of a frame. Not with `frame_rate_fps` or `shutter_angle_deg`.",
+    description: "Exposure time of a frame. Not with `shutter_angle_deg`.",
     unit: "s",
     min: shortestShutter_s,
     max: 60,
@@ -51,16 +51,19 @@ const exposure = {
   }),
 };
 
-const frame = {
+const frameRate = {
   frame_rate_fps: quantity({
     description:
-      "Frames per second; with `shutter_angle_deg` it gives the exposure time, in place of `shutter_s`.",
+      "Frames per second: no exposure can last longer than a frame. Without `shutter_s`, the exposure time follows from it and `shutter_angle_deg`.",
     unit: "1",
     min: 1,
     max: 1000,
     example: 25,
     default: sceneDefaults.frame_rate_fps,
   }),
+};
+
+const angle = {
   shutter_angle_deg: quantity({
     description:
       "Part of a frame's time that is exposed, as an angle: 360 for all of it. With `frame_rate_fps` in place of `shutter_s`.",
@@ -106,7 +109,7 @@ const recording = {
 };
 
 /** As a caller gives them. */
-export const cameraFields = { ...exposure, ...frame, ...recording };
+export const cameraFields = { ...exposure, ...frameRate, ...angle, ...recording };
 
-/** As the resolved scene holds them: the exposure time alone, whichever way it was given. */
-export const resolvedCameraFields = { ...exposure, ...recording };
+/** As the resolved scene holds them: the exposure time in seconds, whichever way it was given. */
+export const resolvedCameraFields = { ...exposure, ...frameRate, ...recording };

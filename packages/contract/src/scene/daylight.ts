@@ -1,13 +1,14 @@
 import { z } from "zod/v3";
-import { choice } from "../field/choice.js";
+import { choice, text } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
 import { sceneDefaults } from "./defaults.js";
+import { instantPattern, localTimePattern } from "./time.js";
 import { daylightBases } from "./values.js";
 
 export const DaylightBasis = z
   .enum(daylightBases)
   .describe(
-    "Where daylight comes from: `none` (night, cave, inside of a wreck) or `sun` (its height is given).",
+    "Where daylight comes from: `none` (night, cave, inside of a wreck), `sun` (its height is given) or `place_time` (its height follows from place and time).",
   );
 
 export const daylightFields = {
@@ -23,6 +24,37 @@ export const daylightFields = {
     max: 90,
     example: 40,
     default: sceneDefaults.sun_elevation_deg,
+  }),
+  latitude_deg: quantity({
+    description: "Latitude, north positive. Only with `daylight_basis` `place_time`.",
+    unit: "deg",
+    min: -90,
+    max: 90,
+    example: 27.8,
+  }),
+  longitude_deg: quantity({
+    description: "Longitude, east positive. Only with `daylight_basis` `place_time`.",
+    unit: "deg",
+    min: -180,
+    max: 180,
+    example: 34.3,
+  }),
+  time: text({
+    description:
+      "Instant with its offset from UTC (RFC 3339). Only with `daylight_basis` `place_time`, in place of `local_time` and `time_zone`.",
+    example: "2026-03-10T10:15:00+02:00",
+    pattern: instantPattern,
+  }),
+  local_time: text({
+    description:
+      "What the clocks at the place show, without offset. Only with `daylight_basis` `place_time`, together with `time_zone`.",
+    example: "2026-03-10T10:15",
+    pattern: localTimePattern,
+  }),
+  time_zone: text({
+    description: "Time zone of `local_time`, by its name in the IANA database.",
+    example: "Africa/Cairo",
+    maxLength: 64,
   }),
   cloud_oktas: quantity({
     description: "Eighths of the sky that are covered by cloud.",

@@ -5,6 +5,7 @@ export const sceneDefaults = {
   cloud_oktas: 0,
   wind_speed_m_s: 4,
   subject_distance_m: 1,
+  subject_facing: "camera",
   min_iso: 100,
   max_iso: 6400,
   min_f_number: 2.8,

@@ -1,5 +1,8 @@
+import { z } from "zod/v3";
+import { choice } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
 import { sceneDefaults } from "./defaults.js";
+import { subjectFacings } from "./values.js";
 
 const noAdvice = "This service plans no dives: the range is that of the model and no advice on depth.";
 const depth = { unit: "m", min: 0.1, max: 100 } as const;
@@ -17,7 +20,13 @@ const range = {
   }),
 };
 
-const distance = {
+export const SubjectFacing = z
+  .enum(subjectFacings)
+  .describe(
+    "Where the filmed side of the subject faces: `up`, the `camera` (in any direction) or the `sun`.",
+  );
+
+const subject = {
   subject_distance_m: quantity({
     description: "From the camera to the subject, through water.",
     unit: "m",
@@ -25,6 +34,11 @@ const distance = {
     max: 20,
     example: 1,
     default: sceneDefaults.subject_distance_m,
+  }),
+  subject_facing: choice(SubjectFacing, {
+    description: "Where the filmed side of the subject faces, and so how much daylight falls on it.",
+    example: "camera",
+    default: sceneDefaults.subject_facing,
   }),
 };
 
@@ -36,8 +50,8 @@ export const diveFields = {
     example: 12,
   }),
   ...range,
-  ...distance,
+  ...subject,
 };
 
 /** As the resolved scene holds them. */
-export const resolvedDiveFields = { ...range, ...distance };
+export const resolvedDiveFields = { ...range, ...subject };

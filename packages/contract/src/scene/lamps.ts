@@ -1,5 +1,7 @@
 import { z } from "zod/v3";
+import { withoutDefault } from "../field/annotation.js";
 import { choice, list } from "../field/choice.js";
+import { withOptional } from "../field/optional.js";
 import { quantity } from "../field/quantity.js";
 import { lampDefaults } from "./defaults.js";
 import { FilterKind, filterDensity } from "./lens-filter.js";
@@ -73,27 +75,19 @@ const lampFields = {
   }),
 };
 
+/** Fields that not every lamp has. */
+const mayBeAbsent = ["cct_K", "led", "filter_kind", "filter_density"] as const;
+
 export const Lamp = z
   .object({
-    ...lampFields,
-    count: lampFields.count.optional(),
-    beam_angle_deg: lampFields.beam_angle_deg.optional(),
-    beam_angle_medium: lampFields.beam_angle_medium.optional(),
-    cct_K: lampFields.cct_K.optional(),
-    led: lampFields.led.optional(),
-    filter_kind: lampFields.filter_kind.optional(),
-    filter_density: lampFields.filter_density.optional(),
+    ...withOptional(lampFields, ["count", "beam_angle_deg", "beam_angle_medium", ...mayBeAbsent]),
   })
   .strict()
   .describe("Lamps of one make at one distance, switched on.");
 
 export const ResolvedLamp = z
   .object({
-    ...lampFields,
-    cct_K: lampFields.cct_K.optional(),
-    led: lampFields.led.optional(),
-    filter_kind: lampFields.filter_kind.optional(),
-    filter_density: lampFields.filter_density.optional(),
+    ...withOptional(lampFields, mayBeAbsent),
   })
   .describe("Lamps of one make at one distance, with every default filled in.");
 
@@ -115,13 +109,16 @@ export const resolvedLampsField = {
   }),
 };
 
-/** One group of lamps in flat fields, for scenes that must fit a query string. */
+/**
+ * One group of lamps in flat fields, for scenes that must fit a query string. Without defaults: a lamp that nobody
+ * names has none.
+ */
 export const flatLampFields = {
   lamp_flux_lm: lampFields.flux_lm,
-  lamp_count: lampFields.count,
-  lamp_beam_angle_deg: lampFields.beam_angle_deg,
-  lamp_beam_angle_medium: lampFields.beam_angle_medium,
-  lamp_cct_K: lampFields.cct_K,
+  lamp_count: withoutDefault(lampFields.count),
+  lamp_beam_angle_deg: withoutDefault(lampFields.beam_angle_deg),
+  lamp_beam_angle_medium: withoutDefault(lampFields.beam_angle_medium),
+  lamp_cct_K: withoutDefault(lampFields.cct_K),
   lamp_led: lampFields.led,
   lamp_distance_m: lampFields.distance_m,
   lamp_filter_kind: lampFields.filter_kind,

@@ -1,10 +1,12 @@
 import { z } from "zod/v3";
 import { list, text } from "../field/choice.js";
+import { withOptional } from "../field/optional.js";
 import { cameraFields, resolvedCameraFields } from "./camera.js";
 import { daylightFields } from "./daylight.js";
 import { diveFields, resolvedDiveFields } from "./dive.js";
 import { flatLampFields, lampsField, resolvedLampsField } from "./lamps.js";
 import { lensFilterFields } from "./lens-filter.js";
+import { placeTimeNames } from "./place-time-names.js";
 import { waterFields } from "./water.js";
 
 /** What a caller says of a dive: one flat object, everything optional here; the cross-field rules say what must be there. */
@@ -31,21 +33,16 @@ export const Scene = z
   );
 export type Scene = z.infer<typeof Scene>;
 
+const waterFieldNames = Object.keys(waterFields) as (keyof typeof waterFields)[];
+
 /** The scene that was answered. Sent again without `assumed`, it gives the same answer. */
 export const ResolvedScene = z
   .object({
-    water_type: waterFields.water_type.optional(),
-    kd_samples: waterFields.kd_samples.optional(),
-    ...daylightFields,
-    sun_elevation_deg: daylightFields.sun_elevation_deg.optional(),
+    ...withOptional(waterFields, waterFieldNames),
+    ...withOptional(daylightFields, ["sun_elevation_deg", ...placeTimeNames]),
     ...resolvedDiveFields,
-    ...resolvedCameraFields,
-    iso: resolvedCameraFields.iso.optional(),
-    f_number: resolvedCameraFields.f_number.optional(),
-    ...lensFilterFields,
-    filter_kind: lensFilterFields.filter_kind.optional(),
-    filter_density: lensFilterFields.filter_density.optional(),
-    filter_transmittance: lensFilterFields.filter_transmittance.optional(),
+    ...withOptional(resolvedCameraFields, ["iso", "f_number", "frame_rate_fps"]),
+    ...withOptional(lensFilterFields, ["filter_kind", "filter_density", "filter_transmittance"]),
     ...resolvedLampsField,
     assumed: list(
       text({ description: "Name of a field, `lamps/0/count` for one inside a list.", example: "bits" }),

@@ -3,7 +3,16 @@
 /** Jerlov's optical water types, edition of 1976: ocean from clear to less clear, then coast. */
 export const waterTypes = ["I", "IA", "IB", "II", "III", "1C", "3C", "5C", "7C", "9C"] as const;
 
-export const daylightBases = ["none", "sun"] as const;
+/** The words that divers have for the colour of water. */
+export const waterHues = ["blue", "blue_green", "green", "brown"] as const;
+
+/** How the values of a picture were stored. */
+export const transferCurves = ["linear", "srgb", "rec709"] as const;
+
+export const daylightBases = ["none", "sun", "place_time"] as const;
+
+/** Where the filmed side of the subject faces. */
+export const subjectFacings = ["up", "camera", "sun"] as const;
 
 export const filterKinds = ["red", "magenta", "blue", "neutral"] as const;
 

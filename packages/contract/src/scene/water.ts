@@ -1,7 +1,8 @@
 import { z } from "zod/v3";
 import { choice, list } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
-import { waterTypes } from "./values.js";
+import { cardFields } from "./card.js";
+import { waterHues, waterTypes } from "./values.js";
 
 export const WaterType = z
   .enum(waterTypes)
@@ -29,11 +30,43 @@ export const KdSample = z
   .strict()
   .describe("Attenuation measured at one wavelength.");
 
-/** Ways to describe the water; a scene takes exactly one. */
+const waterHueText = "What divers call the colour of the water, seen horizontally.";
+
+export const WaterHue = z.enum(waterHues).describe(waterHueText);
+
+/** Ways to describe the water, of which a scene takes exactly one, with what goes with them. */
 export const waterFields = {
   water_type: choice(WaterType, {
     description: "The water, by its optical type (Jerlov, edition of 1976). One way to describe the water.",
     example: "IB",
+  }),
+  chlorophyll_mg_m3: quantity({
+    description:
+      "The water, by its chlorophyll: for open sea, whose colour follows the plankton. One way to describe the water.",
+    unit: "mg/m3",
+    min: 0.02,
+    max: 20,
+    example: 0.3,
+  }),
+  secchi_depth_m: quantity({
+    description:
+      "The water, by the depth at which a white disc of 30 cm vanishes from above. With `water_hue`. One way to describe the water.",
+    unit: "m",
+    min: 0.3,
+    max: 90,
+    example: 15,
+  }),
+  visibility_m: quantity({
+    description:
+      "The water, by the horizontal distance at which a dark body vanishes: the visibility that divers speak of. With `water_hue`. One way to describe the water.",
+    unit: "m",
+    min: 0.2,
+    max: 100,
+    example: 20,
+  }),
+  water_hue: choice(WaterHue, {
+    description: `${waterHueText} With \`secchi_depth_m\` or \`visibility_m\`.`,
+    example: "blue",
   }),
   kd_samples: list(KdSample, {
     description:
@@ -46,4 +79,5 @@ export const waterFields = {
       { wavelength_nm: 650, kd_per_m: 0.38 },
     ],
   }),
+  ...cardFields,
 };
