@@ -1,10 +1,12 @@
 export { attenuation } from "./attenuation/attenuation.js";
+export { colourRecovery } from "./colour-recovery/colour-recovery.js";
 export { exposureLoss } from "./exposure-loss/exposure-loss.js";
 export { filterChoice } from "./filter-choice/filter-choice.js";
 export { MODEL_VERSION } from "./generated/model-version.js";
 export { mixedLight } from "./mixed-light/mixed-light.js";
 export { filterKinds, models, waterTypes } from "./reference/reference.js";
 export type * from "./result/attenuation.js";
+export type * from "./result/colour-recovery.js";
 export type * from "./result/common.js";
 export type * from "./result/exposure-loss.js";
 export type * from "./result/filter-choice.js";

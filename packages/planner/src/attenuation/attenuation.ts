@@ -144,7 +144,7 @@ export function attenuation(scene: Scene): AttenuationAnswer {
     reasons: [...reasonsOf(world, answers), ...sunReasons(conditions)],
     cautions: cautionsFor(scene),
     uncertainty: shareOfCauses(propagated, deepest * numbers),
-    sources: lightSources(conditions),
+    sources: [...lightSources(conditions), "bartlett_1998"],
   };
 }
 

@@ -8,12 +8,12 @@ import { focalPlaneExposure_lx_s, saturationExposure_lx_s } from "@sunfathom/opt
 import type { Settings } from "./exposure-settings.js";
 import type { Vector3 } from "./matrix.js";
 
-export const FULL_WELL_ISO_100_E = 20000;
+const FULL_WELL_ISO_100_E = 20000;
 const READ_NOISE_E = 3;
 const PIXELS_AVERAGED = 4;
 
 /** Slope of the transfer curve of ITU-R BT.709 at a linear value: code values per linear unit, as shares of full scale. */
-export function transferSlope(linear: number): number {
+function transferSlope(linear: number): number {
   return linear < 0.018 ? 4.5 : 1.099 * 0.45 * linear ** -0.55;
 }
 
@@ -44,14 +44,34 @@ export interface Recorder {
   fullWellScale: number;
 }
 
+const capacityOf = ({ settings, fullWellScale }: Recorder): number =>
+  (FULL_WELL_ISO_100_E * fullWellScale * 100) / settings.iso;
+
+/** Electrons that a raw exposure in lux frees, as far as the sensor holds them at this ISO. */
+export const electronsOf = (recorder: Recorder, lux: number): number =>
+  Math.min(1, shareOfFullScale(lux, recorder.settings)) * capacityOf(recorder);
+
 /** One channel's record of a raw exposure in lux. */
 export function record(recorder: Recorder, channel: 0 | 1 | 2, lux: number): RecordedChannel {
-  const { settings, gains, bits, fullWellScale } = recorder;
-  const gain = gains[channel];
-  const capacity = (FULL_WELL_ISO_100_E * fullWellScale * 100) / settings.iso;
-  const raw = Math.min(1, shareOfFullScale(lux, settings));
-  const value = Math.min(1, gain * raw);
-  const noise = (gain * gain * (raw * capacity + READ_NOISE_E ** 2)) / capacity ** 2;
-  const step = 1 / ((2 ** bits - 1) * transferSlope(value));
+  const gain = recorder.gains[channel];
+  const capacity = capacityOf(recorder);
+  const electrons = electronsOf(recorder, lux);
+  const value = Math.min(1, (gain * electrons) / capacity);
+  const noise = (gain * gain * (electrons + READ_NOISE_E ** 2)) / capacity ** 2;
+  const step = 1 / ((2 ** recorder.bits - 1) * transferSlope(value));
   return { value, variance: (noise + (step * step) / 12) / PIXELS_AVERAGED };
 }
+
+/** A record with its signal over noise. */
+export function recordedGrey(
+  recorder: Recorder,
+  channel: 0 | 1 | 2,
+  lux: number,
+): RecordedChannel & { signalToNoise: number } {
+  const recorded = record(recorder, channel, lux);
+  return { ...recorded, signalToNoise: recorded.value / Math.sqrt(recorded.variance) };
+}
+
+/** Code values that one stop around a linear value takes up on a recording of so many bits with the curve of BT.709. */
+export const codesPerStop = (linear: number, bits: number): number =>
+  (2 ** bits - 1) * transferSlope(linear) * linear * Math.LN2;

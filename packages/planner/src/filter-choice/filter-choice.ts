@@ -1,8 +1,10 @@
 import { integrateProduct, multiply, stopsToDensity, Y_BAR } from "@sunfathom/optics";
+import { cameraState } from "../camera/camera-state.js";
 import { type Conditions, conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
 import { requireLight } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
+import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
 import { cautionsFor } from "../messages/cautions-for.js";
 import { sunReasons } from "../messages/sun-reasons.js";
@@ -12,12 +14,10 @@ import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
 import { normalCdf } from "../uncertainty/normal.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { propagate, shareOfCauses, sigmaOf } from "../uncertainty/propagate.js";
-import { cameraState } from "./camera-state.js";
 import { CANDIDATES, type Candidate, candidateFilter, NO_FILTER } from "./candidates.js";
 import { cheapest, costOf, decide } from "./decide.js";
 import { type Merit, meritOf } from "./merit.js";
 import { filterReasons } from "./reasons.js";
-import { stageAt } from "./stage.js";
 
 /** From this probability on that the runner-up is better, a choice is called a near tie. */
 export const NEAR_TIE_FROM = 0.25;

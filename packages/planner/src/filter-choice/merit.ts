@@ -3,57 +3,31 @@
  *
  * The 24-patch chart, lit as the subject is, is seen through water with its haze, filter and lens; the camera balances white
  * within its reach and exposes as its limits allow, so that a white card just fills the scale, with neutral density taken for
- * granted where there is too much light, so that no colour filter wins by being dark; photons, read noise and code values follow; one 3 x 3 matrix with a black level, fitted with the noise in view, grades the recording towards the chart under
- * D65. The merit is the mean CIEDE2000, noise included, over the chart and the open water behind it, whose hue should stay what an
- * adapted eye would see.
+ * granted where there is too much light, so that no colour filter wins by being dark; photons, read noise and code values follow;
+ * one 3 x 3 matrix with a black level, fitted with the noise in view, grades the recording towards the chart under D65. The merit
+ * is the mean CIEDE2000, noise included, over the chart and the open water behind it, whose hue should stay what an adapted eye
+ * would see.
  */
 import {
   CHART_PATCHES,
   deltaE00,
-  FIRST_NM,
   integrateProduct,
   type Lab,
   labOf,
   multiply,
-  type Sensor,
   type Spectrum,
-  STEP_NM,
   type Xyz,
 } from "@sunfathom/optics";
-import { type Balance, type BalanceReach, balanceToCard } from "../camera/balance-reach.js";
+import type { Balance } from "../camera/balance-reach.js";
+import type { CameraState } from "../camera/camera-state.js";
 import { WHITE_D65, xyzUnderD65 } from "../camera/d65.js";
-import { type ExposureLimits, type Settings, settingsFor } from "../camera/exposure-settings.js";
+import type { Settings } from "../camera/exposure-settings.js";
 import { fitGrade, type Grade, graded } from "../camera/grade.js";
 import type { Vector3 } from "../camera/matrix.js";
-import { fillingSensitivity, record } from "../camera/recording.js";
-import { rawOf, type SensorProfile } from "../camera/sensor-profile.js";
-
-/** What the camera looks at: how each target is lit, as it arrives at the lens. */
-export interface Stage {
-  /** Light reflected by a perfect white subject towards the lens, W m^-2 nm^-1 (times 1/pi per steradian). */
-  subject: Spectrum;
-  /** Open water behind it; absent in the dark. */
-  background?: Background;
-}
-
-export interface Background {
-  /** Its light at the lens, in the subject's unit. */
-  openWater: Spectrum;
-  /** The part of it that lies as haze over the subject. */
-  veil: Spectrum;
-  /** Its colour as if it were a surface, 0 to 1. */
-  colour: Spectrum;
-  /** Luminance of the daylight on the subject over all light on it: 1 without lamps. */
-  againstSubject: number;
-}
-
-export interface CameraState {
-  profile: SensorProfile;
-  reach: BalanceReach;
-  limits: ExposureLimits;
-  bits: number;
-  fullWellScale: number;
-}
+import { record } from "../camera/recording.js";
+import { rawOf } from "../camera/sensor-profile.js";
+import { redShareAbove600, takeShot } from "../camera/shot.js";
+import type { Stage } from "../light/stage.js";
 
 export interface Merit {
   /** Mean CIEDE2000 over chart and background. */
@@ -68,11 +42,8 @@ export interface Merit {
 
 const CHART_XYZ = CHART_PATCHES.map((patch) => xyzUnderD65(patch.reflectance));
 const CHART_LAB = CHART_XYZ.map((xyz) => labOf(xyz, WHITE_D65));
-/** Reflectance of the white patch, which fills the scale. */
-const CARD_REFLECTANCE = 0.9;
 /** Open water counts as much as four patches: it fills much of the frame, and with one hue. */
 const BACKGROUND_WEIGHT = 4;
-const AT_600_NM = (600 - FIRST_NM) / STEP_NM;
 /** Where cubature of degree three samples a normal spread in three dimensions, in standard deviations. */
 const SAMPLE_AT = Math.sqrt(3);
 const CHANNELS = [0, 1, 2] as const;
@@ -90,18 +61,7 @@ interface Seen {
 
 export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState): Merit {
   const { profile } = camera;
-  const subject = multiply(stage.subject, filter);
-  const haze: Vector3 = stage.background
-    ? rawOf(profile, multiply(stage.background.veil, filter))
-    : [0, 0, 0];
-  const direct = rawOf(profile, subject);
-  const card: Vector3 = [direct[0] + haze[0], direct[1] + haze[1], direct[2] + haze[2]];
-  const balance = balanceToCard(camera.reach, card);
-  const brightest = CARD_REFLECTANCE * Math.max(...card.map((lux, k) => lux * balance.gains[k]));
-  const sensitivity = fillingSensitivity(brightest);
-  const settings = settingsFor(sensitivity, { ...camera.limits, max_f_number: Number.POSITIVE_INFINITY });
-  const excess_stops = Math.max(0, settingsFor(sensitivity, camera.limits).off_by_stops);
-  const recorder = { settings, gains: balance.gains, bits: camera.bits, fullWellScale: camera.fullWellScale };
+  const { subject, haze, balance, settings, excess_stops, recorder } = takeShot(stage, filter, camera);
   const see = (raw: Vector3, wantedXyz: Xyz, wantedLab: Lab, weight: number): Seen => {
     const [red, green, blue] = CHANNELS.map((k) => record(recorder, k, raw[k]));
     return {
@@ -142,7 +102,7 @@ export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState): Me
     balance,
     settings,
     excess_stops,
-    red_above_600_nm_share: shareAbove600(profile.sensor, subject),
+    red_above_600_nm_share: redShareAbove600(profile.sensor, subject),
   };
 }
 
@@ -161,10 +121,4 @@ function expectedError({ wantedLab, from, variance }: Seen, grade: Grade): numbe
     }
   }
   return sum / 6;
-}
-
-function shareAbove600(sensor: Sensor, light: Spectrum): number {
-  // The cell at the bound counts half, as the trapezoid rule has it.
-  const above = light.map((e, i) => (i > AT_600_NM ? e : i === AT_600_NM ? e / 2 : 0));
-  return integrateProduct(above, sensor.red) / integrateProduct(light, sensor.red);
 }

@@ -119,6 +119,14 @@ export const MODELS: ModelInfo[] = [
       "Focusing by waves makes the light flicker by tens of percent in the top metres; only its mean is modelled.",
   },
   {
+    id: "bartlett_1998",
+    what: "Red that water makes itself by inelastic scattering",
+    kind: "formula",
+    source: "Bartlett, Voss, Sathyendranath & Vodacek 1998, Applied Optics 37, 3324",
+    domain: "An estimate of where red from the surface is no longer most of it",
+    known_weaknesses: "A narrow band and exponential fading are assumed; fluorescence of algae is left out.",
+  },
+  {
     id: "upright_fraction",
     what: "Share of the light from above that falls on an upright subject",
     kind: "formula",

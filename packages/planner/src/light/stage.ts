@@ -10,8 +10,26 @@ import {
   veilingLight,
   Y_BAR,
 } from "@sunfathom/optics";
-import { lampLightAt, towardsCamera, type Underwater, uprightDaylightAt } from "../light/underwater.js";
-import type { Stage } from "./merit.js";
+import { lampLightAt, towardsCamera, type Underwater, uprightDaylightAt } from "./underwater.js";
+
+/** What the camera looks at: how each target is lit, as it arrives at the lens. */
+export interface Stage {
+  /** Light reflected by a perfect white subject towards the lens, W m^-2 nm^-1 (times 1/pi per steradian). */
+  subject: Spectrum;
+  /** Open water behind it; absent in the dark. */
+  background?: Background;
+}
+
+export interface Background {
+  /** Its light at the lens, in the subject's unit. */
+  openWater: Spectrum;
+  /** The part of it that lies as haze over the subject. */
+  veil: Spectrum;
+  /** Its colour as if it were a surface, 0 to 1. */
+  colour: Spectrum;
+  /** Luminance of the daylight on the subject over all light on it: 1 without lamps. */
+  againstSubject: number;
+}
 
 /** Luminance of open water, seen level, against a white upright subject in the same daylight: from memory of measured fields. */
 const OPEN_WATER_LUMINANCE = 0.3;

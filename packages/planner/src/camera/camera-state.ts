@@ -1,9 +1,16 @@
-import { balanceReach } from "../camera/balance-reach.js";
-import { limitsOf } from "../camera/exposure-settings.js";
-import { sensorProfile } from "../camera/sensor-profile.js";
 import type { Scene } from "../scene/scene.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
-import type { CameraState } from "./merit.js";
+import { type BalanceReach, balanceReach } from "./balance-reach.js";
+import { type ExposureLimits, limitsOf } from "./exposure-settings.js";
+import { type SensorProfile, sensorProfile } from "./sensor-profile.js";
+
+export interface CameraState {
+  profile: SensorProfile;
+  reach: BalanceReach;
+  limits: ExposureLimits;
+  bits: number;
+  fullWellScale: number;
+}
 
 export function cameraState(scene: Scene, { crosstalkSd, fullWellScale }: Nuisance): CameraState {
   const profile = sensorProfile(crosstalkSd);

@@ -1,0 +1,61 @@
+import { FIRST_NM, integrateProduct, multiply, type Sensor, type Spectrum, STEP_NM } from "@sunfathom/optics";
+import type { Stage } from "../light/stage.js";
+import { type Balance, balanceToCard } from "./balance-reach.js";
+import type { CameraState } from "./camera-state.js";
+import { type Settings, settingsFor } from "./exposure-settings.js";
+import type { Vector3 } from "./matrix.js";
+import { fillingSensitivity, type Recorder } from "./recording.js";
+import { rawOf } from "./sensor-profile.js";
+
+/** Reflectance of the white card, which fills the scale. */
+const CARD_REFLECTANCE = 0.9;
+const AT_600_NM = (600 - FIRST_NM) / STEP_NM;
+
+/** A camera balanced and exposed for a stage behind a filter. */
+export interface Shot {
+  /** Light of a perfect white subject at the sensor, W m^-2 nm^-1. */
+  subject: Spectrum;
+  /** Raw response to it, and to the haze over it. */
+  direct: Vector3;
+  haze: Vector3;
+  balance: Balance;
+  settings: Settings;
+  /** Light in excess at the least sensitive settings, which neutral density has to take, in stops. */
+  excess_stops: number;
+  recorder: Recorder;
+}
+
+/**
+ * Balances on a white card within reach and exposes so that it just fills the scale, as far as the limits allow. Neutral density
+ * is taken for granted where there is too much light. Given settings are used as they are.
+ */
+export function takeShot(stage: Stage, filter: Spectrum, camera: CameraState, given?: Settings): Shot {
+  const { profile, reach, limits, bits, fullWellScale } = camera;
+  const subject = multiply(stage.subject, filter);
+  const haze: Vector3 = stage.background
+    ? rawOf(profile, multiply(stage.background.veil, filter))
+    : [0, 0, 0];
+  const direct = rawOf(profile, subject);
+  const balance = balanceToCard(reach, [direct[0] + haze[0], direct[1] + haze[1], direct[2] + haze[2]]);
+  const { gains } = balance;
+  const brightest = Math.max(...direct.map((lux, k) => (CARD_REFLECTANCE * lux + haze[k]) * gains[k]));
+  const sensitivity = fillingSensitivity(brightest);
+  const settings = given ?? settingsFor(sensitivity, { ...limits, max_f_number: Number.POSITIVE_INFINITY });
+  const excess_stops = Math.max(0, settingsFor(sensitivity, limits).off_by_stops);
+  return {
+    subject,
+    direct,
+    haze,
+    balance,
+    settings,
+    excess_stops,
+    recorder: { settings, gains, bits, fullWellScale },
+  };
+}
+
+/** Share of the red channel's signal that comes from above 600 nm, 0 to 1. */
+export function redShareAbove600(sensor: Sensor, light: Spectrum): number {
+  // The cell at the bound counts half, as the trapezoid rule has it.
+  const above = light.map((e, i) => (i > AT_600_NM ? e : i === AT_600_NM ? e / 2 : 0));
+  return integrateProduct(above, sensor.red) / integrateProduct(light, sensor.red);
+}

@@ -1,0 +1,33 @@
+import type { Spectrum } from "@sunfathom/optics";
+import { cameraState } from "../camera/camera-state.js";
+import type { Conditions } from "../light/conditions.js";
+import { stageAt } from "../light/stage.js";
+import { underwater } from "../light/underwater.js";
+import type { Nuisance } from "../uncertainty/nuisance.js";
+import { recordGrey } from "./record-grey.js";
+
+/** Bounds of the search, not advice. */
+const FROM_M = 0.1;
+const TO_M = 60;
+
+/**
+ * Depth at which red light above 600 nm on an 18 % grey falls to a signal over noise, to a percent; held to the bounds of the search,
+ * which no natural water reaches below.
+ */
+export function redDownTo_m(
+  conditions: Conditions,
+  nuisance: Nuisance,
+  filter: Spectrum,
+  signalToNoise: number,
+): number {
+  const world = underwater(conditions, nuisance);
+  const camera = cameraState(conditions.scene, nuisance);
+  let low = FROM_M;
+  let high = TO_M;
+  while (high / low > 1.01) {
+    const middle = Math.sqrt(low * high);
+    if (recordGrey(stageAt(world, middle), filter, camera).redLight >= signalToNoise) low = middle;
+    else high = middle;
+  }
+  return Math.sqrt(low * high);
+}
