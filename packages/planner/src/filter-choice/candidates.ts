@@ -1,31 +1,68 @@
-import { CLEAR, filterTransmittance, type Spectrum } from "@sunfathom/optics";
+import { CLEAR, filterTransmittance, measuredTransmittance, type Spectrum } from "@sunfathom/optics";
 import type { FilterVerdict } from "../result/filter-choice.js";
+import type { KitItem, Scene } from "../scene/scene.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
 
 export interface Candidate {
   kind: FilterVerdict;
-  /** 0 for `none`. */
-  density: number;
+  /** Nominal density; 0 for `none`, absent for a measured filter. */
+  density?: number;
+  /** The caller's name of it, for a filter from the kit. */
+  id?: string;
+  /** A measured curve in place of kind and density. */
+  measured?: Spectrum;
 }
 
-/** Steps of half a stop, from half a stop to five. */
-const DENSITY_STEP = 0.15;
-const DENSITY_COUNT = 10;
-const densities = Array.from(
-  { length: DENSITY_COUNT },
-  (_, i) => Math.round((i + 1) * DENSITY_STEP * 100) / 100,
-);
+/** Densities are first searched in steps of half a stop, from half a stop to five. */
+const COARSE_STEP = 0.15;
+const COARSE_COUNT = 10;
+/** Then around the best one. */
+const FINE_SHIFTS = [-0.1, -0.05, 0.05, 0.1];
+const hundredths = (density: number): number => Math.round(density * 100) / 100;
+const coarse = Array.from({ length: COARSE_COUNT }, (_, i) => hundredths((i + 1) * COARSE_STEP));
 
 export const NO_FILTER: Candidate = { kind: "none", density: 0 };
+/** Kinds that belong on a lens to change colour. */
+const LENS_KINDS = ["red", "magenta"] as const;
 
 /** The stated grid on which filters are searched: none, then each kind from weak to dense; the first of equals wins. */
-export const CANDIDATES: readonly Candidate[] = [
+export const GRID: readonly Candidate[] = [
   NO_FILTER,
-  ...(["red", "magenta"] as const).flatMap((kind) => densities.map((density) => ({ kind, density }))),
+  ...LENS_KINDS.flatMap((kind) => coarse.map((density) => ({ kind, density }))),
 ];
 
-export const candidateFilter = ({ kind, density }: Candidate, { filterShape }: Nuisance): Spectrum =>
-  kind === "none" ? CLEAR : filterTransmittance(kind, density, filterShape);
+const ofKit = ({ id, filter_kind, filter_density, filter_transmittance }: KitItem): Candidate[] => {
+  if (!filter_kind) return [];
+  if (filter_transmittance) {
+    const measured = measuredTransmittance(
+      filter_transmittance.map((s) => s.wavelength_nm),
+      filter_transmittance.map((s) => s.transmittance),
+    );
+    return [{ kind: filter_kind, id, measured }];
+  }
+  return filter_density === undefined ? [] : [{ kind: filter_kind, density: filter_density, id }];
+};
 
-export const nameOf = ({ kind, density }: Candidate): string =>
-  kind === "none" ? "no filter" : `${kind} ${density.toFixed(2)}`;
+/** What a scene allows to choose from: the filters of its kit where it has one, else the grid. */
+export const candidatesFor = ({ kit }: Scene): readonly Candidate[] =>
+  kit ? [NO_FILTER, ...kit.filter(({ item }) => item === "lens_filter").flatMap(ofKit)] : GRID;
+
+/** Densities around the best of the grid; none around a filter that is owned, or around no filter. */
+export function finerThan({ kind, density, id }: Candidate): Candidate[] {
+  if (kind === "none" || density === undefined || id !== undefined) return [];
+  return FINE_SHIFTS.map((shift) => hundredths(density + shift))
+    .filter((finer) => finer > 0)
+    .map((finer) => ({ kind, density: finer }));
+}
+
+export function candidateFilter({ kind, density, measured }: Candidate, { filterShape }: Nuisance): Spectrum {
+  if (measured) return measured;
+  return kind === "none" || density === undefined ? CLEAR : filterTransmittance(kind, density, filterShape);
+}
+
+export function nameOf({ kind, density, id }: Candidate): string {
+  if (kind === "none") return "no filter";
+  const nominal =
+    density === undefined ? `a measured ${kind} filter` : `a ${kind} filter of density ${density.toFixed(2)}`;
+  return id === undefined ? nominal : `${id}, ${nominal},`;
+}

@@ -20,18 +20,22 @@ export const cheapest = (scored: readonly Scored[]): Scored =>
 
 export interface Decision {
   advised: Scored;
-  /** The best of another kind than the advised one. */
+  /** The best of another kind than the advised one; the advised one itself where there is no other. */
   runnerUp: Scored;
-  /** The best of the filters, whether advised or not. */
-  bestFilter: Scored;
+  /** The best of the filters, whether advised or not; undefined where there is none to choose. */
+  bestFilter: Scored | undefined;
 }
 
 /** A filter is advised when it beats no filter by the worthwhile amount; of filters, the one that leaves the least error. */
 export function decide(scored: readonly Scored[]): Decision {
   const advised = cheapest(scored);
+  const bestOf = (test: (kind: string) => boolean): Scored | undefined => {
+    const left = scored.filter(({ candidate }) => test(candidate.kind));
+    return left.length > 0 ? cheapest(left) : undefined;
+  };
   return {
     advised,
-    runnerUp: cheapest(scored.filter(({ candidate }) => candidate.kind !== advised.candidate.kind)),
-    bestFilter: cheapest(scored.filter(({ candidate }) => candidate.kind !== "none")),
+    runnerUp: bestOf((kind) => kind !== advised.candidate.kind) ?? advised,
+    bestFilter: bestOf((kind) => kind !== "none"),
   };
 }

@@ -1,5 +1,4 @@
 import { integrateProduct, multiply, stopsToDensity, Y_BAR } from "@sunfathom/optics";
-import { cameraState } from "../camera/camera-state.js";
 import { type Conditions, conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
 import { requireLight } from "../light/require-light.js";
@@ -14,32 +13,17 @@ import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
 import { normalCdf } from "../uncertainty/normal.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { propagate, shareOfCauses, sigmaOf } from "../uncertainty/propagate.js";
-import { CANDIDATES, type Candidate, candidateFilter, NO_FILTER } from "./candidates.js";
-import { cheapest, costOf, decide } from "./decide.js";
-import { type Merit, meritOf } from "./merit.js";
+import { type Candidate, candidateFilter, candidatesFor, finerThan, NO_FILTER } from "./candidates.js";
+import { cheapest, costOf, type Decision, decide } from "./decide.js";
+import type { Merit } from "./merit.js";
+import { type Judged, judge, rangeError } from "./merits.js";
 import { filterReasons } from "./reasons.js";
+import { servedBy } from "./served.js";
 
 /** From this probability on that the runner-up is better, a choice is called a near tie. */
 export const NEAR_TIE_FROM = 0.25;
 
-/** Merits of some candidates at some depths, depth by depth. */
-export function meritsOf(
-  conditions: Conditions,
-  nuisance: Nuisance,
-  depths: readonly number[],
-  candidates: readonly Candidate[],
-): Merit[][] {
-  const world = underwater(conditions, nuisance);
-  const camera = cameraState(conditions.scene, nuisance);
-  const filters = candidates.map((candidate) => candidateFilter(candidate, nuisance));
-  return depths.map((depth_m) => {
-    const stage = stageAt(world, depth_m);
-    return filters.map((filter) => meritOf(stage, filter, camera));
-  });
-}
-
-const mean = (values: readonly number[]): number => values.reduce((sum, v) => sum + v, 0) / values.length;
-const sameCandidate = (a: Candidate, b: Candidate) => a.kind === b.kind && a.density === b.density;
+const SOURCES = ["filter_shapes", "filter_merit", "chart_24", "ciede2000", "camera_recording"];
 
 /** Luminance that a candidate takes in the middle of the range, stops. */
 function luminanceLoss(conditions: Conditions, nuisance: Nuisance, candidate: Candidate): number {
@@ -49,96 +33,109 @@ function luminanceLoss(conditions: Conditions, nuisance: Nuisance, candidate: Ca
   return Math.log2(integrateProduct(stage.subject, Y_BAR) / integrateProduct(seen, Y_BAR));
 }
 
+interface Search {
+  /** Every candidate that was tried; the first is no filter. */
+  judged: readonly Judged[];
+  decision: Decision;
+}
+
+/** Searches the candidates and then, on the grid, the densities around the best of them. */
+function search(conditions: Conditions, depths: readonly number[], changeable: boolean): Search {
+  const judged = judge(conditions, NOMINAL, depths, candidatesFor(conditions.scene));
+  const scoreAll = (all: readonly Judged[]) =>
+    all.map((j) => ({ candidate: j.candidate, delta_e00: rangeError(j, judged[0], changeable) }));
+  const rough = decide(scoreAll(judged));
+  const finer = rough.bestFilter ? finerThan(rough.bestFilter.candidate) : [];
+  const all = [...judged, ...judge(conditions, NOMINAL, depths, finer)];
+  return { judged: all, decision: decide(scoreAll(all)) };
+}
+
 /**
  * Which filter to mount for a range of depths: none, red or magenta, and how dense, by the colour error that is left (see
- * `meritOf`), searched on the grid of `CANDIDATES` and averaged over seven depths.
- * @throws SceneProblem without any light, or for a sun below the model's domain.
+ * `meritOf`), searched on a stated grid of kinds and densities, or among the filters of the scene's kit, over seven depths.
+ * @throws SceneProblem without any light, or for a sun or water outside the model's domain.
  */
 export function filterChoice(scene: Scene): FilterChoiceAnswer {
   const conditions = conditionsOf(scene);
   requireLight(conditions);
   const depths = depthsOf(scene);
-  const nominal = meritsOf(conditions, NOMINAL, depths, CANDIDATES);
-  const scored = CANDIDATES.map((candidate, c) => ({
-    candidate,
-    delta_e00: mean(nominal.map((m) => m[c].delta_e00)),
-  }));
-  const decision = decide(scored);
-  const contenders = [decision.advised.candidate, decision.runnerUp.candidate, NO_FILTER];
+  const changeable = scene.filter_change_underwater !== "none";
+  const { judged, decision } = search(conditions, depths, changeable);
+  const advised = decision.advised.candidate;
+  const runnerUp = decision.runnerUp.candidate;
+  const isFilter = advised.kind !== "none";
 
-  const advisedIsFilter = decision.advised.candidate.kind !== "none";
-  const causes = [...causesOf(conditions), ...FILTER_CAUSES];
-  const propagated = propagate((nuisance) => {
-    const merits = meritsOf(conditions, nuisance, depths, contenders);
-    const [advised, runnerUp, without] = contenders.map((_, c) => mean(merits.map((m) => m[c].delta_e00)));
-    const loss = advisedIsFilter ? luminanceLoss(conditions, nuisance, decision.advised.candidate) : 0;
-    return [advised, runnerUp, without, runnerUp - advised, loss];
-  }, causes);
-  const [advised, runnerUp, without, losesBy, loss] = propagated.estimates;
-  const gap =
-    costOf(decision.runnerUp.candidate, runnerUp.likely) - costOf(decision.advised.candidate, advised.likely);
-  const probability_better = normalCdf(-gap / Math.max(1e-6, sigmaOf(propagated, 3)));
+  const propagated = propagate(
+    (nuisance) => {
+      const [without, first, second] = judge(conditions, nuisance, depths, [NO_FILTER, advised, runnerUp]);
+      const [e1, e2, e0] = [first, second, without].map((j) => rangeError(j, without, changeable));
+      return [e1, e2, e0, e2 - e1, isFilter ? luminanceLoss(conditions, nuisance, advised) : 0];
+    },
+    [...causesOf(conditions), ...FILTER_CAUSES],
+  );
+  const [advisedError, runnerUpError, withoutError, losesBy, loss] = propagated.estimates;
+  const gap = costOf(runnerUp, runnerUpError.likely) - costOf(advised, advisedError.likely);
+  const probability_better =
+    runnerUp === advised ? 0 : normalCdf(-gap / Math.max(1e-6, sigmaOf(propagated, 3)));
 
-  const advisedIndex = CANDIDATES.findIndex((c) => sameCandidate(c, decision.advised.candidate));
-  const perDepth = depths.map((depth_m, d) => atDepth(depth_m, nominal[d], advisedIndex));
-  const served = perDepth.filter((d) => servesAt(d, advisedIsFilter));
+  const of = (candidate: Candidate): Judged => judged.find((j) => j.candidate === candidate) ?? judged[0];
   const answer: FilterChoiceFigures = {
-    filter_kind: decision.advised.candidate.kind,
-    ...densityOf(decision.advised.candidate),
-    ...neutralDensity(nominal[0][advisedIndex]),
+    filter_kind: advised.kind,
+    ...described(advised),
+    ...neutralDensity(of(advised).merits[0]),
     verdict: probability_better >= NEAR_TIE_FROM ? "near_tie" : "clear",
-    colour_error_delta_e00: advised,
-    colour_error_without_delta_e00: without,
+    colour_error_delta_e00: advisedError,
+    colour_error_without_delta_e00: withoutError,
     runner_up: {
-      filter_kind: decision.runnerUp.candidate.kind,
-      ...densityOf(decision.runnerUp.candidate),
-      colour_error_delta_e00: runnerUp,
+      filter_kind: runnerUp.kind,
+      ...described(runnerUp),
+      colour_error_delta_e00: runnerUpError,
       loses_by_delta_e00: losesBy,
       probability_better,
     },
     filter_loss_stops: loss,
-    ...servedRange(served),
-    depths: perDepth,
+    ...servedAnswer(
+      depths,
+      of(advised),
+      isFilter ? judged[0] : of(decision.bestFilter?.candidate ?? NO_FILTER),
+      changeable && isFilter,
+    ),
+    depths: depths.map((depth_m, d) => atDepth(depth_m, d, judged, of(advised))),
   };
   return {
     ...answer,
     reasons: [
-      ...filterReasons({ conditions, decision, answer, withoutAtDepths: nominal.map((m) => m[0]) }),
+      ...filterReasons({ conditions, decision, answer, without: judged[0].merits }),
       ...sunReasons(conditions),
     ],
-    cautions: cautionsFor(scene, { filterAdvised: advisedIsFilter }),
-    uncertainty: shareOfCauses(propagated, 3),
-    sources: [
-      ...new Set([
-        ...lightSources(conditions),
-        "filter_shapes",
-        "filter_merit",
-        "chart_24",
-        "ciede2000",
-        "camera_recording",
-      ]),
-    ],
+    cautions: cautionsFor(scene, { filterAdvised: isFilter }),
+    uncertainty: shareOfCauses(propagated, runnerUp === advised ? 0 : 3),
+    sources: [...new Set([...lightSources(conditions), ...SOURCES])],
   };
 }
 
-const densityOf = ({ kind, density }: Candidate): { filter_density?: number } =>
-  kind === "none" ? {} : { filter_density: density };
+const described = ({ kind, density, id }: Candidate): { filter_density?: number; filter_id?: string } => ({
+  ...(kind === "none" || density === undefined ? {} : { filter_density: density }),
+  ...(id === undefined ? {} : { filter_id: id }),
+});
 
-function atDepth(depth_m: number, merits: readonly Merit[], advisedIndex: number): FilterAtDepth {
-  const scored = CANDIDATES.map((candidate, c) => ({ candidate, delta_e00: merits[c].delta_e00 }));
-  const best = cheapest(scored);
-  const advised = merits[advisedIndex];
-  const without = merits[0];
+function atDepth(depth_m: number, d: number, judged: readonly Judged[], advised: Judged): FilterAtDepth {
+  const best = cheapest(
+    judged.map(({ candidate, merits }) => ({ candidate, delta_e00: merits[d].delta_e00 })),
+  );
+  const chosen = advised.merits[d];
+  const without = judged[0].merits[d];
+  const { filter_density } = described(best.candidate);
   return {
     depth_m,
     best_filter_kind: best.candidate.kind,
-    ...(best.candidate.kind === "none" ? {} : { best_filter_density: best.candidate.density }),
+    ...(filter_density === undefined ? {} : { best_filter_density: filter_density }),
     best_colour_error_delta_e00: best.delta_e00,
-    advised_colour_error_delta_e00: advised.delta_e00,
+    advised_colour_error_delta_e00: chosen.delta_e00,
     without_colour_error_delta_e00: without.delta_e00,
-    advised_red_signal_above_600_nm_share: advised.red_above_600_nm_share,
+    advised_red_signal_above_600_nm_share: chosen.red_above_600_nm_share,
     without_red_signal_above_600_nm_share: without.red_above_600_nm_share,
-    advised_balance_in_reach: advised.balance.in_reach,
+    advised_balance_in_reach: chosen.balance.in_reach,
     without_balance_in_reach: without.balance.in_reach,
   };
 }
@@ -147,16 +144,23 @@ function atDepth(depth_m: number, merits: readonly Merit[], advisedIndex: number
 const neutralDensity = ({ excess_stops }: Merit): { neutral_density?: number } =>
   excess_stops > 0 ? { neutral_density: stopsToDensity(excess_stops) } : {};
 
-/** A filter serves where it leaves less error than none; no filter serves where nothing is worth mounting. */
-const servesAt = (d: FilterAtDepth, isFilter: boolean): boolean =>
-  isFilter
-    ? d.advised_colour_error_delta_e00 < d.without_colour_error_delta_e00
-    : d.best_filter_kind === "none";
-
-function servedRange(served: readonly FilterAtDepth[]): {
-  serves_min_depth_m?: number;
-  serves_max_depth_m?: number;
-} {
-  if (served.length === 0) return {};
-  return { serves_min_depth_m: served[0].depth_m, serves_max_depth_m: served[served.length - 1].depth_m };
+/** Where the advised choice beats its rival, and where to change if the mount allows it. */
+function servedAnswer(
+  depths: readonly number[],
+  advised: Judged,
+  rival: Judged,
+  changeable: boolean,
+): Pick<FilterChoiceFigures, "serves_min_depth_m" | "serves_max_depth_m" | "change_depths_m"> {
+  const served =
+    advised === rival
+      ? { from_m: depths[0], to_m: depths[depths.length - 1] }
+      : servedBy(depths, advised, rival);
+  if (!served) return {};
+  const { from_m, to_m } = served;
+  const inside = [from_m, to_m].filter((d) => d > depths[0] && d < depths[depths.length - 1]);
+  return {
+    serves_min_depth_m: from_m,
+    serves_max_depth_m: to_m,
+    ...(changeable && inside.length > 0 ? { change_depths_m: inside } : {}),
+  };
 }

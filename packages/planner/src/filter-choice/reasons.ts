@@ -1,24 +1,30 @@
 import { stopsToDensity } from "@sunfathom/optics";
 import type { Conditions } from "../light/conditions.js";
+import { redTrustedTo_m } from "../light/inelastic.js";
+import { underwater } from "../light/underwater.js";
 import { reason } from "../messages/say.js";
 import type { Reason } from "../result/common.js";
 import type { FilterChoiceFigures } from "../result/filter-choice.js";
+import { NOMINAL } from "../uncertainty/nuisance.js";
 import { nameOf } from "./candidates.js";
 import { type Decision, WORTHWHILE_DELTA_E00 } from "./decide.js";
 import type { Merit } from "./merit.js";
+
+/** From this mean colour error on, nothing on the lens makes colours right: a judgement. */
+const HOPELESS_DELTA_E00 = 6;
 
 interface Facts {
   conditions: Conditions;
   decision: Decision;
   answer: FilterChoiceFigures;
   /** The camera without a filter, depth by depth, shallow first. */
-  withoutAtDepths: readonly Merit[];
+  without: readonly Merit[];
 }
 
 /** Why this filter, or none: what decides first. */
 export function filterReasons(facts: Facts): Reason[] {
   const { conditions, decision, answer } = facts;
-  const reasons = [mainReason(facts), balanceReason(facts)];
+  const reasons = [mainReason(facts), ...rangeReasons(facts), balanceReason(facts)];
   if (conditions.daylight) reasons.push(lightReason(facts));
   const deepest = answer.depths[answer.depths.length - 1];
   if (answer.filter_kind !== "none") {
@@ -28,6 +34,10 @@ export function filterReasons(facts: Facts): Reason[] {
         without_share: deepest.without_red_signal_above_600_nm_share,
       }),
     );
+  }
+  const trusted_m = redTrustedTo_m(underwater(conditions, NOMINAL));
+  if (trusted_m !== undefined && deepest.depth_m > trusted_m) {
+    reasons.push(reason("red_not_only_transmitted", "computed", { depth_m: trusted_m }));
   }
   if (answer.verdict === "near_tie") {
     reasons.push(
@@ -45,6 +55,24 @@ export function filterReasons(facts: Facts): Reason[] {
   return reasons;
 }
 
+/** Where a filter stops being worth it, and what to do where nothing on the lens helps. */
+function rangeReasons({ conditions, answer }: Facts): Reason[] {
+  const { scene, daylight } = conditions;
+  const { serves_min_depth_m: from_m, serves_max_depth_m: to_m, change_depths_m } = answer;
+  const error = answer.colour_error_delta_e00.likely;
+  const reasons: Reason[] = [];
+  if (answer.filter_kind !== "none" && from_m !== undefined && to_m !== undefined) {
+    if (change_depths_m) reasons.push(reason("change_at_depth", "computed", { from_m, to_m }));
+    else if (from_m > scene.min_depth_m || to_m < scene.max_depth_m) {
+      reasons.push(reason("serves_part_of_range", "computed", { from_m, to_m }));
+    }
+  }
+  if (daylight && scene.lamps.length === 0 && error > HOPELESS_DELTA_E00) {
+    reasons.push(reason("only_lamps_would_help", "computed", { error }));
+  }
+  return reasons;
+}
+
 function mainReason({ conditions, decision, answer }: Facts): Reason {
   const { scene, daylight } = conditions;
   if (!daylight) {
@@ -54,33 +82,33 @@ function mainReason({ conditions, decision, answer }: Facts): Reason {
   }
   if (answer.filter_kind !== "none") {
     return reason("filter_earns", "computed", {
-      kind: answer.filter_kind,
-      density: decision.advised.candidate.density,
+      name: nameOf(decision.advised.candidate),
       min_m: scene.min_depth_m,
       max_m: scene.max_depth_m,
       with_e: answer.colour_error_delta_e00.likely,
       without_e: answer.colour_error_without_delta_e00.likely,
     });
   }
+  if (!decision.bestFilter) return reason("no_filter_owned", "computed");
   return reason("no_filter_earns", "computed", {
     best_kind: nameOf(decision.bestFilter.candidate),
-    best_gain: answer.colour_error_without_delta_e00.likely - decision.bestFilter.delta_e00,
+    best_change: decision.bestFilter.delta_e00 - answer.colour_error_without_delta_e00.likely,
     worthwhile: WORTHWHILE_DELTA_E00,
   });
 }
 
-function balanceReason({ answer, withoutAtDepths }: Facts): Reason {
+function balanceReason({ answer, without }: Facts): Reason {
   const first = answer.depths.find((d) => !d.without_balance_in_reach);
   if (!first) return reason("balance_in_reach_without", "computed");
-  const { residual_stops } = withoutAtDepths[withoutAtDepths.length - 1].balance;
+  const { residual_stops } = without[without.length - 1].balance;
   const code = answer.filter_kind === "none" ? "balance_out_of_reach" : "filter_brings_balance_into_reach";
   return reason(code, "computed", { depth_m: first.depth_m, residual_stops });
 }
 
 /** Judged at the shallow end for too much light and at the deep end for too little. */
-function lightReason({ withoutAtDepths }: Facts): Reason {
-  const shallow = withoutAtDepths[0];
-  const deep = withoutAtDepths[withoutAtDepths.length - 1].settings;
+function lightReason({ without }: Facts): Reason {
+  const shallow = without[0];
+  const deep = without[without.length - 1].settings;
   if (shallow.excess_stops > 0) {
     return reason("light_is_too_much", "computed", {
       excess_stops: shallow.excess_stops,

@@ -21,17 +21,18 @@ export const REASONS_EN = {
   sun_path: (p: { mu0: number }) =>
     `The sun's slant lengthens the way through the water: the mean path cosine is ${shown(p.mu0, 2)}, against 0.90 for the tables.`,
 
-  filter_earns: (p: {
-    kind: string;
-    density: number;
-    min_m: number;
-    max_m: number;
-    with_e: number;
-    without_e: number;
-  }) =>
-    `${atDepths(p.min_m, p.max_m)} a ${p.kind} filter of density ${shown(p.density, 2)} leaves a mean colour error of ${shown(p.with_e, 1)} (CIEDE2000); without it ${shown(p.without_e, 1)} is left after balancing and grading.`,
-  no_filter_earns: (p: { best_kind: string; best_gain: number; worthwhile: number }) =>
-    `No filter earns its place: the best of them, ${p.best_kind}, would change the mean colour error by ${shown(-p.best_gain, 2)}, and it takes an improvement of ${shown(p.worthwhile, 1)} to be worth mounting.`,
+  filter_earns: (p: { name: string; min_m: number; max_m: number; with_e: number; without_e: number }) =>
+    `${atDepths(p.min_m, p.max_m)} ${p.name} leaves a mean colour error of ${shown(p.with_e, 1)} (CIEDE2000); without a filter ${shown(p.without_e, 1)} is left after balancing and grading.`,
+  no_filter_earns: (p: { best_kind: string; best_change: number; worthwhile: number }) =>
+    `No filter earns its place: the best of them, ${p.best_kind}, would ${p.best_change < 0 ? "lower" : "raise"} the mean colour error by ${shown(Math.abs(p.best_change), 2)}, and it takes a fall of ${shown(p.worthwhile, 1)} to be worth mounting.`,
+  no_filter_owned: () =>
+    "The kit holds no filter for the lens, so none is advised. Leave `kit` out to learn which one would serve.",
+  change_at_depth: (p: { from_m: number; to_m: number }) =>
+    `The filter leaves less error than none from ${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m: mount it on passing into that part, take it off on leaving it, and balance again each time.`,
+  serves_part_of_range: (p: { from_m: number; to_m: number }) =>
+    `It serves from ${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m; outside that it leaves more error than no filter, but it cannot be changed underwater, and over the whole range it still pays.`,
+  only_lamps_would_help: (p: { error: number }) =>
+    `A colour error of ${shown(p.error, 1)} is left whatever is mounted: light of the missing colours is too weak here. Bring lamps close to the subject, come shallower, or settle for the colours of the water.`,
   filter_brings_balance_into_reach: (p: { depth_m: number; residual_stops: number }) =>
     `Without a filter the camera can no longer balance white from ${shown(p.depth_m, 1)} m on (${shown(p.residual_stops, 1)} stops out of reach at the deep end); the filter holds back the rest of the light so that red can be balanced and exposed.`,
   balance_out_of_reach: (p: { depth_m: number; residual_stops: number }) =>

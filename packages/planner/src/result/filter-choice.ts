@@ -10,6 +10,8 @@ export interface FilterChoiceFigures {
   filter_kind: FilterVerdict;
   /** Absent when the advice is `none`. */
   filter_density?: number;
+  /** The caller's id of the filter, where it comes from the kit. */
+  filter_id?: string;
   /** Neutral density to add, as the shallow end is too bright for the camera's limits with the advised choice; absent when not. */
   neutral_density?: number;
   /** `clear`, or `near_tie` where the runner-up could as well be the better one. */
@@ -21,15 +23,18 @@ export interface FilterChoiceFigures {
   runner_up: RunnerUp;
   /** What the advised filter costs in exposure; zero when the advice is `none`. */
   filter_loss_stops: Estimate;
-  /** Part of the filmed range, from shallow to deep, in which the advised choice is the best one; absent where it is never best alone. */
+  /** Part of the filmed range in which the advised filter leaves less error than none, or none less than the best filter. */
   serves_min_depth_m?: number;
   serves_max_depth_m?: number;
+  /** Depths at which to mount it, or take it off, where the mount lets the diver change underwater; absent elsewhere. */
+  change_depths_m?: number[];
   depths: FilterAtDepth[];
 }
 
 export interface RunnerUp {
   filter_kind: FilterVerdict;
   filter_density?: number;
+  filter_id?: string;
   colour_error_delta_e00: Estimate;
   /** Colour error of the runner-up minus that of the advised choice. */
   loses_by_delta_e00: Estimate;

@@ -7,6 +7,8 @@ import type { FilterKind, SubjectFacing, TransferCurve, WaterHue } from "@sunfat
 export type { FilterKind, SubjectFacing, TransferCurve, WaterHue } from "@sunfathom/optics";
 
 export interface Scene extends WaterBasis, Daylight, Dive, Camera, LensFilter {
+  /** What is owned; filters are then chosen from it alone. */
+  kit?: KitItem[];
   /** Lamps that are switched on; empty when there are none. */
   lamps: Lamp[];
 }
@@ -121,6 +123,16 @@ export interface LensFilter {
   /** A measured curve in place of kind and density. */
   filter_transmittance?: TransmittanceSample[];
   filter_change_underwater: FilterChange;
+}
+
+export interface KitItem {
+  /** The caller's name of it. */
+  id: string;
+  item: "lens_filter" | "lamp_filter" | "lamp";
+  /** Filters: the kind, with a nominal density or a measured curve. */
+  filter_kind?: FilterKind;
+  filter_density?: number;
+  filter_transmittance?: TransmittanceSample[];
 }
 
 export interface Lamp {
