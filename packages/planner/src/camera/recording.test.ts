@@ -1,0 +1,55 @@
+import { describe, expect, it } from "vitest";
+import { fillingSensitivity, record, shareOfFullScale } from "./recording.js";
+
+const settings = { iso: 100, f_number: 8, shutter_s: 1 / 50, off_by_stops: 0, at_lowest_iso: true };
+const full_lux = fillingSensitivity(1) / ((100 * (1 / 50)) / 64);
+const recorder = { settings, gains: [1, 1, 1] as const, bits: 16, fullWellScale: 1 };
+
+describe("what a camera records", () => {
+  it("fills its scale at H = 78 / S (ISO 12232): 78 * N^2 pi / (0.65 S t) lux on a white surface", () => {
+    // 78 * 64 * pi / (0.65 * 100 * 0.02) = 12 063.7 lx
+    expect(full_lux).toBeCloseTo(12063.7, 0);
+    expect(shareOfFullScale(12063.716, settings)).toBeCloseTo(1, 6);
+    expect(shareOfFullScale(full_lux / 2, { ...settings, iso: 200 })).toBeCloseTo(1, 10);
+  });
+
+  it("has photon and read noise as textbooks have it: sqrt(S + n_r^2) electrons, halved by averaging four pixels", () => {
+    // Half of 20 000 electrons: sqrt(10 000 + 9) = 100.045 of 20 000, over 2.
+    const { value, variance } = record(recorder, 0, full_lux / 2);
+    expect(value).toBeCloseTo(0.5, 12);
+    expect(Math.sqrt(variance) / (100.045 / 20000 / 2)).toBeCloseTo(1, 4);
+    // In the dark the read noise is left: 3 electrons.
+    expect(Math.sqrt(record(recorder, 1, 0).variance) / (3 / 20000 / 2)).toBeCloseTo(1, 2);
+  });
+
+  it("has one stop less room for electrons per stop of ISO: noise of the same value rises by sqrt 2", () => {
+    const low = record(recorder, 0, full_lux / 2);
+    const high = record({ ...recorder, settings: { ...settings, iso: 200 } }, 0, full_lux / 4);
+    expect(high.value).toBeCloseTo(low.value, 12);
+    expect(Math.sqrt(high.variance / low.variance)).toBeCloseTo(Math.SQRT2, 2);
+  });
+
+  it("multiplies a channel's noise by its gain and leaves its signal-to-noise ratio alone", () => {
+    const plain = record(recorder, 2, full_lux / 10);
+    const gained = record({ ...recorder, gains: [1, 1, 4] }, 2, full_lux / 10);
+    expect(gained.value).toBeCloseTo(4 * plain.value, 12);
+    expect(Math.sqrt(gained.variance / plain.variance)).toBeCloseTo(4, 2);
+  });
+
+  it("clips at the top, before the gain as well as after it", () => {
+    expect(record(recorder, 0, 5 * full_lux).value).toBe(1);
+    expect(record({ ...recorder, gains: [3, 1, 1] }, 0, 0.9 * full_lux).value).toBe(1);
+  });
+
+  it.each([
+    [0.8, 1.099 * 0.45 * 0.8 ** -0.55],
+    [0.3, 1.099 * 0.45 * 0.3 ** -0.55],
+    [0.01, 4.5],
+  ])("adds the noise of code values, step^2 / 12, with the slope of ITU-R BT.709 at %d", (level, slope) => {
+    // V = 1.099 L^0.45 - 0.099 from 0.018 on, 4.5 L below.
+    const { variance } = record({ ...recorder, bits: 8 }, 0, level * full_lux);
+    const electrons = (level * 20000 + 9) / 20000 ** 2;
+    const step = 1 / (255 * slope);
+    expect(variance / ((electrons + step ** 2 / 12) / 4)).toBeCloseTo(1, 8);
+  });
+});
