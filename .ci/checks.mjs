@@ -7,6 +7,7 @@ const checks = [
   { script: "typecheck", what: "types of the tests" },
   { script: "deps", what: "imports point one way" },
   { script: "unused", what: "no unused code or dependency" },
+  { script: "lint:openapi", what: "the API description keeps every rule of its linter" },
 ];
 
 const failed = checks.filter(({ script, what }) => {

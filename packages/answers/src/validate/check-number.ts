@@ -1,5 +1,5 @@
 import type { JsonSchema } from "@sunfathom/contract";
-import type { Check } from "./checker.js";
+import type { Check } from "./check.js";
 import { wrongType } from "./wrong-type.js";
 
 export function number(schema: JsonSchema): Check {

@@ -1,5 +1,5 @@
 import type { JsonSchema } from "@sunfathom/contract";
-import type { Check } from "./checker.js";
+import type { Check } from "./check.js";
 import { nearest } from "./nearest.js";
 import { wrongType } from "./wrong-type.js";
 

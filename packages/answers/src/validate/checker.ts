@@ -1,12 +1,9 @@
 import { type ComponentName, type JsonSchema, referenced, wireSchemas } from "@sunfathom/contract";
+import type { Check } from "./check.js";
 import { list } from "./check-list.js";
 import { number } from "./check-number.js";
 import { object } from "./check-object.js";
 import { boolean, string } from "./check-text.js";
-import type { Findings } from "./findings.js";
-
-/** Adds to `findings` all that is wrong with `value`, which stands at `pointer`. */
-export type Check = (value: unknown, pointer: string, findings: Findings) => void;
 
 const checks = new Map<string, Check>();
 

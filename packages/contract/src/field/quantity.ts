@@ -2,7 +2,7 @@ import { z } from "zod/v3";
 import { annotate } from "./annotation.js";
 
 /** Units of the wire, after the names that end in them; `1` for a number without one. */
-export type Unit =
+type Unit =
   | "1"
   | "1/m"
   | "%"

@@ -1,0 +1,41 @@
+import type { ProblemCode } from "@sunfathom/contract";
+import type { FastifyError, FastifyReply, FastifyRequest } from "fastify";
+import { sendPlainProblem } from "./send-problem.js";
+
+/** What the framework refuses before a handler sees it, by its error code. */
+const refusals: Readonly<Record<string, { code: ProblemCode; detail: string }>> = {
+  FST_ERR_CTP_BODY_TOO_LARGE: { code: "body_too_large", detail: "The body exceeds 256 kB." },
+  FST_ERR_CTP_INVALID_MEDIA_TYPE: {
+    code: "unsupported_media_type",
+    detail: "The body is not declared as application/json.",
+  },
+  FST_ERR_CTP_EMPTY_TYPE: {
+    code: "unsupported_media_type",
+    detail: "The body has no Content-Type.",
+  },
+  FST_ERR_CTP_EMPTY_JSON_BODY: { code: "malformed_json", detail: "The body is empty." },
+  FST_ERR_CTP_INVALID_JSON_BODY: { code: "malformed_json", detail: "The body cannot be read as JSON." },
+  FST_ERR_CTP_INVALID_CONTENT_LENGTH: {
+    code: "malformed_request",
+    detail: "The body is not as long as Content-Length says.",
+  },
+  FST_ERR_BAD_URL: { code: "malformed_request", detail: "The path holds an escape that cannot be decoded." },
+  FST_ERR_MAX_PARAM_LENGTH: {
+    code: "not_found",
+    detail: "No name is as long as the last part of this path.",
+  },
+  FST_ERR_HANDLER_TIMEOUT: { code: "unavailable", detail: "The answer took too long." },
+};
+
+/** Turns an error into a problem. What is not the caller's doing is logged, and says nothing of the inside. */
+export function handleError(error: FastifyError, request: FastifyRequest, reply: FastifyReply): void {
+  const refusal = refusals[error.code];
+  if (refusal === undefined) {
+    request.log.error({ err: error }, "request failed");
+    sendPlainProblem(reply, "internal_error", "The request could not be answered.");
+    return;
+  }
+  if (refusal.code === "unavailable") reply.header("retry-after", "5");
+  if (refusal.code === "unsupported_media_type") reply.header("accept", "application/json");
+  sendPlainProblem(reply, refusal.code, refusal.detail);
+}

@@ -1,0 +1,35 @@
+import type { FastifyInstance } from "fastify";
+
+/** The paths that the service knows, with the methods that each takes. */
+export class KnownRoutes {
+  readonly #methods = new Map<string, Set<string>>();
+  readonly #patterns: { pattern: RegExp; url: string }[] = [];
+
+  /** Takes note of every route that `app` gets from now on. */
+  watch(app: FastifyInstance): void {
+    app.addHook("onRoute", ({ url, method }) => {
+      const known = this.#methods.get(url);
+      const methods = known ?? new Set();
+      for (const name of [method].flat()) methods.add(name);
+      if (known !== undefined) return;
+      this.#methods.set(url, methods);
+      const source = url.split("/").map((part) => (part.startsWith(":") ? "[^/]+" : escaped(part)));
+      this.#patterns.push({ pattern: new RegExp(`^${source.join("/")}$`), url });
+    });
+  }
+
+  /** Methods that `path` takes, empty where there is nothing at it. */
+  methodsOf(path: string): string[] {
+    const route = this.#patterns.find(({ pattern }) => pattern.test(path));
+    return route === undefined ? [] : [...(this.#methods.get(route.url) ?? [])].sort();
+  }
+
+  /** Paths without parameters, to suggest to whoever missed one. */
+  paths(): string[] {
+    return [...this.#methods.keys()].filter((url) => !/[:*]/.test(url));
+  }
+}
+
+function escaped(text: string): string {
+  return text.replace(/[.*+?^${}()|[\]\\]/g, "\\$&");
+}

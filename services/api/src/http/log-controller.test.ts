@@ -1,0 +1,58 @@
+import { Writable } from "node:stream";
+import { pino } from "pino";
+import request from "supertest";
+import { describe, expect, it } from "vitest";
+import { createApp } from "../app.js";
+
+/** What the service logs while it answers `requests`. */
+async function logOf(requests: (server: Awaited<ReturnType<typeof createApp>>) => Promise<unknown>) {
+  const lines: string[] = [];
+  const stream = new Writable({
+    write(line, _, done) {
+      lines.push(String(line));
+      done();
+    },
+  });
+  const app = await createApp(pino({ level: "trace", base: null }, stream));
+  app.get("/test/breaks", () => {
+    throw new Error("broken inside");
+  });
+  await app.ready();
+  await requests(app);
+  await app.close();
+  return lines.map((line) => JSON.parse(line));
+}
+
+describe("the log", () => {
+  it("has one line a request, with its id, route, status and time", async () => {
+    const [line, ...others] = await logOf((app) =>
+      request(app.server).get("/v1/models").set("X-Request-Id", "one").expect(200),
+    );
+    expect(others).toEqual([]);
+    expect(line).toMatchObject({ request_id: "one", method: "GET", route: "/v1/models", status: 200 });
+    expect(line.ms).toBeGreaterThanOrEqual(0);
+  });
+
+  it("has nothing of what callers send", async () => {
+    const lines = await logOf(async (app) => {
+      const { server } = app;
+      await request(server).get("/v1/attenuation?water_type=secret1&secret2=secret3");
+      await request(server)
+        .post("/v1/attenuation")
+        .set("Authorization", "Bearer secret4")
+        .send({ secret5: "secret6" });
+      await request(server).post("/v1/attenuation").set("Content-Type", "application/json").send('{"secret7');
+      await request(server).get("/secret8/secret9");
+    });
+    expect(lines).toHaveLength(4);
+    expect(JSON.stringify(lines)).not.toContain("secret");
+  });
+
+  it("has the failure of the service, under the id that the caller was told", async () => {
+    const lines = await logOf((app) =>
+      request(app.server).get("/test/breaks").set("X-Request-Id", "two").expect(500),
+    );
+    expect(lines[0]).toMatchObject({ level: 50, request_id: "two", err: { message: "broken inside" } });
+    expect(lines[1]).toMatchObject({ request_id: "two", status: 500 });
+  });
+});

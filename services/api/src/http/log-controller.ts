@@ -1,0 +1,30 @@
+import { type FastifyReply, type FastifyRequest, LogController } from "fastify";
+
+/**
+ * One line a request, when it is done: method, route, status and time. Neither bodies nor query strings nor headers,
+ * which hold what callers send; of an unknown path not even the path.
+ */
+export class OneLineLog extends LogController {
+  constructor() {
+    super({ requestIdLogLabel: "request_id" });
+  }
+
+  override incomingRequest(): void {}
+
+  override routeNotFound(): void {}
+
+  override requestCompleted(
+    error: Error | null | undefined,
+    request: FastifyRequest,
+    reply: FastifyReply,
+  ): void {
+    const line = {
+      method: request.method,
+      route: request.routeOptions.url ?? "none",
+      status: reply.statusCode,
+      ms: Math.round(reply.elapsedTime * 10) / 10,
+    };
+    if (error) request.log.error({ ...line, err: error }, "request broke off");
+    else request.log.info(line, "request");
+  }
+}

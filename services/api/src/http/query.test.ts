@@ -1,0 +1,102 @@
+import { describe, expect, it } from "vitest";
+import { queryFieldNames, readQuery, refusedQuery } from "./query.js";
+
+const codes = (query: string) => readQuery(query).errors.map(({ pointer, code }) => `${pointer} ${code}`);
+
+describe("a query string", () => {
+  it("is read into numbers and names", () => {
+    const { scene, errors } = readQuery("water_type=IB&depth_m=12.5&sun_elevation_deg=40&lamp_led=LED-B4");
+    expect(errors).toEqual([]);
+    expect({ ...scene }).toEqual({
+      water_type: "IB",
+      depth_m: 12.5,
+      sun_elevation_deg: 40,
+      lamp_led: "LED-B4",
+    });
+  });
+
+  it("may be empty, or hold empty places", () => {
+    expect({ ...readQuery("").scene }).toEqual({});
+    expect({ ...readQuery("&&iso=200&").scene }).toEqual({ iso: 200 });
+  });
+
+  // RFC 8259, section 6: how JSON writes numbers.
+  it.each(["0", "-0", "12", "12.5", "-3.25", "1e2", "1.5E-3", "0.5"])("takes %s as a number", (text) => {
+    expect(readQuery(`iso=${text}`).scene["iso"]).toBe(Number(text));
+  });
+
+  it.each([
+    "0x10",
+    "1e400",
+    "-1e400",
+    "Infinity",
+    "NaN",
+    "%2012",
+    "12%20",
+    "+12",
+    "012",
+    ".5",
+    "5.",
+    "1_000",
+    "1,5",
+    "twelve",
+    "true",
+    "null",
+  ])("does not take %s as a number", (text) => {
+    expect(codes(`iso=${text}`)).toEqual(["/iso not_a_number"]);
+    expect(readQuery(`iso=${text}`).scene).not.toHaveProperty("iso");
+  });
+
+  it.each(["depth_m=", "depth_m", "water_type="])("does not take %s for a value", (query) => {
+    expect(codes(query)).toEqual([`/${query.replace("=", "")} empty_value`]);
+  });
+
+  it("takes a parameter once", () => {
+    expect(codes("iso=100&iso=200&iso=300")).toEqual(["/iso repeated_parameter"]);
+    expect(readQuery("iso=100&iso=200").scene).not.toHaveProperty("iso");
+  });
+
+  it.each([
+    "lamps",
+    "kd_samples",
+    "card_samples",
+    "filter_transmittance",
+    "transfer_curve",
+    "locked_balance",
+  ])("has no room for %s", (name) => {
+    expect(codes(`${name}=1`)).toEqual([`/${name} needs_post`]);
+    expect(queryFieldNames).not.toContain(name);
+  });
+
+  it("refuses escapes that cannot be decoded", () => {
+    expect(codes("water_type=%zz&iso=%E0%A4%A")).toEqual([
+      "/water_type malformed_escape",
+      "/iso malformed_escape",
+    ]);
+  });
+
+  // RFC 3986 has no other meaning for a plus; RFC 3339 offsets begin with one.
+  it("takes a plus for a plus", () => {
+    const instant = "2026-03-10T10:15:00+02:00";
+    expect(readQuery(`time=${instant}`).scene["time"]).toBe(instant);
+    expect(readQuery(`time=${encodeURIComponent(instant)}`).scene["time"]).toBe(instant);
+  });
+
+  it("leaves unknown names to the check of the scene, whatever they are called", () => {
+    const { scene, errors } = readQuery("__proto__=1&constructor=2&a%2Fb=3&lamps[0]=4");
+    expect(errors).toEqual([]);
+    expect(Object.entries(scene)).toEqual([
+      ["__proto__", "1"],
+      ["constructor", "2"],
+      ["a/b", "3"],
+      ["lamps[0]", "4"],
+    ]);
+  });
+});
+
+describe("a request that takes no query", () => {
+  it("names what it refuses", () => {
+    expect(refusedQuery("")).toEqual([]);
+    expect(refusedQuery("a=1&b%2Fc").map(({ pointer }) => pointer)).toEqual(["/a", "/b~1c"]);
+  });
+});

@@ -1,0 +1,118 @@
+import { member } from "@sunfathom/answers";
+import {
+  type FieldError,
+  type FieldErrorCode,
+  fieldsBesideLists,
+  type JsonSchema,
+  referenced,
+  wireSchemas,
+} from "@sunfathom/contract";
+
+/** `list` also for what means nothing without one. */
+type Kind = "number" | "text" | "list";
+
+const sceneFields: ReadonlyMap<string, Kind> = new Map(
+  Object.entries(wireSchemas.Scene.properties ?? {}).map(([name, schema]) => [
+    name,
+    fieldsBesideLists.includes(name) ? "list" : kindOf(schema),
+  ]),
+);
+
+function kindOf(schema: JsonSchema): Kind {
+  if (schema.$ref !== undefined) {
+    const components: Readonly<Record<string, JsonSchema>> = wireSchemas;
+    return kindOf(components[referenced(schema.$ref)] ?? {});
+  }
+  if (schema.type === "number" || schema.type === "integer") return "number";
+  return schema.type === "string" ? "text" : "list";
+}
+
+/** Names of the fields of a scene that a query string can hold. */
+export const queryFieldNames: readonly string[] = [...sceneFields]
+  .filter(([, kind]) => kind !== "list")
+  .map(([name]) => name);
+
+export interface Query {
+  /** The scene as far as it could be read, unknown names included: the check of the scene refuses them. */
+  scene: Record<string, unknown>;
+  errors: FieldError[];
+}
+
+/** A number as JSON writes it (RFC 8259, section 6). */
+const jsonNumber = /^-?(0|[1-9]\d*)(\.\d+)?([eE][+-]?\d+)?$/;
+
+/**
+ * Reads a scene from a query string: the one place where text becomes numbers, and nothing does so by chance.
+ * @param query without its question mark
+ */
+export function readQuery(query: string): Query {
+  // Without a prototype, so that a parameter called __proto__ is a name like any other.
+  const scene: Record<string, unknown> = Object.create(null);
+  const errors: FieldError[] = [];
+  const seen = new Set<string>();
+  const repeated = new Set<string>();
+  const refuse = (name: string, code: FieldErrorCode, message: string, allowed: string) =>
+    errors.push({ pointer: member("", name), code, message, allowed });
+
+  for (const pair of query.split("&")) {
+    if (pair === "") continue;
+    const split = pair.indexOf("=");
+    const name = decode(split === -1 ? pair : pair.slice(0, split));
+    const value = decode(split === -1 ? "" : pair.slice(split + 1));
+    if (name === undefined || value === undefined) {
+      refuse(
+        name ?? pair.slice(0, split),
+        "malformed_escape",
+        "A % is not followed by two hexadecimal digits.",
+        "%25 for %",
+      );
+      continue;
+    }
+    if (seen.has(name)) {
+      if (!repeated.has(name))
+        refuse(name, "repeated_parameter", `${name} is given more than once.`, `${name} once`);
+      repeated.add(name);
+      continue;
+    }
+    seen.add(name);
+    const kind = sceneFields.get(name);
+    if (kind === undefined) scene[name] = value;
+    else if (kind === "list") {
+      refuse(
+        name,
+        "needs_post",
+        "A list, and what goes with it, does not fit a query string.",
+        "the same scene as the body of a POST",
+      );
+    } else if (value === "") {
+      refuse(name, "empty_value", `${name} has no value.`, "a value, or no parameter at all");
+    } else if (kind === "text") scene[name] = value;
+    else if (jsonNumber.test(value) && Number.isFinite(Number(value))) scene[name] = Number(value);
+    else refuse(name, "not_a_number", `${name} is not a decimal number.`, "a number such as 12 or 12.5");
+  }
+  for (const name of repeated) delete scene[name];
+  return { scene, errors };
+}
+
+function decode(text: string): string | undefined {
+  try {
+    // A plus is a plus (RFC 3986), as in the offset of a time: no field takes blanks, which forms write so.
+    return decodeURIComponent(text);
+  } catch {
+    return undefined;
+  }
+}
+
+/** Errors for the parameters of a request that takes none. */
+export function refusedQuery(query: string): FieldError[] {
+  const names = query.split("&").filter((pair) => pair !== "");
+  return names.map((pair) => {
+    const name = decode(pair.split("=", 1)[0] ?? "") ?? pair;
+    return {
+      pointer: member("", name),
+      code: "unknown_field" satisfies FieldErrorCode,
+      message: "There is no query parameter of this name.",
+      allowed: "no query parameters",
+    };
+  });
+}

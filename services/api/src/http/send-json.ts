@@ -1,0 +1,11 @@
+import type { FastifyReply } from "fastify";
+
+/** Ends a request with a text that already is JSON. */
+export function sendJson(reply: FastifyReply, json: string): FastifyReply {
+  return reply.header("content-type", "application/json; charset=utf-8").send(json);
+}
+
+/** Marks an answer as one to keep, and to ask about with `If-None-Match` before using it again. */
+export function tag(reply: FastifyReply, etag: string): FastifyReply {
+  return reply.header("etag", etag).header("cache-control", "no-cache");
+}

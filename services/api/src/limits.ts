@@ -1,0 +1,35 @@
+/** How much and how long a request may take. */
+export interface Limits {
+  bodyBytes: number;
+  urlCharacters: number;
+  /** Request line and headers together. */
+  headerBytes: number;
+  /** Longest part of a path that is matched against a parameter. */
+  pathParameterCharacters: number;
+  /** From the first byte of a request to the end of its headers. */
+  headersTimeout_ms: number;
+  /** From the first byte of a request to its last: a stalled body must not stay open. */
+  requestTimeout_ms: number;
+  /** How often the two above are looked after. */
+  timeoutCheck_ms: number;
+  /** Silence on a connection in the middle of a request or answer. */
+  connectionTimeout_ms: number;
+  /** Silence between requests; longer than load balancers wait, so that they close first. */
+  keepAliveTimeout_ms: number;
+  /** From the head of a request to its answer; longer than the request may take to arrive, whose timeout is told apart. */
+  handlerTimeout_ms: number;
+}
+
+/** Keep the numbers in step with the explanations of the problems body_too_large, url_too_long and headers_too_large. */
+export const defaultLimits: Limits = {
+  bodyBytes: 256 * 1024,
+  urlCharacters: 4096,
+  headerBytes: 16 * 1024,
+  pathParameterCharacters: 64,
+  headersTimeout_ms: 10_000,
+  requestTimeout_ms: 15_000,
+  timeoutCheck_ms: 5_000,
+  connectionTimeout_ms: 30_000,
+  keepAliveTimeout_ms: 72_000,
+  handlerTimeout_ms: 20_000,
+};

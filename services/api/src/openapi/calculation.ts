@@ -1,0 +1,85 @@
+import type { Operation } from "@sunfathom/answers";
+import { reference, sceneExamples } from "@sunfathom/contract";
+import { queryFieldNames } from "../http/query.js";
+import { fieldsOf, schemaOf } from "./components.js";
+import { etagHeaders, problemResponses, requestIdHeader } from "./responses.js";
+import { withoutReference } from "./without-reference.js";
+
+const tags = ["Calculations"];
+
+/** What the description says of a calculation by POST. */
+export function calculationByPost(operation: Operation): object {
+  return {
+    operationId: operation.postId,
+    tags,
+    summary: operation.summary,
+    description: operation.description,
+    "x-safe": true,
+    body: {
+      content: {
+        "application/json": {
+          schema: { allOf: [{ $ref: reference("Scene") }], "x-examples": exampleBodies(operation) },
+        },
+      },
+    },
+    response: {
+      200: answer(operation, requestIdHeader),
+      ...problemResponses([
+        "invalid_scene",
+        "invalid_query",
+        "malformed_json",
+        "model_version_mismatch",
+        "body_too_large",
+        "unsupported_media_type",
+        "outside_the_model",
+      ]),
+    },
+  };
+}
+
+/** What the description says of its twin by GET. */
+export function calculationByGet(operation: Operation): object {
+  return {
+    operationId: operation.getId,
+    tags,
+    summary: `${operation.summary}, for a scene in the query string`,
+    description: `${operation.description} Same answer as by POST, to the byte; lists and curves need POST.`,
+    "x-safe": true,
+    querystring: {
+      type: "object",
+      properties: Object.fromEntries(
+        fieldsOf("Scene")
+          .filter(([name]) => queryFieldNames.includes(name))
+          .map(([name, schema]) => [name, withoutReference(schema)]),
+      ),
+    },
+    headers: {
+      type: "object",
+      properties: {
+        "If-None-Match": { type: "string", description: "Tag of the answer that the caller has." },
+      },
+    },
+    response: {
+      200: answer(operation, etagHeaders),
+      304: { type: "null", description: "The caller has the answer.", headers: etagHeaders },
+      ...problemResponses(["invalid_scene", "model_version_mismatch", "outside_the_model"]),
+    },
+  };
+}
+
+function answer({ answer: component }: Operation, headers: object): object {
+  return {
+    description: schemaOf(component).description,
+    headers,
+    content: { "application/json": { schema: { $ref: reference(component) } } },
+  };
+}
+
+function exampleBodies({ examples }: Operation): object {
+  return Object.fromEntries(
+    examples.map((name) => {
+      const { summary, scene } = sceneExamples[name];
+      return [name, { summary, value: scene }];
+    }),
+  );
+}

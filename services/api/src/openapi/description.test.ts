@@ -1,0 +1,103 @@
+import { readFileSync } from "node:fs";
+import { operations, references } from "@sunfathom/answers";
+import type { FastifyInstance } from "fastify";
+import request from "supertest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { createApp } from "../app.js";
+import { isObject, type Json, type JsonObject } from "./json.js";
+import { descriptionText } from "./text.js";
+
+const committed = readFileSync(new URL("../../../../openapi/openapi.json", import.meta.url), "utf8");
+
+let app: FastifyInstance;
+beforeAll(async () => {
+  app = await createApp();
+  await app.ready();
+});
+afterAll(() => app.close());
+
+type Operation = JsonObject & { operationId: string; responses: Record<string, JsonObject> };
+const document: JsonObject & { paths: Record<string, Record<string, Operation>> } = JSON.parse(committed);
+const all = Object.entries(document.paths).flatMap(([path, methods]) =>
+  Object.entries(methods).map(([method, operation]) => ({ path, method, operation })),
+);
+
+describe("the description", () => {
+  it("is committed as the routes make it", () => {
+    const same = committed === descriptionText(app);
+    expect(same, "run `pnpm --filter @sunfathom/api openapi` and commit what it wrote").toBe(true);
+  });
+
+  it("is served as it is committed, with a tag", async () => {
+    const response = await request(app.server).get("/openapi.json").expect(200);
+    expect(response.text).toBe(committed);
+    const etag = response.headers["etag"] ?? "";
+    await request(app.server).get("/openapi.json").set("If-None-Match", etag).expect(304);
+  });
+
+  it("has every operation of the tables, calculations twice and marked as safe", () => {
+    for (const { path, postId, getId } of operations) {
+      expect(document.paths[path]?.["post"]).toMatchObject({ operationId: postId, "x-safe": true });
+      expect(document.paths[path]?.["get"]).toMatchObject({ operationId: getId, "x-safe": true });
+    }
+    for (const { path, id } of references) expect(document.paths[path]?.["get"]?.operationId).toBe(id);
+  });
+
+  it("gives every operation a name of its own, a summary and its problems", () => {
+    expect(new Set(all.map(({ operation }) => operation.operationId)).size).toBe(all.length);
+    for (const { operation } of all) {
+      expect(operation["summary"]).toBeTruthy();
+      expect(Object.keys(operation.responses)).toEqual(
+        expect.arrayContaining(["200", "400", "500", "default"]),
+      );
+    }
+  });
+
+  it("gives every calculation by POST examples that it answers", async () => {
+    const posts = all.filter(({ method }) => method === "post");
+    expect(posts).toHaveLength(operations.length);
+    for (const { path, operation } of posts) {
+      const { content } = operation["requestBody"] as {
+        content: Record<string, { examples: Record<string, { value: object }> }>;
+      };
+      const examples = Object.values(content["application/json"]?.examples ?? {});
+      expect(examples.length).toBeGreaterThan(0);
+      for (const { value } of examples) await request(app.server).post(path).send(value).expect(200);
+    }
+  });
+
+  it("leads nowhere that there is nothing", () => {
+    const broken = referencesIn(document).filter((reference) => at(document, reference) === undefined);
+    expect(broken).toEqual([]);
+  });
+
+  it("is open to questions at /docs, which loads nothing from elsewhere", async () => {
+    const page = await request(app.server).get("/docs").expect(200);
+    const links = [...page.text.matchAll(/(?:src|href)="([^"]+)"/g)].map(([, link = ""]) => link);
+    expect(links.length).toBeGreaterThan(3);
+    for (const link of links) {
+      const { origin, pathname } = new URL(link, "http://service.invalid/docs");
+      expect(origin).toBe("http://service.invalid");
+      await request(app.server).get(pathname).expect(200);
+    }
+    expect(page.headers["content-security-policy"]).toContain("default-src 'self'");
+    const initializer = await request(app.server).get("/docs/static/swagger-initializer.js").expect(200);
+    expect(initializer.text).not.toMatch(/https?:\/\/(?!stackoverflow)/);
+    const shown = await request(app.server).get("/docs/json").expect(200);
+    expect(shown.body).toEqual(JSON.parse(committed));
+    await request(app.server).get("/").expect(302).expect("location", "/docs");
+  });
+});
+
+function referencesIn(value: Json): string[] {
+  if (Array.isArray(value)) return value.flatMap(referencesIn);
+  if (!isObject(value)) return [];
+  return Object.entries(value).flatMap(([key, item]) =>
+    key === "$ref" && typeof item === "string" ? [item] : referencesIn(item),
+  );
+}
+
+function at(root: Json, reference: string): Json | undefined {
+  const names = reference.replace(/^#\//, "").split("/");
+  return names.reduce<Json | undefined>((value, name) => (isObject(value) ? value[name] : undefined), root);
+}

@@ -1,0 +1,14 @@
+import type { JsonObject } from "./json.js";
+import { share } from "./share.js";
+import { tidy } from "./tidy.js";
+
+/**
+ * The description in its final form.
+ * @param written as its writer made it; not changed
+ */
+export function finish<T extends object>(written: T): T {
+  const plain: JsonObject = JSON.parse(JSON.stringify(written));
+  const paths = tidy(plain["paths"] ?? {});
+  // What the components say stays as it is: there, too, a name may be "in" or "example".
+  return JSON.parse(JSON.stringify(share({ ...plain, paths })));
+}

@@ -1,0 +1,114 @@
+import {
+  type FieldError,
+  type ProblemCode,
+  problemComponent,
+  problemKinds,
+  problemType,
+  reference,
+} from "@sunfathom/contract";
+
+/** A header of a response, in the description. */
+export interface Header {
+  type: "string";
+  description: string;
+}
+
+export const requestIdHeader: Record<string, Header> = {
+  "X-Request-Id": {
+    type: "string",
+    description: "Id of the request: the one that it came with, if that was short and plain, or a new one.",
+  },
+};
+
+export const etagHeaders: Record<string, Header> = {
+  ...requestIdHeader,
+  ETag: {
+    type: "string",
+    description: "Strong tag of this answer: send it as `If-None-Match`, and a 304 costs no computing.",
+  },
+  "Cache-Control": { type: "string", description: "Keep the answer, but ask before using it again." },
+};
+
+/** Any request can meet these. */
+const everywhere: readonly ProblemCode[] = [
+  "malformed_request",
+  "request_timeout",
+  "url_too_long",
+  "headers_too_large",
+  "internal_error",
+  "unavailable",
+];
+
+/** The responses of an operation beside its answer: one for each status, with every kind of problem that has it. */
+export function problemResponses(codes: readonly ProblemCode[]): Record<string, object> {
+  const byStatus = new Map<number, ProblemCode[]>();
+  for (const code of [...codes, ...everywhere]) {
+    const { status } = problemKinds[code];
+    byStatus.set(status, [...(byStatus.get(status) ?? []), code]);
+  }
+  const sorted = [...byStatus].sort(([a], [b]) => a - b);
+  return {
+    ...Object.fromEntries(sorted.map(([status, kinds]) => [String(status), problemResponse(kinds)])),
+    default: {
+      ...problemResponse(["not_found", "method_not_allowed"]),
+      description: "The request did not reach this operation: another path or method than it has.",
+    },
+  };
+}
+
+function problemResponse(codes: readonly ProblemCode[]): object {
+  const refs = codes.map((code) => ({ $ref: reference(problemComponent(code)) }));
+  const [first] = refs;
+  return {
+    description: codes.map((code) => problemKinds[code].title).join(" Or: "),
+    headers: requestIdHeader,
+    content: {
+      "application/problem+json": {
+        schema: refs.length === 1 ? first : { oneOf: refs },
+        examples: Object.fromEntries(codes.map((code) => [code, { value: example(code) }])),
+      },
+    },
+  };
+}
+
+function example(code: ProblemCode): object {
+  const { title, status, explanation } = problemKinds[code];
+  const errors = exampleErrors[code];
+  return {
+    type: problemType(code),
+    title,
+    status,
+    code,
+    detail: errors?.[0]?.message ?? explanation,
+    request_id: "3f6c1b0e-8d55-4d0a-9a8e-0a6d2f1c7b44",
+    ...(errors === undefined ? {} : { errors }),
+  };
+}
+
+const exampleErrors: Partial<Record<ProblemCode, FieldError[]>> = {
+  invalid_scene: [
+    {
+      pointer: "/dept_m",
+      code: "unknown_field",
+      message: "There is no field dept_m.",
+      allowed: "depth_m",
+      did_you_mean: "depth_m",
+    },
+  ],
+  invalid_query: [
+    {
+      pointer: "/page",
+      code: "unknown_field",
+      message: "There is no query parameter of this name.",
+      allowed: "no query parameters",
+    },
+  ],
+  outside_the_model: [
+    {
+      pointer: "/sun_elevation_deg",
+      code: "sun_too_low",
+      message: "The sun stands too low for the model of the sky.",
+      allowed: "10 to 90 deg",
+    },
+  ],
+};

@@ -1,0 +1,37 @@
+import swagger from "@fastify/swagger";
+import type { FastifyInstance } from "fastify";
+import { finish } from "../openapi/finish.js";
+
+/**
+ * Writes the OpenAPI description from the routes' schemas, so that it cannot say anything else than they do.
+ * @see https://github.com/fastify/fastify-swagger
+ */
+export async function registerSwagger(app: FastifyInstance): Promise<void> {
+  await app.register(swagger, {
+    openapi: {
+      openapi: "3.1.0",
+      info: {
+        title: "Sunfathom",
+        summary: "What the light will be like under water, and what to mount, set and switch on.",
+        description:
+          "Underwater light and colour for those who film there: how the water takes the light, which filter to mount on the lens, what exposure pays for it, and how lamps and daylight go together. All from one spectral model that says how sure it is and why. This plans pictures, not dives: it gives no advice on depth, gas or decompression.",
+        version: "0.1.0",
+        license: { name: "Apache-2.0", identifier: "Apache-2.0" },
+      },
+      servers: [{ url: "/", description: "The service that this description came from." }],
+      security: [],
+      tags: [
+        {
+          name: "Calculations",
+          description: "Answers to a scene. Safe by POST as by GET: nothing is stored.",
+        },
+        { name: "Reference data", description: "What a scene can name, and what the model is made of." },
+        { name: "Service", description: "The state of the service, and what its problems mean." },
+      ],
+    },
+    // The component's own name, which is its $id.
+    refResolver: { buildLocalReference: (json, _, __, index) => String(json["$id"] ?? `def-${index}`) },
+    transformObject: (written) =>
+      "openapiObject" in written ? finish(written.openapiObject) : written.swaggerObject,
+  });
+}

@@ -1,0 +1,29 @@
+import request from "supertest";
+import { describe, expect, it } from "vitest";
+import { createApp } from "../app.js";
+
+describe("health", () => {
+  it("is live and ready once the service runs", async () => {
+    const app = await createApp();
+    await app.ready();
+    const live = await request(app.server).get("/health/live").expect(200);
+    expect(live.body).toEqual({ status: "live" });
+    expect(live.headers["cache-control"]).toBe("no-store");
+    const ready = await request(app.server).get("/health/ready").expect(200);
+    expect(ready.body).toEqual({ status: "ready" });
+    await app.close();
+  });
+
+  it("is live but not ready once the service is stopping, which answers what comes on open connections", async () => {
+    const app = await createApp();
+    const codes: number[] = [];
+    app.addHook("preClose", async () => {
+      for (const url of ["/health/live", "/health/ready", "/v1/models"]) {
+        codes.push((await fetch(`${address}${url}`)).status);
+      }
+    });
+    const address = await app.listen({ host: "127.0.0.1", port: 0 });
+    await app.close();
+    expect(codes).toEqual([200, 503, 200]);
+  });
+});

@@ -1,0 +1,70 @@
+// Starts the built service as a person does. `npm test` builds it first.
+import { type ChildProcess, execFile, spawn } from "node:child_process";
+import { once } from "node:events";
+import { mkdtempSync, openSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { promisify } from "node:util";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
+
+const entry = fileURLToPath(new URL("../dist/server.js", import.meta.url));
+
+let folder: string;
+let child: ChildProcess | undefined;
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), "server-"));
+});
+afterEach(() => {
+  child?.kill("SIGKILL");
+  rmSync(folder, { recursive: true });
+});
+
+/** Starts the service with its output in files, which are read back as text. */
+function start(environment: Record<string, string>) {
+  const out = join(folder, "out");
+  const err = join(folder, "err");
+  child = spawn(process.execPath, [entry], {
+    env: { PATH: process.env["PATH"], ...environment },
+    stdio: ["ignore", openSync(out, "w"), openSync(err, "w")],
+  });
+  return { process: child, out: () => readFileSync(out, "utf8"), err: () => readFileSync(err, "utf8") };
+}
+
+async function until(text: () => string, pattern: RegExp): Promise<string> {
+  for (let tries = 0; tries < 200; tries += 1) {
+    const [, found] = pattern.exec(text()) ?? [];
+    if (found !== undefined) return found;
+    await new Promise((resolve) => setTimeout(resolve, 50));
+  }
+  throw new Error(`${pattern} did not come; there is: ${text()}`);
+}
+
+describe("the process", () => {
+  it("says where it listens and where its documentation is, gives a line that works, and stops when asked", async () => {
+    const service = start({ PORT: "0" });
+    const line = await until(service.out, /(curl .*)\n/);
+    const documentation = await until(service.out, /Documentation: +(\S+)/);
+    expect((await fetch(documentation)).status).toBe(200);
+    const { stdout } = await promisify(execFile)("sh", ["-c", `${line} --silent --fail`]);
+    expect(JSON.parse(stdout)).toMatchObject({
+      scene: { water_type: "IB" },
+      filter_kind: expect.any(String),
+    });
+    service.process.kill("SIGTERM");
+    const [code, signal] = await once(service.process, "exit");
+    expect({ code, signal }).toEqual({ code: 0, signal: null });
+    expect(service.err()).toContain("stopping");
+  }, 20_000);
+
+  it.each([
+    [{ PORT: "eighty" }, 'PORT is "eighty", but must be a whole number from 0 to 65535.'],
+    [{ LOG_LEVEL: "loud" }, 'LOG_LEVEL is "loud"'],
+  ])("does not start with %j, and says why", async (environment, message) => {
+    const service = start(environment);
+    const [code] = await once(service.process, "exit");
+    expect(code).toBe(1);
+    expect(service.err()).toContain(message);
+    expect(service.out()).toBe("");
+  });
+});
