@@ -1,0 +1,227 @@
+// What must decide is the physics: no name, and no rule of thumb.
+import { CLEAR, filterTransmittance, WAVELENGTHS_NM } from "@sunfathom/optics";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { atNight, daylightScene, TWO_LAMPS, withKd } from "../../../../test/support/scenes.js";
+import { numberIn, readTable } from "../../../../test/support/tables.js";
+import { conditionsOf } from "../light/conditions.js";
+import type { KdSample, Scene } from "../scene/scene.js";
+import { SceneProblem } from "../scene/scene-problem.js";
+import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
+import { GRID } from "./candidates.js";
+import { cheapest, decide, WORTHWHILE_DELTA_E00 } from "./decide.js";
+import { filterChoice } from "./filter-choice.js";
+import { judge } from "./merits.js";
+
+const rows = readTable("jerlov_1976_kd");
+const kdOf = (type: string): KdSample[] =>
+  rows
+    .filter((row) => row["water_type"] === type)
+    .map((row) => ({ wavelength_nm: numberIn(row, "wavelength_nm"), kd_per_m: numberIn(row, "Kd_per_m") }));
+const twentieths = Array.from({ length: 34 }, (_, i) => Math.round((i + 1) * 5) / 100);
+const TYPES = ["I", "IA", "IB", "II", "III", "1C", "3C", "5C", "7C", "9C"];
+
+describe("the choice of a filter", () => {
+  it("does not know names: the same attenuation as measured samples gives the same figures, type by type", () => {
+    for (const [i, type] of TYPES.entries()) {
+      const scene = daylightScene(type, 30 + 5 * i, 3 + i);
+      const named = filterChoice(scene);
+      const measured = filterChoice(withKd(scene, kdOf(type)));
+      expect(measured.filter_kind).toBe(named.filter_kind);
+      expect(measured.filter_density).toBe(named.filter_density);
+      expect(measured.depths).toEqual(named.depths);
+      expect(measured.colour_error_delta_e00.likely).toBe(named.colour_error_delta_e00.likely);
+    }
+  });
+
+  it.each([
+    { sun: 45, from: 8, to: 8 },
+    { sun: 50, from: 4, to: 12 },
+  ])(
+    "turns from red to magenta exactly once as Kd is blended from IB to 3C (sun $sun, $from to $to m)",
+    (range) => {
+      const [blue, green] = [kdOf("IB"), kdOf("3C")];
+      const kinds = Array.from({ length: 11 }, (_, step) => {
+        const share = step / 10;
+        const blend = blue.map(({ wavelength_nm, kd_per_m }, i) => ({
+          wavelength_nm,
+          kd_per_m: kd_per_m ** (1 - share) * green[i].kd_per_m ** share,
+        }));
+        return filterChoice(withKd(daylightScene("", range.sun, range.from, range.to), blend)).filter_kind;
+      });
+      expect(kinds[0]).toBe("red");
+      expect(kinds[10]).toBe("magenta");
+      expect(kinds.filter((kind, i) => i > 0 && kind !== kinds[i - 1])).toEqual(["magenta"]);
+    },
+  );
+
+  const FINE = [
+    GRID[0],
+    ...(["red", "magenta"] as const).flatMap((kind) => twentieths.map((density) => ({ kind, density }))),
+  ];
+
+  /** Best candidate at one depth, in steps of 0.05, for another state of what is not known. */
+  function bestUnder(scene: Scene, change: Partial<Nuisance>) {
+    const judged = judge(conditionsOf(scene), { ...NOMINAL, ...change }, [scene.min_depth_m], FINE);
+    return cheapest(judged.map(({ candidate, merits }) => ({ candidate, delta_e00: merits[0].delta_e00 })));
+  }
+
+  it.each([daylightScene("IB", 45, 15), daylightScene("1C", 45, 6)])(
+    "moves with the sensor: one whose red channel sees more green and blue asks for a denser filter ($water_type)",
+    (scene) => {
+      const [less, more] = [-1.28, 1.28].map((crosstalkSd) => bestUnder(scene, { crosstalkSd }));
+      expect(more.candidate.kind).toBe(less.candidate.kind);
+      expect(more.candidate.density ?? 0).toBeGreaterThan(less.candidate.density ?? 0);
+      expect(more.delta_e00).toBeGreaterThan(less.delta_e00 + 0.1);
+    },
+  );
+
+  it.each([daylightScene("IB", 45, 10), daylightScene("3C", 50, 8)])(
+    "moves with the filter's curve: an edge elsewhere or a wider band asks for another density ($water_type)",
+    (scene) => {
+      const nominal = bestUnder(scene, {});
+      for (const filterShape of [{ shift_nm: -25 }, { widthScale: 2 }]) {
+        const other = bestUnder(scene, { filterShape });
+        expect(other.candidate).not.toEqual(nominal.candidate);
+        expect(Math.abs(other.delta_e00 - nominal.delta_e00)).toBeGreaterThan(0.05);
+      }
+    },
+  );
+
+  it("moves with the camera: where the light is short, a camera that may go no higher in ISO mounts less or nothing", () => {
+    const scene = daylightScene("3C", 50, 10);
+    const free = filterChoice(scene);
+    const tied = filterChoice({ ...scene, max_iso: 200, shutter_s: 1 / 400 });
+    expect(free.filter_kind).toBe("magenta");
+    expect(tied.filter_density ?? 0).toBeLessThan(free.filter_density ?? 0);
+  });
+
+  it("does not mount a filter because it is dark: too much light is answered with neutral density beside it", () => {
+    const bright: Scene = { ...daylightScene("IB", 70, 1.5), iso: 400, f_number: 5.6 };
+    const { filter_kind, neutral_density, reasons } = filterChoice(bright);
+    expect(filter_kind).toBe("none");
+    expect(neutral_density).toBeGreaterThan(0.5);
+    expect(reasons.map((r) => r.code)).toContain("light_is_too_much");
+  });
+
+  it("gives finite figures, probabilities and ordered percentiles over a spread of scenes", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...TYPES),
+        fc.integer({ min: 10, max: 90 }),
+        fc.double({ min: 0.5, max: 30, noNaN: true }),
+        fc.boolean(),
+        (type, sun, depth, lamps) => {
+          const answer = filterChoice({
+            ...daylightScene(type, sun, depth),
+            lamps: lamps ? [TWO_LAMPS] : [],
+          });
+          for (const e of [
+            answer.colour_error_delta_e00,
+            answer.colour_error_without_delta_e00,
+            answer.filter_loss_stops,
+          ]) {
+            expect(e.low).toBeLessThanOrEqual(e.likely);
+            expect(e.likely).toBeLessThanOrEqual(e.high);
+            expect([e.low, e.likely, e.high].every(Number.isFinite)).toBe(true);
+          }
+          expect(answer.runner_up.probability_better).toBeGreaterThanOrEqual(0);
+          expect(answer.runner_up.probability_better).toBeLessThanOrEqual(0.5 + 1e-6);
+          const gain = answer.colour_error_without_delta_e00.likely - answer.colour_error_delta_e00.likely;
+          expect(gain).toBeGreaterThanOrEqual(answer.filter_kind === "none" ? 0 : WORTHWHILE_DELTA_E00);
+          expect(answer.uncertainty.reduce((sum, u) => sum + u.share, 0)).toBeLessThanOrEqual(1 + 1e-9);
+        },
+      ),
+      { seed: 20, numRuns: 24 },
+    );
+  });
+
+  it("is refused where there is no light, and where the sun is too low for the daylight model", () => {
+    const dark = () => filterChoice(atNight(daylightScene("IB", 45, 10)));
+    expect(dark).toThrow(SceneProblem);
+    expect(dark).toThrow(/no light/i);
+    expect(() => filterChoice(daylightScene("IB", 9.9, 10))).toThrow(SceneProblem);
+  });
+});
+
+describe("a measured curve of an owned filter", () => {
+  const scene = daylightScene("IB", 45, 10);
+  const owned = (shift_nm: number) =>
+    filterChoice({
+      ...scene,
+      kit: [
+        {
+          id: "mine",
+          item: "lens_filter",
+          filter_kind: "red",
+          filter_transmittance: Array.from(
+            filterTransmittance("red", 1.05, { shift_nm }),
+            (transmittance, i) => ({
+              wavelength_nm: WAVELENGTHS_NM[i],
+              transmittance,
+            }),
+          ),
+        },
+      ],
+    });
+
+  it("counts as measured: the nominal shape's own curve gives the nominal figure, another edge another one", () => {
+    const nominal = filterChoice({
+      ...scene,
+      kit: [{ id: "mine", item: "lens_filter", filter_kind: "red", filter_density: 1.05 }],
+    });
+    expect(nominal.filter_id).toBe("mine");
+    expect(owned(0).colour_error_delta_e00.likely).toBeCloseTo(nominal.colour_error_delta_e00.likely, 10);
+    expect(
+      Math.abs(owned(25).colour_error_delta_e00.likely - owned(0).colour_error_delta_e00.likely),
+    ).toBeGreaterThan(0.02);
+    // Nothing is left in doubt about a measured edge.
+    const causes = (answer: typeof nominal) => answer.uncertainty.map((u) => u.cause);
+    expect(causes(nominal)).toContain("filter_edge");
+    expect(causes(owned(0))).not.toContain("filter_edge");
+  });
+});
+
+describe("the candidates", () => {
+  it("start with none and hold each kind from weak to dense, so that the first of equals is the lightest", () => {
+    expect(GRID[0]).toEqual({ kind: "none", density: 0 });
+    for (const kind of ["red", "magenta"]) {
+      const densities = GRID.filter((c) => c.kind === kind).map((c) => c.density ?? Number.NaN);
+      expect(densities).toEqual([...densities].sort((a, b) => a - b));
+      expect(densities.length).toBeGreaterThanOrEqual(8);
+    }
+  });
+
+  it("cost light: each one passes less than none at every wavelength", () => {
+    for (const { kind, density } of GRID) {
+      if (kind === "none" || density === undefined) continue;
+      filterTransmittance(kind, density).forEach((t, i) => {
+        expect(t).toBeLessThan(CLEAR[i]);
+      });
+    }
+  });
+});
+
+describe("the decision", () => {
+  const none = { candidate: { kind: "none" as const, density: 0 }, delta_e00: 3 };
+  const red = (delta_e00: number, density = 0.3) => ({
+    candidate: { kind: "red" as const, density },
+    delta_e00,
+  });
+  const magenta = (delta_e00: number) => ({
+    candidate: { kind: "magenta" as const, density: 0.3 },
+    delta_e00,
+  });
+
+  it("asks of a filter that it earns what mounting costs", () => {
+    expect(decide([none, red(2.49), magenta(4)]).advised).toEqual(red(2.49));
+    expect(decide([none, red(2.51), magenta(4)]).advised).toEqual(none);
+  });
+
+  it("takes the first of equals and names the best of another kind as runner-up", () => {
+    const { advised, runnerUp, bestFilter } = decide([none, red(2, 0.3), red(2, 0.6), magenta(2.4)]);
+    expect(advised).toEqual(red(2, 0.3));
+    expect(runnerUp).toEqual(magenta(2.4));
+    expect(bestFilter).toEqual(red(2, 0.3));
+  });
+});
