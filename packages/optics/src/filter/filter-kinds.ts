@@ -6,7 +6,7 @@
  */
 import { type Spectrum, spectrumFrom } from "../spectrum/grid.js";
 
-export type FilterKind = "red" | "magenta" | "blue" | "neutral";
+export type FilterKind = "red" | "magenta" | "blue" | "green" | "neutral";
 
 /** How a plausible other filter of the same kind and nominal density differs. */
 export interface FilterShape {
@@ -40,6 +40,13 @@ export const FILTER_BANDS: Record<FilterKind, Band> = {
       "Holds back red from about 590 nm, passes blue and green: on a lamp, to match it to daylight at depth.",
     use: "lamp",
     density: (nm, shift, width) => logistic((nm - 585 - shift) / (12 * width)),
+  },
+  green: {
+    description:
+      "Holds back red from about 590 nm and blue below about 480 nm, passes green: on a lamp, to match it to daylight in green water.",
+    use: "lamp",
+    density: (nm, shift, width) =>
+      Math.max(logistic((nm - 585 - shift) / (12 * width)), logistic((480 - shift - nm) / (12 * width))),
   },
   neutral: {
     description: "Holds back all colours alike: takes light away and changes no colour.",

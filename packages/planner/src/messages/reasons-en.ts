@@ -103,6 +103,10 @@ export const REASONS_EN = {
     `At ${shown(p.depth_m, 1)} m the lamps outshine daylight by ${shown(p.green, 1)} stops in green: balance to the lamps, and daylight hardly tints the subject.`,
   daylight_leads: (p: { depth_m: number; green: number }) =>
     `At ${shown(p.depth_m, 1)} m daylight outshines the lamps by ${shown(-p.green, 1)} stops in green: balance to daylight; the lamps hardly show.`,
+  mixing_zone: (p: { from_m: number; to_m: number }) =>
+    `Lamps and daylight mix visibly from ${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m.`,
+  lit_haze: (p: { percent: number; low: number; high: number }) =>
+    `Haze that the lamps light between camera and subject is about ${shown(p.percent)} % as bright as a grey subject (${shown(p.low)} to ${shown(p.high)} %): hold the lamps far from the lens and pointing past the subject, and come closer.`,
   upright_subject: () =>
     "Lamp and daylight are compared on an upright subject, which receives only a part of the light that comes from above.",
 } as const;

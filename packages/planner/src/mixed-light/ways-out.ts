@@ -1,14 +1,25 @@
-import { add, CLEAR, filterTransmittance, illuminance_lx, multiply, type Spectrum } from "@sunfathom/optics";
+import {
+  add,
+  CLEAR,
+  FIRST_NM,
+  filterTransmittance,
+  illuminance_lx,
+  multiply,
+  type Spectrum,
+  STEP_NM,
+} from "@sunfathom/optics";
 import { castBetween } from "../camera/cast.js";
 import { rawOf, type SensorProfile } from "../camera/sensor-profile.js";
 import { lampFilter, lampSpectrum } from "../light/lamps.js";
 import { lampLightAt, type Underwater } from "../light/underwater.js";
 import { shown } from "../messages/format.js";
 import type { WayOut } from "../result/mixed-light.js";
+import type { TransmittanceSample } from "../scene/scene.js";
 import { type Both, VISIBLE_SPLIT_DELTA_E00 } from "./lights.js";
 
 /** Lamp filters are searched from 0.15 to 3.0 in steps of half a stop. */
 const LAMP_DENSITIES = Array.from({ length: 20 }, (_, i) => Math.round((i + 1) * 15) / 100);
+const CURVE_NM = Array.from({ length: 9 }, (_, i) => 450 + 25 * i);
 /** Lamp distances are searched from a tenth of today's in steps of a twentieth. */
 const CLOSER_STEPS = Array.from({ length: 18 }, (_, i) => (18 - i) / 20);
 
@@ -36,13 +47,24 @@ function lampsOff({ daylight, lamps }: Lights): WayOut {
   };
 }
 
-/** The filter that turns the lamps' colour into daylight's, as far as the kind made for it can. */
+/** Kinds made for lamps: to match them to the daylight of blue water and of green. */
+const LAMP_KINDS = ["blue", "green"] as const;
+
+/** The filter that turns the lamps' colour into daylight's, as far as the kinds made for it can. */
 function lampFilterWay({ world, profile, daylight, lamps }: Lights): WayOut {
-  const candidates = LAMP_DENSITIES.map((density) => {
-    const filter = filterTransmittance("blue", density);
-    const filtered = lampLightAt(world, { filter });
-    return { density, filter, filtered, split: castBetween(profile, daylight, add(daylight, filtered)) };
-  });
+  const candidates = LAMP_KINDS.flatMap((kind) =>
+    LAMP_DENSITIES.map((density) => {
+      const filter = filterTransmittance(kind, density);
+      const filtered = lampLightAt(world, { filter });
+      return {
+        kind,
+        density,
+        filter,
+        filtered,
+        split: castBetween(profile, daylight, add(daylight, filtered)),
+      };
+    }),
+  );
   const best = candidates.reduce((a, b) => (b.split < a.split ? b : a));
   const unfiltered = lampLightAt(world, { filter: CLEAR });
   const needed = neededTransmittance(profile, daylight, unfiltered);
@@ -54,14 +76,15 @@ function lampFilterWay({ world, profile, daylight, lamps }: Lights): WayOut {
   });
   return {
     way: "lamp_filter",
-    text: `Put a filter on each lamp that makes its light match daylight here: of ${shown(needed.red * 100)} % red, ${shown(needed.green * 100)} % green and ${shown(needed.blue * 100)} % blue; the nearest of the plain kind is blue of density ${shown(best.density, 2)}. Balance to daylight.`,
+    text: `Put a filter on each lamp that makes its light match daylight here: of ${shown(needed.red * 100)} % red, ${shown(needed.green * 100)} % green and ${shown(needed.blue * 100)} % blue; the nearest of the plain kinds is ${best.kind} of density ${shown(best.density, 2)}. Balance to daylight.`,
     split_left_delta_e00: best.split,
     cost_stops,
-    lamp_filter_kind: "blue",
+    lamp_filter_kind: best.kind,
     lamp_filter_density: best.density,
     lamp_filter_red_transmittance: needed.red,
     lamp_filter_green_transmittance: needed.green,
     lamp_filter_blue_transmittance: needed.blue,
+    lamp_filter_transmittance: neededCurve(daylight, unfiltered),
     lamp_flux_left_lm,
   };
 }
@@ -72,6 +95,16 @@ function neededTransmittance(profile: SensorProfile, daylight: Spectrum, lamps: 
   const top = Math.max(...wanted);
   const [red, green, blue] = wanted.map((w) => w / top);
   return { red, green, blue };
+}
+
+/** The curve that would match exactly, from 450 to 650 nm in 25 nm, 1 at its clearest point. */
+function neededCurve(daylight: Spectrum, lamps: Spectrum): TransmittanceSample[] {
+  const samples = CURVE_NM.map((wavelength_nm) => {
+    const i = (wavelength_nm - FIRST_NM) / STEP_NM;
+    return { wavelength_nm, ratio: daylight[i] / lamps[i] };
+  });
+  const top = Math.max(...samples.map(({ ratio }) => ratio));
+  return samples.map(({ wavelength_nm, ratio }) => ({ wavelength_nm, transmittance: ratio / top }));
 }
 
 function balanceToLamps({ profile, daylight, lamps }: Lights): WayOut {

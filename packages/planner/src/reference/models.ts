@@ -146,6 +146,16 @@ export const MODELS: ModelInfo[] = [
       "The share of scattered light that still arrives depends on beam and lens: 0.25 to 1 of scattering is carried as uncertainty.",
   },
   {
+    id: "lit_haze",
+    what: "Haze that lamps light between camera and subject",
+    kind: "formula",
+    source:
+      "Single scattering along the line of sight; backscattered share of particles 0.0183 (Petzold 1972, as used in public radiative-transfer code)",
+    domain: "Lamps beside the camera pointing at the subject, in homogeneous water",
+    known_weaknesses:
+      "The distance of the lamps from the line of sight is assumed, and large particles near the port are not counted: a factor of two either way.",
+  },
+  {
     id: "mean_sensor",
     what: "Spectral sensitivity of a camera",
     kind: "table",
@@ -176,7 +186,7 @@ export const MODELS: ModelInfo[] = [
   },
   {
     id: "filter_shapes",
-    what: "Absorption bands of red, magenta and blue filters",
+    what: "Absorption bands of red, magenta, blue and green filters",
     kind: "assumption",
     source: "Logistic edges and a Gaussian band; no standard publishes curves",
     domain: "Density 0.05 to 3 above base",

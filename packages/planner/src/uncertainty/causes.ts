@@ -112,4 +112,14 @@ export const FILTER_CAUSES: Cause[] = [
   },
 ];
 
+/** Causes that bear on haze lit by lamps alone. */
+export const LIT_HAZE_CAUSES: Cause[] = [
+  {
+    id: "lamp_offset",
+    text: "How far the lamps stand from the line of sight",
+    how_to_shrink: "Put the lamps on long arms; nothing to measure.",
+    shift: (z) => ({ lampOffsetScale: 2 ** (0.6 * z) }),
+  },
+];
+
 export const nuisanceAt = (cause: Cause, z: number): Nuisance => ({ ...NOMINAL, ...cause.shift(z) });

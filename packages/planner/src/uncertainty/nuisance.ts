@@ -14,6 +14,8 @@ export interface Nuisance {
   uprightScale: number;
   /** Multiplies the intensity of the lamps in the middle of the beam. */
   lampIntensityScale: number;
+  /** Multiplies how far the lamps stand from the line of sight. */
+  lampOffsetScale: number;
   /** How the filter at hand differs from the assumed shape. */
   filterShape: FilterShape;
   /** Cross-talk of the red channel, in standard deviations between cameras. */
@@ -29,6 +31,7 @@ export const NOMINAL: Nuisance = {
   daylightScale: 1,
   uprightScale: 1,
   lampIntensityScale: 1,
+  lampOffsetScale: 1,
   filterShape: {},
   crosstalkSd: 0,
   fullWellScale: 1,
