@@ -1,5 +1,6 @@
 export { attenuation } from "./attenuation/attenuation.js";
 export { colourRecovery } from "./colour-recovery/colour-recovery.js";
+export { diveAdvice } from "./dive-advice/dive-advice.js";
 export { exposureLoss } from "./exposure-loss/exposure-loss.js";
 export { filterChoice } from "./filter-choice/filter-choice.js";
 export { MODEL_VERSION } from "./generated/model-version.js";
@@ -8,6 +9,7 @@ export { filterKinds, models, waterTypes } from "./reference/reference.js";
 export type * from "./result/attenuation.js";
 export type * from "./result/colour-recovery.js";
 export type * from "./result/common.js";
+export type * from "./result/dive-advice.js";
 export type * from "./result/exposure-loss.js";
 export type * from "./result/filter-choice.js";
 export type * from "./result/mixed-light.js";

@@ -64,5 +64,5 @@ export function nameOf({ kind, density, id }: Candidate): string {
   if (kind === "none") return "no filter";
   const nominal =
     density === undefined ? `a measured ${kind} filter` : `a ${kind} filter of density ${density.toFixed(2)}`;
-  return id === undefined ? nominal : `${id}, ${nominal},`;
+  return id === undefined ? nominal : `${id} (${nominal})`;
 }

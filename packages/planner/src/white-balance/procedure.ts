@@ -1,12 +1,8 @@
 /** The procedure in words that can be said at a briefing. */
 import type { Conditions } from "../light/conditions.js";
 import { shown } from "../messages/format.js";
+import { spokenDepths } from "../messages/list.js";
 import type { WhiteBalanceFigures } from "../result/white-balance.js";
-
-const list = (depths: readonly number[]): string => {
-  const all = depths.map((d) => shown(d, 1));
-  return all.length === 1 ? `${all[0]} m` : `${all.slice(0, -1).join(", ")} and ${all[all.length - 1]} m`;
-};
 
 export function procedureOf({ scene }: Conditions, answer: WhiteBalanceFigures): string[] {
   return answer.method === "card_at_lamp_distance"
@@ -44,7 +40,9 @@ function inDaylight(hasLamps: boolean, answer: WhiteBalanceFigures): string[] {
     "Mount the filter first if one is used: the balance goes through it.",
     "Hold a grey or white card upright in front of the subject, out of your own shadow, turned as the subject is.",
     "Fill the middle of the frame with the card and set the white balance to it.",
-    ...(range ? [`Going down, balance at ${list(down)}.`, `Coming up, balance at ${list(up)}.`] : []),
+    ...(range
+      ? [`Going down, balance at ${spokenDepths(down)}.`, `Coming up, balance at ${spokenDepths(up)}.`]
+      : []),
     ...outOfReach(answer),
     "Balance again when the light changes: a cloud, a shaded wall, another kind of water.",
   ];

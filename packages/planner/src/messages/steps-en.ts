@@ -1,0 +1,120 @@
+/** English texts of the steps of a plan: what to do, and why. */
+import { shown } from "./format.js";
+
+export interface StepText {
+  text: string;
+  why: string;
+}
+
+export const STEPS_EN = {
+  mount_filter: (p: { name: string; with_e: number; without_e: number; loss_stops: number }): StepText => ({
+    text: `Mount ${p.name} while the housing is dry and open, and check that it is clean.`,
+    why: `It brings the mean colour error from ${shown(p.without_e, 1)} down to ${shown(p.with_e, 1)} and costs ${shown(p.loss_stops, 1)} stops of light.`,
+  }),
+  carry_filter: (p: { name: string; depth_m: number }): StepText => ({
+    text: `Carry ${p.name} on its flip or clip mount, ready to swing in at ${shown(p.depth_m, 1)} m.`,
+    why: "Above that depth it would leave a reddish cast; below it pays.",
+  }),
+  no_filter: (p: { error: number }): StepText => ({
+    text: "Leave the lens without a colour filter.",
+    why: `None would make colours enough better to be worth its light (mean colour error without: ${shown(p.error, 1)}).`,
+  }),
+  no_filter_for_lamps: (): StepText => ({
+    text: "Leave the lens without a colour filter.",
+    why: "The lamps make the light: a filter on the lens would only take from it.",
+  }),
+  neutral_density: (p: { density: number; stops: number }): StepText => ({
+    text: `Bring neutral density ${shown(p.density, 1)}, or plan a smaller aperture.`,
+    why: `The shallow end is ${shown(p.stops, 1)} stops too bright for these settings.`,
+  }),
+  set_frame: (p: { shutter: string; bits: number }): StepText => ({
+    text: `Set the exposure time to ${p.shutter}, exposure and white balance to manual, recording at ${shown(p.bits)} bits.`,
+    why: "Automatic settings drift with depth and cannot be graded together.",
+  }),
+  pack_card: (): StepText => ({
+    text: "Clip a grey or white card to your harness, where you reach it with one hand.",
+    why: "Underwater a card is the only sure white: kelvin settings do not describe this light.",
+  }),
+  check_lamps: (p: { lux: number; distance_m: number }): StepText => ({
+    text: "Charge and check the lamps; test them in water, not in air.",
+    why: `They are to give about ${shown(Math.round(p.lux / 100) * 100)} lx on the subject at ${shown(p.distance_m, 1)} m.`,
+  }),
+  filter_lamps: (p: { kind: string; density: number; left: number }): StepText => ({
+    text: `Put a ${p.kind} filter of density ${shown(p.density, 2)} on each lamp.`,
+    why: `It makes lamp light match daylight at depth: the split falls to ${shown(p.left, 1)} (CIEDE2000).`,
+  }),
+  start_exposure: (p: { iso: number; f_number: number; ev: number }): StepText => ({
+    text: `Begin at ISO ${shown(p.iso)} and f/${shown(p.f_number, 1)}; check the brightest parts of the picture.`,
+    why: `A grey subject there asks for EV ${shown(p.ev, 1)} at ISO 100.`,
+  }),
+  balance_on_card: (): StepText => ({
+    text: "Hold the card upright before the subject, out of your shadow, fill the middle of the frame with it and set the white balance.",
+    why: "The balance takes out what water and filter do to white.",
+  }),
+  balance_on_card_in_lamp_light: (p: { kelvin: string; cast: number }): StepText => ({
+    text: `Lamps on: hold the card where the subject will be and set the white balance to it. ${p.kelvin}`,
+    why: `Set to the lamps' own colour instead, water between lamp, subject and camera would leave a cast of ${shown(p.cast, 1)} (CIEDE2000).`,
+  }),
+  balance_again: (p: { list: string; tolerance: number }): StepText => ({
+    text: `Balance again on the card at ${p.list}.`,
+    why: `There the cast since the last balance reaches ${shown(p.tolerance, 1)} (CIEDE2000).`,
+  }),
+  filter_in: (p: { depth_m: number }): StepText => ({
+    text: `At ${shown(p.depth_m, 1)} m swing the filter in, open up for it and balance again.`,
+    why: "From here on it leaves less colour error than none.",
+  }),
+  filter_out: (p: { depth_m: number }): StepText => ({
+    text: `At ${shown(p.depth_m, 1)} m take the filter off again and balance again.`,
+    why: "From here on it leaves more colour error than none.",
+  }),
+  deep_exposure: (p: { iso: number; f_number: number; stops: number }): StepText => ({
+    text: `By the deep end open up to ISO ${shown(p.iso)} at f/${shown(p.f_number, 1)}.`,
+    why: `The subject is ${shown(p.stops, 1)} stops darker there than at the start.`,
+  }),
+  too_dark_below: (p: { shortfall: number; ways: string }): StepText => ({
+    text: `At the deep end ${shown(p.shortfall, 1)} stops are missing: ${p.ways}`,
+    why: "The camera's most sensitive settings do not reach.",
+  }),
+  come_close: (p: { percent: number; distance_m: number }): StepText => ({
+    text: "Come closer to the subject before you change anything else.",
+    why: `Over ${shown(p.distance_m, 1)} m only ${shown(p.percent)} % of the contrast is left: haze, not colour, is the limit.`,
+  }),
+  lamps_off: (p: { split: number; red_excess: number; cost: number }): StepText => ({
+    text: "Leave the lamps switched off, and on the rig.",
+    why: `Balanced to daylight, what they light would differ by ${shown(p.split, 1)} (CIEDE2000), ${shown(p.red_excess, 1)} stops too red; off, the subject loses ${shown(p.cost, 1)} stops.`,
+  }),
+  lamps_lead: (p: { green: number }): StepText => ({
+    text: "Switch the lamps on and keep the subject within their reach; balance to them.",
+    why: `On the subject they outshine daylight by ${shown(p.green, 1)} stops in green.`,
+  }),
+  lamps_hardly_show: (p: { green: number }): StepText => ({
+    text: "The lamps may stay on; balance to daylight.",
+    why: `Daylight outshines them by ${shown(-p.green, 1)} stops in green: they hardly show.`,
+  }),
+  lamps_only: (p: { red: number; green: number; blue: number }): StepText => ({
+    text: "Keep lamp and subject at the distance at which you balanced; depth does not matter.",
+    why: `The water between takes ${shown(p.red, 2)} stops of red, ${shown(p.green, 2)} of green and ${shown(p.blue, 2)} of blue, and more of each with distance.`,
+  }),
+  mixing_zone: (p: { from_m: number; to_m: number }): StepText => ({
+    text: `From ${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m lamps and daylight fight: choose one of them there.`,
+    why: "One balance cannot make both neutral.",
+  }),
+  hold_lamps_wide: (p: { percent: number }): StepText => ({
+    text: "Hold the lamps far from the lens and point them past the subject.",
+    why: `Haze that they light is about ${shown(p.percent)} % as bright as a grey subject.`,
+  }),
+  grade_red: (p: { acceptable_m: number; gone_m: number }): StepText => ({
+    text: `In the grade, expect red down to about ${shown(p.acceptable_m)} m, little below, and none below ${shown(p.gone_m)} m.`,
+    why: "Red that was not recorded cannot be brought back afterwards.",
+  }),
+  lamps_off_before_air: (): StepText => ({
+    text: "Switch the lamps off before they leave the water.",
+    why: "Water cools them; in air they overheat and can melt a plastic filter.",
+  }),
+  rinse: (): StepText => ({
+    text: "Rinse and dry housing, filter and lamps as their makers say before anything is opened.",
+    why: "Salt scratches filters, and water drops reach the sensor when a wet housing is opened.",
+  }),
+} as const;
+
+export type StepCode = keyof typeof STEPS_EN;

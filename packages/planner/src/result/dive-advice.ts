@@ -1,0 +1,53 @@
+import type { AnswerParts, Figure, Reason } from "./common.js";
+import type { FilterVerdict } from "./filter-choice.js";
+import type { MixedLightVerdict } from "./mixed-light.js";
+
+export type DivePhase = "before_dive" | "at_start" | "going_down" | "lamps" | "coming_up" | "after_dive";
+export type LampPlan =
+  | "none"
+  | "lamps_off"
+  | "lamps_with_filter"
+  | "lamps_lead"
+  | "lamps_only"
+  | "daylight_leads";
+
+/** One line of the plan. */
+export interface DiveStep {
+  phase: DivePhase;
+  /** Where it is to be done; absent where depth does not matter. */
+  depth_m?: number;
+  /** Stable code, for programs and translations. */
+  code: string;
+  /** What to do, ready to say. */
+  text: string;
+  /** Why, in a sentence. */
+  why: string;
+  basis: Reason["basis"];
+  figures: Figure[];
+}
+
+/** What to take from the shelf. */
+export interface TakeItem {
+  /** The id from the kit; absent for what the kit lacks. */
+  id?: string;
+  what: string;
+  why: string;
+}
+
+export interface DiveAdviceAnswer extends AnswerParts {
+  /** The whole advice in two or three sentences. */
+  summary: string;
+  filter_kind: FilterVerdict;
+  filter_density?: number;
+  filter_id?: string;
+  filter_verdict: "clear" | "near_tie";
+  lamp_plan: LampPlan;
+  /** What leads in the middle of the range. */
+  mixed_light_verdict: MixedLightVerdict;
+  balance_to: "daylight" | "lamps";
+  balance_depths_descending_m: number[];
+  balance_depths_ascending_m: number[];
+  /** In the order in which things are done. */
+  steps: DiveStep[];
+  take: TakeItem[];
+}
