@@ -3,14 +3,18 @@ import { ErrorMeaning, ProblemPage } from "./problem/page.js";
 import { FieldError, problemSchemas } from "./problem/problem.js";
 import * as reference from "./reference/reference.js";
 import * as attenuation from "./result/attenuation.js";
+import { Clarity } from "./result/clarity.js";
+import * as colourRecovery from "./result/colour-recovery.js";
 import { Caution, Figure, ModelVersion, Reason, ReasonBasis, UncertaintyCause } from "./result/common.js";
 import * as estimates from "./result/estimates.js";
 import * as exposureLoss from "./result/exposure-loss.js";
 import * as filterChoice from "./result/filter-choice.js";
 import * as mixedLight from "./result/mixed-light.js";
+import * as whiteBalance from "./result/white-balance.js";
 import { CardSample, TransferCurve } from "./scene/card.js";
 import { DaylightBasis } from "./scene/daylight.js";
 import { SubjectFacing } from "./scene/dive.js";
+import { KitItem, KitItemName } from "./scene/kit.js";
 import { BeamMedium, Lamp, LedName, ResolvedLamp } from "./scene/lamps.js";
 import { FilterChange, FilterKind, TransmittanceSample } from "./scene/lens-filter.js";
 import { ResolvedScene, Scene } from "./scene/scene.js";
@@ -29,6 +33,8 @@ const all: Record<string, z.ZodTypeAny> = {
   FilterKind,
   FilterChange,
   TransmittanceSample,
+  KitItem,
+  KitItemName,
   Lamp,
   BeamMedium,
   LedName,
@@ -41,10 +47,13 @@ const all: Record<string, z.ZodTypeAny> = {
   Caution,
   UncertaintyCause,
   ModelVersion,
+  Clarity,
   ...attenuation,
   ...filterChoice,
   ...exposureLoss,
   ...mixedLight,
+  ...whiteBalance,
+  ...colourRecovery,
   ...reference,
   Health,
   FieldError,

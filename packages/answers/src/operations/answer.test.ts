@@ -65,6 +65,26 @@ const edges: Record<string, Scene> = {
       { wavelength_nm: 600, transmittance: 0.9 },
     ],
   },
+  owned_filters: {
+    water_type: "IB",
+    min_depth_m: 2,
+    max_depth_m: 18,
+    filter_change_underwater: "flip",
+    balance_tolerance_delta_e00: 4,
+    kit: [
+      { id: "r6", item: "lens_filter", filter_kind: "red", filter_density: 0.6 },
+      {
+        id: "measured",
+        item: "lens_filter",
+        filter_transmittance: [
+          { wavelength_nm: 400, transmittance: 0.2 },
+          { wavelength_nm: 600, transmittance: 0.9 },
+        ],
+      },
+      { id: "torch", item: "lamp" },
+    ],
+  },
+  nothing_owned: { water_type: "IB", depth_m: 12, kit: [] },
   filtered_lamp: {
     water_type: "III",
     depth_m: 8,

@@ -1,11 +1,20 @@
 import type {
   AttenuationAnswer,
+  ColourRecoveryAnswer,
   ExposureLossAnswer,
   FilterChoiceAnswer,
   MixedLightAnswer,
+  WhiteBalanceAnswer,
 } from "@sunfathom/contract";
-import { attenuation, exposureLoss, filterChoice, mixedLight, type Scene } from "@sunfathom/planner";
-import type { Operation, Result } from "./operation.js";
+import {
+  attenuation,
+  colourRecovery,
+  exposureLoss,
+  filterChoice,
+  mixedLight,
+  whiteBalance,
+} from "@sunfathom/planner";
+import type { Operation, Plan } from "./operation.js";
 
 /** Every calculation. Another one is one more entry here, with its answer's schema in the contract. */
 export const operations = [
@@ -18,7 +27,7 @@ export const operations = [
     description:
       "Per depth: the spectrum that is left, the loss of red, green and blue, of light as the eye weighs it and of photosynthetically active radiation, the colour of the light, and how far red reaches.",
     answer: "AttenuationAnswer",
-    plan: attenuation satisfies (scene: Scene) => Result<AttenuationAnswer>,
+    plan: attenuation satisfies Plan<ReturnType<typeof attenuation>, AttenuationAnswer>,
     examples: ["outer_reef_morning", "harbour_wall_afternoon"],
   },
   {
@@ -30,7 +39,7 @@ export const operations = [
     description:
       "None, red, magenta or another kind, its density, the depths that it serves, and the runner-up with how much it loses by. Judged by the colours of a 24-patch chart after the camera has done what it can.",
     answer: "FilterChoiceAnswer",
-    plan: filterChoice satisfies (scene: Scene) => Result<FilterChoiceAnswer>,
+    plan: filterChoice satisfies Plan<ReturnType<typeof filterChoice>, FilterChoiceAnswer>,
     examples: ["outer_reef_morning", "harbour_wall_afternoon", "night_wreck"],
   },
   {
@@ -42,7 +51,7 @@ export const operations = [
     description:
       "Stops lost to the surface, the water, the distance and the filters; the ISO speed, aperture and exposure time that pay for them; what is missing or too much where they do not fit the camera.",
     answer: "ExposureLossAnswer",
-    plan: exposureLoss satisfies (scene: Scene) => Result<ExposureLossAnswer>,
+    plan: exposureLoss satisfies Plan<ReturnType<typeof exposureLoss>, ExposureLossAnswer>,
     examples: ["outer_reef_morning", "reef_with_lamps"],
   },
   {
@@ -54,8 +63,32 @@ export const operations = [
     description:
       "Lamp light over daylight per channel and depth, how far the two split the picture's colour after balancing, and the way out: lamps off, a filter on the lamps, balancing to the lamps, or coming closer.",
     answer: "MixedLightAnswer",
-    plan: mixedLight satisfies (scene: Scene) => Result<MixedLightAnswer>,
+    plan: mixedLight satisfies Plan<ReturnType<typeof mixedLight>, MixedLightAnswer>,
     examples: ["reef_with_lamps", "night_wreck"],
+  },
+  {
+    name: "white-balance",
+    path: "/v1/white-balance",
+    postId: "computeWhiteBalance",
+    getId: "readWhiteBalance",
+    summary: "How to balance white, and where again",
+    description:
+      "Per depth: the channel gains that make a grey card neutral and whether the camera reaches them; the depths at which to balance again on the way down and up; for lamps, the kelvin setting that comes nearest.",
+    answer: "WhiteBalanceAnswer",
+    plan: whiteBalance satisfies Plan<ReturnType<typeof whiteBalance>, WhiteBalanceAnswer>,
+    examples: ["outer_reef_morning", "night_wreck"],
+  },
+  {
+    name: "colour-recovery",
+    path: "/v1/colour-recovery",
+    postId: "computeColourRecovery",
+    getId: "readColourRecovery",
+    summary: "What grading can still bring back",
+    description:
+      "Per depth, without and with the scene's filter: electrons, signal over noise and code values of each channel, how much of red is red light, and the depths at which it is no longer acceptable, gone, or not to be trusted.",
+    answer: "ColourRecoveryAnswer",
+    plan: colourRecovery satisfies Plan<ReturnType<typeof colourRecovery>, ColourRecoveryAnswer>,
+    examples: ["outer_reef_morning", "reef_with_lamps"],
   },
 ] as const satisfies readonly Operation[];
 

@@ -50,6 +50,7 @@ export function canonicalScene(wire: WireScene): CanonicalScene {
     ...dive(wire, assumed),
     ...camera(wire, assumed),
     ...lensFilter(wire, assumed),
+    ...kit(wire),
     lamps: canonicalLamps(wire, assumed),
   };
   return { scene, assumed };
@@ -111,6 +112,7 @@ function camera(wire: WireScene, assumed: string[]): Camera {
     white_balance_min_cct_K: fill("white_balance_min_cct_K"),
     white_balance_max_cct_K: fill("white_balance_max_cct_K"),
     white_balance_max_duv: fill("white_balance_max_duv"),
+    ...given(wire, ["balance_tolerance_delta_e00"]),
   };
 }
 
@@ -131,17 +133,31 @@ function shutter(wire: WireScene, assumed: string[]): Pick<Camera, "shutter_s" |
 }
 
 function lensFilter(wire: WireScene, assumed: string[]): LensFilter {
-  const { filter_transmittance: curve } = wire;
   return {
     ...given(wire, ["filter_kind", "filter_density"]),
-    ...(curve === undefined
-      ? {}
-      : { filter_transmittance: inOrder<TransmittanceSample>(curve, ["wavelength_nm", "transmittance"]) }),
+    ...transmittance(wire.filter_transmittance),
     filter_change_underwater: filled(
       wire.filter_change_underwater,
       defaults.filter_change_underwater,
       "filter_change_underwater",
       assumed,
     ),
+  };
+}
+
+function transmittance(curve: WireScene["filter_transmittance"]): Pick<LensFilter, "filter_transmittance"> {
+  if (curve === undefined) return {};
+  return { filter_transmittance: inOrder<TransmittanceSample>(curve, ["wavelength_nm", "transmittance"]) };
+}
+
+function kit({ kit: items }: WireScene): Pick<Scene, "kit"> {
+  if (items === undefined) return {};
+  return {
+    kit: items.map(({ id, item, filter_transmittance: curve, ...rest }) => ({
+      id,
+      item,
+      ...given(rest, ["filter_kind", "filter_density"]),
+      ...transmittance(curve),
+    })),
   };
 }

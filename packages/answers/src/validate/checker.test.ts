@@ -114,7 +114,7 @@ describe("the check of a scene", () => {
   it("names the allowed range with its unit, and the nearest right name", () => {
     expect(errorsOf("Scene", { depth_m: 101, filter_kind: "rad", cloud_oktas: 9 })).toEqual([
       expect.objectContaining({ allowed: "0.1 to 100 m" }),
-      expect.objectContaining({ allowed: "one of: red, magenta, blue, neutral", did_you_mean: "red" }),
+      expect.objectContaining({ allowed: "one of: red, magenta, blue, green, neutral", did_you_mean: "red" }),
       expect.objectContaining({ allowed: "a whole number, 0 to 8 okta" }),
     ]);
   });

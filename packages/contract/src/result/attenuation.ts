@@ -3,7 +3,7 @@ import { list } from "../field/choice.js";
 import { quantity, quantityList } from "../field/quantity.js";
 import { answerHead, answerTail } from "./common.js";
 import { DepthEstimate, IlluminanceEstimate, LossEstimate, PercentEstimate } from "./estimates.js";
-import { depth } from "./quantities.js";
+import { cct_K, depth, duv } from "./quantities.js";
 
 const exampleLoss = { low: 2.61, likely: 3.04, high: 3.52 };
 const examplePercent = { low: 8.7, likely: 12.2, high: 16.4 };
@@ -50,22 +50,10 @@ export const DepthLight = z
     }),
     x: chromaticity("x", 0.2134),
     y: chromaticity("y", 0.2971),
-    duv: quantity({
-      description: "Distance of the light from the Planckian locus in CIE 1960 uv, positive above it.",
-      unit: "1",
-      decimals: 4,
-      min: -1,
-      max: 1,
-      example: 0.0312,
-    }),
-    cct_K: quantity({
-      description: "Correlated colour temperature; absent where |duv| is above 0.05 and it has no meaning.",
-      unit: "K",
-      decimals: 0,
-      min: 0,
-      max: 1000000,
-      example: 9800,
-    }).optional(),
+    duv: duv("Distance of the light from the Planckian locus in CIE 1960 uv, positive above it."),
+    cct_K: cct_K(
+      "Correlated colour temperature; absent where |duv| is above 0.05 and it has no meaning.",
+    ).optional(),
     illuminance_lx: IlluminanceEstimate.describe(
       "Illuminance on a horizontal surface at this depth; absent without daylight.",
     ).optional(),

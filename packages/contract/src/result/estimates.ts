@@ -49,6 +49,15 @@ export const PercentEstimate = estimate({
   example: [8.7, 12.2, 16.4],
 });
 
+export const RelativePercentEstimate = estimate({
+  what: "One luminance in percent of another",
+  unit: "%",
+  decimals: 1,
+  min: 0,
+  max: 1e12,
+  example: [4, 9.5, 21],
+});
+
 export const DepthEstimate = estimate({
   what: "Depth",
   unit: "m",
@@ -74,6 +83,24 @@ export const ExposureValueEstimate = estimate({
   min: -10000,
   max: 40,
   example: [6.9, 7.6, 8.2],
+});
+
+export const GainEstimate = estimate({
+  what: "Gain of a channel",
+  unit: "1",
+  decimals: 3,
+  min: 0,
+  max: 1e12,
+  example: [3.6, 4.1, 4.8],
+});
+
+export const SignalToNoiseEstimate = estimate({
+  what: "Signal over noise",
+  unit: "1",
+  decimals: 2,
+  min: 0,
+  max: 1e6,
+  example: [3.9, 4.8, 5.9],
 });
 
 export const ColourErrorEstimate = estimate({

@@ -1,6 +1,8 @@
 import { z } from "zod/v3";
-import { choice, flag, list } from "../field/choice.js";
+import { choice, flag, list, text } from "../field/choice.js";
+import { quantityList } from "../field/quantity.js";
 import { filterKinds } from "../scene/values.js";
+import { Clarity } from "./clarity.js";
 import { answerHead, answerTail } from "./common.js";
 import { ColourErrorDifferenceEstimate, ColourErrorEstimate, LossEstimate } from "./estimates.js";
 import { colourError, density, depth, share } from "./quantities.js";
@@ -9,14 +11,15 @@ export const FilterVerdict = z
   .enum(["none", ...filterKinds])
   .describe("A filter to mount, by its kind, or `none`.");
 
-export const Clarity = z
-  .enum(["clear", "near_tie"])
-  .describe("`clear`, or `near_tie` where the runner-up could as well be the better choice.");
+function filterId(description: string) {
+  return text({ description, example: "red-55" });
+}
 
 export const RunnerUp = z
   .object({
     filter_kind: choice(FilterVerdict, { description: "The second best choice.", example: "magenta" }),
     filter_density: density("Its density; absent for `none`.", 0.4).optional(),
+    filter_id: filterId("Its `id`, where it comes from the scene's `kit`.").optional(),
     colour_error_delta_e00: ColourErrorEstimate.describe("Its mean colour error over the range (CIEDE2000)."),
     loses_by_delta_e00: ColourErrorDifferenceEstimate.describe(
       "Its colour error minus that of the advised choice (CIEDE2000).",
@@ -63,6 +66,7 @@ export const FilterChoiceAnswer = z
       example: "red",
     }),
     filter_density: density("Its peak optical density; absent when the advice is `none`.", 0.6).optional(),
+    filter_id: filterId("The `id` of the filter, where it comes from the scene's `kit`.").optional(),
     neutral_density: density(
       "Neutral density to mount with it, where the shallow end is too bright for the camera's limits; absent otherwise.",
       0.6,
@@ -77,10 +81,22 @@ export const FilterChoiceAnswer = z
       "What the advised filter costs in exposure; zero when the advice is `none`.",
     ),
     serves_min_depth_m: depth(
-      "Shallow end of the part of the range in which the advised choice is the best one; absent if nowhere.",
+      "Shallow end of the part of the range in which the advised filter does better than none (or none no worse than any filter); absent if nowhere.",
       6,
     ).optional(),
     serves_max_depth_m: depth("Deep end of that part; absent if nowhere.", 18).optional(),
+    change_depths_m: quantityList({
+      description:
+        "Depths at which to mount it, or take it off, where `filter_change_underwater` allows it; absent otherwise.",
+      unit: "m",
+      decimals: 2,
+      min: 0.1,
+      max: 100,
+      example: 6,
+      minItems: 0,
+      maxItems: 100,
+      examples: [6],
+    }).optional(),
     depths: list(FilterAtDepth, {
       description: "What a filter does at depths from shallow to deep.",
       example: [

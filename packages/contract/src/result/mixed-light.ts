@@ -2,8 +2,15 @@ import { z } from "zod/v3";
 import { choice, list, text } from "../field/choice.js";
 import { quantity, quantityList } from "../field/quantity.js";
 import { FilterKind } from "../scene/lens-filter.js";
+import { Clarity } from "./clarity.js";
 import { answerHead, answerTail } from "./common.js";
-import { ColourErrorEstimate, IlluminanceEstimate, LossEstimate, RatioEstimate } from "./estimates.js";
+import {
+  ColourErrorEstimate,
+  IlluminanceEstimate,
+  LossEstimate,
+  RatioEstimate,
+  RelativePercentEstimate,
+} from "./estimates.js";
 import { colourError, density, depth, share } from "./quantities.js";
 
 export const MixedLightVerdict = z
@@ -17,6 +24,38 @@ export const WayOutKind = z
 export const BalanceTo = z
   .enum(["daylight", "lamps"])
   .describe("The light that the white balance is set to.");
+
+export const MixedLightZone = z
+  .object({
+    verdict: choice(MixedLightVerdict, {
+      description: "Which light makes the picture.",
+      example: "lights_fight",
+    }),
+    min_depth_m: depth("Shallow end of the zone.", 6),
+    max_depth_m: depth("Deep end of the zone.", 14),
+  })
+  .describe("A stretch of the range with one verdict.");
+
+export const TransmittancePoint = z
+  .object({
+    wavelength_nm: quantity({
+      description: "Wavelength of the light, in air.",
+      unit: "nm",
+      decimals: 1,
+      min: 300,
+      max: 1000,
+      example: 600,
+    }),
+    transmittance: quantity({
+      description: "Share of the light at that wavelength that passes.",
+      unit: "1",
+      decimals: 4,
+      min: 0,
+      max: 1,
+      example: 0.21,
+    }),
+  })
+  .describe("What a filter is to let through at one wavelength.");
 
 export const WayOut = z
   .object({
@@ -45,6 +84,13 @@ export const WayOut = z
     ).optional(),
     lamp_filter_green_transmittance: share("`lamp_filter`: the same in the green channel.", 0.74).optional(),
     lamp_filter_blue_transmittance: share("`lamp_filter`: the same in the blue channel.", 1).optional(),
+    lamp_filter_transmittance: list(TransmittancePoint, {
+      description: "`lamp_filter`: the same as a curve, to ask a maker for.",
+      example: [
+        { wavelength_nm: 450, transmittance: 0.9 },
+        { wavelength_nm: 650, transmittance: 0.2 },
+      ],
+    }).optional(),
     lamp_flux_left_lm: quantityList({
       description: "`lamp_filter`: luminous flux left of each of the scene's lamps.",
       unit: "lm",
@@ -81,6 +127,10 @@ export const MixedLightAtDepth = z
       description: "Which light makes the picture.",
       example: "lights_fight",
     }),
+    verdict_clarity: choice(Clarity, {
+      description: "How clear that is; absent unless both lights are there.",
+      example: "clear",
+    }).optional(),
     red_lamp_over_daylight_stops: RatioEstimate.describe(
       "Lamp light over daylight on the upright subject in the red channel; absent unless both are there.",
     ).optional(),
@@ -97,6 +147,12 @@ export const MixedLightAtDepth = z
     split_delta_e00: ColourErrorEstimate.describe(
       "Colour difference, balanced to daylight, between a grey in both lights and one in daylight alone; absent unless both are there.",
     ).optional(),
+    split_balanced_to_lamps_delta_e00: ColourErrorEstimate.describe(
+      "The same for what only daylight lights, balanced to the lamps; absent unless both are there.",
+    ).optional(),
+    split_balanced_between_delta_e00: ColourErrorEstimate.describe(
+      "The same balanced half way between; absent unless both are there.",
+    ).optional(),
     red_excess_stops: RatioEstimate.describe(
       "How much more red than green the lamps add, balanced to daylight; absent unless both lights are there.",
     ).optional(),
@@ -108,6 +164,18 @@ export const MixedLightAtDepth = z
     ).optional(),
     lamp_blue_water_loss_stops: LossEstimate.describe(
       "The same in the blue channel; absent without lamps.",
+    ).optional(),
+    lamp_falloff_1_m_behind_stops: quantity({
+      description:
+        "How much darker the lamps light what lies a metre behind the subject; absent without lamps.",
+      unit: "stop",
+      decimals: 2,
+      min: 0,
+      max: 10000,
+      example: 3.1,
+    }).optional(),
+    lit_haze_percent: RelativePercentEstimate.describe(
+      "Luminance of the haze that the lamps light between camera and subject, in percent of an 18 % grey subject; absent without lamps.",
     ).optional(),
     ways_out: list(WayOut, {
       description: "What to do about it, best first; empty where the lights do not fight.",
@@ -122,6 +190,10 @@ export const MixedLightAnswer = z
     balance_to: choice(BalanceTo, {
       description: "The light to set the white balance to.",
       example: "daylight",
+    }),
+    zones: list(MixedLightZone, {
+      description: "The range as stretches of one verdict, shallow first.",
+      example: [{ verdict: "lights_fight", min_depth_m: 6, max_depth_m: 14 }],
     }),
     depths: list(MixedLightAtDepth, {
       description: "Lamps against daylight at depths from shallow to deep.",

@@ -33,3 +33,11 @@ export function shutter_s(description: string) {
 export function neutralDensity(description: string) {
   return quantity({ description, unit: "1", decimals: 2, min: 0, max: 100, example: 0.6 });
 }
+
+export function cct_K(description: string) {
+  return quantity({ description, unit: "K", decimals: 0, min: 0, max: 1000000, example: 9800 });
+}
+
+export function duv(description: string) {
+  return quantity({ description, unit: "1", decimals: 4, min: -1, max: 1, example: 0.0312 });
+}

@@ -189,6 +189,52 @@ const cases: Record<string, { passes: Scene[]; refuses: [Scene, string[]][] }> =
     passes: [{ filter_transmittance: curve }],
     refuses: [[{ filter_transmittance: [...curve].reverse() }, ["/filter_transmittance/1/wavelength_nm"]]],
   },
+  kit_ids_unique: {
+    passes: [
+      {
+        kit: [
+          { id: "a", item: "lamp" },
+          { id: "b", item: "lamp" },
+        ],
+      },
+      { kit: [] },
+    ],
+    refuses: [
+      [
+        {
+          kit: [
+            { id: "a", item: "lamp" },
+            { id: "a", item: "lamp" },
+          ],
+        },
+        ["/kit/1/id"],
+      ],
+    ],
+  },
+  kit_filters: {
+    passes: [
+      { kit: [{ id: "a", item: "lens_filter", filter_kind: "red", filter_density: 0.6 }] },
+      { kit: [{ id: "a", item: "lamp_filter", filter_transmittance: curve }] },
+    ],
+    refuses: [
+      [{ kit: [{ id: "a", item: "lens_filter" }] }, ["/kit/0"]],
+      [{ kit: [{ id: "a", item: "lens_filter", filter_kind: "red" }] }, ["/kit/0/filter_kind"]],
+      [
+        { kit: [{ id: "a", item: "lens_filter", filter_kind: "red", filter_transmittance: curve }] },
+        ["/kit/0"],
+      ],
+      [{ kit: [{ id: "a", item: "lamp", filter_kind: "red", filter_density: 0.6 }] }, ["/kit/0"]],
+    ],
+  },
+  kit_curves_rising: {
+    passes: [{ kit: [{ id: "a", item: "lens_filter", filter_transmittance: curve }] }],
+    refuses: [
+      [
+        { kit: [{ id: "a", item: "lens_filter", filter_transmittance: [...curve].reverse() }] },
+        ["/kit/0/filter_transmittance/1/wavelength_nm"],
+      ],
+    ],
+  },
   lamp_colour: {
     passes: [{ lamps: [{ ...lamp, led: "LED-B1" }] }, { lamp_cct_K: 5600 }],
     refuses: [

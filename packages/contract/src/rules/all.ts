@@ -1,5 +1,6 @@
 import { daylightRules } from "./daylight.js";
 import { depthRules } from "./depth.js";
+import { kitRules } from "./kit.js";
 import { lampRules } from "./lamps.js";
 import { lensFilterRules } from "./lens-filter.js";
 import { orderRules } from "./order.js";
@@ -15,5 +16,6 @@ export const sceneRules: readonly Rule[] = [
   ...orderRules,
   ...shutterRules,
   ...lensFilterRules,
+  ...kitRules,
   ...lampRules,
 ];

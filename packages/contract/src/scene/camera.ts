@@ -106,6 +106,14 @@ const recording = {
     example: 0.03,
     default: sceneDefaults.white_balance_max_duv,
   }),
+  balance_tolerance_delta_e00: quantity({
+    description:
+      "Colour shift between two white balances that may pass before balancing again (CIEDE2000). The model's own when left out; the answer says which.",
+    unit: "1",
+    min: 0.5,
+    max: 50,
+    example: 8,
+  }),
 };
 
 /** As a caller gives them. */

@@ -4,6 +4,7 @@ import { withOptional } from "../field/optional.js";
 import { cameraFields, resolvedCameraFields } from "./camera.js";
 import { daylightFields } from "./daylight.js";
 import { diveFields, resolvedDiveFields } from "./dive.js";
+import { kitField } from "./kit.js";
 import { flatLampFields, lampsField, resolvedLampsField } from "./lamps.js";
 import { lensFilterFields } from "./lens-filter.js";
 import { placeTimeNames } from "./place-time-names.js";
@@ -17,6 +18,7 @@ export const Scene = z
     ...diveFields,
     ...cameraFields,
     ...lensFilterFields,
+    ...kitField,
     ...lampsField,
     ...flatLampFields,
     expect_model_version: text({
@@ -41,8 +43,14 @@ export const ResolvedScene = z
     ...withOptional(waterFields, waterFieldNames),
     ...withOptional(daylightFields, ["sun_elevation_deg", ...placeTimeNames]),
     ...resolvedDiveFields,
-    ...withOptional(resolvedCameraFields, ["iso", "f_number", "frame_rate_fps"]),
+    ...withOptional(resolvedCameraFields, [
+      "iso",
+      "f_number",
+      "frame_rate_fps",
+      "balance_tolerance_delta_e00",
+    ]),
     ...withOptional(lensFilterFields, ["filter_kind", "filter_density", "filter_transmittance"]),
+    ...withOptional(kitField, ["kit"]),
     ...resolvedLampsField,
     assumed: list(
       text({ description: "Name of a field, `lamps/0/count` for one inside a list.", example: "bits" }),

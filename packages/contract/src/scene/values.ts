@@ -14,9 +14,11 @@ export const daylightBases = ["none", "sun", "place_time"] as const;
 /** Where the filmed side of the subject faces. */
 export const subjectFacings = ["up", "camera", "sun"] as const;
 
-export const filterKinds = ["red", "magenta", "blue", "neutral"] as const;
+export const filterKinds = ["red", "magenta", "blue", "green", "neutral"] as const;
 
 export const filterChanges = ["none", "flip", "clip_on"] as const;
+
+export const kitItems = ["lens_filter", "lamp_filter", "lamp"] as const;
 
 export const beamMedia = ["air", "water"] as const;
 

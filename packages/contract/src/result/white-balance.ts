@@ -1,0 +1,91 @@
+import { z } from "zod/v3";
+import { choice, flag, list, text } from "../field/choice.js";
+import { quantity, quantityList } from "../field/quantity.js";
+import { answerHead, answerTail } from "./common.js";
+import { ColourErrorEstimate, GainEstimate } from "./estimates.js";
+import { cct_K, colourError, depth, duv } from "./quantities.js";
+
+export const BalanceMethod = z
+  .enum(["card", "card_at_lamp_distance"])
+  .describe("How to balance: on a card in daylight, or on one at the lamps' working distance.");
+
+const exampleGain = { low: 3.6, likely: 4.1, high: 4.8 };
+
+export const BalanceAtDepth = z
+  .object({
+    depth_m: depth("Depth that this part of the answer is for.", 12),
+    red_gain: GainEstimate.describe(
+      "Gain of the red channel that makes a card neutral, the smallest gain being 1.",
+    ),
+    green_gain: GainEstimate.describe("The same of the green channel."),
+    blue_gain: GainEstimate.describe("The same of the blue channel."),
+    in_reach: flag({ description: "Whether the camera's balance reaches these gains.", example: false }),
+    short_of_reach_stops: quantity({
+      description: "How far it falls short between channels; zero where it reaches them.",
+      unit: "stop",
+      decimals: 2,
+      min: 0,
+      max: 10000,
+      example: 0.4,
+    }),
+    cast_left_delta_e00: colourError("Cast that stays on a grey card after balancing (CIEDE2000).", 3.2),
+    cct_K: cct_K(
+      "Correlated colour temperature of the light on the card; absent where it has no meaning.",
+    ).optional(),
+    duv: duv("Distance of the light on the card from the Planckian locus in CIE 1960 uv, positive above it."),
+  })
+  .describe("The white balance at one depth.");
+
+function balanceDepths(way: string, examples: readonly number[]) {
+  return quantityList({
+    description: `Depths at which to balance on the way ${way}; the first is where to start.`,
+    unit: "m",
+    decimals: 2,
+    min: 0.1,
+    max: 100,
+    example: 5,
+    minItems: 0,
+    maxItems: 1000,
+    examples,
+  });
+}
+
+export const WhiteBalanceAnswer = z
+  .object({
+    ...answerHead,
+    method: choice(BalanceMethod, { description: "How to balance.", example: "card" }),
+    balance_depths_descending_m: balanceDepths("down", [5, 8.2, 13.5]),
+    balance_depths_ascending_m: balanceDepths("up", [18, 11.2, 7]),
+    balance_tolerance_delta_e00: colourError(
+      "Colour shift between two balances that was let pass (CIEDE2000).",
+      8,
+    ),
+    lamp_kelvin_setting_K: cct_K(
+      "For lamps: the kelvin setting that comes nearest; absent otherwise.",
+    ).optional(),
+    lamp_kelvin_leaves_delta_e00: ColourErrorEstimate.describe(
+      "Cast that this kelvin setting leaves on a grey card (CIEDE2000); absent as it is.",
+    ).optional(),
+    depths: list(BalanceAtDepth, {
+      description: "The white balance at depths from shallow to deep.",
+      example: [
+        {
+          depth_m: 12,
+          red_gain: exampleGain,
+          green_gain: { low: 1, likely: 1, high: 1.1 },
+          blue_gain: { low: 1, likely: 1.1, high: 1.3 },
+          in_reach: false,
+          short_of_reach_stops: 0.4,
+          cast_left_delta_e00: 3.2,
+          duv: 0.062,
+        },
+      ],
+    }),
+    procedure: list(text({ description: "A step, ready to say.", example: "Balance on the card at 5 m." }), {
+      description: "What to do, in order.",
+      example: ["Balance on the card at 5 m.", "Balance again at 8 m."],
+    }),
+    ...answerTail,
+  })
+  .describe("How to balance white, whether the camera can, and at which depths to do it again.");
+export type WhiteBalanceAnswer = z.infer<typeof WhiteBalanceAnswer>;

@@ -1,0 +1,49 @@
+import { filterPair } from "./filter-pair.js";
+import { notRising } from "./rising.js";
+import type { Rule } from "./rule.js";
+
+const kitIdsUnique: Rule = {
+  code: "kit_ids_unique",
+  says: "No two things of the kit have the same `id`.",
+  fields: ["kit"],
+  violations: ({ kit = [] }) =>
+    kit.flatMap(({ id }, index) => {
+      const first = kit.findIndex((other) => other.id === id);
+      if (first === index) return [];
+      const message = `/kit/${first} has the same id.`;
+      return [{ pointer: `/kit/${index}/id`, message, allowed: "another id" }];
+    }),
+};
+
+const kitFilters: Rule = {
+  code: "kit_filters",
+  says: "A filter of the kit has `filter_kind` with `filter_density`, or `filter_transmittance`; a lamp has none of them.",
+  fields: ["kit"],
+  violations: ({ kit = [] }) =>
+    kit.flatMap(({ item, filter_kind, filter_density, filter_transmittance }, index) => {
+      const pointer = `/kit/${index}`;
+      const nominal = filter_kind !== undefined || filter_density !== undefined;
+      const measured = filter_transmittance !== undefined;
+      const allowed = "filter_kind and filter_density, or filter_transmittance";
+      if (item === "lamp") {
+        return nominal || measured
+          ? [{ pointer, message: "A lamp is no filter.", allowed: "no filter fields" }]
+          : [];
+      }
+      if (nominal && measured) return [{ pointer, message: "The filter is given twice.", allowed }];
+      if (!nominal && !measured) return [{ pointer, message: "The filter is not described.", allowed }];
+      return filterPair(`${pointer}/`, filter_kind, filter_density);
+    }),
+};
+
+const kitCurvesRising: Rule = {
+  code: "kit_curves_rising",
+  says: "The wavelengths of a `filter_transmittance` in the kit rise from sample to sample.",
+  fields: ["kit"],
+  violations: ({ kit = [] }) =>
+    kit.flatMap(({ filter_transmittance = [] }, index) =>
+      notRising(filter_transmittance, `/kit/${index}/filter_transmittance`),
+    ),
+};
+
+export const kitRules: readonly Rule[] = [kitIdsUnique, kitFilters, kitCurvesRising];

@@ -1,0 +1,48 @@
+import { z } from "zod/v3";
+import { choice, list, text } from "../field/choice.js";
+import { withOptional } from "../field/optional.js";
+import { quantity } from "../field/quantity.js";
+import { FilterKind, filterDensity, TransmittanceSample } from "./lens-filter.js";
+import { kitItems } from "./values.js";
+
+export const KitItemName = z.enum(kitItems).describe("What something in the kit is.");
+
+const kitItemFields = {
+  id: text({ description: "The caller's own name of it; answers use it.", example: "red-55", maxLength: 64 }),
+  item: choice(KitItemName, { description: "What it is.", example: "lens_filter" }),
+  filter_kind: choice(FilterKind, {
+    description: "Kind of a filter. With `filter_density`.",
+    example: "red",
+  }),
+  filter_density: quantity({
+    ...filterDensity,
+    description:
+      "Peak optical density of a filter, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`.",
+  }),
+  filter_transmittance: list(TransmittanceSample, {
+    description:
+      "Measured curve of a filter, in place of kind and density: 2 to 401 samples, wavelengths rising.",
+    minItems: 2,
+    maxItems: 401,
+    example: [
+      { wavelength_nm: 450, transmittance: 0.25 },
+      { wavelength_nm: 650, transmittance: 0.9 },
+    ],
+  }),
+};
+
+export const KitItem = z
+  .object(withOptional(kitItemFields, ["filter_kind", "filter_density", "filter_transmittance"]))
+  .strict()
+  .describe("Something that is owned.");
+
+export const kitField = {
+  kit: list(KitItem, {
+    description: "What is owned: filters are then chosen from it alone. Any filter when left out.",
+    maxItems: 64,
+    example: [
+      { id: "red-55", item: "lens_filter", filter_kind: "red", filter_density: 0.6 },
+      { id: "magenta-55", item: "lens_filter", filter_kind: "magenta", filter_density: 0.4 },
+    ],
+  }),
+};
