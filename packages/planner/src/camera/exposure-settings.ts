@@ -17,6 +17,9 @@ export const limitsOf = (camera: Camera): ExposureLimits => ({
   shutter_s: camera.shutter_s,
 });
 
+/** Half of a click of a third of a stop: closer than that a camera cannot be set. */
+export const FITS_WITHIN_STOPS = 1 / 6;
+
 export interface Settings {
   iso: number;
   f_number: number;

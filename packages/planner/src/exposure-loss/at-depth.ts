@@ -1,5 +1,11 @@
 import { stopsToDensity } from "@sunfathom/optics";
-import { type ExposureLimits, limitsOf, type Settings, settingsFor } from "../camera/exposure-settings.js";
+import {
+  type ExposureLimits,
+  FITS_WITHIN_STOPS,
+  limitsOf,
+  type Settings,
+  settingsFor,
+} from "../camera/exposure-settings.js";
 import type { Conditions } from "../light/conditions.js";
 import type { Estimate } from "../result/common.js";
 import type { ExposureAtDepth } from "../result/exposure-loss.js";
@@ -16,13 +22,13 @@ const excess = (ev100: number, { min_iso, max_f_number, shutter_s }: ExposureLim
 
 const atLeastZero = (e: Estimate): Estimate => mapRising(e, (x) => Math.max(0, x));
 function verdictFields(settings: Settings, ev100: Estimate, limits: ExposureLimits) {
-  if (settings.off_by_stops < 0) {
+  if (settings.off_by_stops < -FITS_WITHIN_STOPS) {
     return {
       verdict: "too_dark" as const,
       shortfall_stops: atLeastZero(mapFalling(ev100, (ev) => shortfall(ev, limits))),
     };
   }
-  if (settings.off_by_stops > 0) {
+  if (settings.off_by_stops > FITS_WITHIN_STOPS) {
     const excess_stops = atLeastZero(mapRising(ev100, (ev) => excess(ev, limits)));
     return {
       verdict: "too_bright" as const,

@@ -8,7 +8,7 @@ import {
   stopsToDensity,
   whiteLampPerLumen,
 } from "@sunfathom/optics";
-import { limitsOf, type Settings } from "../camera/exposure-settings.js";
+import { FITS_WITHIN_STOPS, limitsOf, type Settings } from "../camera/exposure-settings.js";
 import type { Conditions } from "../light/conditions.js";
 import { daylightUnder } from "../light/daylight.js";
 import { highestSun_deg } from "../light/highest-sun.js";
@@ -38,8 +38,14 @@ export function waysToPay(
   ev100: number,
   settings: Settings,
 ): WayToPay[] {
-  const task = { conditions, depth_m, ev100, settings, missing: -settings.off_by_stops };
-  const ways = task.missing > 0 ? whenDark(task) : task.missing < 0 ? whenBright(task) : whenItFits(task);
+  const missing = -settings.off_by_stops;
+  const task = { conditions, depth_m, ev100, settings, missing };
+  const ways =
+    missing > FITS_WITHIN_STOPS
+      ? whenDark(task)
+      : missing < -FITS_WITHIN_STOPS
+        ? whenBright(task)
+        : whenItFits(task);
   return ways
     .filter((way): way is WayToPay => way !== undefined)
     .sort((a, b) => Number(b.enough) - Number(a.enough));

@@ -1,4 +1,5 @@
 import { integrateProduct, multiply, stopsToDensity, Y_BAR } from "@sunfathom/optics";
+import { FITS_WITHIN_STOPS } from "../camera/exposure-settings.js";
 import { type Conditions, conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
 import { requireLight } from "../light/require-light.js";
@@ -142,7 +143,7 @@ function atDepth(depth_m: number, d: number, judged: readonly Judged[], advised:
 
 /** Neutral density to add where the shallow end is too bright for the camera's limits. */
 const neutralDensity = ({ excess_stops }: Merit): { neutral_density?: number } =>
-  excess_stops > 0 ? { neutral_density: stopsToDensity(excess_stops) } : {};
+  excess_stops > FITS_WITHIN_STOPS ? { neutral_density: stopsToDensity(excess_stops) } : {};
 
 /** Where the advised choice beats its rival, and where to change if the mount allows it. */
 function servedAnswer(

@@ -1,4 +1,5 @@
 import { stopsToDensity } from "@sunfathom/optics";
+import { FITS_WITHIN_STOPS } from "../camera/exposure-settings.js";
 import type { Conditions } from "../light/conditions.js";
 import { redTrustedTo_m } from "../light/inelastic.js";
 import { underwater } from "../light/underwater.js";
@@ -109,7 +110,7 @@ function balanceReason({ answer, without }: Facts): Reason {
 function lightReason({ without }: Facts): Reason {
   const shallow = without[0];
   const deep = without[without.length - 1].settings;
-  if (shallow.excess_stops > 0) {
+  if (shallow.excess_stops > FITS_WITHIN_STOPS) {
     return reason("light_is_too_much", "computed", {
       excess_stops: shallow.excess_stops,
       density: stopsToDensity(shallow.excess_stops),
