@@ -36,7 +36,7 @@ describe("the choice of a filter", () => {
 
   it.each([
     { sun: 45, from: 8, to: 8 },
-    { sun: 60, from: 5, to: 7 },
+    { sun: 60, from: 6, to: 6 },
   ])(
     "turns from red to magenta exactly once as Kd is blended from IB to 3C (sun $sun, $from to $to m)",
     (range) => {
