@@ -1,6 +1,5 @@
 import type { JsonSchema } from "@sunfathom/contract";
 import type { Check } from "./check.js";
-import { member } from "./pointer.js";
 import { wrongType } from "./wrong-type.js";
 
 export function list(schema: JsonSchema, compile: (schema: JsonSchema) => Check): Check {
@@ -24,6 +23,6 @@ export function list(schema: JsonSchema, compile: (schema: JsonSchema) => Check)
       return;
     }
     for (let index = 0; index < value.length; index += 1)
-      check(value[index], member(pointer, index), findings);
+      check(value[index], `${pointer}/${index}`, findings);
   };
 }

@@ -10,7 +10,10 @@ const shownLength = 64;
 export function object(schema: JsonSchema, compile: (schema: JsonSchema) => Check): Check {
   // A map, so that no name finds what every object inherits.
   const checks = new Map(
-    Object.entries(schema.properties ?? {}).map(([name, property]) => [name, compile(property)]),
+    Object.entries(schema.properties ?? {}).map(([name, property]) => [
+      name,
+      { check: compile(property), step: member("", name) },
+    ]),
   );
   const required = schema.required ?? [];
   const refusesOthers = schema.additionalProperties === false;
@@ -22,8 +25,8 @@ export function object(schema: JsonSchema, compile: (schema: JsonSchema) => Chec
     for (const [name, item] of Object.entries(value)) {
       // A program that calls this without JSON may well leave a field undefined.
       if (item === undefined) continue;
-      const check = checks.get(name);
-      if (check !== undefined) check(item, member(pointer, name), findings);
+      const known = checks.get(name);
+      if (known !== undefined) known.check(item, pointer + known.step, findings);
       else if (refusesOthers) findings.add(() => unknownField(name, pointer, [...checks.keys()]));
     }
     for (const name of required) {

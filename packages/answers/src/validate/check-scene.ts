@@ -21,7 +21,7 @@ export function checkScene(raw: unknown, found: readonly FieldError[]): Checked 
     findings.errors.flatMap(({ pointer, did_you_mean }) => [topLevelName(pointer), did_you_mean]),
   );
   for (const { code, fields, violations } of sceneRules) {
-    if (fields.some((field) => troubled.has(field))) continue;
+    if (troubled.size > 0 && fields.some((field) => troubled.has(field))) continue;
     for (const violation of violations(scene)) findings.add(() => ({ ...violation, code }));
   }
   return findings.count === 0 ? { scene } : { findings };

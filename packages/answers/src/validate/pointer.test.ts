@@ -20,7 +20,7 @@ describe("a JSON pointer", () => {
   });
 
   it("leads on from another", () => {
-    expect(member(member("/lamps", 0), "flux_lm")).toBe("/lamps/0/flux_lm");
+    expect(member(member("/lamps", "0"), "flux_lm")).toBe("/lamps/0/flux_lm");
     expect(topLevelName("/lamps/0/flux_lm")).toBe("lamps");
   });
 

@@ -1,6 +1,6 @@
 /** JSON pointer (RFC 6901) to the member `name` of what `pointer` points to. */
-export function member(pointer: string, name: string | number): string {
-  return `${pointer}/${String(name).replaceAll("~", "~0").replaceAll("/", "~1")}`;
+export function member(pointer: string, name: string): string {
+  return `${pointer}/${name.replaceAll("~", "~0").replaceAll("/", "~1")}`;
 }
 
 /** Name of the top-level member that `pointer` leads into; undefined for the whole. */

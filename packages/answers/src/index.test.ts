@@ -1,0 +1,17 @@
+import { expect, it } from "vitest";
+import * as answers from "./index.js";
+
+it("exports these, and nothing else", () => {
+  expect(Object.keys(answers).sort()).toEqual([
+    "answer",
+    "member",
+    "modelVersion",
+    "nearest",
+    "operations",
+    "prepare",
+    "problem",
+    "readReference",
+    "references",
+    "toJson",
+  ]);
+});

@@ -1,0 +1,40 @@
+import { expect, it } from "vitest";
+import * as contract from "./index.js";
+
+it("exports these, and nothing else", () => {
+  expect(Object.keys(contract).sort()).toEqual([
+    "beamMedia",
+    "componentSchemas",
+    "components",
+    "contractVersion",
+    "daylightBases",
+    "fieldErrorCodes",
+    "fieldsBesideLists",
+    "filterChanges",
+    "filterKinds",
+    "flatLampNames",
+    "kitItems",
+    "knownKeywords",
+    "lampDefaults",
+    "ledNames",
+    "maxErrors",
+    "placeTimeNames",
+    "problemCodes",
+    "problemComponent",
+    "problemKinds",
+    "problemPage",
+    "problemType",
+    "reference",
+    "referenced",
+    "sceneDefaults",
+    "sceneExamples",
+    "sceneRules",
+    "shutterOfFrame_s",
+    "subjectFacings",
+    "transferCurves",
+    "waterBases",
+    "waterHues",
+    "waterTypes",
+    "wireSchemas",
+  ]);
+});
