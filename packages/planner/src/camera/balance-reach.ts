@@ -5,6 +5,7 @@
 import { locusNormal, locusUv, mired, xyFromUv1960 } from "@sunfathom/optics";
 import type { Camera } from "../scene/scene.js";
 import { apply, invert, type Vector3 } from "./matrix.js";
+import { remember } from "./remember.js";
 import type { SensorProfile } from "./sensor-profile.js";
 
 /** Gains of red and blue against green, in stops. */
@@ -23,7 +24,12 @@ const gainsInStops = (raw: Vector3): GainPoint => ({
   blue: Math.log2(raw[1] / raw[2]),
 });
 
-export function balanceReach(camera: Camera, profile: SensorProfile): BalanceReach {
+type BalanceLimits = Pick<
+  Camera,
+  "white_balance_min_cct_K" | "white_balance_max_cct_K" | "white_balance_max_duv"
+>;
+
+function outline(camera: BalanceLimits, profile: SensorProfile): BalanceReach {
   const toRaw = invert(profile.daylightMatrix);
   const warm = mired(camera.white_balance_min_cct_K);
   const cool = mired(camera.white_balance_max_cct_K);
@@ -38,6 +44,14 @@ export function balanceReach(camera: Camera, profile: SensorProfile): BalanceRea
   const steps = Array.from({ length: EDGE_STEPS + 1 }, (_, i) => i);
   return [...steps.map((i) => at(i, duv)), ...steps.reverse().map((i) => at(i, -duv))];
 }
+
+/** The gains that a camera with these limits can set. */
+export const balanceReach = remember(
+  outline,
+  (c: BalanceLimits, profile: SensorProfile) =>
+    `${c.white_balance_min_cct_K} ${c.white_balance_max_cct_K} ${c.white_balance_max_duv} ${profile.crosstalkSd}`,
+  64,
+);
 
 function isInside(reach: BalanceReach, p: GainPoint): boolean {
   let inside = false;

@@ -8,6 +8,7 @@ import {
   scale,
 } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
+import { column, readTable } from "../../../../test/support/tables.js";
 import { castBetween, redExcessStops } from "./cast.js";
 import { WHITE_D65, xyzUnderD65 } from "./d65.js";
 import { apply } from "./matrix.js";
@@ -28,6 +29,20 @@ describe("the camera's colours", () => {
       return deltaE00(labOf(xyzUnderD65(reflectance), WHITE_D65), labOf(seen, WHITE_D65));
     });
     expect(errors.reduce((sum, e) => sum + e, 0) / 24).toBeLessThan(2.5);
+  });
+
+  it("hold for colours that the matrix was not fitted to: the test colour samples of CIE 13.3, mean CIEDE2000 below 3", () => {
+    const rows = readTable("cie13_test_colour_samples");
+    const names = [...new Set(rows.map((row) => row["sample"]))];
+    expect(names.length).toBe(14);
+    const light = illuminant("D65");
+    const errors = names.map((name) => {
+      const own = rows.filter((row) => row["sample"] === name);
+      const reflectance = onGrid(column(own, "wavelength_nm"), column(own, "reflectance"));
+      const seen = apply(profile.daylightMatrix, rawOf(profile, multiply(light, reflectance)));
+      return deltaE00(labOf(xyzUnderD65(reflectance), WHITE_D65), labOf(seen, WHITE_D65));
+    });
+    expect(errors.reduce((sum, e) => sum + e, 0) / 14).toBeLessThan(3);
   });
 
   it("have D65 for white: XYZ 0.9504, 1, 1.0889 (CIE 15)", () => {

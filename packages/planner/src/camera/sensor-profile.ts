@@ -10,10 +10,13 @@ import {
 } from "@sunfathom/optics";
 import { xyzUnderD65 } from "./d65.js";
 import { fitMatrix, type Matrix3, type Vector3 } from "./matrix.js";
+import { remember } from "./remember.js";
 
 /** A sensor with what is computed from it once. */
 export interface SensorProfile {
   sensor: Sensor;
+  /** Cross-talk of its red channel, in standard deviations between cameras. */
+  crosstalkSd: number;
   /** Green response to one lumen of D55: the unit in which all channels are counted (see `rawOf`). */
   unit: number;
   /** Per patch of the chart, sensitivity times reflectance of red, green and blue. */
@@ -39,7 +42,8 @@ export function rawOf(
   ];
 }
 
-function profileOf(sensor: Sensor): SensorProfile {
+function profileOf(crosstalkSd: number): SensorProfile {
+  const sensor = meanSensor(crosstalkSd);
   const unit = integrateProduct(perLumen(illuminant("D55")), sensor.green);
   const light = illuminant("D65");
   const patchResponses = CHART_PATCHES.map(
@@ -58,17 +62,15 @@ function profileOf(sensor: Sensor): SensorProfile {
       variance: [0, 0, 0],
     })),
   );
-  return { sensor, unit, patchResponses, daylightMatrix, d65White: rawOf({ sensor, unit }, light) };
+  return {
+    sensor,
+    crosstalkSd,
+    unit,
+    patchResponses,
+    daylightMatrix,
+    d65White: rawOf({ sensor, unit }, light),
+  };
 }
 
-const known = new Map<number, SensorProfile>();
-
-/** The mean sensor, or one with more or less cross-talk in red, in standard deviations between cameras. Kept once computed. */
-export function sensorProfile(crosstalkSd: number): SensorProfile {
-  let profile = known.get(crosstalkSd);
-  if (!profile) {
-    profile = profileOf(meanSensor(crosstalkSd));
-    known.set(crosstalkSd, profile);
-  }
-  return profile;
-}
+/** The mean sensor, or one with more or less cross-talk in red, in standard deviations between cameras. */
+export const sensorProfile = remember(profileOf, (crosstalkSd: number) => `${crosstalkSd}`, 16);
