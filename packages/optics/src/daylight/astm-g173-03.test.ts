@@ -43,7 +43,7 @@ describe("ASTM G173-03", () => {
     },
   );
 
-  it("keeps the energy from 380 to 780 nm within 1e-3 when the 5 nm means are integrated by trapezoid", () => {
+  it("keeps the energy from 380 to 780 nm within 2e-4 when the 5 nm means are integrated by trapezoid, half cells at the ends", () => {
     const inBand = [...nm.keys()].filter((i) => nm[i] >= 380 && nm[i] <= 780);
     const values = column(raw, "global_tilt37_W_m2_nm");
     const fine = trapezoid(
@@ -51,7 +51,7 @@ describe("ASTM G173-03", () => {
       inBand.map((i) => values[i]),
     );
     const coarse = integrate(Float64Array.from(ASTM_G173_03.global_tilt37_W_m2_nm));
-    expect(Math.abs(coarse / fine - 1)).toBeLessThan(1e-3);
+    expect(Math.abs(coarse / fine - 1)).toBeLessThan(2e-4);
   });
 });
 

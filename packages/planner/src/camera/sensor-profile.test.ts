@@ -5,6 +5,7 @@ import {
   illuminant,
   labOf,
   multiply,
+  onGrid,
   scale,
 } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
