@@ -6,6 +6,7 @@ import * as attenuation from "./result/attenuation.js";
 import { Clarity } from "./result/clarity.js";
 import * as colourRecovery from "./result/colour-recovery.js";
 import { Caution, Figure, ModelVersion, Reason, ReasonBasis, UncertaintyCause } from "./result/common.js";
+import * as diveAdvice from "./result/dive-advice.js";
 import * as estimates from "./result/estimates.js";
 import * as exposureLoss from "./result/exposure-loss.js";
 import * as filterChoice from "./result/filter-choice.js";
@@ -54,6 +55,7 @@ const all: Record<string, z.ZodTypeAny> = {
   ...mixedLight,
   ...whiteBalance,
   ...colourRecovery,
+  ...diveAdvice,
   ...reference,
   Health,
   FieldError,

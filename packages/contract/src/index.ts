@@ -15,6 +15,7 @@ export { type FieldError, type Problem, problemComponent } from "./problem/probl
 export type { FilterKindInfo, ModelInfo, WaterTypeInfo } from "./reference/reference.js";
 export type { AttenuationAnswer } from "./result/attenuation.js";
 export type { ColourRecoveryAnswer } from "./result/colour-recovery.js";
+export type { DiveAdviceAnswer } from "./result/dive-advice.js";
 export type { ExposureLossAnswer } from "./result/exposure-loss.js";
 export type { FilterChoiceAnswer } from "./result/filter-choice.js";
 export type { MixedLightAnswer } from "./result/mixed-light.js";

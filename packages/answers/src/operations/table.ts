@@ -1,6 +1,7 @@
 import type {
   AttenuationAnswer,
   ColourRecoveryAnswer,
+  DiveAdviceAnswer,
   ExposureLossAnswer,
   FilterChoiceAnswer,
   MixedLightAnswer,
@@ -9,6 +10,7 @@ import type {
 import {
   attenuation,
   colourRecovery,
+  diveAdvice,
   exposureLoss,
   filterChoice,
   mixedLight,
@@ -89,6 +91,18 @@ export const operations = [
     answer: "ColourRecoveryAnswer",
     plan: colourRecovery satisfies Plan<ReturnType<typeof colourRecovery>, ColourRecoveryAnswer>,
     examples: ["outer_reef_morning", "reef_with_lamps"],
+  },
+  {
+    name: "dive-advice",
+    path: "/v1/dive-advice",
+    postId: "computeDiveAdvice",
+    getId: "readDiveAdvice",
+    summary: "The whole job for one dive",
+    description:
+      "Filter, exposure, white balance and lamps as one plan in the order in which things are done, each line with its number and its reason, and what to take from the shelf when `kit` is given.",
+    answer: "DiveAdviceAnswer",
+    plan: diveAdvice satisfies Plan<ReturnType<typeof diveAdvice>, DiveAdviceAnswer>,
+    examples: ["outer_reef_morning", "harbour_wall_afternoon", "night_wreck", "reef_with_lamps"],
   },
 ] as const satisfies readonly Operation[];
 

@@ -1,0 +1,110 @@
+import { z } from "zod/v3";
+import { choice, list, text } from "../field/choice.js";
+import { quantityList } from "../field/quantity.js";
+import { Clarity } from "./clarity.js";
+import { answerHead, answerTail, Figure, ReasonBasis } from "./common.js";
+import { FilterVerdict } from "./filter-choice.js";
+import { BalanceTo, MixedLightVerdict } from "./mixed-light.js";
+import { density, depth } from "./quantities.js";
+
+export const DivePhase = z
+  .enum(["before_dive", "at_start", "going_down", "lamps", "coming_up", "after_dive"])
+  .describe("When a step of the plan is done.");
+
+export const LampPlan = z
+  .enum(["none", "lamps_off", "lamps_with_filter", "lamps_lead", "lamps_only", "daylight_leads"])
+  .describe("What to do with the lamps: none are there, leave them off, filter them, or let a light lead.");
+
+const exampleStep = {
+  phase: "before_dive",
+  code: "mount_filter",
+  text: "Mount a red filter of density 1.10 while the housing is dry and open, and check that it is clean.",
+  why: "It brings the mean colour error from 4.9 down to 2.7 and costs 3.1 stops of light.",
+  basis: "computed",
+  figures: [{ name: "loss_stops", value: 3.1 }],
+} as const;
+
+export const DiveStep = z
+  .object({
+    phase: choice(DivePhase, { description: "When it is done.", example: exampleStep.phase }),
+    depth_m: depth("Where it is done; absent where depth does not matter.", 8.2).optional(),
+    code: text({ description: "Stable code, for programs and translations.", example: exampleStep.code }),
+    text: text({ description: "What to do, ready to say.", example: exampleStep.text }),
+    why: text({ description: "Why, in a sentence.", example: exampleStep.why }),
+    basis: choice(ReasonBasis, { description: "Where the step comes from.", example: exampleStep.basis }),
+    figures: list(Figure, {
+      description: "The figures in it.",
+      example: [{ name: "loss_stops", value: 3.1 }],
+    }),
+  })
+  .describe("One line of the plan.");
+
+export const TakeItem = z
+  .object({
+    id: text({
+      description: "Your id of it in `kit`; absent for what the kit lacks.",
+      example: "shelf-red-2",
+    }).optional(),
+    what: text({ description: "What to take.", example: "shelf-red-2 (a red filter of density 0.50)" }),
+    why: text({
+      description: "What it is for.",
+      example: "It leaves the least colour error of the filters owned.",
+    }),
+  })
+  .describe("Something to take from the shelf.");
+
+function balanceDepths(way: string, examples: readonly number[]) {
+  return quantityList({
+    description: `Depths at which to balance white on the way ${way}, the first being where to start.`,
+    unit: "m",
+    decimals: 2,
+    min: 0.1,
+    max: 100,
+    example: 5,
+    minItems: 0,
+    maxItems: 1000,
+    examples,
+  });
+}
+
+export const DiveAdviceAnswer = z
+  .object({
+    ...answerHead,
+    summary: text({
+      description: "The whole advice in a few sentences.",
+      example:
+        "Mount a red filter of density 1.10. Expose with ISO 200 at f/4.6. Balance on a card at the start.",
+    }),
+    filter_kind: choice(FilterVerdict, { description: "What to mount on the lens.", example: "red" }),
+    filter_density: density("Its density; absent for `none` and for a measured filter.", 1.1).optional(),
+    filter_id: text({
+      description: "Your id of the filter, where it comes from `kit`.",
+      example: "shelf-red-2",
+    }).optional(),
+    filter_verdict: choice(Clarity, { description: "How clear that choice is.", example: "clear" }),
+    lamp_plan: choice(LampPlan, { description: "What to do with the lamps.", example: "none" }),
+    mixed_light_verdict: choice(MixedLightVerdict, {
+      description: "Which light leads in the middle of the range.",
+      example: "daylight_only",
+    }),
+    balance_to: choice(BalanceTo, { description: "What to balance white to.", example: "daylight" }),
+    balance_depths_descending_m: balanceDepths("down", [5, 8.2, 13.5]),
+    balance_depths_ascending_m: balanceDepths("up", [18, 11.2, 7]),
+    steps: list(DiveStep, {
+      description: "The plan, in the order in which things are done.",
+      example: [{ ...exampleStep, figures: [...exampleStep.figures] }],
+    }),
+    take: list(TakeItem, {
+      description: "What to take from the shelf; empty without `kit`.",
+      example: [
+        {
+          id: "shelf-red-2",
+          what: "shelf-red-2 (a red filter of density 0.50)",
+          why: "It leaves the least colour error of the filters owned.",
+        },
+      ],
+    }),
+    ...answerTail,
+  })
+  .describe("The whole job for one dive on one page, on light and colour only: no dive is planned here.");
+export type DiveAdviceAnswer = z.infer<typeof DiveAdviceAnswer>;
