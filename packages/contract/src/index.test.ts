@@ -13,6 +13,7 @@ it("exports these, and nothing else", () => {
     "filterChanges",
     "filterKinds",
     "flatLampNames",
+    "impliedDaylightBasis",
     "kitItems",
     "knownKeywords",
     "lampDefaults",

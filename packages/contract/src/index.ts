@@ -25,6 +25,7 @@ export type { Rule, Violation } from "./rules/rule.js";
 export { lampDefaults, sceneDefaults } from "./scene/defaults.js";
 export { type SceneExample, type SceneExampleName, sceneExamples } from "./scene/examples.js";
 export { flatLampNames } from "./scene/flat-lamp-names.js";
+export { impliedDaylightBasis } from "./scene/implied-daylight-basis.js";
 export { placeTimeNames } from "./scene/place-time-names.js";
 export type { ResolvedScene, Scene } from "./scene/scene.js";
 export { shutterOfFrame_s } from "./scene/shutter.js";

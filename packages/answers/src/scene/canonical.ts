@@ -1,5 +1,6 @@
 import {
   sceneDefaults as defaults,
+  impliedDaylightBasis,
   placeTimeNames,
   shutterOfFrame_s,
   type Scene as WireScene,
@@ -69,7 +70,7 @@ function water(wire: WireScene): WaterBasis {
 }
 
 function daylight(wire: WireScene, assumed: string[]): Daylight {
-  const daylight_basis = filled(wire.daylight_basis, defaults.daylight_basis, "daylight_basis", assumed);
+  const daylight_basis = filled(wire.daylight_basis, impliedDaylightBasis(wire), "daylight_basis", assumed);
   const sun = () => filled(wire.sun_elevation_deg, defaults.sun_elevation_deg, "sun_elevation_deg", assumed);
   return {
     daylight_basis,

@@ -66,9 +66,9 @@ const cases: Record<string, { passes: Scene[]; refuses: [Scene, string[]][] }> =
     refuses: [[{ daylight_basis: "none", sun_elevation_deg: 40 }, ["/sun_elevation_deg"]]],
   },
   place_with_basis_place_time: {
-    passes: [{ daylight_basis: "place_time", ...noon }, { daylight_basis: "none" }],
+    passes: [noon, { daylight_basis: "place_time", ...noon }, { daylight_basis: "none" }],
     refuses: [
-      [noon, ["/latitude_deg", "/longitude_deg", "/time"]],
+      [{ daylight_basis: "sun", ...noon }, ["/latitude_deg", "/longitude_deg", "/time"]],
       [{ daylight_basis: "none", time_zone: "Africa/Cairo" }, ["/time_zone"]],
     ],
   },
@@ -85,13 +85,14 @@ const cases: Record<string, { passes: Scene[]; refuses: [Scene, string[]][] }> =
       { daylight_basis: "sun" },
     ],
     refuses: [
-      [{ daylight_basis: "place_time" }, ["/daylight_basis", "/daylight_basis"]],
+      [{ daylight_basis: "place_time" }, ["/latitude_deg", "/longitude_deg", "/time"]],
+      [{ latitude_deg: 0, longitude_deg: 0 }, ["/time"]],
       [{ daylight_basis: "place_time", ...noon, time_zone: "Africa/Cairo" }, ["/time"]],
       [
         { daylight_basis: "place_time", latitude_deg: 0, longitude_deg: 0, local_time: "2026-03-10T10:15" },
-        ["/daylight_basis"],
+        ["/time_zone"],
       ],
-      [{ daylight_basis: "place_time", longitude_deg: 0, time: noon.time }, ["/daylight_basis"]],
+      [{ daylight_basis: "place_time", longitude_deg: 0, time: noon.time }, ["/latitude_deg"]],
     ],
   },
   // Leap years by the Gregorian calendar: 2000 is one, 2100 is none.

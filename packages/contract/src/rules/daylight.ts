@@ -1,4 +1,4 @@
-import { sceneDefaults } from "../scene/defaults.js";
+import { impliedDaylightBasis } from "../scene/implied-daylight-basis.js";
 import { placeTimeNames } from "../scene/place-time-names.js";
 import { dayExists } from "../scene/time.js";
 import type { Rule } from "./rule.js";
@@ -7,12 +7,13 @@ const sunWithBasisSun: Rule = {
   code: "sun_with_basis_sun",
   says: "`sun_elevation_deg` goes with `daylight_basis` `sun` alone.",
   fields: ["daylight_basis", "sun_elevation_deg"],
-  violations: ({ daylight_basis = sceneDefaults.daylight_basis, sun_elevation_deg }) => {
-    if (sun_elevation_deg === undefined || daylight_basis === "sun") return [];
+  violations: (scene) => {
+    const basis = impliedDaylightBasis(scene);
+    if (scene.sun_elevation_deg === undefined || basis === "sun") return [];
     return [
       {
         pointer: "/sun_elevation_deg",
-        message: `The height of the sun is given, but daylight_basis is ${daylight_basis}.`,
+        message: `The height of the sun is given, but daylight_basis is ${basis}.`,
         allowed: "leave it out, or daylight_basis sun",
       },
     ];
@@ -24,7 +25,7 @@ const placeWithBasisPlaceTime: Rule = {
   says: "Place and time go with `daylight_basis` `place_time` alone.",
   fields: ["daylight_basis", ...placeTimeNames],
   violations: (scene) => {
-    const basis = scene.daylight_basis ?? sceneDefaults.daylight_basis;
+    const basis = impliedDaylightBasis(scene);
     if (basis === "place_time") return [];
     return placeTimeNames
       .filter((name) => scene[name] !== undefined)
@@ -40,19 +41,23 @@ const placeAndTimeWhole: Rule = {
   code: "place_and_time_whole",
   says: "`daylight_basis` `place_time` needs `latitude_deg`, `longitude_deg` and either `time` or `local_time` with `time_zone`.",
   fields: ["daylight_basis", ...placeTimeNames],
-  violations: ({ daylight_basis, latitude_deg, longitude_deg, time, local_time, time_zone }) => {
-    if (daylight_basis !== "place_time") return [];
-    const pointer = "/daylight_basis";
-    const broken = [];
-    if (latitude_deg === undefined || longitude_deg === undefined) {
-      const allowed = "latitude_deg and longitude_deg";
-      broken.push({ pointer, message: "The place is not given.", allowed });
-    }
+  violations: (scene) => {
+    if (impliedDaylightBasis(scene) !== "place_time") return [];
+    const { time, local_time, time_zone } = scene;
+    const broken = (["latitude_deg", "longitude_deg"] as const)
+      .filter((name) => scene[name] === undefined)
+      .map((name) => ({
+        pointer: `/${name}`,
+        message: `${name} is missing: the sun's height follows from place and time.`,
+        allowed: "latitude_deg and longitude_deg",
+      }));
     const onWall = local_time !== undefined || time_zone !== undefined;
     const allowed = "time, or local_time and time_zone";
     if (time !== undefined && onWall)
       broken.push({ pointer: "/time", message: "The time is given twice.", allowed });
     else if (time === undefined && (local_time === undefined || time_zone === undefined)) {
+      const pointer =
+        local_time === undefined && time_zone !== undefined ? "/local_time" : onWall ? "/time_zone" : "/time";
       broken.push({ pointer, message: `The time is ${onWall ? "half" : "not"} given.`, allowed });
     }
     return broken;

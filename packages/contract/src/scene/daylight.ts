@@ -13,7 +13,8 @@ export const DaylightBasis = z
 
 export const daylightFields = {
   daylight_basis: choice(DaylightBasis, {
-    description: "Where daylight comes from.",
+    description:
+      "Where daylight comes from; `place_time` without being said where a place or a time is given.",
     example: "sun",
     default: sceneDefaults.daylight_basis,
   }),
