@@ -47,9 +47,15 @@ export function waysToPay(
         ? whenBright(task)
         : whenItFits(task);
   return ways
-    .filter((way): way is WayToPay => way !== undefined)
+    .filter((way): way is WayToPay => way !== undefined && isWithinReason(way))
     .sort((a, b) => Number(b.enough) - Number(a.enough));
 }
+
+/** Settings that no camera or lamp has are no way to pay. */
+const MOST = { iso: 409600, shutter_s: 60, f_number: 64, neutral_density: 6, lamp_flux_lm: 200000 };
+
+const isWithinReason = (way: WayToPay): boolean =>
+  (Object.keys(MOST) as (keyof typeof MOST)[]).every((name) => (way[name] ?? 0) <= MOST[name]);
 
 /** The same exposure, paid by gain or by aperture. */
 function whenItFits({ conditions: { scene }, settings }: Task): (WayToPay | undefined)[] {

@@ -2,6 +2,7 @@ import type { Scene } from "../scene/scene.js";
 import { type Daylight, daylightUnder } from "./daylight.js";
 import { type Sun, sunOf } from "./sun.js";
 import { type DescribedWater, describeWater } from "./water.js";
+import { requireWithinSight } from "./within-sight.js";
 
 /** A scene with its sun, daylight and water worked out once: what every evaluation of the model starts from. */
 export interface Conditions {
@@ -12,9 +13,11 @@ export interface Conditions {
   water: DescribedWater;
 }
 
-/** @throws SceneProblem for a sun, place, time or water that the model cannot answer for. */
+/** @throws SceneProblem for a sun, place, time, water, distance or filter that the model cannot answer for. */
 export function conditionsOf(scene: Scene): Conditions {
   const sun = sunOf(scene);
   const daylight = sun && daylightUnder(sun, scene);
-  return { scene, sun, daylight, water: describeWater(scene, daylight) };
+  const conditions = { scene, sun, daylight, water: describeWater(scene, daylight) };
+  requireWithinSight(conditions);
+  return conditions;
 }

@@ -42,6 +42,9 @@ export const NUMBER_KEYS = [
 /** Log to base 2 of an illuminance; of a millionth of a lux where it is dark, so that differences stay finite. */
 const log2Lux = (light: Spectrum): number => Math.log2(Math.max(1e-6, illuminance_lx(light)));
 
+/** Haze less than this is none: a narrow beam may miss the line of sight altogether. */
+const LEAST_HAZE = 1e-6;
+
 /** @param mixed whether both lights are there: what compares them is 0 otherwise and not to be shown. */
 export function numbersAt(world: Underwater, depth_m: number, mixed: boolean): Numbers {
   const { daylight, lamps, profile } = lightsAt(world, depth_m);
@@ -66,7 +69,7 @@ export function numbersAt(world: Underwater, depth_m: number, mixed: boolean): N
     waterRed,
     waterGreen,
     waterBlue,
-    log2LitHaze: hasLamps ? Math.log2(hazeOverGrey(world)) : 0,
+    log2LitHaze: hasLamps ? Math.log2(Math.max(LEAST_HAZE, hazeOverGrey(world))) : 0,
   };
 }
 
