@@ -1,8 +1,8 @@
-import type { FieldError, Problem } from "@sunfathom/contract";
-import { MODEL_VERSION, type Scene, SceneProblem } from "@sunfathom/planner";
+import type { FieldError, Problem, Scene as WireScene } from "@sunfathom/contract";
+import { MODEL_VERSION, SceneProblem } from "@sunfathom/planner";
 import { outsideTheModel } from "../problem/outside-the-model.js";
 import { invalidScene, problem } from "../problem/problem.js";
-import { canonicalScene } from "../scene/canonical.js";
+import { type CanonicalScene, canonicalScene } from "../scene/canonical.js";
 import { shapeOf } from "../shape/shape.js";
 import { checkScene } from "../validate/check-scene.js";
 import type { Operation } from "./operation.js";
@@ -59,13 +59,17 @@ export function prepare(
   }
   const { scene, assumed } = canonicalScene(checked.scene);
   const canonical = JSON.stringify({ ...scene, assumed });
-  return { status: "ready", canonical, compute: () => compute(operation, scene, assumed, canonical) };
+  return {
+    status: "ready",
+    canonical,
+    compute: () => compute(operation, checked.scene, { scene, assumed }, canonical),
+  };
 }
 
 function compute(
   operation: Operation,
-  scene: Scene,
-  assumed: readonly string[],
+  asked: WireScene,
+  { scene, assumed }: CanonicalScene,
   canonical: string,
 ): Answered | Refused {
   try {
@@ -73,7 +77,7 @@ function compute(
     const whole = { scene: { ...scene, assumed }, ...result, model: { version: MODEL_VERSION, sources } };
     return { status: "ok", body: shapeOf(operation.answer)(whole) as object, canonical };
   } catch (error) {
-    if (error instanceof SceneProblem) return { status: "problem", problem: outsideTheModel(error) };
+    if (error instanceof SceneProblem) return { status: "problem", problem: outsideTheModel(error, asked) };
     throw error;
   }
 }
