@@ -102,8 +102,12 @@ function balanceReason({ answer, without }: Facts): Reason {
   const first = answer.depths.find((d) => !d.without_balance_in_reach);
   if (!first) return reason("balance_in_reach_without", "computed");
   const { residual_stops } = without[without.length - 1].balance;
-  const code = answer.filter_kind === "none" ? "balance_out_of_reach" : "filter_brings_balance_into_reach";
-  return reason(code, "computed", { depth_m: first.depth_m, residual_stops });
+  const { depth_m } = first;
+  if (answer.filter_kind === "none")
+    return reason("balance_out_of_reach", "computed", { depth_m, residual_stops });
+  const reached = answer.depths.filter((d) => d.advised_balance_in_reach);
+  const reach_m = reached.length > 0 ? reached[reached.length - 1].depth_m : 0;
+  return reason("filter_brings_balance_into_reach", "computed", { depth_m, residual_stops, reach_m });
 }
 
 /** Judged at the shallow end for too much light and at the deep end for too little. */

@@ -33,8 +33,8 @@ export const REASONS_EN = {
     `It serves from ${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m; outside that it leaves more error than no filter, but it cannot be changed underwater, and over the whole range it still pays.`,
   only_lamps_would_help: (p: { error: number }) =>
     `A colour error of ${shown(p.error, 1)} is left whatever is mounted: light of the missing colours is too weak here. Bring lamps close to the subject, come shallower, or settle for the colours of the water.`,
-  filter_brings_balance_into_reach: (p: { depth_m: number; residual_stops: number }) =>
-    `Without a filter the camera can no longer balance white from ${shown(p.depth_m, 1)} m on (${shown(p.residual_stops, 1)} stops out of reach at the deep end); the filter holds back the rest of the light so that red can be balanced and exposed.`,
+  filter_brings_balance_into_reach: (p: { depth_m: number; residual_stops: number; reach_m: number }) =>
+    `Without a filter the camera cannot balance white from ${shown(p.depth_m, 1)} m on (${shown(p.residual_stops, 1)} stops out of reach at the deep end). The filter holds back the rest of the light, so that red can be exposed${p.reach_m > 0 ? `, and white balanced down to ${shown(p.reach_m, 1)} m` : ", and brings the balance nearer"}.`,
   balance_out_of_reach: (p: { depth_m: number; residual_stops: number }) =>
     `From ${shown(p.depth_m, 1)} m on the camera can no longer balance white (${shown(p.residual_stops, 1)} stops out of reach at the deep end); what is left has to be graded afterwards.`,
   balance_in_reach_without: () => "The camera can balance white over the whole range without a filter.",

@@ -1,8 +1,13 @@
 import type { Caution, Figure, Reason } from "../result/common.js";
-import { CAUTIONS_EN, type CautionCode } from "./cautions-en.js";
-import { REASONS_EN, type ReasonCode } from "./reasons-en.js";
+import { CAUTIONS_EN } from "./cautions-en.js";
+import { MOUNTING_CAUTIONS_EN, MOUNTING_REASONS_EN } from "./mounting-en.js";
+import { REASONS_EN } from "./reasons-en.js";
 
-type Parameters1<C extends ReasonCode> = Parameters<(typeof REASONS_EN)[C]> extends [infer P] ? [P] : [];
+const REASONS = { ...REASONS_EN, ...MOUNTING_REASONS_EN };
+const CAUTIONS = { ...CAUTIONS_EN, ...MOUNTING_CAUTIONS_EN };
+
+type ReasonCode = keyof typeof REASONS;
+type Parameters1<C extends ReasonCode> = Parameters<(typeof REASONS)[C]> extends [infer P] ? [P] : [];
 
 /** The numbers among the parameters of a text. */
 export const figuresOf = (parameters: unknown): Figure[] =>
@@ -16,8 +21,8 @@ export function reason<C extends ReasonCode>(
   basis: Reason["basis"],
   ...[parameters]: Parameters1<C>
 ): Reason {
-  const say = REASONS_EN[code] as (p?: unknown) => string;
+  const say = REASONS[code] as (p?: unknown) => string;
   return { code, text: say(parameters), basis, figures: figuresOf(parameters) };
 }
 
-export const caution = (code: CautionCode): Caution => ({ code, text: CAUTIONS_EN[code] });
+export const caution = (code: keyof typeof CAUTIONS): Caution => ({ code, text: CAUTIONS[code] });
