@@ -17,7 +17,7 @@ export interface Conditions {
 export function conditionsOf(scene: Scene): Conditions {
   const sun = sunOf(scene);
   const daylight = sun && daylightUnder(sun, scene);
-  const conditions = { scene, sun, daylight, water: describeWater(scene, daylight) };
-  requireWithinSight(conditions);
-  return conditions;
+  const water = describeWater(scene, daylight);
+  requireWithinSight(scene, daylight, water);
+  return { scene, sun, daylight, water };
 }

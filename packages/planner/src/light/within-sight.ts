@@ -10,7 +10,8 @@ import {
 } from "@sunfathom/optics";
 import type { Scene, TransmittanceSample } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
-import type { Conditions } from "./conditions.js";
+import type { Daylight } from "./daylight.js";
+import type { DescribedWater } from "./water.js";
 
 /** At this optical depth a part in 10^43 is left, in the clearest colour: far below any light there is. */
 const DARK_AT_OPTICAL_DEPTH = 100;
@@ -26,7 +27,11 @@ function refuse(code: string, field: string, message: string, allowed: string): 
 }
 
 /** @throws SceneProblem where depth, distance or a filter leaves no light at all. */
-export function requireWithinSight({ scene, daylight, water }: Conditions): void {
+export function requireWithinSight(
+  scene: Scene,
+  daylight: Daylight | undefined,
+  water: DescribedWater,
+): void {
   const optics = waterFromKd(water.kd_reference_per_m, { scatteringScale: water.scatteringScale });
   const reach = (attenuation: Spectrum): number => DARK_AT_OPTICAL_DEPTH / clearest(attenuation);
   const deepest_m = reach(optics.kd_reference_per_m);

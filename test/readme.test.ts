@@ -1,0 +1,88 @@
+import { readFileSync } from "node:fs";
+import { createApp } from "@sunfathom/api";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+
+/** Every curl line of the README, run against the application as a reader would run it. */
+const readme = readFileSync(new URL("../README.md", import.meta.url), "utf8");
+const blocks = [...readme.matchAll(/```sh\n([\s\S]*?)```/g)].map(([, block]) => block);
+const lines = blocks.flatMap((block) => block.split("\n")).filter((line) => line.startsWith("curl "));
+
+interface Call {
+  url: URL;
+  body: string | undefined;
+}
+
+function parse(line: string): Call {
+  const url = /http:\/\/127\.0\.0\.1:8080[^\s']*/.exec(line)?.[0];
+  if (url === undefined) throw new Error(`no address in: ${line}`);
+  return { url: new URL(url), body: / -d '([^']*)'/.exec(line)?.[1] };
+}
+
+let app: Awaited<ReturnType<typeof createApp>>;
+beforeAll(async () => {
+  app = await createApp();
+});
+afterAll(() => app.close());
+
+async function run(line: string) {
+  const { url, body } = parse(line);
+  const path = url.pathname + url.search;
+  const reply =
+    body === undefined
+      ? await app.inject({ method: "GET", url: path })
+      : await app.inject({
+          method: "POST",
+          url: path,
+          headers: { "content-type": "application/json" },
+          payload: body,
+        });
+  return { status: reply.statusCode, json: reply.json() };
+}
+
+const lineWith = (part: string) => lines.find((line) => line.includes(part)) ?? "";
+
+describe("the README", () => {
+  it("has curl lines to run", () => expect(lines.length).toBeGreaterThanOrEqual(6));
+
+  it.each(lines.filter((line) => !line.includes("sun_elevaton_deg")))("runs: %s", async (line) => {
+    expect((await run(line)).status).toBe(200);
+  });
+
+  it("shows the outer reef's answer as it is, shortened", async () => {
+    const { json } = await run(lineWith("water_type=IB&sun_elevation_deg=40"));
+    const shown = JSON.parse(/```json\n([\s\S]*?)```/.exec(readme)?.[1] ?? "");
+    const part = (value: unknown, like: unknown): unknown => {
+      if (typeof like !== "object" || like === null) return value;
+      const whole = value as Record<string, unknown>;
+      return Object.fromEntries(Object.entries(like).map(([key, inner]) => [key, part(whole[key], inner)]));
+    };
+    expect(part(json, shown)).toEqual(shown);
+  });
+
+  it("gives magenta on the harbour wall, no lens filter in the wreck, a fight on the reef with lamps", async () => {
+    const harbour = await run(lineWith("water_type=3C"));
+    expect(harbour.json.filter_kind).toBe("magenta");
+    const wreck = await run(lineWith('"daylight_basis":"none"'));
+    expect(wreck.json.balance_to).toBe("lamps");
+    expect(wreck.json.depths[0].lamp_red_water_loss_stops.likely).toBeGreaterThan(0);
+    const reef = await run(lineWith("lamp_flux_lm=4000"));
+    expect(reef.json.depths[0].verdict).toBe("lights_fight");
+    expect(reef.json.depths[0].ways_out.length).toBeGreaterThan(1);
+  });
+
+  it("names the misspelt field with the right one, and the empty one", async () => {
+    const { status, json } = await run(lineWith("sun_elevaton_deg"));
+    expect(status).toBe(400);
+    expect(json.errors).toContainEqual(
+      expect.objectContaining({ pointer: "/sun_elevaton_deg", did_you_mean: "sun_elevation_deg" }),
+    );
+    expect(json.errors).toContainEqual(expect.objectContaining({ pointer: "/depth_m", code: "empty_value" }));
+  });
+
+  it("links only to files that exist", () => {
+    const links = [...readme.matchAll(/\]\((?!http)([^)#]+)\)/g)].map(([, link]) => link);
+    expect(links.length).toBeGreaterThan(3);
+    for (const link of links)
+      expect(() => readFileSync(new URL(`../${link}`, import.meta.url))).not.toThrow();
+  });
+});
