@@ -3,6 +3,7 @@ import { ErrorMeaning, ProblemPage } from "./problem/page.js";
 import { FieldError, problemSchemas } from "./problem/problem.js";
 import * as reference from "./reference/reference.js";
 import * as attenuation from "./result/attenuation.js";
+import * as cardFit from "./result/card-fit.js";
 import { Clarity } from "./result/clarity.js";
 import * as colourRecovery from "./result/colour-recovery.js";
 import { Caution, Figure, ModelVersion, Reason, ReasonBasis, UncertaintyCause } from "./result/common.js";
@@ -50,6 +51,7 @@ const all: Record<string, z.ZodTypeAny> = {
   ModelVersion,
   Clarity,
   ...attenuation,
+  ...cardFit,
   ...filterChoice,
   ...exposureLoss,
   ...mixedLight,

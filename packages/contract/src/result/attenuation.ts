@@ -1,6 +1,7 @@
 import { z } from "zod/v3";
 import { list } from "../field/choice.js";
 import { quantity, quantityList } from "../field/quantity.js";
+import { CardFit } from "./card-fit.js";
 import { answerHead, answerTail } from "./common.js";
 import { DepthEstimate, IlluminanceEstimate, LossEstimate, PercentEstimate } from "./estimates.js";
 import { cct_K, depth, duv } from "./quantities.js";
@@ -96,6 +97,9 @@ export const AttenuationAnswer = z
         },
       ],
     }),
+    card_fit: CardFit.describe(
+      "How well a water fits `card_samples`; present where they describe the water.",
+    ).optional(),
     red_to_tenth_depth_m: DepthEstimate.describe(
       "Depth at which light above 600 nm is down to a tenth of what it is just below the surface.",
     ),

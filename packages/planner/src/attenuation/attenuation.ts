@@ -28,6 +28,7 @@ import type { Scene } from "../scene/scene.js";
 import { causesOf } from "../uncertainty/causes.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { mapFalling, mapRising, propagate, shareOfCauses } from "../uncertainty/propagate.js";
+import { cardFitFigures } from "./card-fit.js";
 
 const AT_600_NM = (600 - FIRST_NM) / STEP_NM;
 const RED_BAND: Spectrum = WAVELENGTHS_NM.map((nm, i) =>
@@ -139,6 +140,7 @@ export function attenuation(scene: Scene): AttenuationAnswer {
   return {
     wavelengths_nm: Array.from(WAVELENGTHS_NM),
     depths: answers,
+    ...(conditions.water.cardFit ? { card_fit: cardFitFigures(conditions.water.cardFit, scene) } : {}),
     red_to_tenth_depth_m: estimates[estimates.length - 2],
     red_to_hundredth_depth_m: estimates[estimates.length - 1],
     reasons: [...reasonsOf(world, answers), ...sunReasons(conditions)],

@@ -1,20 +1,18 @@
 import {
+  type CardFit,
   describeByChlorophyll,
   describeByClarity,
   describeByType,
-  fitCard,
-  illuminant,
   JERLOV_TYPES,
   kdFromTable,
   OpticsDomainError,
   SCATTERING_SIGMA_LN,
-  type Spectrum,
   scatteringScaleForBeam,
   type WaterDescription,
 } from "@sunfathom/optics";
-import { sensorProfile } from "../camera/sensor-profile.js";
 import type { KdSample, Scene, WaterBasis } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
+import { fitCardWater } from "./card-water.js";
 import type { Daylight } from "./daylight.js";
 
 /** A measured diffuse attenuation is taken as good to 5 %. */
@@ -24,6 +22,8 @@ const MEASURED_KD_SIGMA_LN = 0.05;
 export interface DescribedWater extends WaterDescription {
   /** Factor on particle scattering that the description asks for; 1 unless the beam attenuation was seen. */
   scatteringScale: number;
+  /** How well a water fits the card samples; present where they describe it. */
+  cardFit?: CardFit;
   /** Ids of the tables and formulas that it rests on (see `models`). */
   sources: string[];
 }
@@ -31,7 +31,10 @@ export interface DescribedWater extends WaterDescription {
 interface Basis {
   field: keyof WaterBasis;
   sources: string[];
-  describe(scene: Scene, daylight: Daylight | undefined): WaterDescription | undefined;
+  describe(
+    scene: Scene,
+    daylight: Daylight | undefined,
+  ): (WaterDescription & { cardFit?: CardFit }) | undefined;
 }
 
 /** Every way to describe a water. Exactly one of the fields is present in a scene. */
@@ -74,7 +77,10 @@ const BASES: readonly Basis[] = [
   {
     field: "card_samples",
     sources: ["card_fit", "water_family", "jerlov_1976", "pope_fry_1997", "mean_sensor"],
-    describe: describeByCards,
+    describe: (scene, daylight) => {
+      const cardFit = fitCardWater(scene, daylight);
+      return cardFit && { ...cardFit.description, cardFit };
+    },
   },
 ];
 
@@ -86,32 +92,6 @@ const describeByKd = (samples: readonly KdSample[]): WaterDescription => ({
   remainder_sigmas: [{ cause: "kd_measurement", sigma_ln: MEASURED_KD_SIGMA_LN }],
   scattering_sigmas: [{ cause: "scattering_per_water", sigma_ln: SCATTERING_SIGMA_LN }],
 });
-
-function describeByCards(scene: Scene, daylight: Daylight | undefined): WaterDescription | undefined {
-  if (!scene.card_samples) return undefined;
-  const samples = scene.card_samples.map(
-    ({ depth_m, red, green, blue, iso, shutter_s, f_number, red_gain, green_gain, blue_gain }) => ({
-      depth_m,
-      rgb: [red, green, blue] as const,
-      ...(iso !== undefined && shutter_s !== undefined && f_number !== undefined
-        ? { exposure: { iso, shutter_s, f_number } }
-        : {}),
-      ...(red_gain !== undefined && green_gain !== undefined && blue_gain !== undefined
-        ? { balance_gains: [red_gain, green_gain, blue_gain] as const }
-        : {}),
-    }),
-  );
-  const top: Spectrum = daylight?.below.downwelling ?? illuminant("D55");
-  return fitCard(
-    {
-      samples,
-      transfer_curve: scene.transfer_curve ?? "linear",
-      ...(scene.locked_exposure === undefined ? {} : { locked_exposure: scene.locked_exposure }),
-      ...(scene.locked_balance === undefined ? {} : { locked_balance: scene.locked_balance }),
-    },
-    { daylight: top, sensor: sensorProfile(0).sensor, ...(daylight ? { mu0: daylight.below.mu0 } : {}) },
-  ).description;
-}
 
 /** @throws SceneProblem where the description contradicts itself or lies outside what natural water shows. */
 export function describeWater(scene: Scene, daylight: Daylight | undefined): DescribedWater {

@@ -4,10 +4,38 @@ export interface AttenuationAnswer extends AnswerParts {
   /** Wavelengths of every `spectrum_left` in this answer. */
   wavelengths_nm: number[];
   depths: DepthLight[];
+  /** How well a water fits the card samples; present where they describe the water. */
+  card_fit?: CardFitFigures;
   /** Depth at which light above 600 nm is down to a tenth of what it is just below the surface. */
   red_to_tenth_depth_m: Estimate;
   /** Depth at which it is down to a hundredth. */
   red_to_hundredth_depth_m: Estimate;
+}
+
+/** Attenuation of each channel's light between the shallowest and the deepest card, with standard errors. */
+export interface CardFitFigures {
+  /** Absent where exposures are unknown: then only the differences between channels are claimed. */
+  red_kd_per_m?: number;
+  red_kd_standard_error_per_m?: number;
+  green_kd_per_m?: number;
+  green_kd_standard_error_per_m?: number;
+  blue_kd_per_m?: number;
+  blue_kd_standard_error_per_m?: number;
+  red_minus_green_kd_per_m: number;
+  red_minus_green_kd_standard_error_per_m: number;
+  blue_minus_green_kd_per_m: number;
+  blue_minus_green_kd_standard_error_per_m: number;
+  /** Root mean square of measured over fitted light, in stops. */
+  rms_residual_stops: number;
+  /** The same for each card in the order given: red, green and blue. */
+  residuals: CardResidual[];
+}
+
+export interface CardResidual {
+  depth_m: number;
+  red_stops: number;
+  green_stops: number;
+  blue_stops: number;
 }
 
 /** The light that falls on a horizontal surface at one depth. */
