@@ -8,7 +8,7 @@ const PURE_WATER_FROM_NM = 700;
  * A coarse table of diffuse attenuation brought onto the grid, 1/m.
  *
  * Pure water is subtracted first, the remainder interpolated linearly and pure water added back, since straight
- * interpolation of a 25 nm table reads 12 to 15 % high near 580 nm. Outside the table the remainder at its end is carried
+ * interpolation of a 25 nm table reads 10 to 20 % high near 580 nm in clear water. Outside the table the remainder at its end is carried
  * on, to 700 nm at most: no table of diffuse attenuation goes further, and beyond it pure water stands alone. Nothing
  * falls below the absorption of pure water.
  */

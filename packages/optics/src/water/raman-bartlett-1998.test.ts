@@ -35,7 +35,8 @@ describe("inelastic scattering after Bartlett et al. 1998 (Applied Optics 37, 33
     const step = 1e-3;
     let light = 0;
     for (let z = 0; z < 8; z += step) {
-      const source = (ramanScattering_per_m(from) / 2) * 1.2 * Math.exp(-k * (z + step / 2)) * (from / 620) ** 2;
+      const source =
+        (ramanScattering_per_m(from) / 2) * 1.2 * Math.exp(-k * (z + step / 2)) * (from / 620) ** 2;
       light += (source - kd[i] * light) * step;
     }
     expect(ramanDownwelling(flat, kd, 8)[i] / light).toBeCloseTo(1, 3);

@@ -8,8 +8,7 @@
  * attenuation at both wavelengths. An estimate to tell where red that comes from the surface is no longer most of it; the
  * fluorescence of algae, which adds light near 685 nm, is left out.
  */
-import { type Spectrum, spectrumFrom, WAVELENGTHS_NM } from "../spectrum/grid.js";
-import { interpolate } from "../spectrum/resample.js";
+import { FIRST_NM, type Spectrum, STEP_NM, spectrumFrom, WAVELENGTHS_NM } from "../spectrum/grid.js";
 
 const AT_488_NM_PER_M = 2.7e-4;
 const POWER = 5.5;
@@ -24,26 +23,39 @@ export const excitation_nm = (emission_nm: number): number => 1e7 / (1e7 / emiss
 export const ramanScattering_per_m = (excitationNm: number): number =>
   AT_488_NM_PER_M * (488 / excitationNm) ** POWER;
 
-/**
- * @param below downwelling irradiance just below the surface, W m^-2 nm^-1.
- * @returns downwelling irradiance made by inelastic scattering at `depth_m`, W m^-2 nm^-1; 0 where its excitation lies below 380 nm.
- */
-export function ramanDownwelling(below: Spectrum, kd_per_m: Spectrum, depth_m: number): Spectrum {
-  const grid = Array.from(WAVELENGTHS_NM);
-  const surface = Array.from(below);
-  const attenuation = Array.from(kd_per_m);
-  return spectrumFrom((nm, i) => {
-    const from = excitation_nm(nm);
-    if (from < grid[0]) return 0;
-    const exciting = interpolate(grid, surface, from) * SCALAR_OVER_DOWNWELLING;
-    const slow = interpolate(grid, attenuation, from);
-    const fast = kd_per_m[i];
-    const spread = fast - slow;
-    const faded =
-      Math.abs(spread) < 1e-9
-        ? depth_m * Math.exp(-fast * depth_m)
-        : (Math.exp(-slow * depth_m) - Math.exp(-fast * depth_m)) / spread;
-    // A nanometre of excitation spreads over (emission / excitation)^2 nanometres of emission.
-    return (ramanScattering_per_m(from) * exciting * faded * (from / nm) ** 2) / 2;
-  });
+/** Value of a spectrum between two points of the grid, linear. */
+function between(spectrum: Spectrum, nm: number): number {
+  const at = (nm - FIRST_NM) / STEP_NM;
+  const low = Math.floor(at);
+  return spectrum[low] + (at - low) * (spectrum[low + 1] - spectrum[low]);
 }
+
+/**
+ * Downwelling irradiance made by inelastic scattering at one wavelength of the grid, W m^-2 nm^-1; 0 where its excitation lies
+ * below the grid.
+ * @param below downwelling irradiance just below the surface, W m^-2 nm^-1.
+ */
+export function ramanDownwellingAt(
+  index: number,
+  below: Spectrum,
+  kd_per_m: Spectrum,
+  depth_m: number,
+): number {
+  const nm = WAVELENGTHS_NM[index];
+  const from = excitation_nm(nm);
+  if (from < FIRST_NM) return 0;
+  const exciting = between(below, from) * SCALAR_OVER_DOWNWELLING;
+  const slow = between(kd_per_m, from);
+  const fast = kd_per_m[index];
+  const spread = fast - slow;
+  const faded =
+    Math.abs(spread) < 1e-9
+      ? depth_m * Math.exp(-fast * depth_m)
+      : (Math.exp(-slow * depth_m) - Math.exp(-fast * depth_m)) / spread;
+  // A nanometre of excitation spreads over (emission / excitation)^2 nanometres of emission.
+  return (ramanScattering_per_m(from) * exciting * faded * (from / nm) ** 2) / 2;
+}
+
+/** The same at every wavelength of the grid. */
+export const ramanDownwelling = (below: Spectrum, kd_per_m: Spectrum, depth_m: number): Spectrum =>
+  spectrumFrom((_, i) => ramanDownwellingAt(i, below, kd_per_m, depth_m));

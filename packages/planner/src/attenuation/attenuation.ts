@@ -1,18 +1,11 @@
 import {
   cctDuv,
   chromaticity,
-  FIRST_NM,
   illuminance_lx,
-  illuminant,
-  integrateProduct,
-  par_umol_m2_s,
   pathTransmittance,
-  type Spectrum,
-  STEP_NM,
   WAVELENGTHS_NM,
   xyzOf,
 } from "@sunfathom/optics";
-import { sensorProfile } from "../camera/sensor-profile.js";
 import { conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
 import { redTrustedTo_m } from "../light/inelastic.js";
@@ -26,51 +19,13 @@ import type { AttenuationAnswer, DepthLight } from "../result/attenuation.js";
 import type { Estimate, Reason } from "../result/common.js";
 import type { Scene } from "../scene/scene.js";
 import { causesOf } from "../uncertainty/causes.js";
-import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
+import { NOMINAL } from "../uncertainty/nuisance.js";
 import { mapFalling, mapRising, propagate, shareOfCauses } from "../uncertainty/propagate.js";
 import { cardFitFigures } from "./card-fit.js";
+import { lossesAt, redDownTo_m, SEEN_COUNT, topLight } from "./losses.js";
 
-const AT_600_NM = (600 - FIRST_NM) / STEP_NM;
-const RED_BAND: Spectrum = WAVELENGTHS_NM.map((nm, i) =>
-  i === AT_600_NM ? 0.5 : nm > 600 && nm <= 700 ? 1 : 0,
-);
-const DEEPEST_SEARCHED_M = 300;
-
-/** Light just below the surface; an even sky of 5500 K where there is no daylight, for losses only. */
-const topLight = (world: Underwater): Spectrum => world.daylight?.below.downwelling ?? illuminant("D55");
-
-const SEEN_BY: readonly ((light: Spectrum, nuisance: Nuisance) => number)[] = [
-  (light, n) => integrateProduct(light, sensorProfile(n.crosstalkSd).sensor.red),
-  (light, n) => integrateProduct(light, sensorProfile(n.crosstalkSd).sensor.green),
-  (light, n) => integrateProduct(light, sensorProfile(n.crosstalkSd).sensor.blue),
-  (light) => illuminance_lx(light),
-  (light) => par_umol_m2_s(light),
-];
-
-function lossesAt(world: Underwater, depth_m: number): number[] {
-  const top = topLight(world);
-  const left = pathTransmittance(world.kd_per_m, depth_m).map((t, i) => t * top[i]);
-  return SEEN_BY.map((seen) => Math.log2(seen(top, world.nuisance) / seen(left, world.nuisance)));
-}
-
-/** Depth at which light of 600 to 700 nm is down to a share of what it is below the surface, by bisection to a millimetre. */
-function redDownTo(world: Underwater, share: number): number {
-  const top = topLight(world);
-  const reference = integrateProduct(top, RED_BAND);
-  const leftAt = (z: number) =>
-    integrateProduct(
-      pathTransmittance(world.kd_per_m, z).map((t, i) => t * top[i]),
-      RED_BAND,
-    ) / reference;
-  let low = 0;
-  let high = DEEPEST_SEARCHED_M;
-  while (high - low > 1e-3) {
-    const middle = (low + high) / 2;
-    if (leftAt(middle) > share) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
-}
+/** Place of the eye among those that see the light. */
+const PHOTOPIC = 3;
 
 const percentLeft = (stops: Estimate): Estimate => mapFalling(stops, (s) => 100 * 2 ** -s);
 
@@ -115,26 +70,18 @@ export function attenuation(scene: Scene): AttenuationAnswer {
   const conditions = conditionsOf(scene);
   const depths = depthsOf(scene);
   const causes = causesOf(conditions).filter(({ id }) => !WITHOUT_BEARING.has(id));
-  const numbers = SEEN_BY.length + 1;
+  const numbers = SEEN_COUNT + 1;
   const propagated = propagate((nuisance) => {
     const world = underwater(conditions, nuisance);
     const level = Math.log2(illuminance_lx(topLight(world)));
-    const perDepth = depths.flatMap((depth_m) => {
-      const losses = lossesAt(world, depth_m);
-      return [...losses, level - losses[3]];
-    });
-    return [...perDepth, redDownTo(world, 0.1), redDownTo(world, 0.01)];
+    const perDepth = lossesAt(world, depths).flatMap((losses) => [...losses, level - losses[PHOTOPIC]]);
+    return [...perDepth, redDownTo_m(world, 0.1), redDownTo_m(world, 0.01)];
   }, causes);
   const { estimates } = propagated;
   const world = underwater(conditions, NOMINAL);
   const answers = depths.map((depth_m, i) => {
     const own = estimates.slice(i * numbers, (i + 1) * numbers);
-    return depthLight(
-      world,
-      depth_m,
-      own.slice(0, SEEN_BY.length),
-      world.daylight ? own[SEEN_BY.length] : undefined,
-    );
+    return depthLight(world, depth_m, own.slice(0, SEEN_COUNT), world.daylight ? own[SEEN_COUNT] : undefined);
   });
   const deepest = depths.length - 1;
   return {

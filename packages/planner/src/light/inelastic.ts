@@ -1,4 +1,4 @@
-import { FIRST_NM, ramanDownwelling, STEP_NM } from "@sunfathom/optics";
+import { FIRST_NM, ramanDownwellingAt, STEP_NM } from "@sunfathom/optics";
 import type { Underwater } from "./underwater.js";
 
 /** Deep red, where water takes most and its own red shows first. */
@@ -13,7 +13,7 @@ export function redTrustedTo_m({ daylight, kd_per_m }: Underwater): number | und
   if (!daylight) return undefined;
   const { downwelling } = daylight.below;
   const madeOverTransmitted = (depth_m: number): number =>
-    ramanDownwelling(downwelling, kd_per_m, depth_m)[DEEP_RED] /
+    ramanDownwellingAt(DEEP_RED, downwelling, kd_per_m, depth_m) /
     (downwelling[DEEP_RED] * Math.exp(-kd_per_m[DEEP_RED] * depth_m));
   let low = 0;
   let high = DEEPEST_SEARCHED_M;
