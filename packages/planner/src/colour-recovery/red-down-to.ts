@@ -1,5 +1,6 @@
 import type { Spectrum } from "@sunfathom/optics";
 import { cameraState } from "../camera/camera-state.js";
+import { bisect } from "../light/bisect.js";
 import type { Conditions } from "../light/conditions.js";
 import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
@@ -22,12 +23,7 @@ export function redDownTo_m(
 ): number {
   const world = underwater(conditions, nuisance);
   const camera = cameraState(conditions.scene, nuisance);
-  let low = FROM_M;
-  let high = TO_M;
-  while (high / low > 1.01) {
-    const middle = Math.sqrt(low * high);
-    if (recordGrey(stageAt(world, middle), filter, camera).redLight >= signalToNoise) low = middle;
-    else high = middle;
-  }
-  return Math.sqrt(low * high);
+  const enough = (log2Depth: number): boolean =>
+    recordGrey(stageAt(world, 2 ** log2Depth), filter, camera).redLight >= signalToNoise;
+  return 2 ** bisect(enough, Math.log2(FROM_M), Math.log2(TO_M), 0.01);
 }

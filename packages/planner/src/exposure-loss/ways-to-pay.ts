@@ -9,6 +9,7 @@ import {
   whiteLampPerLumen,
 } from "@sunfathom/optics";
 import { FITS_WITHIN_STOPS, limitsOf, type Settings } from "../camera/exposure-settings.js";
+import { bisect } from "../light/bisect.js";
 import type { Conditions } from "../light/conditions.js";
 import { daylightUnder } from "../light/daylight.js";
 import { highestSun_deg } from "../light/highest-sun.js";
@@ -176,21 +177,16 @@ function higherSun({ conditions, missing, depth_m, ev100 }: Task): WayToPay | un
 function shallower({ conditions, missing, depth_m, ev100 }: Task): WayToPay | undefined {
   if (!conditions.daylight) return undefined;
   const world = underwater(conditions, NOMINAL);
-  const wanted = ev100 + missing;
-  let low = Math.min(0.5, depth_m);
-  if (ev100Of(world, low) < wanted) return undefined;
-  let high = depth_m;
-  while (high - low > 0.01) {
-    const middle = (low + high) / 2;
-    if (ev100Of(world, middle) >= wanted) low = middle;
-    else high = middle;
-  }
+  const isBright = (depth: number): boolean => ev100Of(world, depth) >= ev100 + missing;
+  const least = Math.min(0.5, depth_m);
+  if (!isBright(least)) return undefined;
+  const fits_m = bisect(isBright, least, depth_m, 0.01);
   return {
     way: "shallower",
-    text: `Film no deeper than ${shown(low, 1)} m.`,
+    text: `Film no deeper than ${shown(fits_m, 1)} m.`,
     gains_stops: missing,
     enough: true,
-    depth_m: low,
+    depth_m: fits_m,
   };
 }
 

@@ -1,4 +1,5 @@
 import { FIRST_NM, ramanDownwellingAt, STEP_NM } from "@sunfathom/optics";
+import { bisect } from "./bisect.js";
 import type { Underwater } from "./underwater.js";
 
 /** Deep red, where water takes most and its own red shows first. */
@@ -15,12 +16,5 @@ export function redTrustedTo_m({ daylight, kd_per_m }: Underwater): number | und
   const madeOverTransmitted = (depth_m: number): number =>
     ramanDownwellingAt(DEEP_RED, downwelling, kd_per_m, depth_m) /
     (downwelling[DEEP_RED] * Math.exp(-kd_per_m[DEEP_RED] * depth_m));
-  let low = 0;
-  let high = DEEPEST_SEARCHED_M;
-  while (high - low > 0.01) {
-    const middle = (low + high) / 2;
-    if (madeOverTransmitted(middle) < 1) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
+  return bisect((depth_m) => madeOverTransmitted(depth_m) < 1, 0, DEEPEST_SEARCHED_M, 0.01);
 }
