@@ -110,5 +110,3 @@ export const REASONS_EN = {
   upright_subject: () =>
     "Lamp and daylight are compared on an upright subject, which receives only a part of the light that comes from above.",
 } as const;
-
-export type ReasonCode = keyof typeof REASONS_EN;

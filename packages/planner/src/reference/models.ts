@@ -235,4 +235,48 @@ export const MODELS: ModelInfo[] = [
     domain: "Evenly lit subjects",
     known_weaknesses: "Meters differ within the constants that the standard allows, by about half a stop.",
   },
+  {
+    id: "ports",
+    what: "Field of view, magnification and lateral colour through a flat port; virtual image of a dome port",
+    kind: "formula",
+    source:
+      "Snell's law and the single refracting surface of any textbook of optics, exact; indices Quan & Fry 1995, Applied Optics 34, 3477",
+    domain:
+      "Thin ports; flat ones to 170 degrees of field in air; domes near the axis, entrance pupil in the centre",
+    known_weaknesses: "The thickness of glass is left out. Curvature of field behind a dome is not modelled.",
+  },
+  {
+    id: "vignetting",
+    what: "Light that filters and rings take from the corners",
+    kind: "formula",
+    source: "Overlap of two circles, exact",
+    domain: "Round stops before a round entrance pupil; 85 degrees from the axis at most",
+    known_weaknesses:
+      "Where the entrance pupil lies is assumed unless given, and it moves with the angle: 20 % either way. The lens's own falloff comes on top.",
+  },
+  {
+    id: "ring_chain",
+    what: "Shortest chain of step rings",
+    kind: "formula",
+    source: "Dijkstra 1959, Numerische Mathematik 1, 269",
+    domain: "Any set of rings",
+    known_weaknesses: "Rims are taken as 1.5 mm wide on each side, from memory.",
+  },
+  {
+    id: "rear_sheet",
+    what: "Focus shift of a sheet behind the lens",
+    kind: "formula",
+    source: "(1 - 1/n) t, exact near the axis, any textbook of optics",
+    domain: "A flat, plane-parallel sheet; a thin lens",
+    known_weaknesses:
+      "Wedge, tilt and cockle of the sheet are not modelled, nor blur at the edge of wide cones of light.",
+  },
+  {
+    id: "mounting_practice",
+    what: "Where filters go, and how they are cut, fixed and cared for",
+    kind: "assumption",
+    source: "Common practice of the trade, no published source",
+    domain: "Cameras in housings and watertight action cameras",
+    known_weaknesses: "Makers' instructions come first.",
+  },
 ];

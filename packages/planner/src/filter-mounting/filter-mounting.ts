@@ -1,0 +1,134 @@
+import { MOUNTING_HOLDERS_EN } from "../messages/mounting-en.js";
+import { caution, reason } from "../messages/say.js";
+import type { Caution, Reason, UncertaintyCause } from "../result/common.js";
+import type { FilterMountingAnswer, PortFigures } from "../result/filter-mounting.js";
+import type { FilterMountingScene } from "../scene/filter-mounting-scene.js";
+import { closeReason, cornerReason } from "./front-faults.js";
+import { type Judged, judge } from "./judge.js";
+import { lensOf } from "./lens.js";
+import { byFitness, holdersByHabit } from "./order.js";
+import { portFigures, portReasons } from "./port.js";
+import { procedureOf } from "./procedure.js";
+import { rearSheetReasons } from "./rear-sheet.js";
+import { checkRingIds } from "./rings.js";
+
+/** Field in air beyond which a flat port shows its faults at the edge (common practice). */
+const FLAT_PORT_GOOD_TO_deg = 90;
+
+/**
+ * Where the filter goes on this lens and port, and what that does: rings to screw on or to buy, light lost in the corners, and
+ * for a sheet behind the lens its size and what happens to focus. Exact geometry; what is assumed of lenses is said.
+ * @throws SceneProblem where the lens's field is unknown, contradicts itself or is impossible here, or two rings share an id.
+ */
+export function filterMounting(scene: FilterMountingScene): FilterMountingAnswer {
+  checkRingIds(scene.rings);
+  const lens = lensOf(scene);
+  const port = portFigures(scene, lens);
+  const ordered = byFitness(
+    holdersByHabit(scene).map((holder) => judge(scene, lens, holder)),
+    scene.holder,
+  );
+  const advised = leading(ordered, scene);
+  const { front } = advised;
+  return {
+    holder: advised.holder,
+    place: advised.place,
+    verdict: advised.verdict,
+    filter_change_underwater: advised.changes,
+    options: ordered.map(({ holder, place, verdict, faults, merit }) => ({
+      holder,
+      place,
+      verdict,
+      text: (faults[0] ?? merit).text,
+    })),
+    port,
+    ...(advised.rings ? { ring_chain: advised.rings.chain } : {}),
+    ...(front?.vignetting ? { vignetting: front.vignetting } : {}),
+    ...(front ? { clear_diameter_needed_mm: front.clear_diameter_needed_mm } : {}),
+    ...(front?.dome_clearance_mm ? { dome_clearance_mm: front.dome_clearance_mm } : {}),
+    ...(advised.sheet ? { rear_sheet: advised.sheet } : {}),
+    procedure: procedureOf(scene, advised),
+    reasons: [
+      ...placeReasons(scene, advised, ordered),
+      ...frontReasons(advised),
+      ...(advised.sheet ? rearSheetReasons(advised.sheet, port) : []),
+      ...portReasons(port),
+      ...lens.reasons,
+    ],
+    cautions: cautionsOf(advised, port),
+    uncertainty: front ? [PUPIL_DISTANCE] : [],
+    sources: sourcesOf(advised),
+  };
+}
+
+/** The best; where none fits, the one asked for, so that what is said is about it. */
+const leading = (ordered: readonly Judged[], { holder }: FilterMountingScene): Judged =>
+  ordered[0].verdict === "does_not_fit"
+    ? (ordered.find((judged) => judged.holder === holder) ?? ordered[0])
+    : ordered[0];
+
+function placeReasons(scene: FilterMountingScene, advised: Judged, all: readonly Judged[]): Reason[] {
+  const asked = all.find(({ holder }) => holder === scene.holder);
+  const merits = advised.verdict === "does_not_fit" ? [] : [advised.merit];
+  if (all[0].verdict === "does_not_fit") {
+    return [reason("mount_nothing_fits", "computed"), ...advised.faults];
+  }
+  const refused =
+    asked && asked !== advised
+      ? [
+          reason("mount_asked_does_not_fit", "computed", {
+            asked: MOUNTING_HOLDERS_EN[asked.holder],
+            instead: MOUNTING_HOLDERS_EN[advised.holder],
+          }),
+          ...asked.faults.slice(0, 1),
+        ]
+      : [];
+  return [...refused, ...merits, ...advised.faults];
+}
+
+function frontReasons({ rings, front, faults }: Judged): Reason[] {
+  if (!front) return [];
+  const corners = cornerReason(front);
+  const { distance_mm, assumed, spread_percent } = front.pupil;
+  return [
+    ...(rings?.reasons ?? []),
+    ...(faults.some(({ code }) => code === corners.code) ? [] : [corners]),
+    ...closeReason(front),
+    ...(assumed
+      ? [
+          reason("pupil_distance_assumed", "common_practice", {
+            distance_mm: distance_mm.likely,
+            spread_percent,
+          }),
+        ]
+      : []),
+    reason("corners_test", "common_practice"),
+  ];
+}
+
+function cautionsOf({ place, changes }: Judged, { magnification, field_in_air_deg }: PortFigures): Caution[] {
+  const flatAndWide = magnification !== undefined && field_in_air_deg > FLAT_PORT_GOOD_TO_deg;
+  return [
+    caution("not_a_dive_planner"),
+    caution("mount_makers_instructions"),
+    ...(place === "on_lens" || place === "behind_lens" ? [caution("filter_on_dry_land")] : []),
+    ...(changes === "none" ? [] : [caution("filter_flip_practised")]),
+    ...(place === "behind_lens" ? [caution("mount_sensor_dust")] : []),
+    ...(flatAndWide ? [caution("mount_flat_port_edges")] : []),
+  ];
+}
+
+/** Everything else about corners is exact geometry. */
+const PUPIL_DISTANCE: UncertaintyCause = {
+  cause: "pupil_distance",
+  text: "How far behind the filter the lens has its entrance pupil, which moves with the angle",
+  share: 1,
+  how_to_shrink: "Give entrance_pupil_distance_mm, or take a picture of a white wall with the filter on.",
+};
+
+const sourcesOf = ({ sheet, rings }: Judged): string[] => [
+  "ports",
+  ...(sheet ? ["rear_sheet"] : ["vignetting"]),
+  ...(rings ? ["ring_chain"] : []),
+  "mounting_practice",
+];

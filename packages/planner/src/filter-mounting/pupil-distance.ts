@@ -1,0 +1,54 @@
+import type { Estimate } from "../result/common.js";
+import type { MountPlace } from "../result/filter-mounting.js";
+import type { FilterMountingScene, LensKind } from "../scene/filter-mounting-scene.js";
+import type { LensFacts } from "./lens.js";
+
+/**
+ * How far behind its thread a lens has its entrance pupil, as a share of the distance at which the bare thread would halve the
+ * light in the corner. Lenses are built to take one ordinary filter without darkening (common practice, no published source);
+ * longer lenses leave more room. Shares from memory of a few lenses.
+ */
+const SHARE: Record<Exclude<LensKind, "fisheye">, number> = { wide: 0.7, standard: 0.5 };
+
+/** Where no thread tells: from the front rim to the pupil, as a share of the picture's diagonal, from memory. */
+const SHARE_OF_DIAGONAL: Record<LensKind, number> = { wide: 0.55, fisheye: 0.35, standard: 0.7 };
+
+/** From the front of a flat port to the front rim of the lens behind it, glass included, from memory. */
+const PORT_AND_GAP_mm = 15;
+
+/** From the window of an action camera to its lens's pupil, from memory. */
+const WINDOW_mm = 5;
+
+/** From likely to the 10th and 90th percentile: of what is assumed, and of a given distance, as the pupil moves with the angle. */
+const SPREAD_ASSUMED = 0.2;
+const SPREAD_GIVEN = 0.1;
+
+export interface PupilDistance {
+  distance_mm: Estimate;
+  assumed: boolean;
+  spread_percent: number;
+}
+
+/** From the seat of filter or first ring (lens thread, front of the port, camera window) back to the entrance pupil. */
+export function pupilDistance(scene: FilterMountingScene, lens: LensFacts, place: MountPlace): PupilDistance {
+  const given = scene.entrance_pupil_distance_mm;
+  const inLens = given ?? (place === "before_window" ? WINDOW_mm : behindThread_mm(scene, lens));
+  const ahead = place === "before_port" ? PORT_AND_GAP_mm : 0;
+  const likely = inLens + ahead;
+  const spread_mm = Math.hypot(
+    inLens * (given === undefined ? SPREAD_ASSUMED : SPREAD_GIVEN),
+    ahead * SPREAD_ASSUMED,
+  );
+  return {
+    distance_mm: { low: likely - spread_mm, likely, high: likely + spread_mm },
+    assumed: given === undefined,
+    spread_percent: (100 * spread_mm) / likely,
+  };
+}
+
+function behindThread_mm({ lens_kind, lens_thread_mm }: FilterMountingScene, lens: LensFacts): number {
+  if (lens_thread_mm === undefined || lens_kind === "fisheye") {
+    return SHARE_OF_DIAGONAL[lens_kind] * lens.diagonal_mm;
+  }
+  return (SHARE[lens_kind] * lens_thread_mm) / 2 / Math.tan((lens.half_deg * Math.PI) / 180);
+}

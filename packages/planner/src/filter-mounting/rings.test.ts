@@ -1,0 +1,69 @@
+import { describe, expect, it } from "vitest";
+import { filterMounting } from "./filter-mounting.js";
+import { sceneOf } from "./mounting-scenes.test-support.js";
+
+const ring = (id: string, from_mm: number, to_mm: number, thickness_mm = 3) => ({
+  id,
+  from_mm,
+  to_mm,
+  thickness_mm,
+});
+const mounted = (changes: Parameters<typeof sceneOf>[0]) =>
+  filterMounting(sceneOf({ focal_length_mm: 24, lens_thread_mm: 67, holder: "screw_on_lens", ...changes }));
+const codes = (changes: Parameters<typeof sceneOf>[0]) => mounted(changes).reasons.map(({ code }) => code);
+
+describe("rings between lens and filter", () => {
+  it("are named in the order in which they are screwed on", () => {
+    const { ring_chain, reasons, procedure } = mounted({
+      filter_thread_mm: 82,
+      rings: [ring("b", 72, 82), ring("x", 58, 67), ring("a", 67, 72)],
+    });
+    expect(ring_chain).toEqual({
+      closes: true,
+      from_mm: 67,
+      to_mm: 82,
+      rings: [ring("a", 67, 72), ring("b", 72, 82)],
+      total_thickness_mm: 6,
+    });
+    expect(reasons.find(({ code }) => code === "rings_close")!.text).toContain(
+      "a (67 to 72 mm), then b (72 to 82 mm)",
+    );
+    expect(procedure[0]).toContain("rings");
+  });
+
+  it("that are missing are an answer: which one to buy, and that one owned goes the other way round", () => {
+    const changes = { filter_thread_mm: 77, rings: [ring("x", 77, 67)] };
+    const { ring_chain, verdict, vignetting } = mounted(changes);
+    expect(ring_chain).toMatchObject({ closes: false, rings: [], buy_from_mm: 67, buy_to_mm: 77 });
+    expect(verdict).toBe("fits_with_care");
+    expect(vignetting!.grade).toBe("clear");
+    expect(codes(changes)).toEqual(expect.arrayContaining(["rings_missing", "rings_wrong_way"]));
+  });
+
+  it("that narrow on the way are taken for want of better, with the better one named", () => {
+    const changes = { filter_thread_mm: 77, rings: [ring("down", 67, 62), ring("up", 62, 77)] };
+    expect(mounted(changes).ring_chain).toMatchObject({ closes: true, buy_from_mm: 67, buy_to_mm: 77 });
+    expect(codes(changes)).toContain("rings_narrow");
+  });
+
+  it("that step down to a smaller filter ask for care", () => {
+    const changes = { filter_thread_mm: 62, rings: [ring("down", 67, 62, 2)] };
+    expect(mounted(changes).verdict).toBe("fits_with_care");
+    expect(codes(changes)).toContain("rings_step_down");
+  });
+
+  it("that cut the corners off give way to the thinner chain, and that to one ring to buy", () => {
+    const tower = ring("tower", 67, 77, 40);
+    const thin = [ring("a", 67, 72, 2), ring("b", 72, 77, 2)];
+    expect(mounted({ filter_thread_mm: 77, rings: [tower, ...thin] }).ring_chain!.rings).toEqual(thin);
+    const alone = { filter_thread_mm: 77, rings: [tower] };
+    expect(mounted(alone).ring_chain).toMatchObject({ closes: false, buy_from_mm: 67, buy_to_mm: 77 });
+    expect(codes(alone)).toContain("rings_too_thick");
+  });
+
+  it("are not needed for a filter of the same thread, which is assumed where none is given", () => {
+    expect(codes({ filter_thread_mm: 67 })).toContain("rings_not_needed");
+    const scene = sceneOf({ focal_length_mm: 24, lens_thread_mm: 67 }, "filter_thread_mm");
+    expect(filterMounting(scene).reasons.map(({ code }) => code)).toContain("rings_filter_thread_assumed");
+  });
+});
