@@ -89,23 +89,27 @@ function nearestOnEdge(reach: BalanceReach, p: GainPoint): GainPoint {
   return best;
 }
 
+/** Less than this between channels cannot be seen on a grey (a CIEDE2000 of about 1). */
+const UNSEEN_STOPS = 0.04;
+
 export interface Balance {
   /** Channel gains red, green, blue; the smallest is 1. */
   gains: Vector3;
   in_reach: boolean;
-  /** How far the card stays from neutral, in stops between channels; 0 in reach. */
+  /** How far the card stays from neutral, in stops between channels: less than can be seen in reach. */
   residual_stops: number;
 }
 
 /** The gains that the camera sets when it measures a card that reads `raw`. */
 export function balanceToCard(reach: BalanceReach, raw: Vector3): Balance {
   const wanted = gainsInStops(raw);
-  const in_reach = isInside(reach, wanted);
-  const set = in_reach ? wanted : nearestOnEdge(reach, wanted);
+  const inside = isInside(reach, wanted);
+  const set = inside ? wanted : nearestOnEdge(reach, wanted);
+  const residual_stops = inside ? 0 : Math.hypot(set.red - wanted.red, set.blue - wanted.blue);
   const least = Math.min(0, set.red, set.blue);
   return {
     gains: [2 ** (set.red - least), 2 ** -least, 2 ** (set.blue - least)],
-    in_reach,
-    residual_stops: in_reach ? 0 : Math.hypot(set.red - wanted.red, set.blue - wanted.blue),
+    in_reach: residual_stops < UNSEEN_STOPS,
+    residual_stops,
   };
 }

@@ -33,7 +33,8 @@ export function diveAdvice(scene: Scene): DiveAdviceAnswer {
     take: takeFrom(d),
     reasons: firstOfEach<Reason>(answers.flatMap(({ reasons }) => reasons)),
     cautions: firstOfEach<Caution>(answers.flatMap(({ cautions }) => cautions)),
-    uncertainty: d.filter.uncertainty,
+    // Where lamps make the light no filter is in question: what is unsure is how bright they are.
+    uncertainty: d.lampPlan === "lamps_only" ? d.exposure.uncertainty : d.filter.uncertainty,
     sources: [...new Set(answers.flatMap(({ sources }) => sources))],
   };
 }

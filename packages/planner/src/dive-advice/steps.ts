@@ -74,8 +74,7 @@ function filterBefore(d: Decisions): DiveStep {
     return step(at, "no_filter", { error: filter.colour_error_without_delta_e00.likely });
   }
   const name = filterName(d);
-  const first = filter.change_depths_m?.[0];
-  if (first !== undefined) return step(at, "carry_filter", { name, depth_m: first });
+  if (d.filterIn_m !== undefined) return step(at, "carry_filter", { name, depth_m: d.filterIn_m });
   return step(at, "mount_filter", {
     name,
     with_e: filter.colour_error_delta_e00.likely,
@@ -97,7 +96,7 @@ function atStart(d: Decisions): DiveStep[] {
         kelvin:
           kelvin === undefined
             ? ""
-            : `Without a card, ${shown(Math.round(kelvin / 100) * 100)} K comes nearest.`,
+            : `Without a card, set ${shown(Math.round(kelvin / 100) * 100)} K, the lamps' own.`,
         cast: balance.lamp_kelvin_leaves_delta_e00?.likely ?? 0,
       }),
     );
@@ -159,6 +158,10 @@ function lamps(d: Decisions): DiveStep[] {
         cost: off?.cost_stops ?? 0,
       }),
     );
+  }
+  const leading = mixed.zones.find(({ verdict }) => verdict === "lamps_lead");
+  if (lampPlan === "lamps_off" && leading) {
+    steps.push(step({ ...at, depth_m: leading.min_depth_m }, "lamps_from", { depth_m: leading.min_depth_m }));
   }
   if (lampPlan === "lamps_lead") steps.push(step(at, "lamps_lead", { green }));
   if (lampPlan === "daylight_leads") steps.push(step(at, "lamps_hardly_show", { green }));

@@ -1,4 +1,4 @@
-import { shown } from "../messages/format.js";
+import { howOften, shown } from "../messages/format.js";
 import type { LampPlan } from "../result/dive-advice.js";
 import type { Decisions } from "./decisions.js";
 import { filterName } from "./steps.js";
@@ -37,6 +37,6 @@ export function summaryOf(d: Decisions): string {
   const white =
     balance.method === "card_at_lamp_distance"
       ? ""
-      : `Balance on a card at the start${again > 0 ? ` and ${again === 1 ? "once" : `${again} times`} more going down` : ""}.`;
+      : `Balance on a card at the start${again > 0 ? ` and ${howOften(again)} more going down` : ""}.`;
   return [mount + tie, expose, white, LAMPS[lampPlan]].filter((part) => part !== "").join(" ");
 }

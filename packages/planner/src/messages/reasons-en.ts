@@ -1,5 +1,5 @@
 /** English texts of reasons, one function a code. Other languages add a catalogue of the same shape. */
-import { atDepths, shown } from "./format.js";
+import { atDepths, howOften, shown } from "./format.js";
 
 export const REASONS_EN = {
   red_goes_first: (p: { red_stops: number; green_stops: number; blue_stops: number; depth_m: number }) =>
@@ -87,9 +87,9 @@ export const REASONS_EN = {
   kelvin_leaves_the_water: (p: { cct_K: number; left: number; path_m: number }) =>
     `Set to the lamps' own ${shown(p.cct_K)} K, the camera would leave a cast of ${shown(p.left, 1)} (CIEDE2000) from ${shown(p.path_m, 1)} m of water between lamp, subject and camera: a card at working distance takes it out.`,
   balance_again: (p: { times: number; first_m: number; tolerance: number }) =>
-    `Light changes with depth: going down, the cast since the last balance reaches ${shown(p.tolerance, 1)} (CIEDE2000) ${p.times === 1 ? "once" : `${shown(p.times)} times`}, first at ${shown(p.first_m, 1)} m.`,
+    `Light changes with depth: going down, the cast since the last balance reaches ${shown(p.tolerance, 1)} (CIEDE2000) ${howOften(p.times)}, first at ${shown(p.first_m, 1)} m.`,
   one_balance_serves: (p: { tolerance: number }) =>
-    `One balance serves the whole range: the cast stays under ${shown(p.tolerance, 1)} (CIEDE2000).`,
+    `One balance serves the whole range: a new one would nowhere take out a cast of more than ${shown(p.tolerance, 1)} (CIEDE2000).`,
   balance_in_reach: () => "The camera's white balance reaches a neutral card over the whole range.",
   balance_falls_short: (p: { depth_m: number; short_stops: number; cast: number }) =>
     `From ${shown(p.depth_m, 1)} m on the camera's balance falls short: at the deep end by ${shown(p.short_stops, 1)} stops between channels, which leaves a cast of ${shown(p.cast, 1)} (CIEDE2000) on grey.`,

@@ -13,11 +13,11 @@ export const STEPS_EN = {
   }),
   carry_filter: (p: { name: string; depth_m: number }): StepText => ({
     text: `Carry ${p.name} on its flip or clip mount, ready to swing in at ${shown(p.depth_m, 1)} m.`,
-    why: "Above that depth it would leave a reddish cast; below it pays.",
+    why: "Above that depth it leaves more colour error than none; below, less.",
   }),
   no_filter: (p: { error: number }): StepText => ({
     text: "Leave the lens without a colour filter.",
-    why: `None would make colours enough better to be worth its light (mean colour error without: ${shown(p.error, 1)}).`,
+    why: `No filter would better the colours by enough to be worth the light that it takes (mean colour error without one: ${shown(p.error, 1)}).`,
   }),
   no_filter_for_lamps: (): StepText => ({
     text: "Leave the lens without a colour filter.",
@@ -64,7 +64,7 @@ export const STEPS_EN = {
     why: "From here on it leaves less colour error than none.",
   }),
   filter_out: (p: { depth_m: number }): StepText => ({
-    text: `At ${shown(p.depth_m, 1)} m take the filter off again and balance again.`,
+    text: `At ${shown(p.depth_m, 1)} m take the filter off again, take back the exposure that it cost and balance again.`,
     why: "From here on it leaves more colour error than none.",
   }),
   deep_exposure: (p: { iso: number; f_number: number; stops: number }): StepText => ({
@@ -82,6 +82,10 @@ export const STEPS_EN = {
   lamps_off: (p: { split: number; red_excess: number; cost: number }): StepText => ({
     text: "Leave the lamps switched off, and on the rig.",
     why: `Balanced to daylight, what they light would differ by ${shown(p.split, 1)} (CIEDE2000), ${shown(p.red_excess, 1)} stops too red; off, the subject loses ${shown(p.cost, 1)} stops.`,
+  }),
+  lamps_from: (p: { depth_m: number }): StepText => ({
+    text: `From ${shown(p.depth_m, 1)} m down they may go on, with a balance of their own on a card in their light.`,
+    why: "There they outshine daylight on the subject.",
   }),
   lamps_lead: (p: { green: number }): StepText => ({
     text: "Switch the lamps on and keep the subject within their reach; balance to them.",
@@ -108,8 +112,8 @@ export const STEPS_EN = {
     why: "Red that was not recorded cannot be brought back afterwards.",
   }),
   lamps_off_before_air: (): StepText => ({
-    text: "Switch the lamps off before they leave the water.",
-    why: "Water cools them; in air they overheat and can melt a plastic filter.",
+    text: "Switch the filming lamps off before they leave the water; keep a light of your own to see and be seen by.",
+    why: "Water cools filming lamps; in air they overheat and can melt a plastic filter.",
   }),
   rinse: (): StepText => ({
     text: "Rinse and dry housing, filter and lamps as their makers say before anything is opened.",
