@@ -50,7 +50,7 @@ describe("white balance from 2500 to 10 000 K within |duv| 0.03 (typical, from m
     }
   });
 
-  // A card that lies outside by less than can be seen (0.04 stop) counts as reached.
+  // A card that lies outside by less than can be seen (0.02 stop) counts as reached.
   it("ends where it is said to end: inside each limit is reached, and outside by more than can be seen is not", () => {
     const inside: [number, number][] = [
       [1e6 / 2550, 0],
@@ -60,11 +60,11 @@ describe("white balance from 2500 to 10 000 K within |duv| 0.03 (typical, from m
       [300, 0.0285],
     ];
     const outside: [number, number][] = [
-      [1e6 / 2380, 0],
-      [1e6 / 10700, 0],
-      [200, 0.0335],
-      [200, -0.0335],
-      [300, 0.0335],
+      [1e6 / 2300, 0],
+      [1e6 / 12000, 0],
+      [200, 0.035],
+      [200, -0.035],
+      [300, 0.035],
     ];
     for (const [mired, duv] of inside) expect(balanceToCard(reach, rawAt(mired, duv)).in_reach).toBe(true);
     for (const [mired, duv] of outside) expect(balanceToCard(reach, rawAt(mired, duv)).in_reach).toBe(false);

@@ -90,7 +90,7 @@ function nearestOnEdge(reach: BalanceReach, p: GainPoint): GainPoint {
 }
 
 /** Less than this between channels cannot be seen on a grey (a CIEDE2000 of about 1). */
-const UNSEEN_STOPS = 0.04;
+const UNSEEN_STOPS = 0.02;
 
 export interface Balance {
   /** Channel gains red, green, blue; the smallest is 1. */
