@@ -1,0 +1,61 @@
+/** The advice for one dive as a page to read: what a person would be handed at a briefing, figures last. */
+import type { DiveAdviceAnswer, DivePhase, DiveStep } from "../../packages/planner/src/index.js";
+
+const PHASES: Record<DivePhase, string> = {
+  before_dive: "Before the dive",
+  at_start: "At the start",
+  going_down: "Going down",
+  lamps: "Lamps",
+  coming_up: "Coming up",
+  after_dive: "After the dive",
+};
+
+const inMetres = (depth_m: number): string => `${depth_m.toFixed(1)} m`;
+const bullets = (lines: readonly string[]): string[] => lines.map((line) => `- ${line}`);
+
+function stepLines(steps: readonly DiveStep[]): string[] {
+  return steps.flatMap(({ phase, depth_m, text, why, basis }, i) => [
+    ...(i === 0 || steps[i - 1].phase !== phase ? ["", `### ${PHASES[phase]}`, ""] : []),
+    `- ${depth_m === undefined ? "" : `[${inMetres(depth_m)}] `}${text}`,
+    `  Why (${basis === "computed" ? "computed" : "common practice"}): ${why}`,
+  ]);
+}
+
+function figures(advice: DiveAdviceAnswer): string[] {
+  return [
+    `filter: ${advice.filter_kind}${advice.filter_density === undefined ? "" : ` ${advice.filter_density.toFixed(2)}`}, ${advice.filter_verdict}`,
+    `lamps: ${advice.lamp_plan}; in the middle of the range: ${advice.mixed_light_verdict}; balance to ${advice.balance_to}`,
+    `balance going down at: ${advice.balance_depths_descending_m.map(inMetres).join(", ")}`,
+    `balance coming up at: ${advice.balance_depths_ascending_m.map(inMetres).join(", ")}`,
+    ...advice.uncertainty.slice(0, 3).map((u) => `doubt: ${(100 * u.share).toFixed(0)} % ${u.cause}`),
+  ];
+}
+
+/** @param title what the dive is, in a line. */
+export function briefText(title: string, advice: DiveAdviceAnswer): string {
+  const take = advice.take.map(({ id, what, why }) => `${id === undefined ? "" : `[${id}] `}${what}. ${why}`);
+  return [
+    `# ${title}`,
+    "",
+    advice.summary,
+    "",
+    "## Plan",
+    ...stepLines(advice.steps),
+    ...(take.length > 0 ? ["", "## Take", "", ...bullets(take)] : []),
+    "",
+    "## Reasons",
+    "",
+    ...bullets(
+      advice.reasons.map(({ text, basis }) => (basis === "computed" ? text : `${text} (common practice)`)),
+    ),
+    "",
+    "## Cautions",
+    "",
+    ...bullets(advice.cautions.map(({ text }) => text)),
+    "",
+    "## Figures",
+    "",
+    ...bullets(figures(advice)),
+    "",
+  ].join("\n");
+}
