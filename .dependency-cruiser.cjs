@@ -7,7 +7,7 @@ const mayImport = {
   "packages/answers": ["packages/contract", "packages/planner", "packages/optics"],
   "packages/quiz": ["packages/planner", "packages/optics"],
   "packages/charts": ["packages/planner", "packages/optics"],
-  // Knows the service by its HTTP contract alone.
+  // Knows the service by its HTTP contract alone. Its offline entry has the rules below.
   "packages/sdk": [],
   "services/api": [
     "packages/answers",
@@ -22,6 +22,9 @@ const mayImport = {
 const test = "\\.test\\.ts$";
 const anyPackage = "^(packages|services)/[^/]+/";
 
+/** The one door from the client to the answers; who only asks a service never downloads what lies behind it. */
+const offline = "^packages/sdk/src/offline/";
+
 /** @param {string[]} folders */
 const inside = (folders) => `^(${folders.join("|")})/`;
 
@@ -29,7 +32,7 @@ const directions = Object.entries(mayImport).map(([folder, allowed]) => ({
   name: `direction-${folder.split("/")[1]}`,
   comment: `${folder} may import ${allowed.join(", ") || "no other workspace package"}.`,
   severity: "error",
-  from: { path: inside([folder]), pathNot: test },
+  from: { path: inside([folder]), pathNot: [test, offline] },
   to: { path: anyPackage, pathNot: inside([folder, ...allowed]) },
 }));
 
@@ -37,6 +40,20 @@ const directions = Object.entries(mayImport).map(([folder, allowed]) => ({
 module.exports = {
   forbidden: [
     ...directions,
+    {
+      name: "direction-sdk-offline",
+      comment: "The offline entry may import packages/answers.",
+      severity: "error",
+      from: { path: offline, pathNot: test },
+      to: { path: anyPackage, pathNot: inside(["packages/sdk", "packages/answers"]) },
+    },
+    {
+      name: "sdk-online-without-offline",
+      comment: "The online entry does not pull the offline mode in.",
+      severity: "error",
+      from: { path: "^packages/sdk/src/", pathNot: [test, offline] },
+      to: { path: offline },
+    },
     {
       name: "direction-of-a-new-package",
       comment: "A package that the table above does not know may import no other; give it a line there.",

@@ -1,0 +1,122 @@
+import { comment, mark } from "./description.mjs";
+import { groupName, methodsOf } from "./operations.mjs";
+
+/** @import { Description } from "./description.mjs" */
+/** @import { Method } from "./operations.mjs" */
+
+/**
+ * A class for each group of operations with a method for each, and `Api`, which has them all.
+ * @param {Description} description
+ */
+export function apiModule(description) {
+  const methods = methodsOf(description);
+  const groups = [...new Set(methods.map(({ group }) => group))];
+  const queries = [...new Set(methods.flatMap(({ query }) => (query === undefined ? [] : [lines(query)])))];
+  const types = [...new Set(methods.flatMap(({ body, answer }) => [answer, ...(body ? [body] : [])]))].sort();
+
+  const tagOf = (/** @type {string} */ group) =>
+    description.document.tags.find(({ name }) => groupName({ tags: [name] }) === group);
+  const classes = groups.map((group) => groupClass(group, tagOf(group)?.description ?? "", methods, queries));
+  return `${mark}import type { Call, CallOptions, Send } from "../core/types.js";
+import type {
+${types.map((type) => `  ${type},\n`).join("")}} from "./types.js";
+
+${queries.map((query, index) => `const ${queryName(index)} = [\n${query}];\n`).join("\n")}
+${classes.join("\n")}
+${comment(["Every operation of the service, in groups: what `Sunfathom` and `OfflineSunfathom` have in common."])}export abstract class Api {
+${groups.map((group) => `  /** ${tagOf(group)?.description ?? ""} */\n  readonly ${group}: ${className(group)};\n`).join("")}
+  constructor(send: Send) {
+${groups.map((group) => `    this.${group} = new ${className(group)}(send);\n`).join("")}  }
+}
+`;
+}
+
+/**
+ * @param {string} group @param {string} text @param {Method[]} all
+ * @param {string[]} queries
+ */
+function groupClass(group, text, all, queries) {
+  const methods = all.filter((method) => method.group === group);
+  return `${comment([text])}export class ${className(group)} {
+  readonly #send: Send;
+
+  constructor(send: Send) {
+    this.#send = send;
+  }
+
+${methods.map((method) => methodText(method, queries)).join("\n")}}
+`;
+}
+
+/** @param {Method} method @param {string[]} queries */
+function methodText({ described, ...method }, queries) {
+  const body = method.body === undefined ? [] : [[argumentName(method.body), method.body]];
+  const values = [...method.pathParameters.map((name) => [name, "string"]), ...body];
+  const parameters = [...values.map(([name, type]) => `${name}: ${type}`), "options?: CallOptions"];
+  const operation = [
+    `method: ${JSON.stringify(method.method)}`,
+    `path: ${JSON.stringify(method.path)}`,
+    `repeatable: ${method.repeatable}`,
+    ...(method.query === undefined ? [] : [`query: ${queryName(queries.indexOf(lines(method.query)))}`]),
+    ...(method.versioned ? ["versioned: true"] : []),
+  ];
+  const input = [
+    ...(method.pathParameters.length === 0 ? [] : [`path: { ${method.pathParameters.join(", ")} }`]),
+    ...body.map(([name]) => `body: ${name}`),
+  ];
+  const inputText = input.length === 0 ? "{}" : `{ ${input.join(", ")} }`;
+  return `${documentation({ described, ...method })}  ${method.name}(${parameters.join(", ")}): Call<${method.answer}> {
+    return this.#send({ ${operation.join(", ")} }, ${inputText}, options);
+  }
+`;
+}
+
+/** @param {Method} method */
+function documentation({ described, pathParameters, body, group, name, answer, repeatable }) {
+  const content = Object.values(described.requestBody?.content ?? {})[0];
+  const example = Object.values(content?.examples ?? {})[0];
+  const values = [
+    ...pathParameters.map(() => '"..."'),
+    ...(example === undefined ? [] : JSON.stringify(example.value, undefined, 2).split("\n")),
+  ];
+  const inputs = (described.parameters ?? []).flatMap((parameter) =>
+    "in" in parameter && parameter.in === "path"
+      ? [`@param ${parameter.name} ${parameter.description ?? ""}`]
+      : [],
+  );
+  return comment(
+    [
+      `${described.summary}. ${described.description}`,
+      ...(repeatable ? [] : ["Sent once: repeating it is not safe."]),
+      ...inputs,
+      ...(body === undefined
+        ? []
+        : [`@param ${argumentName(body)} see \`${body}\` for fields, units and defaults`]),
+      `@returns \`${answer}\`, or rejects with a \`SunfathomError\``,
+      "@example",
+      ...(example === undefined ? [] : [`// ${example.summary}`]),
+      `const answer = await client.${group}.${name}(${values.join("\n")});`,
+    ].flatMap((line) => line.split("\n")),
+    "  ",
+  );
+}
+
+/** @param {string[]} names */
+function lines(names) {
+  return names.map((name) => `  ${JSON.stringify(name)},\n`).join("");
+}
+
+/** @param {number} index */
+function queryName(index) {
+  return index === 0 ? "sceneQuery" : `query${index + 1}`;
+}
+
+/** @param {string} name of a component or group */
+function className(name) {
+  return name.charAt(0).toUpperCase() + name.slice(1);
+}
+
+/** @param {string} component */
+function argumentName(component) {
+  return component.charAt(0).toLowerCase() + component.slice(1);
+}

@@ -1,0 +1,108 @@
+import { componentName } from "./description.mjs";
+
+/** @import { Description, DescribedOperation, Parameter, Reference } from "./description.mjs" */
+
+/**
+ * A method of the client.
+ * @typedef {object} Method
+ * @property {string} group property of the client, from the operation's tag
+ * @property {string} name from the operation's id
+ * @property {string} method
+ * @property {string} path
+ * @property {boolean} repeatable
+ * @property {string[]} pathParameters
+ * @property {string | undefined} body component that goes in
+ * @property {boolean} versioned
+ * @property {string[] | undefined} query what its GET twin takes
+ * @property {string} answer component that comes out
+ * @property {DescribedOperation} described
+ */
+
+const idempotent = new Set(["get", "head", "put", "delete"]);
+
+/** @param {Description} description @returns {Method[]} in the description's order */
+export function methodsOf({ document }) {
+  const methods = Object.entries(document.paths).flatMap(([path, operations]) => {
+    const twin = isTwin(operations["get"], operations["post"]) ? operations["get"] : undefined;
+    return Object.entries(operations)
+      .filter(([, described]) => described !== twin)
+      .map(([method, described]) => methodOf(path, method, described, twin));
+  });
+  const names = methods.map(({ group, name }) => `${group}.${name}`);
+  const twice = names.find((name, index) => names.indexOf(name) !== index);
+  if (twice !== undefined) throw new Error(`Two operations would be called ${twice}.`);
+  return methods;
+
+  /**
+   * @param {string} path @param {string} method @param {DescribedOperation} described
+   * @param {DescribedOperation | undefined} twin
+   * @returns {Method}
+   */
+  function methodOf(path, method, described, twin) {
+    const parameters = (described.parameters ?? []).map(resolve);
+    const body = jsonComponent(described.requestBody?.content);
+    const answer = jsonComponent(described.responses["200"]?.content);
+    if (described.requestBody !== undefined && body === undefined) throw unknownForm(described, "its body");
+    if (answer === undefined) throw unknownForm(described, "its answer");
+    if (parameters.some((p) => p.in === "query")) throw unknownForm(described, "its query parameters");
+    const fields = body === undefined ? {} : (document.components.schemas[body]?.properties ?? {});
+    const query = (twin?.parameters ?? []).map(resolve).filter((p) => p.in === "query");
+    return {
+      group: groupName(described),
+      name: methodName(described.operationId),
+      method: method.toUpperCase(),
+      path,
+      repeatable: described["x-safe"] === true || idempotent.has(method),
+      pathParameters: parameters.filter((p) => p.in === "path").map((p) => p.name),
+      body,
+      versioned: "expect_model_version" in fields,
+      query: twin === undefined ? undefined : query.map((p) => p.name),
+      answer,
+      described,
+    };
+  }
+
+  /** @param {Parameter | Reference} parameter @returns {Parameter} */
+  function resolve(parameter) {
+    if (!("$ref" in parameter)) return parameter;
+    const found = document.components.parameters[componentName(parameter)];
+    if (found === undefined) throw new Error(`The description has no ${parameter.$ref}.`);
+    return found;
+  }
+}
+
+/**
+ * Whether GET answers what POST at the same path does: both are safe, and the answer is the same.
+ * @param {DescribedOperation | undefined} get
+ * @param {DescribedOperation | undefined} post
+ */
+function isTwin(get, post) {
+  if (get?.["x-safe"] !== true || post?.["x-safe"] !== true) return false;
+  const answers = [get, post].map(({ responses }) => jsonComponent(responses["200"]?.content));
+  return answers[0] !== undefined && answers[0] === answers[1];
+}
+
+/** @param {Record<string, import("./description.mjs").Content> | undefined} content */
+function jsonComponent(content) {
+  const schema = content?.["application/json"]?.schema;
+  return schema?.$ref === undefined ? undefined : componentName(schema);
+}
+
+/** `reference` for the tag `Reference data`. @param {DescribedOperation} described */
+export function groupName({ operationId, tags: [tag] }) {
+  if (tag === undefined) throw new Error(`${operationId} has no tag.`);
+  return tag.split(" ", 1)[0].toLowerCase();
+}
+
+/** `filterChoice` for `computeFilterChoice`: what is asked for, without the verb that the method's call stands for. */
+function methodName(/** @type {string} */ operationId) {
+  const name = operationId.replace(/^(compute|read|list)(?=[A-Z])/, "");
+  return name.charAt(0).toLowerCase() + name.slice(1);
+}
+
+/** @param {DescribedOperation} described @param {string} what */
+function unknownForm({ operationId }, what) {
+  return new Error(
+    `${operationId}: the generator does not know the form of ${what}; teach scripts/generate about it.`,
+  );
+}

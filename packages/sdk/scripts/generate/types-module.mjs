@@ -1,0 +1,47 @@
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join, relative } from "node:path";
+import { createClient } from "@hey-api/openapi-ts";
+import { mark } from "./description.mjs";
+
+/**
+ * The types of the description's components, with their descriptions, and thus units and ranges.
+ * @param {import("./description.mjs").Description} description
+ */
+export async function typesModule({ file }) {
+  const folder = mkdtempSync(join(tmpdir(), "sdk-types-"));
+  try {
+    await createClient({
+      // Without the dot it would be taken for the name of a registry's entry.
+      input: `./${relative(process.cwd(), file)}`,
+      output: { path: folder, entryFile: false },
+      // Components alone: operations are written by api-module.mjs.
+      parser: {
+        filters: {
+          operations: { exclude: ["/.*/"] },
+          parameters: { exclude: ["/.*/"] },
+          orphans: true,
+          preserveOrder: true,
+        },
+      },
+      plugins: ["@hey-api/typescript"],
+      logs: { level: "silent", file: false },
+    });
+    const text = readFileSync(join(folder, "types.gen.ts"), "utf8");
+    return mark + tidy(text);
+  } finally {
+    rmSync(folder, { recursive: true });
+  }
+}
+
+/**
+ * Takes off what only a whole client needs, and lets a field that may be absent be `undefined`, which JSON leaves out:
+ * under `exactOptionalPropertyTypes` a caller could not hand a value on that may be missing otherwise.
+ * @param {string} text
+ */
+function tidy(text) {
+  return text
+    .replace(/^\/\/ This file is auto-generated.*\n+/, "")
+    .replace(/export type ClientOptions = \{\n.*\n\};\n+/, "")
+    .replace(/^(\s+\w+\?: )(.*);$/gm, "$1$2 | undefined;");
+}

@@ -1,0 +1,44 @@
+import { AbortedError, ConnectionError, TimeoutError } from "./errors.js";
+import type { Fetch } from "./types.js";
+
+/** A whole answer, whatever its status. */
+export interface Reply {
+  status: number;
+  headers: Headers;
+  text: string;
+}
+
+/**
+ * Asks once.
+ * @param timeoutMs until the last byte of the body is there
+ * @throws AbortedError, TimeoutError, ConnectionError
+ */
+export async function attempt(
+  fetch: Fetch,
+  url: string,
+  init: RequestInit,
+  timeoutMs: number,
+  signal: AbortSignal | undefined,
+): Promise<Reply> {
+  if (signal?.aborted) throw new AbortedError(signal.reason);
+  // A controller for each attempt, tied by hand: a signal that outlives many calls must not gather listeners.
+  const controller = new AbortController();
+  const abort = () => controller.abort();
+  let late = false;
+  const timer = setTimeout(() => {
+    late = true;
+    abort();
+  }, timeoutMs);
+  signal?.addEventListener("abort", abort);
+  try {
+    const response = await fetch(url, { ...init, signal: controller.signal });
+    return { status: response.status, headers: response.headers, text: await response.text() };
+  } catch (cause) {
+    if (signal?.aborted) throw new AbortedError(signal.reason);
+    if (late) throw new TimeoutError(timeoutMs);
+    throw new ConnectionError(`The connection to ${new URL(url).host} failed.`, { cause });
+  } finally {
+    clearTimeout(timer);
+    signal?.removeEventListener("abort", abort);
+  }
+}

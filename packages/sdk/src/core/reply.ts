@@ -1,0 +1,70 @@
+import type { Reply } from "./attempt.js";
+import { type ErrorResponse, type ResponseError, UnexpectedResponseError } from "./errors.js";
+import { isProblem, problemError } from "./problem.js";
+import { retryAfterMs } from "./retry.js";
+import type { RateLimit, ResponseMeta } from "./types.js";
+
+/**
+ * Reads the content of a good answer.
+ * @throws UnexpectedResponseError for anything but JSON
+ */
+export function contentOf(reply: Reply): unknown {
+  const json = jsonOf(reply);
+  if (json === undefined) throw unexpected(reply);
+  return json;
+}
+
+/** The error of an answer that is not a good one. */
+export function errorOf(reply: Reply): ResponseError {
+  const json = jsonOf(reply);
+  return isProblem(json) ? problemError(json, errorResponse(reply)) : unexpected(reply);
+}
+
+/** JSON of a body that is declared as such; undefined for anything else. */
+function jsonOf({ headers, text }: Reply): unknown {
+  if (!/^application\/([\w.-]+\+)?json\b/i.test(headers.get("content-type") ?? "")) return undefined;
+  try {
+    return JSON.parse(text);
+  } catch {
+    return undefined;
+  }
+}
+
+function unexpected(reply: Reply): UnexpectedResponseError {
+  const type = reply.headers.get("content-type") ?? "no content type";
+  const start = reply.text.slice(0, 80).replace(/\s+/g, " ");
+  return new UnexpectedResponseError(
+    `The answer is not what the service describes: status ${reply.status}, ${type}, starting with ${JSON.stringify(start)}.`,
+    errorResponse(reply),
+  );
+}
+
+function errorResponse({ status, headers }: Reply): ErrorResponse {
+  return {
+    status,
+    requestId: headers.get("x-request-id") ?? undefined,
+    retryAfterMs: retryAfterMs(headers.get("retry-after")),
+  };
+}
+
+/** What is known of an answer beside its content. */
+export function metaOf({ headers }: Reply, source: ResponseMeta["source"], attempts: number): ResponseMeta {
+  const requestId = headers.get("x-request-id");
+  const etag = headers.get("etag");
+  const rateLimit = rateLimitOf(headers.get("ratelimit"));
+  return {
+    source,
+    attempts,
+    ...(requestId === null ? {} : { requestId }),
+    ...(etag === null ? {} : { etag }),
+    ...(rateLimit === undefined ? {} : { rateLimit }),
+  };
+}
+
+/** Reads `RateLimit: "name";r=50;t=30` (draft-ietf-httpapi-ratelimit-headers): `r` calls left, `t` seconds. */
+function rateLimitOf(header: string | null): RateLimit | undefined {
+  const remaining = header?.match(/;\s*r=(\d+)/)?.[1];
+  if (remaining === undefined) return undefined;
+  const reset = header?.match(/;\s*t=(\d+)/)?.[1];
+  return { remaining: Number(remaining), ...(reset === undefined ? {} : { reset_s: Number(reset) }) };
+}

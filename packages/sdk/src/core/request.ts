@@ -1,0 +1,49 @@
+import type { Input, Operation } from "./types.js";
+
+/** Longest query string that is sent; longer scenes go as a body. Proxies cut URLs from about 2000 characters on. */
+const longestQuery = 1500;
+
+/** A request as it goes out, but for its headers. */
+export interface Outgoing {
+  method: string;
+  url: string;
+  body?: string;
+}
+
+/**
+ * @param base URL of the service, without a slash at its end
+ * @param asGet whether to use the operation's GET twin, where it has one that takes this input
+ */
+export function outgoing(
+  base: string,
+  operation: Operation,
+  { path, body }: Input,
+  asGet: boolean,
+): Outgoing {
+  const url = base + fill(operation.path, path ?? {});
+  if (body === undefined) return { method: operation.method, url };
+  const query = asGet && operation.query !== undefined ? queryOf(body, operation.query) : undefined;
+  if (query !== undefined) return { method: "GET", url: `${url}?${query}` };
+  return { method: operation.method, url, body: JSON.stringify(body) };
+}
+
+function fill(path: string, values: Readonly<Record<string, string>>): string {
+  return path.replace(/\{(.+?)\}/g, (_, name: string) => encodeURIComponent(values[name] ?? ""));
+}
+
+/** The query string of a scene, its fields in a fixed order; undefined where it does not fit one. */
+function queryOf(body: object, names: readonly string[]): string | undefined {
+  const given = Object.entries(body).filter(([, value]) => value !== undefined);
+  const fits = given.every(([name, value]) => names.includes(name) && isPlain(value));
+  if (!fits) return undefined;
+  const query = given
+    .sort(([a], [b]) => names.indexOf(a) - names.indexOf(b))
+    .map(([name, value]) => `${name}=${encodeURIComponent(String(value))}`)
+    .join("&");
+  return query.length > longestQuery ? undefined : query;
+}
+
+/** What a query string holds without a loss. */
+function isPlain(value: unknown): boolean {
+  return typeof value === "number" ? Number.isFinite(value) : typeof value === "string" && value !== "";
+}

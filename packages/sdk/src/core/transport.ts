@@ -1,0 +1,83 @@
+import { attempt, type Reply } from "./attempt.js";
+import { callOf, type Done } from "./call.js";
+import { ConnectionError } from "./errors.js";
+import { contentOf, errorOf, metaOf } from "./reply.js";
+import { outgoing } from "./request.js";
+import { delayBeforeRetry, type History, wait } from "./retry.js";
+import { limitsOf, type Settings } from "./settings.js";
+import type { CallOptions, Input, Operation, Send } from "./types.js";
+import { withModelVersion } from "./with-model-version.js";
+
+/** Carries calls out over HTTP. */
+export function overHttp(settings: Settings): Send {
+  return <T>(operation: Operation, input: Input, options: CallOptions = {}) =>
+    callOf<T>(carryOut(settings, operation, input, options));
+}
+
+async function carryOut<T>(
+  settings: Settings,
+  operation: Operation,
+  input: Input,
+  options: CallOptions,
+): Promise<Done<T>> {
+  const { baseUrl, cache, expectModelVersion } = settings;
+  const { timeoutMs, maxRetries } = limitsOf(options, settings);
+  const versioned = withModelVersion(operation, input, expectModelVersion);
+  const { method, url, body } = outgoing(baseUrl, operation, versioned, cache !== undefined);
+  const keeper = method === "GET" ? cache : undefined;
+  const kept = await keeper?.get(url);
+  const headers = headersOf(settings, options, body !== undefined, kept?.etag);
+  const init = { method, headers, ...(body === undefined ? {} : { body }) };
+
+  const ask = async (): Promise<Reply> => {
+    const reply = await attempt(settings.fetch, url, init, timeoutMs, options.signal);
+    if (reply.status === 304 && kept !== undefined) return reply;
+    if (reply.status < 200 || reply.status > 299) throw errorOf(reply);
+    return reply;
+  };
+  const { reply, attempts } = await repeat(ask, operation.repeatable ? maxRetries : 0, options.signal);
+
+  if (reply.status === 304 && kept !== undefined) {
+    return { data: JSON.parse(kept.body), meta: metaOf(reply, "cache", attempts) };
+  }
+  // The service keeps its description; checking that here would cost more than the whole client.
+  const data = contentOf(reply) as T;
+  const meta = metaOf(reply, "service", attempts);
+  if (meta.etag !== undefined) await keeper?.set(url, { etag: meta.etag, body: reply.text });
+  return { data, meta };
+}
+
+/** Asks until there is an answer, or no reason to ask again. */
+async function repeat(
+  ask: () => Promise<Reply>,
+  maxRetries: number,
+  signal: AbortSignal | undefined,
+): Promise<{ reply: Reply; attempts: number }> {
+  const history: History = { retries: 0, reconnected: false };
+  for (;;) {
+    try {
+      return { reply: await ask(), attempts: history.retries + 1 };
+    } catch (error) {
+      const delay = history.retries < maxRetries ? delayBeforeRetry(error, history) : undefined;
+      if (delay === undefined) throw error;
+      history.retries += 1;
+      history.reconnected ||= error instanceof ConnectionError;
+      await wait(delay, signal);
+    }
+  }
+}
+
+function headersOf(
+  { apiKey }: Settings,
+  { requestId }: CallOptions,
+  hasBody: boolean,
+  etag: string | undefined,
+): Record<string, string> {
+  return {
+    accept: "application/json, application/problem+json",
+    ...(hasBody ? { "content-type": "application/json" } : {}),
+    ...(apiKey === undefined ? {} : { authorization: `Bearer ${apiKey}` }),
+    ...(requestId === undefined ? {} : { "x-request-id": requestId }),
+    ...(etag === undefined ? {} : { "if-none-match": etag }),
+  };
+}

@@ -1,0 +1,337 @@
+// Generated from openapi/openapi.json by packages/sdk/scripts/generate.mjs. Do not edit.
+
+import type { Call, CallOptions, Send } from "../core/types.js";
+import type {
+  AttenuationAnswer,
+  ColourRecoveryAnswer,
+  DiveAdviceAnswer,
+  ExposureLossAnswer,
+  FilterChoiceAnswer,
+  FilterKindsAnswer,
+  Health,
+  MixedLightAnswer,
+  ModelsAnswer,
+  ProblemPage,
+  Scene,
+  WaterTypesAnswer,
+  WhiteBalanceAnswer,
+} from "./types.js";
+
+const sceneQuery = [
+  "water_type",
+  "chlorophyll_mg_m3",
+  "secchi_depth_m",
+  "visibility_m",
+  "water_hue",
+  "daylight_basis",
+  "sun_elevation_deg",
+  "latitude_deg",
+  "longitude_deg",
+  "time",
+  "local_time",
+  "time_zone",
+  "cloud_oktas",
+  "wind_speed_m_s",
+  "depth_m",
+  "min_depth_m",
+  "max_depth_m",
+  "subject_distance_m",
+  "subject_facing",
+  "iso",
+  "min_iso",
+  "max_iso",
+  "f_number",
+  "min_f_number",
+  "max_f_number",
+  "shutter_s",
+  "frame_rate_fps",
+  "shutter_angle_deg",
+  "bits",
+  "white_balance_min_cct_K",
+  "white_balance_max_cct_K",
+  "white_balance_max_duv",
+  "balance_tolerance_delta_e00",
+  "filter_kind",
+  "filter_density",
+  "filter_change_underwater",
+  "lamp_flux_lm",
+  "lamp_count",
+  "lamp_beam_angle_deg",
+  "lamp_beam_angle_medium",
+  "lamp_cct_K",
+  "lamp_led",
+  "lamp_distance_m",
+  "lamp_filter_kind",
+  "lamp_filter_density",
+  "expect_model_version",
+];
+
+/**
+ * Answers to a scene. Safe by POST as by GET: nothing is stored.
+ */
+export class Calculations {
+  readonly #send: Send;
+
+  constructor(send: Send) {
+    this.#send = send;
+  }
+
+  /**
+   * How the water takes the light. Per depth: the spectrum that is left, the loss of red, green and blue, of light as the eye weighs it and of photosynthetically active radiation, the colour of the light, and how far red reaches.
+   * @param scene see `Scene` for fields, units and defaults
+   * @returns `AttenuationAnswer`, or rejects with a `SunfathomError`
+   * @example
+   * // Outer reef in the morning, lamps off
+   * const answer = await client.calculations.attenuation({
+   *   "water_type": "IB",
+   *   "sun_elevation_deg": 40,
+   *   "min_depth_m": 5,
+   *   "max_depth_m": 18,
+   *   "min_iso": 200,
+   *   "max_iso": 3200,
+   *   "min_f_number": 2.8,
+   *   "max_f_number": 16,
+   *   "shutter_s": 0.02
+   * });
+   */
+  attenuation(scene: Scene, options?: CallOptions): Call<AttenuationAnswer> {
+    return this.#send({ method: "POST", path: "/v1/attenuation", repeatable: true, query: sceneQuery, versioned: true }, { body: scene }, options);
+  }
+
+  /**
+   * Which filter to mount on the lens. None, red, magenta or another kind, its density, the depths that it serves, and the runner-up with how much it loses by. Judged by the colours of a 24-patch chart after the camera has done what it can.
+   * @param scene see `Scene` for fields, units and defaults
+   * @returns `FilterChoiceAnswer`, or rejects with a `SunfathomError`
+   * @example
+   * // Outer reef in the morning, lamps off
+   * const answer = await client.calculations.filterChoice({
+   *   "water_type": "IB",
+   *   "sun_elevation_deg": 40,
+   *   "min_depth_m": 5,
+   *   "max_depth_m": 18,
+   *   "min_iso": 200,
+   *   "max_iso": 3200,
+   *   "min_f_number": 2.8,
+   *   "max_f_number": 16,
+   *   "shutter_s": 0.02
+   * });
+   */
+  filterChoice(scene: Scene, options?: CallOptions): Call<FilterChoiceAnswer> {
+    return this.#send({ method: "POST", path: "/v1/filter-choice", repeatable: true, query: sceneQuery, versioned: true }, { body: scene }, options);
+  }
+
+  /**
+   * Where light is lost, and what pays for it. Stops lost to the surface, the water, the distance and the filters; the ISO speed, aperture and exposure time that pay for them; what is missing or too much where they do not fit the camera.
+   * @param scene see `Scene` for fields, units and defaults
+   * @returns `ExposureLossAnswer`, or rejects with a `SunfathomError`
+   * @example
+   * // Outer reef in the morning, lamps off
+   * const answer = await client.calculations.exposureLoss({
+   *   "water_type": "IB",
+   *   "sun_elevation_deg": 40,
+   *   "min_depth_m": 5,
+   *   "max_depth_m": 18,
+   *   "min_iso": 200,
+   *   "max_iso": 3200,
+   *   "min_f_number": 2.8,
+   *   "max_f_number": 16,
+   *   "shutter_s": 0.02
+   * });
+   */
+  exposureLoss(scene: Scene, options?: CallOptions): Call<ExposureLossAnswer> {
+    return this.#send({ method: "POST", path: "/v1/exposure-loss", repeatable: true, query: sceneQuery, versioned: true }, { body: scene }, options);
+  }
+
+  /**
+   * Lamps against daylight. Lamp light over daylight per channel and depth, how far the two split the picture's colour after balancing, and the way out: lamps off, a filter on the lamps, balancing to the lamps, or coming closer.
+   * @param scene see `Scene` for fields, units and defaults
+   * @returns `MixedLightAnswer`, or rejects with a `SunfathomError`
+   * @example
+   * // Reef by day, with the same two lamps
+   * const answer = await client.calculations.mixedLight({
+   *   "water_type": "IB",
+   *   "sun_elevation_deg": 50,
+   *   "depth_m": 12,
+   *   "min_iso": 200,
+   *   "max_iso": 3200,
+   *   "min_f_number": 2.8,
+   *   "max_f_number": 16,
+   *   "shutter_s": 0.02,
+   *   "lamp_flux_lm": 4000,
+   *   "lamp_count": 2,
+   *   "lamp_beam_angle_deg": 100,
+   *   "lamp_cct_K": 5600,
+   *   "lamp_distance_m": 0.8
+   * });
+   */
+  mixedLight(scene: Scene, options?: CallOptions): Call<MixedLightAnswer> {
+    return this.#send({ method: "POST", path: "/v1/mixed-light", repeatable: true, query: sceneQuery, versioned: true }, { body: scene }, options);
+  }
+
+  /**
+   * How to balance white, and where again. Per depth: the channel gains that make a grey card neutral and whether the camera reaches them; the depths at which to balance again on the way down and up; for lamps, the kelvin setting that comes nearest.
+   * @param scene see `Scene` for fields, units and defaults
+   * @returns `WhiteBalanceAnswer`, or rejects with a `SunfathomError`
+   * @example
+   * // Outer reef in the morning, lamps off
+   * const answer = await client.calculations.whiteBalance({
+   *   "water_type": "IB",
+   *   "sun_elevation_deg": 40,
+   *   "min_depth_m": 5,
+   *   "max_depth_m": 18,
+   *   "min_iso": 200,
+   *   "max_iso": 3200,
+   *   "min_f_number": 2.8,
+   *   "max_f_number": 16,
+   *   "shutter_s": 0.02
+   * });
+   */
+  whiteBalance(scene: Scene, options?: CallOptions): Call<WhiteBalanceAnswer> {
+    return this.#send({ method: "POST", path: "/v1/white-balance", repeatable: true, query: sceneQuery, versioned: true }, { body: scene }, options);
+  }
+
+  /**
+   * What grading can still bring back. Per depth, without and with the scene's filter: electrons, signal over noise and code values of each channel, how much of red is red light, and the depths at which it is no longer acceptable, gone, or not to be trusted.
+   * @param scene see `Scene` for fields, units and defaults
+   * @returns `ColourRecoveryAnswer`, or rejects with a `SunfathomError`
+   * @example
+   * // Outer reef in the morning, lamps off
+   * const answer = await client.calculations.colourRecovery({
+   *   "water_type": "IB",
+   *   "sun_elevation_deg": 40,
+   *   "min_depth_m": 5,
+   *   "max_depth_m": 18,
+   *   "min_iso": 200,
+   *   "max_iso": 3200,
+   *   "min_f_number": 2.8,
+   *   "max_f_number": 16,
+   *   "shutter_s": 0.02
+   * });
+   */
+  colourRecovery(scene: Scene, options?: CallOptions): Call<ColourRecoveryAnswer> {
+    return this.#send({ method: "POST", path: "/v1/colour-recovery", repeatable: true, query: sceneQuery, versioned: true }, { body: scene }, options);
+  }
+
+  /**
+   * The whole job for one dive. Filter, exposure, white balance and lamps as one plan in the order in which things are done, each line with its number and its reason, and what to take from the shelf when `kit` is given.
+   * @param scene see `Scene` for fields, units and defaults
+   * @returns `DiveAdviceAnswer`, or rejects with a `SunfathomError`
+   * @example
+   * // Outer reef in the morning, lamps off
+   * const answer = await client.calculations.diveAdvice({
+   *   "water_type": "IB",
+   *   "sun_elevation_deg": 40,
+   *   "min_depth_m": 5,
+   *   "max_depth_m": 18,
+   *   "min_iso": 200,
+   *   "max_iso": 3200,
+   *   "min_f_number": 2.8,
+   *   "max_f_number": 16,
+   *   "shutter_s": 0.02
+   * });
+   */
+  diveAdvice(scene: Scene, options?: CallOptions): Call<DiveAdviceAnswer> {
+    return this.#send({ method: "POST", path: "/v1/dive-advice", repeatable: true, query: sceneQuery, versioned: true }, { body: scene }, options);
+  }
+}
+
+/**
+ * What a scene can name, and what the model is made of.
+ */
+export class Reference {
+  readonly #send: Send;
+
+  constructor(send: Send) {
+    this.#send = send;
+  }
+
+  /**
+   * The optical water types. Every water type that a scene can name, with its attenuation and where it comes from.
+   * @returns `WaterTypesAnswer`, or rejects with a `SunfathomError`
+   * @example
+   * const answer = await client.reference.waterTypes();
+   */
+  waterTypes(options?: CallOptions): Call<WaterTypesAnswer> {
+    return this.#send({ method: "GET", path: "/v1/water-types", repeatable: true }, {}, options);
+  }
+
+  /**
+   * The kinds of filter. Every kind of filter that a scene can name, with its spectral shape.
+   * @returns `FilterKindsAnswer`, or rejects with a `SunfathomError`
+   * @example
+   * const answer = await client.reference.filterKinds();
+   */
+  filterKinds(options?: CallOptions): Call<FilterKindsAnswer> {
+    return this.#send({ method: "GET", path: "/v1/filter-kinds", repeatable: true }, {}, options);
+  }
+
+  /**
+   * What the model is made of. Every table, formula and assumption behind the answers, with its source, domain and weaknesses.
+   * @returns `ModelsAnswer`, or rejects with a `SunfathomError`
+   * @example
+   * const answer = await client.reference.models();
+   */
+  models(options?: CallOptions): Call<ModelsAnswer> {
+    return this.#send({ method: "GET", path: "/v1/models", repeatable: true }, {}, options);
+  }
+}
+
+/**
+ * The state of the service, and what its problems mean.
+ */
+export class Service {
+  readonly #send: Send;
+
+  constructor(send: Send) {
+    this.#send = send;
+  }
+
+  /**
+   * Whether the process runs. For whoever restarts processes.
+   * @returns `Health`, or rejects with a `SunfathomError`
+   * @example
+   * const answer = await client.service.liveness();
+   */
+  liveness(options?: CallOptions): Call<Health> {
+    return this.#send({ method: "GET", path: "/health/live", repeatable: true }, {}, options);
+  }
+
+  /**
+   * Whether the service answers requests. For load balancers: 503 while it starts or stops.
+   * @returns `Health`, or rejects with a `SunfathomError`
+   * @example
+   * const answer = await client.service.readiness();
+   */
+  readiness(options?: CallOptions): Call<Health> {
+    return this.#send({ method: "GET", path: "/health/ready", repeatable: true }, {}, options);
+  }
+
+  /**
+   * What a kind of problem means. The page that the `type` of a problem leads to.
+   * @param name Name of the kind, as the last part of a problem's `type`.
+   * @returns `ProblemPage`, or rejects with a `SunfathomError`
+   * @example
+   * const answer = await client.service.problemKind("...");
+   */
+  problemKind(name: string, options?: CallOptions): Call<ProblemPage> {
+    return this.#send({ method: "GET", path: "/problems/{name}", repeatable: true }, { path: { name } }, options);
+  }
+}
+
+/**
+ * Every operation of the service, in groups: what `Sunfathom` and `OfflineSunfathom` have in common.
+ */
+export abstract class Api {
+  /** Answers to a scene. Safe by POST as by GET: nothing is stored. */
+  readonly calculations: Calculations;
+  /** What a scene can name, and what the model is made of. */
+  readonly reference: Reference;
+  /** The state of the service, and what its problems mean. */
+  readonly service: Service;
+
+  constructor(send: Send) {
+    this.calculations = new Calculations(send);
+    this.reference = new Reference(send);
+    this.service = new Service(send);
+  }
+}

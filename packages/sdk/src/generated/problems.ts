@@ -1,0 +1,179 @@
+// Generated from openapi/openapi.json by packages/sdk/scripts/generate.mjs. Do not edit.
+
+import { ProblemError } from "../core/errors.js";
+
+/**
+ * The body is too large. A body may have 256 kB. A scene takes a few kilobytes. Status 413.
+ * @example
+ * if (error instanceof BodyTooLargeError) console.error(error.detail, error.requestId);
+ */
+export class BodyTooLargeError extends ProblemError {
+  override readonly name = "BodyTooLargeError";
+}
+
+/**
+ * The headers are too large. The request line and all headers together may have 16 kB. Status 431.
+ * @example
+ * if (error instanceof HeadersTooLargeError) console.error(error.detail, error.requestId);
+ */
+export class HeadersTooLargeError extends ProblemError {
+  override readonly name = "HeadersTooLargeError";
+}
+
+/**
+ * The service failed. Nothing is wrong with the request. `request_id` finds the failure in the log of the service. Status 500.
+ * @example
+ * if (error instanceof InternalErrorError) console.error(error.detail, error.requestId);
+ */
+export class InternalErrorError extends ProblemError {
+  override readonly name = "InternalErrorError";
+}
+
+/**
+ * The query string is not valid. This method at this path takes no query parameters: `errors` names those that were sent. Status 400.
+ * @example
+ * if (error instanceof InvalidQueryError) console.error(error.detail, error.requestId);
+ */
+export class InvalidQueryError extends ProblemError {
+  override readonly name = "InvalidQueryError";
+}
+
+/**
+ * The scene is not valid. `errors` names every field that is wrong, what is allowed there and, for a misspelt name, the nearest right one. Status 400.
+ * @example
+ * if (error instanceof InvalidSceneError) console.error(error.detail, error.requestId);
+ */
+export class InvalidSceneError extends ProblemError {
+  override readonly name = "InvalidSceneError";
+}
+
+/**
+ * The body is not JSON. Send one JSON object, in UTF-8. Status 400.
+ * @example
+ * if (error instanceof MalformedJsonError) console.error(error.detail, error.requestId);
+ */
+export class MalformedJsonError extends ProblemError {
+  override readonly name = "MalformedJsonError";
+}
+
+/**
+ * The request is not well-formed HTTP. Check the request line, the escapes in the path (`%` and two hexadecimal digits) and the headers. Status 400.
+ * @example
+ * if (error instanceof MalformedRequestError) console.error(error.detail, error.requestId);
+ */
+export class MalformedRequestError extends ProblemError {
+  override readonly name = "MalformedRequestError";
+}
+
+/**
+ * This path does not take this method. The `Allow` header lists the methods that it takes. Status 405.
+ * @example
+ * if (error instanceof MethodNotAllowedError) console.error(error.detail, error.requestId);
+ */
+export class MethodNotAllowedError extends ProblemError {
+  override readonly name = "MethodNotAllowedError";
+}
+
+/**
+ * The model has another version. The request asked for an answer of one version of the model with `expect_model_version`, and the service runs another. Leave the field out to take the answer as it is now. Status 409.
+ * @example
+ * if (error instanceof ModelVersionMismatchError) console.error(error.detail, error.requestId);
+ */
+export class ModelVersionMismatchError extends ProblemError {
+  override readonly name = "ModelVersionMismatchError";
+}
+
+/**
+ * The answer has no form that the caller takes. Answers are `application/json`: let the `Accept` header include it, or leave it out. Status 406.
+ * @example
+ * if (error instanceof NotAcceptableError) console.error(error.detail, error.requestId);
+ */
+export class NotAcceptableError extends ProblemError {
+  override readonly name = "NotAcceptableError";
+}
+
+/**
+ * There is nothing at this path. `detail` names the nearest path that there is; `/openapi.json` lists them all. Status 404.
+ * @example
+ * if (error instanceof NotFoundError) console.error(error.detail, error.requestId);
+ */
+export class NotFoundError extends ProblemError {
+  override readonly name = "NotFoundError";
+}
+
+/**
+ * The scene is valid, but outside what the model can answer. `errors` names the fields that lead outside the model, and how far it reaches. Status 422.
+ * @example
+ * if (error instanceof OutsideTheModelError) console.error(error.detail, error.requestId);
+ */
+export class OutsideTheModelError extends ProblemError {
+  override readonly name = "OutsideTheModelError";
+}
+
+/**
+ * The request did not arrive in time. Send the whole request without pauses, or try again on a better connection. Status 408.
+ * @example
+ * if (error instanceof RequestTimeoutError) console.error(error.detail, error.requestId);
+ */
+export class RequestTimeoutError extends ProblemError {
+  override readonly name = "RequestTimeoutError";
+}
+
+/**
+ * The caller has sent too many requests. `RateLimit-Policy` says how many are taken in how many seconds, `RateLimit` what is left. Try again after the time in `Retry-After`. Status 429.
+ * @example
+ * if (error instanceof TooManyRequestsError) console.error(error.detail, error.requestId);
+ */
+export class TooManyRequestsError extends ProblemError {
+  override readonly name = "TooManyRequestsError";
+}
+
+/**
+ * The service cannot answer now. It is starting, stopping or overloaded. Try again after the time in `Retry-After`. Status 503.
+ * @example
+ * if (error instanceof UnavailableError) console.error(error.detail, error.requestId);
+ */
+export class UnavailableError extends ProblemError {
+  override readonly name = "UnavailableError";
+}
+
+/**
+ * The body has a type that is not understood. Send `Content-Type: application/json`, without a content encoding. Status 415.
+ * @example
+ * if (error instanceof UnsupportedMediaTypeError) console.error(error.detail, error.requestId);
+ */
+export class UnsupportedMediaTypeError extends ProblemError {
+  override readonly name = "UnsupportedMediaTypeError";
+}
+
+/**
+ * The URL is too long. A URL may have 4096 characters. Send the scene with POST instead: same schema, same answer. Status 414.
+ * @example
+ * if (error instanceof UrlTooLongError) console.error(error.detail, error.requestId);
+ */
+export class UrlTooLongError extends ProblemError {
+  override readonly name = "UrlTooLongError";
+}
+
+/**
+ * The class of each kind of problem, by the problem's `type`.
+ */
+export const problemErrors: Readonly<Record<string, typeof ProblemError>> = {
+  "/problems/body-too-large": BodyTooLargeError,
+  "/problems/headers-too-large": HeadersTooLargeError,
+  "/problems/internal-error": InternalErrorError,
+  "/problems/invalid-query": InvalidQueryError,
+  "/problems/invalid-scene": InvalidSceneError,
+  "/problems/malformed-json": MalformedJsonError,
+  "/problems/malformed-request": MalformedRequestError,
+  "/problems/method-not-allowed": MethodNotAllowedError,
+  "/problems/model-version-mismatch": ModelVersionMismatchError,
+  "/problems/not-acceptable": NotAcceptableError,
+  "/problems/not-found": NotFoundError,
+  "/problems/outside-the-model": OutsideTheModelError,
+  "/problems/request-timeout": RequestTimeoutError,
+  "/problems/too-many-requests": TooManyRequestsError,
+  "/problems/unavailable": UnavailableError,
+  "/problems/unsupported-media-type": UnsupportedMediaTypeError,
+  "/problems/url-too-long": UrlTooLongError,
+};

@@ -1,0 +1,2818 @@
+// Generated from openapi/openapi.json by packages/sdk/scripts/generate.mjs. Do not edit.
+
+/**
+ * How the water takes the light, by depth.
+ */
+export type AttenuationAnswer = {
+    /**
+     * The scene that was answered.
+     */
+    scene: ResolvedScene;
+    /**
+     * Wavelengths of every `spectrum_left` in this answer.
+     */
+    wavelengths_nm: Array<number>;
+    /**
+     * The light at depths from shallow to deep.
+     */
+    depths: Array<DepthLight>;
+    /**
+     * How well a water fits `card_samples`; present where they describe the water.
+     */
+    card_fit?: CardFit | undefined;
+    /**
+     * Depth at which light above 600 nm is down to a tenth of what it is just below the surface.
+     */
+    red_to_tenth_depth_m: DepthEstimate;
+    /**
+     * Depth at which light above 600 nm is down to a hundredth of what it is just below the surface.
+     */
+    red_to_hundredth_depth_m: DepthEstimate;
+    /**
+     * Why the answer is what it is, most important first.
+     */
+    reasons: Array<Reason>;
+    /**
+     * What to take care of before acting on it.
+     */
+    cautions: Array<Caution>;
+    /**
+     * What makes the answer uncertain, largest share first.
+     */
+    uncertainty: Array<UncertaintyCause>;
+    /**
+     * The model that answered.
+     */
+    model: ModelVersion;
+};
+
+/**
+ * The white balance at one depth.
+ */
+export type BalanceAtDepth = {
+    /**
+     * Depth that this part of the answer is for. 0.1 to 100 m.
+     */
+    depth_m: number;
+    /**
+     * Gain of the red channel that makes a card neutral, the smallest gain being 1.
+     */
+    red_gain: GainEstimate;
+    /**
+     * The same of the green channel.
+     */
+    green_gain: GainEstimate;
+    /**
+     * The same of the blue channel.
+     */
+    blue_gain: GainEstimate;
+    /**
+     * Whether the camera's balance reaches these gains.
+     */
+    in_reach: boolean;
+    /**
+     * How far it falls short between channels; zero where it reaches them. 0 to 10000 stop.
+     */
+    short_of_reach_stops: number;
+    /**
+     * Cast that stays on a grey card after balancing (CIEDE2000). 0 to 1000.
+     */
+    cast_left_delta_e00: number;
+    /**
+     * Correlated colour temperature of the light on the card; absent where it has no meaning. 0 to 1000000 K.
+     */
+    cct_K?: number | undefined;
+    /**
+     * Distance of the light on the card from the Planckian locus in CIE 1960 uv, positive above it. -1 to 1.
+     */
+    duv: number;
+};
+
+/**
+ * How to balance: on a card in daylight, or on one at the lamps' working distance.
+ */
+export type BalanceMethod = 'card' | 'card_at_lamp_distance';
+
+/**
+ * The light that the white balance is set to.
+ */
+export type BalanceTo = 'daylight' | 'lamps';
+
+/**
+ * Where a beam angle was measured.
+ */
+export type BeamMedium = 'air' | 'water';
+
+/**
+ * The body is too large. A body may have 256 kB. A scene takes a few kilobytes.
+ */
+export type BodyTooLargeProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/body-too-large';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The body is too large.';
+    /**
+     * The HTTP status.
+     */
+    status: 413;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'body_too_large';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+};
+
+/**
+ * How well a water fits the card samples.
+ */
+export type CardFit = {
+    /**
+     * Attenuation of the red channel's light between the shallowest and the deepest card; absent where exposures are unknown, as are green and blue. -100 to 100 1/m.
+     */
+    red_kd_per_m?: number | undefined;
+    /**
+     * Its standard error. -100 to 100 1/m.
+     */
+    red_kd_standard_error_per_m?: number | undefined;
+    /**
+     * The same of green. -100 to 100 1/m.
+     */
+    green_kd_per_m?: number | undefined;
+    /**
+     * Its standard error. -100 to 100 1/m.
+     */
+    green_kd_standard_error_per_m?: number | undefined;
+    /**
+     * The same of blue. -100 to 100 1/m.
+     */
+    blue_kd_per_m?: number | undefined;
+    /**
+     * Its standard error. -100 to 100 1/m.
+     */
+    blue_kd_standard_error_per_m?: number | undefined;
+    /**
+     * Red's attenuation less green's, which needs no exposures. -100 to 100 1/m.
+     */
+    red_minus_green_kd_per_m: number;
+    /**
+     * Its standard error. -100 to 100 1/m.
+     */
+    red_minus_green_kd_standard_error_per_m: number;
+    /**
+     * Blue's attenuation less green's. -100 to 100 1/m.
+     */
+    blue_minus_green_kd_per_m: number;
+    /**
+     * Its standard error. -100 to 100 1/m.
+     */
+    blue_minus_green_kd_standard_error_per_m: number;
+    /**
+     * Root mean square of measured over fitted light. -100 to 100 stop.
+     */
+    rms_residual_stops: number;
+    /**
+     * Each card, in the order given.
+     */
+    residuals: Array<CardResidual>;
+};
+
+/**
+ * How far one card lies from the fitted water.
+ */
+export type CardResidual = {
+    /**
+     * Depth of the card. 0.1 to 100 m.
+     */
+    depth_m: number;
+    /**
+     * Measured over fitted light of the red channel. -100 to 100 stop.
+     */
+    red_stops: number;
+    /**
+     * The same of green. -100 to 100 stop.
+     */
+    green_stops: number;
+    /**
+     * The same of blue. -100 to 100 stop.
+     */
+    blue_stops: number;
+};
+
+/**
+ * A grey card photographed at one depth, in daylight alone.
+ */
+export type CardSample = {
+    /**
+     * Depth of the card. 0 to 60 m.
+     */
+    depth_m: number;
+    /**
+     * Mean of the card in the red channel as stored, 1 for the brightest that can be. 0 to 1.
+     */
+    red: number;
+    /**
+     * Mean of the card in the green channel as stored, 1 for the brightest that can be. 0 to 1.
+     */
+    green: number;
+    /**
+     * Mean of the card in the blue channel as stored, 1 for the brightest that can be. 0 to 1.
+     */
+    blue: number;
+    /**
+     * ISO speed of this picture. With `shutter_s` and `f_number`, or none of the three. 25 to 409600.
+     */
+    iso?: number | undefined;
+    /**
+     * Exposure time of this picture. 0.00001 to 60 s.
+     */
+    shutter_s?: number | undefined;
+    /**
+     * Aperture of this picture. 0.7 to 64.
+     */
+    f_number?: number | undefined;
+    /**
+     * What the white balance multiplied the red channel by. All three gains or none. 0.01 to 100.
+     */
+    red_gain?: number | undefined;
+    /**
+     * What the white balance multiplied the green channel by. All three gains or none. 0.01 to 100.
+     */
+    green_gain?: number | undefined;
+    /**
+     * What the white balance multiplied the blue channel by. All three gains or none. 0.01 to 100.
+     */
+    blue_gain?: number | undefined;
+};
+
+/**
+ * What to take care of before acting on the answer.
+ */
+export type Caution = {
+    /**
+     * Stable code, for programs and translations.
+     */
+    code: string;
+    /**
+     * What to take care of.
+     */
+    text: string;
+};
+
+/**
+ * `clear`, or `near_tie` where what was not chosen could as well be the better one.
+ */
+export type Clarity = 'clear' | 'near_tie';
+
+/**
+ * Difference between two colour differences (CIEDE2000), negative where the first is the smaller one, as percentiles of what it may be.
+ */
+export type ColourErrorDifferenceEstimate = {
+    /**
+     * 10th percentile. -1000 to 1000.
+     */
+    low: number;
+    /**
+     * 50th percentile. -1000 to 1000.
+     */
+    likely: number;
+    /**
+     * 90th percentile. -1000 to 1000.
+     */
+    high: number;
+};
+
+/**
+ * Colour difference (CIEDE2000), as percentiles of what it may be.
+ */
+export type ColourErrorEstimate = {
+    /**
+     * 10th percentile. 0 to 1000.
+     */
+    low: number;
+    /**
+     * 50th percentile. 0 to 1000.
+     */
+    likely: number;
+    /**
+     * 90th percentile. 0 to 1000.
+     */
+    high: number;
+};
+
+/**
+ * What grading can still bring back of the colour.
+ */
+export type ColourRecoveryAnswer = {
+    /**
+     * The scene that was answered.
+     */
+    scene: ResolvedScene;
+    /**
+     * What grading has to work with at depths from shallow to deep.
+     */
+    depths: Array<RecoveryAtDepth>;
+    /**
+     * Depth down to which red light above 600 nm is recorded acceptably without a filter; absent without daylight.
+     */
+    red_acceptable_to_without_filter_depth_m?: DepthEstimate | undefined;
+    /**
+     * Depth from which it is gone without a filter; absent without daylight.
+     */
+    red_gone_from_without_filter_depth_m?: DepthEstimate | undefined;
+    /**
+     * Depth down to which it is recorded acceptably with the scene's filter; absent without one.
+     */
+    red_acceptable_to_with_filter_depth_m?: DepthEstimate | undefined;
+    /**
+     * Depth from which it is gone with the scene's filter; absent without one.
+     */
+    red_gone_from_with_filter_depth_m?: DepthEstimate | undefined;
+    /**
+     * Depth below which red that the water itself makes outweighs red from the surface at 650 nm; absent without daylight. 0 to 1000 m.
+     */
+    red_trusted_to_depth_m?: number | undefined;
+    /**
+     * Why the answer is what it is, most important first.
+     */
+    reasons: Array<Reason>;
+    /**
+     * What to take care of before acting on it.
+     */
+    cautions: Array<Caution>;
+    /**
+     * What makes the answer uncertain, largest share first.
+     */
+    uncertainty: Array<UncertaintyCause>;
+    /**
+     * The model that answered.
+     */
+    model: ModelVersion;
+};
+
+/**
+ * Where daylight comes from: `none` (night, cave, inside of a wreck), `sun` (its height is given) or `place_time` (its height follows from place and time).
+ */
+export type DaylightBasis = 'none' | 'sun' | 'place_time';
+
+/**
+ * Depth, as percentiles of what it may be.
+ */
+export type DepthEstimate = {
+    /**
+     * 10th percentile. 0 to 1000 m.
+     */
+    low: number;
+    /**
+     * 50th percentile. 0 to 1000 m.
+     */
+    likely: number;
+    /**
+     * 90th percentile. 0 to 1000 m.
+     */
+    high: number;
+};
+
+/**
+ * The light that falls on a horizontal surface at one depth.
+ */
+export type DepthLight = {
+    /**
+     * Depth that this part of the answer is for. 0.1 to 100 m.
+     */
+    depth_m: number;
+    /**
+     * Light in the red channel of a typical sensor lost from just below the surface to this depth, in stops.
+     */
+    red_loss_stops: LossEstimate;
+    /**
+     * Light in the green channel of a typical sensor lost from just below the surface to this depth, in stops.
+     */
+    green_loss_stops: LossEstimate;
+    /**
+     * Light in the blue channel of a typical sensor lost from just below the surface to this depth, in stops.
+     */
+    blue_loss_stops: LossEstimate;
+    /**
+     * Light as the eye weighs it lost from just below the surface to this depth, in stops.
+     */
+    photopic_loss_stops: LossEstimate;
+    /**
+     * Photosynthetically active radiation (400 to 700 nm, photons) lost from just below the surface to this depth, in stops.
+     */
+    par_loss_stops: LossEstimate;
+    /**
+     * Light in the red channel of a typical sensor left at this depth, in percent of what there is just below the surface.
+     */
+    red_left_percent: PercentEstimate;
+    /**
+     * Light in the green channel of a typical sensor left at this depth, in percent of what there is just below the surface.
+     */
+    green_left_percent: PercentEstimate;
+    /**
+     * Light in the blue channel of a typical sensor left at this depth, in percent of what there is just below the surface.
+     */
+    blue_left_percent: PercentEstimate;
+    /**
+     * Light as the eye weighs it left at this depth, in percent of what there is just below the surface.
+     */
+    photopic_left_percent: PercentEstimate;
+    /**
+     * Photosynthetically active radiation (400 to 700 nm, photons) left at this depth, in percent of what there is just below the surface.
+     */
+    par_left_percent: PercentEstimate;
+    /**
+     * Share of the light just below the surface that is left, one for each of `wavelengths_nm`.
+     */
+    spectrum_left: Array<number>;
+    /**
+     * CIE 1931 chromaticity x of the light at this depth. 0 to 1.
+     */
+    x: number;
+    /**
+     * CIE 1931 chromaticity y of the light at this depth. 0 to 1.
+     */
+    y: number;
+    /**
+     * Distance of the light from the Planckian locus in CIE 1960 uv, positive above it. -1 to 1.
+     */
+    duv: number;
+    /**
+     * Correlated colour temperature; absent where |duv| is above 0.05 and it has no meaning. 0 to 1000000 K.
+     */
+    cct_K?: number | undefined;
+    /**
+     * Illuminance on a horizontal surface at this depth; absent without daylight.
+     */
+    illuminance_lx?: IlluminanceEstimate | undefined;
+};
+
+/**
+ * The whole job for one dive on one page, on light and colour only: no dive is planned here.
+ */
+export type DiveAdviceAnswer = {
+    /**
+     * The scene that was answered.
+     */
+    scene: ResolvedScene;
+    /**
+     * The whole advice in a few sentences.
+     */
+    summary: string;
+    /**
+     * What to mount on the lens.
+     */
+    filter_kind: FilterVerdict;
+    /**
+     * Its density; absent for `none` and for a measured filter. 0 to 3.
+     */
+    filter_density?: number | undefined;
+    /**
+     * Your id of the filter, where it comes from `kit`.
+     */
+    filter_id?: string | undefined;
+    /**
+     * How clear that choice is.
+     */
+    filter_verdict: Clarity;
+    /**
+     * What to do with the lamps.
+     */
+    lamp_plan: LampPlan;
+    /**
+     * Which light leads in the middle of the range.
+     */
+    mixed_light_verdict: MixedLightVerdict;
+    /**
+     * What to balance white to.
+     */
+    balance_to: BalanceTo;
+    /**
+     * Depths at which to balance white on the way down; the first is where to start.
+     */
+    balance_depths_descending_m: Array<number>;
+    /**
+     * Depths at which to balance white on the way up; the first is where to start.
+     */
+    balance_depths_ascending_m: Array<number>;
+    /**
+     * The plan, in the order in which things are done.
+     */
+    steps: Array<DiveStep>;
+    /**
+     * What to take from the shelf; empty without `kit`.
+     */
+    take: Array<TakeItem>;
+    /**
+     * Why the answer is what it is, most important first.
+     */
+    reasons: Array<Reason>;
+    /**
+     * What to take care of before acting on it.
+     */
+    cautions: Array<Caution>;
+    /**
+     * What makes the answer uncertain, largest share first.
+     */
+    uncertainty: Array<UncertaintyCause>;
+    /**
+     * The model that answered.
+     */
+    model: ModelVersion;
+};
+
+/**
+ * When a step of the plan is done.
+ */
+export type DivePhase = 'before_dive' | 'at_start' | 'going_down' | 'lamps' | 'coming_up' | 'after_dive';
+
+/**
+ * One line of the plan.
+ */
+export type DiveStep = {
+    /**
+     * When it is done.
+     */
+    phase: DivePhase;
+    /**
+     * Where it is done; absent where depth does not matter. 0.1 to 100 m.
+     */
+    depth_m?: number | undefined;
+    /**
+     * Stable code, for programs and translations.
+     */
+    code: string;
+    /**
+     * What to do, ready to say.
+     */
+    text: string;
+    /**
+     * Why, in a sentence.
+     */
+    why: string;
+    /**
+     * Where the step comes from.
+     */
+    basis: ReasonBasis;
+    /**
+     * The figures in it.
+     */
+    figures: Array<Figure>;
+};
+
+/**
+ * What the code of an error means.
+ */
+export type ErrorMeaning = {
+    /**
+     * Code of an error.
+     */
+    code: string;
+    /**
+     * What it means.
+     */
+    meaning: string;
+};
+
+/**
+ * The budget of light from the surface to the sensor at one depth, and the settings that pay for it.
+ */
+export type ExposureAtDepth = {
+    /**
+     * Depth that this part of the answer is for. 0.1 to 100 m.
+     */
+    depth_m: number;
+    /**
+     * Daylight lost at the surface; absent without daylight.
+     */
+    surface_loss_stops?: LossEstimate | undefined;
+    /**
+     * Daylight lost on the way down; absent without daylight.
+     */
+    depth_loss_stops?: LossEstimate | undefined;
+    /**
+     * What an upright subject receives less than a horizontal surface; absent without daylight.
+     */
+    upright_loss_stops?: LossEstimate | undefined;
+    /**
+     * Light lost between subject and camera.
+     */
+    distance_loss_stops: LossEstimate;
+    /**
+     * Light lost in the filter on the lens; zero without one.
+     */
+    lens_filter_loss_stops: LossEstimate;
+    /**
+     * Light lost in the filters on the lamps; absent without lamps.
+     */
+    lamp_filter_loss_stops?: LossEstimate | undefined;
+    /**
+     * All losses of daylight together; absent without daylight.
+     */
+    total_loss_stops?: LossEstimate | undefined;
+    /**
+     * Illuminance on the upright subject, daylight and lamps together.
+     */
+    subject_illuminance_lx: IlluminanceEstimate;
+    /**
+     * Exposure value at ISO 100 that a grey subject asks for, filter and distance included.
+     */
+    exposure_value_ev100: ExposureValueEstimate;
+    /**
+     * Whether the exposure fits the camera.
+     */
+    verdict: ExposureVerdict;
+    /**
+     * ISO speed to set; the nearest that the camera has when the exposure does not fit. 1 to 1000000000000.
+     */
+    iso: number;
+    /**
+     * Aperture to set; the nearest that the lens has when the exposure does not fit. 0 to 1000000.
+     */
+    f_number: number;
+    /**
+     * Exposure time of a frame. 0 to 60 s.
+     */
+    shutter_s: number;
+    /**
+     * Light missing at the most sensitive settings; present when `too_dark`.
+     */
+    shortfall_stops?: LossEstimate | undefined;
+    /**
+     * Light in excess at the least sensitive settings; present when `too_bright`.
+     */
+    excess_stops?: LossEstimate | undefined;
+    /**
+     * Neutral density that takes the excess away; present when `too_bright`. 0 to 100.
+     */
+    neutral_density_needed?: number | undefined;
+    /**
+     * Aperture that takes the excess away; present when `too_bright`. 0.7 to 1000000.
+     */
+    f_number_needed?: number | undefined;
+    /**
+     * Contrast against open water that is left at the camera; haze takes the rest.
+     */
+    contrast_left_percent: PercentEstimate;
+    /**
+     * What pays for the loss, or takes the excess away; those that are enough alone first.
+     */
+    ways_to_pay: Array<WayToPay>;
+};
+
+/**
+ * Where the light is lost between surface and sensor, and what pays for it.
+ */
+export type ExposureLossAnswer = {
+    /**
+     * The scene that was answered.
+     */
+    scene: ResolvedScene;
+    /**
+     * Losses and settings at depths from shallow to deep.
+     */
+    depths: Array<ExposureAtDepth>;
+    /**
+     * Why the answer is what it is, most important first.
+     */
+    reasons: Array<Reason>;
+    /**
+     * What to take care of before acting on it.
+     */
+    cautions: Array<Caution>;
+    /**
+     * What makes the answer uncertain, largest share first.
+     */
+    uncertainty: Array<UncertaintyCause>;
+    /**
+     * The model that answered.
+     */
+    model: ModelVersion;
+};
+
+/**
+ * Exposure value at ISO 100, as percentiles of what it may be.
+ */
+export type ExposureValueEstimate = {
+    /**
+     * 10th percentile. -10000 to 40 EV.
+     */
+    low: number;
+    /**
+     * 50th percentile. -10000 to 40 EV.
+     */
+    likely: number;
+    /**
+     * 90th percentile. -10000 to 40 EV.
+     */
+    high: number;
+};
+
+/**
+ * Whether the camera's limits hold an exposure for this light.
+ */
+export type ExposureVerdict = 'fits' | 'too_dark' | 'too_bright';
+
+/**
+ * What is wrong with one field.
+ */
+export type FieldError = {
+    /**
+     * JSON pointer (RFC 6901) to what is wrong; empty for the scene as a whole. For a query string, `/` and the name.
+     */
+    pointer: string;
+    /**
+     * Stable code, for programs and translations.
+     */
+    code: string;
+    /**
+     * What is wrong.
+     */
+    message: string;
+    /**
+     * What is allowed there.
+     */
+    allowed: string;
+    /**
+     * The nearest right name, if one is near.
+     */
+    did_you_mean?: string | undefined;
+};
+
+/**
+ * A figure that a reason rests on.
+ */
+export type Figure = {
+    /**
+     * What the figure is, with its unit at the end where it has one.
+     */
+    name: string;
+    /**
+     * Its value. -1000000000000 to 1000000000000.
+     */
+    value: number;
+};
+
+/**
+ * What a filter does at one depth.
+ */
+export type FilterAtDepth = {
+    /**
+     * Depth that this part of the answer is for. 0.1 to 100 m.
+     */
+    depth_m: number;
+    /**
+     * The best choice at this depth alone.
+     */
+    best_filter_kind: FilterVerdict;
+    /**
+     * Its density; absent for `none`. 0 to 3.
+     */
+    best_filter_density?: number | undefined;
+    /**
+     * Colour error with it (CIEDE2000, mean of a 24-patch chart). 0 to 1000.
+     */
+    best_colour_error_delta_e00: number;
+    /**
+     * Colour error with the advised choice. 0 to 1000.
+     */
+    advised_colour_error_delta_e00: number;
+    /**
+     * Colour error without a filter. 0 to 1000.
+     */
+    without_colour_error_delta_e00: number;
+    /**
+     * With the advised choice: share of the red channel's signal that comes from light above 600 nm. 0 to 1.
+     */
+    advised_red_signal_above_600_nm_share: number;
+    /**
+     * The same without a filter. 0 to 1.
+     */
+    without_red_signal_above_600_nm_share: number;
+    /**
+     * Whether the camera can balance white here with the advised choice.
+     */
+    advised_balance_in_reach: boolean;
+    /**
+     * Whether the camera can balance white here without a filter.
+     */
+    without_balance_in_reach: boolean;
+};
+
+/**
+ * Whether the lens filter can be changed under water: `none`, `flip` (a flip mount) or `clip_on`.
+ */
+export type FilterChange = 'none' | 'flip' | 'clip_on';
+
+/**
+ * Which filter to mount on the lens, how dense, and how sure that is.
+ */
+export type FilterChoiceAnswer = {
+    /**
+     * The scene that was answered.
+     */
+    scene: ResolvedScene;
+    /**
+     * What to mount on the lens for the whole range.
+     */
+    filter_kind: FilterVerdict;
+    /**
+     * Its peak optical density; absent when the advice is `none`. 0 to 3.
+     */
+    filter_density?: number | undefined;
+    /**
+     * The `id` of the filter, where it comes from the scene's `kit`.
+     */
+    filter_id?: string | undefined;
+    /**
+     * Neutral density to mount with it, where the shallow end is too bright for the camera's limits; absent otherwise. 0 to 3.
+     */
+    neutral_density?: number | undefined;
+    /**
+     * How clear the choice is.
+     */
+    verdict: Clarity;
+    /**
+     * Mean colour error of a 24-patch chart over the range with the advised choice (CIEDE2000).
+     */
+    colour_error_delta_e00: ColourErrorEstimate;
+    /**
+     * The same without a filter.
+     */
+    colour_error_without_delta_e00: ColourErrorEstimate;
+    /**
+     * The second best choice, and by how much it loses.
+     */
+    runner_up: RunnerUp;
+    /**
+     * What the advised filter costs in exposure; zero when the advice is `none`.
+     */
+    filter_loss_stops: LossEstimate;
+    /**
+     * Shallow end of the part of the range in which the advised filter does better than none (or none no worse than any filter); absent if nowhere. 0.1 to 100 m.
+     */
+    serves_min_depth_m?: number | undefined;
+    /**
+     * Deep end of that part; absent if nowhere. 0.1 to 100 m.
+     */
+    serves_max_depth_m?: number | undefined;
+    /**
+     * Depths at which to mount it, or take it off, where `filter_change_underwater` allows it; absent otherwise.
+     */
+    change_depths_m?: Array<number> | undefined;
+    /**
+     * What a filter does at depths from shallow to deep.
+     */
+    depths: Array<FilterAtDepth>;
+    /**
+     * Why the answer is what it is, most important first.
+     */
+    reasons: Array<Reason>;
+    /**
+     * What to take care of before acting on it.
+     */
+    cautions: Array<Caution>;
+    /**
+     * What makes the answer uncertain, largest share first.
+     */
+    uncertainty: Array<UncertaintyCause>;
+    /**
+     * The model that answered.
+     */
+    model: ModelVersion;
+};
+
+/**
+ * Kind of a filter, by the light that it lets through: `red`, `magenta`, `blue` and `green` (for lamps) or `neutral` (all alike).
+ */
+export type FilterKind = 'red' | 'magenta' | 'blue' | 'green' | 'neutral';
+
+/**
+ * A kind of filter.
+ */
+export type FilterKindInfo = {
+    /**
+     * Name of the kind.
+     */
+    filter_kind: FilterKind;
+    /**
+     * The kind in words.
+     */
+    description: string;
+    /**
+     * Where it belongs.
+     */
+    use: FilterUse;
+    /**
+     * Density of the glass outside the band that it absorbs. 0 to 3.
+     */
+    base_density: number;
+    /**
+     * Least transmittance that remains inside the band however dense the filter. 0 to 1.
+     */
+    leakage: number;
+    /**
+     * Whether the shape is an assumption, as no standard publishes one.
+     */
+    shape_assumed: boolean;
+    /**
+     * Wavelengths of the curve, rising.
+     */
+    wavelengths_nm: Array<number>;
+    /**
+     * Density per unit of nominal density, one for each of `wavelengths_nm`.
+     */
+    density_shape: Array<number>;
+};
+
+/**
+ * The kinds of filter that a scene can name.
+ */
+export type FilterKindsAnswer = {
+    /**
+     * The kinds of filter.
+     */
+    filter_kinds: Array<FilterKindInfo>;
+    /**
+     * Hash of the model's tables and code; two answers with the same one can be compared.
+     */
+    model_version: string;
+};
+
+/**
+ * Where a filter belongs.
+ */
+export type FilterUse = 'lens' | 'lamp' | 'lens_or_lamp';
+
+/**
+ * A filter to mount, by its kind, or `none`.
+ */
+export type FilterVerdict = 'none' | 'red' | 'magenta' | 'blue' | 'green' | 'neutral';
+
+/**
+ * Gain of a channel, as percentiles of what it may be.
+ */
+export type GainEstimate = {
+    /**
+     * 10th percentile. 0 to 1000000000000.
+     */
+    low: number;
+    /**
+     * 50th percentile. 0 to 1000000000000.
+     */
+    likely: number;
+    /**
+     * 90th percentile. 0 to 1000000000000.
+     */
+    high: number;
+};
+
+/**
+ * The headers are too large. The request line and all headers together may have 16 kB.
+ */
+export type HeadersTooLargeProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/headers-too-large';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The headers are too large.';
+    /**
+     * The HTTP status.
+     */
+    status: 431;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'headers_too_large';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+};
+
+/**
+ * The state of the service.
+ */
+export type Health = {
+    /**
+     * `live`: the process runs. `ready`: it answers requests.
+     */
+    status: 'live' | 'ready';
+};
+
+/**
+ * Illuminance, as percentiles of what it may be.
+ */
+export type IlluminanceEstimate = {
+    /**
+     * 10th percentile. 0 to 10000000 lx.
+     */
+    low: number;
+    /**
+     * 50th percentile. 0 to 10000000 lx.
+     */
+    likely: number;
+    /**
+     * 90th percentile. 0 to 10000000 lx.
+     */
+    high: number;
+};
+
+/**
+ * The service failed. Nothing is wrong with the request. `request_id` finds the failure in the log of the service.
+ */
+export type InternalErrorProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/internal-error';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The service failed.';
+    /**
+     * The HTTP status.
+     */
+    status: 500;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'internal_error';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+};
+
+/**
+ * The query string is not valid. This method at this path takes no query parameters: `errors` names those that were sent.
+ */
+export type InvalidQueryProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/invalid-query';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The query string is not valid.';
+    /**
+     * The HTTP status.
+     */
+    status: 400;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'invalid_query';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+    /**
+     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     */
+    errors: Array<FieldError>;
+};
+
+/**
+ * The scene is not valid. `errors` names every field that is wrong, what is allowed there and, for a misspelt name, the nearest right one.
+ */
+export type InvalidSceneProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/invalid-scene';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The scene is not valid.';
+    /**
+     * The HTTP status.
+     */
+    status: 400;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'invalid_scene';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+    /**
+     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     */
+    errors: Array<FieldError>;
+};
+
+/**
+ * Attenuation measured at one wavelength.
+ */
+export type KdSample = {
+    /**
+     * Wavelength of the light, in air. 380 to 780 nm.
+     */
+    wavelength_nm: number;
+    /**
+     * Diffuse attenuation of downwelling light at that wavelength. 0.005 to 20 1/m.
+     */
+    kd_per_m: number;
+};
+
+/**
+ * Something that is owned.
+ */
+export type KitItem = {
+    /**
+     * The caller's own name of it; answers use it.
+     */
+    id: string;
+    /**
+     * What it is.
+     */
+    item: KitItemName;
+    /**
+     * Kind of a filter. With `filter_density`.
+     */
+    filter_kind?: FilterKind | undefined;
+    /**
+     * Peak optical density of a filter, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. 0.05 to 3.
+     */
+    filter_density?: number | undefined;
+    /**
+     * Measured curve of a filter, in place of kind and density: 2 to 401 samples, wavelengths rising.
+     */
+    filter_transmittance?: Array<TransmittanceSample> | undefined;
+};
+
+/**
+ * What something in the kit is.
+ */
+export type KitItemName = 'lens_filter' | 'lamp_filter' | 'lamp';
+
+/**
+ * Lamps of one make at one distance, switched on.
+ */
+export type Lamp = {
+    /**
+     * Luminous flux of one lamp. 1 to 200000 lm.
+     */
+    flux_lm: number;
+    /**
+     * How many such lamps are on. Whole number, 1 to 16. Default 1.
+     */
+    count?: number | undefined;
+    /**
+     * Full angle of the beam. 5 to 180 deg. Default 100 deg.
+     */
+    beam_angle_deg?: number | undefined;
+    /**
+     * Where the beam angle was measured: water narrows the beam behind a flat port. Default `water`.
+     */
+    beam_angle_medium?: BeamMedium | undefined;
+    /**
+     * Colour temperature of the lamp. Not with `led`. 1500 to 20000 K. Default 5600 K.
+     */
+    cct_K?: number | undefined;
+    /**
+     * Spectrum of the lamp, by the name of a CIE LED illuminant. In place of `cct_K`.
+     */
+    led?: LedName | undefined;
+    /**
+     * From the lamp to the subject, through water. 0.05 to 20 m.
+     */
+    distance_m: number;
+    /**
+     * Kind of the filter in front of the lamp. With `filter_density`; no filter when left out.
+     */
+    filter_kind?: FilterKind | undefined;
+    /**
+     * Peak optical density of the filter in front of the lamp, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. 0.05 to 3.
+     */
+    filter_density?: number | undefined;
+};
+
+/**
+ * What to do with the lamps: none are there, leave them off, filter them, or let a light lead.
+ */
+export type LampPlan = 'none' | 'lamps_off' | 'lamps_with_filter' | 'lamps_lead' | 'lamps_only' | 'daylight_leads';
+
+/**
+ * LED illuminant of the CIE (CIE 015:2018): B1 to B5 blue-pumped, BH1 blue hybrid, RGB1 mixed, V1 and V2 violet-pumped.
+ */
+export type LedName = 'LED-B1' | 'LED-B2' | 'LED-B3' | 'LED-B4' | 'LED-B5' | 'LED-BH1' | 'LED-RGB1' | 'LED-V1' | 'LED-V2';
+
+/**
+ * Light lost, in stops, as percentiles of what it may be.
+ */
+export type LossEstimate = {
+    /**
+     * 10th percentile. 0 to 10000 stop.
+     */
+    low: number;
+    /**
+     * 50th percentile. 0 to 10000 stop.
+     */
+    likely: number;
+    /**
+     * 90th percentile. 0 to 10000 stop.
+     */
+    high: number;
+};
+
+/**
+ * The body is not JSON. Send one JSON object, in UTF-8.
+ */
+export type MalformedJsonProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/malformed-json';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The body is not JSON.';
+    /**
+     * The HTTP status.
+     */
+    status: 400;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'malformed_json';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+};
+
+/**
+ * The request is not well-formed HTTP. Check the request line, the escapes in the path (`%` and two hexadecimal digits) and the headers.
+ */
+export type MalformedRequestProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/malformed-request';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The request is not well-formed HTTP.';
+    /**
+     * The HTTP status.
+     */
+    status: 400;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'malformed_request';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+};
+
+/**
+ * This path does not take this method. The `Allow` header lists the methods that it takes.
+ */
+export type MethodNotAllowedProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/method-not-allowed';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'This path does not take this method.';
+    /**
+     * The HTTP status.
+     */
+    status: 405;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'method_not_allowed';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+};
+
+/**
+ * Lamps against daylight, and the way out where their colours split the picture.
+ */
+export type MixedLightAnswer = {
+    /**
+     * The scene that was answered.
+     */
+    scene: ResolvedScene;
+    /**
+     * The light to set the white balance to.
+     */
+    balance_to: BalanceTo;
+    /**
+     * The range as stretches of one verdict, shallow first.
+     */
+    zones: Array<MixedLightZone>;
+    /**
+     * Lamps against daylight at depths from shallow to deep.
+     */
+    depths: Array<MixedLightAtDepth>;
+    /**
+     * Why the answer is what it is, most important first.
+     */
+    reasons: Array<Reason>;
+    /**
+     * What to take care of before acting on it.
+     */
+    cautions: Array<Caution>;
+    /**
+     * What makes the answer uncertain, largest share first.
+     */
+    uncertainty: Array<UncertaintyCause>;
+    /**
+     * The model that answered.
+     */
+    model: ModelVersion;
+};
+
+/**
+ * Lamps against daylight at one depth.
+ */
+export type MixedLightAtDepth = {
+    /**
+     * Depth that this part of the answer is for. 0.1 to 100 m.
+     */
+    depth_m: number;
+    /**
+     * Which light makes the picture.
+     */
+    verdict: MixedLightVerdict;
+    /**
+     * How clear that is; absent unless both lights are there.
+     */
+    verdict_clarity?: Clarity | undefined;
+    /**
+     * Lamp light over daylight on the upright subject in the red channel; absent unless both are there.
+     */
+    red_lamp_over_daylight_stops?: RatioEstimate | undefined;
+    /**
+     * The same in the green channel; absent unless both lights are there.
+     */
+    green_lamp_over_daylight_stops?: RatioEstimate | undefined;
+    /**
+     * The same in the blue channel; absent unless both lights are there.
+     */
+    blue_lamp_over_daylight_stops?: RatioEstimate | undefined;
+    /**
+     * Illuminance on the upright subject from the lamps.
+     */
+    lamp_illuminance_lx: IlluminanceEstimate;
+    /**
+     * Illuminance on the upright subject from daylight.
+     */
+    daylight_illuminance_lx: IlluminanceEstimate;
+    /**
+     * Colour difference, balanced to daylight, between a grey in both lights and one in daylight alone; absent unless both are there.
+     */
+    split_delta_e00?: ColourErrorEstimate | undefined;
+    /**
+     * The same for what only daylight lights, balanced to the lamps; absent unless both are there.
+     */
+    split_balanced_to_lamps_delta_e00?: ColourErrorEstimate | undefined;
+    /**
+     * The same balanced half way between; absent unless both are there.
+     */
+    split_balanced_between_delta_e00?: ColourErrorEstimate | undefined;
+    /**
+     * How much more red than green the lamps add, balanced to daylight; absent unless both lights are there.
+     */
+    red_excess_stops?: RatioEstimate | undefined;
+    /**
+     * What the water from lamp to subject to camera takes from the lamps' light in the red channel; absent without lamps.
+     */
+    lamp_red_water_loss_stops?: LossEstimate | undefined;
+    /**
+     * The same in the green channel; absent without lamps.
+     */
+    lamp_green_water_loss_stops?: LossEstimate | undefined;
+    /**
+     * The same in the blue channel; absent without lamps.
+     */
+    lamp_blue_water_loss_stops?: LossEstimate | undefined;
+    /**
+     * How much darker the lamps light what lies a metre behind the subject; absent without lamps. 0 to 10000 stop.
+     */
+    lamp_falloff_1_m_behind_stops?: number | undefined;
+    /**
+     * Luminance of the haze that the lamps light between camera and subject, in percent of an 18 % grey subject; absent without lamps.
+     */
+    lit_haze_percent?: RelativePercentEstimate | undefined;
+    /**
+     * What to do about it, best first; empty where the lights do not fight.
+     */
+    ways_out: Array<WayOut>;
+};
+
+/**
+ * Which light makes the picture, or `lights_fight` where two colours of light split it.
+ */
+export type MixedLightVerdict = 'lamps_only' | 'lamps_lead' | 'lights_fight' | 'daylight_leads' | 'daylight_only';
+
+/**
+ * A stretch of the range with one verdict.
+ */
+export type MixedLightZone = {
+    /**
+     * Which light makes the picture.
+     */
+    verdict: MixedLightVerdict;
+    /**
+     * Shallow end of the zone. 0.1 to 100 m.
+     */
+    min_depth_m: number;
+    /**
+     * Deep end of the zone. 0.1 to 100 m.
+     */
+    max_depth_m: number;
+};
+
+/**
+ * A part of the model, with its source.
+ */
+export type ModelInfo = {
+    /**
+     * Id, as answers name it in `model.sources`.
+     */
+    id: string;
+    /**
+     * What it is.
+     */
+    what: string;
+    /**
+     * Table, formula or assumption.
+     */
+    kind: SourceKind;
+    /**
+     * Publication that it was taken from.
+     */
+    source: string;
+    /**
+     * Where it holds.
+     */
+    domain: string;
+    /**
+     * What it is known not to do well.
+     */
+    known_weaknesses: string;
+};
+
+/**
+ * The model that answered.
+ */
+export type ModelVersion = {
+    /**
+     * Hash of the model's tables and code; two answers with the same one can be compared.
+     */
+    version: string;
+    /**
+     * Tables and formulas that the answer rests on.
+     */
+    sources: Array<string>;
+};
+
+/**
+ * The model has another version. The request asked for an answer of one version of the model with `expect_model_version`, and the service runs another. Leave the field out to take the answer as it is now.
+ */
+export type ModelVersionMismatchProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/model-version-mismatch';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The model has another version.';
+    /**
+     * The HTTP status.
+     */
+    status: 409;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'model_version_mismatch';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+};
+
+/**
+ * What the model is made of.
+ */
+export type ModelsAnswer = {
+    /**
+     * Every table, formula and assumption.
+     */
+    models: Array<ModelInfo>;
+    /**
+     * Hash of the model's tables and code; two answers with the same one can be compared.
+     */
+    model_version: string;
+};
+
+/**
+ * The answer has no form that the caller takes. Answers are `application/json`: let the `Accept` header include it, or leave it out.
+ */
+export type NotAcceptableProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/not-acceptable';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The answer has no form that the caller takes.';
+    /**
+     * The HTTP status.
+     */
+    status: 406;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'not_acceptable';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+};
+
+/**
+ * There is nothing at this path. `detail` names the nearest path that there is; `/openapi.json` lists them all.
+ */
+export type NotFoundProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/not-found';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'There is nothing at this path.';
+    /**
+     * The HTTP status.
+     */
+    status: 404;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'not_found';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+};
+
+/**
+ * The scene is valid, but outside what the model can answer. `errors` names the fields that lead outside the model, and how far it reaches.
+ */
+export type OutsideTheModelProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/outside-the-model';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The scene is valid, but outside what the model can answer.';
+    /**
+     * The HTTP status.
+     */
+    status: 422;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'outside_the_model';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+    /**
+     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     */
+    errors: Array<FieldError>;
+};
+
+/**
+ * Share in percent, as percentiles of what it may be.
+ */
+export type PercentEstimate = {
+    /**
+     * 10th percentile. 0 to 100 %.
+     */
+    low: number;
+    /**
+     * 50th percentile. 0 to 100 %.
+     */
+    likely: number;
+    /**
+     * 90th percentile. 0 to 100 %.
+     */
+    high: number;
+};
+
+/**
+ * A kind of problem, explained.
+ */
+export type ProblemPage = {
+    /**
+     * The kind of problem, as problems name it.
+     */
+    type: string;
+    /**
+     * The same for programs.
+     */
+    code: string;
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: string;
+    /**
+     * The HTTP status that it comes with. Whole number, 400 to 599.
+     */
+    status: number;
+    /**
+     * What it means and what to do about it.
+     */
+    explanation: string;
+    /**
+     * Codes that its `errors` can carry; the model adds its own where a scene leads outside it.
+     */
+    errors?: Array<ErrorMeaning> | undefined;
+};
+
+/**
+ * One light over another, in stops, negative where it is the weaker one, as percentiles of what it may be.
+ */
+export type RatioEstimate = {
+    /**
+     * 10th percentile. -10000 to 10000 stop.
+     */
+    low: number;
+    /**
+     * 50th percentile. -10000 to 10000 stop.
+     */
+    likely: number;
+    /**
+     * 90th percentile. -10000 to 10000 stop.
+     */
+    high: number;
+};
+
+/**
+ * Why the answer is what it is.
+ */
+export type Reason = {
+    /**
+     * Stable code, for programs and translations.
+     */
+    code: string;
+    /**
+     * One or two plain sentences.
+     */
+    text: string;
+    /**
+     * Where the reason comes from.
+     */
+    basis: ReasonBasis;
+    /**
+     * The figures that it rests on.
+     */
+    figures: Array<Figure>;
+};
+
+/**
+ * Where a reason comes from: `computed` by the model, or `common_practice` without a published source.
+ */
+export type ReasonBasis = 'computed' | 'common_practice';
+
+/**
+ * An 18 % grey as it was recorded, per pixel as looked at.
+ */
+export type Recording = {
+    /**
+     * What was recorded.
+     */
+    recording: RecordingKind;
+    /**
+     * ISO speed that was set. 1 to 1000000000000.
+     */
+    iso: number;
+    /**
+     * Aperture that was set. 0 to 1000000.
+     */
+    f_number: number;
+    /**
+     * Exposure time that was set. 0 to 60 s.
+     */
+    shutter_s: number;
+    /**
+     * Electrons that light frees in the red channel of a grey. 0 to 1000000000000.
+     */
+    red_electrons: number;
+    /**
+     * Electrons that light frees in the green channel of a grey. 0 to 1000000000000.
+     */
+    green_electrons: number;
+    /**
+     * Electrons that light frees in the blue channel of a grey. 0 to 1000000000000.
+     */
+    blue_electrons: number;
+    /**
+     * Signal over noise of the red channel. 0 to 1000000.
+     */
+    red_signal_to_noise: number;
+    /**
+     * Signal over noise of the green channel. 0 to 1000000.
+     */
+    green_signal_to_noise: number;
+    /**
+     * Signal over noise of the blue channel. 0 to 1000000.
+     */
+    blue_signal_to_noise: number;
+    /**
+     * Share of the red channel's signal that is light above 600 nm. 0 to 1.
+     */
+    red_above_600_nm_share: number;
+    /**
+     * Signal over noise of the light above 600 nm alone.
+     */
+    red_light_signal_to_noise: SignalToNoiseEstimate;
+    /**
+     * How well it was recorded.
+     */
+    red_quality: RedQuality;
+    /**
+     * Gain that grading still has to give red after the camera's balance, against the strongest channel. 0 to 1000000000000.
+     */
+    red_gain_needed: number;
+    /**
+     * Code values to a stop of red around that grey, at 8 bits. 0 to 1000000.
+     */
+    red_codes_per_stop_8_bit: number;
+    /**
+     * Code values to a stop of red around that grey, at 10 bits. 0 to 1000000.
+     */
+    red_codes_per_stop_10_bit: number;
+    /**
+     * Code values to a stop of red around that grey, at 12 bits. 0 to 1000000.
+     */
+    red_codes_per_stop_12_bit: number;
+};
+
+/**
+ * What was recorded: without a filter at its best exposure, with the scene's filter at its best exposure, or with it at the settings of the one without.
+ */
+export type RecordingKind = 'no_filter' | 'filter_best_exposure' | 'filter_same_settings';
+
+/**
+ * What grading has to work with at one depth.
+ */
+export type RecoveryAtDepth = {
+    /**
+     * Depth that this part of the answer is for. 0.1 to 100 m.
+     */
+    depth_m: number;
+    /**
+     * A grey as recorded without a filter and, where the scene has one, with it.
+     */
+    recordings: Array<Recording>;
+};
+
+/**
+ * How well red light was recorded, by its signal over noise (after ISO 12232).
+ */
+export type RedQuality = 'excellent' | 'acceptable' | 'poor' | 'gone';
+
+/**
+ * One luminance in percent of another, as percentiles of what it may be.
+ */
+export type RelativePercentEstimate = {
+    /**
+     * 10th percentile. 0 to 1000000000000 %.
+     */
+    low: number;
+    /**
+     * 50th percentile. 0 to 1000000000000 %.
+     */
+    likely: number;
+    /**
+     * 90th percentile. 0 to 1000000000000 %.
+     */
+    high: number;
+};
+
+/**
+ * The request did not arrive in time. Send the whole request without pauses, or try again on a better connection.
+ */
+export type RequestTimeoutProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/request-timeout';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The request did not arrive in time.';
+    /**
+     * The HTTP status.
+     */
+    status: 408;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'request_timeout';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+};
+
+/**
+ * Lamps of one make at one distance, with every default filled in.
+ */
+export type ResolvedLamp = {
+    /**
+     * Luminous flux of one lamp. 1 to 200000 lm.
+     */
+    flux_lm: number;
+    /**
+     * How many such lamps are on. Whole number, 1 to 16. Default 1.
+     */
+    count: number;
+    /**
+     * Full angle of the beam. 5 to 180 deg. Default 100 deg.
+     */
+    beam_angle_deg: number;
+    /**
+     * Where the beam angle was measured: water narrows the beam behind a flat port. Default `water`.
+     */
+    beam_angle_medium: BeamMedium;
+    /**
+     * Colour temperature of the lamp. Not with `led`. 1500 to 20000 K. Default 5600 K.
+     */
+    cct_K?: number | undefined;
+    /**
+     * Spectrum of the lamp, by the name of a CIE LED illuminant. In place of `cct_K`.
+     */
+    led?: LedName | undefined;
+    /**
+     * From the lamp to the subject, through water. 0.05 to 20 m.
+     */
+    distance_m: number;
+    /**
+     * Kind of the filter in front of the lamp. With `filter_density`; no filter when left out.
+     */
+    filter_kind?: FilterKind | undefined;
+    /**
+     * Peak optical density of the filter in front of the lamp, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. 0.05 to 3.
+     */
+    filter_density?: number | undefined;
+};
+
+/**
+ * The scene that was answered, with every default filled in and in one fixed form.
+ */
+export type ResolvedScene = {
+    /**
+     * The water, by its optical type (Jerlov, edition of 1976). One way to describe the water.
+     */
+    water_type?: WaterType | undefined;
+    /**
+     * The water, by its chlorophyll: for open sea, whose colour follows the plankton. One way to describe the water. 0.02 to 20 mg/m3.
+     */
+    chlorophyll_mg_m3?: number | undefined;
+    /**
+     * The water, by the depth at which a white disc of 30 cm vanishes from above. With `water_hue`. One way to describe the water. 0.3 to 90 m.
+     */
+    secchi_depth_m?: number | undefined;
+    /**
+     * The water, by the horizontal distance at which a dark body vanishes: the visibility that divers speak of. With `water_hue`. One way to describe the water. 0.2 to 100 m.
+     */
+    visibility_m?: number | undefined;
+    /**
+     * What divers call the colour of the water, seen horizontally. With `secchi_depth_m` or `visibility_m`.
+     */
+    water_hue?: WaterHue | undefined;
+    /**
+     * The water, by its measured diffuse attenuation: 2 to 64 samples, wavelengths rising. One way to describe the water.
+     */
+    kd_samples?: Array<KdSample> | undefined;
+    /**
+     * The water, by pictures of one grey card at 2 to 32 depths, at least 2 m apart in all. With `transfer_curve`. One way to describe the water.
+     */
+    card_samples?: Array<CardSample> | undefined;
+    /**
+     * How the values of the card were stored. With `card_samples`.
+     */
+    transfer_curve?: TransferCurve | undefined;
+    /**
+     * All cards were taken at one exposure. With `card_samples`.
+     */
+    locked_exposure?: boolean | undefined;
+    /**
+     * All cards are raw, or were taken at one white balance. With `card_samples`.
+     */
+    locked_balance?: boolean | undefined;
+    /**
+     * Where daylight comes from; `place_time` without being said where a place or a time is given. Default `sun`.
+     */
+    daylight_basis: DaylightBasis;
+    /**
+     * Height of the sun above the horizon. Only with `daylight_basis` `sun`. 0 to 90 deg. Default 45 deg.
+     */
+    sun_elevation_deg?: number | undefined;
+    /**
+     * Latitude, north positive. Only with `daylight_basis` `place_time`. -90 to 90 deg.
+     */
+    latitude_deg?: number | undefined;
+    /**
+     * Longitude, east positive. Only with `daylight_basis` `place_time`. -180 to 180 deg.
+     */
+    longitude_deg?: number | undefined;
+    /**
+     * Instant with its offset from UTC (RFC 3339). Only with `daylight_basis` `place_time`, in place of `local_time` and `time_zone`.
+     */
+    time?: string | undefined;
+    /**
+     * What the clocks at the place show, without offset. Only with `daylight_basis` `place_time`, together with `time_zone`.
+     */
+    local_time?: string | undefined;
+    /**
+     * Time zone of `local_time`, by its name in the IANA database.
+     */
+    time_zone?: string | undefined;
+    /**
+     * Eighths of the sky that are covered by cloud. Whole number, 0 to 8 okta. Default 0 okta.
+     */
+    cloud_oktas: number;
+    /**
+     * Wind speed 10 m above the sea; it roughens the surface. 0 to 20 m/s. Default 4 m/s.
+     */
+    wind_speed_m_s: number;
+    /**
+     * Shallow end of the part of the dive that is filmed. With `max_depth_m`. This service plans no dives: the range is that of the model and no advice on depth. 0.1 to 100 m.
+     */
+    min_depth_m: number;
+    /**
+     * Deep end of the part of the dive that is filmed. With `min_depth_m`. This service plans no dives: the range is that of the model and no advice on depth. 0.1 to 100 m.
+     */
+    max_depth_m: number;
+    /**
+     * From the camera to the subject, through water. 0.05 to 20 m. Default 1 m.
+     */
+    subject_distance_m: number;
+    /**
+     * Where the filmed side of the subject faces, and so how much daylight falls on it. Default `camera`.
+     */
+    subject_facing: SubjectFacing;
+    /**
+     * ISO speed that the camera is fixed at. Free between `min_iso` and `max_iso` when left out. 25 to 409600.
+     */
+    iso?: number | undefined;
+    /**
+     * Lowest ISO speed of the camera. 25 to 409600. Default 100.
+     */
+    min_iso: number;
+    /**
+     * Highest ISO speed at which the pictures are still good enough. 25 to 409600. Default 6400.
+     */
+    max_iso: number;
+    /**
+     * Aperture that the lens is fixed at. Free between `min_f_number` and `max_f_number` when left out. 0.7 to 64.
+     */
+    f_number?: number | undefined;
+    /**
+     * Widest aperture of the lens. 0.7 to 64. Default 2.8.
+     */
+    min_f_number: number;
+    /**
+     * Narrowest aperture of the lens. 0.7 to 64. Default 16.
+     */
+    max_f_number: number;
+    /**
+     * Exposure time of a frame. Not with `shutter_angle_deg`. 0.00001 to 60 s.
+     */
+    shutter_s: number;
+    /**
+     * Frames per second: no exposure can last longer than a frame. Without `shutter_s`, the exposure time follows from it and `shutter_angle_deg`. 1 to 1000. Default 25.
+     */
+    frame_rate_fps?: number | undefined;
+    /**
+     * Bits per channel of the recording. Whole number, 8 to 16 bit. Default 8 bit.
+     */
+    bits: number;
+    /**
+     * Lowest colour temperature that the white balance reaches. 1500 to 20000 K. Default 2500 K.
+     */
+    white_balance_min_cct_K: number;
+    /**
+     * Highest colour temperature that the white balance reaches. 1500 to 20000 K. Default 10000 K.
+     */
+    white_balance_max_cct_K: number;
+    /**
+     * Largest distance from the Planckian locus, in CIE 1960 uv, that the white balance can compensate (its tint). 0 to 0.1. Default 0.03.
+     */
+    white_balance_max_duv: number;
+    /**
+     * Colour shift between two white balances that may pass before balancing again (CIEDE2000). The model's own when left out; the answer says which. 0.5 to 50.
+     */
+    balance_tolerance_delta_e00?: number | undefined;
+    /**
+     * Kind of the filter on the lens. With `filter_density`; no filter when left out.
+     */
+    filter_kind?: FilterKind | undefined;
+    /**
+     * Peak optical density of the filter on the lens, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. 0.05 to 3.
+     */
+    filter_density?: number | undefined;
+    /**
+     * Measured curve of the filter on the lens, in place of kind and density: 2 to 401 samples, wavelengths rising.
+     */
+    filter_transmittance?: Array<TransmittanceSample> | undefined;
+    /**
+     * Whether the lens filter can be changed under water. Default `none`.
+     */
+    filter_change_underwater: FilterChange;
+    /**
+     * What is owned: filters are then chosen from it alone. Any filter when left out.
+     */
+    kit?: Array<KitItem> | undefined;
+    /**
+     * Lamps that are switched on; empty when there are none.
+     */
+    lamps: Array<ResolvedLamp>;
+    /**
+     * Fields that the caller left out and that a default filled in.
+     */
+    assumed: Array<string>;
+};
+
+/**
+ * The second best choice, and by how much it loses.
+ */
+export type RunnerUp = {
+    /**
+     * The second best choice.
+     */
+    filter_kind: FilterVerdict;
+    /**
+     * Its density; absent for `none`. 0 to 3.
+     */
+    filter_density?: number | undefined;
+    /**
+     * Its `id`, where it comes from the scene's `kit`.
+     */
+    filter_id?: string | undefined;
+    /**
+     * Its mean colour error over the range (CIEDE2000).
+     */
+    colour_error_delta_e00: ColourErrorEstimate;
+    /**
+     * Its colour error minus that of the advised choice (CIEDE2000).
+     */
+    loses_by_delta_e00: ColourErrorDifferenceEstimate;
+    /**
+     * Probability that it is the better choice. 0 to 1.
+     */
+    probability_better: number;
+};
+
+/**
+ * What is filmed, where and with what. Exactly one way to describe the water and a depth are needed; all else has a default or may be left out.
+ */
+export type Scene = {
+    /**
+     * The water, by its optical type (Jerlov, edition of 1976). One way to describe the water.
+     */
+    water_type?: WaterType | undefined;
+    /**
+     * The water, by its chlorophyll: for open sea, whose colour follows the plankton. One way to describe the water. 0.02 to 20 mg/m3.
+     */
+    chlorophyll_mg_m3?: number | undefined;
+    /**
+     * The water, by the depth at which a white disc of 30 cm vanishes from above. With `water_hue`. One way to describe the water. 0.3 to 90 m.
+     */
+    secchi_depth_m?: number | undefined;
+    /**
+     * The water, by the horizontal distance at which a dark body vanishes: the visibility that divers speak of. With `water_hue`. One way to describe the water. 0.2 to 100 m.
+     */
+    visibility_m?: number | undefined;
+    /**
+     * What divers call the colour of the water, seen horizontally. With `secchi_depth_m` or `visibility_m`.
+     */
+    water_hue?: WaterHue | undefined;
+    /**
+     * The water, by its measured diffuse attenuation: 2 to 64 samples, wavelengths rising. One way to describe the water.
+     */
+    kd_samples?: Array<KdSample> | undefined;
+    /**
+     * The water, by pictures of one grey card at 2 to 32 depths, at least 2 m apart in all. With `transfer_curve`. One way to describe the water.
+     */
+    card_samples?: Array<CardSample> | undefined;
+    /**
+     * How the values of the card were stored. With `card_samples`.
+     */
+    transfer_curve?: TransferCurve | undefined;
+    /**
+     * All cards were taken at one exposure. With `card_samples`.
+     */
+    locked_exposure?: boolean | undefined;
+    /**
+     * All cards are raw, or were taken at one white balance. With `card_samples`.
+     */
+    locked_balance?: boolean | undefined;
+    /**
+     * Where daylight comes from; `place_time` without being said where a place or a time is given. Default `sun`.
+     */
+    daylight_basis?: DaylightBasis | undefined;
+    /**
+     * Height of the sun above the horizon. Only with `daylight_basis` `sun`. 0 to 90 deg. Default 45 deg.
+     */
+    sun_elevation_deg?: number | undefined;
+    /**
+     * Latitude, north positive. Only with `daylight_basis` `place_time`. -90 to 90 deg.
+     */
+    latitude_deg?: number | undefined;
+    /**
+     * Longitude, east positive. Only with `daylight_basis` `place_time`. -180 to 180 deg.
+     */
+    longitude_deg?: number | undefined;
+    /**
+     * Instant with its offset from UTC (RFC 3339). Only with `daylight_basis` `place_time`, in place of `local_time` and `time_zone`.
+     */
+    time?: string | undefined;
+    /**
+     * What the clocks at the place show, without offset. Only with `daylight_basis` `place_time`, together with `time_zone`.
+     */
+    local_time?: string | undefined;
+    /**
+     * Time zone of `local_time`, by its name in the IANA database.
+     */
+    time_zone?: string | undefined;
+    /**
+     * Eighths of the sky that are covered by cloud. Whole number, 0 to 8 okta. Default 0 okta.
+     */
+    cloud_oktas?: number | undefined;
+    /**
+     * Wind speed 10 m above the sea; it roughens the surface. 0 to 20 m/s. Default 4 m/s.
+     */
+    wind_speed_m_s?: number | undefined;
+    /**
+     * Depth of the subject: short for equal `min_depth_m` and `max_depth_m`. This service plans no dives: the range is that of the model and no advice on depth. 0.1 to 100 m.
+     */
+    depth_m?: number | undefined;
+    /**
+     * Shallow end of the part of the dive that is filmed. With `max_depth_m`. This service plans no dives: the range is that of the model and no advice on depth. 0.1 to 100 m.
+     */
+    min_depth_m?: number | undefined;
+    /**
+     * Deep end of the part of the dive that is filmed. With `min_depth_m`. This service plans no dives: the range is that of the model and no advice on depth. 0.1 to 100 m.
+     */
+    max_depth_m?: number | undefined;
+    /**
+     * From the camera to the subject, through water. 0.05 to 20 m. Default 1 m.
+     */
+    subject_distance_m?: number | undefined;
+    /**
+     * Where the filmed side of the subject faces, and so how much daylight falls on it. Default `camera`.
+     */
+    subject_facing?: SubjectFacing | undefined;
+    /**
+     * ISO speed that the camera is fixed at. Free between `min_iso` and `max_iso` when left out. 25 to 409600.
+     */
+    iso?: number | undefined;
+    /**
+     * Lowest ISO speed of the camera. 25 to 409600. Default 100.
+     */
+    min_iso?: number | undefined;
+    /**
+     * Highest ISO speed at which the pictures are still good enough. 25 to 409600. Default 6400.
+     */
+    max_iso?: number | undefined;
+    /**
+     * Aperture that the lens is fixed at. Free between `min_f_number` and `max_f_number` when left out. 0.7 to 64.
+     */
+    f_number?: number | undefined;
+    /**
+     * Widest aperture of the lens. 0.7 to 64. Default 2.8.
+     */
+    min_f_number?: number | undefined;
+    /**
+     * Narrowest aperture of the lens. 0.7 to 64. Default 16.
+     */
+    max_f_number?: number | undefined;
+    /**
+     * Exposure time of a frame. Not with `shutter_angle_deg`. 0.00001 to 60 s.
+     */
+    shutter_s?: number | undefined;
+    /**
+     * Frames per second: no exposure can last longer than a frame. Without `shutter_s`, the exposure time follows from it and `shutter_angle_deg`. 1 to 1000. Default 25.
+     */
+    frame_rate_fps?: number | undefined;
+    /**
+     * Part of a frame's time that is exposed, as an angle: 360 for all of it. With `frame_rate_fps` in place of `shutter_s`. 1 to 360 deg. Default 180 deg.
+     */
+    shutter_angle_deg?: number | undefined;
+    /**
+     * Bits per channel of the recording. Whole number, 8 to 16 bit. Default 8 bit.
+     */
+    bits?: number | undefined;
+    /**
+     * Lowest colour temperature that the white balance reaches. 1500 to 20000 K. Default 2500 K.
+     */
+    white_balance_min_cct_K?: number | undefined;
+    /**
+     * Highest colour temperature that the white balance reaches. 1500 to 20000 K. Default 10000 K.
+     */
+    white_balance_max_cct_K?: number | undefined;
+    /**
+     * Largest distance from the Planckian locus, in CIE 1960 uv, that the white balance can compensate (its tint). 0 to 0.1. Default 0.03.
+     */
+    white_balance_max_duv?: number | undefined;
+    /**
+     * Colour shift between two white balances that may pass before balancing again (CIEDE2000). The model's own when left out; the answer says which. 0.5 to 50.
+     */
+    balance_tolerance_delta_e00?: number | undefined;
+    /**
+     * Kind of the filter on the lens. With `filter_density`; no filter when left out.
+     */
+    filter_kind?: FilterKind | undefined;
+    /**
+     * Peak optical density of the filter on the lens, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. 0.05 to 3.
+     */
+    filter_density?: number | undefined;
+    /**
+     * Measured curve of the filter on the lens, in place of kind and density: 2 to 401 samples, wavelengths rising.
+     */
+    filter_transmittance?: Array<TransmittanceSample> | undefined;
+    /**
+     * Whether the lens filter can be changed under water. Default `none`.
+     */
+    filter_change_underwater?: FilterChange | undefined;
+    /**
+     * What is owned: filters are then chosen from it alone. Any filter when left out.
+     */
+    kit?: Array<KitItem> | undefined;
+    /**
+     * Lamps that are switched on; none when left out or empty.
+     */
+    lamps?: Array<Lamp> | undefined;
+    /**
+     * Luminous flux of one lamp. 1 to 200000 lm.
+     */
+    lamp_flux_lm?: number | undefined;
+    /**
+     * How many such lamps are on. Whole number, 1 to 16. Default 1.
+     */
+    lamp_count?: number | undefined;
+    /**
+     * Full angle of the beam. 5 to 180 deg. Default 100 deg.
+     */
+    lamp_beam_angle_deg?: number | undefined;
+    /**
+     * Where the beam angle was measured: water narrows the beam behind a flat port. Default `water`.
+     */
+    lamp_beam_angle_medium?: BeamMedium | undefined;
+    /**
+     * Colour temperature of the lamp. Not with `led`. 1500 to 20000 K. Default 5600 K.
+     */
+    lamp_cct_K?: number | undefined;
+    /**
+     * Spectrum of the lamp, by the name of a CIE LED illuminant. In place of `cct_K`.
+     */
+    lamp_led?: LedName | undefined;
+    /**
+     * From the lamp to the subject, through water. 0.05 to 20 m.
+     */
+    lamp_distance_m?: number | undefined;
+    /**
+     * Kind of the filter in front of the lamp. With `filter_density`; no filter when left out.
+     */
+    lamp_filter_kind?: FilterKind | undefined;
+    /**
+     * Peak optical density of the filter in front of the lamp, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. 0.05 to 3.
+     */
+    lamp_filter_density?: number | undefined;
+    /**
+     * Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.
+     */
+    expect_model_version?: string | undefined;
+};
+
+/**
+ * Signal over noise, as percentiles of what it may be.
+ */
+export type SignalToNoiseEstimate = {
+    /**
+     * 10th percentile. 0 to 1000000.
+     */
+    low: number;
+    /**
+     * 50th percentile. 0 to 1000000.
+     */
+    likely: number;
+    /**
+     * 90th percentile. 0 to 1000000.
+     */
+    high: number;
+};
+
+/**
+ * What a part of the model is.
+ */
+export type SourceKind = 'table' | 'formula' | 'assumption';
+
+/**
+ * Where the filmed side of the subject faces: `up`, the `camera` (in any direction) or the `sun`.
+ */
+export type SubjectFacing = 'up' | 'camera' | 'sun';
+
+/**
+ * Something to take from the shelf.
+ */
+export type TakeItem = {
+    /**
+     * Your id of it in `kit`; absent for what the kit lacks.
+     */
+    id?: string | undefined;
+    /**
+     * What to take.
+     */
+    what: string;
+    /**
+     * What it is for.
+     */
+    why: string;
+};
+
+/**
+ * The caller has sent too many requests. `RateLimit-Policy` says how many are taken in how many seconds, `RateLimit` what is left. Try again after the time in `Retry-After`.
+ */
+export type TooManyRequestsProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/too-many-requests';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The caller has sent too many requests.';
+    /**
+     * The HTTP status.
+     */
+    status: 429;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'too_many_requests';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+};
+
+/**
+ * How the values of a picture were stored: `linear` (raw), `srgb` (IEC 61966-2-1) or `rec709` (ITU-R BT.709).
+ */
+export type TransferCurve = 'linear' | 'srgb' | 'rec709';
+
+/**
+ * What a filter is to let through at one wavelength.
+ */
+export type TransmittancePoint = {
+    /**
+     * Wavelength of the light, in air. 300 to 1000 nm.
+     */
+    wavelength_nm: number;
+    /**
+     * Share of the light at that wavelength that passes. 0 to 1.
+     */
+    transmittance: number;
+};
+
+/**
+ * What a filter lets through at one wavelength.
+ */
+export type TransmittanceSample = {
+    /**
+     * Wavelength of the light, in air. 380 to 780 nm.
+     */
+    wavelength_nm: number;
+    /**
+     * Share of the light at that wavelength that passes the filter. 0 to 1.
+     */
+    transmittance: number;
+};
+
+/**
+ * The service cannot answer now. It is starting, stopping or overloaded. Try again after the time in `Retry-After`.
+ */
+export type UnavailableProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/unavailable';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The service cannot answer now.';
+    /**
+     * The HTTP status.
+     */
+    status: 503;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'unavailable';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+};
+
+/**
+ * A cause of the answer's uncertainty.
+ */
+export type UncertaintyCause = {
+    /**
+     * Stable code of the cause.
+     */
+    cause: string;
+    /**
+     * The cause in words.
+     */
+    text: string;
+    /**
+     * Share of the variance of the answer's main quantity that it explains. 0 to 1.
+     */
+    share: number;
+    /**
+     * What to measure or to state to shrink it.
+     */
+    how_to_shrink: string;
+};
+
+/**
+ * The body has a type that is not understood. Send `Content-Type: application/json`, without a content encoding.
+ */
+export type UnsupportedMediaTypeProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/unsupported-media-type';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The body has a type that is not understood.';
+    /**
+     * The HTTP status.
+     */
+    status: 415;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'unsupported_media_type';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+};
+
+/**
+ * The URL is too long. A URL may have 4096 characters. Send the scene with POST instead: same schema, same answer.
+ */
+export type UrlTooLongProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/url-too-long';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The URL is too long.';
+    /**
+     * The HTTP status.
+     */
+    status: 414;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'url_too_long';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+};
+
+/**
+ * What divers call the colour of the water, seen horizontally.
+ */
+export type WaterHue = 'blue' | 'blue_green' | 'green' | 'brown';
+
+/**
+ * Optical water type by N. G. Jerlov, edition of 1976: I (clearest) to III for the open ocean, 1C to 9C (most turbid) for coasts.
+ */
+export type WaterType = 'I' | 'IA' | 'IB' | 'II' | 'III' | '1C' | '3C' | '5C' | '7C' | '9C';
+
+/**
+ * An optical water type.
+ */
+export type WaterTypeInfo = {
+    /**
+     * Name of the type.
+     */
+    water_type: WaterType;
+    /**
+     * The water in a diver's words.
+     */
+    description: string;
+    /**
+     * Edition of the classification.
+     */
+    edition: string;
+    /**
+     * Wavelengths of the curve, rising.
+     */
+    wavelengths_nm: Array<number>;
+    /**
+     * Diffuse attenuation of downwelling light, one for each of `wavelengths_nm`.
+     */
+    kd_per_m: Array<number>;
+    /**
+     * Where it comes from.
+     */
+    sources: Array<string>;
+};
+
+/**
+ * The optical water types that a scene can name.
+ */
+export type WaterTypesAnswer = {
+    /**
+     * The optical water types, clearest first.
+     */
+    water_types: Array<WaterTypeInfo>;
+    /**
+     * Hash of the model's tables and code; two answers with the same one can be compared.
+     */
+    model_version: string;
+};
+
+/**
+ * A way out, and what it costs.
+ */
+export type WayOut = {
+    /**
+     * What to do.
+     */
+    way: WayOutKind;
+    /**
+     * The same in a sentence.
+     */
+    text: string;
+    /**
+     * Colour split that is left when it is done (CIEDE2000). 0 to 1000.
+     */
+    split_left_delta_e00: number;
+    /**
+     * Light on the subject lost by it; negative when it gains light. -10000 to 10000 stop.
+     */
+    cost_stops: number;
+    /**
+     * `lamp_filter`: kind of the filter to mount on each lamp.
+     */
+    lamp_filter_kind?: FilterKind | undefined;
+    /**
+     * `lamp_filter`: its density. 0 to 3.
+     */
+    lamp_filter_density?: number | undefined;
+    /**
+     * `lamp_filter`: what it lets through in the red channel, relative to its clearest channel. 0 to 1.
+     */
+    lamp_filter_red_transmittance?: number | undefined;
+    /**
+     * `lamp_filter`: the same in the green channel. 0 to 1.
+     */
+    lamp_filter_green_transmittance?: number | undefined;
+    /**
+     * `lamp_filter`: the same in the blue channel. 0 to 1.
+     */
+    lamp_filter_blue_transmittance?: number | undefined;
+    /**
+     * `lamp_filter`: the same as a curve, to ask a maker for.
+     */
+    lamp_filter_transmittance?: Array<TransmittancePoint> | undefined;
+    /**
+     * `lamp_filter`: luminous flux left of each of the scene's lamps.
+     */
+    lamp_flux_left_lm?: Array<number> | undefined;
+    /**
+     * `come_closer`: distance from the lamps at which they lead. 0 to 20 m.
+     */
+    lamp_distance_m?: number | undefined;
+};
+
+/**
+ * A way out of two lights of different colour.
+ */
+export type WayOutKind = 'lamps_off' | 'lamp_filter' | 'balance_to_lamps' | 'come_closer';
+
+/**
+ * A way to pay for lost light, or to be rid of too much.
+ */
+export type WayToPay = {
+    /**
+     * What to change.
+     */
+    way: WayToPayKind;
+    /**
+     * The same in a sentence.
+     */
+    text: string;
+    /**
+     * Light or sensitivity that it gains; negative where it takes light away. -10000 to 10000 stop.
+     */
+    gains_stops: number;
+    /**
+     * Whether it is enough alone.
+     */
+    enough: boolean;
+    /**
+     * `iso`: the speed that it comes to. 1 to 1000000000000.
+     */
+    iso?: number | undefined;
+    /**
+     * `aperture`: the f-number that it comes to. 0 to 1000000.
+     */
+    f_number?: number | undefined;
+    /**
+     * `shutter`: the exposure time that it comes to. 0 to 60 s.
+     */
+    shutter_s?: number | undefined;
+    /**
+     * `neutral_density`: its density. 0 to 100.
+     */
+    neutral_density?: number | undefined;
+    /**
+     * `shallower`: the depth that it comes to. 0.1 to 100 m.
+     */
+    depth_m?: number | undefined;
+    /**
+     * `higher_sun`: the height of the sun that it comes to. 0 to 90 deg.
+     */
+    sun_elevation_deg?: number | undefined;
+    /**
+     * `lamp`: flux of a lamp with a beam of 100 degrees at 0.8 m that would do. 0 to 1000000000000 lm.
+     */
+    lamp_flux_lm?: number | undefined;
+};
+
+/**
+ * Something that pays for lost light, or takes too much of it away.
+ */
+export type WayToPayKind = 'iso' | 'aperture' | 'shutter' | 'lamp' | 'higher_sun' | 'shallower' | 'filter_off' | 'neutral_density';
+
+/**
+ * How to balance white, whether the camera can, and at which depths to do it again.
+ */
+export type WhiteBalanceAnswer = {
+    /**
+     * The scene that was answered.
+     */
+    scene: ResolvedScene;
+    /**
+     * How to balance.
+     */
+    method: BalanceMethod;
+    /**
+     * Depths at which to balance white on the way down; the first is where to start.
+     */
+    balance_depths_descending_m: Array<number>;
+    /**
+     * Depths at which to balance white on the way up; the first is where to start.
+     */
+    balance_depths_ascending_m: Array<number>;
+    /**
+     * Colour shift between two balances that was let pass (CIEDE2000). 0 to 1000.
+     */
+    balance_tolerance_delta_e00: number;
+    /**
+     * For lamps: the kelvin setting that comes nearest; absent otherwise. 0 to 1000000 K.
+     */
+    lamp_kelvin_setting_K?: number | undefined;
+    /**
+     * Cast that this kelvin setting leaves on a grey card (CIEDE2000); absent as it is.
+     */
+    lamp_kelvin_leaves_delta_e00?: ColourErrorEstimate | undefined;
+    /**
+     * The white balance at depths from shallow to deep.
+     */
+    depths: Array<BalanceAtDepth>;
+    /**
+     * What to do, in order.
+     */
+    procedure: Array<string>;
+    /**
+     * Why the answer is what it is, most important first.
+     */
+    reasons: Array<Reason>;
+    /**
+     * What to take care of before acting on it.
+     */
+    cautions: Array<Caution>;
+    /**
+     * What makes the answer uncertain, largest share first.
+     */
+    uncertainty: Array<UncertaintyCause>;
+    /**
+     * The model that answered.
+     */
+    model: ModelVersion;
+};

@@ -1,0 +1,24 @@
+export { Sunfathom } from "./client.js";
+export { type AnswerCache, type KeptAnswer, memoryCache } from "./core/cache.js";
+export {
+  AbortedError,
+  ConnectionError,
+  NotOfflineError,
+  ProblemError,
+  ResponseError,
+  SunfathomError,
+  TimeoutError,
+  UnexpectedResponseError,
+} from "./core/errors.js";
+export type {
+  Call,
+  CallOptions,
+  Fetch,
+  RateLimit,
+  ResponseMeta,
+  SunfathomOptions,
+} from "./core/types.js";
+export type * from "./generated/api.js";
+export * from "./generated/problems.js";
+export type * from "./generated/types.js";
+export { descriptionHash, descriptionVersion } from "./generated/version.js";
