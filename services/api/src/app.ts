@@ -1,15 +1,24 @@
 import Fastify, { type FastifyBaseLogger, type FastifyInstance } from "fastify";
+import { defaultExposure, type Exposure } from "./exposure.js";
 import { handleClientError } from "./http/client-error.js";
 import { handleError } from "./http/errors.js";
+import { takeOnlyJson } from "./http/json-body.js";
 import { KnownRoutes } from "./http/known-routes.js";
 import { OneLineLog } from "./http/log-controller.js";
+import { refuseOtherForms } from "./http/not-acceptable.js";
 import { notFoundHandler } from "./http/not-found.js";
 import { requestId } from "./http/request-id.js";
+import { limitSending } from "./http/send-limit.js";
 import { sendPlainProblem } from "./http/send-problem.js";
 import { defaultLimits, type Limits } from "./limits.js";
 import { sharedSchemas } from "./openapi/components.js";
+import { registerCors } from "./plugins/cors.js";
+import { registerHelmet } from "./plugins/helmet.js";
+import { registerMetrics } from "./plugins/metrics.js";
+import { registerRateLimit } from "./plugins/rate-limit.js";
 import { registerSwagger } from "./plugins/swagger.js";
 import { registerSwaggerUi } from "./plugins/swagger-ui.js";
+import { registerUnderPressure } from "./plugins/under-pressure.js";
 import { calculationRoutes } from "./routes/calculations.js";
 import { descriptionRoutes } from "./routes/description.js";
 import { healthRoutes } from "./routes/health.js";
@@ -23,11 +32,13 @@ import { referenceRoutes } from "./routes/reference.js";
 export async function createApp(
   logger?: FastifyBaseLogger,
   limits: Limits = defaultLimits,
+  exposure: Exposure = defaultExposure,
 ): Promise<FastifyInstance> {
   const app = Fastify({
     ...(logger === undefined ? {} : { loggerInstance: logger }),
     logController: new OneLineLog(),
     genReqId: requestId,
+    trustProxy: exposure.trustedProxies.length > 0 && [...exposure.trustedProxies],
     bodyLimit: limits.bodyBytes,
     requestTimeout: limits.requestTimeout_ms,
     connectionTimeout: limits.connectionTimeout_ms,
@@ -53,13 +64,21 @@ export async function createApp(
   });
   const routes = new KnownRoutes();
   routes.watch(app);
-  onlyJson(app);
+  app.server.maxConnections = limits.connections;
+  takeOnlyJson(app);
   leaveSchemasToAnswers(app);
   app.addHook("onRequest", (request, reply, done) => {
     reply.header("x-request-id", request.id);
     if ((request.raw.url ?? "").length <= limits.urlCharacters) done();
     else sendPlainProblem(reply, "url_too_long", `The URL has more than ${limits.urlCharacters} characters.`);
   });
+  limitSending(app, limits.sendTimeout_ms);
+  await registerHelmet(app);
+  await registerCors(app, exposure.corsOrigins);
+  await registerUnderPressure(app, limits);
+  await registerRateLimit(app, limits);
+  app.addHook("onRequest", refuseOtherForms);
+  if (exposure.metrics) registerMetrics(app);
   app.setErrorHandler(handleError);
   app.setNotFoundHandler(notFoundHandler(routes));
   for (const schema of sharedSchemas()) app.addSchema(schema);
@@ -71,16 +90,6 @@ export async function createApp(
   problemPageRoutes(app);
   descriptionRoutes(app);
   return app;
-}
-
-/** Takes JSON bodies and no others. A member called `__proto__` makes the body malformed. */
-function onlyJson(app: FastifyInstance): void {
-  app.removeAllContentTypeParsers();
-  app.addContentTypeParser(
-    "application/json",
-    { parseAs: "string" },
-    app.getDefaultJsonParser("error", "error"),
-  );
 }
 
 /**

@@ -1,45 +1,60 @@
+import { defaultExposure, type Exposure } from "./exposure.js";
+import { defaultLimits, type Limits } from "./limits.js";
+import { isNetwork, isOrigin, items, oneOf, switchOf, text, wholeNumber } from "./settings.js";
+
 /** What the environment says of this process. */
 export interface Config {
   host: string;
   port: number;
   logLevel: LogLevel;
+  limits: Limits;
+  exposure: Exposure;
+  /** After SIGTERM: how long readiness is denied before new connections are, for load balancers to look away. */
+  drain_ms: number;
+  /** Then: how long what was asked may take to be answered before the process ends all the same. */
+  grace_ms: number;
 }
 
 const logLevels = ["fatal", "error", "warn", "info", "debug", "trace", "silent"] as const;
 type LogLevel = (typeof logLevels)[number];
 
 /**
- * Reads the environment; no other module does.
- * @param env for example `process.env`; HOST (default 127.0.0.1), PORT (default 8080; 0 takes a free one) and LOG_LEVEL
- * (default info)
+ * Reads the environment; no other module does. DEVELOPERS.md lists the variables.
+ * @param env for example `process.env`
  * @throws Error that names the variable and what it can be; a bad value must stop the start, not surprise later
  */
 export function readConfig(env: Readonly<Record<string, string | undefined>>): Config {
   return {
-    host: readHost(env["HOST"]),
-    port: readPort(env["PORT"]),
-    logLevel: readLogLevel(env["LOG_LEVEL"]),
+    host: text(env, "HOST", "127.0.0.1", /^[^\s/]+$/, "a host name or address, such as 127.0.0.1"),
+    port: wholeNumber(env, "PORT", 8080, 0, 65535),
+    logLevel: oneOf(env, "LOG_LEVEL", "info", logLevels),
+    limits: {
+      ...defaultLimits,
+      requestsPerWindow: wholeNumber(env, "RATE_LIMIT_REQUESTS", defaultLimits.requestsPerWindow, 0, 1e9),
+      window_s: wholeNumber(env, "RATE_LIMIT_WINDOW_S", defaultLimits.window_s, 1, 86_400),
+      maxEventLoopDelay_ms: wholeNumber(
+        env,
+        "MAX_EVENT_LOOP_DELAY_MS",
+        defaultLimits.maxEventLoopDelay_ms,
+        0,
+        60_000,
+      ),
+      connections: wholeNumber(env, "MAX_CONNECTIONS", defaultLimits.connections, 1, 1_000_000),
+    },
+    exposure: {
+      corsOrigins:
+        env["CORS_ORIGINS"] === "*"
+          ? "*"
+          : items(env, "CORS_ORIGINS", isOrigin, "* or origins such as https://shop.example, between commas"),
+      trustedProxies: items(
+        env,
+        "TRUST_PROXY",
+        isNetwork,
+        "addresses or networks such as 10.0.0.0/8, or loopback, between commas",
+      ),
+      metrics: switchOf(env, "METRICS", defaultExposure.metrics),
+    },
+    drain_ms: wholeNumber(env, "DRAIN_MS", 1000, 0, 600_000),
+    grace_ms: wholeNumber(env, "GRACE_MS", 25_000, 0, 600_000),
   };
-}
-
-function readHost(value = "127.0.0.1"): string {
-  if (value === "" || /[\s/]/.test(value))
-    throw bad("HOST", value, "a host name or address, such as 127.0.0.1");
-  return value;
-}
-
-function readPort(value = "8080"): number {
-  const port = Number(value);
-  if (!/^\d{1,5}$/.test(value) || port > 65535) throw bad("PORT", value, "a whole number from 0 to 65535");
-  return port;
-}
-
-function readLogLevel(value = "info"): LogLevel {
-  const level = logLevels.find((name) => name === value);
-  if (level === undefined) throw bad("LOG_LEVEL", value, `one of ${logLevels.join(", ")}`);
-  return level;
-}
-
-function bad(name: string, value: string, allowed: string): Error {
-  return new Error(`${name} is ${JSON.stringify(value)}, but must be ${allowed}.`);
 }

@@ -1,4 +1,4 @@
-/** How much and how long a request may take. */
+/** How much and how long a request may take, and how many there may be. */
 export interface Limits {
   bodyBytes: number;
   urlCharacters: number;
@@ -18,6 +18,15 @@ export interface Limits {
   keepAliveTimeout_ms: number;
   /** From the head of a request to its answer; longer than the request may take to arrive, whose timeout is told apart. */
   handlerTimeout_ms: number;
+  /** From the answer's head to its last byte: whoever reads more slowly is cut off. */
+  sendTimeout_ms: number;
+  /** Connections at a time; more are closed at once. */
+  connections: number;
+  /** Requests of one client in a window; 0 for any number. */
+  requestsPerWindow: number;
+  window_s: number;
+  /** How late the event loop may run, on average over a second, before requests are turned away; 0 for however late. */
+  maxEventLoopDelay_ms: number;
 }
 
 /** Keep the numbers in step with the explanations of the problems body_too_large, url_too_long and headers_too_large. */
@@ -32,4 +41,9 @@ export const defaultLimits: Limits = {
   connectionTimeout_ms: 30_000,
   keepAliveTimeout_ms: 72_000,
   handlerTimeout_ms: 20_000,
+  sendTimeout_ms: 60_000,
+  connections: 4096,
+  requestsPerWindow: 1200,
+  window_s: 60,
+  maxEventLoopDelay_ms: 1000,
 };

@@ -2,24 +2,31 @@ import { pino } from "pino";
 import { createApp } from "./app.js";
 import { banner } from "./banner.js";
 import { readConfig } from "./config.js";
+import { logDestination, outliveReaders } from "./output.js";
+import { stopInOrder } from "./stop.js";
 
 try {
+  outliveReaders();
   const config = readConfig(process.env);
-  // Standard output is for the lines that tell a person where the service is; the log goes beside it.
-  const logger = pino({ level: config.logLevel, base: null }, pino.destination({ dest: 2, sync: false }));
-  const app = await createApp(logger);
+  const logger = pino({ level: config.logLevel, base: null }, logDestination());
+  const app = await createApp(logger, config.limits, config.exposure);
+  let stopping = false;
+  const stop = (signal: NodeJS.Signals) => {
+    // Whoever asks twice means now.
+    if (stopping) process.exit(1);
+    stopping = true;
+    logger.info({ signal }, "stopping: what was asked is answered");
+    // A person at the keyboard has no load balancer to wait for.
+    const drain_ms = signal === "SIGINT" ? 0 : config.drain_ms;
+    void stopInOrder(app, { drain_ms, grace_ms: config.grace_ms, exit: (status) => process.exit(status) });
+  };
+  for (const signal of ["SIGTERM", "SIGINT"] as const) process.on(signal, stop);
   const address = await app.listen({
     host: config.host,
     port: config.port,
     listenTextResolver: () => "listening",
   });
   console.log(banner(address));
-  for (const signal of ["SIGTERM", "SIGINT"] as const) {
-    process.once(signal, () => {
-      logger.info({ signal }, "stopping: what was asked is answered, nothing new is taken");
-      void app.close();
-    });
-  }
 } catch (error) {
   console.error(error instanceof Error ? error.message : error);
   process.exitCode = 1;

@@ -42,6 +42,11 @@ export const problemKinds = {
     title: "This path does not take this method.",
     explanation: "The `Allow` header lists the methods that it takes.",
   },
+  not_acceptable: {
+    status: 406,
+    title: "The answer has no form that the caller takes.",
+    explanation: "Answers are `application/json`: let the `Accept` header include it, or leave it out.",
+  },
   request_timeout: {
     status: 408,
     title: "The request did not arrive in time.",
@@ -78,6 +83,12 @@ export const problemKinds = {
     status: 431,
     title: "The headers are too large.",
     explanation: "The request line and all headers together may have 16 kB.",
+  },
+  too_many_requests: {
+    status: 429,
+    title: "The caller has sent too many requests.",
+    explanation:
+      "`RateLimit-Policy` says how many are taken in how many seconds, `RateLimit` what is left. Try again after the time in `Retry-After`.",
   },
   internal_error: {
     status: 500,

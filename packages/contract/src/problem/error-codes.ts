@@ -1,6 +1,7 @@
 /** What can be wrong with one field, by the code that its error carries. Cross-field rules add theirs, see `sceneRules`. */
 export const fieldErrorCodes = {
   unknown_field: "There is no field of this name.",
+  repeated_field: "A name stands twice in one object, and only one of its values could be heard.",
   missing_field: "A field that must be there is not.",
   wrong_type: "The value has another JSON type than the field takes.",
   out_of_range: "The number is outside the field's range.",

@@ -1,6 +1,7 @@
 import type { ProblemCode } from "@sunfathom/contract";
 import type { FastifyError, FastifyReply, FastifyRequest } from "fastify";
-import { sendPlainProblem } from "./send-problem.js";
+import { notUtf8, RepeatedField } from "./json-body.js";
+import { sendPlainProblem, sendProblem } from "./send-problem.js";
 
 /** What the framework refuses before a handler sees it, by its error code. */
 const refusals: Readonly<Record<string, { code: ProblemCode; detail: string }>> = {
@@ -13,6 +14,7 @@ const refusals: Readonly<Record<string, { code: ProblemCode; detail: string }>> 
     code: "unsupported_media_type",
     detail: "The body has no Content-Type.",
   },
+  [notUtf8]: { code: "malformed_json", detail: "The body is not UTF-8." },
   FST_ERR_CTP_EMPTY_JSON_BODY: { code: "malformed_json", detail: "The body is empty." },
   FST_ERR_CTP_INVALID_JSON_BODY: { code: "malformed_json", detail: "The body cannot be read as JSON." },
   FST_ERR_CTP_INVALID_CONTENT_LENGTH: {
@@ -24,11 +26,16 @@ const refusals: Readonly<Record<string, { code: ProblemCode; detail: string }>> 
     code: "not_found",
     detail: "No name is as long as the last part of this path.",
   },
+  FST_UNDER_PRESSURE: { code: "unavailable", detail: "The service has more to do than it can." },
   FST_ERR_HANDLER_TIMEOUT: { code: "unavailable", detail: "The answer took too long." },
 };
 
 /** Turns an error into a problem. What is not the caller's doing is logged, and says nothing of the inside. */
 export function handleError(error: FastifyError, request: FastifyRequest, reply: FastifyReply): void {
+  if (error instanceof RepeatedField) {
+    sendProblem(reply, error.problem());
+    return;
+  }
   const refusal = refusals[error.code];
   if (refusal === undefined) {
     request.log.error({ err: error }, "request failed");

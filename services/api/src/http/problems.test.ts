@@ -8,7 +8,10 @@ import { createApp } from "../app.js";
 import { defaultLimits } from "../limits.js";
 
 let app: FastifyInstance;
+let strict: FastifyInstance;
 beforeAll(async () => {
+  strict = await createApp(undefined, { ...defaultLimits, requestsPerWindow: 1 });
+  await strict.ready();
   app = await createApp(undefined, {
     ...defaultLimits,
     headersTimeout_ms: 200,
@@ -22,7 +25,7 @@ beforeAll(async () => {
   app.get("/test/takes-long", () => new Promise(() => {}));
   await app.listen({ host: "127.0.0.1", port: 0 });
 });
-afterAll(() => app.close());
+afterAll(() => Promise.all([app.close(), strict.close()]));
 
 interface Response {
   status: number;
@@ -73,6 +76,7 @@ const causes: Record<(typeof problemCodes)[number], () => Promise<Response>> = {
   malformed_request: () => raw("HELLO\r\n\r\n"),
   not_found: () => via(request(app.server).get("/v1/atenuation")),
   method_not_allowed: () => via(request(app.server).delete("/v1/attenuation")),
+  not_acceptable: () => via(request(app.server).get("/v1/models").set("Accept", "text/html")),
   request_timeout: () =>
     raw(
       "POST /v1/attenuation HTTP/1.1\r\nHost: a\r\nContent-Type: application/json\r\nContent-Length: 50\r\n\r\n{",
@@ -84,6 +88,10 @@ const causes: Record<(typeof problemCodes)[number], () => Promise<Response>> = {
     via(request(app.server).post("/v1/attenuation").set("Content-Type", "text/plain").send("IB")),
   outside_the_model: () => via(post({ ...scene, sun_elevation_deg: 1 })),
   headers_too_large: () => raw(`GET / HTTP/1.1\r\nHost: a\r\nX-Long: ${"a".repeat(20000)}\r\n\r\n`),
+  too_many_requests: async () => {
+    await request(strict.server).get("/v1/models");
+    return via(request(strict.server).get("/v1/models"));
+  },
   internal_error: () => via(request(app.server).get("/test/breaks")),
   unavailable: () => via(request(app.server).get("/test/takes-long")),
 };

@@ -2,7 +2,7 @@ import type { Operation } from "@sunfathom/answers";
 import { reference, sceneExamples } from "@sunfathom/contract";
 import { queryFieldNames } from "../http/query.js";
 import { fieldsOf, schemaOf } from "./components.js";
-import { etagHeaders, problemResponses, requestIdHeader } from "./responses.js";
+import { commonHeaders, etagHeaders, problemResponses } from "./responses.js";
 import { withoutReference } from "./without-reference.js";
 
 const tags = ["Calculations"];
@@ -23,7 +23,7 @@ export function calculationByPost(operation: Operation): object {
       },
     },
     response: {
-      200: answer(operation, requestIdHeader),
+      200: answer(operation, commonHeaders),
       ...problemResponses([
         "invalid_scene",
         "invalid_query",

@@ -20,8 +20,21 @@ export const requestIdHeader: Record<string, Header> = {
   },
 };
 
-export const etagHeaders: Record<string, Header> = {
+/** What every answer that counts against the limit says of it. */
+export const commonHeaders: Record<string, Header> = {
   ...requestIdHeader,
+  "RateLimit-Policy": {
+    type: "string",
+    description: "How many requests (`q`) of one client are taken in how many seconds (`w`).",
+  },
+  RateLimit: {
+    type: "string",
+    description: "How many requests are left (`r`), and for how many seconds that holds (`t`).",
+  },
+};
+
+export const etagHeaders: Record<string, Header> = {
+  ...commonHeaders,
   ETag: {
     type: "string",
     description: "Strong tag of this answer: send it as `If-None-Match`, and a 304 costs no computing.",
@@ -29,12 +42,27 @@ export const etagHeaders: Record<string, Header> = {
   "Cache-Control": { type: "string", description: "Keep the answer, but ask before using it again." },
 };
 
+const retryAfter: Header = { type: "string", description: "Seconds after which to try again." };
+
+/** Headers that a kind of problem brings. */
+const headersOf: Partial<Record<ProblemCode, Record<string, Header>>> = {
+  method_not_allowed: { Allow: { type: "string", description: "The methods that the path takes." } },
+  unsupported_media_type: {
+    Accept: { type: "string", description: "The media type that is understood." },
+    "Accept-Encoding": { type: "string", description: "The content encoding that is understood." },
+  },
+  too_many_requests: { "Retry-After": retryAfter },
+  unavailable: { "Retry-After": retryAfter },
+};
+
 /** Any request can meet these. */
 const everywhere: readonly ProblemCode[] = [
   "malformed_request",
+  "not_acceptable",
   "request_timeout",
   "url_too_long",
   "headers_too_large",
+  "too_many_requests",
   "internal_error",
   "unavailable",
 ];
@@ -61,7 +89,7 @@ function problemResponse(codes: readonly ProblemCode[]): object {
   const [first] = refs;
   return {
     description: codes.map((code) => problemKinds[code].title).join(" Or: "),
-    headers: requestIdHeader,
+    headers: Object.assign({}, commonHeaders, ...codes.map((code) => headersOf[code])),
     content: {
       "application/problem+json": {
         schema: refs.length === 1 ? first : { oneOf: refs },

@@ -1,0 +1,14 @@
+/** What the service shows to the outside and whom it trusts there. */
+export interface Exposure {
+  /** Origins whose pages may read answers: none, every one (`*`), or those listed. */
+  corsOrigins: "*" | readonly string[];
+  /**
+   * Addresses and networks of the proxies whose `X-Forwarded-For` is believed; nobody's when empty. Believed of anyone,
+   * a caller would have as many addresses, and so limits, as it likes.
+   */
+  trustedProxies: readonly string[];
+  /** Whether `/metrics` is there. */
+  metrics: boolean;
+}
+
+export const defaultExposure: Exposure = { corsOrigins: [], trustedProxies: [], metrics: true };

@@ -1,0 +1,21 @@
+/** From least to most specific. */
+const ranges = ["*/*", "application/*", "application/json"];
+
+/**
+ * Whether an `Accept` header takes JSON (RFC 9110, section 12.5.1): the most specific range that fits decides, and a
+ * weight of 0 refuses. No header takes everything; parameters of a range other than its weight are not looked at.
+ */
+export function acceptsJson(accept: string | undefined): boolean {
+  if (accept === undefined || accept.trim() === "" || accept === "*/*") return true;
+  let takes = false;
+  let rank = -1;
+  for (const range of accept.toLowerCase().split(",")) {
+    const [type = "", ...parameters] = range.split(";").map((part) => part.trim());
+    const found = ranges.indexOf(type);
+    if (found === -1 || found < rank) continue;
+    const welcome = !parameters.some((parameter) => /^q=0(\.0{0,3})?$/.test(parameter));
+    takes = found === rank ? takes || welcome : welcome;
+    rank = found;
+  }
+  return takes;
+}

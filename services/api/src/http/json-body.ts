@@ -1,0 +1,57 @@
+import { problem } from "@sunfathom/answers";
+import type { FieldErrorCode, Problem } from "@sunfathom/contract";
+import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import { repeatedName } from "./repeated-name.js";
+import { sendPlainProblem } from "./send-problem.js";
+
+export const notUtf8 = "ERR_ENCODING_INVALID_ENCODED_DATA";
+
+/** A name that stands twice in an object of the body. */
+export class RepeatedField extends Error {
+  constructor(readonly pointer: string) {
+    super(`${pointer} is repeated`);
+  }
+
+  problem(): Problem {
+    const code: FieldErrorCode = "repeated_field";
+    const message = "The name stands twice in its object.";
+    const error = { pointer: this.pointer, code, message, allowed: "each name once" };
+    return problem("invalid_scene", `${this.pointer}: ${message}`, [error]);
+  }
+}
+
+/**
+ * Takes JSON bodies and no others: in UTF-8 (RFC 8259, section 8.1), each name once (RFC 7493, section 2.3), and no
+ * member called `__proto__`.
+ */
+export function takeOnlyJson(app: FastifyInstance): void {
+  const utf8 = new TextDecoder("utf-8", { fatal: true });
+  const parse = app.getDefaultJsonParser("error", "error");
+  app.removeAllContentTypeParsers();
+  app.addHook("onRequest", refuseEncodings);
+  app.addContentTypeParser("application/json", { parseAs: "buffer" }, (request, body, done) => {
+    let text: string;
+    try {
+      text = utf8.decode(Buffer.from(body));
+    } catch (error) {
+      done(error instanceof Error ? error : new Error(String(error)));
+      return;
+    }
+    parse(request, text, (error, value) => {
+      const repeated = error === null ? repeatedName(text) : undefined;
+      if (repeated === undefined) done(error, value);
+      else done(new RepeatedField(repeated));
+    });
+  });
+}
+
+/** A body that is packed could unpack to any size: none is taken (RFC 9110, section 8.4 and 15.5.16). */
+function refuseEncodings(request: FastifyRequest, reply: FastifyReply, done: () => void): void {
+  const encoding = request.headers["content-encoding"];
+  if (encoding === undefined || ["", "identity"].includes(encoding.trim().toLowerCase())) {
+    done();
+    return;
+  }
+  reply.header("accept-encoding", "identity");
+  sendPlainProblem(reply, "unsupported_media_type", "The body has a content encoding, and none is taken.");
+}

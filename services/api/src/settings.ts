@@ -1,0 +1,82 @@
+import { isIP } from "node:net";
+
+type Environment = Readonly<Record<string, string | undefined>>;
+
+/** The text of a variable. @throws Error that names it where it does not have the form */
+export function text(
+  env: Environment,
+  name: string,
+  fallback: string,
+  form: RegExp,
+  allowed: string,
+): string {
+  const value = env[name] ?? fallback;
+  if (!form.test(value)) throw bad(name, value, allowed);
+  return value;
+}
+
+/** A whole number, in plain digits. @throws Error that names the variable */
+export function wholeNumber(
+  env: Environment,
+  name: string,
+  fallback: number,
+  min: number,
+  max: number,
+): number {
+  const value = env[name] ?? String(fallback);
+  const number = Number(value);
+  if (!/^\d{1,10}$/.test(value) || number < min || number > max) {
+    throw bad(name, value, `a whole number from ${min} to ${max}`);
+  }
+  return number;
+}
+
+/** One of some words. @throws Error that names the variable */
+export function oneOf<T extends string>(
+  env: Environment,
+  name: string,
+  fallback: T,
+  options: readonly T[],
+): T {
+  const value = env[name] ?? fallback;
+  const option = options.find((word) => word === value);
+  if (option === undefined) throw bad(name, value, `one of ${options.join(", ")}`);
+  return option;
+}
+
+/** `on` or `off`. @throws Error that names the variable */
+export function switchOf(env: Environment, name: string, fallback: boolean): boolean {
+  return oneOf(env, name, fallback ? "on" : "off", ["on", "off"]) === "on";
+}
+
+/** What stands between commas, each of which `fits`; empty where the variable is not there. @throws Error that names it */
+export function items(
+  env: Environment,
+  name: string,
+  fits: (item: string) => boolean,
+  allowed: string,
+): string[] {
+  const value = env[name];
+  if (value === undefined) return [];
+  const all = value.split(",").map((item) => item.trim());
+  if (!all.every(fits)) throw bad(name, value, allowed);
+  return all;
+}
+
+/** Scheme, host and port as browsers write them (RFC 6454, section 6.2). */
+export function isOrigin(text: string): boolean {
+  return URL.canParse(text) && /^https?:$/.test(new URL(text).protocol) && new URL(text).origin === text;
+}
+
+/** An IP address or network, or `loopback`. */
+export function isNetwork(text: string): boolean {
+  if (text === "loopback") return true;
+  const [address = "", bits, ...rest] = text.split("/");
+  const family = isIP(address);
+  if (family === 0 || rest.length > 0) return false;
+  return bits === undefined || (/^\d{1,3}$/.test(bits) && Number(bits) <= (family === 4 ? 32 : 128));
+}
+
+function bad(name: string, value: string, allowed: string): Error {
+  return new Error(`${name} is ${JSON.stringify(value)}, but must be ${allowed}.`);
+}
