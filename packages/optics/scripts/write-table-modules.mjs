@@ -2,18 +2,11 @@
 // `--check` writes nothing and fails when a module differs from what its table gives.
 import { readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { readCsv } from "./read-csv.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const GRID = { from: 380, to: 780, step: 5 };
 
-const readCsv = (name) => {
-  const [head, ...lines] = readFileSync(`${root}tables/${name}.csv`, "utf8").trim().split(/\r?\n/);
-  const keys = head.split(",");
-  return lines.map((line) => {
-    const cells = line.split(",");
-    return Object.fromEntries(keys.map((key, i) => [key, cells[i] ?? ""]));
-  });
-};
 const num = (cell) => (cell === "" ? null : Number(cell));
 const within =
   (from, to, step = 0) =>

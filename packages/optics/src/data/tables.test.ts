@@ -40,12 +40,22 @@ const SHA_256: Record<string, string> = {
 describe("published tables", () => {
   it("are, byte for byte, the ones that were checked against their publications", () => {
     const found = Object.fromEntries(
-      readdirSync(TABLES).map((file) => {
-        const text = readFileSync(new URL(file, TABLES), "utf8").replaceAll("\r\n", "\n");
-        return [file, createHash("sha256").update(text).digest("hex")];
-      }),
+      readdirSync(TABLES)
+        .filter((file) => file !== "SOURCES.md")
+        .map((file) => {
+          const text = readFileSync(new URL(file, TABLES), "utf8").replaceAll("\r\n", "\n");
+          return [file, createHash("sha256").update(text).digest("hex")];
+        }),
     );
     expect(found).toEqual(SHA_256);
+  });
+
+  it("each have a line in SOURCES.md with the publication", () => {
+    const lines = readFileSync(new URL("SOURCES.md", TABLES), "utf8").split("\n");
+    for (const file of Object.keys(SHA_256)) {
+      const line = lines.find((text) => text.includes(`\`${file}\``));
+      expect(line, file).toMatch(file.endsWith(".csv") ? /^\| `[^|]+\|[^|]+\|[^|]*\d[^|]*\|[^|]+\| [AB] +\|$/ : /./);
+    }
   });
 
   it("give the modules beside this test, number by number", () => {
