@@ -8,7 +8,7 @@ export function problemsModule({ document }) {
   const kinds = Object.entries(document.components.schemas).flatMap(([name, schema]) => {
     const type = schema.properties?.["type"]?.enum?.[0];
     const isProblem = name.endsWith("Problem") && typeof type === "string";
-    return isProblem ? [{ type, error: name.replace(/Problem$/, "Error"), schema }] : [];
+    return isProblem ? [{ type, error: name.replace(/(Error)?Problem$/, "Error"), schema }] : [];
   });
   if (kinds.length === 0) throw new Error("The description has no problems.");
   const classes = kinds.map(({ error, schema }) => {

@@ -23,10 +23,10 @@ export class HeadersTooLargeError extends ProblemError {
 /**
  * The service failed. Nothing is wrong with the request. `request_id` finds the failure in the log of the service. Status 500.
  * @example
- * if (error instanceof InternalErrorError) console.error(error.detail, error.requestId);
+ * if (error instanceof InternalError) console.error(error.detail, error.requestId);
  */
-export class InternalErrorError extends ProblemError {
-  override readonly name = "InternalErrorError";
+export class InternalError extends ProblemError {
+  override readonly name = "InternalError";
 }
 
 /**
@@ -161,7 +161,7 @@ export class UrlTooLongError extends ProblemError {
 export const problemErrors: Readonly<Record<string, typeof ProblemError>> = {
   "/problems/body-too-large": BodyTooLargeError,
   "/problems/headers-too-large": HeadersTooLargeError,
-  "/problems/internal-error": InternalErrorError,
+  "/problems/internal-error": InternalError,
   "/problems/invalid-query": InvalidQueryError,
   "/problems/invalid-scene": InvalidSceneError,
   "/problems/malformed-json": MalformedJsonError,
