@@ -9,7 +9,10 @@ const hash = createHash("sha256");
 for (const name of ["optics", "planner"]) {
   const files = readdirSync(`${packages}${name}/src`, { recursive: true, encoding: "utf8" })
     .map((file) => file.replaceAll("\\", "/"))
-    .filter((file) => file.endsWith(".ts") && !/\.test(-support)?\.ts$/.test(file) && !file.startsWith("generated/"))
+    .filter(
+      (file) =>
+        file.endsWith(".ts") && !/\.test(-support)?\.ts$/.test(file) && !file.startsWith("generated/"),
+    )
     .sort();
   for (const file of files) {
     hash.update(`${name}/${file}\n`);
