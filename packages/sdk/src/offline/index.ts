@@ -1,4 +1,10 @@
-import { answer, modelVersion, operations, readReference, references } from "@sunfathom/answers";
+import {
+  answer,
+  modelVersion as builtInVersion,
+  operations,
+  readReference,
+  references,
+} from "@sunfathom/answers";
 import { callOf, type Done } from "../core/call.js";
 import { AbortedError, NotOfflineError } from "../core/errors.js";
 import { problemError } from "../core/problem.js";
@@ -6,7 +12,12 @@ import type { CallOptions, Input, Operation, Send } from "../core/types.js";
 import { withModelVersion } from "../core/with-model-version.js";
 import { Api } from "../generated/api.js";
 
-export { modelVersion };
+/**
+ * Version of the model that this package computes with. The service says its own in every answer, as `model.version`.
+ * @example
+ * const client = new Sunfathom({ baseUrl, expectModelVersion: modelVersion });
+ */
+export const modelVersion: string = builtInVersion;
 
 /** What holds for every call of an offline client. */
 export interface OfflineOptions {

@@ -1,0 +1,164 @@
+// The client against the real service: what it hands on is what a POST answers, and what it computes offline is the same
+// to the byte. Operations are taken from the client, so that a new one is held to this by being there.
+import { createApp } from "@sunfathom/api";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import {
+  type Call,
+  memoryCache,
+  type ProblemError,
+  type Scene,
+  Sunfathom,
+} from "../../packages/sdk/src/index.js";
+import { modelVersion, OfflineSunfathom } from "../../packages/sdk/src/offline/index.js";
+import { scenesAsSent } from "../support/scenes-as-sent.js";
+
+type Calculate = (scene: Scene) => Call<object>;
+type Read = () => Call<object>;
+
+let app: Awaited<ReturnType<typeof createApp>>;
+let baseUrl: string;
+let online: Sunfathom;
+let caching: Sunfathom;
+const offline = new OfflineSunfathom();
+
+beforeAll(async () => {
+  app = await createApp();
+  baseUrl = await app.listen({ host: "127.0.0.1", port: 0 });
+  online = new Sunfathom({ baseUrl });
+  caching = new Sunfathom({ baseUrl, cache: memoryCache() });
+});
+afterAll(() => app.close());
+
+const methodsOf = (group: object) =>
+  Object.getOwnPropertyNames(Object.getPrototypeOf(group)).filter((name) => name !== "constructor");
+const calculations = methodsOf(offline.calculations);
+const references = methodsOf(offline.reference);
+
+/** A method of a group, by its name. */
+function method<Method>(group: object, name: string): Method {
+  const found = Reflect.get(group, name);
+  if (typeof found !== "function") throw new Error(`There is no method ${name}.`);
+  return found.bind(group);
+}
+
+/** `filter-choice` for `filterChoice`. */
+const kebab = (name: string) => name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+
+async function posted(name: string, scene: object): Promise<string> {
+  const response = await fetch(`${baseUrl}/v1/${kebab(name)}`, {
+    method: "POST",
+    headers: { "content-type": "application/json" },
+    body: JSON.stringify(scene),
+  });
+  return response.text();
+}
+
+it("there are calculations and reference data to hold to this", () => {
+  expect(calculations).toEqual(
+    expect.arrayContaining(["attenuation", "filterChoice", "exposureLoss", "mixedLight"]),
+  );
+  expect(references).toEqual(["waterTypes", "filterKinds", "models"]);
+});
+
+describe.each(calculations)("%s", (name) => {
+  it.each(Object.entries(scenesAsSent))(
+    "answers %s as a POST does, online and offline",
+    async (_name, scene) => {
+      const bytes = await posted(name, scene);
+      expect(JSON.parse(bytes)).toHaveProperty("model.version", modelVersion);
+      const { data, meta } = await method<Calculate>(online.calculations, name)(scene).withResponse();
+      expect(JSON.stringify(data)).toBe(bytes);
+      expect(meta).toMatchObject({ source: "service", attempts: 1, requestId: expect.any(String) });
+      const here = await method<Calculate>(offline.calculations, name)(scene).withResponse();
+      expect(JSON.stringify(here.data)).toBe(bytes);
+      expect(here.meta).toEqual({ source: "offline", attempts: 1 });
+    },
+  );
+
+  it("is confirmed by its tag, without computing again", async () => {
+    const ask = () => method<Calculate>(caching.calculations, name)(scenesAsSent["dark_and_green"] ?? {});
+    const first = await ask().withResponse();
+    const second = await ask().withResponse();
+    expect([first.meta.source, second.meta.source]).toEqual(["service", "cache"]);
+    expect(second.meta.etag).toMatch(/^"/);
+    expect(second.data).toEqual(first.data);
+  });
+});
+
+describe.each(references)("%s", (name) => {
+  it("is the same online and offline", async () => {
+    const data = await method<Read>(online.reference, name)();
+    expect(JSON.stringify(await method<Read>(offline.reference, name)())).toBe(JSON.stringify(data));
+  });
+});
+
+describe("a scene that cannot be answered", () => {
+  const wrong: Record<string, object> = {
+    "with a misspelt name": { water_type: "IB", dept_m: 12 },
+    "with values out of range": { water_type: "1B", depth_m: -1, iso: Number.NaN },
+    "outside the model": { water_type: "IB", depth_m: 12, sun_elevation_deg: 0 },
+    "for another model": { water_type: "IB", depth_m: 12, expect_model_version: "000000000000" },
+    "with half a group": { water_type: "IB", depth_m: 12, lamp_flux_lm: 4000, filter_kind: "red" },
+  };
+
+  const problem = async (client: Sunfathom | OfflineSunfathom, scene: object): Promise<ProblemError> => {
+    const answered = await client.calculations.attenuation(scene).catch((error: unknown) => error);
+    if (answered instanceof Error && "errors" in answered) return answered as ProblemError;
+    throw new Error(`no problem: ${JSON.stringify(answered)}`);
+  };
+
+  it.each(Object.entries(wrong))(
+    "%s is the same problem online, offline and as a GET",
+    async (_how, scene) => {
+      const said = await problem(online, scene);
+      expect(said.name).toMatch(/^(InvalidScene|OutsideTheModel|ModelVersionMismatch)Error$/);
+      const plain = ({ name, type, title, status, code, detail, errors }: ProblemError) => ({
+        name,
+        type,
+        title,
+        status,
+        code,
+        detail,
+        errors,
+      });
+      expect(plain(await problem(offline, scene))).toEqual(plain(said));
+      expect(plain(await problem(caching, scene))).toEqual(plain(said));
+      expect(said.requestId).toEqual(expect.any(String));
+    },
+  );
+
+  it("says the nearest right name", async () => {
+    const said = await problem(online, wrong["with a misspelt name"] ?? {});
+    expect(said.errors.find(({ pointer }) => pointer === "/dept_m")?.did_you_mean).toBe("depth_m");
+  });
+});
+
+describe("a version of the model that is expected", () => {
+  it.each(["online", "offline"])("is asked for with every scene, %s", async (where) => {
+    const clientFor = (expectModelVersion: string) =>
+      where === "online"
+        ? new Sunfathom({ baseUrl, expectModelVersion })
+        : new OfflineSunfathom({ expectModelVersion });
+    const scene = { water_type: "IB", depth_m: 12 } as const;
+    const answer = await clientFor(modelVersion).calculations.attenuation(scene);
+    expect(answer.model.version).toBe(modelVersion);
+    await expect(clientFor("000000000000").calculations.attenuation(scene)).rejects.toMatchObject({
+      name: "ModelVersionMismatchError",
+      status: 409,
+    });
+  });
+});
+
+describe("what only a service can say", () => {
+  it("is said online, and refused offline", async () => {
+    expect(await online.service.readiness()).toEqual({ status: "ready" });
+    expect((await online.service.problemKind("invalid-scene")).type).toBe("/problems/invalid-scene");
+    await expect(offline.service.readiness()).rejects.toMatchObject({ name: "NotOfflineError" });
+    await expect(online.service.problemKind("no-such")).rejects.toMatchObject({ name: "NotFoundError" });
+  });
+
+  it("and an aborted call is aborted offline too", async () => {
+    const call = offline.reference.models({ signal: AbortSignal.abort() });
+    await expect(call).rejects.toMatchObject({ name: "AbortedError" });
+  });
+});
