@@ -1,0 +1,255 @@
+// The search, not the physics: against brute force, against other shapes of filter, and with what is owned.
+import type { FilterShape } from "@sunfathom/optics";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { atNight, daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
+import { conditionsOf } from "../light/conditions.js";
+import type { FilterChoiceAnswer } from "../result/filter-choice.js";
+import type { KitItem, Scene } from "../scene/scene.js";
+import { NOMINAL } from "../uncertainty/nuisance.js";
+import { type Candidate, GRID, NO_FILTER } from "./candidates.js";
+import { cheapest, costOf, type Scored, WORTHWHILE_DELTA_E00 } from "./decide.js";
+import { filterChoice } from "./filter-choice.js";
+import { judge } from "./merits.js";
+
+const hundredths = Array.from({ length: 160 }, (_, i) => (i + 1) / 100);
+const EVERY_HUNDREDTH: readonly Candidate[] = [
+  NO_FILTER,
+  ...(["red", "magenta"] as const).flatMap((kind) => hundredths.map((density) => ({ kind, density }))),
+];
+
+function scored(scene: Scene, candidates: readonly Candidate[], filterShape: FilterShape = {}): Scored[] {
+  const judged = judge(conditionsOf(scene), { ...NOMINAL, filterShape }, [scene.min_depth_m], candidates);
+  return judged.map(({ candidate, merits }) => ({ candidate, delta_e00: merits[0].delta_e00 }));
+}
+/** Colour error, and what a filter has to earn. */
+const advisedCost = ({ filter_kind, colour_error_delta_e00 }: FilterChoiceAnswer): number =>
+  costOf({ kind: filter_kind }, colour_error_delta_e00.likely);
+const cost = ({ candidate, delta_e00 }: Scored): number => costOf(candidate, delta_e00);
+
+describe("the search", () => {
+  it.each([
+    ["I", 50, 5],
+    ["IB", 45, 10],
+    ["IB", 50, 3.5],
+    ["II", 30, 8],
+    ["III", 60, 6],
+    ["1C", 45, 6],
+    ["3C", 50, 8],
+    ["3C", 40, 14],
+    ["5C", 40, 4],
+    ["7C", 50, 3],
+  ] as const)(
+    "%s, sun %d, %d m: no density in hundredths of either kind is better by 1 %",
+    (type, sun, depth) => {
+      const scene = daylightScene(type, sun, depth);
+      const answer = filterChoice(scene);
+      const best = cheapest(scored(scene, EVERY_HUNDREDTH));
+      expect(answer.filter_kind).toBe(best.candidate.kind);
+      expect(advisedCost(answer)).toBeLessThan(1.01 * cost(best));
+      expect(advisedCost(answer)).toBeGreaterThanOrEqual(cost(best) - 1e-9);
+    },
+  );
+
+  it("over a range: no density in twentieths leaves a lower mean error by 1 %", () => {
+    const scene = daylightScene("IB", 40, 5, 18);
+    const answer = filterChoice(scene);
+    const depths = answer.depths.map((d) => d.depth_m);
+    const twentieths = EVERY_HUNDREDTH.filter((_, i) => i % 5 === 0);
+    const errors = judge(conditionsOf(scene), NOMINAL, depths, twentieths).map(
+      ({ merits }) => merits.reduce((sum, m) => sum + m.delta_e00, 0) / merits.length,
+    );
+    expect(answer.colour_error_delta_e00.likely).toBeLessThan(1.01 * Math.min(...errors));
+  });
+
+  it.each([
+    ["I", 15],
+    ["IA", 15],
+    ["IB", 15],
+    ["II", 7],
+  ] as const)(
+    "in blue %s the density does not fall with depth down to a depth of diminishing gain, %d m or deeper; past it, it does not rise",
+    (type, from) => {
+      const depths = [4, 5, 7, 10, 15, 18, 22, 26, 30, 35];
+      const densities = depths.map(
+        (depth) => filterChoice(daylightScene(type, 50, depth)).filter_density ?? 0,
+      );
+      const peak = densities.lastIndexOf(Math.max(...densities));
+      expect(depths[peak]).toBeGreaterThanOrEqual(from);
+      // Densities are found in steps of 0.05.
+      for (let i = 1; i < depths.length; i++) {
+        const change = densities[i] - densities[i - 1];
+        if (i <= peak) expect(change).toBeGreaterThanOrEqual(-0.05 - 1e-9);
+        else expect(change).toBeLessThanOrEqual(0.05 + 1e-9);
+      }
+    },
+  );
+});
+
+describe("other plausible shapes of filter", () => {
+  const DEPTHS: [string, number[]][] = [
+    ["I", [3, 5, 10, 20]],
+    ["IB", [2, 4, 5, 10, 18]],
+    ["II", [3, 5, 10, 20]],
+    ["III", [3, 6, 12]],
+    ["1C", [2, 4, 8, 15]],
+    ["3C", [2, 3, 5, 8, 12]],
+    ["5C", [2, 4, 10]],
+    ["7C", [2, 6, 10]],
+    ["9C", [1, 6]],
+  ];
+  /** An edge elsewhere, a band narrower or wider: each about one in ten (assumed; filter curves have no standard). */
+  const SHAPES: FilterShape[] = [
+    { shift_nm: -10 },
+    { shift_nm: 10 },
+    { widthScale: 0.75 },
+    { widthScale: 1.35 },
+  ];
+
+  it.each(DEPTHS)(
+    "%s: the kind advised is the same under each, or is reported as a near tie",
+    (type, depths) => {
+      for (const depth of depths) {
+        const scene = daylightScene(type, 50, depth);
+        const { filter_kind, verdict } = filterChoice(scene);
+        if (verdict === "near_tie") continue;
+        for (const shape of SHAPES)
+          expect(cheapest(scored(scene, GRID, shape)).candidate.kind).toBe(filter_kind);
+      }
+    },
+  );
+
+  it("two departures at once turn what is called clear only in the shallows of coastal water, and by less than what is worth mounting", () => {
+    const turned: string[] = [];
+    for (const [type, depths] of DEPTHS) {
+      for (const depth of depths) {
+        const scene = daylightScene(type, 50, depth);
+        const { filter_kind, verdict } = filterChoice(scene);
+        if (verdict === "near_tie") continue;
+        for (const shape of [
+          { shift_nm: -10, widthScale: 0.75 },
+          { shift_nm: 10, widthScale: 1.35 },
+        ]) {
+          const all = scored(scene, GRID, shape);
+          const ours = cheapest(all.filter(({ candidate }) => candidate.kind === filter_kind));
+          if (cheapest(all).candidate.kind !== filter_kind) turned.push(`${type} ${depth} m`);
+          expect(cost(ours) - cost(cheapest(all))).toBeLessThan(WORTHWHILE_DELTA_E00);
+        }
+      }
+    }
+    expect(turned).toEqual(["3C 3 m", "5C 4 m"]);
+  });
+});
+
+describe("a kit", () => {
+  const scene = daylightScene("IB", 45, 10);
+  const item = fc.record({
+    filter_kind: fc.constantFrom("red" as const, "magenta" as const, "neutral" as const, "blue" as const),
+    filter_density: fc.integer({ min: 5, max: 180 }).map((d) => d / 100),
+  });
+  const kitOf = (filters: readonly Pick<KitItem, "filter_kind" | "filter_density">[]): KitItem[] =>
+    filters.map((f, i) => ({ ...f, id: `f${i}`, item: "lens_filter" }));
+
+  it("with one filter more never makes the advice worse (law)", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom("I", "II", "1C", "3C", "7C"),
+        fc.double({ min: 2, max: 20, noNaN: true }),
+        fc.array(item, { maxLength: 4 }),
+        item,
+        (type, depth, filters, more) => {
+          const own = (kit: KitItem[]) =>
+            advisedCost(filterChoice({ ...daylightScene(type, 45, depth), kit }));
+          expect(own(kitOf([...filters, more]))).toBeLessThanOrEqual(own(kitOf(filters)) + 1e-12);
+        },
+      ),
+      { seed: 11, numRuns: 10 },
+    );
+  });
+
+  it("is chosen from alone, by its id; free choice is never worse than what is owned", () => {
+    const kit = kitOf([
+      { filter_kind: "magenta", filter_density: 0.6 },
+      { filter_kind: "red", filter_density: 0.6 },
+    ]);
+    const owned = filterChoice({ ...scene, kit });
+    expect(owned.filter_id).toBe("f1");
+    expect(owned.filter_density).toBe(0.6);
+    expect(advisedCost(filterChoice(scene))).toBeLessThanOrEqual(advisedCost(owned));
+  });
+
+  it.each([
+    ["that is empty", []],
+    [
+      "of lamps and lamp filters only",
+      [
+        { id: "lamp", item: "lamp" },
+        { id: "blue", item: "lamp_filter", filter_kind: "blue", filter_density: 0.6 },
+      ],
+    ],
+  ] as [string, KitItem[]][])(
+    "%s: nothing to mount, and the reason says how to learn what would serve",
+    (_, kit) => {
+      const answer = filterChoice({ ...scene, kit });
+      expect(answer.filter_kind).toBe("none");
+      expect(answer).not.toHaveProperty("filter_id");
+      expect(answer.runner_up.probability_better).toBe(0);
+      expect(answer.reasons.find((r) => r.code === "no_filter_owned")?.text).toContain("Leave `kit` out");
+    },
+  );
+
+  it("a filter that no dive here wants stays at home", () => {
+    const kit = kitOf([{ filter_kind: "blue", filter_density: 1.2 }]);
+    expect(filterChoice({ ...scene, kit }).filter_kind).toBe("none");
+  });
+});
+
+describe("a mount that changes at depth", () => {
+  it.each([
+    ["IB", 55, 1, 15],
+    ["II", 45, 1, 20],
+    ["1C", 45, 1, 12],
+    ["3C", 40, 4, 16],
+  ] as const)(
+    "%s, sun %d, %d to %d m: change inside the range, where with and without are even",
+    (type, sun, from, to) => {
+      const scene: Scene = { ...daylightScene(type, sun, from, to), filter_change_underwater: "flip" };
+      const answer = filterChoice(scene);
+      const { filter_kind, filter_density, serves_min_depth_m = 0, serves_max_depth_m = 0 } = answer;
+      const changes = answer.change_depths_m ?? [];
+      expect(changes.length).toBeGreaterThan(0);
+      for (const change of changes) {
+        expect(change).toBeGreaterThan(from);
+        expect(change).toBeLessThan(to);
+        expect([serves_min_depth_m, serves_max_depth_m]).toContain(change);
+        const there = { ...scene, min_depth_m: change, max_depth_m: change };
+        const [none, filtered] = scored(there, [
+          NO_FILTER,
+          { kind: filter_kind, density: filter_density ?? 0 },
+        ]);
+        // Found by interpolation between the depths that were computed.
+        expect(Math.abs(none.delta_e00 - filtered.delta_e00)).toBeLessThan(0.2);
+      }
+      for (const d of answer.depths) {
+        const gain = d.without_colour_error_delta_e00 - d.advised_colour_error_delta_e00;
+        if (d.depth_m > serves_min_depth_m && d.depth_m < serves_max_depth_m) expect(gain).toBeGreaterThan(0);
+        else if (d.depth_m < serves_min_depth_m) expect(gain).toBeLessThanOrEqual(0);
+      }
+    },
+  );
+
+  it("leaves no more error than one filter for the whole range, and names no change where the mount allows none", () => {
+    const scene = daylightScene("IB", 55, 1, 15);
+    const fixed = filterChoice(scene);
+    const flip = filterChoice({ ...scene, filter_change_underwater: "flip" });
+    expect(advisedCost(flip)).toBeLessThanOrEqual(advisedCost(fixed));
+    expect(fixed).not.toHaveProperty("change_depths_m");
+  });
+
+  it("names none where lamps are the only light", () => {
+    const night: Scene = { ...atNight(daylightScene("IB", 45, 5, 20)), lamps: [TWO_LAMPS] };
+    const answer = filterChoice({ ...night, filter_change_underwater: "clip_on" });
+    expect(answer.filter_kind).toBe("none");
+    expect(answer).not.toHaveProperty("change_depths_m");
+  });
+});
