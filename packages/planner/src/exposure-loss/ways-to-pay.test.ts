@@ -1,0 +1,200 @@
+// A way that is said to be enough must be: each is applied to the scene and asked again.
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { atNight, BRIGHT_REEF, daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
+import { numberIn, readTable } from "../../../../test/support/tables.js";
+import { conditionsOf } from "../light/conditions.js";
+import { underwater } from "../light/underwater.js";
+import type { ExposureAtDepth, WayToPay } from "../result/exposure-loss.js";
+import type { Scene } from "../scene/scene.js";
+import { NOMINAL } from "../uncertainty/nuisance.js";
+import { exposureLoss } from "./exposure-loss.js";
+
+const at = (scene: Scene): ExposureAtDepth => exposureLoss(scene).depths[0];
+/** A flat measured filter of a density. */
+const flat = (density: number) =>
+  [400, 700].map((wavelength_nm) => ({ wavelength_nm, transmittance: 10 ** -density }));
+
+/** The scene with a way to pay taken as it says. */
+function taken(scene: Scene, way: WayToPay): Scene {
+  const {
+    way: kind,
+    iso,
+    f_number,
+    shutter_s,
+    neutral_density,
+    depth_m,
+    sun_elevation_deg,
+    lamp_flux_lm,
+  } = way;
+  switch (kind) {
+    case "iso":
+    case "aperture":
+      return {
+        ...scene,
+        ...(iso === undefined ? {} : { iso }),
+        ...(f_number === undefined ? {} : { f_number }),
+      };
+    case "shutter":
+      return { ...scene, shutter_s: shutter_s ?? Number.NaN };
+    case "neutral_density":
+      return { ...scene, filter_transmittance: flat(neutral_density ?? Number.NaN) };
+    case "shallower":
+      return { ...scene, min_depth_m: depth_m ?? Number.NaN, max_depth_m: depth_m ?? Number.NaN };
+    case "higher_sun":
+      return { ...scene, sun_elevation_deg: sun_elevation_deg ?? Number.NaN };
+    case "lamp": {
+      const extra = { ...TWO_LAMPS, count: 1, flux_lm: lamp_flux_lm ?? Number.NaN };
+      return { ...scene, lamps: [...scene.lamps, extra] };
+    }
+    case "filter_off": {
+      const { filter_kind: _, filter_density: __, ...bare } = scene;
+      return bare;
+    }
+  }
+}
+
+/** Kinds of way that were tried and did not do what they promise. */
+const broken = (scene: Scene): string[] =>
+  at(scene)
+    .ways_to_pay.filter(({ enough }) => enough)
+    .filter((way) => at(taken(scene, way)).verdict !== "fits")
+    .map(({ way }) => way);
+
+describe("a way to pay that is enough", () => {
+  it("makes the exposure fit: too dark", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom("IB", "III", "1C", "3C", "5C", "7C"),
+        fc.integer({ min: 12, max: 50 }),
+        fc.double({ min: 8, max: 25, noNaN: true }),
+        fc.constantFrom(100, 200, 800),
+        fc.boolean(),
+        (type, sun, depth, max_iso, filtered) => {
+          const scene: Scene = {
+            ...daylightScene(type, sun, depth),
+            min_iso: 100,
+            max_iso,
+            ...(filtered ? { filter_kind: "magenta" as const, filter_density: 0.6 } : {}),
+          };
+          fc.pre(at(scene).verdict === "too_dark");
+          expect(broken(scene)).toEqual([]);
+        },
+      ),
+      { seed: 12, numRuns: 12 },
+    );
+  });
+
+  it("makes the exposure fit: too bright", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom("I", "IB", "II", "1C"),
+        fc.integer({ min: 40, max: 85 }),
+        fc.double({ min: 0.5, max: 6, noNaN: true }),
+        fc.constantFrom(400, 800, 1600),
+        (type, sun, depth, iso) => {
+          const scene: Scene = { ...daylightScene(type, sun, depth), iso, f_number: 4 };
+          fc.pre(at(scene).verdict === "too_bright");
+          expect(broken(scene)).toEqual([]);
+        },
+      ),
+      { seed: 13, numRuns: 12 },
+    );
+  });
+
+  it("keeps the exposure that fits: the same product of ISO, time and 1/N^2, within the camera's limits", () => {
+    for (const scene of [
+      daylightScene("IB", 45, 8),
+      daylightScene("3C", 40, 12),
+      daylightScene("I", 60, 3),
+    ]) {
+      const d = at(scene);
+      expect(d.verdict).toBe("fits");
+      expect(d.ways_to_pay.length).toBeGreaterThan(0);
+      for (const { iso = d.iso, f_number = d.f_number } of d.ways_to_pay) {
+        expect(iso / f_number ** 2).toBeCloseTo(d.iso / d.f_number ** 2, 9);
+        expect(iso).toBeGreaterThanOrEqual(scene.min_iso - 1e-6);
+        expect(iso).toBeLessThanOrEqual(scene.max_iso + 1e-6);
+        expect(f_number).toBeLessThanOrEqual(scene.max_f_number);
+      }
+      expect(broken(scene)).toEqual([]);
+    }
+  });
+
+  it("by lamps alone: a second lamp makes up for what is missing", () => {
+    const scene: Scene = {
+      ...atNight(daylightScene("1C", 45, 15)),
+      max_iso: 200,
+      lamps: [{ ...TWO_LAMPS, count: 1, flux_lm: 300, distance_m: 1 }],
+    };
+    const { verdict, ways_to_pay } = at(scene);
+    expect(verdict).toBe("too_dark");
+    // No daylight: neither the sun nor a shallower depth pays.
+    const ways = ways_to_pay.map(({ way }) => way);
+    expect(ways).toContain("lamp");
+    expect(ways).not.toContain("higher_sun");
+    expect(ways).not.toContain("shallower");
+    expect(broken(scene)).toEqual([]);
+  });
+
+  it("those that are enough come first", () => {
+    for (const scene of [BRIGHT_REEF, { ...daylightScene("3C", 20, 15), max_iso: 400 }]) {
+      const enough = at(scene).ways_to_pay.map((w) => Number(w.enough));
+      expect(enough).toEqual([...enough].sort((a, b) => b - a));
+    }
+  });
+});
+
+describe("frame rate", () => {
+  const dark: Scene = { ...daylightScene("5C", 15, 14), max_iso: 800, shutter_s: 1 / 50 };
+  const shutterOf = (frame_rate_fps: number) =>
+    at({ ...dark, frame_rate_fps }).ways_to_pay.find(({ way }) => way === "shutter");
+
+  it("no exposure lasts longer than a frame: at 25 fps 1/25 s at most, one stop more than 1/50 s", () => {
+    const way = shutterOf(25);
+    expect(way?.shutter_s).toBeCloseTo(1 / 25, 12);
+    expect(way?.gains_stops).toBeCloseTo(1, 12);
+    expect(way?.enough).toBe(false);
+  });
+
+  it("is no way at all where the time already fills the frame (a shutter angle of 360 degrees)", () => {
+    expect(shutterOf(50)).toBeUndefined();
+  });
+
+  it("leaves as much as is needed where frames are long enough", () => {
+    const { shortfall_stops } = at(dark);
+    const way = shutterOf(1);
+    expect(way?.gains_stops).toBeCloseTo(shortfall_stops?.likely ?? Number.NaN, 9);
+    expect(way?.enough).toBe(true);
+  });
+});
+
+describe("contrast that is left", () => {
+  it("is exp(-c r), weighted by what the eye sees of the light (Duntley 1963): 555 nm stands for it within a tenth", () => {
+    // V peaks at 555 nm (CIE 1924); the light on the subject in green water is centred there.
+    const V = readTable("cie_luminous_efficiency_1nm").find((row) => numberIn(row, "wavelength_nm") === 555);
+    if (!V) throw new Error("no row at 555 nm");
+    expect(numberIn(V, "V_photopic_1924")).toBeCloseTo(1, 3);
+    for (const [type, r] of [
+      ["IB", 3],
+      ["1C", 1],
+      ["3C", 0.5],
+    ] as const) {
+      const scene = { ...daylightScene(type, 50, 8), subject_distance_m: r };
+      const c = underwater(conditionsOf(scene), NOMINAL).water.beam_attenuation_per_m[(555 - 380) / 5];
+      expect(at(scene).contrast_left_percent.likely / (100 * Math.exp(-c * r))).toBeGreaterThan(0.9);
+      expect(at(scene).contrast_left_percent.likely / (100 * Math.exp(-c * r))).toBeLessThan(1.1);
+    }
+  });
+
+  it("at the distance at which a black disc vanishes is exp(-4.8) = 0.8 % at 530 nm (Davies-Colley 1988), and Beer's law holds on the way", () => {
+    const { water_type: _, ...scene } = daylightScene("", 50, 8);
+    const left = (r: number) =>
+      at({ ...scene, visibility_m: 10, water_hue: "blue_green", subject_distance_m: r }).contrast_left_percent
+        .likely;
+    expect(left(10)).toBeGreaterThan(0.4);
+    expect(left(10)).toBeLessThan(2);
+    // Beer's law: twice the way squares it, up to what the spectrum changes on the way.
+    expect(Math.log(left(4) / 100) / Math.log(left(2) / 100)).toBeCloseTo(2, 1);
+  });
+});
