@@ -19,7 +19,17 @@ export type BalanceReach = readonly GainPoint[];
 
 const EDGE_STEPS = 16;
 
-const gainsInStops = (raw: Vector3): GainPoint => ({
+/**
+ * Least raw value against green: a white point that no light can make may ask for less than nothing of a channel, and is taken
+ * for one that asks for ten stops of gain.
+ */
+const LEAST_AGAINST_GREEN = 2 ** -10;
+
+const held = (value: number, green: number): number => Math.max(value, green * LEAST_AGAINST_GREEN);
+
+const gainsInStops = ([r, green, b]: Vector3): GainPoint => gains([held(r, green), green, held(b, green)]);
+
+const gains = (raw: Vector3): GainPoint => ({
   red: Math.log2(raw[1] / raw[0]),
   blue: Math.log2(raw[1] / raw[2]),
 });

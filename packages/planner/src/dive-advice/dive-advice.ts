@@ -1,14 +1,26 @@
+import { caution } from "../messages/say.js";
 import type { AnswerParts, Caution, Reason } from "../result/common.js";
 import type { DiveAdviceAnswer } from "../result/dive-advice.js";
 import type { Scene } from "../scene/scene.js";
-import { decisionsFor } from "./decisions.js";
-import { stepsOf } from "./steps.js";
+import { type Decisions, decisionsFor } from "./decisions.js";
+import { balancesDown, balancesUp } from "./legs.js";
+import { stepsOf } from "./steps/steps.js";
 import { summaryOf } from "./summary.js";
 import { takeFrom } from "./take.js";
 
-/** The first of each code, in order. */
-const firstOfEach = <T extends { code: string }>(all: readonly T[]): T[] =>
-  all.filter(({ code }, i) => all.findIndex((other) => other.code === code) === i);
+/** The first of each text, in order. */
+const firstOfEach = <T extends { text: string }>(all: readonly T[]): T[] =>
+  all.filter(({ text }, i) => all.findIndex((other) => other.text === text) === i);
+
+/** Reasons that say nothing in a plan: that there is nothing to mix and, where legs change the filter, that a leg needs one balance. */
+const idleReasons = ({ legs }: Decisions): string[] =>
+  legs.length > 1 ? ["daylight_only", "one_balance_serves"] : ["daylight_only"];
+
+function cautionsOf(d: Decisions, answers: readonly AnswerParts[]): Caution[] {
+  const changes = balancesDown(d.legs).length > 1 || balancesUp(d.legs).length > 1;
+  const own = changes ? [caution("hover_to_balance")] : [];
+  return firstOfEach([...answers.flatMap(({ cautions }) => cautions), ...own]);
+}
 
 /**
  * The whole job for one dive: filter, exposure, balance and lamps, as one plan in order of action, each line with its number and
@@ -17,24 +29,26 @@ const firstOfEach = <T extends { code: string }>(all: readonly T[]): T[] =>
  */
 export function diveAdvice(scene: Scene): DiveAdviceAnswer {
   const d = decisionsFor(scene);
-  const answers: AnswerParts[] = [d.filter, d.mixed, d.balance, d.exposure];
+  const { filter } = d;
+  const answers: AnswerParts[] = [filter, d.mixed, ...d.legs.flatMap((leg) => [leg.balance, leg.exposure])];
+  const reasons = firstOfEach<Reason>(answers.flatMap((answer) => answer.reasons));
   return {
     summary: summaryOf(d),
-    filter_kind: d.filter.filter_kind,
-    ...(d.filter.filter_density === undefined ? {} : { filter_density: d.filter.filter_density }),
-    ...(d.filter.filter_id === undefined ? {} : { filter_id: d.filter.filter_id }),
-    filter_verdict: d.filter.verdict,
+    filter_kind: filter.filter_kind,
+    ...(filter.filter_density === undefined ? {} : { filter_density: filter.filter_density }),
+    ...(filter.filter_id === undefined ? {} : { filter_id: filter.filter_id }),
+    filter_verdict: filter.verdict,
     lamp_plan: d.lampPlan,
     mixed_light_verdict: d.middle.verdict,
-    balance_to: d.balance.method === "card_at_lamp_distance" ? "lamps" : "daylight",
-    balance_depths_descending_m: d.balance.balance_depths_descending_m,
-    balance_depths_ascending_m: d.balance.balance_depths_ascending_m,
+    balance_to: d.legs[0].balance.method === "card_at_lamp_distance" ? "lamps" : "daylight",
+    balance_depths_descending_m: balancesDown(d.legs),
+    balance_depths_ascending_m: balancesUp(d.legs),
     steps: stepsOf(d),
     take: takeFrom(d),
-    reasons: firstOfEach<Reason>(answers.flatMap(({ reasons }) => reasons)),
-    cautions: firstOfEach<Caution>(answers.flatMap(({ cautions }) => cautions)),
+    reasons: reasons.filter(({ code }) => !idleReasons(d).includes(code)),
+    cautions: cautionsOf(d, answers),
     // Where lamps make the light no filter is in question: what is unsure is how bright they are.
-    uncertainty: d.lampPlan === "lamps_only" ? d.exposure.uncertainty : d.filter.uncertainty,
+    uncertainty: d.lampPlan === "lamps_only" ? d.legs[0].exposure.uncertainty : filter.uncertainty,
     sources: [...new Set(answers.flatMap(({ sources }) => sources))],
   };
 }

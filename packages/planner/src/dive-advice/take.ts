@@ -1,33 +1,26 @@
 import type { TakeItem } from "../result/dive-advice.js";
 import type { Decisions } from "./decisions.js";
-import { filterName } from "./steps.js";
 
 /** What to take from the shelf when a kit is given; what it lacks is named without an id. Empty without a kit. */
-export function takeFrom(d: Decisions): TakeItem[] {
-  const { kit } = d.scene;
+export function takeFrom({ scene, filter, filterName, lampFilter, lampPlan, middle }: Decisions): TakeItem[] {
+  const { kit } = scene;
   if (!kit) return [];
   const take: TakeItem[] = [];
-  if (d.filter.filter_id !== undefined) {
-    take.push({
-      id: d.filter.filter_id,
-      what: filterName(d),
-      why: "It leaves the least colour error of the filters owned.",
-    });
+  if (filter.filter_id !== undefined) {
+    const why = "It leaves the least colour error of the filters owned.";
+    take.push({ id: filter.filter_id, what: filterName, why });
   }
-  const way = d.middle.ways_out.find((w) => w.way === "lamp_filter");
-  if (d.lampPlan === "lamps_with_filter" && d.lampFilter) {
-    const item = kit.find(
-      (k) => k.item === "lamp_filter" && k.filter_kind === d.lampFilter?.lamp_filter_kind,
-    );
-    if (item)
-      take.push({ id: item.id, what: "lamp filters", why: "They match the lamps to daylight at depth." });
+  const way = middle.ways_out.find((w) => w.way === "lamp_filter");
+  if (lampPlan === "lamps_with_filter" && lampFilter) {
+    const why = "They match the lamps to daylight at depth.";
+    take.push({ id: lampFilter.item.id, what: "lamp filters, one for each lamp", why });
   } else if (way) {
     take.push({
       what: `a ${way.lamp_filter_kind} lamp filter of density ${way.lamp_filter_density?.toFixed(2)} for each lamp`,
-      why: "The kit has none: with it the lamps could stay on.",
+      why: "The kit has none that matches: with it the lamps could stay on.",
     });
   }
-  if (d.lampPlan !== "lamps_off") {
+  if (lampPlan !== "lamps_off") {
     for (const { id } of kit.filter(({ item }) => item === "lamp")) {
       take.push({ id, what: "a lamp", why: "The plan uses lamps." });
     }

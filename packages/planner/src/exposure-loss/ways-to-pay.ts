@@ -166,7 +166,9 @@ function higherSun({ conditions, missing, depth_m, ev100 }: Task): WayToPay | un
   const gains_stops = ev100Of(underwater({ ...conditions, daylight }, NOMINAL), depth_m) - ev100;
   return {
     way: "higher_sun",
-    text: `Wait for a sun ${shown(sun_elevation_deg)} degrees high: ${shown(gains_stops, 1)} stops more.`,
+    text: conditions.sun.instant
+      ? `Wait until the sun stands ${shown(sun_elevation_deg)} degrees high that day: ${shown(gains_stops, 1)} stops more.`
+      : `If the sun comes to stand ${shown(sun_elevation_deg)} degrees high there, wait for it: ${shown(gains_stops, 1)} stops more.`,
     gains_stops,
     enough: gains_stops >= missing,
     sun_elevation_deg,

@@ -31,6 +31,7 @@ export function filterReasons(facts: Facts): Reason[] {
   if (answer.filter_kind !== "none") {
     reasons.push(
       reason("filter_adds_no_red", "computed", {
+        depth_m: deepest.depth_m,
         with_share: deepest.advised_red_signal_above_600_nm_share,
         without_share: deepest.without_red_signal_above_600_nm_share,
       }),
@@ -103,24 +104,34 @@ function balanceReason({ answer, without }: Facts): Reason {
   if (!first) return reason("balance_in_reach_without", "computed");
   const { residual_stops } = without[without.length - 1].balance;
   const { depth_m } = first;
-  if (answer.filter_kind === "none")
-    return reason("balance_out_of_reach", "computed", { depth_m, residual_stops });
-  const reached = answer.depths.filter((d) => d.advised_balance_in_reach);
-  const reach_m = reached.length > 0 ? reached[reached.length - 1].depth_m : 0;
-  return reason("filter_brings_balance_into_reach", "computed", { depth_m, residual_stops, reach_m });
+  const deepest_m = answer.depths[answer.depths.length - 1].depth_m;
+  const shortfall = { depth_m, deepest_m, residual_stops };
+  if (answer.filter_kind === "none") return reason("balance_out_of_reach", "computed", shortfall);
+  const reached = answer.depths.filter((d) => d.advised_balance_in_reach).map((d) => d.depth_m);
+  return reason("filter_brings_balance_into_reach", "computed", {
+    ...shortfall,
+    reach_from_m: reached[0] ?? 0,
+    reach_to_m: reached[reached.length - 1] ?? 0,
+  });
 }
 
 /** Judged at the shallow end for too much light and at the deep end for too little. */
-function lightReason({ without }: Facts): Reason {
+function lightReason({ without, answer }: Facts): Reason {
   const shallow = without[0];
   const deep = without[without.length - 1].settings;
+  const at = {
+    depth_m: answer.depths[answer.depths.length - 1].depth_m,
+    f_number: deep.f_number,
+    iso: deep.iso,
+  };
   if (shallow.excess_stops > FITS_WITHIN_STOPS) {
     return reason("light_is_too_much", "computed", {
+      depth_m: answer.depths[0].depth_m,
       excess_stops: shallow.excess_stops,
       density: stopsToDensity(shallow.excess_stops),
     });
   }
   return deep.at_lowest_iso
-    ? reason("light_to_spare", "computed", { f_number: deep.f_number, iso: deep.iso })
-    : reason("light_has_run_out", "computed", { iso: deep.iso, short_stops: -deep.off_by_stops });
+    ? reason("light_to_spare", "computed", at)
+    : reason("light_has_run_out", "computed", { ...at, short_stops: -deep.off_by_stops });
 }

@@ -7,6 +7,7 @@ import {
   LED_NAMES,
   lampIrradiance,
   ledIlluminant,
+  measuredTransmittance,
   multiply,
   perLumen,
   type Spectrum,
@@ -33,9 +34,15 @@ export function lampSpectrum(lamp: Lamp): Spectrum {
   ]);
 }
 
-export function lampFilter(lamp: Lamp): Spectrum {
-  return lamp.filter_kind && lamp.filter_density !== undefined
-    ? filterTransmittance(lamp.filter_kind, lamp.filter_density)
+export function lampFilter({ filter_kind, filter_density, filter_transmittance }: Lamp): Spectrum {
+  if (filter_transmittance) {
+    return measuredTransmittance(
+      filter_transmittance.map((s) => s.wavelength_nm),
+      filter_transmittance.map((s) => s.transmittance),
+    );
+  }
+  return filter_kind && filter_density !== undefined
+    ? filterTransmittance(filter_kind, filter_density)
     : CLEAR;
 }
 

@@ -9,6 +9,8 @@ export const CAUTIONS_EN = {
     "Leave lamps and batteries on the rig even when they are not used: taking them off changes its trim. Change the rig only where its handling can be tried out first.",
   filter_on_dry_land:
     "A filter inside the housing or behind the lens is changed on dry land only; never open a housing near the water's edge.",
+  hover_to_balance:
+    "Balance white and change filters only while you hover under control; skip a balance before you neglect your buddy, your depth or your gas.",
   filter_flip_practised:
     "Practise the change of filter at the surface: task load at depth comes before the picture.",
 } as const;

@@ -1,4 +1,5 @@
 /** English texts of reasons, one function a code. Other languages add a catalogue of the same shape. */
+import { dialFNumber, settings } from "./dial.js";
 import { atDepths, howOften, shown } from "./format.js";
 
 export const REASONS_EN = {
@@ -33,21 +34,27 @@ export const REASONS_EN = {
     `It serves from ${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m; outside that it leaves more error than no filter, but it cannot be changed underwater, and over the whole range it still pays.`,
   only_lamps_would_help: (p: { error: number }) =>
     `A colour error of ${shown(p.error, 1)} is left whatever is mounted: light of the missing colours is too weak here. Bring lamps close to the subject, come shallower, or settle for the colours of the water.`,
-  filter_brings_balance_into_reach: (p: { depth_m: number; residual_stops: number; reach_m: number }) =>
-    `Without a filter the camera cannot balance white from ${shown(p.depth_m, 1)} m on (${shown(p.residual_stops, 1)} stops out of reach at the deep end). The filter holds back the rest of the light, so that red can be exposed${p.reach_m > 0 ? `, and white balanced down to ${shown(p.reach_m, 1)} m` : ", and brings the balance nearer"}.`,
-  balance_out_of_reach: (p: { depth_m: number; residual_stops: number }) =>
-    `From ${shown(p.depth_m, 1)} m on the camera can no longer balance white (${shown(p.residual_stops, 1)} stops out of reach at the deep end); what is left has to be graded afterwards.`,
-  balance_in_reach_without: () => "The camera can balance white over the whole range without a filter.",
-  light_to_spare: (p: { f_number: number; iso: number }) =>
-    `There is light to spare: without a filter the deep end is exposed at f/${shown(p.f_number, 1)} and ISO ${shown(p.iso)}.`,
-  light_is_too_much: (p: { excess_stops: number; density: number }) =>
-    `At the shallow end there is ${shown(p.excess_stops, 1)} stops too much light for the camera: bright parts clip. Close the aperture, or use neutral density ${shown(p.density, 1)}. A colour filter would prevent the clipping too, but only as a neutral one does, which is no reason to mount it.`,
-  light_has_run_out: (p: { iso: number; short_stops: number }) =>
+  filter_brings_balance_into_reach: (p: {
+    depth_m: number;
+    deepest_m: number;
+    residual_stops: number;
+    reach_from_m: number;
+    reach_to_m: number;
+  }) =>
+    `Without a filter the camera cannot balance white from ${shown(p.depth_m, 1)} m on (${shown(p.residual_stops, 1)} stops out of reach at ${shown(p.deepest_m, 1)} m). The filter holds back the rest of the light, so that red can be exposed${p.reach_to_m > 0 ? `, and white balanced${p.reach_from_m < p.reach_to_m ? ` from ${shown(p.reach_from_m, 1)} to ${shown(p.reach_to_m, 1)} m` : ` at ${shown(p.reach_to_m, 1)} m`}` : ", and brings the balance nearer"}.`,
+  balance_out_of_reach: (p: { depth_m: number; deepest_m: number; residual_stops: number }) =>
+    `From ${shown(p.depth_m, 1)} m on the camera cannot balance white (${shown(p.residual_stops, 1)} stops out of reach at ${shown(p.deepest_m, 1)} m); what is left has to be graded afterwards.`,
+  balance_in_reach_without: () => "The camera can balance white without a filter.",
+  light_to_spare: (p: { depth_m: number; f_number: number; iso: number }) =>
+    `There is light to spare: at ${shown(p.depth_m, 1)} m and without a filter a white card fills the scale at ${settings(p)}.`,
+  light_is_too_much: (p: { depth_m: number; excess_stops: number; density: number }) =>
+    `At ${shown(p.depth_m, 1)} m a white card is ${shown(p.excess_stops, 1)} stops too bright for the camera and clips. Close the aperture, or use neutral density ${shown(p.density, 1)}. A colour filter would prevent the clipping too, but only as a neutral one does, which is no reason to mount it.`,
+  light_has_run_out: (p: { depth_m: number; iso: number; short_stops: number; f_number: number }) =>
     p.short_stops > 0.05
-      ? `Light has run out: at the deep end the camera is ${shown(p.short_stops, 1)} stops short at ISO ${shown(p.iso)} even without a filter, and any filter takes more away.`
-      : `Light is short: without a filter the deep end already needs ISO ${shown(p.iso)} with the aperture wide open, so every stop that a filter takes is paid in noise.`,
-  filter_adds_no_red: (p: { with_share: number; without_share: number }) =>
-    `A filter adds no red light. With it ${shown(p.with_share * 100)} % of the red channel's signal at the deep end is red light above 600 nm; without it ${shown(p.without_share * 100)} %, the rest being green and blue that the channel also sees.`,
+      ? `Light has run out: at ${shown(p.depth_m, 1)} m a white card stays ${shown(p.short_stops, 1)} stops under full scale at ${settings(p)} even without a filter, and any filter takes more away.`
+      : `Light is short: at ${shown(p.depth_m, 1)} m and without a filter a white card fills the scale only at ${settings(p)}, so every stop that a filter takes is paid in noise.`,
+  filter_adds_no_red: (p: { depth_m: number; with_share: number; without_share: number }) =>
+    `A filter adds no red light. At ${shown(p.depth_m, 1)} m ${shown(p.with_share * 100)} % of the red channel's signal is red light above 600 nm with it, ${shown(p.without_share * 100)} % without, the rest being green and blue that the channel also sees.`,
   lamps_are_the_only_light: (p: { cct_text: string }) =>
     `Lamps are the only light: a filter on the lens would only take from it. Balance to the lamps${p.cct_text}.`,
   near_tie: (p: { probability: number; runner_up: string; loses_by: number; worthwhile: number }) =>
@@ -58,11 +65,11 @@ export const REASONS_EN = {
   filter_trade_rule_green: () => "The trade mounts magenta in green water.",
 
   too_bright: (p: { depth_m: number; excess_stops: number; f_number: number; density: number }) =>
-    `At ${shown(p.depth_m, 1)} m there are ${shown(p.excess_stops, 1)} stops too much light at these settings. Close the aperture to f/${shown(p.f_number, 1)} or use neutral density ${shown(p.density, 1)}; a higher ISO would make it worse.`,
+    `At ${shown(p.depth_m, 1)} m there are ${shown(p.excess_stops, 1)} stops too much light at these settings. Close the aperture to f/${dialFNumber(p.f_number)} or use neutral density ${shown(p.density, 1)}; a higher ISO would make it worse.`,
   too_dark: (p: { depth_m: number; shortfall_stops: number; iso: number; f_number: number }) =>
-    `At ${shown(p.depth_m, 1)} m ${shown(p.shortfall_stops, 1)} stops are missing even at ISO ${shown(p.iso)} and f/${shown(p.f_number, 1)}. More light has to come from a higher sun, a shallower depth, a lamp or a longer shutter time.`,
+    `At ${shown(p.depth_m, 1)} m ${shown(p.shortfall_stops, 1)} stops are missing even with ${settings(p)}. More light has to come from a higher sun, a shallower depth, a lamp or a longer shutter time.`,
   exposure_fits: (p: { depth_m: number; iso: number; f_number: number; ev: number }) =>
-    `At ${shown(p.depth_m, 1)} m the subject asks for EV ${shown(p.ev, 1)} at ISO 100: ISO ${shown(p.iso)} at f/${shown(p.f_number, 1)}.`,
+    `At ${shown(p.depth_m, 1)} m the subject asks for EV ${shown(p.ev, 1)} at ISO 100: ${settings(p)}.`,
   filter_makes_it_darker: (p: { stops: number }) =>
     `The filter on the lens takes ${shown(p.stops, 1)} of the missing stops: take it off.`,
   any_filter_would_worsen: () => "A filter on the lens would take more light away and make it worse.",
@@ -92,8 +99,7 @@ export const REASONS_EN = {
     `One balance serves the whole range: a new one would nowhere take out a cast of more than ${shown(p.tolerance, 1)} (CIEDE2000).`,
   balance_in_reach: () => "The camera's white balance reaches a neutral card over the whole range.",
   balance_falls_short: (p: { depth_m: number; short_stops: number; cast: number }) =>
-    `From ${shown(p.depth_m, 1)} m on the camera's balance falls short: at the deep end by ${shown(p.short_stops, 1)} stops between channels, which leaves a cast of ${shown(p.cast, 1)} (CIEDE2000) on grey.`,
-
+    `At ${shown(p.depth_m, 1)} m the camera's balance falls short by ${shown(p.short_stops, 2)} stops between channels, which leaves a cast of ${shown(p.cast, 1)} (CIEDE2000) on grey.`,
   lamps_only: (p: { red: number; green: number; blue: number }) =>
     `Lamps are the only light: balance to them. The water between lamp, subject and camera still takes ${shown(p.red, 2)} stops of red, ${shown(p.green, 2)} of green and ${shown(p.blue, 2)} of blue, so a card at working distance is better than a kelvin setting.`,
   daylight_only: () => "No lamp is on: there is nothing to mix.",

@@ -1,4 +1,5 @@
 /** English texts of the steps of a plan: what to do, and why. */
+import { settings } from "./dial.js";
 import { shown } from "./format.js";
 
 export interface StepText {
@@ -11,9 +12,16 @@ export const STEPS_EN = {
     text: `Mount ${p.name} while the housing is dry and open, and check that it is clean.`,
     why: `It brings the mean colour error from ${shown(p.without_e, 1)} down to ${shown(p.with_e, 1)} and costs ${shown(p.loss_stops, 1)} stops of light.`,
   }),
-  carry_filter: (p: { name: string; depth_m: number }): StepText => ({
-    text: `Carry ${p.name} on its flip or clip mount, ready to swing in at ${shown(p.depth_m, 1)} m.`,
-    why: "Above that depth it leaves more colour error than none; below, less.",
+  carry_filter: (p: {
+    name: string;
+    from_m: number;
+    to_m: number;
+    with_e: number;
+    without_e: number;
+    loss_stops: number;
+  }): StepText => ({
+    text: `Carry ${p.name} on its flip or clip mount, clean, for ${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m.`,
+    why: `There it leaves less colour error than none: over the dive ${shown(p.with_e, 1)} instead of ${shown(p.without_e, 1)}. It costs ${shown(p.loss_stops, 1)} stops of light.`,
   }),
   no_filter: (p: { error: number }): StepText => ({
     text: "Leave the lens without a colour filter.",
@@ -25,7 +33,7 @@ export const STEPS_EN = {
   }),
   neutral_density: (p: { density: number; stops: number }): StepText => ({
     text: `Bring neutral density ${shown(p.density, 1)}, or plan a smaller aperture.`,
-    why: `The shallow end is ${shown(p.stops, 1)} stops too bright for these settings.`,
+    why: `Where it is shallowest a white card is ${shown(p.stops, 1)} stops too bright for these settings.`,
   }),
   set_frame: (p: { shutter: string; bits: number }): StepText => ({
     text: `Set the exposure time to ${p.shutter}, exposure and white balance to manual, recording at ${shown(p.bits)} bits.`,
@@ -39,17 +47,20 @@ export const STEPS_EN = {
     text: "Charge and check the lamps; test them in water, not in air.",
     why: `They are to give about ${shown(Math.round(p.lux / 100) * 100)} lx on the subject at ${shown(p.distance_m, 1)} m.`,
   }),
-  filter_lamps: (p: { kind: string; density: number; left: number }): StepText => ({
-    text: `Put a ${p.kind} filter of density ${shown(p.density, 2)} on each lamp.`,
-    why: `It makes lamp light match daylight at depth: the split falls to ${shown(p.left, 1)} (CIEDE2000).`,
+  filter_lamps: (p: { id: string; kind: string; left: number }): StepText => ({
+    text: `Put ${p.id} (${p.kind}) on each lamp.`,
+    why: `It makes lamp light match daylight at depth: a split of ${shown(p.left, 1)} is left (CIEDE2000).`,
   }),
   start_exposure: (p: { iso: number; f_number: number; ev: number }): StepText => ({
-    text: `Begin at ISO ${shown(p.iso)} and f/${shown(p.f_number, 1)}; check the brightest parts of the picture.`,
+    text: `Begin with ${settings(p)}; check the brightest parts of the picture.`,
     why: `A grey subject there asks for EV ${shown(p.ev, 1)} at ISO 100.`,
   }),
-  balance_on_card: (): StepText => ({
-    text: "Hold the card upright before the subject, out of your shadow, fill the middle of the frame with it and set the white balance.",
-    why: "The balance takes out what water and filter do to white.",
+  balance_on_card: (p: { cast: number }): StepText => ({
+    text: `Hold the card upright before the subject, out of your shadow, fill the middle of the frame with it and set the white balance.${p.cast > 0 ? " The camera will not make it quite neutral." : ""}`,
+    why:
+      p.cast > 0
+        ? `The balance takes out what water and filter do to white, all but a cast of ${shown(p.cast, 1)} (CIEDE2000), which is left to the grade.`
+        : "The balance takes out what water and filter do to white.",
   }),
   balance_on_card_in_lamp_light: (p: { kelvin: string; cast: number }): StepText => ({
     text: `Lamps on: hold the card where the subject will be and set the white balance to it. ${p.kelvin}`,
@@ -59,20 +70,20 @@ export const STEPS_EN = {
     text: `Balance again on the card at ${p.list}.`,
     why: `There the cast since the last balance reaches ${shown(p.tolerance, 1)} (CIEDE2000).`,
   }),
-  filter_in: (p: { depth_m: number }): StepText => ({
-    text: `At ${shown(p.depth_m, 1)} m swing the filter in, open up for it and balance again.`,
+  filter_in: (p: { depth_m: number; stops: number }): StepText => ({
+    text: `At ${shown(p.depth_m, 1)} m swing the filter in, open up ${shown(p.stops, 1)} stops and balance again.`,
     why: "From here on it leaves less colour error than none.",
   }),
-  filter_out: (p: { depth_m: number }): StepText => ({
-    text: `At ${shown(p.depth_m, 1)} m take the filter off again, take back the exposure that it cost and balance again.`,
+  filter_out: (p: { depth_m: number; stops: number }): StepText => ({
+    text: `At ${shown(p.depth_m, 1)} m take the filter off again, close down ${shown(p.stops, 1)} stops and balance again.`,
     why: "From here on it leaves more colour error than none.",
   }),
   deep_exposure: (p: { iso: number; f_number: number; stops: number }): StepText => ({
-    text: `By the deep end open up to ISO ${shown(p.iso)} at f/${shown(p.f_number, 1)}.`,
-    why: `The subject is ${shown(p.stops, 1)} stops darker there than at the start.`,
+    text: `Until here open up to ${settings(p)}.`,
+    why: `The subject is ${shown(p.stops, 1)} stops darker here than at the start, whatever is on the lens counted in.`,
   }),
-  too_dark_below: (p: { shortfall: number; ways: string }): StepText => ({
-    text: `At the deep end ${shown(p.shortfall, 1)} stops are missing: ${p.ways}`,
+  too_dark: (p: { iso: number; f_number: number; shortfall_stops: number; ways: string }): StepText => ({
+    text: `Even with ${settings(p)}, ${shown(p.shortfall_stops, 1)} stops are missing here. ${p.ways}`,
     why: "The camera's most sensitive settings do not reach.",
   }),
   come_close: (p: { percent: number; distance_m: number }): StepText => ({
@@ -82,6 +93,10 @@ export const STEPS_EN = {
   lamps_off: (p: { split: number; red_excess: number; cost: number }): StepText => ({
     text: "Leave the lamps switched off, and on the rig.",
     why: `Balanced to daylight, what they light would differ by ${shown(p.split, 1)} (CIEDE2000), ${shown(p.red_excess, 1)} stops too red; off, the subject loses ${shown(p.cost, 1)} stops.`,
+  }),
+  lamps_other_way: (p: { way: string; left: number }): StepText => ({
+    text: `If the lamps are to stay on: ${p.way}`,
+    why: `That leaves a split of ${shown(p.left, 1)} (CIEDE2000); under 5 it is not seen at a glance.`,
   }),
   lamps_from: (p: { depth_m: number }): StepText => ({
     text: `From ${shown(p.depth_m, 1)} m down they may go on, with a balance of their own on a card in their light.`,
@@ -115,9 +130,9 @@ export const STEPS_EN = {
     text: "Switch the filming lamps off before they leave the water; keep a light of your own to see and be seen by.",
     why: "Water cools filming lamps; in air they overheat and can melt a plastic filter.",
   }),
-  rinse: (): StepText => ({
-    text: "Rinse and dry housing, filter and lamps as their makers say before anything is opened.",
-    why: "Salt scratches filters, and water drops reach the sensor when a wet housing is opened.",
+  rinse: (p: { list: string }): StepText => ({
+    text: `Rinse and dry ${p.list} as their makers say before anything is opened.`,
+    why: "Salt scratches glass, and water drops reach the sensor when a wet housing is opened.",
   }),
 } as const;
 

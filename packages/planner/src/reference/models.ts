@@ -9,7 +9,7 @@ export const MODELS: ModelInfo[] = [
     source: "Jerlov 1976, Marine Optics, 2nd edition, Elsevier, Table XXVII",
     domain: "350 to 700 nm in 25 nm; high sun; interpolated as the part above pure water",
     known_weaknesses:
-      "The edition of 1968 differs by 4 to 15 %. Type I lies below pure water at 675 and 700 nm and is raised to it. Beyond 700 nm pure water alone is used.",
+      "The edition of 1968 differs by 4 to 15 %. Types I, IA and IB lie below pure water at 675 and 700 nm, and II at 700 nm: all are raised to it. Beyond 700 nm pure water alone is used.",
   },
   {
     id: "pope_fry_1997",

@@ -151,4 +151,6 @@ export interface Lamp {
   /** Filter in front of the lamp, when mounted. */
   filter_kind?: FilterKind;
   filter_density?: number;
+  /** A measured curve in place of kind and density. */
+  filter_transmittance?: TransmittanceSample[];
 }

@@ -23,14 +23,13 @@ export function balanceReasons({ scene }: Conditions, answer: WhiteBalanceFigure
         : reason("one_balance_serves", "computed", { tolerance }),
     );
   }
-  const outOfReach = depths.find(({ in_reach }) => !in_reach);
-  if (outOfReach) {
-    const deepest = depths[depths.length - 1];
+  const deepestShort = [...depths].reverse().find(({ in_reach }) => !in_reach);
+  if (deepestShort) {
     reasons.push(
       reason("balance_falls_short", "computed", {
-        depth_m: outOfReach.depth_m,
-        short_stops: deepest.short_of_reach_stops,
-        cast: deepest.cast_left_delta_e00,
+        depth_m: deepestShort.depth_m,
+        short_stops: deepestShort.short_of_reach_stops,
+        cast: deepestShort.cast_left_delta_e00,
       }),
     );
   } else {

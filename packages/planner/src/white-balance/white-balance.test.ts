@@ -128,7 +128,7 @@ describe("the camera's reach", () => {
     for (const d of depths.filter(({ in_reach }) => in_reach))
       expect(d.cast_left_delta_e00).toBeLessThan(1.5);
     const reason = reasons.find((r) => r.code === "balance_falls_short");
-    expect(reason?.figures).toContainEqual({ name: "depth_m", value: out[0].depth_m });
+    expect(reason?.figures).toContainEqual({ name: "depth_m", value: out[out.length - 1].depth_m });
     expect(procedure.join(" ")).toContain(`From ${out[0].depth_m.toFixed(1)} m on`);
   });
 

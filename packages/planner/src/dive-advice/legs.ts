@@ -1,0 +1,56 @@
+import { exposureLoss } from "../exposure-loss/exposure-loss.js";
+import type { ExposureAtDepth, ExposureLossAnswer } from "../result/exposure-loss.js";
+import type { FilterChoiceAnswer } from "../result/filter-choice.js";
+import type { WhiteBalanceAnswer } from "../result/white-balance.js";
+import type { Scene } from "../scene/scene.js";
+import { whiteBalance } from "../white-balance/white-balance.js";
+
+/** A stretch of the dive with or without the filter on the lens: one, unless the mount lets the diver change at depth. */
+export interface Leg {
+  scene: Scene;
+  filtered: boolean;
+  exposure: ExposureLossAnswer;
+  balance: WhiteBalanceAnswer;
+}
+
+/** Closer than this to the depth at which the filter is changed, a balance of its own is left to the one made there. */
+const LEAST_LEG_M = 0.5;
+
+function leg(scene: Scene, filtered: boolean, min_depth_m: number, max_depth_m: number): Leg {
+  const part = { ...scene, min_depth_m, max_depth_m };
+  return { scene: part, filtered, exposure: exposureLoss(part), balance: whiteBalance(part) };
+}
+
+/** @param bare the scene as it is filmed without the filter, @param filtered with it. */
+export function legsOf(bare: Scene, filtered: Scene, filter: FilterChoiceAnswer): Leg[] {
+  const { min_depth_m, max_depth_m } = bare;
+  const { serves_min_depth_m: from_m, serves_max_depth_m: to_m, change_depths_m } = filter;
+  if (!change_depths_m || from_m === undefined || to_m === undefined) {
+    return [leg(filtered, filter.filter_kind !== "none", min_depth_m, max_depth_m)];
+  }
+  return [
+    ...(from_m > min_depth_m ? [leg(bare, false, min_depth_m, from_m)] : []),
+    leg(filtered, true, from_m, to_m),
+    ...(to_m < max_depth_m ? [leg(bare, false, to_m, max_depth_m)] : []),
+  ];
+}
+
+/** Every depth at which to balance, going down and coming up, changes of filter included. */
+export const balancesDown = (legs: readonly Leg[]): number[] =>
+  legs.flatMap(({ balance }) => balance.balance_depths_descending_m);
+
+export const balancesUp = (legs: readonly Leg[]): number[] =>
+  [...legs].reverse().flatMap((l) => balancesUpIn(l, legs[0]));
+
+/** Those of one leg: the last ones may lie too close to the change above. */
+export const balancesUpIn = ({ balance, scene }: Leg, shallowest: Leg | undefined): number[] =>
+  balance.balance_depths_ascending_m.filter(
+    (depth_m) => scene === shallowest?.scene || depth_m - scene.min_depth_m >= LEAST_LEG_M,
+  );
+
+/** The shallow end of the first leg, and the deep end of the last. */
+export const startOf = (legs: readonly Leg[]): ExposureAtDepth => legs[0].exposure.depths[0];
+export function endOf(legs: readonly Leg[]): ExposureAtDepth {
+  const { depths } = legs[legs.length - 1].exposure;
+  return depths[depths.length - 1];
+}

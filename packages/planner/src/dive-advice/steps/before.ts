@@ -1,0 +1,47 @@
+import { densityToStops } from "@sunfathom/optics";
+import { dialShutter } from "../../messages/dial.js";
+import { step } from "../../messages/say-step.js";
+import type { DiveStep } from "../../result/dive-advice.js";
+import type { Decisions } from "../decisions.js";
+
+const at = { phase: "before_dive" } as const;
+const common = { ...at, basis: "common_practice" } as const;
+
+/** What is mounted, set and packed on dry land. */
+export function beforeDive(d: Decisions): DiveStep[] {
+  const { filter, filmed, lampFilter, lampLight_lx } = d;
+  const steps = [filterStep(d)];
+  if (filter.neutral_density !== undefined) {
+    const { neutral_density: density } = filter;
+    steps.push(step(at, "neutral_density", { density, stops: densityToStops(density) }));
+  }
+  steps.push(step(common, "set_frame", { shutter: dialShutter(filmed.shutter_s), bits: filmed.bits }));
+  steps.push(step(common, "pack_card"));
+  if (d.lampPlan === "lamps_with_filter" && lampFilter) {
+    const { item, split_left_delta_e00: left } = lampFilter;
+    steps.push(step(at, "filter_lamps", { id: item.id, kind: item.filter_kind ?? "measured", left }));
+  }
+  if (filmed.lamps.length > 0) {
+    const distance_m = Math.min(...filmed.lamps.map((lamp) => lamp.distance_m));
+    steps.push(step(at, "check_lamps", { lux: lampLight_lx, distance_m }));
+  }
+  return steps;
+}
+
+function filterStep({ filter, filterName: name, lampPlan, legs }: Decisions): DiveStep {
+  const lampsLight = lampPlan === "lamps_only" || lampPlan === "lamps_lead";
+  if (filter.filter_kind === "none") {
+    return lampsLight
+      ? step(at, "no_filter_for_lamps")
+      : step(at, "no_filter", { error: filter.colour_error_without_delta_e00.likely });
+  }
+  const figures = {
+    with_e: filter.colour_error_delta_e00.likely,
+    without_e: filter.colour_error_without_delta_e00.likely,
+    loss_stops: filter.filter_loss_stops.likely,
+  };
+  if (legs.length === 1) return step(at, "mount_filter", { name, ...figures });
+  const filtered = legs.find((leg) => leg.filtered) ?? legs[0];
+  const { min_depth_m: from_m, max_depth_m: to_m } = filtered.scene;
+  return step(at, "carry_filter", { name, from_m, to_m, ...figures });
+}

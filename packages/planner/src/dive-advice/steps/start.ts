@@ -1,0 +1,32 @@
+import { shown } from "../../messages/format.js";
+import { step } from "../../messages/say-step.js";
+import type { DiveStep } from "../../result/dive-advice.js";
+import type { Decisions } from "../decisions.js";
+import { startOf } from "../legs.js";
+import { tooDark } from "./too-dark.js";
+
+/** What is done when filming begins. */
+export function atStart({ legs }: Decisions): DiveStep[] {
+  const first = startOf(legs);
+  const { depth_m, iso, f_number } = first;
+  const at = { phase: "at_start", depth_m } as const;
+  const { balance } = legs[0];
+  const steps = [
+    first.verdict === "too_dark"
+      ? tooDark(at, first)
+      : step(at, "start_exposure", { iso, f_number, ev: first.exposure_value_ev100.likely }),
+  ];
+  if (balance.method === "card_at_lamp_distance") {
+    const kelvin = balance.lamp_kelvin_setting_K;
+    const text =
+      kelvin === undefined
+        ? ""
+        : `Without a card, set ${shown(Math.round(kelvin / 100) * 100)} K, the lamps' own.`;
+    const cast = balance.lamp_kelvin_leaves_delta_e00?.likely ?? 0;
+    steps.push(step(at, "balance_on_card_in_lamp_light", { kelvin: text, cast }));
+  } else {
+    const { cast_left_delta_e00: cast, in_reach } = balance.depths[0];
+    steps.push(step({ ...at, basis: "common_practice" }, "balance_on_card", { cast: in_reach ? 0 : cast }));
+  }
+  return steps;
+}

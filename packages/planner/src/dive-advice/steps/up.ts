@@ -1,0 +1,33 @@
+import { spokenDepths } from "../../messages/list.js";
+import { step } from "../../messages/say-step.js";
+import type { DiveStep } from "../../result/dive-advice.js";
+import type { Decisions } from "../decisions.js";
+import { balancesUpIn } from "../legs.js";
+
+/** What is done on the way up, leg by leg. */
+export function comingUp(d: Decisions): DiveStep[] {
+  const steps: DiveStep[] = [];
+  const upward = [...d.legs].reverse();
+  upward.forEach((leg, i) => {
+    const depth_m = leg.scene.max_depth_m;
+    if (i > 0) {
+      const code = leg.filtered ? "filter_in" : "filter_out";
+      const stops = d.filter.filter_loss_stops.likely;
+      steps.push(step({ phase: "coming_up", depth_m }, code, { depth_m, stops }));
+    }
+    const again = balancesUpIn(leg, d.legs[0]).slice(1);
+    if (again.length > 0) {
+      const tolerance = leg.balance.balance_tolerance_delta_e00;
+      steps.push(
+        step({ phase: "coming_up", depth_m: again[0] }, "balance_again", {
+          list: spokenDepths(again),
+          tolerance,
+        }),
+      );
+    }
+  });
+  if (d.filmed.lamps.length > 0) {
+    steps.push(step({ phase: "coming_up", basis: "common_practice" }, "lamps_off_before_air"));
+  }
+  return steps;
+}
