@@ -80,7 +80,13 @@ export async function createApp(
   app.addHook("onRequest", refuseOtherForms);
   if (exposure.metrics) registerMetrics(app);
   app.setErrorHandler(handleError);
-  app.setNotFoundHandler(notFoundHandler(routes));
+  const notFound = notFoundHandler(routes);
+  app.setNotFoundHandler(notFound);
+  // Before the body is read: what is wrong with it does not matter where nobody takes it.
+  app.addHook("onRequest", (request, reply, done) => {
+    if (request.is404) notFound(request, reply);
+    else done();
+  });
   for (const schema of sharedSchemas()) app.addSchema(schema);
   await registerSwagger(app);
   await registerSwaggerUi(app);

@@ -72,3 +72,16 @@ describe("a path that there is not", () => {
       .expect(404);
   });
 });
+
+describe("a body that nobody takes", () => {
+  // Once read, it would be refused for its type or form, which says nothing of what is wrong.
+  it.each(["DELETE", "PUT", "QUERY", "PATCH"])(
+    "does not hide from %s that the method is wrong",
+    async (method) => {
+      const options = { method: method as "PUT", headers: { "content-type": "text/plain" }, payload: "{" };
+      expect((await app.inject({ ...options, url: "/v1/attenuation" })).statusCode).toBe(405);
+      expect((await app.inject({ ...options, url: "/v1/nowhere" })).statusCode).toBe(404);
+      expect((await app.inject({ method: method as "PUT", url: "/v1/models" })).statusCode).toBe(405);
+    },
+  );
+});

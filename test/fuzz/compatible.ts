@@ -1,0 +1,171 @@
+// What the description says of a scene in words, not in its schema: which fields go together. A generated scene is
+// made to keep it, so that it can be asserted to be taken.
+import type { Scene } from "./arbitrary.js";
+
+const waters = [
+  "water_type",
+  "chlorophyll_mg_m3",
+  "secchi_depth_m",
+  "visibility_m",
+  "kd_samples",
+  "card_samples",
+];
+const places = ["latitude_deg", "longitude_deg", "time", "local_time", "time_zone"];
+
+function drop(scene: Scene, ...names: string[]): void {
+  for (const name of names) delete scene[name];
+}
+
+/** @param pick decides where several ways are open */
+export function compatible(generated: Scene, pick: number): Scene {
+  const scene = structuredClone(generated);
+  water(scene, pick);
+  daylight(scene, pick);
+  depth(scene);
+  limits(scene, "iso", "min_iso", "max_iso");
+  limits(scene, "f_number", "min_f_number", "max_f_number");
+  balance(scene);
+  shutter(scene);
+  lensFilter(scene);
+  lamps(scene);
+  kit(scene);
+  drop(scene, "expect_model_version");
+  return scene;
+}
+
+function water(scene: Scene, pick: number): void {
+  const given = waters.filter((name) => scene[name] !== undefined);
+  const kept = given[pick % Math.max(1, given.length)] ?? "water_type";
+  scene["water_type"] ??= "IB";
+  drop(scene, ...waters.filter((name) => name !== kept));
+  if (kept === "secchi_depth_m" || kept === "visibility_m") scene["water_hue"] ??= "blue";
+  else drop(scene, "water_hue");
+  if (kept === "card_samples") scene["transfer_curve"] ??= "srgb";
+  else drop(scene, "transfer_curve", "locked_exposure", "locked_balance");
+  rising(scene, "kd_samples");
+  const cards = scene["card_samples"] as Scene[] | undefined;
+  for (const card of cards ?? []) {
+    whole(card, "iso", "shutter_s", "f_number");
+    whole(card, "red_gain", "green_gain", "blue_gain");
+  }
+}
+
+function whole(card: Scene, ...names: string[]): void {
+  if (names.some((name) => card[name] === undefined)) drop(card, ...names);
+}
+
+function daylight(scene: Scene, pick: number): void {
+  const basis = ["sun", "sun", "none", "place_time"][pick % 4];
+  if (scene["daylight_basis"] !== undefined || basis !== "sun") scene["daylight_basis"] = basis;
+  if (basis !== "sun") drop(scene, "sun_elevation_deg");
+  if (basis !== "place_time") {
+    drop(scene, ...places);
+    return;
+  }
+  scene["latitude_deg"] ??= 27.8;
+  scene["longitude_deg"] ??= 34.3;
+  for (const name of ["time", "local_time"]) {
+    // A day that every month has.
+    if (scene[name] !== undefined) scene[name] = String(scene[name]).replace(/-(29|30|31)T/, "-28T");
+  }
+  if (scene["local_time"] !== undefined && scene["time"] === undefined) scene["time_zone"] ??= "Africa/Cairo";
+  else {
+    drop(scene, "local_time", "time_zone");
+    scene["time"] ??= "2026-03-10T10:15:00+02:00";
+  }
+}
+
+function depth(scene: Scene): void {
+  const { min_depth_m: min, max_depth_m: max } = scene;
+  if (scene["depth_m"] === undefined && min === undefined && max === undefined) scene["depth_m"] = 10;
+  if (scene["depth_m"] !== undefined) drop(scene, "min_depth_m", "max_depth_m");
+  else {
+    const ends = [Number(min ?? max), Number(max ?? min)].sort((a, b) => a - b);
+    [scene["min_depth_m"], scene["max_depth_m"]] = ends;
+  }
+}
+
+/** Puts the limits in order and the value between them. */
+function limits(scene: Scene, value: string, min: string, max: string): void {
+  const given = [value, min, max].map((name) => scene[name]).filter((one) => typeof one === "number");
+  if (given.length === 0) return;
+  if (scene[value] === undefined && (scene[min] === undefined || scene[max] === undefined))
+    drop(scene, min, max);
+  else {
+    scene[min] = Math.min(...given);
+    scene[max] = Math.max(...given);
+  }
+}
+
+function balance(scene: Scene): void {
+  const [min, max] = ["white_balance_min_cct_K", "white_balance_max_cct_K"] as const;
+  const ends = [Number(scene[min] ?? 2500), Number(scene[max] ?? 10000)].sort((a, b) => a - b);
+  if (ends[0] === ends[1]) drop(scene, min, max);
+  else [scene[min], scene[max]] = ends;
+}
+
+function shutter(scene: Scene): void {
+  const rate = Number(scene["frame_rate_fps"] ?? 25);
+  if (scene["shutter_s"] !== undefined) {
+    drop(scene, "shutter_angle_deg");
+    if (Number(scene["shutter_s"]) > 1 / rate) drop(scene, "frame_rate_fps");
+  } else if (Number(scene["shutter_angle_deg"] ?? 180) / 360 / rate < 1e-5) {
+    drop(scene, "frame_rate_fps", "shutter_angle_deg");
+  }
+}
+
+function lensFilter(scene: Scene): void {
+  rising(scene, "filter_transmittance");
+  if (scene["filter_transmittance"] !== undefined) drop(scene, "filter_kind", "filter_density");
+  pair(scene, "filter_");
+}
+
+function pair(owner: Scene, prefix: string): void {
+  const [kind, density] = [`${prefix}kind`, `${prefix}density`];
+  if (owner[kind] === undefined || owner[density] === undefined) drop(owner, kind, density);
+}
+
+function lamps(scene: Scene): void {
+  const flat = Object.keys(scene).filter((name) => name.startsWith("lamp_"));
+  if (scene["lamps"] !== undefined) drop(scene, ...flat);
+  else if (flat.length > 0) {
+    scene["lamp_flux_lm"] ??= 4000;
+    scene["lamp_distance_m"] ??= 0.8;
+    if (scene["lamp_cct_K"] !== undefined) drop(scene, "lamp_led");
+    pair(scene, "lamp_filter_");
+  }
+  for (const lamp of (scene["lamps"] ?? []) as Scene[]) {
+    if (lamp["cct_K"] !== undefined) drop(lamp, "led");
+    pair(lamp, "filter_");
+  }
+}
+
+function kit(scene: Scene): void {
+  for (const [index, item] of ((scene["kit"] ?? []) as Scene[]).entries()) {
+    item["id"] = `${index} ${[...String(item["id"])].slice(0, 60).join("")}`;
+    rising(item, "filter_transmittance");
+    pair(item, "filter_");
+    if (item["item"] === "lamp") drop(item, "filter_transmittance", "filter_kind", "filter_density");
+    else if (item["filter_transmittance"] !== undefined) drop(item, "filter_kind", "filter_density");
+    else {
+      item["filter_kind"] ??= "red";
+      item["filter_density"] ??= 0.6;
+    }
+  }
+}
+
+/** Puts samples in the order of their wavelengths, each once, and at least two. */
+function rising(owner: Scene, name: string): void {
+  const samples = owner[name] as Scene[] | undefined;
+  if (samples === undefined) return;
+  const byWavelength = new Map(samples.map((sample) => [Number(sample["wavelength_nm"]), sample]));
+  const sorted = [...byWavelength.entries()].sort(([a], [b]) => a - b).map(([, sample]) => sample);
+  const [first] = sorted;
+  if (sorted.length === 1 && first !== undefined) {
+    const wavelength = Number(first["wavelength_nm"]);
+    sorted.push({ ...first, wavelength_nm: wavelength < 700 ? wavelength + 50 : wavelength });
+    if (wavelength >= 700) first["wavelength_nm"] = wavelength - 50;
+    if (wavelength >= 700) sorted[0] = { ...first };
+  }
+  owner[name] = sorted;
+}

@@ -1,0 +1,45 @@
+// Every field that a request can hold, wherever it stands, with a right scene around it.
+import type { Scene } from "./arbitrary.js";
+import { compatible } from "./compatible.js";
+import { type Operation, plain, type Schema } from "./description.js";
+
+export interface Field {
+  /** JSON pointer, for example `/lamps/0/flux_lm`. */
+  pointer: string;
+  schema: Schema;
+  /** A right scene with `value` in the field, where `value` is right. */
+  sceneWith: (value: unknown) => Scene;
+}
+
+/** @returns fields whose values are no objects and no lists */
+export function fieldsOf({ body = {}, bodyName, examples }: Operation): Field[] {
+  const around = (name: string, value: unknown): Scene =>
+    bodyName === "Scene"
+      ? compatible({ [name]: value }, pickFor(name))
+      : { ...(examples[0] ?? {}), [name]: value };
+  return Object.entries(body.properties ?? {}).flatMap(([name, raw]) =>
+    inside(raw, `/${name}`, (value) => around(name, value)),
+  );
+}
+
+/** How `compatible` is to decide so that the field stays. */
+function pickFor(name: string): number {
+  return /^(latitude|longitude|time|local_time)/.test(name) ? 3 : 0;
+}
+
+function inside(raw: Schema, pointer: string, sceneWith: (value: unknown) => Scene): Field[] {
+  const schema = plain(raw);
+  if (schema.type === "array" && schema.items !== undefined) {
+    const [example] = (schema.examples ?? []) as unknown[][];
+    const [, ...others] = example ?? [];
+    return inside(schema.items, `${pointer}/0`, (value) => sceneWith([value, ...others]));
+  }
+  if (schema.type !== "object") return [{ pointer, schema, sceneWith }];
+  const { properties = {}, required = [] } = schema;
+  const needed = Object.fromEntries(
+    required.map((name) => [name, plain(properties[name] ?? {}).examples?.[0]]),
+  );
+  return Object.entries(properties).flatMap(([name, property]) =>
+    inside(property, `${pointer}/${name}`, (value) => sceneWith({ ...needed, [name]: value })),
+  );
+}
