@@ -2,7 +2,7 @@ import { reason } from "../messages/say.js";
 import type { ColourRecoveryAnswer, Recording, RecordingKind } from "../result/colour-recovery.js";
 import type { AnswerParts, Reason } from "../result/common.js";
 
-/** A filter helps red where it lifts red light over the noise by more than this factor. */
+/** A filter helps red where it lets red be exposed higher by more than this factor. */
 const HELPS_FROM = 1.05;
 
 export function recoveryReasons(answer: Omit<ColourRecoveryAnswer, keyof AnswerParts>): Reason[] {
@@ -26,7 +26,9 @@ export function recoveryReasons(answer: Omit<ColourRecoveryAnswer, keyof AnswerP
   );
   if (best) {
     const with_snr = best.red_light_signal_to_noise.likely;
-    const code = with_snr > HELPS_FROM * without_snr ? "filter_helps_red" : "filter_does_not_help_red";
+    const isExposedHigher = best.red_electrons > HELPS_FROM * bare.red_electrons;
+    const code =
+      isExposedHigher && best.red_quality !== "gone" ? "filter_helps_red" : "filter_does_not_help_red";
     reasons.push(reason(code, "computed", { depth_m, without_snr, with_snr }));
   }
   if (same) {

@@ -69,10 +69,40 @@ function rangeReasons({ conditions, answer }: Facts): Reason[] {
       reasons.push(reason("serves_part_of_range", "computed", { from_m, to_m }));
     }
   }
+  const gaining = answer.depths.filter((d) => d.best_filter_kind !== "none");
+  if (answer.filter_kind === "none" && gaining.length > 0 && answer.depths.length > 1) {
+    const [first] = gaining;
+    const last = gaining[gaining.length - 1];
+    reasons.push(
+      reason("part_would_gain", "computed", {
+        kind: first.best_filter_kind,
+        from_m: first.depth_m,
+        to_m: last.depth_m,
+      }),
+    );
+  }
+  const peak = densityPeak(answer);
+  if (peak) reasons.push(reason("denser_gains_nothing_below", "computed", peak));
   if (daylight && scene.lamps.length === 0 && error > HOPELESS_DELTA_E00) {
     reasons.push(reason("only_lamps_would_help", "computed", { error }));
   }
   return reasons;
+}
+
+/** A fall of the best density by less than this is within what the search resolves. */
+const DENSITY_FALLS_BY = 0.1;
+
+/** Depth below which the best density of the advised kind falls again, as light runs out; undefined where it does not in this range. */
+function densityPeak({
+  filter_kind,
+  depths,
+}: FilterChoiceFigures): { depth_m: number; density: number } | undefined {
+  const best = depths.map((d) => (d.best_filter_kind === filter_kind ? (d.best_filter_density ?? 0) : 0));
+  const density = Math.max(...best);
+  const depth_m = depths[best.indexOf(density)].depth_m;
+  return filter_kind !== "none" && density - best[best.length - 1] >= DENSITY_FALLS_BY
+    ? { depth_m, density }
+    : undefined;
 }
 
 function mainReason({ conditions, decision, answer }: Facts): Reason {

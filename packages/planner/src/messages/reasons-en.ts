@@ -32,6 +32,10 @@ export const REASONS_EN = {
     `The filter leaves less error than none from ${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m: mount it on passing into that part, take it off on leaving it, and balance again each time.`,
   serves_part_of_range: (p: { from_m: number; to_m: number }) =>
     `It serves from ${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m; outside that it leaves more error than no filter, but it cannot be changed underwater, and over the whole range it still pays.`,
+  part_would_gain: (p: { kind: string; from_m: number; to_m: number }) =>
+    `Over the whole range no filter pays, but for ${p.from_m === p.to_m ? `${shown(p.from_m, 1)} m` : `${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m`} alone a ${p.kind} one would: ask for that part if you will film there.`,
+  denser_gains_nothing_below: (p: { depth_m: number; density: number }) =>
+    `Down to ${shown(p.depth_m, 1)} m the best density rises, to ${shown(p.density, 2)}; below that a weaker filter, or none, is better, since light or red itself runs out.`,
   only_lamps_would_help: (p: { error: number }) =>
     `A colour error of ${shown(p.error, 1)} is left whatever is mounted: light of the missing colours is too weak here. Bring lamps close to the subject, come shallower, or settle for the colours of the water.`,
   filter_brings_balance_into_reach: (p: {
@@ -84,7 +88,7 @@ export const REASONS_EN = {
   filter_helps_red: (p: { depth_m: number; without_snr: number; with_snr: number }) =>
     `At ${shown(p.depth_m, 1)} m the filter adds no red light, but lets red be exposed higher before blue and green clip: red light is ${shown(p.with_snr, 1)} times the noise instead of ${shown(p.without_snr, 1)}.`,
   filter_does_not_help_red: (p: { depth_m: number; without_snr: number; with_snr: number }) =>
-    `At ${shown(p.depth_m, 1)} m the filter gains red nothing: light is short, and with it red light is ${shown(p.with_snr, 1)} times the noise, without it ${shown(p.without_snr, 1)}. A filter helps red only where there is light to spare.`,
+    `At ${shown(p.depth_m, 1)} m the filter gains red next to nothing: it cannot be exposed higher, and with it red light is ${shown(p.with_snr, 1)} times the noise, without it ${shown(p.without_snr, 1)}. A filter helps red only where there is light to spare.`,
   same_settings_no_gain: (p: { with_snr: number; without_snr: number }) =>
     `At the same ISO, aperture and shutter a filter never makes red cleaner by more than the green and blue it keeps out of the red channel: ${shown(p.with_snr, 1)} against ${shown(p.without_snr, 1)}.`,
   red_is_gone: (p: { acceptable_m: number; gone_m: number; filter: string }) =>
