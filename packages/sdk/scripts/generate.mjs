@@ -3,7 +3,7 @@
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { apiModule } from "./generate/api-module.mjs";
 import { readDescription } from "./generate/description.mjs";
-import { problemsModule } from "./generate/problems-module.mjs";
+import { problemsModule, problemTableModule } from "./generate/problems-module.mjs";
 import { typesModule } from "./generate/types-module.mjs";
 import { versionModule } from "./generate/version-module.mjs";
 
@@ -13,6 +13,7 @@ const description = readDescription();
 const files = {
   "api.ts": apiModule(description),
   "problems.ts": problemsModule(description),
+  "problem-table.ts": problemTableModule(description),
   "types.ts": await typesModule(description),
   "version.ts": versionModule(description),
 };

@@ -21,6 +21,7 @@ const { metafile } = await build({
   bundle: true,
   // What both entries need stands in a file of its own: an error thrown offline is an instance of the same class.
   splitting: true,
+  chunkNames: "shared",
   format: "esm",
   platform: "neutral",
   mainFields: ["module", "main"],

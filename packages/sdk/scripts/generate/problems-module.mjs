@@ -1,17 +1,25 @@
 import { comment, mark } from "./description.mjs";
 
 /**
- * A class for each kind of problem, and the table that leads from its `type` to it.
+ * The kinds of problem, each with the name of its class.
  * @param {import("./description.mjs").Description} description
  */
-export function problemsModule({ document }) {
+function kindsOf({ document }) {
   const kinds = Object.entries(document.components.schemas).flatMap(([name, schema]) => {
     const type = schema.properties?.["type"]?.enum?.[0];
     const isProblem = name.endsWith("Problem") && typeof type === "string";
     return isProblem ? [{ type, error: name.replace(/(Error)?Problem$/, "Error"), schema }] : [];
   });
   if (kinds.length === 0) throw new Error("The description has no problems.");
-  const classes = kinds.map(({ error, schema }) => {
+  return kinds;
+}
+
+/**
+ * A class for each kind of problem.
+ * @param {import("./description.mjs").Description} description
+ */
+export function problemsModule(description) {
+  const classes = kindsOf(description).map(({ error, schema }) => {
     const status = schema.properties?.["status"]?.enum?.[0];
     return `${comment([
       `${schema.description} Status ${status}.`,
@@ -22,11 +30,22 @@ export function problemsModule({ document }) {
 }
 `;
   });
-  const table = kinds.map(({ type, error }) => `  ${JSON.stringify(type)}: ${error},\n`);
   return `${mark}import { ProblemError } from "../core/errors.js";
 
-${classes.join("\n")}
+${classes.join("\n")}`;
+}
+
+/**
+ * The table that leads from a problem's `type` to its class.
+ * @param {import("./description.mjs").Description} description
+ */
+export function problemTableModule(description) {
+  const kinds = kindsOf(description);
+  return `${mark}import type { ProblemError } from "../core/errors.js";
+import {
+${kinds.map(({ error }) => `  ${error},\n`).join("")}} from "./problems.js";
+
 ${comment(["The class of each kind of problem, by the problem's `type`."])}export const problemErrors: Readonly<Record<string, typeof ProblemError>> = {
-${table.join("")}};
+${kinds.map(({ type, error }) => `  ${JSON.stringify(type)}: ${error},\n`).join("")}};
 `;
 }

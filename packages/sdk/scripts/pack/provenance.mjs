@@ -20,8 +20,11 @@ export function provenance(manifest, metafile) {
  * Packages from outside the workspace whose code the offline entry holds, each with version and licence.
  * @param {import("esbuild").Metafile} metafile
  */
-function foreignPackages({ inputs }) {
-  const folders = Object.keys(inputs).flatMap((file) => {
+function foreignPackages({ outputs }) {
+  const files = Object.values(outputs).flatMap(({ inputs }) =>
+    Object.entries(inputs).flatMap(([file, { bytesInOutput }]) => (bytesInOutput > 0 ? [file] : [])),
+  );
+  const folders = files.flatMap((file) => {
     const folder = /^.*node_modules\/(?:@[^/]+\/)?[^/]+/.exec(file)?.[0];
     return folder === undefined ? [] : [folder];
   });

@@ -1,4 +1,4 @@
-import { problemErrors } from "../generated/problems.js";
+import { problemErrors } from "../generated/problem-table.js";
 import { type ErrorResponse, type ProblemBody, ProblemError } from "./errors.js";
 
 /** Whether JSON from outside is a problem (RFC 9457). */

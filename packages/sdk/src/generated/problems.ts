@@ -154,26 +154,3 @@ export class UnsupportedMediaTypeError extends ProblemError {
 export class UrlTooLongError extends ProblemError {
   override readonly name = "UrlTooLongError";
 }
-
-/**
- * The class of each kind of problem, by the problem's `type`.
- */
-export const problemErrors: Readonly<Record<string, typeof ProblemError>> = {
-  "/problems/body-too-large": BodyTooLargeError,
-  "/problems/headers-too-large": HeadersTooLargeError,
-  "/problems/internal-error": InternalError,
-  "/problems/invalid-query": InvalidQueryError,
-  "/problems/invalid-scene": InvalidSceneError,
-  "/problems/malformed-json": MalformedJsonError,
-  "/problems/malformed-request": MalformedRequestError,
-  "/problems/method-not-allowed": MethodNotAllowedError,
-  "/problems/model-version-mismatch": ModelVersionMismatchError,
-  "/problems/not-acceptable": NotAcceptableError,
-  "/problems/not-found": NotFoundError,
-  "/problems/outside-the-model": OutsideTheModelError,
-  "/problems/request-timeout": RequestTimeoutError,
-  "/problems/too-many-requests": TooManyRequestsError,
-  "/problems/unavailable": UnavailableError,
-  "/problems/unsupported-media-type": UnsupportedMediaTypeError,
-  "/problems/url-too-long": UrlTooLongError,
-};

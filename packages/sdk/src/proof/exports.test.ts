@@ -1,0 +1,96 @@
+// The public surface. A change here is a change for integrators: add freely, take away with a new major version alone.
+import { readFileSync } from "node:fs";
+import { expect, it } from "vitest";
+import * as online from "../index.js";
+import * as offline from "../offline/index.js";
+
+const description = JSON.parse(
+  readFileSync(new URL("../../../../openapi/openapi.json", import.meta.url), "utf8"),
+);
+
+it("the online entry exports the client, its cache, its errors and what it was made from", () => {
+  const kinds = Object.keys(description.components.schemas)
+    .filter((name) => name.endsWith("Problem"))
+    .map((name) => name.replace(/(Error)?Problem$/, "Error"));
+  expect(kinds).toEqual(
+    expect.arrayContaining([
+      "BodyTooLargeError",
+      "HeadersTooLargeError",
+      "InternalError",
+      "InvalidQueryError",
+      "InvalidSceneError",
+      "MalformedJsonError",
+      "MalformedRequestError",
+      "MethodNotAllowedError",
+      "ModelVersionMismatchError",
+      "NotAcceptableError",
+      "NotFoundError",
+      "OutsideTheModelError",
+      "RequestTimeoutError",
+      "TooManyRequestsError",
+      "UnavailableError",
+      "UnsupportedMediaTypeError",
+      "UrlTooLongError",
+    ]),
+  );
+  expect(Object.keys(online).sort()).toEqual(
+    [
+      ...kinds,
+      "AbortedError",
+      "ConnectionError",
+      "NotOfflineError",
+      "ProblemError",
+      "ResponseError",
+      "Sunfathom",
+      "SunfathomError",
+      "TimeoutError",
+      "UnexpectedResponseError",
+      "descriptionHash",
+      "descriptionVersion",
+      "memoryCache",
+    ].sort(),
+  );
+});
+
+it("the offline entry exports its client and the version of its model", () => {
+  expect(Object.keys(offline).sort()).toEqual(["OfflineSunfathom", "modelVersion"]);
+});
+
+it("both clients have a method for every operation of the description, its GET twins apart", () => {
+  const online_ = new online.Sunfathom({ baseUrl: "https://light.example.org" });
+  const methods = [online_.calculations, online_.reference, online_.service].flatMap((group) =>
+    Object.getOwnPropertyNames(Object.getPrototypeOf(group)).filter((name) => name !== "constructor"),
+  );
+  expect(methods).toHaveLength(Object.keys(description.paths).length);
+  expect(methods).toEqual(
+    expect.arrayContaining([
+      "attenuation",
+      "colourRecovery",
+      "diveAdvice",
+      "exposureLoss",
+      "filterChoice",
+      "mixedLight",
+      "whiteBalance",
+      "waterTypes",
+      "filterKinds",
+      "models",
+      "liveness",
+      "readiness",
+      "problemKind",
+    ]),
+  );
+});
+
+it("names the description that it was made from", () => {
+  expect(online.descriptionVersion).toBe(description.info.version);
+  expect(online.descriptionHash).toMatch(/^[0-9a-f]{64}$/);
+});
+
+it("every error is a SunfathomError with its own name", () => {
+  const classes = Object.entries(online).filter(([name]) => name.endsWith("Error"));
+  for (const [name, Kind] of classes) {
+    if (typeof Kind !== "function") throw new Error(name);
+    expect(Reflect.construct(Kind, [{ type: "/problems/x" }, { status: 400 }])).toMatchObject({ name });
+    expect(Kind === online.SunfathomError || Kind.prototype instanceof online.SunfathomError).toBe(true);
+  }
+});
