@@ -1,4 +1,4 @@
-import type { Scene } from "../scene/scene.js";
+import type { RecordingCurve, Scene } from "../scene/scene.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
 import { type BalanceReach, balanceReach } from "./balance-reach.js";
 import { type ExposureLimits, limitsOf } from "./exposure-settings.js";
@@ -9,6 +9,7 @@ export interface CameraState {
   reach: BalanceReach;
   limits: ExposureLimits;
   bits: number;
+  curve: RecordingCurve;
   fullWellScale: number;
 }
 
@@ -19,6 +20,7 @@ export function cameraState(scene: Scene, { crosstalkSd, fullWellScale }: Nuisan
     reach: balanceReach(scene, profile),
     limits: limitsOf(scene),
     bits: scene.bits,
+    curve: scene.recording_curve ?? "rec709",
     fullWellScale,
   };
 }

@@ -3,7 +3,13 @@ import { fillingSensitivity, record, shareOfFullScale } from "./recording.js";
 
 const settings = { iso: 100, f_number: 8, shutter_s: 1 / 50, off_by_stops: 0, at_lowest_iso: true };
 const full_lux = fillingSensitivity(1) / ((100 * (1 / 50)) / 64);
-const recorder = { settings, gains: [1, 1, 1] as const, bits: 16, fullWellScale: 1 };
+const recorder = {
+  settings,
+  gains: [1, 1, 1] as const,
+  bits: 16,
+  curve: "rec709" as const,
+  fullWellScale: 1,
+};
 
 describe("what a camera records", () => {
   it("fills its scale at H = 78 / S (ISO 12232): 78 * N^2 pi / (0.65 S t) lux on a white surface", () => {
@@ -51,5 +57,14 @@ describe("what a camera records", () => {
     const electrons = (level * 20000 + 9) / 20000 ** 2;
     const step = 1 / (255 * slope);
     expect(variance / ((electrons + step ** 2 / 12) / 4)).toBeCloseTo(1, 8);
+  });
+
+  it("spreads codes evenly in light on a linear recording and evenly over stops on a logarithmic one", () => {
+    // By definition: a stop below full scale takes half of a linear recording's codes, ln 2 of the slope at its end.
+    expect(codesPerStop(1, 10, "linear")).toBeCloseTo(1023 * Math.LN2, 9);
+    expect(codesPerStop(0.25, 10, "linear")).toBeCloseTo(codesPerStop(1, 10, "linear") / 4, 9);
+    // Thirteen stops, from memory of cameras.
+    for (const level of [0.9, 0.18, 0.01]) expect(codesPerStop(level, 10, "log")).toBeCloseTo(1023 / 13, 9);
+    expect(codesPerStop(2 ** -14, 10, "log")).toBeCloseTo(1023 / 26, 9);
   });
 });

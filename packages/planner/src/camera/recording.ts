@@ -5,6 +5,7 @@
  * 20 000 electrons at ISO 100 (10 000 to 100 000 between cameras), 3 electrons, and four pixels to each one that is looked at.
  */
 import { focalPlaneExposure_lx_s, saturationExposure_lx_s } from "@sunfathom/optics";
+import type { RecordingCurve } from "../scene/scene.js";
 import type { Settings } from "./exposure-settings.js";
 import type { Vector3 } from "./matrix.js";
 
@@ -12,8 +13,14 @@ const FULL_WELL_ISO_100_E = 20000;
 const READ_NOISE_E = 3;
 const PIXELS_AVERAGED = 4;
 
-/** Slope of the transfer curve of ITU-R BT.709 at a linear value: code values per linear unit, as shares of full scale. */
-function transferSlope(linear: number): number {
+/** A logarithmic curve is taken to spread its codes evenly over 13 stops, evenly in light below them: from memory of cameras. */
+const LOG_STOPS = 13;
+
+/** Slope of the transfer curve at a linear value: share of the code values per linear unit. */
+function transferSlope(curve: RecordingCurve, linear: number): number {
+  if (curve === "linear") return 1;
+  if (curve === "log") return 1 / (LOG_STOPS * Math.LN2 * Math.max(linear, 2 ** -LOG_STOPS));
+  // ITU-R BT.709
   return linear < 0.018 ? 4.5 : 1.099 * 0.45 * linear ** -0.55;
 }
 
@@ -41,6 +48,7 @@ export interface Recorder {
   settings: Settings;
   gains: Vector3;
   bits: number;
+  curve: RecordingCurve;
   fullWellScale: number;
 }
 
@@ -58,7 +66,7 @@ export function record(recorder: Recorder, channel: 0 | 1 | 2, lux: number): Rec
   const electrons = electronsOf(recorder, lux);
   const value = Math.min(1, (gain * electrons) / capacity);
   const noise = (gain * gain * (electrons + READ_NOISE_E ** 2)) / capacity ** 2;
-  const step = 1 / ((2 ** recorder.bits - 1) * transferSlope(value));
+  const step = 1 / ((2 ** recorder.bits - 1) * transferSlope(recorder.curve, value));
   return { value, variance: (noise + (step * step) / 12) / PIXELS_AVERAGED };
 }
 
@@ -72,6 +80,6 @@ export function recordedGrey(
   return { ...recorded, signalToNoise: recorded.value / Math.sqrt(recorded.variance) };
 }
 
-/** Code values that one stop around a linear value takes up on a recording of so many bits with the curve of BT.709. */
-export const codesPerStop = (linear: number, bits: number): number =>
-  (2 ** bits - 1) * transferSlope(linear) * linear * Math.LN2;
+/** Code values that one stop around a linear value takes up on a recording of so many bits. */
+export const codesPerStop = (linear: number, bits: number, curve: RecordingCurve): number =>
+  (2 ** bits - 1) * transferSlope(curve, linear) * linear * Math.LN2;

@@ -30,7 +30,7 @@ export interface Shot {
  * is taken for granted where there is too much light. Given settings are used as they are.
  */
 export function takeShot(stage: Stage, filter: Spectrum, camera: CameraState, given?: Settings): Shot {
-  const { profile, reach, limits, bits, fullWellScale } = camera;
+  const { profile, reach, limits, bits, curve, fullWellScale } = camera;
   const subject = multiply(stage.subject, filter);
   const haze: Vector3 = stage.background
     ? rawOf(profile, multiply(stage.background.veil, filter))
@@ -49,7 +49,7 @@ export function takeShot(stage: Stage, filter: Spectrum, camera: CameraState, gi
     balance,
     settings,
     excess_stops,
-    recorder: { settings, gains, bits, fullWellScale },
+    recorder: { settings, gains, bits, curve, fullWellScale },
   };
 }
 

@@ -59,9 +59,9 @@ export function recordGrey(
     blue_signal_to_noise: recorded[2].signalToNoise,
     red_above_600_nm_share: share,
     red_gain_needed: Math.max(...afterBalance) / afterBalance[0],
-    red_codes_per_stop_8_bit: codesPerStop(recorded[0].value, 8),
-    red_codes_per_stop_10_bit: codesPerStop(recorded[0].value, 10),
-    red_codes_per_stop_12_bit: codesPerStop(recorded[0].value, 12),
+    red_codes_per_stop_8_bit: codesPerStop(recorded[0].value, 8, camera.curve),
+    red_codes_per_stop_10_bit: codesPerStop(recorded[0].value, 10, camera.curve),
+    red_codes_per_stop_12_bit: codesPerStop(recorded[0].value, 12, camera.curve),
     redLight: share * ofSubject * recorded[0].signalToNoise,
     settings,
   };

@@ -86,6 +86,8 @@ export interface Dive {
   subject_facing: SubjectFacing;
 }
 
+export type RecordingCurve = "rec709" | "log" | "linear";
+
 export interface Camera {
   /** Fixed by the diver when present; free within the limits otherwise. */
   iso?: number;
@@ -100,6 +102,8 @@ export interface Camera {
   frame_rate_fps?: number;
   /** Bits per channel of the recording. */
   bits: number;
+  /** How code values are spread over light: as ITU-R BT.709, evenly per stop, or evenly. BT.709 where absent. */
+  recording_curve?: RecordingCurve;
   white_balance_min_cct_K: number;
   white_balance_max_cct_K: number;
   /** Largest distance from the Planckian locus that the balance can compensate, in CIE 1960 uv. */
