@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { fillingSensitivity, record, shareOfFullScale } from "./recording.js";
+import { codesPerStop, fillingSensitivity, record, shareOfFullScale } from "./recording.js";
 
 const settings = { iso: 100, f_number: 8, shutter_s: 1 / 50, off_by_stops: 0, at_lowest_iso: true };
 const full_lux = fillingSensitivity(1) / ((100 * (1 / 50)) / 64);
