@@ -79,8 +79,8 @@ export const STEPS_EN = {
     why: "From here on it leaves more colour error than none.",
   }),
   deep_exposure: (p: { iso: number; f_number: number; stops: number }): StepText => ({
-    text: `Until here open up to ${settings(p)}.`,
-    why: `The subject is ${shown(p.stops, 1)} stops darker here than at the start, whatever is on the lens counted in.`,
+    text: `By this depth open up to ${settings(p)}.`,
+    why: `The subject is ${shown(p.stops, 1)} stops darker here than at the start, lens filter included.`,
   }),
   too_dark: (p: { iso: number; f_number: number; shortfall_stops: number; ways: string }): StepText => ({
     text: `Even with ${settings(p)}, ${shown(p.shortfall_stops, 1)} stops are missing here. ${p.ways}`,

@@ -1,0 +1,273 @@
+// The plan must not contradict itself, and each of its lines must be what the single questions answer.
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+  atNight,
+  BRIGHT_REEF,
+  DARK_AND_GREEN,
+  daylightScene,
+  NIGHT_WRECK,
+  OUTER_REEF_MORNING,
+  REEF_WITH_LAMPS,
+  TWO_LAMPS,
+  withKd,
+} from "../../../../test/support/scenes.js";
+import { exposureLoss } from "../exposure-loss/exposure-loss.js";
+import { filterChoice } from "../filter-choice/filter-choice.js";
+import type { DiveAdviceAnswer, DivePhase, DiveStep } from "../result/dive-advice.js";
+import type { KitItem, Scene } from "../scene/scene.js";
+import { SceneProblem } from "../scene/scene-problem.js";
+import { diveAdvice } from "./dive-advice.js";
+
+const ORDER: DivePhase[] = ["before_dive", "at_start", "going_down", "lamps", "coming_up", "after_dive"];
+const codes = ({ steps }: DiveAdviceAnswer): string[] => steps.map(({ code }) => code);
+const stepOf = ({ steps }: DiveAdviceAnswer, code: string): DiveStep | undefined =>
+  steps.find((step) => step.code === code);
+const flip = (type: string, sun: number, from: number, to: number): Scene => ({
+  ...daylightScene(type, sun, from, to),
+  filter_change_underwater: "flip",
+});
+
+const anyDive = fc
+  .record({
+    type: fc.constantFrom("I", "IB", "III", "1C", "3C", "5C", "7C", "9C"),
+    sun: fc.integer({ min: 12, max: 85 }),
+    from: fc.double({ min: 1, max: 15, noNaN: true }),
+    length: fc.constantFrom(0, 0.4, 5, 15),
+    filter_change_underwater: fc.constantFrom("none" as const, "flip" as const, "clip_on" as const),
+    light: fc.constantFrom("day", "both", "lamps"),
+    max_iso: fc.constantFrom(400, 6400),
+  })
+  .map(({ type, sun, from, length, light, ...rest }): Scene => {
+    const day = { ...daylightScene(type, sun, from, from + length), ...rest };
+    if (light === "day") return day;
+    return { ...(light === "lamps" ? atNight(day) : day), lamps: [TWO_LAMPS] };
+  });
+
+describe("the plan", () => {
+  it("comes in the order of the dive, down and up again, within the range, each line with its reason in words", () => {
+    fc.assert(
+      fc.property(anyDive, (scene) => {
+        const advice = diveAdvice(scene);
+        const phases = advice.steps.map(({ phase }) => ORDER.indexOf(phase));
+        expect(phases).toEqual([...phases].sort((a, b) => a - b));
+        const depthsIn = (wanted: DivePhase) =>
+          advice.steps.flatMap(({ phase, depth_m }) =>
+            phase === wanted && depth_m !== undefined ? [depth_m] : [],
+          );
+        const down = depthsIn("going_down");
+        expect(down).toEqual([...down].sort((a, b) => a - b));
+        const up = depthsIn("coming_up");
+        expect(up).toEqual([...up].sort((a, b) => b - a));
+        for (const depth of [...down, ...up, ...depthsIn("at_start")]) {
+          expect(depth).toBeGreaterThanOrEqual(scene.min_depth_m - 0.05);
+          expect(depth).toBeLessThanOrEqual(scene.max_depth_m + 0.05);
+        }
+        for (const { text, why, figures } of advice.steps) {
+          for (const sentence of [text, why]) {
+            expect(sentence).toMatch(/^[A-Z].*[.]$/);
+            expect(sentence).not.toMatch(/NaN|undefined|Infinity|-0\b(?!\.)| {2}|\.\./);
+          }
+          for (const { value } of figures) expect(Number.isFinite(value)).toBe(true);
+        }
+        expect(advice.summary).not.toMatch(/NaN|undefined|Infinity/);
+        expect(advice.cautions.map(({ code }) => code)).toContain("not_a_dive_planner");
+      }),
+      { seed: 14, numRuns: 7 },
+    );
+  });
+
+  it("names no depth limit, gas or decompression as advice (this plans no dive)", () => {
+    for (const scene of [DARK_AND_GREEN, NIGHT_WRECK, flip("IB", 55, 1, 15)]) {
+      const { steps, summary } = diveAdvice(scene);
+      const said = [summary, ...steps.flatMap(({ text, why }) => [text, why])].join(" ");
+      expect(said).not.toMatch(/decompress|nitrox|no-stop|bottom time|safety stop/i);
+    }
+  });
+
+  it("mounts what the choice of a filter says, and begins with the exposure that the budget asks for behind it", () => {
+    const advice = diveAdvice(OUTER_REEF_MORNING);
+    const choice = filterChoice(OUTER_REEF_MORNING);
+    expect([advice.filter_kind, advice.filter_density]).toEqual([choice.filter_kind, choice.filter_density]);
+    const filtered = exposureLoss({
+      ...OUTER_REEF_MORNING,
+      filter_kind: "red",
+      filter_density: choice.filter_density ?? 0,
+    });
+    expect(stepOf(advice, "start_exposure")?.figures).toContainEqual({
+      name: "ev",
+      value: filtered.depths[0].exposure_value_ev100.likely,
+    });
+    expect(advice.reasons.map(({ code }) => code)).toContain("filter_adds_no_red");
+  });
+
+  it("puts in place whatever filter the scene had given: advice is what to mount, not what is mounted", () => {
+    const given = { ...OUTER_REEF_MORNING, filter_kind: "magenta", filter_density: 1.5 } as const;
+    expect(diveAdvice(given).steps).toEqual(diveAdvice(OUTER_REEF_MORNING).steps);
+  });
+});
+
+describe("a filter that is changed at depth", () => {
+  it("comes in on the way down and goes out at the same depth on the way up; the start is exposed without it", () => {
+    const scene = flip("IB", 55, 1, 15);
+    const advice = diveAdvice(scene);
+    const [change] = filterChoice(scene).change_depths_m ?? [];
+    expect(codes(advice)).toContain("carry_filter");
+    const down = advice.steps.filter((s) => s.phase === "going_down" && s.code === "filter_in");
+    const up = advice.steps.filter((s) => s.phase === "coming_up" && s.code === "filter_out");
+    expect([...down, ...up].map(({ depth_m }) => depth_m)).toEqual([change, change]);
+    const bare = exposureLoss(scene).depths[0].exposure_value_ev100.likely;
+    expect(stepOf(advice, "start_exposure")?.figures).toContainEqual({ name: "ev", value: bare });
+    expect(advice.balance_depths_descending_m).toContain(change);
+    // What is said of the start in the reasons is what the plan does there.
+    const fits = advice.reasons.filter(({ code }) => code === "exposure_fits");
+    expect(fits[0].figures).toContainEqual({ name: "ev", value: bare });
+  });
+
+  it("is on from the start where it serves there, and comes off where the light runs out", () => {
+    const scene = flip("3C", 40, 4, 16);
+    const advice = diveAdvice(scene);
+    const [change] = filterChoice(scene).change_depths_m ?? [];
+    const changes = advice.steps.filter(({ code }) => code === "filter_in" || code === "filter_out");
+    expect(changes.map(({ phase, code, depth_m }) => [phase, code, depth_m])).toEqual([
+      ["going_down", "filter_out", change],
+      ["coming_up", "filter_in", change],
+    ]);
+    // Behind the change the deep end is exposed without the filter.
+    const bare = exposureLoss(scene).depths;
+    const deep = advice.reasons.filter(({ code }) => code === "exposure_fits").at(-1);
+    expect(deep?.figures).toContainEqual({
+      name: "ev",
+      value: bare[bare.length - 1].exposure_value_ev100.likely,
+    });
+  });
+
+  it("balances as often as it says, and no balance comes within half a metre of a change", () => {
+    for (const scene of [flip("IB", 55, 1, 15), flip("3C", 40, 4, 16), OUTER_REEF_MORNING]) {
+      const {
+        balance_depths_descending_m: down,
+        balance_depths_ascending_m: up,
+        summary,
+      } = diveAdvice(scene);
+      const said = /start(?: and (once|twice|\d+ times) more)?/.exec(summary)?.[1];
+      const times = said === undefined ? 0 : ["once", "twice"].indexOf(said) + 1 || Number.parseInt(said, 10);
+      expect(times).toBe(down.length - 1);
+      for (const depths of [down, up]) {
+        for (let i = 1; i < depths.length; i++) {
+          expect(Math.abs(depths[i] - depths[i - 1])).toBeGreaterThan(0.4);
+        }
+      }
+    }
+  });
+});
+
+describe("lamps in the plan", () => {
+  const kit = (filters: Pick<KitItem, "id" | "filter_kind" | "filter_density">[]): Scene => ({
+    ...REEF_WITH_LAMPS,
+    kit: [{ id: "lamps", item: "lamp" }, ...filters.map((f) => ({ ...f, item: "lamp_filter" as const }))],
+  });
+
+  it("are off where they would fight, and the other way out is named", () => {
+    const advice = diveAdvice(REEF_WITH_LAMPS);
+    expect(advice.lamp_plan).toBe("lamps_off");
+    expect(advice.mixed_light_verdict).toBe("lights_fight");
+    expect(advice.balance_to).toBe("daylight");
+    expect(stepOf(advice, "lamps_other_way")?.text).toMatch(/filter on each lamp/);
+    expect(codes(advice)).not.toContain("lamps_off_before_air");
+  });
+
+  it("carry the filter that is owned, at its own density, and of two the better", () => {
+    const soft = { id: "soft", filter_kind: "blue" as const, filter_density: 0.9 };
+    const wrong = { id: "wrong", filter_kind: "green" as const, filter_density: 0.6 };
+    const advice = diveAdvice(kit([wrong, soft]));
+    expect(advice.lamp_plan).toBe("lamps_with_filter");
+    expect(advice.take.map(({ id }) => id)).toContain("soft");
+    expect(advice.take.map(({ id }) => id)).not.toContain("wrong");
+    const step = stepOf(advice, "filter_lamps");
+    expect(step?.text).not.toContain("1.20");
+    expect(step?.text).toContain("soft");
+  });
+
+  it("stay off where the one that is owned does not mend the split, and what is missing is named", () => {
+    const advice = diveAdvice(kit([{ id: "weak", filter_kind: "blue", filter_density: 0.15 }]));
+    expect(advice.lamp_plan).toBe("lamps_off");
+    const missing = advice.take.filter(({ id }) => id === undefined).map(({ what }) => what);
+    expect(missing.join(" ")).toMatch(/blue lamp filter/);
+  });
+
+  it("make the light by night: no filter, a card in their light, and off before they leave the water", () => {
+    const advice = diveAdvice(NIGHT_WRECK);
+    expect(advice.lamp_plan).toBe("lamps_only");
+    expect(advice.balance_to).toBe("lamps");
+    expect(codes(advice)).toEqual(
+      expect.arrayContaining([
+        "no_filter_for_lamps",
+        "balance_on_card_in_lamp_light",
+        "lamps_off_before_air",
+      ]),
+    );
+    // Nobody is left in the dark.
+    expect(stepOf(advice, "lamps_off_before_air")?.text).toContain("light of your own");
+  });
+});
+
+describe("what to take", () => {
+  it("is nothing in particular without a kit, and with one only what is in it, or what it lacks, without an id", () => {
+    expect(diveAdvice(OUTER_REEF_MORNING).take).toEqual([]);
+    const kit: KitItem[] = [
+      { id: "r45", item: "lens_filter", filter_kind: "red", filter_density: 0.45 },
+      { id: "m60", item: "lens_filter", filter_kind: "magenta", filter_density: 0.6 },
+    ];
+    const { take, filter_id } = diveAdvice({ ...OUTER_REEF_MORNING, kit });
+    expect(filter_id).toBe("r45");
+    expect(take.map(({ id }) => id)).toContain("r45");
+    for (const { id } of take) expect([undefined, "r45"]).toContain(id);
+  });
+
+  it("of an empty kit is a card: nothing is mounted, and the reason says how to learn what would serve", () => {
+    const { take, filter_kind, reasons } = diveAdvice({ ...OUTER_REEF_MORNING, kit: [] });
+    expect(filter_kind).toBe("none");
+    expect(take.map(({ what }) => what)).toEqual(["a grey or white card"]);
+    expect(reasons.map(({ code }) => code)).toContain("no_filter_owned");
+  });
+});
+
+describe("what cannot be", () => {
+  it("a camera that cannot expose at all is told what is missing and what would help, not given settings that work", () => {
+    const blind: Scene = { ...daylightScene("5C", 15, 20), iso: 100, f_number: 11, shutter_s: 1 / 1000 };
+    const { summary, steps } = diveAdvice(blind);
+    expect(summary).toMatch(/stops too dark/);
+    expect(steps.map(({ code }) => code).join(" ")).toMatch(/too_dark/);
+  });
+
+  it("a scene too bright for what is fixed says so in its summary", () => {
+    const { summary } = diveAdvice({ ...BRIGHT_REEF, min_depth_m: 1, max_depth_m: 1 });
+    expect(summary).toMatch(/too bright|too much light|neutral density/);
+  });
+
+  it("lamps in deep water where no daylight comes lead, and all figures are finite", () => {
+    const advice = diveAdvice({ ...daylightScene("7C", 20, 60), lamps: [TWO_LAMPS] });
+    expect(["lamps_lead", "lamps_only"]).toContain(advice.lamp_plan);
+    expect(advice.balance_to).toBe("lamps");
+  });
+
+  it("no light at all, a sun too low and a depth without any light are refused with the field to change", () => {
+    const refusal = (scene: Scene): string[] => {
+      try {
+        diveAdvice(scene);
+      } catch (error) {
+        if (error instanceof SceneProblem) return error.fields.map(({ field }) => field);
+        throw error;
+      }
+      return ["no refusal"];
+    };
+    expect(refusal(atNight(daylightScene("IB", 45, 10)))).toEqual(["lamps"]);
+    expect(refusal(daylightScene("IB", 3, 10))).toEqual(["sun_elevation_deg"]);
+    // Diffuse attenuation of 2 per metre: exp(-198) is nothing.
+    const ink = [400, 700].map((wavelength_nm) => ({ wavelength_nm, kd_per_m: 2 }));
+    expect(refusal(withKd(daylightScene("", 45, 99), ink))).toEqual(["max_depth_m"]);
+    const mud = ink.map((sample) => ({ ...sample, kd_per_m: 9 }));
+    const far = { ...NIGHT_WRECK, lamps: [{ ...TWO_LAMPS, distance_m: 20 }] };
+    expect(refusal(withKd(far, mud))).toEqual(["lamps"]);
+  });
+});
