@@ -28,7 +28,7 @@ export function outgoing(
 }
 
 function fill(path: string, values: Readonly<Record<string, string>>): string {
-  return path.replace(/\{(.+?)\}/g, (_, name: string) => encodeURIComponent(values[name] ?? ""));
+  return path.replace(/\{([^{}]+)\}/g, (_, name: string) => encodeURIComponent(values[name] ?? ""));
 }
 
 /** The query string of a scene, its fields in a fixed order; undefined where it does not fit one. */

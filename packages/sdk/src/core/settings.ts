@@ -24,11 +24,17 @@ export function settingsOf(options: SunfathomOptions): Settings {
   }
   return {
     ...options,
-    baseUrl: baseUrl.replace(/\/+$/, ""),
+    baseUrl: withoutEndSlashes(baseUrl),
     // Looked up with each call, so that what takes its place later is used; called without a client as its `this`.
     fetch: options.fetch ?? ((url, init) => fetch(url, init)),
     ...limitsOf(options, { timeoutMs: 30_000, maxRetries: 2 }),
   };
+}
+
+function withoutEndSlashes(url: string): string {
+  let end = url.length;
+  while (url[end - 1] === "/") end -= 1;
+  return url.slice(0, end);
 }
 
 /** The limits of a call, with those of the client where it has none. */

@@ -1,0 +1,99 @@
+import { spawn } from "node:child_process";
+import { cpSync, existsSync, mkdtempSync, writeFileSync } from "node:fs";
+import { createServer } from "node:http";
+import { delimiter, join } from "node:path";
+import { build } from "esbuild";
+import { freshProject } from "./project.mjs";
+import { compare, programs } from "./runtimes.mjs";
+
+/** Gives the browser's report back to the page that it came from. */
+const page = `import { digest } from "./digest.mjs";
+const found = await digest(location.origin).catch((error) => "failed: " + error.stack);
+await fetch("/found", { method: "POST", body: found });
+`;
+
+/** @type {import("../consumers.mjs").Check[]} */
+export const browserChecks = [
+  {
+    name: "a bundle in Chromium",
+    run: async (place) => {
+      const chromium = find("chromium");
+      if (chromium === undefined) return "ABSENT: no program called chromium";
+      const project = await freshProject(place, "browser", []);
+      cpSync(programs, project, { recursive: true });
+      writeFileSync(join(project, "page.mjs"), page);
+      const { outputFiles } = await build({
+        entryPoints: [join(project, "page.mjs")],
+        bundle: true,
+        format: "esm",
+        minify: true,
+        write: false,
+        logLevel: "warning",
+      });
+      return compare(place, await inChromium(chromium, outputFiles[0]?.text ?? "", place));
+    },
+  },
+];
+
+/** @param {string} name @returns {string | undefined} path of a program */
+function find(name) {
+  const folders = (process.env["PATH"] ?? "").split(delimiter);
+  return folders.map((folder) => join(folder, name)).find((file) => existsSync(file));
+}
+
+/**
+ * Opens a page with a script, under one origin with the service.
+ * @param {string} chromium @param {string} script
+ * @param {import("../consumers.mjs").Place} place
+ * @returns {Promise<string>} what the page reported
+ */
+async function inChromium(chromium, script, { baseUrl, folder }) {
+  /** @type {(found: string) => void} */
+  let report = () => undefined;
+  const reported = new Promise((resolve) => {
+    report = resolve;
+  });
+  const server = createServer(async (request, response) => {
+    const body = await new Response(request).text();
+    if (request.url === "/") {
+      response
+        .setHeader("content-type", "text/html")
+        .end('<!doctype html><script type="module" src="/page.js"></script>');
+    } else if (request.url === "/page.js") {
+      response.setHeader("content-type", "text/javascript").end(script);
+    } else if (request.url === "/found") {
+      report(body);
+      response.end();
+    } else {
+      const headers = { "content-type": request.headers["content-type"] ?? "" };
+      const { method = "GET" } = request;
+      const answer = await fetch(baseUrl + request.url, {
+        method,
+        headers,
+        ...(body === "" ? {} : { body }),
+      });
+      response.writeHead(answer.status, { "content-type": answer.headers.get("content-type") ?? "" });
+      response.end(await answer.text());
+    }
+  });
+  await new Promise((resolve) => server.listen(0, "127.0.0.1", () => resolve(undefined)));
+  const address = server.address();
+  const port = typeof address === "object" ? address?.port : undefined;
+  const profile = mkdtempSync(join(folder, "profile-"));
+  const flags = [
+    "--headless",
+    "--no-sandbox",
+    "--disable-gpu",
+    "--disable-dev-shm-usage",
+    `--user-data-dir=${profile}`,
+  ];
+  const browser = spawn(chromium, [...flags, `http://127.0.0.1:${port}/`], { stdio: "ignore" });
+  const timer = setTimeout(() => report("nothing within 60 s"), 60_000);
+  const found = await reported;
+  clearTimeout(timer);
+  browser.kill();
+  await new Promise((resolve) => browser.once("exit", resolve));
+  server.closeAllConnections();
+  server.close();
+  return String(found);
+}

@@ -1,0 +1,49 @@
+import { cpSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { execute, freshProject } from "./project.mjs";
+
+/** Programs that every runtime runs. */
+export const programs = fileURLToPath(new URL("programs/", import.meta.url));
+
+/**
+ * @param {string} name
+ * @param {string[]} packages that bring the runtime; each ships its binary in the registry
+ * @param {(project: string) => [command: string, ...args: string[]]} command that runs a program
+ * @returns {import("../consumers.mjs").Check}
+ */
+function runtime(name, packages, command) {
+  return {
+    name,
+    run: async (place) => {
+      const project = await freshProject(place, name.split(" ").join("-"), packages);
+      cpSync(programs, project, { recursive: true });
+      const [program, ...args] = command(project);
+      const found = await execute(program, [...args, "print.mjs", place.baseUrl], project);
+      return compare(place, found);
+    },
+  };
+}
+
+/**
+ * Holds what a runtime computed to what the first one did.
+ * @param {import("../consumers.mjs").Place} place
+ * @param {string} found
+ */
+export function compare(place, found) {
+  place.expected ||= found;
+  if (found !== place.expected)
+    throw new Error(`computed ${found}, where the first one computed ${place.expected}`);
+  return found;
+}
+
+const bin = (/** @type {string} */ name) => (/** @type {string} */ project) =>
+  join(project, "node_modules/.bin", name);
+
+/** @type {import("../consumers.mjs").Check[]} */
+export const runtimeChecks = [
+  runtime(`Node ${process.versions.node}`, [], () => [process.execPath]),
+  runtime("Node 26.10.0", ["node@26.10.0"], (project) => [bin("node")(project)]),
+  runtime("Deno 2.9.6", ["deno@2.9.6"], (project) => [bin("deno")(project), "run", "--allow-net=127.0.0.1"]),
+  runtime("Bun 1.4.5", ["bun@1.4.5"], (project) => [bin("bun")(project)]),
+];

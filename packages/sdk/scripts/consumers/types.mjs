@@ -1,0 +1,56 @@
+import { readFileSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { execute, freshProject } from "./project.mjs";
+
+const readme = readFileSync(new URL("../../README.md", import.meta.url), "utf8");
+const snippets = [...readme.matchAll(/^```ts\n([\s\S]*?)^```/gm)].map(([, code = ""]) => code);
+/** What must not compile, each line for its own reason; and what must, under the strictest options. */
+const mistakes = readFileSync(new URL("programs/mistakes.ts", import.meta.url), "utf8");
+
+/**
+ * Type-checks the README's snippets and a caller's mistakes.
+ * @param {string} version of the compiler
+ * @param {string} resolution how modules are found
+ * @returns {import("../consumers.mjs").Check}
+ */
+function typesIn(version, resolution) {
+  return {
+    name: `types in TypeScript ${version}, ${resolution}`,
+    run: async (place) => {
+      const packages = [`typescript@${version}`, "@types/node@20.19.43"];
+      const project = await freshProject(place, `types-${version}-${resolution}`, packages);
+      const files = Object.fromEntries(snippets.map((code, index) => [`snippet-${index}.ts`, code]));
+      files["mistakes.ts"] = mistakes;
+      for (const [name, text] of Object.entries(files)) writeFileSync(join(project, name), text);
+      const compilerOptions = {
+        module: resolution === "bundler" ? "esnext" : resolution,
+        moduleResolution: resolution,
+        target: "es2022",
+        // One project with the types of a browser, one with those of Node alone.
+        ...(resolution === "bundler"
+          ? { lib: ["es2022", "dom"], types: [] }
+          : { lib: ["es2022"], types: ["node"] }),
+        strict: true,
+        exactOptionalPropertyTypes: true,
+        noUncheckedIndexedAccess: true,
+        noPropertyAccessFromIndexSignature: true,
+        // The declarations of this package are to be right by themselves.
+        skipLibCheck: false,
+        noEmit: true,
+      };
+      writeFileSync(
+        join(project, "tsconfig.json"),
+        JSON.stringify({ compilerOptions, files: Object.keys(files) }),
+      );
+      await execute(join(project, "node_modules/.bin/tsc"), ["-p", "."], project);
+      return `${Object.keys(files).length} programs as expected`;
+    },
+  };
+}
+
+export const typeChecks = [
+  typesIn("5.0.4", "nodenext"),
+  typesIn("5.0.4", "bundler"),
+  typesIn("7.0.2", "nodenext"),
+  typesIn("7.0.2", "bundler"),
+];
