@@ -1,23 +1,21 @@
 import { fileURLToPath } from "node:url";
 import { execute } from "./project.mjs";
 
-const bin = (/** @type {string} */ name) =>
-  fileURLToPath(new URL(`../../node_modules/.bin/${name}`, import.meta.url));
+const home = fileURLToPath(new URL("../../", import.meta.url));
 
-/** @type {import("../consumers.mjs").Check[]} */
-export const linterChecks = [
-  {
-    name: "publint",
-    run: async ({ tarball, folder }) => {
-      await execute(bin("publint"), ["run", tarball, "--strict"], folder);
+/**
+ * @param {string} name
+ * @param {string} script of this package, which takes a tarball
+ * @returns {import("../consumers.mjs").Check}
+ */
+function linter(name, script) {
+  return {
+    name,
+    run: async ({ tarball }) => {
+      await execute("npm", ["run", "--silent", script, "--", tarball], home);
       return "nothing to report";
     },
-  },
-  {
-    name: "are the types wrong",
-    run: async ({ tarball, folder }) => {
-      await execute(bin("attw"), [tarball, "--profile", "esm-only", "--no-emoji", "--no-color"], folder);
-      return "nothing to report";
-    },
-  },
-];
+  };
+}
+
+export const linterChecks = [linter("publint", "lint:package"), linter("are the types wrong", "lint:types")];
