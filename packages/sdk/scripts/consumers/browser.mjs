@@ -1,10 +1,10 @@
 import { spawn } from "node:child_process";
-import { cpSync, existsSync, mkdtempSync, writeFileSync } from "node:fs";
+import { existsSync, mkdtempSync, writeFileSync } from "node:fs";
 import { createServer } from "node:http";
 import { delimiter, join } from "node:path";
 import { build } from "esbuild";
 import { freshProject } from "./project.mjs";
-import { compare, programs } from "./runtimes.mjs";
+import { compare, layPrograms } from "./runtimes.mjs";
 
 /** Gives the browser's report back to the page that it came from. */
 const page = `import { digest } from "./digest.mjs";
@@ -20,7 +20,7 @@ export const browserChecks = [
       const chromium = find("chromium");
       if (chromium === undefined) return "ABSENT: no program called chromium";
       const project = await freshProject(place, "browser", []);
-      cpSync(programs, project, { recursive: true });
+      layPrograms(project);
       writeFileSync(join(project, "page.mjs"), page);
       const { outputFiles } = await build({
         entryPoints: [join(project, "page.mjs")],

@@ -1,10 +1,19 @@
-import { cpSync } from "node:fs";
+import { cpSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { whatIsAsked } from "./asked.mjs";
 import { execute, freshProject } from "./project.mjs";
 
-/** Programs that every runtime runs. */
-export const programs = fileURLToPath(new URL("programs/", import.meta.url));
+const programs = fileURLToPath(new URL("programs/", import.meta.url));
+
+/**
+ * Lays the programs that every runtime runs, and what they ask.
+ * @param {string} project
+ */
+export function layPrograms(project) {
+  cpSync(programs, project, { recursive: true });
+  writeFileSync(join(project, "asked.json"), JSON.stringify(whatIsAsked()));
+}
 
 /**
  * @param {string} name
@@ -17,7 +26,7 @@ function runtime(name, packages, command) {
     name,
     run: async (place) => {
       const project = await freshProject(place, name.split(" ").join("-"), packages);
-      cpSync(programs, project, { recursive: true });
+      layPrograms(project);
       const [program, ...args] = command(project);
       const found = await execute(program, [...args, "print.mjs", place.baseUrl], project);
       return compare(place, found);

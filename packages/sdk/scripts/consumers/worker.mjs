@@ -1,9 +1,9 @@
 import { spawn } from "node:child_process";
-import { cpSync, writeFileSync } from "node:fs";
+import { writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { build } from "esbuild";
 import { freshProject } from "./project.mjs";
-import { compare, programs } from "./runtimes.mjs";
+import { compare, layPrograms } from "./runtimes.mjs";
 
 const version = "1.20261117.1";
 
@@ -32,7 +32,7 @@ export const workerChecks = [
     name: `workerd ${version}`,
     run: async (place) => {
       const project = await freshProject(place, "workerd", [`workerd@${version}`]);
-      cpSync(programs, project, { recursive: true });
+      layPrograms(project);
       writeFileSync(join(project, "entry.mjs"), worker);
       writeFileSync(join(project, "config.capnp"), config);
       await build({
