@@ -76,13 +76,26 @@ describe("the check of import directions", () => {
     expect(await violations(root)).toEqual(["no-circular: packages/optics/src/a.ts"]);
   });
 
+  it("opens one door from the client to the answers, from its offline entry alone", async () => {
+    for (const folder of ["packages/answers", "packages/sdk"]) layPackage(folder);
+    write("packages/sdk/src/offline/index.ts", 'import "@sunfathom/answers";\nimport "../index.js";\n');
+    expect(await violations(root)).toEqual([]);
+    write("packages/sdk/src/offline/index.ts", 'import "@sunfathom/planner";\n');
+    write("packages/sdk/src/guilty.ts", 'import "@sunfathom/answers";\nimport "./offline/index.js";\n');
+    expect(await violations(root)).toEqual([
+      "direction-sdk-offline: packages/sdk/src/offline/index.ts",
+      "direction-sdk: packages/sdk/src/guilty.ts",
+      "sdk-online-without-offline: packages/sdk/src/guilty.ts",
+    ]);
+  });
+
   it("lets imports run the one way, and tests import anything", async () => {
     write("packages/planner/src/choice.ts", 'export { thing } from "@sunfathom/optics";\n');
     write("packages/optics/src/law.test.ts", 'import "@sunfathom/planner";\nimport "node:fs";\n');
     expect(await violations(root)).toEqual([]);
   });
 
-  it("finds nothing to report in this repository", async () => {
+  it("finds nothing to report in this repository", { timeout: 30_000 }, async () => {
     expect(await violations(repository)).toEqual([]);
   });
 });

@@ -1,16 +1,28 @@
 import type { FieldError } from "../generated/types.js";
 
-/** What every error of this package is. */
+/**
+ * What every error of this package is.
+ * @example
+ * if (!(error instanceof SunfathomError)) throw error; // a mistake of the program itself
+ */
 export class SunfathomError extends Error {
   override readonly name: string = "SunfathomError";
 }
 
-/** No answer came: the name was not found, the connection was refused, or it closed before the whole answer was there. */
+/**
+ * No answer came: the name was not found, the connection was refused, or it closed before the whole answer was there.
+ * @example
+ * if (error instanceof ConnectionError) return offlineClient.calculations.filterChoice(scene);
+ */
 export class ConnectionError extends SunfathomError {
   override readonly name: string = "ConnectionError";
 }
 
-/** An attempt took longer than `timeoutMs`. */
+/**
+ * An attempt took longer than `timeoutMs`.
+ * @example
+ * if (error instanceof TimeoutError) console.error(`nothing within ${error.timeoutMs} ms`);
+ */
 export class TimeoutError extends SunfathomError {
   override readonly name: string = "TimeoutError";
   constructor(
@@ -21,7 +33,11 @@ export class TimeoutError extends SunfathomError {
   }
 }
 
-/** The caller's signal ended the call; its reason is the `cause`. */
+/**
+ * The caller's signal ended the call; its reason is the `cause`.
+ * @example
+ * if (error instanceof AbortedError) return; // the guest has left the page
+ */
 export class AbortedError extends SunfathomError {
   override readonly name: string = "AbortedError";
   constructor(cause: unknown) {
@@ -29,7 +45,11 @@ export class AbortedError extends SunfathomError {
   }
 }
 
-/** The operation needs a service: it cannot be computed offline. */
+/**
+ * The operation needs a service: it cannot be computed offline.
+ * @example
+ * if (error instanceof NotOfflineError) console.error("ask again when there is a network");
+ */
 export class NotOfflineError extends SunfathomError {
   override readonly name: string = "NotOfflineError";
 }
@@ -43,7 +63,11 @@ export interface ErrorResponse {
   retryAfterMs?: number | undefined;
 }
 
-/** Something answered with an error. */
+/**
+ * Something answered with an error.
+ * @example
+ * if (error instanceof ResponseError) console.error(error.status, error.requestId);
+ */
 export class ResponseError extends SunfathomError {
   override readonly name: string = "ResponseError";
   /** HTTP status; offline, the one that the service would have answered with. */
@@ -60,7 +84,11 @@ export class ResponseError extends SunfathomError {
   }
 }
 
-/** What answered is not the service, or not as it describes itself: HTML from a proxy in between, for instance. */
+/**
+ * What answered is not the service, or not as it describes itself: HTML from a proxy in between, for instance.
+ * @example
+ * if (error instanceof UnexpectedResponseError) console.error("Is this the service?", error.message);
+ */
 export class UnexpectedResponseError extends ResponseError {
   override readonly name: string = "UnexpectedResponseError";
 }
@@ -77,6 +105,10 @@ export interface ProblemBody {
 /**
  * The service refused, and says why (RFC 9457). Each kind that the description has is a class of its own; a kind that
  * only a newer service knows is this one.
+ * @example
+ * if (error instanceof ProblemError) {
+ *   for (const { pointer, message, allowed } of error.errors) console.error(pointer, message, allowed);
+ * }
  */
 export class ProblemError extends ResponseError {
   override readonly name: string = "ProblemError";

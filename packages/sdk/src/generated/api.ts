@@ -8,9 +8,11 @@ import type {
   ExposureLossAnswer,
   FilterChoiceAnswer,
   FilterKindsAnswer,
+  FilterMountingAnswer,
   Health,
   MixedLightAnswer,
   ModelsAnswer,
+  MountingScene,
   ProblemPage,
   Scene,
   WaterTypesAnswer,
@@ -63,6 +65,31 @@ const sceneQuery = [
   "lamp_distance_m",
   "lamp_filter_kind",
   "lamp_filter_density",
+  "expect_model_version",
+];
+
+const query2 = [
+  "port_kind",
+  "lens_kind",
+  "dome_radius_mm",
+  "focal_length_mm",
+  "sensor_diagonal_mm",
+  "field_of_view_deg",
+  "f_number",
+  "lens_interchangeable",
+  "lens_thread_mm",
+  "port_thread_mm",
+  "entrance_pupil_distance_mm",
+  "holder",
+  "filter_thread_mm",
+  "filter_clear_diameter_mm",
+  "filter_thickness_mm",
+  "filter_change_underwater",
+  "rear_opening_width_mm",
+  "rear_opening_height_mm",
+  "rear_fixing",
+  "sheet_thickness_mm",
+  "sheet_refractive_index",
   "expect_model_version",
 ];
 
@@ -232,6 +259,45 @@ export class Calculations {
    */
   diveAdvice(scene: Scene, options?: CallOptions): Call<DiveAdviceAnswer> {
     return this.#send({ method: "POST", path: "/v1/dive-advice", repeatable: true, query: sceneQuery, versioned: true }, { body: scene }, options);
+  }
+
+  /**
+   * Where the filter goes on this lens and port. On the lens, before the port or behind the lens, and what holds it; the rings to screw on or to buy; what filter and rings take from the corners; for a sheet behind the lens its size and what it does to focus; and what to do, step by step.
+   * @param mountingScene see `MountingScene` for fields, units and defaults
+   * @returns `FilterMountingAnswer`, or rejects with a `SunfathomError`
+   * @example
+   * // Flat port, a 67 mm filter on a lens thread of 52 mm, and the rings owned
+   * const answer = await client.calculations.filterMounting({
+   *   "port_kind": "flat",
+   *   "lens_kind": "standard",
+   *   "focal_length_mm": 28,
+   *   "sensor_diagonal_mm": 28.4,
+   *   "lens_thread_mm": 52,
+   *   "filter_thread_mm": 67,
+   *   "rings": [
+   *     {
+   *       "id": "52-60",
+   *       "from_mm": 52,
+   *       "to_mm": 60,
+   *       "thickness_mm": 2.5
+   *     },
+   *     {
+   *       "id": "60-67",
+   *       "from_mm": 60,
+   *       "to_mm": 67,
+   *       "thickness_mm": 2.5
+   *     },
+   *     {
+   *       "id": "67-52",
+   *       "from_mm": 67,
+   *       "to_mm": 52,
+   *       "thickness_mm": 2.5
+   *     }
+   *   ]
+   * });
+   */
+  filterMounting(mountingScene: MountingScene, options?: CallOptions): Call<FilterMountingAnswer> {
+    return this.#send({ method: "POST", path: "/v1/filter-mounting", repeatable: true, query: query2, versioned: true }, { body: mountingScene }, options);
   }
 }
 

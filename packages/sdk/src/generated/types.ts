@@ -1,6 +1,24 @@
 // Generated from openapi/openapi.json by packages/sdk/scripts/generate.mjs. Do not edit.
 
 /**
+ * Angle, as percentiles of what it may be.
+ */
+export type AngleEstimate = {
+    /**
+     * 10th percentile. 0 to 180 deg.
+     */
+    low: number;
+    /**
+     * 50th percentile. 0 to 180 deg.
+     */
+    likely: number;
+    /**
+     * 90th percentile. 0 to 180 deg.
+     */
+    high: number;
+};
+
+/**
  * How the water takes the light, by depth.
  */
 export type AttenuationAnswer = {
@@ -270,9 +288,49 @@ export type Caution = {
 };
 
 /**
+ * A ring of the chain.
+ */
+export type ChainRing = {
+    /**
+     * The `id` of the ring in the scene's `rings`.
+     */
+    id: string;
+    /**
+     * Thread that screws into what comes before. 20 to 150 mm.
+     */
+    from_mm: number;
+    /**
+     * Thread that it offers. 20 to 150 mm.
+     */
+    to_mm: number;
+    /**
+     * By how much it moves forward what is screwed into it. 0 to 50 mm.
+     */
+    thickness_mm: number;
+};
+
+/**
  * `clear`, or `near_tie` where what was not chosen could as well be the better one.
  */
 export type Clarity = 'clear' | 'near_tie';
+
+/**
+ * Gap, negative where two things would overlap, as percentiles of what it may be.
+ */
+export type ClearanceEstimate = {
+    /**
+     * 10th percentile. -10000 to 500 mm.
+     */
+    low: number;
+    /**
+     * 50th percentile. -10000 to 500 mm.
+     */
+    likely: number;
+    /**
+     * 90th percentile. -10000 to 500 mm.
+     */
+    high: number;
+};
 
 /**
  * Difference between two colour differences (CIEDE2000), negative where the first is the smaller one, as percentiles of what it may be.
@@ -893,6 +951,11 @@ export type FilterChoiceAnswer = {
 };
 
 /**
+ * How a filter is held: by the thread of the lens (`screw_on_lens`) or of the port (`screw_on_port`), by a hinge on the port (`flip`), by a clip (`clip_on`), as a sheet behind the lens (`rear_sheet`), or in a frame over an action camera's window (`action_camera`).
+ */
+export type FilterHolder = 'screw_on_lens' | 'screw_on_port' | 'flip' | 'clip_on' | 'rear_sheet' | 'action_camera';
+
+/**
  * Kind of a filter, by the light that it lets through: `red`, `magenta`, `blue` and `green` (for lamps) or `neutral` (all alike).
  */
 export type FilterKind = 'red' | 'magenta' | 'blue' | 'green' | 'neutral';
@@ -947,6 +1010,80 @@ export type FilterKindsAnswer = {
      * Hash of the model's tables and code; two answers with the same one can be compared.
      */
     model_version: string;
+};
+
+/**
+ * Where the filter goes on this lens and port, and what that does to corners and focus.
+ */
+export type FilterMountingAnswer = {
+    /**
+     * The scene that was answered.
+     */
+    scene: ResolvedMountingScene;
+    /**
+     * The advised holder: the one that was asked for, unless it does not fit.
+     */
+    holder: FilterHolder;
+    /**
+     * Where it puts the filter.
+     */
+    place: MountPlace;
+    /**
+     * Whether it fits; `does_not_fit` only where no holder does, and then the reasons say what to change.
+     */
+    verdict: MountVerdict;
+    /**
+     * Whether, and how, it lets the filter be changed under water.
+     */
+    filter_change_underwater: FilterChange;
+    /**
+     * Every holder, best first.
+     */
+    options: Array<MountOption>;
+    /**
+     * What the port makes of the lens's picture.
+     */
+    port: PortFigures;
+    /**
+     * Rings from the thread of lens or port to that of the filter; present where the filter screws into a thread.
+     */
+    ring_chain?: RingChain | undefined;
+    /**
+     * What filter and rings take from the corners; present for a filter in front of the lens whose clear diameter is known.
+     */
+    vignetting?: Vignetting | undefined;
+    /**
+     * Clear diameter, where the filter sits, that takes nothing from the corners; present for a filter in front of the lens.
+     */
+    clear_diameter_needed_mm?: LengthEstimate | undefined;
+    /**
+     * Gap between the rim of filter or ring and the dome, with the entrance pupil in its centre; negative where they would overlap. Present on a lens behind a dome of known radius.
+     */
+    dome_clearance_mm?: ClearanceEstimate | undefined;
+    /**
+     * The sheet behind the lens; present where the filter goes there.
+     */
+    rear_sheet?: RearSheet | undefined;
+    /**
+     * What to do, in order. Common practice.
+     */
+    procedure: Array<string>;
+    /**
+     * Why the answer is what it is, most important first.
+     */
+    reasons: Array<Reason>;
+    /**
+     * What to take care of before acting on it.
+     */
+    cautions: Array<Caution>;
+    /**
+     * What makes the answer uncertain, largest share first.
+     */
+    uncertainty: Array<UncertaintyCause>;
+    /**
+     * The model that answered.
+     */
+    model: ModelVersion;
 };
 
 /**
@@ -1229,6 +1366,29 @@ export type LampPlan = 'none' | 'lamps_off' | 'lamps_with_filter' | 'lamps_lead'
  * LED illuminant of the CIE (CIE 015:2018): B1 to B5 blue-pumped, BH1 blue hybrid, RGB1 mixed, V1 and V2 violet-pumped.
  */
 export type LedName = 'LED-B1' | 'LED-B2' | 'LED-B3' | 'LED-B4' | 'LED-B5' | 'LED-BH1' | 'LED-RGB1' | 'LED-V1' | 'LED-V2';
+
+/**
+ * Length, as percentiles of what it may be.
+ */
+export type LengthEstimate = {
+    /**
+     * 10th percentile. 0 to 1000000 mm.
+     */
+    low: number;
+    /**
+     * 50th percentile. 0 to 1000000 mm.
+     */
+    likely: number;
+    /**
+     * 90th percentile. 0 to 1000000 mm.
+     */
+    high: number;
+};
+
+/**
+ * How a lens draws: `wide` and `standard` keep straight lines straight, a `fisheye` does not. Lenses of standard view have their entrance pupil farther in than wide ones.
+ */
+export type LensKind = 'wide' | 'standard' | 'fisheye';
 
 /**
  * Light lost, in stops, as percentiles of what it may be.
@@ -1566,6 +1726,136 @@ export type ModelsAnswer = {
 };
 
 /**
+ * A holder, and whether it fits.
+ */
+export type MountOption = {
+    /**
+     * The holder.
+     */
+    holder: FilterHolder;
+    /**
+     * Where it puts the filter.
+     */
+    place: MountPlace;
+    /**
+     * Whether it fits.
+     */
+    verdict: MountVerdict;
+    /**
+     * What decides, in a sentence or two.
+     */
+    text: string;
+};
+
+/**
+ * Where a filter sits: `on_lens` inside the housing, `before_port` or `before_window` in the water, or `behind_lens`.
+ */
+export type MountPlace = 'on_lens' | 'before_port' | 'before_window' | 'behind_lens';
+
+/**
+ * Whether a holder goes with this camera and port.
+ */
+export type MountVerdict = 'fits' | 'fits_with_care' | 'does_not_fit';
+
+/**
+ * Camera, port, filter and rings. The kinds of port and lens are needed, and what the lens sees: a field of view, or a focal length with the sensor's diagonal.
+ */
+export type MountingScene = {
+    /**
+     * What stands between the lens and the water.
+     */
+    port_kind: PortKind;
+    /**
+     * How the lens draws.
+     */
+    lens_kind: LensKind;
+    /**
+     * Radius of curvature of the dome. Only with `port_kind` `dome`. 20 to 500 mm.
+     */
+    dome_radius_mm?: number | undefined;
+    /**
+     * Focal length at the widest setting that is used: its own, not an equivalent one. With `sensor_diagonal_mm`, or beside `field_of_view_deg`. 1 to 300 mm.
+     */
+    focal_length_mm?: number | undefined;
+    /**
+     * Diagonal of the picture on the sensor. With `focal_length_mm`. 3 to 80 mm.
+     */
+    sensor_diagonal_mm?: number | undefined;
+    /**
+     * Full angle that the lens sees over the picture's diagonal, in air. In place of `focal_length_mm`, or beside it. 1 to 220 deg.
+     */
+    field_of_view_deg?: number | undefined;
+    /**
+     * Aperture at which corners and focus are looked at. 0.7 to 64. Default 8.
+     */
+    f_number?: number | undefined;
+    /**
+     * Whether the lens comes off the camera, so that something can be put behind it. Default `true`.
+     */
+    lens_interchangeable?: boolean | undefined;
+    /**
+     * Filter thread on the front of the lens; the lens has none when left out. 20 to 150 mm.
+     */
+    lens_thread_mm?: number | undefined;
+    /**
+     * Filter thread on the outside of the port; the port has none when left out. 20 to 150 mm.
+     */
+    port_thread_mm?: number | undefined;
+    /**
+     * How far inside the lens has its entrance pupil, counted from the lens's front rim, or from the window of a camera with `port_kind` `none`. Assumed when left out; the answer says what. 0.5 to 200 mm.
+     */
+    entrance_pupil_distance_mm?: number | undefined;
+    /**
+     * The holder that is asked for. The best one is advised when left out, or where this one does not fit.
+     */
+    holder?: FilterHolder | undefined;
+    /**
+     * Thread of the filter; that of the lens or port is assumed when left out. 20 to 150 mm.
+     */
+    filter_thread_mm?: number | undefined;
+    /**
+     * Width of the filter's clear part: for a filter without a thread, or where it is known. A little less than the thread when left out. 5 to 300 mm.
+     */
+    filter_clear_diameter_mm?: number | undefined;
+    /**
+     * How far the filter's front rim stands out in front of what it is screwed into. 0.5 to 30 mm. Default 5 mm.
+     */
+    filter_thickness_mm?: number | undefined;
+    /**
+     * How the filter is to be changed under water, if at all. Default `none`.
+     */
+    filter_change_underwater?: FilterChange | undefined;
+    /**
+     * Width of the opening behind the lens that a sheet has to cover, or of the slot that it slides into. With `rear_opening_height_mm`. 5 to 80 mm.
+     */
+    rear_opening_width_mm?: number | undefined;
+    /**
+     * Its height. With `rear_opening_width_mm`. 5 to 80 mm.
+     */
+    rear_opening_height_mm?: number | undefined;
+    /**
+     * How a sheet stays behind the lens. Default `slot`.
+     */
+    rear_fixing?: RearFixing | undefined;
+    /**
+     * Thickness of a sheet behind the lens. 0.01 to 3 mm. Default 0.1 mm.
+     */
+    sheet_thickness_mm?: number | undefined;
+    /**
+     * Refractive index of the sheet: about 1.5 for gelatine and polyester. 1.3 to 1.8. Default 1.5.
+     */
+    sheet_refractive_index?: number | undefined;
+    /**
+     * Rings that are owned, in any order. None unless stated.
+     */
+    rings?: Array<StepRing> | undefined;
+    /**
+     * Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.
+     */
+    expect_model_version?: string | undefined;
+};
+
+/**
  * The answer has no form that the caller takes. Answers are `application/json`: let the `Accept` header include it, or leave it out.
  */
 export type NotAcceptableProblem = {
@@ -1678,6 +1968,45 @@ export type PercentEstimate = {
 };
 
 /**
+ * What the port makes of the lens's picture.
+ */
+export type PortFigures = {
+    /**
+     * Full angle that the lens sees over the diagonal, in air. 0 to 220 deg.
+     */
+    field_in_air_deg: number;
+    /**
+     * The same in the water, through this port. 0 to 220 deg.
+     */
+    field_in_water_deg: number;
+    /**
+     * Flat port: how much larger things appear near the middle; absent with a dome. 1 to 2.
+     */
+    magnification?: number | undefined;
+    /**
+     * Flat port: apparent distance of things over the true one; absent with a dome. 0 to 1.
+     */
+    apparent_distance_share?: number | undefined;
+    /**
+     * Flat port: how much farther from the middle blue (450 nm) falls than red (650 nm) in the corner; absent with a dome, and within 6 degrees of grazing. 0 to 1000 %.
+     */
+    lateral_colour_percent?: number | undefined;
+    /**
+     * Dome of known radius: how far in front of the glass infinity appears, which the lens has to focus on. 0 to 10000 mm.
+     */
+    virtual_infinity_from_vertex_mm?: number | undefined;
+    /**
+     * Dome of known radius: how far from the dome's centre, where the entrance pupil belongs, infinity appears, which the lens has to focus on. 0 to 10000 mm.
+     */
+    virtual_infinity_from_centre_mm?: number | undefined;
+};
+
+/**
+ * What stands between the lens and the water: a `flat` port, a `dome`, or `none` for a camera that is watertight itself, behind its own flat window.
+ */
+export type PortKind = 'flat' | 'dome' | 'none';
+
+/**
  * A kind of problem, explained.
  */
 export type ProblemPage = {
@@ -1723,6 +2052,45 @@ export type RatioEstimate = {
      * 90th percentile. -10000 to 10000 stop.
      */
     high: number;
+};
+
+/**
+ * How a sheet stays behind the lens: it slides into a `slot`, or is held by `tape` around the opening.
+ */
+export type RearFixing = 'slot' | 'tape';
+
+/**
+ * A sheet behind the lens: its size, and what it does to focus.
+ */
+export type RearSheet = {
+    /**
+     * Width to cut; absent where the opening is not given. 0 to 100 mm.
+     */
+    cut_width_mm?: number | undefined;
+    /**
+     * Height to cut; absent where the opening is not given. 0 to 100 mm.
+     */
+    cut_height_mm?: number | undefined;
+    /**
+     * How far the sheet moves the image back. 0 to 10 mm.
+     */
+    focus_shift_mm: number;
+    /**
+     * Blur on the sensor where the lens is not focused anew. 0 to 10 mm.
+     */
+    blur_if_not_refocused_mm: number;
+    /**
+     * Blur that is usually allowed: the picture's diagonal over 1500. 0 to 10 mm.
+     */
+    blur_allowed_mm: number;
+    /**
+     * Whether far things stay sharp; absent where that cannot be told without the dome's radius.
+     */
+    focus?: SheetFocus | undefined;
+    /**
+     * True distance of the farthest thing that a lens which stops at infinity still focuses; absent where all is in reach or the dome's radius is not known. 0 to 1000000000000 m.
+     */
+    farthest_sharp_m?: number | undefined;
 };
 
 /**
@@ -1941,6 +2309,104 @@ export type ResolvedLamp = {
 };
 
 /**
+ * Camera, port, filter and rings as they were answered, with every default filled in and in one fixed form.
+ */
+export type ResolvedMountingScene = {
+    /**
+     * What stands between the lens and the water.
+     */
+    port_kind: PortKind;
+    /**
+     * How the lens draws.
+     */
+    lens_kind: LensKind;
+    /**
+     * Radius of curvature of the dome. Only with `port_kind` `dome`. 20 to 500 mm.
+     */
+    dome_radius_mm?: number | undefined;
+    /**
+     * Focal length at the widest setting that is used: its own, not an equivalent one. With `sensor_diagonal_mm`, or beside `field_of_view_deg`. 1 to 300 mm.
+     */
+    focal_length_mm?: number | undefined;
+    /**
+     * Diagonal of the picture on the sensor. With `focal_length_mm`. 3 to 80 mm.
+     */
+    sensor_diagonal_mm?: number | undefined;
+    /**
+     * Full angle that the lens sees over the picture's diagonal, in air. In place of `focal_length_mm`, or beside it. 1 to 220 deg.
+     */
+    field_of_view_deg?: number | undefined;
+    /**
+     * Aperture at which corners and focus are looked at. 0.7 to 64. Default 8.
+     */
+    f_number: number;
+    /**
+     * Whether the lens comes off the camera, so that something can be put behind it. Default `true`.
+     */
+    lens_interchangeable: boolean;
+    /**
+     * Filter thread on the front of the lens; the lens has none when left out. 20 to 150 mm.
+     */
+    lens_thread_mm?: number | undefined;
+    /**
+     * Filter thread on the outside of the port; the port has none when left out. 20 to 150 mm.
+     */
+    port_thread_mm?: number | undefined;
+    /**
+     * How far inside the lens has its entrance pupil, counted from the lens's front rim, or from the window of a camera with `port_kind` `none`. Assumed when left out; the answer says what. 0.5 to 200 mm.
+     */
+    entrance_pupil_distance_mm?: number | undefined;
+    /**
+     * The holder that is asked for. The best one is advised when left out, or where this one does not fit.
+     */
+    holder?: FilterHolder | undefined;
+    /**
+     * Thread of the filter; that of the lens or port is assumed when left out. 20 to 150 mm.
+     */
+    filter_thread_mm?: number | undefined;
+    /**
+     * Width of the filter's clear part: for a filter without a thread, or where it is known. A little less than the thread when left out. 5 to 300 mm.
+     */
+    filter_clear_diameter_mm?: number | undefined;
+    /**
+     * How far the filter's front rim stands out in front of what it is screwed into. 0.5 to 30 mm. Default 5 mm.
+     */
+    filter_thickness_mm: number;
+    /**
+     * How the filter is to be changed under water, if at all. Default `none`.
+     */
+    filter_change_underwater: FilterChange;
+    /**
+     * Width of the opening behind the lens that a sheet has to cover, or of the slot that it slides into. With `rear_opening_height_mm`. 5 to 80 mm.
+     */
+    rear_opening_width_mm?: number | undefined;
+    /**
+     * Its height. With `rear_opening_width_mm`. 5 to 80 mm.
+     */
+    rear_opening_height_mm?: number | undefined;
+    /**
+     * How a sheet stays behind the lens. Default `slot`.
+     */
+    rear_fixing: RearFixing;
+    /**
+     * Thickness of a sheet behind the lens. 0.01 to 3 mm. Default 0.1 mm.
+     */
+    sheet_thickness_mm: number;
+    /**
+     * Refractive index of the sheet: about 1.5 for gelatine and polyester. 1.3 to 1.8. Default 1.5.
+     */
+    sheet_refractive_index: number;
+    /**
+     * Rings that are owned, in any order. None unless stated.
+     */
+    rings: Array<StepRing>;
+    /**
+     * Fields that the caller left out and that a default filled in.
+     */
+    assumed: Array<string>;
+};
+
+/**
  * The scene that was answered, with every default filled in and in one fixed form.
  */
 export type ResolvedScene = {
@@ -2116,6 +2582,40 @@ export type ResolvedScene = {
      * Fields that the caller left out and that a default filled in.
      */
     assumed: Array<string>;
+};
+
+/**
+ * The way over rings from the thread of lens or port to that of the filter.
+ */
+export type RingChain = {
+    /**
+     * Whether the rings owned lead from lens or port to the filter, and not only by cutting the corners off.
+     */
+    closes: boolean;
+    /**
+     * Thread of the lens or port. 20 to 150 mm.
+     */
+    from_mm: number;
+    /**
+     * Thread of the filter. 20 to 150 mm.
+     */
+    to_mm: number;
+    /**
+     * Rings in the order in which they are screwed on; empty where none is needed or the chain does not close.
+     */
+    rings: Array<ChainRing>;
+    /**
+     * By how much they move the filter forward together. 0 to 1600 mm.
+     */
+    total_thickness_mm: number;
+    /**
+     * Ring to buy: thread that it screws into; present where the chain does not close, or narrows on its way. 20 to 150 mm.
+     */
+    buy_from_mm?: number | undefined;
+    /**
+     * Ring to buy: thread that it offers. 20 to 150 mm.
+     */
+    buy_to_mm?: number | undefined;
 };
 
 /**
@@ -2371,6 +2871,11 @@ export type Scene = {
 };
 
 /**
+ * Whether far things stay sharp with a sheet behind the lens: always, since nothing behind this dome appears farther than the lens can focus (`in_reach`); since depth of field hides the blur (`within_depth_of_field`); or only with a lens that turns past infinity (`past_infinity_needed`).
+ */
+export type SheetFocus = 'in_reach' | 'within_depth_of_field' | 'past_infinity_needed';
+
+/**
  * Signal over noise, as percentiles of what it may be.
  */
 export type SignalToNoiseEstimate = {
@@ -2392,6 +2897,28 @@ export type SignalToNoiseEstimate = {
  * What a part of the model is.
  */
 export type SourceKind = 'table' | 'formula' | 'assumption';
+
+/**
+ * A ring that leads from one thread to another.
+ */
+export type StepRing = {
+    /**
+     * The caller's own name of it; answers use it.
+     */
+    id: string;
+    /**
+     * Thread that screws into the lens, the port or the ring before. 20 to 150 mm.
+     */
+    from_mm: number;
+    /**
+     * Thread that it offers to the next ring or to the filter. 20 to 150 mm.
+     */
+    to_mm: number;
+    /**
+     * By how much it moves forward what is screwed into it. 0.5 to 50 mm.
+     */
+    thickness_mm: number;
+};
 
 /**
  * Where the filmed side of the subject faces: `up`, the `camera` (in any direction) or the `sun`.
@@ -2590,6 +3117,45 @@ export type UrlTooLongProblem = {
      */
     request_id?: string | undefined;
 };
+
+/**
+ * What filter and rings take from the corners; the lens's own falloff comes on top.
+ */
+export type Vignetting = {
+    /**
+     * From where the first ring or the filter sits back to the entrance pupil; its spread is what makes the rest uncertain.
+     */
+    pupil_distance_mm: LengthEstimate;
+    /**
+     * Whether that distance is assumed, since the scene has no `entrance_pupil_distance_mm`.
+     */
+    pupil_distance_assumed: boolean;
+    /**
+     * Angle between the axis and the corner, in air at the lens. 0 to 220 deg.
+     */
+    corner_half_field_deg: number;
+    /**
+     * Angle from the axis up to which filter and rings take no light, in air at the lens.
+     */
+    clear_half_field_deg: AngleEstimate;
+    /**
+     * Light that filter and rings leave in the corner.
+     */
+    corner_light_percent: WholePercentEstimate;
+    /**
+     * The same as a loss; absent where the corner may be black.
+     */
+    corner_loss_stops?: LossEstimate | undefined;
+    /**
+     * The same in a word, by what is likely.
+     */
+    grade: VignettingGrade;
+};
+
+/**
+ * How dark filter and rings make the corner: `clear` below 0.1 stops, `slight` below 0.5, `dark` beyond, `black` where no light is left.
+ */
+export type VignettingGrade = 'clear' | 'slight' | 'dark' | 'black';
 
 /**
  * What divers call the colour of the water, seen horizontally.
@@ -2815,4 +3381,22 @@ export type WhiteBalanceAnswer = {
      * The model that answered.
      */
     model: ModelVersion;
+};
+
+/**
+ * Share in percent, as percentiles of what it may be.
+ */
+export type WholePercentEstimate = {
+    /**
+     * 10th percentile. 0 to 100 %.
+     */
+    low: number;
+    /**
+     * 50th percentile. 0 to 100 %.
+     */
+    likely: number;
+    /**
+     * 90th percentile. 0 to 100 %.
+     */
+    high: number;
 };

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "205e2991db15af2b39503366edbec093e03dbe14d1e71f2071d78300c1ed81e6";
+export const descriptionHash = "aacd92d1d455d99167a34293d4d346083a9fa619904bf6b3b20728b93eb003ea";
