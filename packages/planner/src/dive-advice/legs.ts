@@ -54,3 +54,9 @@ export function endOf(legs: readonly Leg[]): ExposureAtDepth {
   const { depths } = legs[legs.length - 1].exposure;
   return depths[depths.length - 1];
 }
+
+/** What changing the filter between two legs is worth in exposure, in stops, at the depth where they meet. */
+export function changeStops(above: Leg, below: Leg): number {
+  const before = above.exposure.depths[above.exposure.depths.length - 1].exposure_value_ev100.likely;
+  return Math.abs(before - below.exposure.depths[0].exposure_value_ev100.likely);
+}

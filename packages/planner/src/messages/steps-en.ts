@@ -47,8 +47,8 @@ export const STEPS_EN = {
     text: "Charge and check the lamps; test them in water, not in air.",
     why: `They are to give about ${shown(Math.round(p.lux / 100) * 100)} lx on the subject at ${shown(p.distance_m, 1)} m.`,
   }),
-  filter_lamps: (p: { id: string; kind: string; left: number }): StepText => ({
-    text: `Put ${p.id} (${p.kind}) on each lamp.`,
+  filter_lamps: (p: { name: string; left: number }): StepText => ({
+    text: `Put ${p.name} on each lamp.`,
     why: `It makes lamp light match daylight at depth: a split of ${shown(p.left, 1)} is left (CIEDE2000).`,
   }),
   start_exposure: (p: { iso: number; f_number: number; ev: number }): StepText => ({

@@ -1,7 +1,9 @@
 import { densityToStops } from "@sunfathom/optics";
+import { nameOf } from "../../filter-choice/candidates.js";
 import { dialShutter } from "../../messages/dial.js";
 import { step } from "../../messages/say-step.js";
 import type { DiveStep } from "../../result/dive-advice.js";
+import type { KitItem } from "../../scene/scene.js";
 import type { Decisions } from "../decisions.js";
 
 const at = { phase: "before_dive" } as const;
@@ -19,7 +21,7 @@ export function beforeDive(d: Decisions): DiveStep[] {
   steps.push(step(common, "pack_card"));
   if (d.lampPlan === "lamps_with_filter" && lampFilter) {
     const { item, split_left_delta_e00: left } = lampFilter;
-    steps.push(step(at, "filter_lamps", { id: item.id, kind: item.filter_kind ?? "measured", left }));
+    steps.push(step(at, "filter_lamps", { name: ownedName(item), left }));
   }
   if (filmed.lamps.length > 0) {
     const distance_m = Math.min(...filmed.lamps.map((lamp) => lamp.distance_m));
@@ -27,6 +29,9 @@ export function beforeDive(d: Decisions): DiveStep[] {
   }
   return steps;
 }
+
+const ownedName = ({ id, filter_kind: kind = "neutral", filter_density: density }: KitItem): string =>
+  nameOf({ kind, id, ...(density === undefined ? {} : { density }) });
 
 function filterStep({ filter, filterName: name, lampPlan, legs }: Decisions): DiveStep {
   const lampsLight = lampPlan === "lamps_only" || lampPlan === "lamps_lead";

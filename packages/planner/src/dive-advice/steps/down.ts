@@ -2,7 +2,7 @@ import { spokenDepths } from "../../messages/list.js";
 import { step } from "../../messages/say-step.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
-import { endOf, startOf } from "../legs.js";
+import { changeStops, endOf, startOf } from "../legs.js";
 import { tooDark } from "./too-dark.js";
 
 /** Below this share of contrast, coming closer goes before everything else: a judgement. */
@@ -11,15 +11,14 @@ const HAZE_LIMITS_BELOW_PERCENT = 30;
 const DARKER_FROM_STOPS = 0.3;
 
 /** What is done on the way down, leg by leg, and at the deep end. */
-export function goingDown({ legs, filter, filmed }: Decisions): DiveStep[] {
+export function goingDown({ legs, filmed }: Decisions): DiveStep[] {
   const steps: DiveStep[] = [];
   legs.forEach((leg, i) => {
     const depth_m = leg.scene.min_depth_m;
     if (i > 0) {
       const code = leg.filtered ? "filter_in" : "filter_out";
-      steps.push(
-        step({ phase: "going_down", depth_m }, code, { depth_m, stops: filter.filter_loss_stops.likely }),
-      );
+      const stops = changeStops(legs[i - 1], leg);
+      steps.push(step({ phase: "going_down", depth_m }, code, { depth_m, stops }));
     }
     const again = leg.balance.balance_depths_descending_m.slice(1);
     if (again.length > 0) {

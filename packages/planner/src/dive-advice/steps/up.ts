@@ -2,7 +2,7 @@ import { spokenDepths } from "../../messages/list.js";
 import { step } from "../../messages/say-step.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
-import { balancesUpIn } from "../legs.js";
+import { balancesUpIn, changeStops } from "../legs.js";
 
 /** What is done on the way up, leg by leg. */
 export function comingUp(d: Decisions): DiveStep[] {
@@ -12,7 +12,7 @@ export function comingUp(d: Decisions): DiveStep[] {
     const depth_m = leg.scene.max_depth_m;
     if (i > 0) {
       const code = leg.filtered ? "filter_in" : "filter_out";
-      const stops = d.filter.filter_loss_stops.likely;
+      const stops = changeStops(leg, upward[i - 1]);
       steps.push(step({ phase: "coming_up", depth_m }, code, { depth_m, stops }));
     }
     const again = balancesUpIn(leg, d.legs[0]).slice(1);
