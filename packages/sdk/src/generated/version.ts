@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "aacd92d1d455d99167a34293d4d346083a9fa619904bf6b3b20728b93eb003ea";
+export const descriptionHash = "44503585f932f4e0c0435228a6951c013743bac834e21fe7e05c733418b2155f";

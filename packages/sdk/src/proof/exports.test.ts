@@ -69,6 +69,7 @@ it("both clients have a method for every operation of the description, its GET t
       "diveAdvice",
       "exposureLoss",
       "filterChoice",
+      "filterMounting",
       "mixedLight",
       "whiteBalance",
       "waterTypes",
