@@ -102,6 +102,15 @@ describe("a way to pay that is enough", () => {
     );
   });
 
+  it("by a smaller aperture, where it is free to close: N grows by the root of two a stop (ISO 2720: N^2 / t)", () => {
+    const { ways_to_pay, excess_stops, f_number_needed } = at(BRIGHT_REEF);
+    const way = ways_to_pay.find(({ way: kind }) => kind === "aperture");
+    expect(way?.enough).toBe(true);
+    expect(way?.f_number).toBeCloseTo(5.6 * Math.SQRT2 ** (excess_stops?.likely ?? Number.NaN), 9);
+    expect(way?.f_number).toBeCloseTo(f_number_needed ?? Number.NaN, 9);
+    expect(broken(BRIGHT_REEF)).toEqual([]);
+  });
+
   it("keeps the exposure that fits: the same product of ISO, time and 1/N^2, within the camera's limits", () => {
     for (const scene of [
       daylightScene("IB", 45, 8),
@@ -155,6 +164,12 @@ describe("frame rate", () => {
     expect(way?.shutter_s).toBeCloseTo(1 / 25, 12);
     expect(way?.gains_stops).toBeCloseTo(1, 12);
     expect(way?.enough).toBe(false);
+  });
+
+  it("is not called enough for a gain that stops short: at 15 fps 1.74 of some 2.5 stops", () => {
+    expect(shutterOf(15)?.gains_stops).toBeCloseTo(Math.log2(50 / 15), 12);
+    expect(at(dark).shortfall_stops?.likely).toBeGreaterThan(Math.log2(50 / 15) + 0.2);
+    expect(shutterOf(15)?.enough).toBe(false);
   });
 
   it("is no way at all where the time already fills the frame (a shutter angle of 360 degrees)", () => {

@@ -212,6 +212,17 @@ describe("the kelvin setting for lamps", () => {
     expect(casts[5]).toBeLessThan(0.05);
   });
 
+  it("counts the way to the subject and the way back alike: 0.5 and 1.3 m leave what 1.3 and 0.5 m do", () => {
+    const left = (there: number, back: number) =>
+      whiteBalance({
+        ...NIGHT_WRECK,
+        subject_distance_m: back,
+        lamps: [{ ...TWO_LAMPS, distance_m: there }],
+      }).lamp_kelvin_leaves_delta_e00?.likely;
+    expect(left(0.5, 1.3)).toBeCloseTo(left(1.3, 0.5) ?? Number.NaN, 9);
+    expect(left(0.5, 1.3)).toBeGreaterThan((left(0.5, 0.5) ?? Number.NaN) + 1);
+  });
+
   it("is the lamps' own temperature, and is absent where daylight leads", () => {
     const { lamp_kelvin_setting_K, method } = whiteBalance(NIGHT_WRECK);
     expect(method).toBe("card_at_lamp_distance");
