@@ -8,7 +8,6 @@ it("exports these, and nothing else", () => {
     "modelVersion",
     "nearest",
     "operations",
-    "prepare",
     "problem",
     "readReference",
     "references",

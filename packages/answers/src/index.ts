@@ -1,6 +1,7 @@
 export { MODEL_VERSION as modelVersion } from "@sunfathom/planner";
-export { type Answered, answer, prepare, type Ready, type Refused } from "./operations/answer.js";
+export { answer } from "./operations/answer.js";
 export type { Operation } from "./operations/operation.js";
+export type { Answered, Refused } from "./operations/outcome.js";
 export { type OperationName, operations } from "./operations/table.js";
 export { problem } from "./problem/problem.js";
 export { type Reference, readReference, references } from "./reference/table.js";

@@ -11,7 +11,9 @@ import * as diveAdvice from "./result/dive-advice.js";
 import * as estimates from "./result/estimates.js";
 import * as exposureLoss from "./result/exposure-loss.js";
 import * as filterChoice from "./result/filter-choice.js";
+import * as filterMounting from "./result/filter-mounting.js";
 import * as mixedLight from "./result/mixed-light.js";
+import * as mountingParts from "./result/mounting-parts.js";
 import * as whiteBalance from "./result/white-balance.js";
 import { CardSample, TransferCurve } from "./scene/card.js";
 import { DaylightBasis } from "./scene/daylight.js";
@@ -19,6 +21,9 @@ import { SubjectFacing } from "./scene/dive.js";
 import { KitItem, KitItemName } from "./scene/kit.js";
 import { BeamMedium, Lamp, LedName, ResolvedLamp } from "./scene/lamps.js";
 import { FilterChange, FilterKind, TransmittanceSample } from "./scene/lens-filter.js";
+import { FilterHolder, RearFixing, StepRing } from "./scene/mounting/filter.js";
+import { LensKind, PortKind } from "./scene/mounting/lens.js";
+import { MountingScene, ResolvedMountingScene } from "./scene/mounting/scene.js";
 import { ResolvedScene, Scene } from "./scene/scene.js";
 import { KdSample, WaterHue, WaterType } from "./scene/water.js";
 import { Health } from "./service/health.js";
@@ -42,6 +47,13 @@ const all: Record<string, z.ZodTypeAny> = {
   LedName,
   ResolvedScene,
   ResolvedLamp,
+  MountingScene,
+  PortKind,
+  LensKind,
+  FilterHolder,
+  RearFixing,
+  StepRing,
+  ResolvedMountingScene,
   ...estimates,
   Figure,
   ReasonBasis,
@@ -58,6 +70,8 @@ const all: Record<string, z.ZodTypeAny> = {
   ...whiteBalance,
   ...colourRecovery,
   ...diveAdvice,
+  ...filterMounting,
+  ...mountingParts,
   ...reference,
   Health,
   FieldError,

@@ -18,14 +18,23 @@ export type { ColourRecoveryAnswer } from "./result/colour-recovery.js";
 export type { DiveAdviceAnswer } from "./result/dive-advice.js";
 export type { ExposureLossAnswer } from "./result/exposure-loss.js";
 export type { FilterChoiceAnswer } from "./result/filter-choice.js";
+export type { FilterMountingAnswer } from "./result/filter-mounting.js";
 export type { MixedLightAnswer } from "./result/mixed-light.js";
 export type { WhiteBalanceAnswer } from "./result/white-balance.js";
 export { sceneRules } from "./rules/all.js";
+export { mountingRules } from "./rules/mounting.js";
 export type { Rule, Violation } from "./rules/rule.js";
 export { lampDefaults, sceneDefaults } from "./scene/defaults.js";
 export { type SceneExample, type SceneExampleName, sceneExamples } from "./scene/examples.js";
 export { flatLampNames } from "./scene/flat-lamp-names.js";
 export { impliedDaylightBasis } from "./scene/implied-daylight-basis.js";
+export { mountingDefaults } from "./scene/mounting/defaults.js";
+export {
+  type MountingExample,
+  type MountingExampleName,
+  mountingExamples,
+} from "./scene/mounting/examples.js";
+export type { MountingScene } from "./scene/mounting/scene.js";
 export { placeTimeNames } from "./scene/place-time-names.js";
 export type { ResolvedScene, Scene } from "./scene/scene.js";
 export { shutterOfFrame_s } from "./scene/shutter.js";

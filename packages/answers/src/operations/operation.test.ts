@@ -1,4 +1,4 @@
-import type { Scene } from "@sunfathom/planner";
+import type { FilterMountingScene, Scene } from "@sunfathom/planner";
 import { expectTypeOf, it } from "vitest";
 import type { Plan } from "./operation.js";
 
@@ -14,6 +14,9 @@ interface Own {
 
 it("fits a calculation that hands over what the contract declares, and no other", () => {
   expectTypeOf<(scene: Scene) => Own>().toExtend<Plan<Own, Wire>>();
+  type Elsewhere = (scene: FilterMountingScene) => Own;
+  expectTypeOf<Elsewhere>().toExtend<Plan<Own, Wire, FilterMountingScene>>();
+  expectTypeOf<Elsewhere>().not.toExtend<Plan<Own, Wire>>();
   type More = Own & { depths: { depth_m: number; duv?: number }[] };
   expectTypeOf<(scene: Scene) => More>().not.toExtend<Plan<More, Wire>>();
   expectTypeOf<Plan<More, Wire>>().toEqualTypeOf<{ notInTheContract: "duv" }>();

@@ -1,8 +1,11 @@
-import type { ComponentName, SceneExampleName } from "@sunfathom/contract";
+import type { ComponentName, FieldError } from "@sunfathom/contract";
 import type { AnswerParts, Scene } from "@sunfathom/planner";
+import type { Example, SceneKind } from "../scene/scene-kind.js";
+import type { Ready, Refused } from "./outcome.js";
+import { prepare } from "./prepare.js";
 
-/** A calculation: what it is called, what goes in, what comes out, and who works it out. */
-export interface Operation {
+/** What a calculation is called, and what comes out. */
+interface Described {
   /** Name, and last part of its path. */
   name: string;
   path: string;
@@ -13,10 +16,46 @@ export interface Operation {
   description: string;
   /** Component of the contract that its answer keeps. */
   answer: ComponentName;
+}
+
+/** A calculation on scenes of one kind, and who works it out. */
+interface Calculation<Own, ExampleName> extends Described {
   /** @throws SceneProblem where the scene lies outside the model */
-  plan: (scene: Scene) => AnswerParts;
+  plan: (scene: Own) => AnswerParts;
   /** Scenes to try it with. */
-  examples: readonly SceneExampleName[];
+  examples: readonly ExampleName[];
+}
+
+/** A calculation, whatever kind of scene it takes. */
+export interface Operation extends Described {
+  /** Component of the contract that a request keeps. */
+  request: ComponentName;
+  /** Fields of a request that mean nothing without a list. */
+  besideLists: readonly string[];
+  /** Scenes to try it with. */
+  examples: readonly (Example<object> & { name: string })[];
+  /**
+   * Checks a scene from outside, and leaves the computing for later.
+   * @param found errors that reading the request has already met
+   */
+  prepare: (raw: unknown, found?: readonly FieldError[]) => Ready | Refused;
+}
+
+/** Makes operations of the calculations that take scenes of one kind. */
+export function taking<Wire extends object, Own extends object, ExampleName extends string>(
+  kind: SceneKind<Wire, Own, ExampleName>,
+) {
+  return <const Name extends string>({
+    plan,
+    examples,
+    ...described
+  }: Calculation<Own, ExampleName> & { name: Name }): Operation & { name: Name } => ({
+    ...described,
+    request: kind.component,
+    besideLists: kind.besideLists,
+    examples: examples.map((name) => ({ name, ...kind.examples[name] })),
+    prepare: (raw, found = []) => prepare(kind, { answer: described.answer, plan }, raw, found),
+  });
 }
 
 /** What the planner must hand over so that an answer of the wire type `Wire` can be made of it. */
@@ -34,9 +73,9 @@ type Undeclared<Own, Wire> = Own extends readonly (infer OwnItem)[]
     : never;
 
 /**
- * The type of a calculation whose result `Own` has all that the contract declares for `Wire`, and nothing that it does
- * not; another one that nothing fits, and that names the field, otherwise.
+ * The type of a calculation on scenes `Of` whose result `Own` has all that the contract declares for `Wire`, and
+ * nothing that it does not; another one that nothing fits, and that names the field, otherwise.
  */
-export type Plan<Own, Wire> = [Undeclared<Own, Result<Wire>>] extends [never]
-  ? (scene: Scene) => Result<Wire>
+export type Plan<Own, Wire, Of = Scene> = [Undeclared<Own, Result<Wire>>] extends [never]
+  ? (scene: Of) => Result<Wire>
   : { notInTheContract: Undeclared<Own, Result<Wire>> };

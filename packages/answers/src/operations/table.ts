@@ -4,6 +4,7 @@ import type {
   DiveAdviceAnswer,
   ExposureLossAnswer,
   FilterChoiceAnswer,
+  FilterMountingAnswer,
   MixedLightAnswer,
   WhiteBalanceAnswer,
 } from "@sunfathom/contract";
@@ -12,15 +13,22 @@ import {
   colourRecovery,
   diveAdvice,
   exposureLoss,
+  type FilterMountingScene,
   filterChoice,
+  filterMounting,
   mixedLight,
   whiteBalance,
 } from "@sunfathom/planner";
-import type { Operation, Plan } from "./operation.js";
+import { lightScene } from "../scene/light-scene.js";
+import { mountingScene } from "../scene/mounting-scene.js";
+import { type Operation, type Plan, taking } from "./operation.js";
+
+const onLight = taking(lightScene);
+const onMounting = taking(mountingScene);
 
 /** Every calculation. Another one is one more entry here, with its answer's schema in the contract. */
 export const operations = [
-  {
+  onLight({
     name: "attenuation",
     path: "/v1/attenuation",
     postId: "computeAttenuation",
@@ -31,8 +39,8 @@ export const operations = [
     answer: "AttenuationAnswer",
     plan: attenuation satisfies Plan<ReturnType<typeof attenuation>, AttenuationAnswer>,
     examples: ["outer_reef_morning", "harbour_wall_afternoon"],
-  },
-  {
+  }),
+  onLight({
     name: "filter-choice",
     path: "/v1/filter-choice",
     postId: "computeFilterChoice",
@@ -43,8 +51,8 @@ export const operations = [
     answer: "FilterChoiceAnswer",
     plan: filterChoice satisfies Plan<ReturnType<typeof filterChoice>, FilterChoiceAnswer>,
     examples: ["outer_reef_morning", "harbour_wall_afternoon", "night_wreck"],
-  },
-  {
+  }),
+  onLight({
     name: "exposure-loss",
     path: "/v1/exposure-loss",
     postId: "computeExposureLoss",
@@ -55,8 +63,8 @@ export const operations = [
     answer: "ExposureLossAnswer",
     plan: exposureLoss satisfies Plan<ReturnType<typeof exposureLoss>, ExposureLossAnswer>,
     examples: ["outer_reef_morning", "reef_with_lamps"],
-  },
-  {
+  }),
+  onLight({
     name: "mixed-light",
     path: "/v1/mixed-light",
     postId: "computeMixedLight",
@@ -67,8 +75,8 @@ export const operations = [
     answer: "MixedLightAnswer",
     plan: mixedLight satisfies Plan<ReturnType<typeof mixedLight>, MixedLightAnswer>,
     examples: ["reef_with_lamps", "night_wreck"],
-  },
-  {
+  }),
+  onLight({
     name: "white-balance",
     path: "/v1/white-balance",
     postId: "computeWhiteBalance",
@@ -79,8 +87,8 @@ export const operations = [
     answer: "WhiteBalanceAnswer",
     plan: whiteBalance satisfies Plan<ReturnType<typeof whiteBalance>, WhiteBalanceAnswer>,
     examples: ["outer_reef_morning", "night_wreck"],
-  },
-  {
+  }),
+  onLight({
     name: "colour-recovery",
     path: "/v1/colour-recovery",
     postId: "computeColourRecovery",
@@ -91,8 +99,8 @@ export const operations = [
     answer: "ColourRecoveryAnswer",
     plan: colourRecovery satisfies Plan<ReturnType<typeof colourRecovery>, ColourRecoveryAnswer>,
     examples: ["outer_reef_morning", "reef_with_lamps"],
-  },
-  {
+  }),
+  onLight({
     name: "dive-advice",
     path: "/v1/dive-advice",
     postId: "computeDiveAdvice",
@@ -103,8 +111,24 @@ export const operations = [
     answer: "DiveAdviceAnswer",
     plan: diveAdvice satisfies Plan<ReturnType<typeof diveAdvice>, DiveAdviceAnswer>,
     examples: ["outer_reef_morning", "harbour_wall_afternoon", "night_wreck", "reef_with_lamps"],
-  },
-] as const satisfies readonly Operation[];
+  }),
+  onMounting({
+    name: "filter-mounting",
+    path: "/v1/filter-mounting",
+    postId: "computeFilterMounting",
+    getId: "readFilterMounting",
+    summary: "Where the filter goes on this lens and port",
+    description:
+      "On the lens, before the port or behind the lens, and what holds it; the rings to screw on or to buy; what filter and rings take from the corners; for a sheet behind the lens its size and what it does to focus; and what to do, step by step.",
+    answer: "FilterMountingAnswer",
+    plan: filterMounting satisfies Plan<
+      ReturnType<typeof filterMounting>,
+      FilterMountingAnswer,
+      FilterMountingScene
+    >,
+    examples: ["flat_port_and_rings", "fisheye_behind_dome", "action_camera_flip"],
+  }),
+] as const;
 
 export type OperationName = (typeof operations)[number]["name"];
 

@@ -1,22 +1,18 @@
-import { flatLampNames, type Problem, type Scene } from "@sunfathom/contract";
+import type { Problem } from "@sunfathom/contract";
 import type { SceneProblem } from "@sunfathom/planner";
 import { member } from "../validate/pointer.js";
 import { problem } from "./problem.js";
 
-/** The name under which the caller gave what the planner calls `field`. */
-function asAsked(field: string, asked: Scene): string {
-  if (field === "max_depth_m" && asked.depth_m !== undefined) return "depth_m";
-  if (field !== "lamps" || asked.lamps !== undefined) return field;
-  return flatLampNames.find((name) => asked[name] !== undefined) ?? field;
-}
-
 /**
  * The problem of a scene that is valid, but that the model cannot answer.
- * @param asked the scene as the caller gave it
+ * @param asAsked the name under which the caller gave what the planner calls `field`
  */
-export function outsideTheModel({ code, message, fields }: SceneProblem, asked: Scene): Problem {
+export function outsideTheModel(
+  { code, message, fields }: SceneProblem,
+  asAsked: (field: string) => string,
+): Problem {
   const errors = fields.map((field) => ({
-    pointer: member("", asAsked(field.field, asked)),
+    pointer: member("", asAsked(field.field)),
     code,
     message: field.message,
     allowed: field.allowed,

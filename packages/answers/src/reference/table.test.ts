@@ -1,12 +1,8 @@
-import { filterKinds, waterTypes, wireSchemas } from "@sunfathom/contract";
-import { Ajv } from "ajv";
+import { filterKinds, waterTypes } from "@sunfathom/contract";
 import { describe, expect, it } from "vitest";
+import { contractAjv } from "../shape/contract-ajv.test-support.js";
 import { toJson } from "../shape/to-json.js";
 import { readReference, references } from "./table.js";
-
-// Ajv is the independent reader of JSON Schema.
-const ajv = new Ajv({ strict: true, allErrors: true, keywords: ["x-unit", "x-decimals"] });
-for (const [name, schema] of Object.entries(wireSchemas)) ajv.addSchema({ ...schema, $id: name });
 
 function read(name: string) {
   const reference = references.find((entry) => entry.name === name);
@@ -16,8 +12,8 @@ function read(name: string) {
 
 describe("reference data", () => {
   it.each(references)("$name keeps its own description", ({ name, answer }) => {
-    const validate = ajv.getSchema(answer);
-    expect(validate?.(read(name)), ajv.errorsText(validate?.errors)).toBe(true);
+    const validate = contractAjv.getSchema(answer);
+    expect(validate?.(read(name)), contractAjv.errorsText(validate?.errors)).toBe(true);
   });
 
   it("lists exactly the water types and filter kinds that a scene can name", () => {

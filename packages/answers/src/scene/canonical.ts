@@ -18,13 +18,7 @@ import type {
 } from "@sunfathom/planner";
 import { canonicalLamps } from "./canonical-lamps.js";
 import { filled, given, inOrder } from "./fields.js";
-
-export interface CanonicalScene {
-  /** Every default filled in, fields in one fixed order, one form for what can be said in several. */
-  scene: Scene;
-  /** Names of the fields that a default filled in, in the order of the scene. */
-  assumed: string[];
-}
+import type { Canonical } from "./scene-kind.js";
 
 const cardFields = [
   "depth_m",
@@ -43,7 +37,7 @@ const cardFields = [
  * The one form of a valid scene: scenes that mean the same come out the same, to the byte.
  * @param wire a scene that has passed its schema and the rules between its fields
  */
-export function canonicalScene(wire: WireScene): CanonicalScene {
+export function canonicalScene(wire: WireScene): Canonical<Scene> {
   const assumed: string[] = [];
   const scene: Scene = {
     ...water(wire),

@@ -1,18 +1,21 @@
 import { maxErrors } from "@sunfathom/contract";
 import { describe, expect, it } from "vitest";
-import { checkScene } from "./check-scene.js";
+import { lightScene } from "../scene/light-scene.js";
+import { mountingScene } from "../scene/mounting-scene.js";
+import { type Checked, checkScene } from "./check-scene.js";
 
-function codes(raw: unknown): string[] {
-  const checked = checkScene(raw, []);
+function codesOf(checked: Checked<unknown>): string[] {
   return "findings" in checked
     ? checked.findings.errors.map(({ code, pointer }) => `${pointer} ${code}`)
     : [];
 }
 
+const codes = (raw: unknown) => codesOf(checkScene(lightScene, raw, []));
+
 describe("the whole check of a scene", () => {
   it("passes a good scene on", () => {
     const scene = { water_type: "IB", depth_m: 12 };
-    expect(checkScene(scene, [])).toEqual({ scene });
+    expect(checkScene(lightScene, scene, [])).toEqual({ scene });
   });
 
   it("reports what its schema and its rules find at once", () => {
@@ -49,9 +52,33 @@ describe("the whole check of a scene", () => {
 
   it("lists a stated number of errors, and counts the rest", () => {
     const raw = Object.fromEntries(Array.from({ length: 80 }, (_, index) => [`field${index}`, index]));
-    const checked = checkScene(raw, []);
+    const checked = checkScene(lightScene, raw, []);
     if (!("findings" in checked)) throw new Error("The scene passed.");
     expect(checked.findings.errors).toHaveLength(maxErrors);
     expect(checked.findings.count).toBe(82);
+  });
+});
+
+describe("the whole check of a mounting scene", () => {
+  const scene = { port_kind: "flat", lens_kind: "wide", field_of_view_deg: 90 };
+  const found = (raw: unknown) => codesOf(checkScene(mountingScene, raw, []));
+
+  it("passes a good scene on", () => {
+    expect(checkScene(mountingScene, scene, [])).toEqual({ scene });
+  });
+
+  it("knows its own fields, not those of another kind", () => {
+    expect(found({ ...scene, water_type: "IB", dome_radius: 3 })).toEqual([
+      "/water_type unknown_field",
+      "/dome_radius unknown_field",
+    ]);
+  });
+
+  it("asks for what it needs, and its rules about the rest", () => {
+    expect(found({})).toEqual(["/port_kind missing_field", "/lens_kind missing_field", " lens_field_given"]);
+    expect(found({ ...scene, dome_radius_mm: 100, rear_opening_width_mm: 30 })).toEqual([
+      "/dome_radius_mm dome_radius_with_dome",
+      "/rear_opening_width_mm rear_opening_whole",
+    ]);
   });
 });

@@ -1,26 +1,31 @@
-import { type FieldError, type Scene, sceneRules } from "@sunfathom/contract";
+import type { ComponentName, FieldError, Rule } from "@sunfathom/contract";
 import { checkOf } from "./checker.js";
 import { Findings } from "./findings.js";
 import { topLevelName } from "./pointer.js";
 
-export type Checked = { scene: Scene } | { findings: Findings };
+export type Checked<Wire> = { scene: Wire } | { findings: Findings };
 
 /**
  * Checks a scene from outside against its schema and then against the rules between its fields, and reports all that
  * is wrong at once. A rule is not asked about fields that are not well formed, or that a misspelt name was meant for.
+ * @param kind the component that the scene must keep, which is the schema of a `Wire`, and its rules
  * @param found errors that reading the request has already met
  */
-export function checkScene(raw: unknown, found: readonly FieldError[]): Checked {
+export function checkScene<Wire>(
+  { component, rules }: { component: ComponentName; rules: readonly Rule<Wire>[] },
+  raw: unknown,
+  found: readonly FieldError[],
+): Checked<Wire> {
   const findings = new Findings();
   for (const error of found) findings.add(() => error);
-  checkOf("Scene")(raw, "", findings);
+  checkOf(component)(raw, "", findings);
   // What is no object at all has no fields to ask about.
   if (findings.errors.some(({ pointer }) => pointer === "")) return { findings };
-  const scene = raw as Scene;
+  const scene = raw as Wire;
   const troubled = new Set(
     findings.errors.flatMap(({ pointer, did_you_mean }) => [topLevelName(pointer), did_you_mean]),
   );
-  for (const { code, fields, violations } of sceneRules) {
+  for (const { code, fields, violations } of rules) {
     if (troubled.size > 0 && fields.some((field) => troubled.has(field))) continue;
     for (const violation of violations(scene)) findings.add(() => ({ ...violation, code }));
   }

@@ -1,13 +1,9 @@
 import { type ComponentName, wireSchemas } from "@sunfathom/contract";
-import { Ajv } from "ajv";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { contractAjv } from "../shape/contract-ajv.test-support.js";
 import { checkOf, compile } from "./checker.js";
 import { Findings } from "./findings.js";
-
-// Ajv is the independent reader of JSON Schema.
-const ajv = new Ajv({ strict: true, keywords: ["x-unit", "x-decimals"] });
-for (const [name, schema] of Object.entries(wireSchemas)) ajv.addSchema({ ...schema, $id: name });
 
 function errorsOf(component: ComponentName, value: unknown) {
   const findings = new Findings();
@@ -60,7 +56,7 @@ const scene = fc.dictionary(
 
 describe("the check of a scene", () => {
   it("accepts and refuses what Ajv accepts and refuses", () => {
-    const validate = ajv.getSchema("Scene");
+    const validate = contractAjv.getSchema("Scene");
     let accepted = 0;
     fc.assert(
       fc.property(scene, (raw) => {

@@ -8,19 +8,22 @@ export function choice<T extends Options>(
   options: z.ZodEnum<T>,
   spec: { description: string; example: T[number]; default?: T[number] },
 ): z.ZodEnum<T> {
-  const sentences = [
-    spec.description,
-    ...(spec.default === undefined ? [] : [`Default \`${spec.default}\`.`]),
-  ];
-  return annotate(options.describe(sentences.join(" ")), {
+  return annotate(options.describe(withDefault(spec)), {
     ...(spec.default === undefined ? {} : { default: spec.default }),
     examples: [spec.example],
   });
 }
 
+function withDefault(spec: { description: string; default?: string | boolean }): string {
+  return spec.default === undefined ? spec.description : `${spec.description} Default \`${spec.default}\`.`;
+}
+
 /** A yes or no. */
-export function flag(spec: { description: string; example: boolean }): z.ZodBoolean {
-  return annotate(z.boolean().describe(spec.description), { examples: [spec.example] });
+export function flag(spec: { description: string; example: boolean; default?: boolean }): z.ZodBoolean {
+  return annotate(z.boolean().describe(withDefault(spec)), {
+    ...(spec.default === undefined ? {} : { default: spec.default }),
+    examples: [spec.example],
+  });
 }
 
 /** Words for programs or people. */

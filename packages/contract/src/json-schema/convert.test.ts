@@ -48,7 +48,7 @@ describe("the JSON Schemas", () => {
 
   it("give every number of an answer its decimals", () => {
     const inputs =
-      /^(Scene|ResolvedScene|Lamp|ResolvedLamp|KdSample|KitItem|CardSample|TransmittanceSample|\w*Problem)\//;
+      /^(Scene|ResolvedScene|MountingScene|ResolvedMountingScene|StepRing|Lamp|ResolvedLamp|KdSample|KitItem|CardSample|TransmittanceSample|\w*Problem)\//;
     const bare = allFields
       .map(([path, schema]): [string, JsonSchema] => [path, schema.items ?? schema])
       .filter(([path, { type }]) => (type === "number" || type === "integer") && !inputs.test(path))
@@ -105,6 +105,7 @@ describe("the converter", () => {
   it("leaves answers open to further fields, and requests closed", () => {
     expect(schemas["Scene"]?.additionalProperties).toBe(false);
     expect(schemas["Lamp"]?.additionalProperties).toBe(false);
+    expect(schemas["MountingScene"]?.additionalProperties).toBe(false);
     expect(schemas["FilterChoiceAnswer"]).not.toHaveProperty("additionalProperties");
   });
 });

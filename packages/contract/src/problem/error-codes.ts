@@ -1,4 +1,4 @@
-/** What can be wrong with one field, by the code that its error carries. Cross-field rules add theirs, see `sceneRules`. */
+/** What can be wrong with one field, by the code that its error carries. Cross-field rules add theirs, see `sceneRules` and `mountingRules`. */
 export const fieldErrorCodes = {
   unknown_field: "There is no field of this name.",
   repeated_field: "A name stands twice in one object, and only one of its values could be heard.",

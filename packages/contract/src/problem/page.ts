@@ -2,6 +2,7 @@ import { z } from "zod/v3";
 import { list, text } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
 import { sceneRules } from "../rules/all.js";
+import { mountingRules } from "../rules/mounting.js";
 import { type ProblemCode, problemKinds, problemType } from "./catalogue.js";
 import { fieldErrorCodes } from "./error-codes.js";
 
@@ -62,6 +63,9 @@ export function problemPage(code: ProblemCode): ProblemPage {
 function errorMeanings() {
   return [
     ...Object.entries(fieldErrorCodes).map(([name, meaning]) => ({ code: name, meaning })),
-    ...sceneRules.map(({ code, says }) => ({ code, meaning: `A rule between fields is broken: ${says}` })),
+    ...[...sceneRules, ...mountingRules].map(({ code, says }) => ({
+      code,
+      meaning: `A rule between fields is broken: ${says}`,
+    })),
   ];
 }

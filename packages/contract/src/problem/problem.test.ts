@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { components } from "../components.js";
 import { componentSchemas } from "../json-schema/convert.js";
 import { sceneRules } from "../rules/all.js";
+import { mountingRules } from "../rules/mounting.js";
 import { problemCodes, problemKinds, problemType } from "./catalogue.js";
 import { fieldErrorCodes } from "./error-codes.js";
 import { problemComponent } from "./problem.js";
@@ -13,6 +14,7 @@ describe("the catalogue of problems", () => {
     expect(problemCodes).toHaveLength(17);
     expect(Object.keys(fieldErrorCodes)).toHaveLength(14);
     expect(sceneRules).toHaveLength(29);
+    expect(mountingRules).toHaveLength(4);
   });
 
   it("has one type for each code, and one component for each", () => {
@@ -41,7 +43,10 @@ describe("the catalogue of problems", () => {
   });
 
   it("gives no code two meanings", () => {
-    const codes = [...Object.keys(fieldErrorCodes), ...sceneRules.map(({ code }) => code)];
+    const codes = [
+      ...Object.keys(fieldErrorCodes),
+      ...[...sceneRules, ...mountingRules].map(({ code }) => code),
+    ];
     expect(new Set(codes).size).toBe(codes.length);
   });
 });

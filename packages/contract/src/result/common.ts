@@ -86,7 +86,12 @@ export const ModelVersion = z
   })
   .describe("The model that answered.");
 
-export const answerHead = { scene: ResolvedScene.describe("The scene that was answered.") };
+export const answerHead = headOf(ResolvedScene);
+
+/** What an answer begins with, by the kind of scene that it is for. */
+export function headOf<T extends z.ZodTypeAny>(resolvedScene: T): { scene: T } {
+  return { scene: resolvedScene.describe("The scene that was answered.") };
+}
 
 /** What every answer ends with. */
 export const answerTail = {

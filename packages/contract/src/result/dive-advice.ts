@@ -1,11 +1,10 @@
 import { z } from "zod/v3";
 import { choice, list, text } from "../field/choice.js";
-import { quantityList } from "../field/quantity.js";
 import { Clarity } from "./clarity.js";
 import { answerHead, answerTail, Figure, ReasonBasis } from "./common.js";
 import { FilterVerdict } from "./filter-choice.js";
 import { BalanceTo, MixedLightVerdict } from "./mixed-light.js";
-import { density, depth } from "./quantities.js";
+import { balanceDepths, density, depth } from "./quantities.js";
 
 export const DivePhase = z
   .enum(["before_dive", "at_start", "going_down", "lamps", "coming_up", "after_dive"])
@@ -52,20 +51,6 @@ export const TakeItem = z
     }),
   })
   .describe("Something to take from the shelf.");
-
-function balanceDepths(way: string, examples: readonly number[]) {
-  return quantityList({
-    description: `Depths at which to balance white on the way ${way}, the first being where to start.`,
-    unit: "m",
-    decimals: 2,
-    min: 0.1,
-    max: 100,
-    example: 5,
-    minItems: 0,
-    maxItems: 1000,
-    examples,
-  });
-}
 
 export const DiveAdviceAnswer = z
   .object({

@@ -120,3 +120,39 @@ export const ColourErrorDifferenceEstimate = estimate({
   max: 1000,
   example: [-0.4, 1.3, 2.8],
 });
+
+export const LengthEstimate = estimate({
+  what: "Length",
+  unit: "mm",
+  decimals: 1,
+  min: 0,
+  max: 1000000,
+  example: [19.2, 24, 28.8],
+});
+
+export const ClearanceEstimate = estimate({
+  what: "Gap, negative where two things would overlap",
+  unit: "mm",
+  decimals: 1,
+  min: -10000,
+  max: 500,
+  example: [52.3, 57.1, 61.8],
+});
+
+export const AngleEstimate = estimate({
+  what: "Angle",
+  unit: "deg",
+  decimals: 1,
+  min: 0,
+  max: 180,
+  example: [49.1, 54.6, 60.2],
+});
+
+export const WholePercentEstimate = estimate({
+  what: "Share in percent",
+  unit: "%",
+  decimals: 0,
+  min: 0,
+  max: 100,
+  example: [88, 97, 100],
+});

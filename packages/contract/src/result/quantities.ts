@@ -1,4 +1,4 @@
-import { quantity } from "../field/quantity.js";
+import { quantity, quantityList } from "../field/quantity.js";
 
 /** Quantities that several answers hold, each in one form. */
 export function depth(description: string, example: number) {
@@ -40,4 +40,24 @@ export function cct_K(description: string) {
 
 export function duv(description: string) {
   return quantity({ description, unit: "1", decimals: 4, min: -1, max: 1, example: 0.0312 });
+}
+
+/** Of a field of view. */
+export function angle(description: string, example: number) {
+  return quantity({ description, unit: "deg", decimals: 1, min: 0, max: 220, example });
+}
+
+/** Depths at which to balance white, one way through the water. */
+export function balanceDepths(way: "down" | "up", examples: readonly number[]) {
+  return quantityList({
+    description: `Depths at which to balance white on the way ${way}; the first is where to start.`,
+    unit: "m",
+    decimals: 2,
+    min: 0.1,
+    max: 100,
+    example: 5,
+    minItems: 0,
+    maxItems: 1000,
+    examples,
+  });
 }

@@ -1,9 +1,9 @@
 import { z } from "zod/v3";
 import { choice, flag, list, text } from "../field/choice.js";
-import { quantity, quantityList } from "../field/quantity.js";
+import { quantity } from "../field/quantity.js";
 import { answerHead, answerTail } from "./common.js";
 import { ColourErrorEstimate, GainEstimate } from "./estimates.js";
-import { cct_K, colourError, depth, duv } from "./quantities.js";
+import { balanceDepths, cct_K, colourError, depth, duv } from "./quantities.js";
 
 export const BalanceMethod = z
   .enum(["card", "card_at_lamp_distance"])
@@ -35,20 +35,6 @@ export const BalanceAtDepth = z
     duv: duv("Distance of the light on the card from the Planckian locus in CIE 1960 uv, positive above it."),
   })
   .describe("The white balance at one depth.");
-
-function balanceDepths(way: string, examples: readonly number[]) {
-  return quantityList({
-    description: `Depths at which to balance on the way ${way}; the first is where to start.`,
-    unit: "m",
-    decimals: 2,
-    min: 0.1,
-    max: 100,
-    example: 5,
-    minItems: 0,
-    maxItems: 1000,
-    examples,
-  });
-}
 
 export const WhiteBalanceAnswer = z
   .object({

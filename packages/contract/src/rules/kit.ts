@@ -1,4 +1,5 @@
 import { filterPair } from "./filter-pair.js";
+import { repeatedIds } from "./repeated-ids.js";
 import { notRising } from "./rising.js";
 import type { Rule } from "./rule.js";
 
@@ -6,13 +7,7 @@ const kitIdsUnique: Rule = {
   code: "kit_ids_unique",
   says: "No two things of the kit have the same `id`.",
   fields: ["kit"],
-  violations: ({ kit = [] }) =>
-    kit.flatMap(({ id }, index) => {
-      const first = kit.findIndex((other) => other.id === id);
-      if (first === index) return [];
-      const message = `/kit/${first} has the same id.`;
-      return [{ pointer: `/kit/${index}/id`, message, allowed: "another id" }];
-    }),
+  violations: ({ kit = [] }) => repeatedIds(kit, "/kit"),
 };
 
 const kitFilters: Rule = {

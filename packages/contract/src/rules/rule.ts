@@ -8,12 +8,12 @@ export interface Violation {
 }
 
 /** What must hold between fields of a scene that its schema, which looks at one field at a time, cannot say. */
-export interface Rule {
+export interface Rule<S = Scene> {
   /** Stable code, which errors carry. */
   code: string;
   /** The rule in a sentence. */
   says: string;
   /** Fields that it concerns; it is not asked where one of them is not well formed. */
-  fields: readonly (keyof Scene & string)[];
-  violations: (scene: Scene) => Violation[];
+  fields: readonly (keyof S & string)[];
+  violations: (scene: S) => Violation[];
 }

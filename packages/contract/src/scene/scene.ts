@@ -1,9 +1,9 @@
 import { z } from "zod/v3";
-import { list, text } from "../field/choice.js";
 import { withOptional } from "../field/optional.js";
 import { cameraFields, resolvedCameraFields } from "./camera.js";
 import { daylightFields } from "./daylight.js";
 import { diveFields, resolvedDiveFields } from "./dive.js";
+import { everyResolvedSceneFields, everySceneFields } from "./every-scene.js";
 import { kitField } from "./kit.js";
 import { flatLampFields, lampsField, resolvedLampsField } from "./lamps.js";
 import { lensFilterFields } from "./lens-filter.js";
@@ -21,12 +21,7 @@ export const Scene = z
     ...kitField,
     ...lampsField,
     ...flatLampFields,
-    expect_model_version: text({
-      description:
-        "Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.",
-      example: "0123456789ab",
-      maxLength: 64,
-    }),
+    ...everySceneFields,
   })
   .partial()
   .strict()
@@ -52,12 +47,9 @@ export const ResolvedScene = z
     ...withOptional(lensFilterFields, ["filter_kind", "filter_density", "filter_transmittance"]),
     ...withOptional(kitField, ["kit"]),
     ...resolvedLampsField,
-    assumed: list(
-      text({ description: "Name of a field, `lamps/0/count` for one inside a list.", example: "bits" }),
-      {
-        description: "Fields that the caller left out and that a default filled in.",
-        example: ["cloud_oktas", "wind_speed_m_s", "bits"],
-      },
+    ...everyResolvedSceneFields(
+      { description: "Name of a field, `lamps/0/count` for one inside a list.", example: "bits" },
+      ["cloud_oktas", "wind_speed_m_s", "bits"],
     ),
   })
   .describe("The scene that was answered, with every default filled in and in one fixed form.");

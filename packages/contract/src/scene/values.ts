@@ -34,3 +34,21 @@ export const ledNames = [
   "LED-V1",
   "LED-V2",
 ] as const;
+
+/** What stands between the lens and the water. */
+export const portKinds = ["flat", "dome", "none"] as const;
+
+export const lensKinds = ["wide", "standard", "fisheye"] as const;
+
+/** How a filter is held. */
+export const filterHolders = [
+  "screw_on_lens",
+  "screw_on_port",
+  "flip",
+  "clip_on",
+  "rear_sheet",
+  "action_camera",
+] as const;
+
+/** How a sheet stays behind the lens. */
+export const rearFixings = ["slot", "tape"] as const;

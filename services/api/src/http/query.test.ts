@@ -1,5 +1,15 @@
+import { operations } from "@sunfathom/answers";
 import { describe, expect, it } from "vitest";
-import { queryFieldNames, readQuery, refusedQuery } from "./query.js";
+import { fitsQuery, queryFieldsOf, readQuery as read, refusedQuery } from "./query.js";
+
+const fieldsFor = (path: string) => {
+  const operation = operations.find((entry) => entry.path === path);
+  if (operation === undefined) throw new Error(`There is no ${path}.`);
+  return queryFieldsOf(operation);
+};
+const light = fieldsFor("/v1/filter-choice");
+const mounting = fieldsFor("/v1/filter-mounting");
+const readQuery = (query: string) => read(query, light);
 
 const codes = (query: string) => readQuery(query).errors.map(({ pointer, code }) => `${pointer} ${code}`);
 
@@ -65,7 +75,7 @@ describe("a query string", () => {
     "locked_balance",
   ])("has no room for %s", (name) => {
     expect(codes(`${name}=1`)).toEqual([`/${name} needs_post`]);
-    expect(queryFieldNames).not.toContain(name);
+    expect(fitsQuery(light, name)).toBe(false);
   });
 
   it("refuses escapes that cannot be decoded", () => {
@@ -90,6 +100,31 @@ describe("a query string", () => {
       ["constructor", "2"],
       ["a/b", "3"],
       ["lamps[0]", "4"],
+    ]);
+  });
+});
+
+describe("a query string for another kind of scene", () => {
+  it("is read by that scene's fields", () => {
+    const { scene, errors } = read("port_kind=flat&focal_length_mm=16&lens_interchangeable=false", mounting);
+    expect(errors).toEqual([]);
+    expect({ ...scene }).toEqual({ port_kind: "flat", focal_length_mm: 16, lens_interchangeable: false });
+  });
+
+  it.each(["1", "no", "TRUE", "False", "%20true"])("leaves %s to the check, as no yes and no no", (text) => {
+    const { scene } = read(`lens_interchangeable=${text}`, mounting);
+    expect(scene["lens_interchangeable"]).toBe(decodeURIComponent(text));
+  });
+
+  it("has no room for rings", () => {
+    expect(fitsQuery(mounting, "rings")).toBe(false);
+    expect(fitsQuery(mounting, "water_type")).toBe(false);
+    expect(read("rings=52-67", mounting).errors).toEqual([
+      expect.objectContaining({
+        pointer: "/rings",
+        code: "needs_post",
+        allowed: "the same scene as the body of a POST",
+      }),
     ]);
   });
 });

@@ -1,22 +1,38 @@
 import { member } from "@sunfathom/answers";
 import {
+  type ComponentName,
   type FieldError,
   type FieldErrorCode,
-  fieldsBesideLists,
   type JsonSchema,
   referenced,
   wireSchemas,
 } from "@sunfathom/contract";
 
 /** `list` also for what means nothing without one. */
-type Kind = "number" | "text" | "list";
+type Kind = "number" | "text" | "flag" | "list";
 
-const sceneFields: ReadonlyMap<string, Kind> = new Map(
-  Object.entries(wireSchemas.Scene.properties ?? {}).map(([name, schema]) => [
-    name,
-    fieldsBesideLists.includes(name) ? "list" : kindOf(schema),
-  ]),
-);
+/** Fields of a scene, by the form that they take in a query string. */
+export type QueryFields = ReadonlyMap<string, Kind>;
+
+/**
+ * The fields of what an operation takes.
+ * @param request component of the contract
+ * @param besideLists fields that mean nothing without a list
+ */
+export function queryFieldsOf({
+  request,
+  besideLists,
+}: {
+  request: ComponentName;
+  besideLists: readonly string[];
+}): QueryFields {
+  return new Map(
+    Object.entries(wireSchemas[request].properties ?? {}).map(([name, schema]) => [
+      name,
+      besideLists.includes(name) ? "list" : kindOf(schema),
+    ]),
+  );
+}
 
 function kindOf(schema: JsonSchema): Kind {
   if (schema.$ref !== undefined) {
@@ -24,13 +40,14 @@ function kindOf(schema: JsonSchema): Kind {
     return kindOf(components[referenced(schema.$ref)] ?? {});
   }
   if (schema.type === "number" || schema.type === "integer") return "number";
+  if (schema.type === "boolean") return "flag";
   return schema.type === "string" ? "text" : "list";
 }
 
-/** Names of the fields of a scene that a query string can hold. */
-export const queryFieldNames: readonly string[] = [...sceneFields]
-  .filter(([, kind]) => kind !== "list")
-  .map(([name]) => name);
+/** Whether a query string can hold the field. */
+export function fitsQuery(fields: QueryFields, name: string): boolean {
+  return fields.has(name) && fields.get(name) !== "list";
+}
 
 export interface Query {
   /** The scene as far as it could be read, unknown names included: the check of the scene refuses them. */
@@ -41,11 +58,16 @@ export interface Query {
 /** A number as JSON writes it (RFC 8259, section 6). */
 const jsonNumber = /^-?(0|[1-9]\d*)(\.\d+)?([eE][+-]?\d+)?$/;
 
+const flags: ReadonlyMap<string, boolean> = new Map([
+  ["true", true],
+  ["false", false],
+]);
+
 /**
  * Reads a scene from a query string: the one place where text becomes numbers, and nothing does so by chance.
  * @param query without its question mark
  */
-export function readQuery(query: string): Query {
+export function readQuery(query: string, fields: QueryFields): Query {
   // Without a prototype, so that a parameter called __proto__ is a name like any other.
   const scene: Record<string, unknown> = Object.create(null);
   const errors: FieldError[] = [];
@@ -75,7 +97,7 @@ export function readQuery(query: string): Query {
       continue;
     }
     seen.add(name);
-    const kind = sceneFields.get(name);
+    const kind = fields.get(name);
     if (kind === undefined) scene[name] = value;
     else if (kind === "list") {
       refuse(
@@ -87,6 +109,8 @@ export function readQuery(query: string): Query {
     } else if (value === "") {
       refuse(name, "empty_value", `${name} has no value.`, "a value, or no parameter at all");
     } else if (kind === "text") scene[name] = value;
+    // Any other word is left to the check of the scene, which says what is allowed.
+    else if (kind === "flag") scene[name] = flags.get(value) ?? value;
     else if (jsonNumber.test(value) && Number.isFinite(Number(value))) scene[name] = Number(value);
     else refuse(name, "not_a_number", `${name} is not a decimal number.`, "a number such as 12 or 12.5");
   }

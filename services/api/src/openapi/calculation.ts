@@ -1,6 +1,6 @@
 import type { Operation } from "@sunfathom/answers";
-import { reference, sceneExamples } from "@sunfathom/contract";
-import { queryFieldNames } from "../http/query.js";
+import { reference } from "@sunfathom/contract";
+import { fitsQuery, queryFieldsOf } from "../http/query.js";
 import { fieldsOf, schemaOf } from "./components.js";
 import { commonHeaders, etagHeaders, problemResponses } from "./responses.js";
 import { withoutReference } from "./without-reference.js";
@@ -18,7 +18,7 @@ export function calculationByPost(operation: Operation): object {
     body: {
       content: {
         "application/json": {
-          schema: { allOf: [{ $ref: reference("Scene") }], "x-examples": exampleBodies(operation) },
+          schema: { allOf: [{ $ref: reference(operation.request) }], "x-examples": exampleBodies(operation) },
         },
       },
     },
@@ -39,6 +39,7 @@ export function calculationByPost(operation: Operation): object {
 
 /** What the description says of its twin by GET. */
 export function calculationByGet(operation: Operation): object {
+  const fields = queryFieldsOf(operation);
   return {
     operationId: operation.getId,
     tags,
@@ -48,10 +49,11 @@ export function calculationByGet(operation: Operation): object {
     querystring: {
       type: "object",
       properties: Object.fromEntries(
-        fieldsOf("Scene")
-          .filter(([name]) => queryFieldNames.includes(name))
+        fieldsOf(operation.request)
+          .filter(([name]) => fitsQuery(fields, name))
           .map(([name, schema]) => [name, withoutReference(schema)]),
       ),
+      required: schemaOf(operation.request).required ?? [],
     },
     headers: {
       type: "object",
@@ -76,10 +78,5 @@ function answer({ answer: component }: Operation, headers: object): object {
 }
 
 function exampleBodies({ examples }: Operation): object {
-  return Object.fromEntries(
-    examples.map((name) => {
-      const { summary, scene } = sceneExamples[name];
-      return [name, { summary, value: scene }];
-    }),
-  );
+  return Object.fromEntries(examples.map(({ name, summary, scene }) => [name, { summary, value: scene }]));
 }

@@ -2,7 +2,8 @@ import { isObject, type Json, type JsonObject } from "./json.js";
 
 /**
  * Moves what many operations say alike, their problems and query parameters, into components that they refer to. The
- * writer of the description repeats them for each, which makes it six times as long.
+ * writer of the description repeats them for each, which makes it six times as long. Scenes of different kinds may say
+ * different things under one name: then the first is shared, and another stands where it is used.
  */
 export function share(document: JsonObject): JsonObject {
   const responses: JsonObject = {};
@@ -34,9 +35,7 @@ function refer(
   const name = isObject(item) ? nameOf(item) : undefined;
   if (name === undefined) return item;
   const known = shared[name];
-  if (known !== undefined && JSON.stringify(known) !== JSON.stringify(item)) {
-    throw new Error(`Two ${section} of the description go by the name ${name}.`);
-  }
+  if (known !== undefined && JSON.stringify(known) !== JSON.stringify(item)) return item;
   shared[name] = item;
   return { $ref: `#/components/${section}/${name}` };
 }

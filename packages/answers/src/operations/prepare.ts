@@ -1,0 +1,59 @@
+import type { ComponentName, FieldError } from "@sunfathom/contract";
+import { type AnswerParts, MODEL_VERSION, SceneProblem } from "@sunfathom/planner";
+import { outsideTheModel } from "../problem/outside-the-model.js";
+import { invalidScene, problem } from "../problem/problem.js";
+import type { Canonical, SceneKind } from "../scene/scene-kind.js";
+import { shapeOf } from "../shape/shape.js";
+import { checkScene } from "../validate/check-scene.js";
+import type { Answered, Ready, Refused } from "./outcome.js";
+
+/** What every kind of scene can ask for. */
+interface Asked {
+  expect_model_version?: string | undefined;
+}
+
+/** What works out an answer, and the component of the contract that it keeps. */
+interface Work<Own> {
+  answer: ComponentName;
+  plan: (scene: Own) => AnswerParts;
+}
+
+/**
+ * Checks a scene and brings it into its one form, and leaves the computing for later: whoever already has the answer
+ * to `canonical` need not ask for it.
+ * @param found errors that reading the request has already met
+ */
+export function prepare<Wire extends Asked, Own extends object>(
+  kind: SceneKind<Wire, Own, string>,
+  work: Work<Own>,
+  raw: unknown,
+  found: readonly FieldError[],
+): Ready | Refused {
+  const checked = checkScene(kind, raw, found);
+  if ("findings" in checked) return { status: "problem", problem: invalidScene(checked.findings) };
+  const expected = checked.scene.expect_model_version;
+  if (expected !== undefined && expected !== MODEL_VERSION) {
+    const detail = `The request expects version ${expected} of the model; this one is ${MODEL_VERSION}.`;
+    return { status: "problem", problem: problem("model_version_mismatch", detail) };
+  }
+  const canonical = kind.canonical(checked.scene);
+  const text = JSON.stringify({ ...canonical.scene, assumed: canonical.assumed });
+  const asAsked = (field: string) => kind.asAsked(field, checked.scene);
+  return { status: "ready", canonical: text, compute: () => compute(work, canonical, text, asAsked) };
+}
+
+function compute<Own extends object>(
+  { answer, plan }: Work<Own>,
+  { scene, assumed }: Canonical<Own>,
+  canonical: string,
+  asAsked: (field: string) => string,
+): Answered | Refused {
+  try {
+    const { sources, ...result } = plan(scene);
+    const whole = { scene: { ...scene, assumed }, ...result, model: { version: MODEL_VERSION, sources } };
+    return { status: "ok", body: shapeOf(answer)(whole) as object, canonical };
+  } catch (error) {
+    if (error instanceof SceneProblem) return { status: "problem", problem: outsideTheModel(error, asAsked) };
+    throw error;
+  }
+}

@@ -1,0 +1,132 @@
+import { z } from "zod/v3";
+import { choice, list, text } from "../field/choice.js";
+import { quantity } from "../field/quantity.js";
+import { FilterChange } from "../scene/lens-filter.js";
+import { FilterHolder } from "../scene/mounting/filter.js";
+import { ResolvedMountingScene } from "../scene/mounting/scene.js";
+import { answerTail, headOf } from "./common.js";
+import { ClearanceEstimate, LengthEstimate } from "./estimates.js";
+import { RearSheet, RingChain, Vignetting } from "./mounting-parts.js";
+import { angle, share } from "./quantities.js";
+
+export const MountPlace = z
+  .enum(["on_lens", "before_port", "before_window", "behind_lens"])
+  .describe(
+    "Where a filter sits: `on_lens` inside the housing, `before_port` or `before_window` in the water, or `behind_lens`.",
+  );
+
+export const MountVerdict = z
+  .enum(["fits", "fits_with_care", "does_not_fit"])
+  .describe("Whether a holder goes with this camera and port.");
+
+export const MountOption = z
+  .object({
+    holder: choice(FilterHolder, { description: "The holder.", example: "screw_on_lens" }),
+    place: choice(MountPlace, { description: "Where it puts the filter.", example: "on_lens" }),
+    verdict: choice(MountVerdict, { description: "Whether it fits.", example: "fits" }),
+    text: text({
+      description: "What decides, in a sentence or two.",
+      example: "The filter screws onto the lens inside the housing: in air, safe from knocks.",
+    }),
+  })
+  .describe("A holder, and whether it fits.");
+
+function fromDome(where: string, example: number) {
+  return quantity({
+    description: `Dome of known radius: how far ${where} infinity appears, which the lens has to focus on.`,
+    unit: "mm",
+    decimals: 0,
+    min: 0,
+    max: 10000,
+    example,
+  });
+}
+
+export const PortFigures = z
+  .object({
+    field_in_air_deg: angle("Full angle that the lens sees over the diagonal, in air.", 107),
+    field_in_water_deg: angle("The same in the water, through this port.", 73.7),
+    magnification: quantity({
+      description: "Flat port: how much larger things appear near the middle; absent with a dome.",
+      unit: "1",
+      decimals: 2,
+      min: 1,
+      max: 2,
+      example: 1.34,
+    }).optional(),
+    apparent_distance_share: share(
+      "Flat port: apparent distance of things over the true one; absent with a dome.",
+      0.746,
+    ).optional(),
+    lateral_colour_percent: quantity({
+      description:
+        "Flat port: how much farther from the middle blue (450 nm) falls than red (650 nm) in the corner; absent with a dome, and within 6 degrees of grazing.",
+      unit: "%",
+      decimals: 2,
+      min: 0,
+      max: 1000,
+      example: 1.74,
+    }).optional(),
+    virtual_infinity_from_vertex_mm: fromDome("in front of the glass", 324).optional(),
+    virtual_infinity_from_centre_mm: fromDome(
+      "from the dome's centre, where the entrance pupil belongs,",
+      434,
+    ).optional(),
+  })
+  .describe("What the port makes of the lens's picture.");
+
+export const FilterMountingAnswer = z
+  .object({
+    ...headOf(ResolvedMountingScene),
+    holder: choice(FilterHolder, {
+      description: "The advised holder: the one that was asked for, unless it does not fit.",
+      example: "screw_on_lens",
+    }),
+    place: choice(MountPlace, { description: "Where it puts the filter.", example: "on_lens" }),
+    verdict: choice(MountVerdict, {
+      description:
+        "Whether it fits; `does_not_fit` only where no holder does, and then the reasons say what to change.",
+      example: "fits",
+    }),
+    filter_change_underwater: choice(FilterChange, {
+      description: "Whether, and how, it lets the filter be changed under water.",
+      example: "none",
+    }),
+    options: list(MountOption, {
+      description: "Every holder, best first.",
+      example: [
+        {
+          holder: "screw_on_lens",
+          place: "on_lens",
+          verdict: "fits",
+          text: "The filter screws onto the lens inside the housing: in air, safe from knocks.",
+        },
+      ],
+    }),
+    port: PortFigures.describe("What the port makes of the lens's picture."),
+    ring_chain: RingChain.describe(
+      "Rings from the thread of lens or port to that of the filter; present where the filter screws into a thread.",
+    ).optional(),
+    vignetting: Vignetting.describe(
+      "What filter and rings take from the corners; present for a filter in front of the lens whose clear diameter is known.",
+    ).optional(),
+    clear_diameter_needed_mm: LengthEstimate.describe(
+      "Clear diameter, where the filter sits, that takes nothing from the corners; present for a filter in front of the lens.",
+    ).optional(),
+    dome_clearance_mm: ClearanceEstimate.describe(
+      "Gap between the rim of filter or ring and the dome, with the entrance pupil in its centre; negative where they would overlap. Present on a lens behind a dome of known radius.",
+    ).optional(),
+    rear_sheet: RearSheet.describe(
+      "The sheet behind the lens; present where the filter goes there.",
+    ).optional(),
+    procedure: list(text({ description: "A step, ready to say.", example: "Screw the rings on by hand." }), {
+      description: "What to do, in order. Common practice.",
+      example: [
+        "Screw the rings on by hand in the order given, without force.",
+        "Change it on dry land only, away from sand and spray.",
+      ],
+    }),
+    ...answerTail,
+  })
+  .describe("Where the filter goes on this lens and port, and what that does to corners and focus.");
+export type FilterMountingAnswer = z.infer<typeof FilterMountingAnswer>;

@@ -1,0 +1,28 @@
+import { list, text } from "../field/choice.js";
+
+/** Fields that a scene of any kind takes. */
+export const everySceneFields = {
+  expect_model_version: text({
+    description:
+      "Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.",
+    example: "0123456789ab",
+    maxLength: 64,
+  }),
+};
+
+/**
+ * Fields that a resolved scene of any kind has.
+ * @param name one of `example`
+ * @param example names of fields
+ */
+export function everyResolvedSceneFields(
+  name: { description: string; example: string },
+  example: readonly string[],
+) {
+  return {
+    assumed: list(text(name), {
+      description: "Fields that the caller left out and that a default filled in.",
+      example,
+    }),
+  };
+}
