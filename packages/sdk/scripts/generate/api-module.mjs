@@ -15,7 +15,7 @@ export function apiModule(description) {
   const types = [...new Set(methods.flatMap(({ body, answer }) => [answer, ...(body ? [body] : [])]))].sort();
 
   const tagOf = (/** @type {string} */ group) =>
-    description.document.tags.find(({ name }) => groupName({ tags: [name] }) === group);
+    description.document.tags.find(({ name }) => groupName(name) === group);
   const classes = groups.map((group) => groupClass(group, tagOf(group)?.description ?? "", methods, queries));
   return `${mark}import type { Call, CallOptions, Send } from "../core/types.js";
 import type {

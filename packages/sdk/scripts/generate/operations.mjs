@@ -39,6 +39,8 @@ export function methodsOf({ document }) {
    * @returns {Method}
    */
   function methodOf(path, method, described, twin) {
+    const [tag] = described.tags;
+    if (tag === undefined) throw new Error(`${described.operationId} has no tag.`);
     const parameters = (described.parameters ?? []).map(resolve);
     const body = jsonComponent(described.requestBody?.content);
     const answer = jsonComponent(described.responses["200"]?.content);
@@ -48,7 +50,7 @@ export function methodsOf({ document }) {
     const fields = body === undefined ? {} : (document.components.schemas[body]?.properties ?? {});
     const query = (twin?.parameters ?? []).map(resolve).filter((p) => p.in === "query");
     return {
-      group: groupName(described),
+      group: groupName(tag),
       name: methodName(described.operationId),
       method: method.toUpperCase(),
       path,
@@ -88,9 +90,8 @@ function jsonComponent(content) {
   return schema?.$ref === undefined ? undefined : componentName(schema);
 }
 
-/** `reference` for the tag `Reference data`. @param {DescribedOperation} described */
-export function groupName({ operationId, tags: [tag] }) {
-  if (tag === undefined) throw new Error(`${operationId} has no tag.`);
+/** `reference` for the tag `Reference data`. @param {string} tag */
+export function groupName(tag) {
   return tag.split(" ", 1)[0].toLowerCase();
 }
 
