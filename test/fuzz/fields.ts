@@ -16,7 +16,7 @@ export function fieldsOf({ body = {}, bodyName, examples }: Operation): Field[] 
   const around = (name: string, value: unknown): Scene =>
     bodyName === "Scene"
       ? compatible({ [name]: value }, pickFor(name))
-      : { ...(examples[0] ?? {}), [name]: value };
+      : { ...(examples.find((example) => name in example) ?? examples[0]), [name]: value };
   return Object.entries(body.properties ?? {}).flatMap(([name, raw]) =>
     inside(raw, `/${name}`, (value) => around(name, value)),
   );
