@@ -70,6 +70,23 @@ describe("white balance from 2500 to 10 000 K within |duv| 0.03 (typical, from m
     for (const [mired, duv] of outside) expect(balanceToCard(reach, rawAt(mired, duv)).in_reach).toBe(false);
   });
 
+  it("is a closed outline of finite gains however wide its limits are, also where they ask for colours that no light has", () => {
+    for (const white_balance_max_duv of [0, 0.03, 0.05, 0.1]) {
+      for (const [min, max] of [
+        [1500, 20000],
+        [1500, 1600],
+        [2500, 10000],
+      ]) {
+        const limits = { ...camera, white_balance_max_duv };
+        const wide = balanceReach(
+          { ...limits, white_balance_min_cct_K: min, white_balance_max_cct_K: max },
+          profile,
+        );
+        for (const { red, blue } of wide) expect([red, blue].every(Number.isFinite)).toBe(true);
+      }
+    }
+  });
+
   it("grows with its limits", () => {
     const wide = balanceReach({ ...camera, white_balance_max_duv: 0.05 }, profile);
     const raw = rawAt(200, 0.04);

@@ -162,8 +162,9 @@ describe("what a filter does and does not do", () => {
   });
 
   it("where light is short it lets nothing be exposed higher, against the folklore: what is left is what it keeps out", () => {
-    const { recordings } = colourRecovery(red(DARK_AND_GREEN, 0.6)).depths[0];
-    const [bare, best, same] = recordings;
+    const { depths, reasons } = colourRecovery(red(DARK_AND_GREEN, 0.6));
+    const [bare, best, same] = depths[0].recordings;
+    expect(reasons.map((r) => r.code)).toContain("filter_does_not_help_red");
     expect([best.iso, best.f_number]).toEqual([bare.iso, bare.f_number]);
     expect({ ...best, recording: "" }).toEqual({ ...same, recording: "" });
     expect(best.red_electrons).toBeLessThan(bare.red_electrons);

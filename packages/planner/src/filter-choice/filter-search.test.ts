@@ -86,6 +86,44 @@ describe("the search", () => {
   );
 });
 
+describe("the depth of diminishing gain", () => {
+  const named = (scene: Scene) => {
+    const answer = filterChoice(scene);
+    const { figures = [] } = answer.reasons.find((r) => r.code === "denser_gains_nothing_below") ?? {};
+    return { answer, depth_m: figures.find(({ name }) => name === "depth_m")?.value };
+  };
+
+  it.each([
+    ["II", 40],
+    ["3C", 14],
+  ] as const)(
+    "%s to %d m: is named; the best density does not fall down to it, and below it is weaker or none",
+    (type, to) => {
+      const { answer, depth_m } = named(daylightScene(type, 50, 4, to));
+      if (depth_m === undefined) throw new Error("no depth is named");
+      const of = (d: FilterChoiceAnswer["depths"][number]) => d.best_filter_density ?? 0;
+      const down = answer.depths.filter((d) => d.depth_m <= depth_m).map(of);
+      for (let i = 1; i < down.length; i++) expect(down[i]).toBeGreaterThanOrEqual(down[i - 1] - 0.05 - 1e-9);
+      const below = answer.depths.filter((d) => d.depth_m > depth_m).map(of);
+      expect(below.length).toBeGreaterThan(0);
+      for (const density of below) expect(density).toBeLessThanOrEqual(down[down.length - 1]);
+      expect(below[below.length - 1]).toBeLessThan(down[down.length - 1] - 0.05);
+    },
+  );
+
+  it("is not named where density still gains at the deep end", () => {
+    expect(named(daylightScene("IB", 50, 4, 12)).depth_m).toBeUndefined();
+  });
+
+  it("a range in which no filter pays as a whole names the part in which one would, and there one is advised", () => {
+    const { reasons, filter_kind } = filterChoice(daylightScene("5C", 40, 3, 16));
+    expect(filter_kind).toBe("none");
+    const part = reasons.find(({ code }) => code === "part_would_gain")?.figures ?? [];
+    const [from_m, to_m] = ["from_m", "to_m"].map((name) => part.find((f) => f.name === name)?.value ?? 0);
+    expect(filterChoice(daylightScene("5C", 40, from_m, to_m)).filter_kind).toBe("magenta");
+  });
+});
+
 describe("other plausible shapes of filter", () => {
   /** An edge elsewhere, a band narrower or wider: each about one in ten (assumed; filter curves have no standard). */
   const SHAPES: FilterShape[] = [
