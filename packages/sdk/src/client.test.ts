@@ -54,11 +54,12 @@ describe("a request", () => {
     const client = new Sunfathom({ baseUrl, expectModelVersion: "0123456789ab" });
     await client.calculations.attenuation({ water_type: "IB", depth_m: 12 });
     await client.calculations.attenuation({ depth_m: 12, expect_model_version: "ba9876543210" });
+    await client.calculations.attenuation({ depth_m: 12, expect_model_version: undefined });
     await client.reference.models();
     const versions = faults.seen.map(({ body }) =>
       body === "" ? body : JSON.parse(body).expect_model_version,
     );
-    expect(versions).toEqual(["0123456789ab", "ba9876543210", ""]);
+    expect(versions).toEqual(["0123456789ab", "ba9876543210", "0123456789ab", ""]);
   });
 
   it("is never sent twice where repeating it is not safe", async () => {
@@ -169,6 +170,22 @@ describe("a cache", () => {
     const client = new Sunfathom({ baseUrl, cache: memoryCache() });
     await client.calculations.attenuation({ ...scene, ...more });
     expect(faults.seen[0]).toMatchObject({ method: "POST", url: "/v1/attenuation" });
+  });
+
+  it("that holds something broken is asked past", async () => {
+    faults.faults = [answerWith(200, { depths: [1] }, { etag: '"a"' })];
+    const broken = { get: () => ({ etag: '"a"', body: '{"depths":' }), set: () => undefined };
+    const client = new Sunfathom({ baseUrl, cache: broken });
+    expect(await client.calculations.attenuation(scene)).toEqual({ depths: [1] });
+    expect(faults.seen[0]?.headers["if-none-match"]).toBeUndefined();
+  });
+
+  it("gives every caller an answer of its own", async () => {
+    faults.faults = [answerWith(200, { depths: [1] }, { etag: '"a"' }), answerWith(304, {})];
+    const client = new Sunfathom({ baseUrl, cache: memoryCache() });
+    const first = await client.calculations.attenuation(scene);
+    first.depths.length = 0;
+    expect(await client.calculations.attenuation(scene)).toEqual({ depths: [1] });
   });
 
   it("in memory forgets what was not used for longest", async () => {

@@ -1,4 +1,5 @@
 import { attempt, type Reply } from "./attempt.js";
+import type { AnswerCache } from "./cache.js";
 import { callOf, type Done } from "./call.js";
 import { ConnectionError } from "./errors.js";
 import { contentOf, errorOf, metaOf } from "./reply.js";
@@ -25,7 +26,7 @@ async function carryOut<T>(
   const versioned = withModelVersion(operation, input, expectModelVersion);
   const { method, url, body } = outgoing(baseUrl, operation, versioned, cache !== undefined);
   const keeper = method === "GET" ? cache : undefined;
-  const kept = await keeper?.get(url);
+  const kept = await keptAnswer(keeper, url);
   const headers = headersOf(settings, options, body !== undefined, kept?.etag);
   const init = { method, headers, ...(body === undefined ? {} : { body }) };
 
@@ -38,13 +39,27 @@ async function carryOut<T>(
   const { reply, attempts } = await repeat(ask, operation.repeatable ? maxRetries : 0, options.signal);
 
   if (reply.status === 304 && kept !== undefined) {
-    return { data: JSON.parse(kept.body), meta: metaOf(reply, "cache", attempts) };
+    return { data: kept.data as T, meta: metaOf(reply, "cache", attempts) };
   }
   // The service keeps its description; checking that here would cost more than the whole client.
   const data = contentOf(reply) as T;
   const meta = metaOf(reply, "service", attempts);
   if (meta.etag !== undefined) await keeper?.set(url, { etag: meta.etag, body: reply.text });
   return { data, meta };
+}
+
+/** What a cache has for a URL; nothing where it holds what is no JSON, as storage of a browser may after years. */
+async function keptAnswer(
+  cache: AnswerCache | undefined,
+  url: string,
+): Promise<{ etag: string; data: unknown } | undefined> {
+  const kept = await cache?.get(url);
+  if (kept === undefined) return undefined;
+  try {
+    return { etag: kept.etag, data: JSON.parse(kept.body) };
+  } catch {
+    return undefined;
+  }
 }
 
 /** Asks until there is an answer, or no reason to ask again. */
