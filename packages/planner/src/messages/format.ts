@@ -11,3 +11,9 @@ export const atDepths = (min_m: number, max_m: number): string =>
 /** A count as a word: once, twice, 3 times. */
 export const howOften = (count: number): string =>
   count === 1 ? "once" : count === 2 ? "twice" : `${shown(count)} times`;
+
+/** How much more, or less, red against green one light has than another. */
+export const redder = (stops: number): string =>
+  stops >= 0
+    ? `${shown(stops, 1)} stops more red against green`
+    : `${shown(-stops, 1)} stops less red against green`;

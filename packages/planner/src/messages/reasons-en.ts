@@ -1,6 +1,6 @@
 /** English texts of reasons, one function a code. Other languages add a catalogue of the same shape. */
 import { dialFNumber, settings } from "./dial.js";
-import { atDepths, howOften, shown } from "./format.js";
+import { atDepths, howOften, redder, shown } from "./format.js";
 
 export const REASONS_EN = {
   red_goes_first: (p: { red_stops: number; green_stops: number; blue_stops: number; depth_m: number }) =>
@@ -108,7 +108,7 @@ export const REASONS_EN = {
     `Lamps are the only light: balance to them. The water between lamp, subject and camera still takes ${shown(p.red, 2)} stops of red, ${shown(p.green, 2)} of green and ${shown(p.blue, 2)} of blue, so a card at working distance is better than a kelvin setting.`,
   daylight_only: () => "No lamp is on: there is nothing to mix.",
   lights_fight: (p: { depth_m: number; split: number; red_excess: number }) =>
-    `At ${shown(p.depth_m, 1)} m, balanced to daylight, what the lamps light differs from what daylight lights by ${shown(p.split, 1)} (CIEDE2000), with ${shown(p.red_excess, 1)} stops more red against green: a visible split that one balance cannot mend.`,
+    `At ${shown(p.depth_m, 1)} m, balanced to daylight, what the lamps light differs from what daylight lights by ${shown(p.split, 1)} (CIEDE2000), ${redder(p.red_excess)}: a visible split that one balance cannot mend.`,
   lamps_lead: (p: { depth_m: number; green: number }) =>
     `At ${shown(p.depth_m, 1)} m the lamps outshine daylight by ${shown(p.green, 1)} stops in green: balance to the lamps, and daylight hardly tints the subject.`,
   daylight_leads: (p: { depth_m: number; green: number }) =>

@@ -1,6 +1,6 @@
 /** English texts of the steps of a plan: what to do, and why. */
 import { settings } from "./dial.js";
-import { shown } from "./format.js";
+import { redder, shown } from "./format.js";
 
 export interface StepText {
   text: string;
@@ -92,7 +92,7 @@ export const STEPS_EN = {
   }),
   lamps_off: (p: { split: number; red_excess: number; cost: number }): StepText => ({
     text: "Leave the lamps switched off, and on the rig.",
-    why: `Balanced to daylight, what they light would differ by ${shown(p.split, 1)} (CIEDE2000), ${shown(p.red_excess, 1)} stops too red; off, the subject loses ${shown(p.cost, 1)} stops.`,
+    why: `Balanced to daylight, what they light would differ by ${shown(p.split, 1)} (CIEDE2000), ${redder(p.red_excess)}; off, the subject loses ${shown(p.cost, 1)} stops.`,
   }),
   lamps_other_way: (p: { way: string; left: number }): StepText => ({
     text: `If the lamps are to stay on: ${p.way}`,

@@ -110,7 +110,7 @@ function neededCurve(daylight: Spectrum, lamps: Spectrum): TransmittanceSample[]
 function balanceToLamps({ profile, daylight, lamps }: Lights): WayOut {
   return {
     way: "balance_to_lamps",
-    text: "Balance to a card lit by the lamps: the subject looks right and everything that only daylight reaches turns blue or green.",
+    text: "Balance to a card lit by the lamps: the subject looks right and everything that only daylight reaches takes on the colour of the water.",
     split_left_delta_e00: castBetween(profile, lamps, add(daylight, lamps)),
     cost_stops: 0,
   };

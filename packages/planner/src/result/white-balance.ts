@@ -13,7 +13,7 @@ export interface WhiteBalanceFigures {
   balance_depths_ascending_m: number[];
   /** Colour shift between two balances that was allowed, in CIEDE2000. */
   balance_tolerance_delta_e00: number;
-  /** For lamps: the kelvin setting that comes nearest, and what it would leave on a grey card. */
+  /** For lamps: their own colour temperature, to be set where there is no card, and what it would leave on a grey card. */
   lamp_kelvin_setting_K?: number;
   lamp_kelvin_leaves_delta_e00?: Estimate;
   depths: BalanceAtDepth[];
