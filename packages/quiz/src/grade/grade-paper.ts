@@ -1,0 +1,44 @@
+import type { Item } from "../item/item.js";
+import type { Language } from "../messages/catalogue.js";
+import { QuizProblem } from "../quiz-problem.js";
+import { type Grade, grade } from "./grade.js";
+import type { Response } from "./response.js";
+
+export interface ItemResponse extends Response {
+  /** The question's id. */
+  item: string;
+}
+
+export interface PaperGrade {
+  grades: Grade[];
+  /** Sum of the scores, and what could be had. Questions that were not answered count nothing. */
+  score: number;
+  max_score: number;
+}
+
+/**
+ * Marks a paper. Only what was answered is marked and told: the rest stays unseen.
+ * @throws QuizProblem for a question that the paper does not have or that is answered twice, or a response that does not fit.
+ */
+export function gradePaper(
+  items: readonly Item[],
+  responses: readonly ItemResponse[],
+  language: Language = "en",
+): PaperGrade {
+  const seen = new Set<string>();
+  const grades = responses.map(({ item: id, ...response }, i) => {
+    const item = items.find((known) => known.id === id);
+    const field = `responses/${i}/item`;
+    if (!item)
+      throw new QuizProblem("item_unknown", `The paper has no question ${JSON.stringify(id)}.`, field);
+    if (seen.has(id)) throw new QuizProblem("response_malformed", `Question ${id} is answered twice.`, field);
+    seen.add(id);
+    try {
+      return grade(item, response, language);
+    } catch (error) {
+      if (!(error instanceof QuizProblem)) throw error;
+      throw new QuizProblem(error.code, error.message, `responses/${i}/${error.field}`);
+    }
+  });
+  return { grades, score: grades.reduce((sum, { score }) => sum + score, 0), max_score: items.length };
+}

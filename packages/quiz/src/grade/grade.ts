@@ -1,0 +1,124 @@
+import type { ChoiceItem, Item, MatchingItem, NumericItem, OrderingItem, Solution } from "../item/item.js";
+import { CATALOGUES, type Catalogue, type Language } from "../messages/catalogue.js";
+import type { MisconceptionId } from "../misconceptions/catalogue.js";
+import { choicesOf, numberOf, orderOf, pairsOf, type Response } from "./response.js";
+
+export interface Remark {
+  /** The option or entry that it is about; absent where it is about the whole answer. */
+  about?: string;
+  misconception?: MisconceptionId;
+  text: string;
+}
+
+export interface Grade {
+  /** The question's id. */
+  item: string;
+  /** 0 to 1. */
+  score: number;
+  right: boolean;
+  feedback: Remark[];
+  solution: Solution;
+}
+
+type Mark = Pick<Grade, "score" | "feedback">;
+
+/**
+ * Marks one answer. Single choice and numeric: all or nothing. Multiple choice: right ones chosen less wrong ones chosen, over
+ * right ones, not below 0. Ordering: pairs of entries in their right order less those in the wrong one, over all pairs, not
+ * below 0. Matching: right pairs over all pairs.
+ * @throws QuizProblem for a response that does not fit the question.
+ */
+export function grade(item: Item, response: Response, language: Language = "en"): Grade {
+  const say = CATALOGUES[language];
+  const { score, feedback } = mark(item, response, say);
+  return { item: item.id, score, right: score === 1, feedback, solution: item.solution };
+}
+
+function mark(item: Item, response: Response, say: Catalogue): Mark {
+  switch (item.interaction) {
+    case "single_choice":
+    case "multiple_choice":
+      return markChoice(item, response, say);
+    case "numeric":
+      return markNumber(item, response, say);
+    case "ordering":
+      return markOrder(item, response, say);
+    case "matching":
+      return markPairs(item, response, say);
+  }
+}
+
+function markChoice({ interaction, options }: ChoiceItem, response: Response, say: Catalogue): Mark {
+  const most = interaction === "single_choice" ? 1 : options.length;
+  const chosen = choicesOf(
+    response,
+    options.map(({ id }) => id),
+    most,
+  );
+  const right = options.filter((o) => o.right);
+  const hits = right.filter(({ id }) => chosen.includes(id)).length;
+  const misses = chosen.length - hits;
+  const feedback: Remark[] = options.flatMap(({ id, right: isRight, feedback: text, misconception }) => {
+    if (chosen.includes(id))
+      return [{ about: id, text, ...(misconception && !isRight ? { misconception } : {}) }];
+    return isRight && interaction === "multiple_choice" ? [{ about: id, text: say.common.missed }] : [];
+  });
+  return { score: Math.max(0, (hits - misses) / right.length), feedback };
+}
+
+/** Slack for answers typed in decimal: far below any tolerance. */
+const SLACK = 1e-9;
+const inside = ({ low, high }: { low: number; high: number }, value: number): boolean =>
+  value >= low - SLACK && value <= high + SLACK;
+
+function markNumber({ accepted, anticipated }: NumericItem, response: Response, say: Catalogue): Mark {
+  const number = numberOf(response);
+  if (inside(accepted, number)) return { score: 1, feedback: [{ text: say.common.right }] };
+  const known = anticipated.find((wrong) => inside(wrong, number));
+  return {
+    score: 0,
+    feedback: known
+      ? [{ text: known.feedback, misconception: known.misconception }]
+      : [{ text: say.common.wrongNumber }],
+  };
+}
+
+function markOrder({ right_order, anticipated }: OrderingItem, response: Response, say: Catalogue): Mark {
+  const order = orderOf(response, right_order);
+  const place = new Map(order.map((id, i) => [id, i]));
+  let kept = 0;
+  let turned = 0;
+  right_order.forEach((first, i) => {
+    for (const second of right_order.slice(i + 1)) {
+      if ((place.get(first) ?? 0) < (place.get(second) ?? 0)) kept++;
+      else turned++;
+    }
+  });
+  const score = Math.max(0, (kept - turned) / (kept + turned));
+  if (score === 1) return { score, feedback: [{ text: say.common.right }] };
+  const known = anticipated.find((wrong) => wrong.order.join() === order.join());
+  return {
+    score,
+    feedback: known
+      ? [{ text: known.feedback, misconception: known.misconception }]
+      : [{ text: say.common.partlyRight }],
+  };
+}
+
+function markPairs({ pairs, left, right, wrong }: MatchingItem, response: Response, say: Catalogue): Mark {
+  const given = pairsOf(
+    response,
+    left.map(({ id }) => id),
+    right.map(({ id }) => id),
+  );
+  const partner = new Map(given.map((pair) => [pair.left, pair.right]));
+  const hits = pairs.filter((pair) => partner.get(pair.left) === pair.right).length;
+  const score = hits / pairs.length;
+  return {
+    score,
+    feedback:
+      score === 1
+        ? [{ text: say.common.right }]
+        : [{ text: wrong.feedback, misconception: wrong.misconception }],
+  };
+}

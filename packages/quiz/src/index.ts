@@ -1,0 +1,16 @@
+export { type Grade, grade, type Remark } from "./grade/grade.js";
+export { gradePaper, type ItemResponse, type PaperGrade } from "./grade/grade-paper.js";
+export type { Response } from "./grade/response.js";
+export * from "./item/item.js";
+export { type PublicItem, publicItem } from "./item/public-item.js";
+export type { Template } from "./item/template.js";
+export { CATALOGUES, type Language } from "./messages/catalogue.js";
+export { MISCONCEPTIONS, type MisconceptionId } from "./misconceptions/catalogue.js";
+export { itemsFor, MOST_ITEMS, type PaperRequest } from "./paper/items-for.js";
+export type { QtiVersion } from "./qti/names.js";
+export { type PackageFile, type PackageOptions, packageFiles } from "./qti/package-files.js";
+export { packageZip } from "./qti/package-zip.js";
+export { QuizProblem, type QuizProblemCode } from "./quiz-problem.js";
+export { TEMPLATES } from "./templates/table.js";
+export { checkKeyring, type Keyring } from "./token/keyring.js";
+export { type OpenedPaper, openPaper, type PaperToken, sealPaper } from "./token/paper-token.js";

@@ -1,0 +1,59 @@
+/**
+ * How hard a question is, 0 to 1, from its features: a stated rule, not yet fitted to learners' answers.
+ *
+ *   0.08 for each step of the solution beyond the first, to 0.24
+ * + the hardest operation: recall 0, compare 0.1, add 0.1, multiply 0.2, power or logarithm 0.35
+ * + 0.2 × how near the nearest wrong number lies (1 on the key, 0 at four times or a quarter of it)
+ * + 0.2 × the chance of missing by guessing
+ */
+import type { AnswerDraft, Draft, Operation } from "./draft.js";
+
+const OPERATION: Record<Operation, number> = {
+  recall: 0,
+  compare: 0.1,
+  add: 0.1,
+  multiply: 0.2,
+  power: 0.35,
+};
+
+const factorial = (n: number): number => (n < 2 ? 1 : n * factorial(n - 1));
+
+/** Chance of full marks for somebody who guesses. */
+function guessed(answer: AnswerDraft): number {
+  switch (answer.interaction) {
+    case "single_choice":
+      return 1 / answer.options.length;
+    case "multiple_choice":
+      return 1 / (2 ** answer.options.length - 1);
+    case "numeric":
+      return 0;
+    case "ordering":
+      return 1 / factorial(answer.entries.length);
+    case "matching":
+      return 1 / factorial(answer.pairs.length);
+  }
+}
+
+const nearness = (key: number, other: number): number =>
+  key > 0 && other > 0 ? Math.max(0, 1 - Math.abs(Math.log(other / key)) / Math.log(4)) : 0;
+
+function nearestWrong(answer: AnswerDraft): number {
+  if (answer.interaction === "numeric") {
+    return Math.max(0, ...answer.anticipated.map(({ value }) => nearness(answer.value, value)));
+  }
+  if (answer.interaction !== "single_choice") return 0;
+  const key = answer.options.find(({ right }) => right)?.value;
+  if (typeof key !== "number") return 0;
+  const wrong = answer.options.filter(({ right }) => !right);
+  return Math.max(...wrong.map(({ value }) => nearness(key, Number(value))));
+}
+
+export function difficultyOf({ answer, steps }: Draft): number {
+  const hardest = Math.max(...steps.map(({ operation }) => OPERATION[operation]));
+  const sum =
+    Math.min(0.24, 0.08 * (steps.length - 1)) +
+    hardest +
+    0.2 * nearestWrong(answer) +
+    0.2 * (1 - guessed(answer));
+  return Math.round(100 * Math.min(1, sum)) / 100;
+}

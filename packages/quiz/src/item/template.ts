@@ -1,0 +1,25 @@
+import type { Catalogue } from "../messages/catalogue.js";
+import type { Show } from "../messages/show.js";
+import type { Draw } from "../random/draw.js";
+import type { Draft } from "./draft.js";
+import type { Interaction, Level, Topic } from "./item.js";
+
+/** What a template works with. */
+export interface Maker {
+  draw: Draw;
+  level: Level;
+  /** Texts in the language of the paper. */
+  say: Catalogue;
+  /** Numbers with their units, as the paper shows them. */
+  show: Show;
+}
+
+export interface Template {
+  /** Stable, in snake_case. */
+  id: string;
+  topic: Topic;
+  interaction: Interaction;
+  levels: readonly Level[];
+  /** One question, or undefined where what was drawn would not be fair or clear: then the next draw is tried. */
+  make(maker: Maker): Draft | undefined;
+}

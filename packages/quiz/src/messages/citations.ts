@@ -1,0 +1,15 @@
+import { models } from "@sunfathom/planner";
+import type { Catalogue } from "./catalogue.js";
+import type { CitationId } from "./en/common.js";
+
+const MODEL_SOURCES = new Map(models().map(({ id, source }) => [id, source]));
+
+/**
+ * A source as text: one of the catalogue's, or of the model's tables and formulas.
+ * @throws RangeError for an id that neither knows: a mistake in a template.
+ */
+export function citation({ citations }: Catalogue, id: string): string {
+  const found = Object.hasOwn(citations, id) ? citations[id as CitationId] : MODEL_SOURCES.get(id);
+  if (found === undefined) throw new RangeError(`No source is known as ${id}.`);
+  return found;
+}

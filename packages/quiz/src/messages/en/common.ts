@@ -1,0 +1,47 @@
+/** Words that many questions share. */
+import type { Water } from "../../light/scenes.js";
+
+/** "3 mm, 5 mm and 7 mm" */
+export const list = (parts: readonly string[]): string =>
+  parts.length < 2 ? parts.join("") : `${parts.slice(0, -1).join(", ")} and ${parts[parts.length - 1]}`;
+
+/** For parts that hold commas themselves. */
+export const series = (parts: readonly string[]): string => parts.join("; ");
+
+const WATERS_EN: Record<Water, string> = {
+  IB: "clear blue ocean water (Jerlov type IB)",
+  II: "blue ocean water (Jerlov type II)",
+  "1C": "clear coastal water (Jerlov type 1C)",
+  "3C": "green coastal water (Jerlov type 3C)",
+  "5C": "turbid green coastal water (Jerlov type 5C)",
+  "7C": "very turbid coastal water (Jerlov type 7C)",
+};
+
+const DECIMALS = ["as a whole number", "to one decimal", "to two decimals", "to three decimals"];
+
+export const COMMON_EN = {
+  water: WATERS_EN,
+  scene: (p: { water: string; sun: string }) =>
+    `You dive in ${p.water}. The sun stands ${p.sun} above the horizon and the sky is clear.`,
+  /** Behind the stem of a numeric question. */
+  answerIn: (p: { unit: string; decimals: number }) =>
+    `Answer${p.unit === "" ? "" : ` in ${p.unit},`} ${DECIMALS[p.decimals] ?? `to ${p.decimals} decimals`}.`,
+  chooseAll: "Choose every right answer.",
+  sources: (p: { sources: string[] }) => `Sources: ${series(p.sources)}.`,
+  right: "Right.",
+  wrongNumber: "That is not it.",
+  partlyRight: "Not all of it is right.",
+  missed: "This one belongs to the answer too.",
+};
+
+/** Sources that are no part of the model. */
+export const CITATIONS_EN = {
+  density: "Density, transmittance and stops: by definition (ISO 5-2; a stop is a factor of two)",
+  iso_speed: "ISO 12232: doubling the ISO speed halves the exposure needed",
+  f_number: "ISO 517: the light through a lens goes with the square of the f-number",
+  mired: "Micro reciprocal degree: 1 000 000 divided by the colour temperature in kelvin, by definition",
+  inverse_square: "Inverse-square law, for a lamp small against its distance",
+  snell: "Snell's law, refractive index of sea water 1.34 (Quan & Fry 1995, Applied Optics 34, 3477)",
+  common_practice: "Common practice of the trade, no published source",
+};
+export type CitationId = keyof typeof CITATIONS_EN;

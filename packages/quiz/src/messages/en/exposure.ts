@@ -1,0 +1,60 @@
+/** Texts of questions on exposure. */
+export const EXPOSURE_EN = {
+  pay_with_iso: {
+    stem: (p: { iso: string; stops: string }) =>
+      `Without a filter the picture is exposed right at ${p.iso}. You mount a filter that costs ${p.stops} of light, and leave aperture and shutter as they are. Which ISO do you set?`,
+    densityStem: (p: { iso: string; density: string }) =>
+      `Without a filter the picture is exposed right at ${p.iso}. You mount a neutral filter of density ${p.density}, and leave aperture and shutter as they are. Which ISO do you set?`,
+    factor: (p: { density: string; factor: string }) =>
+      `A density of ${p.density} is a filter factor of 10^${p.density} = ${p.factor}.`,
+    byFactor: (p: { iso: number; factor: string; result: string }) =>
+      `ISO grows by the filter factor: ${p.iso} × ${p.factor} ≈ ${p.result}.`,
+    last: (p: { iso: number; stops: string; result: string }) =>
+      `ISO doubles for each stop: ${p.iso} × 2^${p.stops} = ${p.result}.`,
+  },
+  pay_with_aperture: {
+    stem: (p: { f: string; stops: string }) =>
+      `Without a filter the picture is exposed right at ${p.f}. You mount a filter that costs ${p.stops} of light, and leave ISO and shutter as they are. Which f-number do you set?`,
+    last: (p: { f: string; stops: string; result: string }) =>
+      `Each stop divides the f-number by 1.41, the root of two. ${p.stops} from ${p.f}: ${p.result}.`,
+  },
+  exposure_way: {
+    brightStem: (p: { depth: string; f: string; iso: string; s: string; stops: string }) =>
+      `At ${p.depth} you have set ${p.iso}, ${p.f} and ${p.s}, and the meter shows ${p.stops} too much light. Which of these bring the exposure closer to right?`,
+    darkStem: (p: { depth: string; f: string; iso: string; s: string; stops: string }) =>
+      `At ${p.depth} you have set ${p.iso}, ${p.f} and ${p.s}, and the meter shows ${p.stops} too little light. Which of these bring the exposure closer to right?`,
+    option: {
+      aperture: (p: { from: string; to: string }) => `Change the aperture from ${p.from} to ${p.to}`,
+      iso: (p: { from: string; to: string }) =>
+        `Change the ISO from ${p.from.replace("ISO ", "")} to ${p.to.replace("ISO ", "")}`,
+      shutter: (p: { from: string; to: string }) => `Change the exposure time from ${p.from} to ${p.to}`,
+      neutral: (p: { density: string }) => `Mount a neutral filter of density ${p.density}`,
+    },
+    effect: (p: { stops: string; brighter: boolean }) =>
+      `It makes the picture ${p.stops} ${p.brighter ? "brighter" : "darker"}.`,
+    bright:
+      "Too much light: whatever makes the picture darker helps, which is a higher f-number, a lower ISO, a shorter time or a neutral filter.",
+    dark: "Too little light: whatever makes the picture brighter helps, which is a lower f-number, a higher ISO or a longer time.",
+  },
+  more_red_light: {
+    stem: (p: { depth: string; water: string }) =>
+      `At ${p.depth} in ${p.water} red is weak. You change one thing and leave all else as it is. Which of these bring more red light to the sensor?`,
+    option: {
+      aperture: "Open the aperture by one stop",
+      shutter: "Double the exposure time",
+      shallower: (p: { depth: string }) => `Film the same subject at ${p.depth}`,
+      lamp: (p: { distance: string }) => `Switch on a white lamp ${p.distance} from the subject`,
+      iso: "Double the ISO",
+      filter: "Mount a red filter",
+      balance: "Set the white balance to a higher kelvin value",
+      grade: "Raise red in the grade",
+    },
+    feedback: {
+      aperture: "A wider opening lets in twice the light, red included.",
+      shutter: "Twice the time collects twice the light, red included.",
+      shallower: "Less water above takes less red.",
+      lamp: "Lamp light reaches the subject over a short way and brings red with it.",
+    },
+    last: "Only more light on the subject, a wider opening or a longer time brings more red to the sensor.",
+  },
+};

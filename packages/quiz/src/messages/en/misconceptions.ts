@@ -1,0 +1,98 @@
+/** Feedback by misconception: why the answer is wrong. The step that it missed, with the question's numbers, follows it. */
+import type { MisconceptionId } from "../../misconceptions/catalogue.js";
+
+export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
+  all_colours_fade_alike:
+    "That is the loss of brightness. Water takes each colour at its own rate, and red fastest in clear water.",
+  channel_confused: "That figure belongs to another colour.",
+  loss_per_metre_subtracted: "Each metre takes a share of what is left, not of what came in at the surface.",
+  stops_as_divisor: "A stop is a halving: two stops leave a quarter, not a half.",
+  logarithm_to_ten: "That counts powers of ten. A stop is a factor of two.",
+  order_by_wavelength:
+    "Red does fade early, but blue does not last everywhere: coastal water takes blue too.",
+  order_reversed: "That is the right order turned round.",
+  blue_lasts_everywhere: "Blue lasts longest in clear ocean water. Coastal water takes blue as well.",
+  red_reaches_deepest: "Water takes red and orange first.",
+  curve_misread: "The curve is lower there.",
+  tenth_taken_for_half: "There half of it is left, not a tenth.",
+  tenth_taken_for_hundredth: "There a hundredth of it is left, not a tenth.",
+  brightness_taken_for_red: "Brightness comes mostly from green and blue, which reach deeper than red.",
+  red_filter_everywhere: "Red pays in blue water with light to spare. It is not the answer to every water.",
+  magenta_filter_everywhere:
+    "Magenta holds back green, so it pays where green is too strong and there is light to spare.",
+  filter_never_pays:
+    "Here a filter pays: without one, green and blue fill the sensor before red is well exposed.",
+  filter_of_water_colour:
+    "A filter passes the colour it looks. One of the water's colour would make the cast stronger.",
+  filter_adds_light: "A filter only takes light away. It cannot add any.",
+  density_is_stops: "Density counts powers of ten and stops count halvings. They are not the same number.",
+  density_taken_linearly: "Equal steps of density multiply: they do not add equal amounts.",
+  density_is_factor: "Ten to the density is the filter factor, not the stops.",
+  densities_multiplied: "Densities add. What multiplies is the share of light that each filter lets through.",
+  densest_filter_counts: "The weaker filter takes its share as well.",
+  densities_averaged: "Light passes both filters one after the other, so the densities add.",
+  transmittances_added: "Two filters let less through than one, never more: the shares multiply.",
+  red_loss_alone: "Green has lost light too. Only the difference has to be made up.",
+  losses_added_for_difference: "The filter has to take only what green has more than red: the difference.",
+  iso_added_per_stop: "Each stop doubles ISO. It does not add the same amount again.",
+  iso_lowered_for_loss: "A filter takes light, so ISO goes up. That answer goes down.",
+  iso_by_density: "A density is not a factor. Ten to the density is.",
+  f_number_halved_per_stop:
+    "Halving the f-number gives two stops, as the area of the opening grows with the square.",
+  f_number_raised_for_light: "A higher f-number is a smaller opening and lets in less light.",
+  f_number_less_stops: "f-numbers do not count in stops. One stop divides the f-number by 1.41.",
+  iso_adds_light: "ISO amplifies what was recorded. It brings no light to the sensor.",
+  balance_adds_light: "White balance multiplies the red signal and its noise together. It brings no light.",
+  grade_adds_light: "Grading works on what was recorded. It brings no light to the sensor.",
+  exposure_turned_wrong: "That is the wrong way for this picture.",
+  one_way_only: "Light passes the water twice: from lamp to subject and from subject to camera.",
+  depth_counted_for_lamps: "Light from a lamp does not come down from the surface: the depth does not count.",
+  warmer_for_higher_kelvin: "Light that looks warm has a low colour temperature.",
+  kelvin_always_fits:
+    "A formula still returns a number here, but this light is too far from the light of any glowing body for kelvin to describe it.",
+  kelvin_of_surface: "That is the light at the surface. Water has changed it on the way down.",
+  depth_shifts_lamp_balance:
+    "With lamps as the only light, what counts is the water between lamp, subject and camera, not the depth.",
+  filter_for_lamp_light:
+    "Lamps at close range bring all colours with them. A filter on the lens would only take light.",
+  balance_follows_time:
+    "Time alone changes nothing. A balance holds as long as the light on the subject stays the same.",
+  balance_follows_subject: "A balance answers to the light, not to the colour of what it falls on.",
+  balance_follows_exposure: "Exposure changes all colours alike. It does not change white.",
+  kelvin_subtracted:
+    "A difference in kelvin means little: a step of 1000 K is large at 3000 K and small at 9000 K. Mired make steps comparable.",
+  mired_sign_turned: "The sign is turned: a shift towards lower kelvin is positive in mired.",
+  lamps_always_lead: "How much lamps count depends on how much daylight is left.",
+  daylight_always_leads: "Close lamps can outshine what is left of daylight at depth.",
+  lights_blend_evenly: "The two lights are far from equal here, so one of them sets the colour.",
+  balance_mends_split: "One setting for the whole picture shifts both lights alike: their difference stays.",
+  red_filter_on_lamp:
+    "Against daylight at depth a white lamp already has too much red. A red filter makes the difference larger.",
+  inverse_linear:
+    "The beam spreads over an area, so its light falls with the square of the distance: two stops for each doubling.",
+  water_forgotten: "The water on the way takes its share too.",
+  distance_forgotten: "The beam also spreads out on the way.",
+  grade_restores_all: "Grading can only stretch what was recorded, and here red drowns in noise.",
+  red_lost_at_once: "Enough red was recorded here: red light stands well above the noise.",
+  bits_bring_back:
+    "More bits describe the recorded signal more finely. They hold no light that did not reach the sensor.",
+  ring_turned_about: "That ring has its threads the other way round, and rings cannot be turned about.",
+  ring_same_size: "One of its two threads does not fit.",
+  field_divided_by_index: "Refraction divides the sine of the angle by the index, not the angle.",
+  field_kept: "A flat port refracts rays: in water the lens sees less.",
+  field_widened: "A flat port narrows the view: things appear larger.",
+  whole_sheet_counted: "Only a part of the thickness counts: light is slowed in the sheet, not stopped.",
+  index_excess_used: "The factor is 1 - 1/n, not n - 1.",
+  filter_goes_in_front: "In front of this lens there is no place for a flat filter.",
+  fixed_filter_changed: "What is inside the housing stays as it is for the whole dive.",
+  fixed_lens_opened: "Behind a lens that does not come off nothing can be put.",
+  filter_before_dome:
+    "A flat filter does not seat on a dome, and one wide enough for its view would be huge.",
+  lamp_tested_in_air:
+    "Lamps made for diving are cooled by water. In air they overheat and can burn or melt a plastic filter.",
+  lamp_pointed_at_eyes: "The beam can hurt the eyes of divers and animals.",
+  lamp_taken_off: "Taking lamps off changes the trim of the rig under water.",
+  housing_opened_wet:
+    "A drop of salt water can ruin camera and filter: a housing is opened on dry land only.",
+  order_of_dive_mixed: "Look again at what can only be done dry and what has to wait for the depth.",
+};

@@ -1,0 +1,93 @@
+/**
+ * Misunderstandings that wrong answers come from: what each gets wrong. The template that uses one computes what it would
+ * answer; the feedback is in the message catalogue under the same id. That people hold them is teachers' experience:
+ * common practice, no published source.
+ */
+export const MISCONCEPTIONS = {
+  // Light and water
+  all_colours_fade_alike: "Takes the loss of brightness for the loss of every colour.",
+  channel_confused: "Reads the loss of another colour.",
+  loss_per_metre_subtracted: "Subtracts the first metre's percentage once for every metre.",
+  stops_as_divisor: "Divides by the number of stops instead of halving once per stop.",
+  logarithm_to_ten: "Counts powers of ten where stops are powers of two.",
+  order_by_wavelength: "Lets colours fade strictly from long to short waves in every water.",
+  order_reversed: "Turns the order round.",
+  blue_lasts_everywhere: "Takes blue for the last colour in every water.",
+  red_reaches_deepest: "Takes the most striking colour for the one that lasts.",
+  curve_misread: "Reads another place of the curve.",
+  tenth_taken_for_half: "Takes the depth at which half is left.",
+  tenth_taken_for_hundredth: "Takes the depth at which a hundredth is left.",
+  brightness_taken_for_red: "Takes the reach of brightness for the reach of red.",
+  // Filters
+  red_filter_everywhere: "Mounts red in every water.",
+  magenta_filter_everywhere: "Mounts magenta in every water.",
+  filter_never_pays: "Leaves every correction to the camera and the grade.",
+  filter_of_water_colour: "Mounts a filter of the water's own colour.",
+  filter_adds_light: "Believes that a filter adds the colour it looks.",
+  density_is_stops: "Takes density for stops.",
+  density_taken_linearly: "Lets factors grow in proportion to density.",
+  density_is_factor: "Takes ten to the density for stops.",
+  densities_multiplied: "Multiplies densities instead of adding them.",
+  densest_filter_counts: "Counts only the denser of two filters.",
+  densities_averaged: "Averages densities instead of adding them.",
+  transmittances_added: "Adds what two filters let through.",
+  red_loss_alone: "Forgets that the other colours lose light too.",
+  losses_added_for_difference: "Adds two losses where their difference counts.",
+  // Exposure
+  iso_added_per_stop: "Adds the starting ISO once per stop instead of doubling.",
+  iso_lowered_for_loss: "Turns ISO the wrong way.",
+  iso_by_density: "Multiplies ISO by the density.",
+  f_number_halved_per_stop: "Halves the f-number for each stop.",
+  f_number_raised_for_light: "Raises the f-number to get more light.",
+  f_number_less_stops: "Subtracts the stops from the f-number.",
+  iso_adds_light: "Takes ISO for light.",
+  balance_adds_light: "Takes the white balance for light.",
+  grade_adds_light: "Takes the grade for light.",
+  exposure_turned_wrong: "Turns a control the wrong way.",
+  one_way_only: "Counts the loss on one of the two ways only.",
+  depth_counted_for_lamps: "Counts the depth for light that comes from a lamp.",
+  // Balance
+  warmer_for_higher_kelvin: "Takes a higher colour temperature for a warmer light.",
+  kelvin_always_fits: "Believes that every light has a colour temperature.",
+  kelvin_of_surface: "Keeps the colour temperature of the surface.",
+  depth_shifts_lamp_balance: "Balances again with depth where lamps are the only light.",
+  filter_for_lamp_light: "Mounts a filter on the lens for lamp light.",
+  balance_follows_time: "Balances by the clock, not by the light.",
+  balance_follows_subject: "Balances for the subject's colour, not for the light.",
+  balance_follows_exposure: "Takes exposure for colour.",
+  kelvin_subtracted: "Subtracts kelvin instead of mired.",
+  mired_sign_turned: "Turns the sign of a mired shift.",
+  // Lamps and daylight
+  lamps_always_lead: "Believes that lamps outshine daylight wherever they are on.",
+  daylight_always_leads: "Believes that lamps never count by day.",
+  lights_blend_evenly: "Believes that lamps and daylight always blend.",
+  balance_mends_split: "Believes that one white balance can make two lights neutral.",
+  red_filter_on_lamp: "Filters the lamp towards red, which it has too much of.",
+  inverse_linear: "Lets lamp light fall with distance instead of with its square.",
+  water_forgotten: "Leaves the water out.",
+  distance_forgotten: "Leaves the spreading of the beam out.",
+  // Grading
+  grade_restores_all: "Believes that grading can restore any colour.",
+  red_lost_at_once: "Believes that red is beyond repair on every dive.",
+  bits_bring_back: "Believes that more bits hold light that never came.",
+  // Mounting
+  ring_turned_about: "Reads a step ring the wrong way round.",
+  ring_same_size: "Ignores one of the two threads.",
+  field_divided_by_index: "Divides the angle by the refractive index, not its sine.",
+  field_kept: "Believes that a flat port keeps the field of view.",
+  field_widened: "Believes that a flat port widens the field of view.",
+  whole_sheet_counted: "Counts the whole thickness of a sheet as focus shift.",
+  index_excess_used: "Multiplies by n - 1 where 1 - 1/n belongs.",
+  filter_goes_in_front: "Puts the filter in front of every lens.",
+  fixed_filter_changed: "Believes that a filter inside the housing can be changed at depth.",
+  fixed_lens_opened: "Puts a sheet behind a lens that does not come off.",
+  filter_before_dome: "Puts a flat filter before a dome.",
+  // Safety
+  lamp_tested_in_air: "Runs a lamp in air.",
+  lamp_pointed_at_eyes: "Points a lamp at eyes.",
+  lamp_taken_off: "Takes lamps off the rig because they are not used.",
+  housing_opened_wet: "Opens a housing near water.",
+  order_of_dive_mixed: "Mixes up what is done dry and what is done at depth.",
+} as const;
+
+export type MisconceptionId = keyof typeof MISCONCEPTIONS;

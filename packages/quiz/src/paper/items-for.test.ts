@@ -1,0 +1,236 @@
+// Every question's key is asked for again by another route (see another-route.test-support.ts). QUIZ_ITEMS=10000 makes as many.
+
+import { attenuation } from "@sunfathom/planner";
+import { describe, expect, it } from "vitest";
+import { type Item, LEVELS, type Units } from "../item/item.js";
+import { byDay, type Water } from "../light/scenes.js";
+import { MISCONCEPTIONS } from "../misconceptions/catalogue.js";
+import { QuizProblem } from "../quiz-problem.js";
+import { TEMPLATES } from "../templates/table.js";
+import { PARTNERS, RANK, RIGHT_CHOICE, RIGHT_NUMBER } from "./another-route.test-support.js";
+import { itemsFor, type PaperRequest } from "./items-for.js";
+
+const WANTED = Number(process.env["QUIZ_ITEMS"] ?? 1500);
+const PER_PAPER = 50;
+
+const request = (change: Partial<PaperRequest>): PaperRequest => ({
+  seed: "class of May",
+  level: "working",
+  count: 20,
+  units: "metric",
+  language: "en",
+  ...change,
+});
+
+const papers: Item[][] = Array.from({ length: Math.ceil(WANTED / PER_PAPER) }, (_, i) =>
+  itemsFor(
+    request({
+      seed: `paper ${i}`,
+      level: LEVELS[i % 3]!,
+      count: PER_PAPER,
+      units: (["metric", "metric_and_imperial"] as Units[])[i % 2]!,
+    }),
+  ),
+);
+const items = papers.flat();
+
+const ids = (list: { id: string }[]): string[] => list.map(({ id }) => id);
+
+describe(`${items.length} questions`, () => {
+  it("come from every template at every level that it is for", () => {
+    const seen = new Set(items.map(({ template, level }) => `${template} ${level}`));
+    for (const { id, levels } of TEMPLATES)
+      for (const level of levels) expect(seen).toContain(`${id} ${level}`);
+    expect(TEMPLATES.length).toBeGreaterThanOrEqual(16);
+    expect(new Set(items.map(({ interaction }) => interaction)).size).toBe(5);
+  });
+
+  it("have exactly the right answers that another route finds", () => {
+    for (const item of items) {
+      const { template, given } = item;
+      switch (item.interaction) {
+        case "single_choice":
+        case "multiple_choice": {
+          const right = item.options.filter((option) => RIGHT_CHOICE[template]!(option, given));
+          expect(ids(right), `${template}: ${item.stem} ${JSON.stringify(item.options)}`).toEqual(
+            ids(item.options.filter((o) => o.right)),
+          );
+          if (item.interaction === "single_choice") expect(right).toHaveLength(1);
+          else expect(right.length).toBeGreaterThan(0);
+          break;
+        }
+        case "numeric": {
+          const value = RIGHT_NUMBER[template]!(given);
+          expect(Number(value.toFixed(item.decimals)), item.stem).toBeCloseTo(item.value, item.decimals + 3);
+          expect(value).toBeGreaterThan(item.accepted.low);
+          expect(value).toBeLessThan(item.accepted.high);
+          break;
+        }
+        case "ordering": {
+          const ranks = item.right_order.map((id) =>
+            RANK[template]!(item.entries.find((e) => e.id === id)!.text, given),
+          );
+          expect(ranks.length).toBe(item.entries.length);
+          ranks.slice(1).forEach((rank, i) => {
+            expect(rank, item.stem).toBeGreaterThan(ranks[i]!);
+          });
+          break;
+        }
+        case "matching": {
+          const found = item.left.flatMap((l) =>
+            item.right
+              .filter((r) => PARTNERS[template]!(l.text, r.text))
+              .map((r) => ({ left: l.id, right: r.id })),
+          );
+          expect(found).toEqual(item.pairs);
+          break;
+        }
+      }
+    }
+  }, 600_000);
+
+  it("have no wrong option inside the model's doubt about the right one, or near it", () => {
+    let checked = 0;
+    for (const item of items) {
+      if (item.template !== "red_left" && item.template !== "red_reach") continue;
+      if (!("options" in item)) continue;
+      const { water, sun_deg, depth_m = 10 } = item.given;
+      const answer = attenuation(byDay(water as Water, Number(sun_deg), Number(depth_m)));
+      const doubt =
+        item.template === "red_left" ? answer.depths[0]!.red_left_percent : answer.red_to_tenth_depth_m;
+      for (const { value, right } of item.options) {
+        expect(Number(value) >= doubt.low && Number(value) <= doubt.high).toBe(right);
+        checked++;
+      }
+    }
+    expect(checked).toBeGreaterThan(40);
+  });
+
+  it("say no option twice, name a misconception for each wrong one and give feedback for all", () => {
+    for (const item of items) {
+      const texts =
+        "options" in item
+          ? item.options.map(({ text }) => text)
+          : "entries" in item
+            ? item.entries.map(({ text }) => text)
+            : "left" in item
+              ? item.right.map(({ text }) => text)
+              : [];
+      expect(new Set(texts.map((text) => text.toLowerCase())).size).toBe(texts.length);
+      if ("options" in item) {
+        for (const option of item.options) {
+          expect(option.right).toBe(option.misconception === undefined);
+          expect(option.feedback.length).toBeGreaterThan(5);
+        }
+      }
+      if (item.interaction === "numeric") {
+        for (const wrong of item.anticipated) {
+          expect(wrong.high < item.accepted.low || wrong.low > item.accepted.high).toBe(true);
+        }
+      }
+      expect(item.solution.steps.length).toBeGreaterThan(0);
+      expect(item.solution.sources.length).toBeGreaterThan(0);
+      expect(item.difficulty).toBeGreaterThan(0);
+      expect(item.difficulty).toBeLessThanOrEqual(1);
+    }
+  });
+
+  it("read as plain sentences: no gap where a number belongs, no trick, no doubled word", () => {
+    for (const item of items) {
+      const said = JSON.stringify({ ...item, picture: item.picture?.alt, given: undefined });
+      expect(said).not.toMatch(/NaN|undefined|Infinity|null| {2}|\b([a-z]+) \1\b/i);
+      expect(item.stem).not.toMatch(/\bnot\b|except|all of the above|none of the above/i);
+      expect(item.stem).toMatch(/[.?]$/);
+    }
+  });
+
+  it("do not give the right answer away by its place or its length", () => {
+    const single = items.flatMap((item) =>
+      item.interaction === "single_choice" && item.options.length === 4 ? [item] : [],
+    );
+    const share = (hit: (item: (typeof single)[number]) => boolean): number =>
+      single.filter(hit).length / single.length;
+    for (const place of [0, 1, 2, 3])
+      expect(share(({ options }) => options[place]!.right)).toBeGreaterThan(0.18);
+    const longest = share(({ options }) => {
+      const length = Math.max(...options.map((o) => o.text.length));
+      return options.find((o) => o.text.length === length)!.right;
+    });
+    expect(longest).toBeLessThan(0.45);
+  });
+
+  it("get harder with the level, on the mean, though the estimate has not been told the level", () => {
+    const [beginner = 0, working = 0, expert = 0] = LEVELS.map((level) => {
+      const own = items.filter((item) => item.level === level);
+      return own.reduce((sum, { difficulty }) => sum + difficulty, 0) / own.length;
+    });
+    expect(working).toBeGreaterThan(beginner);
+    expect(expert).toBeGreaterThan(working);
+  });
+
+  it("use every misconception of the catalogue", () => {
+    const used = new Set<string | undefined>();
+    for (const item of items) {
+      if ("options" in item) for (const { misconception } of item.options) used.add(misconception);
+      if ("anticipated" in item) for (const { misconception } of item.anticipated) used.add(misconception);
+      if ("wrong" in item) used.add(item.wrong.misconception);
+    }
+    expect(Object.keys(MISCONCEPTIONS).filter((id) => !used.has(id))).toEqual([]);
+  });
+
+  it("differ within a paper", () => {
+    for (const paper of papers) {
+      expect(new Set(paper.map((item) => `${item.stem} ${JSON.stringify(item.given)}`)).size).toBe(
+        paper.length,
+      );
+    }
+  });
+});
+
+describe("a paper", () => {
+  it("is the same for the same seed, and another one for another seed, level or units", () => {
+    const paper = JSON.stringify(itemsFor(request({})));
+    expect(JSON.stringify(itemsFor(request({})))).toBe(paper);
+    for (const change of [
+      { seed: "class of June" },
+      { level: "expert" },
+      { units: "metric_and_imperial" },
+    ] as const) {
+      expect(JSON.stringify(itemsFor(request(change)))).not.toBe(paper);
+    }
+  });
+
+  it("shows feet behind metres on request", () => {
+    const stems = (units: Units) =>
+      itemsFor(request({ units, count: 60 }))
+        .map(({ stem }) => stem)
+        .join(" ");
+    expect(stems("metric")).not.toMatch(/ ft\b/);
+    // 10 m = 32.8 ft (1 ft = 0.3048 m, exact).
+    expect(stems("metric_and_imperial")).toContain("10 m (33 ft)");
+  });
+
+  it("spreads over the templates before any comes twice", () => {
+    const working = TEMPLATES.filter(({ levels }) => levels.includes("working")).length;
+    const paper = itemsFor(request({ count: working }));
+    expect(new Set(paper.map(({ template }) => template)).size).toBe(working);
+  });
+
+  it("keeps to the templates asked for", () => {
+    const paper = itemsFor(request({ count: 6, templates: ["ring_chain", "pay_with_iso"] }));
+    expect(new Set(paper.map(({ template }) => template))).toEqual(new Set(["ring_chain", "pay_with_iso"]));
+  });
+
+  it.each([
+    [{ count: 0 }, "count_out_of_range", "count"],
+    [{ count: 201 }, "count_out_of_range", "count"],
+    [{ count: 1.5 }, "count_out_of_range", "count"],
+    [{ templates: ["ring_chain", "ring_chian"] }, "template_unknown", "templates/1"],
+    [{ templates: ["sheet_shift"] }, "template_not_at_level", "templates/0"],
+    [{ templates: ["flat_port_field"], count: 40 }, "too_few_questions", "count"],
+  ] as const)("refuses %j", (change, code, field) => {
+    const ask = () => itemsFor(request(change));
+    expect(ask).toThrow(QuizProblem);
+    expect(ask).toThrow(expect.objectContaining({ code, field }));
+  });
+});

@@ -1,0 +1,75 @@
+import type { Item } from "../item/item.js";
+import type { Catalogue } from "../messages/catalogue.js";
+import { type Element, el, text, xml } from "../xml/xml.js";
+import { interactionOf } from "./interaction.js";
+import { inVersion, type QtiVersion } from "./names.js";
+import { FEEDBACK, SCORE } from "./processing.js";
+
+const p = (content: string): Element => el("p", {}, text(content));
+
+export interface ItemDocument {
+  identifier: string;
+  title: string;
+  xml: string;
+}
+
+/** @param picture path of the picture's file from the item's, where it has one. */
+export function itemXml(
+  item: Item,
+  {
+    version,
+    say,
+    language,
+    picture,
+  }: { version: QtiVersion; say: Catalogue; language: string; picture?: string },
+): ItemDocument {
+  const identifier = `${item.id}-${item.template.replaceAll("_", "-")}`;
+  const title = `${item.id}: ${item.template.replaceAll("_", " ")}`;
+  const parts = interactionOf(item, { right: say.common.right, wrong: say.common.wrongNumber });
+  const solution = [...item.solution.steps, say.common.sources({ sources: item.solution.sources })];
+  const body = el(
+    "itemBody",
+    {},
+    p(item.stem),
+    ...(item.picture && picture ? [el("p", {}, el("img", { src: picture, alt: item.picture.alt }))] : []),
+    parts.inline
+      ? el("p", {}, parts.interaction, ...("unit" in item && item.unit !== "" ? [text(` ${item.unit}`)] : []))
+      : parts.interaction,
+  );
+  const feedback = parts.feedback.map(({ id, text: content }) => {
+    const paragraphs = [p(content), ...(parts.manyFeedback ? [] : solution.map(p))];
+    return modal(id, version, paragraphs);
+  });
+  const root = el(
+    "assessmentItem",
+    { identifier, title, adaptive: "false", timeDependent: "false", "xml:lang": language },
+    parts.declaration,
+    el(
+      "outcomeDeclaration",
+      {
+        identifier: SCORE,
+        cardinality: "single",
+        baseType: "float",
+        ...(version === "3.0" ? { normalMaximum: 1 } : {}),
+      },
+      el("defaultValue", {}, el("value", {}, text("0"))),
+    ),
+    el("outcomeDeclaration", {
+      identifier: FEEDBACK,
+      cardinality: parts.manyFeedback ? "multiple" : "single",
+      baseType: "identifier",
+    }),
+    body,
+    parts.processing,
+    ...feedback,
+  );
+  return { identifier, title, xml: xml(inVersion(root, version)) };
+}
+
+/** In version 3.0 feedback has a body of its own. */
+function modal(identifier: string, version: QtiVersion, paragraphs: readonly Element[]): Element {
+  const attributes = { outcomeIdentifier: FEEDBACK, identifier, showHide: "show" };
+  return version === "3.0"
+    ? el("modalFeedback", attributes, el("contentBody", {}, ...paragraphs))
+    : el("modalFeedback", attributes, ...paragraphs);
+}

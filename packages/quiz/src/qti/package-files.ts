@@ -1,0 +1,123 @@
+/** The files of a content package: manifest, test, items and pictures (IMS Content Packaging 1.1 profile of QTI). */
+import type { Item } from "../item/item.js";
+import { CATALOGUES, type Language } from "../messages/catalogue.js";
+import { type Element, el, text, xml } from "../xml/xml.js";
+import { itemXml } from "./item-xml.js";
+import { inVersion, type QtiVersion } from "./names.js";
+
+export interface PackageFile {
+  path: string;
+  content: string;
+}
+
+interface Resource {
+  identifier: string;
+  href: string;
+  /** Further files that belong to it. */
+  files: readonly string[];
+}
+
+const PROFILE = {
+  "3.0": {
+    manifest: "http://www.imsglobal.org/xsd/qti/qtiv3p0/imscp_v1p1",
+    schemaFile: "https://purl.imsglobal.org/spec/qti/v3p0/schema/xsd/imsqtiv3p0_imscpv1p2_v1p0.xsd",
+    schema: "QTI Package",
+    schemaVersion: "3.0.0",
+    item: "imsqti_item_xmlv3p0",
+    test: "imsqti_test_xmlv3p0",
+  },
+  "2.1": {
+    manifest: "http://www.imsglobal.org/xsd/imscp_v1p1",
+    schemaFile: "http://www.imsglobal.org/xsd/qti/qtiv2p1/qtiv2p1_imscpv1p2_v1p0.xsd",
+    schema: "QTIv2.1 Package",
+    schemaVersion: "1.0.0",
+    item: "imsqti_item_xmlv2p1",
+    test: "imsqti_test_xmlv2p1",
+  },
+} as const;
+
+const TEST_PATH = "test.xml";
+
+export interface PackageOptions {
+  version: QtiVersion;
+  language: Language;
+  title: string;
+}
+
+/** One file after the other, so that no more than one item's markup is held at a time. */
+export function* packageFiles(
+  items: readonly Item[],
+  { version, language, title }: PackageOptions,
+): Generator<PackageFile> {
+  const say = CATALOGUES[language];
+  const resources: Resource[] = [];
+  for (const item of items) {
+    const picture = item.picture ? `${item.id}.svg` : undefined;
+    const document = itemXml(item, {
+      version,
+      say,
+      language,
+      ...(picture ? { picture: `../assets/${picture}` } : {}),
+    });
+    const href = `items/${item.id}.xml`;
+    const asset = picture ? `assets/${picture}` : undefined;
+    yield { path: href, content: document.xml };
+    if (item.picture && asset) yield { path: asset, content: item.picture.svg };
+    resources.push({ identifier: document.identifier, href, files: asset ? [asset] : [] });
+  }
+  yield { path: TEST_PATH, content: testXml(resources, version, title) };
+  yield { path: "imsmanifest.xml", content: manifestXml(resources, version) };
+}
+
+function testXml(resources: readonly Resource[], version: QtiVersion, title: string): string {
+  const root = el(
+    "assessmentTest",
+    { identifier: "paper", title },
+    el(
+      "testPart",
+      { identifier: "part1", navigationMode: "nonlinear", submissionMode: "individual" },
+      el(
+        "assessmentSection",
+        { identifier: "section1", title, visible: "true" },
+        ...resources.map(({ identifier, href }) => el("assessmentItemRef", { identifier, href })),
+      ),
+    ),
+  );
+  return xml(inVersion(root, version));
+}
+
+function manifestXml(resources: readonly Resource[], version: QtiVersion): string {
+  const profile = PROFILE[version];
+  const file = (href: string): Element => el("file", { href });
+  return xml(
+    el(
+      "manifest",
+      {
+        xmlns: profile.manifest,
+        "xmlns:xsi": "http://www.w3.org/2001/XMLSchema-instance",
+        "xsi:schemaLocation": `${profile.manifest} ${profile.schemaFile}`,
+        identifier: "manifest",
+      },
+      el(
+        "metadata",
+        {},
+        el("schema", {}, text(profile.schema)),
+        el("schemaversion", {}, text(profile.schemaVersion)),
+      ),
+      el("organizations"),
+      el(
+        "resources",
+        {},
+        el(
+          "resource",
+          { identifier: "paper", type: profile.test, href: TEST_PATH },
+          file(TEST_PATH),
+          ...resources.map(({ identifier }) => el("dependency", { identifierref: identifier })),
+        ),
+        ...resources.map(({ identifier, href, files }) =>
+          el("resource", { identifier, type: profile.item, href }, file(href), ...files.map(file)),
+        ),
+      ),
+    ),
+  );
+}

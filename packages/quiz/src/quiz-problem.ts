@@ -1,0 +1,25 @@
+export type QuizProblemCode =
+  | "count_out_of_range"
+  | "template_unknown"
+  | "template_not_at_level"
+  | "too_few_questions"
+  | "response_malformed"
+  | "item_unknown"
+  | "token_malformed"
+  | "token_key_unknown"
+  | "token_refused"
+  | "token_expired"
+  | "questions_changed";
+
+/** A request that cannot be answered. `code` is stable and meant for programs; `field` names what is wrong where there is one. */
+export class QuizProblem extends Error {
+  override readonly name = "QuizProblem";
+
+  constructor(
+    readonly code: QuizProblemCode,
+    message: string,
+    readonly field?: string,
+  ) {
+    super(message);
+  }
+}

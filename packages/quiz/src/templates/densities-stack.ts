@@ -1,0 +1,52 @@
+import { densityToTransmittance } from "@sunfathom/optics";
+import { numberOptions } from "../item/options.js";
+import type { Template } from "../item/template.js";
+
+const DENSITIES = [0.15, 0.2, 0.3, 0.4, 0.45, 0.5, 0.6, 0.7, 0.75, 0.9, 1.2];
+
+/** Two filters, one behind the other. */
+export const densitiesStack: Template = {
+  id: "densities_stack",
+  topic: "filter",
+  interaction: "single_choice",
+  levels: ["beginner", "working", "expert"],
+  make({ draw, level, say, show }) {
+    const [a = 0, b = 0] = draw.shuffle(draw.sample(DENSITIES, 2));
+    const sum = Number((a + b).toFixed(2));
+    const asPercent = level !== "beginner";
+    const text = say.filter.densities_stack;
+    const left = (density: number): number => 100 * densityToTransmittance(density);
+    const as = asPercent ? left : (density: number) => density;
+    const options = numberOptions(draw, {
+      key: as(sum),
+      wrong: [
+        ["densities_multiplied", as(a * b)],
+        ["densest_filter_counts", as(Math.max(a, b))],
+        ["densities_averaged", as((a + b) / 2)],
+        ...(asPercent && left(a) + left(b) < 100
+          ? ([["transmittances_added", left(a) + left(b)]] as const)
+          : []),
+      ],
+      text: asPercent ? show.percent : (density) => text.option({ density: show.density(density) }),
+    });
+    if (!options) return undefined;
+    const two = { first: show.density(a), second: show.density(b) };
+    const summed = { operation: "add" as const, text: text.sum({ ...two, sum: show.density(sum) }) };
+    return {
+      given: { densities: [a, b], asked: asPercent ? "percent" : "density" },
+      stem: asPercent ? text.percentStem(two) : text.densityStem(two),
+      answer: { interaction: "single_choice", options },
+      steps: asPercent
+        ? [
+            summed,
+            {
+              operation: "power",
+              text: text.percent({ density: show.density(sum), percent: show.percent(left(sum)) }),
+            },
+          ]
+        : [summed],
+      sources: ["density"],
+      basis: "definition",
+    };
+  },
+};

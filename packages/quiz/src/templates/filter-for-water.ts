@@ -1,0 +1,84 @@
+import type { FilterVerdict } from "@sunfathom/planner";
+import type { Template } from "../item/template.js";
+import { filterFor, lightAt } from "../light/remembered.js";
+import { byDay, WATERS } from "../light/scenes.js";
+import type { MisconceptionId } from "../misconceptions/catalogue.js";
+import { spectrumPicture } from "../picture/spectrum.js";
+
+const SUN_DEG = 50;
+/** Where the runner-up is the better one more often than this, the question would not be fair. */
+const SURE = 0.2;
+const KINDS = ["none", "red", "magenta", "blue"] as const;
+type Kind = (typeof KINDS)[number];
+const MISTAKE: Record<Kind, MisconceptionId> = {
+  none: "filter_never_pays",
+  red: "red_filter_everywhere",
+  magenta: "magenta_filter_everywhere",
+  blue: "filter_of_water_colour",
+};
+const isAdvised = (kind: FilterVerdict): kind is "none" | "red" | "magenta" =>
+  kind === "none" || kind === "red" || kind === "magenta";
+
+/** Filter or not, red or magenta. */
+export const filterForWater: Template = {
+  id: "filter_for_water",
+  topic: "filter",
+  interaction: "single_choice",
+  levels: ["beginner", "working", "expert"],
+  make({ draw, level, say, show }) {
+    const water = draw.pick(level === "beginner" ? WATERS.slice(0, 4) : WATERS);
+    const depth_m = draw.pick([1.5, 6, 10, 15]);
+    const scene = byDay(water, SUN_DEG, depth_m);
+    const answer = filterFor(scene);
+    const { wavelengths_nm, depths } = lightAt(scene);
+    const light = depths[0];
+    const key = answer.filter_kind;
+    if (!light || !isAdvised(key)) return undefined;
+    if (answer.verdict !== "clear" || answer.runner_up.probability_better > SURE) return undefined;
+    const text = say.filter.filter_for_water;
+    const depth = show.m(depth_m);
+    const sun = show.deg(SUN_DEG);
+    const best = key === "none" ? answer.runner_up : answer;
+    const error = key === "none" ? answer.runner_up.colour_error_delta_e00 : answer.colour_error_delta_e00;
+    // Experts are shown the light and must tell the water themselves.
+    const unnamed = level === "expert";
+    return {
+      given: { water, sun_deg: SUN_DEG, depth_m },
+      stem: unnamed
+        ? text.pictureStem({ depth, sun })
+        : text.stem({ scene: say.common.scene({ water: say.common.water[water], sun }), depth }),
+      ...(unnamed ? { picture: spectrumPicture(wavelengths_nm, light.spectrum_left, depth, say) } : {}),
+      answer: {
+        interaction: "single_choice",
+        options: KINDS.map((kind) => ({
+          value: kind,
+          text: text.option[kind],
+          right: kind === key,
+          ...(kind === key ? {} : { misconception: MISTAKE[kind] }),
+        })),
+      },
+      steps: [
+        {
+          operation: "compare",
+          text: text.losses({
+            depth,
+            red: show.stops(light.red_loss_stops.likely),
+            green: show.stops(light.green_loss_stops.likely),
+            blue: show.stops(light.blue_loss_stops.likely),
+          }),
+        },
+        {
+          operation: "compare",
+          text: text.errors({
+            without: answer.colour_error_without_delta_e00.likely.toFixed(1),
+            error: error.likely.toFixed(1),
+            name: text.named({ kind: best.filter_kind, density: show.density(best.filter_density ?? 0) }),
+          }),
+        },
+        { operation: "recall", text: text.last[key] },
+      ],
+      sources: ["jerlov_1976", "filter_merit", "filter_shapes", "camera_recording"],
+      basis: "computed",
+    };
+  },
+};

@@ -1,0 +1,45 @@
+import { mired, miredShift } from "@sunfathom/optics";
+import type { Template } from "../item/template.js";
+
+const KELVINS = [2800, 3200, 3500, 4000, 4500, 5000, 5600, 6500, 7500, 9000];
+const LEAST_SHIFT_MIRED = 15;
+
+/** A step between two colour temperatures. */
+export const miredShiftTemplate: Template = {
+  id: "mired_shift",
+  topic: "balance",
+  interaction: "numeric",
+  levels: ["expert"],
+  make({ draw, say, show }) {
+    const [from_K = 0, to_K = 0] = draw.shuffle(draw.sample(KELVINS, 2));
+    const shift = miredShift(from_K, to_K);
+    if (Math.abs(shift) < LEAST_SHIFT_MIRED) return undefined;
+    const text = say.balance.mired_shift;
+    const each = { fromMired: mired(from_K).toFixed(1), toMired: mired(to_K).toFixed(1) };
+    return {
+      given: { from_K, to_K },
+      stem: text.stem({ from: show.kelvin(from_K), to: show.kelvin(to_K) }),
+      answer: {
+        interaction: "numeric",
+        value: shift,
+        unit: "mired",
+        decimals: 0,
+        tolerance: 2,
+        anticipated: [
+          { misconception: "mired_sign_turned", value: -shift },
+          { misconception: "kelvin_subtracted", value: from_K - to_K },
+          { misconception: "kelvin_subtracted", value: to_K - from_K },
+        ],
+      },
+      steps: [
+        { operation: "multiply", text: text.each({ from: from_K, to: to_K, ...each }) },
+        {
+          operation: "add",
+          text: text.last({ ...each, shift: shift.toFixed(1), rounded: shift.toFixed(0) }),
+        },
+      ],
+      sources: ["mired"],
+      basis: "definition",
+    };
+  },
+};

@@ -1,0 +1,44 @@
+import { numberOptions } from "../item/options.js";
+import type { Template } from "../item/template.js";
+
+/** Full stops as engraved; the exact series is powers of the root of two. */
+const ENGRAVED = [1, 1.4, 2, 2.8, 4, 5.6, 8, 11, 16, 22, 32];
+const at = (step: number): number => ENGRAVED[step] ?? Number.NaN;
+
+/** The f-number that pays for a filter. */
+export const payWithAperture: Template = {
+  id: "pay_with_aperture",
+  topic: "exposure",
+  interaction: "single_choice",
+  levels: ["beginner", "working"],
+  make({ draw, level, say, show }) {
+    const stops = draw.pick(level === "beginner" ? [1, 2] : [1, 2, 3, 4]);
+    const step = 3 + stops + draw.below(8 - stops - 2);
+    const from = at(step);
+    const key = at(step - stops);
+    const options = numberOptions(draw, {
+      key,
+      wrong: [
+        ["f_number_halved_per_stop", at(step - 2 * stops)],
+        ["f_number_raised_for_light", at(step + stops)],
+        ["f_number_less_stops", Number((from - stops).toFixed(1))],
+      ],
+      text: show.f,
+    });
+    if (!options) return undefined;
+    const text = say.exposure.pay_with_aperture;
+    return {
+      given: { f_number: from, stops },
+      stem: text.stem({ f: show.f(from), stops: show.stops(stops) }),
+      answer: { interaction: "single_choice", options },
+      steps: [
+        {
+          operation: stops === 1 ? "multiply" : "power",
+          text: text.last({ f: show.f(from), stops: show.stops(stops), result: show.f(key) }),
+        },
+      ],
+      sources: ["f_number"],
+      basis: "definition",
+    };
+  },
+};

@@ -1,0 +1,66 @@
+import type { OptionDraft } from "../item/draft.js";
+import type { Template } from "../item/template.js";
+import { redRecordedAt } from "../light/remembered.js";
+import { byDay, WATERS } from "../light/scenes.js";
+
+const SUN_DEG = 50;
+/** Signal over noise of red light: well recorded above (see `RedQuality` of the planner), lost below. */
+const GOOD_FROM = 5.3;
+const GONE_BELOW = 1;
+
+/** What grading can still do for red. */
+export const redInPost: Template = {
+  id: "red_in_post",
+  topic: "grading",
+  interaction: "single_choice",
+  levels: ["beginner", "working", "expert"],
+  make({ draw, say, show }) {
+    const water = draw.pick(WATERS);
+    const depth_m = draw.pick([2, 3, 18, 24]);
+    const recording = redRecordedAt(byDay(water, SUN_DEG, depth_m)).depths[0]?.recordings.find(
+      (r) => r.recording === "no_filter",
+    );
+    const signal = recording?.red_light_signal_to_noise;
+    if (!signal) return undefined;
+    const good = signal.low > GOOD_FROM;
+    if (!good && signal.high > GONE_BELOW) return undefined;
+    const text = say.grading.red_in_post;
+    const options: OptionDraft[] = [
+      {
+        value: "restore",
+        text: text.option.restore,
+        right: good,
+        ...(good ? {} : { misconception: "grade_restores_all" }),
+      },
+      {
+        value: "none",
+        text: text.option.none,
+        right: !good,
+        ...(good ? { misconception: "red_lost_at_once" } : {}),
+      },
+      { value: "bits", text: text.option.bits, right: false, misconception: "bits_bring_back" },
+      { value: "filter", text: text.option.filter, right: false, misconception: "filter_adds_light" },
+    ];
+    return {
+      given: { water, sun_deg: SUN_DEG, depth_m },
+      stem: text.stem({
+        scene: say.common.scene({ water: say.common.water[water], sun: show.deg(SUN_DEG) }),
+        depth: show.m(depth_m),
+      }),
+      answer: { interaction: "single_choice", options },
+      steps: [
+        {
+          operation: "compare",
+          text: text.signal({
+            snr: signal.likely.toFixed(1),
+            low: signal.low.toFixed(1),
+            high: signal.high.toFixed(1),
+          }),
+        },
+        { operation: "recall", text: good ? text.last.good : text.last.gone },
+      ],
+      sources: ["camera_recording", "mean_sensor", "jerlov_1976"],
+      basis: "computed",
+    };
+  },
+};

@@ -1,0 +1,55 @@
+import { numberOptions } from "../item/options.js";
+import type { Template } from "../item/template.js";
+import { depthOfShare } from "../light/daylight-left.js";
+import { lightAt } from "../light/remembered.js";
+import { byDay, SUNS_DEG, WATERS } from "../light/scenes.js";
+
+/** How deep red reaches. */
+export const redReach: Template = {
+  id: "red_reach",
+  topic: "light",
+  interaction: "single_choice",
+  levels: ["beginner", "working"],
+  make({ draw, say, show }) {
+    const water = draw.pick(WATERS);
+    const sun_deg = draw.pick(SUNS_DEG);
+    const { red_to_tenth_depth_m: tenth, red_to_hundredth_depth_m: hundredth } = lightAt(
+      byDay(water, sun_deg, 10),
+    );
+    const half_m = depthOfShare(water, sun_deg, 0.5, "red");
+    const options = numberOptions(draw, {
+      key: tenth.likely,
+      interval: tenth,
+      wrong: [
+        ["tenth_taken_for_half", half_m],
+        ["tenth_taken_for_hundredth", hundredth.likely],
+        ["brightness_taken_for_red", depthOfShare(water, sun_deg, 0.1, "brightness")],
+      ],
+      text: show.m1,
+    });
+    if (!options) return undefined;
+    const text = say.light.red_reach;
+    const scene = say.common.scene({ water: say.common.water[water], sun: show.deg(sun_deg) });
+    return {
+      given: { water, sun_deg },
+      stem: text.stem({ scene }),
+      answer: { interaction: "single_choice", options, interval: tenth },
+      steps: [
+        {
+          operation: "compare",
+          text: text.falls({ half: show.m1(half_m), hundredth: show.m1(hundredth.likely) }),
+        },
+        {
+          operation: "recall",
+          text: text.last({
+            depth: show.m1(tenth.likely),
+            low: show.m1(tenth.low),
+            high: show.m1(tenth.high),
+          }),
+        },
+      ],
+      sources: ["jerlov_1976", "pope_fry_1997", "kirk_1984", "bird_riordan_1986"],
+      basis: "computed",
+    };
+  },
+};

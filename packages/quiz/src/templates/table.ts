@@ -1,0 +1,67 @@
+import type { Template } from "../item/template.js";
+import { colourOrder } from "./colour-order.js";
+import { densitiesStack } from "./densities-stack.js";
+import { densityMatch } from "./density-match.js";
+import { densityToEvenOut } from "./density-to-even-out.js";
+import { densityToStopsTemplate } from "./density-to-stops.js";
+import { exposureWay } from "./exposure-way.js";
+import { filterForWater } from "./filter-for-water.js";
+import { flatPortField } from "./flat-port-field.js";
+import { kelvinMeaning } from "./kelvin-meaning.js";
+import { kelvinOrder } from "./kelvin-order.js";
+import { lampFalloff } from "./lamp-falloff.js";
+import { lampOnlyBalance } from "./lamp-only-balance.js";
+import { lampPath } from "./lamp-path.js";
+import { miredShiftTemplate } from "./mired-shift.js";
+import { mixedVerdict } from "./mixed-verdict.js";
+import { moreRedLight } from "./more-red-light.js";
+import { mountPlace } from "./mount-place.js";
+import { orderOfDive } from "./order-of-dive.js";
+import { payWithAperture } from "./pay-with-aperture.js";
+import { payWithIso } from "./pay-with-iso.js";
+import { percentToStops } from "./percent-to-stops.js";
+import { redInPost } from "./red-in-post.js";
+import { redLeft } from "./red-left.js";
+import { redReach } from "./red-reach.js";
+import { ringChain } from "./ring-chain.js";
+import { ringDirection } from "./ring-direction.js";
+import { safeLamps } from "./safe-lamps.js";
+import { sheetShift } from "./sheet-shift.js";
+import { spectrumMostLeft } from "./spectrum-most-left.js";
+import { wayOut } from "./way-out.js";
+import { whenToBalance } from "./when-to-balance.js";
+
+/** Every template, along the road of light. To add a question, add its file here. */
+export const TEMPLATES: readonly Template[] = [
+  colourOrder,
+  redLeft,
+  percentToStops,
+  spectrumMostLeft,
+  redReach,
+  filterForWater,
+  densityToStopsTemplate,
+  densitiesStack,
+  densityMatch,
+  densityToEvenOut,
+  payWithIso,
+  payWithAperture,
+  exposureWay,
+  moreRedLight,
+  whenToBalance,
+  lampOnlyBalance,
+  kelvinOrder,
+  kelvinMeaning,
+  miredShiftTemplate,
+  mixedVerdict,
+  wayOut,
+  lampFalloff,
+  lampPath,
+  redInPost,
+  ringChain,
+  ringDirection,
+  flatPortField,
+  sheetShift,
+  mountPlace,
+  safeLamps,
+  orderOfDive,
+];

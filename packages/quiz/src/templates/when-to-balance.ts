@@ -1,0 +1,116 @@
+import type { OptionDraft } from "../item/draft.js";
+import type { Maker, Template } from "../item/template.js";
+import { balanceFor, mixAt } from "../light/remembered.js";
+import { byDay, twoLamps, type Water } from "../light/scenes.js";
+
+const DESCENTS = [
+  [5, 15],
+  [4, 12],
+] as const;
+const LAMPS_M = 0.5;
+const SUN_DEG = 50;
+const COUNT = { beginner: 4, working: 5, expert: 5 };
+
+/** When a balance no longer holds. */
+export const whenToBalance: Template = {
+  id: "when_to_balance",
+  topic: "balance",
+  interaction: "multiple_choice",
+  levels: ["beginner", "working", "expert"],
+  make(maker) {
+    const { draw, level, say } = maker;
+    const right = [descend(maker), lampsOn(maker), filterOn(maker)].filter((o) => o !== undefined);
+    const options = draw.sample([...right, ...keeping(maker)], COUNT[level]);
+    const { stem, last } = say.balance.when_to_balance;
+    return {
+      given: { options: options.map(({ value }) => String(value)) },
+      stem,
+      answer: { interaction: "multiple_choice", options },
+      steps: [{ operation: "recall", text: last }],
+      sources: ["ciede2000", "jerlov_1976", "mean_sensor"],
+      basis: "computed",
+    };
+  },
+};
+
+/** A descent in daylight after which the planner asks for a new balance; undefined where it does not. */
+function descend({ draw, say, show }: Maker): OptionDraft | undefined {
+  const water: Water = draw.pick(["IB", "II", "3C"]);
+  const [from_m, to_m] = draw.pick(DESCENTS);
+  if (balanceFor(byDay(water, SUN_DEG, from_m, to_m)).balance_depths_descending_m.length < 2)
+    return undefined;
+  const { option, feedback } = say.balance.when_to_balance;
+  return {
+    value: `descend ${water} ${from_m} ${to_m}`,
+    text: option.descend({ from: show.m(from_m), to: show.m(to_m), water: say.common.water[water] }),
+    right: true,
+    feedback: feedback.descend,
+  };
+}
+
+/** Lamps that lead once they are on; undefined where the planner is not sure of it. */
+function lampsOn({ draw, say, show }: Maker): OptionDraft | undefined {
+  const water: Water = draw.pick(["3C", "5C"]);
+  const depth_m = draw.pick([15, 18]);
+  const mix = mixAt({ ...byDay(water, SUN_DEG, depth_m), lamps: [twoLamps(LAMPS_M)] }).depths[0];
+  if (mix?.verdict !== "lamps_lead" || mix.verdict_clarity !== "clear") return undefined;
+  const { option, feedback } = say.balance.when_to_balance;
+  return {
+    value: `lamps_on ${water} ${depth_m}`,
+    text: option.lamps_on({
+      depth: show.m(depth_m),
+      distance: show.m(LAMPS_M),
+      water: say.common.water[water],
+    }),
+    right: true,
+    feedback: feedback.lamps_on,
+  };
+}
+
+function filterOn({ draw, say }: Maker): OptionDraft {
+  const kind = draw.pick(["red", "magenta"]);
+  const { option, feedback } = say.balance.when_to_balance;
+  return {
+    value: `filter_on ${kind}`,
+    text: option.filter_on({ kind }),
+    right: true,
+    feedback: feedback.filter_on,
+  };
+}
+
+/** What leaves the light as it is. */
+function keeping({ draw, say, show }: Maker): OptionDraft[] {
+  const { option } = say.balance.when_to_balance;
+  const depth_m = draw.pick([6, 8, 10, 12]);
+  const minutes = draw.pick([5, 10, 15]);
+  const from_m = draw.pick([6, 8, 10]);
+  const to_m = from_m + draw.pick([6, 8, 10]);
+  const colour = draw.pick(["red", "yellow", "purple"]);
+  const iso = draw.pick([200, 400, 800]);
+  return [
+    {
+      value: `level ${depth_m} ${minutes}`,
+      text: option.level({ depth: show.m(depth_m), minutes }),
+      right: false,
+      misconception: "balance_follows_time",
+    },
+    {
+      value: `night_descend ${from_m} ${to_m}`,
+      text: option.night_descend({ from: show.m(from_m), to: show.m(to_m) }),
+      right: false,
+      misconception: "depth_shifts_lamp_balance",
+    },
+    {
+      value: `subject ${colour}`,
+      text: option.subject({ colour }),
+      right: false,
+      misconception: "balance_follows_subject",
+    },
+    {
+      value: `iso ${iso}`,
+      text: option.iso({ from: show.iso(iso), to: show.iso(2 * iso) }),
+      right: false,
+      misconception: "balance_follows_exposure",
+    },
+  ];
+}

@@ -1,0 +1,87 @@
+/**
+ * A paper as a sealed token. It holds what the paper was made from and a digest of its questions with their keys, not the keys
+ * themselves: grading makes the paper again and refuses where the digest differs, as after a change of the model or the texts.
+ * So a token stays short, whatever the paper, and nothing has to be stored.
+ */
+import { MODEL_VERSION } from "@sunfathom/planner";
+import type { Item } from "../item/item.js";
+import { itemsFor, type PaperRequest } from "../paper/items-for.js";
+import { QuizProblem } from "../quiz-problem.js";
+import { toBase64url } from "./base64url.js";
+import type { Keyring } from "./keyring.js";
+import { seal, unseal } from "./seal.js";
+
+interface Sealed {
+  request: PaperRequest;
+  model_version: string;
+  /** SHA-256 of the paper with its keys. */
+  digest: string;
+  /** Seconds since 1970. */
+  expires_s: number;
+}
+
+export interface PaperToken {
+  token: string;
+  model_version: string;
+  /** RFC 3339, in UTC. */
+  expires: string;
+}
+
+const digestOf = async (items: readonly Item[]): Promise<string> => {
+  const bytes = new TextEncoder().encode(JSON.stringify(items));
+  return toBase64url(new Uint8Array(await globalThis.crypto.subtle.digest("SHA-256", bytes)));
+};
+
+/**
+ * @param items the paper that `itemsFor(request)` made.
+ * @param now_s seconds since 1970.
+ */
+export async function sealPaper(
+  { request, items }: { request: PaperRequest; items: readonly Item[] },
+  { keyring, now_s, lifetime_s }: { keyring: Keyring; now_s: number; lifetime_s: number },
+): Promise<PaperToken> {
+  const expires_s = Math.floor(now_s + lifetime_s);
+  const sealed: Sealed = {
+    request,
+    model_version: MODEL_VERSION,
+    digest: await digestOf(items),
+    expires_s,
+  };
+  return {
+    token: await seal(JSON.stringify(sealed), keyring),
+    model_version: MODEL_VERSION,
+    expires: new Date(expires_s * 1000).toISOString(),
+  };
+}
+
+export interface OpenedPaper {
+  request: PaperRequest;
+  items: Item[];
+  model_version: string;
+}
+
+/**
+ * The paper of a token, made again with its keys.
+ * @throws QuizProblem for a token that is malformed, altered, of an unknown key or expired, or whose questions this version of
+ * the model no longer makes.
+ */
+export async function openPaper(
+  token: string,
+  { keyring, now_s }: { keyring: Keyring; now_s: number },
+): Promise<OpenedPaper> {
+  // The seal proves that this is what `sealPaper` wrote.
+  const sealed = JSON.parse(await unseal(token, keyring)) as Sealed;
+  if (now_s >= sealed.expires_s) {
+    const when = new Date(sealed.expires_s * 1000).toISOString();
+    throw new QuizProblem("token_expired", `This token expired at ${when}.`, "token");
+  }
+  const changed = new QuizProblem(
+    "questions_changed",
+    `The questions were made with model version ${sealed.model_version}, which is no longer in use. Ask for a new paper.`,
+    "token",
+  );
+  if (sealed.model_version !== MODEL_VERSION) throw changed;
+  const items = itemsFor(sealed.request);
+  if ((await digestOf(items)) !== sealed.digest) throw changed;
+  return { request: sealed.request, items, model_version: sealed.model_version };
+}
