@@ -7,6 +7,7 @@ import { KnownRoutes } from "./http/known-routes.js";
 import { OneLineLog } from "./http/log-controller.js";
 import { refuseOtherForms } from "./http/not-acceptable.js";
 import { notFoundHandler } from "./http/not-found.js";
+import { watchReadiness } from "./http/readiness.js";
 import { requestId } from "./http/request-id.js";
 import { limitSending } from "./http/send-limit.js";
 import { sendPlainProblem } from "./http/send-problem.js";
@@ -24,6 +25,8 @@ import { descriptionRoutes } from "./routes/description.js";
 import { healthRoutes } from "./routes/health.js";
 import { problemPageRoutes } from "./routes/problem-pages.js";
 import { referenceRoutes } from "./routes/reference.js";
+
+export { defaultLimits } from "./limits.js";
 
 /**
  * The application, without a port.
@@ -72,6 +75,7 @@ export async function createApp(
     if ((request.raw.url ?? "").length <= limits.urlCharacters) done();
     else sendPlainProblem(reply, "url_too_long", `The URL has more than ${limits.urlCharacters} characters.`);
   });
+  watchReadiness(app);
   limitSending(app, limits.sendTimeout_ms);
   await registerHelmet(app);
   await registerCors(app, exposure.corsOrigins);

@@ -2,13 +2,13 @@ import { pino } from "pino";
 import { createApp } from "./app.js";
 import { banner } from "./banner.js";
 import { readConfig } from "./config.js";
-import { logDestination, outliveReaders } from "./output.js";
+import { outliveReaders, PatientLog } from "./output.js";
 import { stopInOrder } from "./stop.js";
 
 try {
   outliveReaders();
   const config = readConfig(process.env);
-  const logger = pino({ level: config.logLevel, base: null }, logDestination());
+  const logger = pino({ level: config.logLevel, base: null }, new PatientLog(2));
   const app = await createApp(logger, config.limits, config.exposure);
   let stopping = false;
   const stop = (signal: NodeJS.Signals) => {

@@ -36,7 +36,7 @@ export function handleError(error: FastifyError, request: FastifyRequest, reply:
     sendProblem(reply, error.problem());
     return;
   }
-  const refusal = refusals[error.code];
+  const refusal = refusals[error.code] ?? refusalOf(error.statusCode);
   if (refusal === undefined) {
     request.log.error({ err: error }, "request failed");
     sendPlainProblem(reply, "internal_error", "The request could not be answered.");
@@ -45,4 +45,13 @@ export function handleError(error: FastifyError, request: FastifyRequest, reply:
   if (refusal.code === "unavailable") reply.header("retry-after", "5");
   if (refusal.code === "unsupported_media_type") reply.header("accept", "application/json");
   sendPlainProblem(reply, refusal.code, refusal.detail);
+}
+
+/** What a plugin refuses in words of its own is still the caller's doing. */
+function refusalOf(status = 500): { code: ProblemCode; detail: string } | undefined {
+  if (status === 403 || status === 404)
+    return { code: "not_found", detail: "There is nothing for you at this path." };
+  if (status >= 400 && status < 500)
+    return { code: "malformed_request", detail: "The request cannot be understood." };
+  return undefined;
 }

@@ -22,6 +22,9 @@ beforeAll(async () => {
   app.get("/test/breaks", () => {
     throw new Error("the secret of the inside");
   });
+  app.get("/test/refuses", () => {
+    throw Object.assign(new Error("secret"), { statusCode: 418 });
+  });
   app.get("/test/takes-long", () => new Promise(() => {}));
   await app.listen({ host: "127.0.0.1", port: 0 });
 });
@@ -124,6 +127,15 @@ describe("a problem", () => {
   it("of the service says nothing of its inside", async () => {
     const { body } = await causes.internal_error();
     expect(JSON.stringify(body)).not.toMatch(/secret|Error:|\.ts|\.js|node_modules/);
+  });
+
+  it("of a refusal that it does not know is the caller's, not a failure", async () => {
+    const refused = await request(app.server).get("/test/refuses").expect(400);
+    expect(refused.body).toMatchObject({
+      code: "malformed_request",
+      detail: "The request cannot be understood.",
+    });
+    await request(app.server).get("/docs/static/%2e%2e/%2e%2e/package.json").expect(404);
   });
 
   it("of an unknown path names the nearest one there is", async () => {

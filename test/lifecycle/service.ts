@@ -1,0 +1,88 @@
+// The built service as a process of its own. `npm test` builds it first.
+import { type ChildProcess, type StdioOptions, spawn } from "node:child_process";
+import { once } from "node:events";
+import { type Agent, request } from "node:http";
+import { createServer } from "node:net";
+import { fileURLToPath } from "node:url";
+
+const entry = fileURLToPath(new URL("../../services/api/dist/server.js", import.meta.url));
+
+export interface Service {
+  port: number;
+  process: ChildProcess;
+  /** Exit status and signal, once it has ended. */
+  ended: Promise<{ code: number | null; signal: string | null }>;
+}
+
+/** Starts the service on a port that was free a moment ago, and waits until it answers. */
+export async function start(
+  environment: Record<string, string> = {},
+  stdio: StdioOptions = "ignore",
+): Promise<Service> {
+  const port = await freePort();
+  const child = spawn(process.execPath, [entry], {
+    env: { PATH: process.env["PATH"], PORT: String(port), RATE_LIMIT_REQUESTS: "0", ...environment },
+    stdio,
+  });
+  const ended = once(child, "exit").then(([code, signal]) => ({ code, signal }));
+  for (let tries = 0; tries < 200; tries += 1) {
+    const { status } = await ask(port, "/health/ready");
+    if (status === 200) return { port, process: child, ended };
+    await pause(50);
+  }
+  child.kill("SIGKILL");
+  throw new Error("The service did not start.");
+}
+
+async function freePort(): Promise<number> {
+  const server = createServer().listen(0, "127.0.0.1");
+  await once(server, "listening");
+  const address = server.address();
+  server.close();
+  if (address === null || typeof address === "string") throw new Error("no port");
+  return address.port;
+}
+
+export const pause = (time_ms: number) => new Promise((resolve) => setTimeout(resolve, time_ms));
+
+export interface Reply {
+  /** 0 where no answer came. */
+  status: number;
+  text: string;
+  /** Whether the service took the connection. */
+  connected: boolean;
+}
+
+/** One request. Never throws: what goes wrong is in the reply. */
+export function ask(port: number, path: string, body?: object, agent: Agent | false = false): Promise<Reply> {
+  return new Promise((resolve) => {
+    let connected = false;
+    const sent = request(
+      {
+        port,
+        path,
+        agent,
+        method: body === undefined ? "GET" : "POST",
+        headers: { "content-type": "application/json" },
+      },
+      (response) => {
+        let text = "";
+        response.setEncoding("utf8");
+        response.on("data", (part) => {
+          text += part;
+        });
+        response.on("end", () => resolve({ status: response.statusCode ?? 0, text, connected }));
+        response.on("error", () => resolve({ status: 0, text, connected }));
+      },
+    );
+    sent.on("socket", (socket) => {
+      if (socket.connecting) {
+        socket.on("connect", () => {
+          connected = true;
+        });
+      } else connected = true;
+    });
+    sent.on("error", () => resolve({ status: 0, text: "", connected }));
+    sent.end(body === undefined ? undefined : JSON.stringify(body));
+  });
+}

@@ -1,0 +1,117 @@
+// How the process ends, and what it outlives.
+import { openSync } from "node:fs";
+import { connect } from "node:net";
+import { afterEach, describe, expect, it } from "vitest";
+import { ask, pause, type Reply, type Service, start } from "./service.js";
+
+let service: Service | undefined;
+afterEach(() => {
+  service?.process.kill("SIGKILL");
+  service = undefined;
+});
+
+const scene = { water_type: "3C", min_depth_m: 1, max_depth_m: 25 };
+
+describe("SIGTERM under load", () => {
+  it("denies readiness first, so that a load balancer loses no request, and ends with status 0 in time", async () => {
+    service = await start({ DRAIN_MS: "1500", GRACE_MS: "10000" });
+    const { port, process: child, ended } = service;
+    const replies: Reply[] = [];
+    let ready = true;
+    const client = async () => {
+      while (ready) replies.push(await ask(port, "/v1/filter-choice", scene));
+    };
+    const balancer = async () => {
+      while (ready) {
+        ready = (await ask(port, "/health/ready")).status === 200;
+        await pause(50);
+      }
+    };
+    const all = [balancer(), ...Array.from({ length: 3 }, client)];
+    await pause(500);
+    const before = replies.length;
+    child.kill("SIGTERM");
+    await Promise.all(all);
+    expect(before).toBeGreaterThan(0);
+    expect(replies.length).toBeGreaterThan(before);
+    // Not ready, but it takes what comes all the same.
+    expect((await ask(port, "/health/live")).status).toBe(200);
+    replies.push(await ask(port, "/v1/filter-choice", scene));
+    expect(replies.filter(({ status }) => status !== 200)).toEqual([]);
+    const stopping = performance.now();
+    expect(await ended).toEqual({ code: 0, signal: null });
+    expect(performance.now() - stopping).toBeLessThan(5000);
+  }, 30_000);
+
+  it("answers a request that had begun to arrive", async () => {
+    service = await start({ DRAIN_MS: "0", GRACE_MS: "10000" });
+    const body = JSON.stringify({ water_type: "IB", depth_m: 5 });
+    const socket = connect(service.port, "127.0.0.1");
+    let text = "";
+    socket.on("data", (part) => {
+      text += part;
+    });
+    const head = `POST /v1/attenuation HTTP/1.1\r\nHost: a\r\nContent-Type: application/json\r\nContent-Length: ${body.length}`;
+    socket.write(`${head}\r\n\r\n${body.slice(0, 10)}`);
+    await pause(200);
+    service.process.kill("SIGTERM");
+    await pause(300);
+    expect((await ask(service.port, "/health/live")).connected).toBe(false);
+    socket.write(body.slice(10));
+    expect(await service.ended).toEqual({ code: 0, signal: null });
+    expect(text).toMatch(/^HTTP\/1\.1 200 /);
+    expect(text).toMatch(/^connection: close\r$/im);
+  }, 20_000);
+
+  it("waits for no client longer than the grace", async () => {
+    service = await start({ DRAIN_MS: "0", GRACE_MS: "500" });
+    const { port, process: child, ended } = service;
+    const socket = connect(port, "127.0.0.1");
+    socket.on("error", () => {});
+    socket.write(
+      "POST /v1/attenuation HTTP/1.1\r\nHost: a\r\nContent-Type: application/json\r\nContent-Length: 99\r\n\r\n{",
+    );
+    await pause(200);
+    child.kill("SIGTERM");
+    const asked = performance.now();
+    expect(await ended).toEqual({ code: 1, signal: null });
+    expect(performance.now() - asked).toBeLessThan(2000);
+    socket.destroy();
+  }, 20_000);
+
+  it("asked for twice means now", async () => {
+    service = await start({ DRAIN_MS: "60000" });
+    service.process.kill("SIGTERM");
+    await pause(100);
+    service.process.kill("SIGTERM");
+    expect(await service.ended).toEqual({ code: 1, signal: null });
+  }, 20_000);
+});
+
+// /dev/full refuses every write as a full disk does: ENOSPC (Linux, full(4)).
+describe("where nothing can be written", () => {
+  it.each(["out", "err", "both"])(
+    "(%s) the service goes on answering, and ends in order",
+    async (which) => {
+      const full = openSync("/dev/full", "w");
+      const [out, err] = [which === "err" ? "ignore" : full, which === "out" ? "ignore" : full] as const;
+      service = await start({ LOG_LEVEL: "trace", DRAIN_MS: "0" }, ["ignore", out, err]);
+      const { port } = service;
+      for (let round = 0; round < 50; round += 1) expect((await ask(port, "/v1/models")).status).toBe(200);
+      expect((await ask(port, "/v1/attenuation", scene)).status).toBe(200);
+      service.process.kill("SIGTERM");
+      expect(await service.ended).toEqual({ code: 0, signal: null });
+    },
+    20_000,
+  );
+
+  it("because nobody reads any more, it goes on too", async () => {
+    service = await start({ LOG_LEVEL: "trace", DRAIN_MS: "0" }, ["ignore", "pipe", "pipe"]);
+    const { port, process: child } = service;
+    child.stdout?.destroy();
+    child.stderr?.destroy();
+    for (let round = 0; round < 50; round += 1) expect((await ask(port, "/v1/models")).status).toBe(200);
+    child.kill("SIGTERM");
+    expect(await service.ended).toEqual({ code: 0, signal: null });
+  }, 20_000);
+});
