@@ -15,6 +15,7 @@ import * as filterMounting from "./result/filter-mounting.js";
 import * as mixedLight from "./result/mixed-light.js";
 import * as mountingParts from "./result/mounting-parts.js";
 import * as whiteBalance from "./result/white-balance.js";
+import { RecordingCurve } from "./scene/camera.js";
 import { CardSample, TransferCurve } from "./scene/card.js";
 import { DaylightBasis } from "./scene/daylight.js";
 import { SubjectFacing } from "./scene/dive.js";
@@ -35,6 +36,7 @@ const all: Record<string, z.ZodTypeAny> = {
   KdSample,
   CardSample,
   TransferCurve,
+  RecordingCurve,
   DaylightBasis,
   SubjectFacing,
   FilterKind,

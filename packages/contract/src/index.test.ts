@@ -32,6 +32,7 @@ it("exports these, and nothing else", () => {
     "problemPage",
     "problemType",
     "rearFixings",
+    "recordingCurves",
     "reference",
     "referenced",
     "sceneDefaults",

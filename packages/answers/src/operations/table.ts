@@ -83,7 +83,7 @@ export const operations = [
     getId: "readWhiteBalance",
     summary: "How to balance white, and where again",
     description:
-      "Per depth: the channel gains that make a grey card neutral and whether the camera reaches them; the depths at which to balance again on the way down and up; for lamps, the kelvin setting that comes nearest.",
+      "Per depth: the channel gains that make a grey card neutral and whether the camera reaches them; the depths at which to balance again on the way down and up; for lamps, what their own kelvin setting would leave.",
     answer: "WhiteBalanceAnswer",
     plan: whiteBalance satisfies Plan<ReturnType<typeof whiteBalance>, WhiteBalanceAnswer>,
     examples: ["outer_reef_morning", "night_wreck"],

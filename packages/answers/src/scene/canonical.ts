@@ -93,7 +93,7 @@ function dive(wire: WireScene, assumed: string[]): Dive {
 }
 
 function camera(wire: WireScene, assumed: string[]): Camera {
-  type Filled = Exclude<Extract<keyof Camera, keyof typeof defaults>, "frame_rate_fps">;
+  type Filled = Exclude<Extract<keyof Camera, keyof typeof defaults>, "frame_rate_fps" | "recording_curve">;
   const fill = (name: Filled) => filled(wire[name], defaults[name], name, assumed);
   return {
     ...given(wire, ["iso"]),
@@ -104,6 +104,7 @@ function camera(wire: WireScene, assumed: string[]): Camera {
     max_f_number: fill("max_f_number"),
     ...shutter(wire, assumed),
     bits: fill("bits"),
+    recording_curve: filled(wire.recording_curve, defaults.recording_curve, "recording_curve", assumed),
     white_balance_min_cct_K: fill("white_balance_min_cct_K"),
     white_balance_max_cct_K: fill("white_balance_max_cct_K"),
     white_balance_max_duv: fill("white_balance_max_duv"),

@@ -47,7 +47,7 @@ export const WhiteBalanceAnswer = z
       8,
     ),
     lamp_kelvin_setting_K: cct_K(
-      "For lamps: the kelvin setting that comes nearest; absent otherwise.",
+      "For lamps: their own colour temperature, to be set where there is no card; absent otherwise.",
     ).optional(),
     lamp_kelvin_leaves_delta_e00: ColourErrorEstimate.describe(
       "Cast that this kelvin setting leaves on a grey card (CIEDE2000); absent as it is.",

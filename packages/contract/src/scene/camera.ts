@@ -1,6 +1,15 @@
+import { z } from "zod/v3";
+import { choice } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
 import { sceneDefaults } from "./defaults.js";
 import { shortestShutter_s } from "./shutter.js";
+import { recordingCurves } from "./values.js";
+
+export const RecordingCurve = z
+  .enum(recordingCurves)
+  .describe(
+    "How code values are spread over light: `rec709` as ITU-R BT.709, `log` evenly over stops, `linear` evenly over light.",
+  );
 
 const iso = { unit: "1", min: 25, max: 409600 } as const;
 const fNumber = { unit: "1", min: 0.7, max: 64 } as const;
@@ -84,6 +93,11 @@ const recording = {
     integer: true,
     example: 8,
     default: sceneDefaults.bits,
+  }),
+  recording_curve: choice(RecordingCurve, {
+    description: "How the recording spreads its code values over light.",
+    example: "log",
+    default: sceneDefaults.recording_curve,
   }),
   white_balance_min_cct_K: quantity({
     ...kelvin,

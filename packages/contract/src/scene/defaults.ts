@@ -13,6 +13,7 @@ export const sceneDefaults = {
   frame_rate_fps: 25,
   shutter_angle_deg: 180,
   bits: 8,
+  recording_curve: "rec709",
   white_balance_min_cct_K: 2500,
   white_balance_max_cct_K: 10000,
   white_balance_max_duv: 0.03,

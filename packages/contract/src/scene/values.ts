@@ -16,6 +16,9 @@ export const subjectFacings = ["up", "camera", "sun"] as const;
 
 export const filterKinds = ["red", "magenta", "blue", "green", "neutral"] as const;
 
+/** How code values are spread over light. */
+export const recordingCurves = ["rec709", "log", "linear"] as const;
+
 export const filterChanges = ["none", "flip", "clip_on"] as const;
 
 export const kitItems = ["lens_filter", "lamp_filter", "lamp"] as const;

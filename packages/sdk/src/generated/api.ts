@@ -49,6 +49,7 @@ const sceneQuery = [
   "frame_rate_fps",
   "shutter_angle_deg",
   "bits",
+  "recording_curve",
   "white_balance_min_cct_K",
   "white_balance_max_cct_K",
   "white_balance_max_duv",
@@ -196,7 +197,7 @@ export class Calculations {
   }
 
   /**
-   * How to balance white, and where again. Per depth: the channel gains that make a grey card neutral and whether the camera reaches them; the depths at which to balance again on the way down and up; for lamps, the kelvin setting that comes nearest.
+   * How to balance white, and where again. Per depth: the channel gains that make a grey card neutral and whether the camera reaches them; the depths at which to balance again on the way down and up; for lamps, what their own kelvin setting would leave.
    * @param scene see `Scene` for fields, units and defaults
    * @returns `WhiteBalanceAnswer`, or rejects with a `SunfathomError`
    * @example

@@ -2195,6 +2195,11 @@ export type Recording = {
 };
 
 /**
+ * How code values are spread over light: `rec709` as ITU-R BT.709, `log` evenly over stops, `linear` evenly over light.
+ */
+export type RecordingCurve = 'rec709' | 'log' | 'linear';
+
+/**
  * What was recorded: without a filter at its best exposure, with the scene's filter at its best exposure, or with it at the settings of the one without.
  */
 export type RecordingKind = 'no_filter' | 'filter_best_exposure' | 'filter_same_settings';
@@ -2539,6 +2544,10 @@ export type ResolvedScene = {
      */
     bits: number;
     /**
+     * How the recording spreads its code values over light. Default `rec709`.
+     */
+    recording_curve: RecordingCurve;
+    /**
      * Lowest colour temperature that the white balance reaches. 1500 to 20000 K. Default 2500 K.
      */
     white_balance_min_cct_K: number;
@@ -2788,6 +2797,10 @@ export type Scene = {
      * Bits per channel of the recording. Whole number, 8 to 16 bit. Default 8 bit.
      */
     bits?: number | undefined;
+    /**
+     * How the recording spreads its code values over light. Default `rec709`.
+     */
+    recording_curve?: RecordingCurve | undefined;
     /**
      * Lowest colour temperature that the white balance reaches. 1500 to 20000 K. Default 2500 K.
      */
@@ -3350,7 +3363,7 @@ export type WhiteBalanceAnswer = {
      */
     balance_tolerance_delta_e00: number;
     /**
-     * For lamps: the kelvin setting that comes nearest; absent otherwise. 0 to 1000000 K.
+     * For lamps: their own colour temperature, to be set where there is no card; absent otherwise. 0 to 1000000 K.
      */
     lamp_kelvin_setting_K?: number | undefined;
     /**

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "44503585f932f4e0c0435228a6951c013743bac834e21fe7e05c733418b2155f";
+export const descriptionHash = "e27d45b85580605bbc136b743c6108db776df5ceba22a65334d126032a4134f2";
