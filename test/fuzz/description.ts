@@ -60,7 +60,7 @@ export const document: { paths: Record<string, Record<string, RawOperation>> } =
 );
 
 /** What a reference of the description leads to; anything else as it is. */
-export function resolved<T extends object>(value: T | { $ref: string }): T {
+function resolved<T extends object>(value: T | { $ref: string }): T {
   if (!("$ref" in value) || typeof value.$ref !== "string") return value as T;
   let target: unknown = document;
   for (const step of value.$ref.slice(2).split("/")) target = (target as Record<string, unknown>)[step];

@@ -5,7 +5,7 @@ import type { Parameters } from "fast-check";
 const asked = Number(process.env["FUZZ_RUNS"] ?? 0);
 
 export const isLong = asked > 0;
-export const seed = Number(process.env["FUZZ_SEED"] ?? (isLong ? Date.now() % 2 ** 31 : 7));
+const seed = Number(process.env["FUZZ_SEED"] ?? (isLong ? Date.now() % 2 ** 31 : 7));
 /** A test of a long run may take as long as it needs. */
 export const timeout_ms = isLong ? 10 * 3600 * 1000 : 60_000;
 

@@ -17,7 +17,7 @@ interface Place {
 }
 
 /** Every value in `value`, itself first, with its schema. */
-export function placesIn(value: unknown, raw: Schema, path: (string | number)[] = []): Place[] {
+function placesIn(value: unknown, raw: Schema, path: (string | number)[] = []): Place[] {
   const schema = plain(raw);
   const pointer = path.map((step) => `/${step}`).join("");
   const own = { pointer, path, schema };
@@ -39,11 +39,7 @@ export function placesIn(value: unknown, raw: Schema, path: (string | number)[] 
 }
 
 /** A copy of `value` with `replacement` at `path`. */
-export function replaced(
-  value: unknown,
-  [step, ...rest]: (string | number)[],
-  replacement: unknown,
-): unknown {
+function replaced(value: unknown, [step, ...rest]: (string | number)[], replacement: unknown): unknown {
   if (step === undefined) return replacement;
   if (Array.isArray(value))
     return value.map((item, index) => (index === step ? replaced(item, rest, replacement) : item));
@@ -65,7 +61,7 @@ export function neighbours(value: number): [number, number] {
 }
 
 /** Wrong values for a place, given what is right there. */
-export function wrongValues(schema: Schema, right: unknown): unknown[] {
+function wrongValues(schema: Schema, right: unknown): unknown[] {
   const others: unknown[] = [null, true, 7, "7", [], {}, [7]];
   const fits = (value: unknown) => value !== null && jsonType(value) === jsonType(right);
   const ofOtherType = others.filter((value) => !fits(value));

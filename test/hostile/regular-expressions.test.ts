@@ -77,8 +77,8 @@ describe("regular expressions", () => {
   it.each(distinct)(
     "/$source/$flags at $where takes linear time",
     ({ source, flags }) => {
-      const { status, complexity } = checkSync(source, flags);
-      expect({ status, complexity: complexity?.summary }).toMatchObject({ status: "safe" });
+      const found = checkSync(source, flags);
+      expect(found.status, JSON.stringify(found).slice(0, 300)).toBe("safe");
     },
     30_000,
   );

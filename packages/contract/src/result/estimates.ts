@@ -72,7 +72,7 @@ export const IlluminanceEstimate = estimate({
   unit: "lx",
   decimals: 3,
   min: 0,
-  max: 10000000,
+  max: 1e14,
   example: [2900, 4100, 5600],
 });
 

@@ -12,7 +12,7 @@ const CHANNELS = [0, 1, 2] as const;
 /** Weight of red-minus-luminance noise in ISO 12232's noise-based speeds; from memory. */
 const RED_NOISE_WEIGHT = Math.sqrt(0.279);
 /** Signal over noise of those speeds, for red alone. */
-export const EXCELLENT = 40 * RED_NOISE_WEIGHT;
+const EXCELLENT = 40 * RED_NOISE_WEIGHT;
 export const ACCEPTABLE = 10 * RED_NOISE_WEIGHT;
 /** Below this the red light is less than the noise of a pixel. */
 export const GONE = 1;

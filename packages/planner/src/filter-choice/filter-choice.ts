@@ -22,7 +22,7 @@ import { filterReasons } from "./reasons.js";
 import { servedBy } from "./served.js";
 
 /** From this probability on that the runner-up is better, a choice is called a near tie. */
-export const NEAR_TIE_FROM = 0.25;
+const NEAR_TIE_FROM = 0.25;
 
 const SOURCES = ["filter_shapes", "filter_merit", "chart_24", "ciede2000", "camera_recording"];
 

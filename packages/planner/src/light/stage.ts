@@ -20,7 +20,7 @@ export interface Stage {
   background?: Background;
 }
 
-export interface Background {
+interface Background {
   /** Its light at the lens, in the subject's unit. */
   openWater: Spectrum;
   /** The part of it that lies as haze over the subject. */

@@ -3,7 +3,7 @@ import type { Scene } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
 
 /** Lowest sun for which the clear-sky model holds. */
-export const LOWEST_SUN_DEG = 10;
+const LOWEST_SUN_DEG = 10;
 /** Below this the sky gives less than a few lux: night, for a camera under water. End of civil twilight. */
 const NIGHT_BELOW_DEG = -6;
 

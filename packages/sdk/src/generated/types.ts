@@ -1159,15 +1159,15 @@ export type Health = {
  */
 export type IlluminanceEstimate = {
     /**
-     * 10th percentile. 0 to 10000000 lx.
+     * 10th percentile. 0 to 100000000000000 lx.
      */
     low: number;
     /**
-     * 50th percentile. 0 to 10000000 lx.
+     * 50th percentile. 0 to 100000000000000 lx.
      */
     likely: number;
     /**
-     * 90th percentile. 0 to 10000000 lx.
+     * 90th percentile. 0 to 100000000000000 lx.
      */
     high: number;
 };

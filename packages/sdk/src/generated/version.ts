@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "e27d45b85580605bbc136b743c6108db776df5ceba22a65334d126032a4134f2";
+export const descriptionHash = "64c481ed9b775e20b12ed1b50e4b8f59f1f2702178d11274c169da5199697e5c";
