@@ -44,7 +44,7 @@ export const LAMPS_EN = {
   },
   lamp_path: {
     stem: (p: { depth: string; water: string; perMetre: string; lamp: string; camera: string }) =>
-      `On a night dive at ${p.depth} in ${p.water}, the water takes ${p.perMetre} of red light per metre. The lamp is ${p.lamp} from the subject and the camera ${p.camera}. How much red light does the water take between lamp and camera?`,
+      `On a night dive at ${p.depth} in ${p.water}, the water takes ${p.perMetre} of red light per metre. From the lamp to the subject it is ${p.lamp}, and from the subject to the camera ${p.camera}. How much red light does the water take between lamp and camera?`,
     path: (p: { lamp: string; camera: string; total: string }) =>
       `The light goes from the lamp to the subject and on to the camera: ${p.lamp} + ${p.camera} = ${p.total}.`,
     last: (p: { perMetre: string; total: string; stops: string }) =>
