@@ -4,7 +4,7 @@ import { Ajv2020 } from "ajv/dist/2020.js";
 import type { FastifyInstance } from "fastify";
 import { createApp } from "../../services/api/src/app.js";
 import { defaultLimits } from "../../services/api/src/limits.js";
-import { document, type Operation, type ResponseObject } from "./description.js";
+import { document, type Operation, type ResponseObject, type Schema } from "./description.js";
 
 /** The service, with a limit on requests that no test meets. */
 export async function startApp(): Promise<FastifyInstance> {
@@ -92,8 +92,18 @@ export function check(operation: Operation, { status, headers, body, text }: Ans
   if (Number(headers["content-length"]) !== Buffer.byteLength(text))
     throw failed("another length than it says");
   const schema = described.content?.[media]?.schema ?? {};
-  const validate = ajv.compile(closed(absolute(schema)) as object);
+  const validate = validatorOf(schema);
   if (!validate(body)) throw failed(ajv.errorsText(validate.errors));
+}
+
+const validators = new Map<Schema, ReturnType<typeof ajv.compile>>();
+
+function validatorOf(schema: Schema): ReturnType<typeof ajv.compile> {
+  const known = validators.get(schema);
+  if (known !== undefined) return known;
+  const validate = ajv.compile(closed(absolute(schema)) as object);
+  validators.set(schema, validate);
+  return validate;
 }
 
 /** References of a schema that stands alone lead into the description. */

@@ -69,7 +69,7 @@ describe.each(calculations.map((calculation, nth) => ({ ...calculation, nth })))
             expect(known.status).toBe(304);
             expect(known.headers["etag"]).toBe(etag);
           }),
-          runs(10, nth),
+          runs(20, nth),
         );
         console.info(`${post.path}: right scenes by status ${JSON.stringify(counts)}`);
         expect(counts[200] ?? 0).toBeGreaterThan(0);
@@ -91,7 +91,7 @@ describe.each(calculations.map((calculation, nth) => ({ ...calculation, nth })))
               expect(errors.map((error) => error.pointer)).toContain(pointer);
             },
           ),
-          runs(150, nth),
+          runs(200, nth),
         );
       },
       timeout_ms,
