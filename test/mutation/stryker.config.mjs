@@ -1,0 +1,28 @@
+// Mutation testing by folder: `npm run mutate -- services/api/src/http`. Breaks small things in the code, one at a time,
+// and counts the breaks that no test notices. Slow, so by command, and incremental: reports/ remembers what is known.
+// See https://stryker-mutator.io/docs/stryker-js/configuration/
+const folder = process.env["MUTATE"] ?? "services/api/src/http";
+const name = folder.replaceAll("/", "-");
+
+/** What must be noticed, in percent, by the beginning of the folder. Tables are left to checksums and replays. */
+const thresholds = { "packages/optics": 90, "packages/planner": 85, "services/api": 80 };
+const least = Object.entries(thresholds).find(([start]) => folder.startsWith(start))?.[1] ?? 80;
+
+export default {
+  mutate: [`${folder}/**/*.ts`, "!**/*.test.ts", "!**/*.test-support.ts", "!**/data/**", "!**/generated/**"],
+  testRunner: "vitest",
+  vitest: { configFile: "test/mutation/vitest.config.mjs", related: false },
+  plugins: ["@stryker-mutator/vitest-runner"],
+  coverageAnalysis: "perTest",
+  // What runs once, as a file is loaded, would need every test for every mutant.
+  ignoreStatic: true,
+  ignorePatterns: ["dist", "coverage", "reports"],
+  incremental: true,
+  incrementalFile: `reports/mutation/${name}.json`,
+  reporters: ["clear-text", "progress-append-only"],
+  clearTextReporter: { allowColor: false, logTests: false, reportTests: false },
+  concurrency: Number(process.env["MUTATE_CONCURRENCY"] ?? 2),
+  timeoutMS: 20_000,
+  thresholds: { high: least, low: least, break: least },
+  tempDirName: "node_modules/.cache/stryker",
+};
