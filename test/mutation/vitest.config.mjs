@@ -1,15 +1,19 @@
-// The tests beside the code of the folder's package: those of the whole house would take too long for every mutant.
+// The tests beside the folder's code; of a service all of its tests, most of which go through HTTP. Those of the whole
+// house would take too long for every mutant.
 import { mergeConfig } from "vitest/config";
 import house from "../../vitest.config.js";
 
-const [group, name] = (process.env["MUTATE"] ?? "services/api/src/http").split("/");
+const folder = process.env["MUTATE"] ?? "services/api/src/http";
+const [service] = /^services\/[^/]+\/src/.exec(folder) ?? [];
 
 const config = mergeConfig(house, {});
 config.test = {
   ...config.test,
-  include: [`${group}/${name}/src/**/*.test.ts`],
+  include: [`${service ?? folder}/**/*.test.ts`],
   // Starts the built service, which no mutant is in.
   exclude: ["services/api/src/server.test.ts"],
   reporters: ["default"],
+  // Instrumented code is slow.
+  testTimeout: 60_000,
 };
 export default config;
