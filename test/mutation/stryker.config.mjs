@@ -1,4 +1,4 @@
-// Mutation testing by folder: `npm run mutate -- services/api/src/http`. Breaks small things in the code, one at a time,
+// Mutation testing by folder or file: `MUTATE=services/api/src/http npm run mutate`. Breaks small things in the code, one at a time,
 // and counts the breaks that no test notices. Slow, so by command, and incremental: reports/ remembers what is known.
 // See https://stryker-mutator.io/docs/stryker-js/configuration/
 const folder = process.env["MUTATE"] ?? "services/api/src/http";
@@ -9,7 +9,13 @@ const thresholds = { "packages/optics": 90, "packages/planner": 85, "services/ap
 const least = Object.entries(thresholds).find(([start]) => folder.startsWith(start))?.[1] ?? 80;
 
 export default {
-  mutate: [`${folder}/**/*.ts`, "!**/*.test.ts", "!**/*.test-support.ts", "!**/data/**", "!**/generated/**"],
+  mutate: [
+    folder.endsWith(".ts") ? folder : `${folder}/**/*.ts`,
+    "!**/*.test.ts",
+    "!**/*.test-support.ts",
+    "!**/data/**",
+    "!**/generated/**",
+  ],
   testRunner: "vitest",
   vitest: { configFile: "test/mutation/vitest.config.mjs", related: false },
   plugins: ["@stryker-mutator/vitest-runner"],

@@ -29,6 +29,11 @@ describe("an Accept header", () => {
     ["*/*;q=0, application/*", true],
     ["text/html;q=0, */*", true],
     ["application/json;q=0, application/json;version=1", true],
+    ["application/json, application/json;q=0", true],
+    ["application/json;q=0, application/json;q=0.0", false],
+    ["application/json;xq=0", true],
+    ["  ", true],
+    ["*/*;q=0.5", true],
   ])("of %j takes JSON: %s", (accept, takes) => {
     expect(acceptsJson(accept)).toBe(takes);
   });

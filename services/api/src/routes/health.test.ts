@@ -26,4 +26,20 @@ describe("health", () => {
     await app.close();
     expect(codes).toEqual([200, 503, 200]);
   });
+
+  // RFC 9112, section 9.6: who sends Connection: close ends the connection after the answer.
+  it("keeps connections until it is told that it will stop, and ends each with its next answer then", async () => {
+    const app = await createApp();
+    await app.ready();
+    const before = await app.inject("/v1/models");
+    expect(before.headers["connection"]).not.toBe("close");
+    app.denyReadiness();
+    const ready = await app.inject("/health/ready");
+    expect(ready.statusCode).toBe(503);
+    expect(ready.headers["retry-after"]).toBe("5");
+    const after = await app.inject("/v1/models");
+    expect(after.statusCode).toBe(200);
+    expect(after.headers["connection"]).toBe("close");
+    await app.close();
+  });
 });
