@@ -1,15 +1,16 @@
 /**
  * Where the sun stands: elevation above the horizon and azimuth from north, degrees, seen from sea level.
  *
- * The apparent place comes from astronomy-engine (topocentric, equator of date, with aberration), chosen because it is
- * maintained, has no dependencies and bundles for browsers; refraction is that of Reda & Andreas.
- * Domain: the years 1900 to 2100, where the drift of the Earth's rotation is known or well foreseen; against the solar
- * position algorithm of NREL it agrees to 1e-3 degree. Outside the domain an OpticsDomainError is thrown.
- * Source of the refraction and of the worked example in the test: Reda & Andreas 2004, Solar position algorithm for
- * solar radiation applications, Solar Energy 76, 577; NREL/TP-560-34302, eq. 42.
+ * The place among the stars is that of `sunCoordinates`, turned to the horizon, with the sun's parallax; refraction is that
+ * of Reda & Andreas.
+ * Domain: the years 1900 to 2100, where the drift of the Earth's rotation is known or well foreseen; against the full
+ * solar position algorithm of NREL and against an ephemeris it agrees to 3e-3 degree. Outside the domain an
+ * OpticsDomainError is thrown.
+ * Source: Reda & Andreas 2004, Solar position algorithm for solar radiation applications, Solar Energy 76, 577;
+ * NREL/TP-560-34302, eqs. 40 to 46. The worked example in the test is theirs.
  */
-import { Body, Equator, Horizon, Observer } from "astronomy-engine";
 import { OpticsDomainError } from "../domain-error.js";
+import { sunCoordinates } from "./sun-coordinates.js";
 
 export interface SunPosition {
   /** Angle of the sun's centre above the horizon, without air. Negative below it. */
@@ -34,6 +35,8 @@ const STANDARD_PRESSURE_HPA = 1013.25;
 const STANDARD_TEMPERATURE_C = 15;
 /** The sun's radius and the refraction at the horizon (Reda & Andreas): below this no part of it is seen. */
 const VANISHES_BELOW_DEG = -(0.26667 + 0.5667);
+/** How much lower the sun at the horizon is seen from the ground than from the Earth's centre. */
+const PARALLAX_DEG = 8.794 / 3600;
 const RADIAN = Math.PI / 180;
 
 /**
@@ -75,12 +78,22 @@ export function sunPosition(place: SunPlace, instant: Date): SunPosition {
       `The instant is ${given}; the sun's place is given for ${FIRST_YEAR} to ${LAST_YEAR}.`,
     );
   }
-  const observer = new Observer(place.latitude_deg, place.longitude_deg, 0);
-  const apparent = Equator(Body.Sun, instant, observer, true, true);
-  const { altitude, azimuth } = Horizon(instant, observer, apparent.ra, apparent.dec);
+  const { declination_deg, greenwich_hour_angle_deg } = sunCoordinates(instant);
+  const latitude = place.latitude_deg * RADIAN;
+  const declination = declination_deg * RADIAN;
+  const hourAngle = (greenwich_hour_angle_deg + place.longitude_deg) * RADIAN;
+  const up =
+    Math.sin(latitude) * Math.sin(declination) +
+    Math.cos(latitude) * Math.cos(declination) * Math.cos(hourAngle);
+  const east = -Math.cos(declination) * Math.sin(hourAngle);
+  const north =
+    Math.cos(latitude) * Math.sin(declination) -
+    Math.sin(latitude) * Math.cos(declination) * Math.cos(hourAngle);
+  const geocentric = Math.atan2(up, Math.hypot(east, north));
+  const elevation_deg = geocentric / RADIAN - PARALLAX_DEG * Math.cos(geocentric);
   return {
-    elevation_unrefracted_deg: altitude,
-    elevation_refracted_deg: altitude + refraction_deg(altitude),
-    azimuth_deg: azimuth,
+    elevation_unrefracted_deg: elevation_deg,
+    elevation_refracted_deg: elevation_deg + refraction_deg(elevation_deg),
+    azimuth_deg: (Math.atan2(east, north) / RADIAN + 360) % 360,
   };
 }

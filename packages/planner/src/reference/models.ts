@@ -70,7 +70,7 @@ export const MODELS: ModelInfo[] = [
     id: "sun_position",
     what: "Height and direction of the sun",
     kind: "formula",
-    source: "astronomy-engine; refraction Reda & Andreas 2004, Solar Energy 76, 577",
+    source: "Reda & Andreas 2004, Solar Energy 76, 577, its series cut",
     domain: "1900 to 2100, at sea level",
     known_weaknesses: "Cliffs and hulls that shade the water are not known.",
   },
