@@ -1,12 +1,14 @@
-// A mix of requests for some time, at the end of which memory must not have grown. `npm test` soaks for a few seconds;
-// SOAK_MINUTES asks for more.
+// A mix of every operation for some time, while memory must not grow. `npm test` soaks for a few seconds; SOAK_MINUTES
+// asks for more, which finds smaller leaks: what is allowed to grow does not grow with the time.
 import { readFileSync } from "node:fs";
 import { Agent } from "node:http";
-import { afterEach, expect, it } from "vitest";
+import { afterEach, describe, expect, it } from "vitest";
+import { calculations, operations } from "../fuzz/description.js";
+import { floorsOf, growthOf, medianOf } from "./growth.js";
 import { ask, pause, type Service, start } from "./service.js";
 
-const minutes = Number(process.env["SOAK_MINUTES"] ?? 0.08);
-const time_ms = minutes * 60_000;
+const minutes = Number(process.env["SOAK_MINUTES"] ?? 0.1);
+const readings = 120;
 
 let service: Service | undefined;
 afterEach(() => service?.process.kill("SIGKILL"));
@@ -17,53 +19,109 @@ function residentMb(pid: number): number {
   return Number(kb) / 1024;
 }
 
-it(
-  `answers for ${minutes} minutes in flat memory`,
-  async () => {
-    service = await start({ LOG_LEVEL: "silent" });
-    const { port, process: child } = service;
-    const pid = child.pid ?? 0;
-    const agent = new Agent({ keepAlive: true });
-    const statuses = new Map<number, number>();
-    let asked = 0;
-    const end = performance.now() + time_ms;
-    const client = async (nth: number) => {
-      while (performance.now() < end) {
-        asked += 1;
-        const depth_m = 1 + ((asked * 7) % 400) / 10;
-        const path =
-          ["/v1/attenuation", "/v1/exposure-loss", "/v1/mixed-light", "/v1/filter-choice"][asked % 4] ?? "";
-        // Of each few one is wrong, and one leads nowhere under a name never used before.
-        const reply =
-          asked % 11 === 0
-            ? await ask(port, `/nowhere/${nth}/${asked}`, undefined, agent)
-            : await ask(
-                port,
-                path,
-                asked % 7 === 0 ? { depth_m, [`made_up_${asked}`]: 1 } : { water_type: "II", depth_m },
-                agent,
-              );
-        statuses.set(reply.status, (statuses.get(reply.status) ?? 0) + 1);
-      }
-    };
-    const readings: number[] = [];
-    const watch = (async () => {
-      while (performance.now() < end) {
-        await pause(Math.max(200, time_ms / 60));
-        readings.push(residentMb(pid));
-      }
-    })();
-    await Promise.all([watch, ...Array.from({ length: 4 }, (_, nth) => client(nth))]);
-    agent.destroy();
-    console.info(
-      `soak: ${minutes} min, ${asked} requests, by status ${JSON.stringify([...statuses])}, MB ${readings.map(Math.round).join(" ")}`,
-    );
-    expect([...statuses.keys()].sort()).toEqual([200, 400, 404]);
-    // The middle of the last third against that of the second: what leaks grows on.
-    const third = Math.floor(readings.length / 3);
-    const middle = (part: number[]) => [...part].sort((a, b) => a - b)[Math.floor(part.length / 2)] ?? 0;
-    const [before, after] = [middle(readings.slice(third, 2 * third)), middle(readings.slice(2 * third))];
-    expect(after).toBeLessThan(before * 1.15 + 15);
-  },
-  time_ms + 60_000,
-);
+/** What objects take, with those that nobody needs any more, MB, as the service itself says. */
+async function heapMb(port: number): Promise<number> {
+  const [, bytes] = /^nodejs_heap_size_used_bytes (\S+)$/m.exec((await ask(port, "/metrics")).text) ?? [];
+  return Number(bytes) / 2 ** 20;
+}
+
+const right = calculations.flatMap(({ post }) => post.examples.map((body) => ({ path: post.path, body })));
+const fixed = operations.filter(({ method, path }) => method === "GET" && !path.includes("{"));
+
+/**
+ * The `nth` request: of each few one is computed, one is wrong, one leads nowhere under a name never used before, and the
+ * rest read what is fixed, so that there are many.
+ */
+function requestOf(nth: number): { path: string; body?: object } {
+  const turn = Math.floor(nth / 4);
+  const { path, body } = right[turn % right.length] ?? { path: "", body: {} };
+  switch (nth % 4) {
+    case 0:
+      return { path, body: "depth_m" in body ? { ...body, depth_m: 1 + (nth % 400) / 10 } : body };
+    case 1:
+      return { path, body: { ...body, [`made_up_${nth}`]: 1 } };
+    case 2:
+      return { path: `/nowhere/${nth}` };
+    default:
+      return { path: fixed[turn % fixed.length]?.path ?? "" };
+  }
+}
+
+interface Soaked {
+  asked: number;
+  statuses: Map<number, number>;
+  resident_mb: number[];
+  heap_mb: number[];
+}
+
+/** Asks without a pause, from four clients. */
+async function soak({ port, process: { pid = 0 } }: Service, time_ms: number): Promise<Soaked> {
+  const agent = new Agent({ keepAlive: true });
+  const soaked: Soaked = { asked: 0, statuses: new Map(), resident_mb: [], heap_mb: [] };
+  const end = performance.now() + time_ms;
+  const client = async () => {
+    while (performance.now() < end) {
+      soaked.asked += 1;
+      const { path, body } = requestOf(soaked.asked);
+      const { status } = await ask(port, path, body, agent);
+      soaked.statuses.set(status, (soaked.statuses.get(status) ?? 0) + 1);
+    }
+  };
+  const watch = async () => {
+    while (performance.now() < end) {
+      await pause(time_ms / readings);
+      soaked.resident_mb.push(residentMb(pid));
+      soaked.heap_mb.push(await heapMb(port));
+    }
+  };
+  await Promise.all([watch(), client(), client(), client(), client()]);
+  agent.destroy();
+  return soaked;
+}
+
+/** How large each kind of memory is and how much it grew. */
+function judge({ resident_mb, heap_mb }: Soaked) {
+  return [resident_mb, floorsOf(heap_mb, 5)].map((series) => ({
+    typical_mb: medianOf(series),
+    growth_mb: growthOf(series),
+  }));
+}
+
+const allowed_mb = (typical_mb: number) => 30 + 0.1 * typical_mb;
+
+function report(title: string, { asked, statuses, resident_mb, heap_mb }: Soaked): void {
+  const some = (series: number[]) =>
+    series
+      .filter((_, nth) => nth % 8 === 0)
+      .map(Math.round)
+      .join(" ");
+  const counts = JSON.stringify(Object.fromEntries(statuses));
+  console.info(`${title}: ${asked} requests, by status ${counts}`);
+  console.info(
+    `resident MB ${some(resident_mb)}\nheap floors MB ${some(floorsOf(heap_mb, 5).flatMap((mb) => Array(5).fill(mb)))}`,
+  );
+}
+
+describe("memory", () => {
+  it(
+    `stays flat while the service answers for ${minutes} minutes`,
+    async () => {
+      service = await start({ LOG_LEVEL: "silent" });
+      const soaked = await soak(service, minutes * 60_000);
+      report(`soak of ${minutes} min`, soaked);
+      expect([...soaked.statuses.keys()].sort()).toEqual([200, 400, 404]);
+      for (const { growth_mb, typical_mb } of judge(soaked))
+        expect(growth_mb, `at ${typical_mb} MB`).toBeLessThan(allowed_mb(typical_mb));
+    },
+    minutes * 60_000 + 60_000,
+  );
+
+  it("would be seen to grow if the service left something behind", async () => {
+    const leak = new URL("leak.mjs", import.meta.url).href;
+    service = await start({ LOG_LEVEL: "silent", NODE_OPTIONS: `--import ${leak}` });
+    const soaked = await soak(service, 6000);
+    report("soak of a service that leaks", soaked);
+    for (const { growth_mb, typical_mb } of judge(soaked))
+      expect(growth_mb, `at ${typical_mb} MB`).toBeGreaterThan(allowed_mb(typical_mb));
+  }, 60_000);
+});
