@@ -2,6 +2,7 @@
 // `--check` writes nothing and fails when a module differs from what its table gives.
 import { readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { packed } from "./pack-columns.mjs";
 import { readCsv } from "./read-csv.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
@@ -212,14 +213,25 @@ const MODULES = [
   ],
 ];
 
+/** An object of columns, as text; `depth` levels in. */
+const literal = (value, depth = 1) => {
+  if (Array.isArray(value)) return packed(value);
+  const pad = "  ".repeat(depth);
+  const entries = Object.entries(value).map(
+    ([name, part]) => `${pad}${JSON.stringify(name)}: ${literal(part, depth + 1)},\n`,
+  );
+  return `{\n${entries.join("")}${pad.slice(2)}}`;
+};
+
 const render = ([file, name, what, cite, make]) => {
+  const body = literal(make());
+  const used = ["evenly", "unpack"].filter((call) => body.includes(`${call}(`));
   const lines = [
     `// Generated from the tables by scripts/write-table-modules.mjs; do not edit.`,
+    `import { ${used.join(", ")} } from "../spectrum/packed.js";`,
     ``,
     `/** ${what} Source: ${cite}. */`,
-    `export const ${name} = ${JSON.stringify(make(), null, 1)
-      .replace(/\[\n\s+([^\]{}[]*?)\n\s+\]/g, (_, body) => `[${body.replace(/\s*\n\s*/g, " ")}]`)
-      .replace(/^ +/gm, (s) => s + s)};`,
+    `export const ${name} = ${body};`,
     ``,
   ];
   return [`${root}src/data/${file}.ts`, lines.join("\n")];
