@@ -3,16 +3,16 @@ import { gzipSync } from "node:zlib";
 import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../../services/api/src/app.js";
-import { defaultLimits } from "../../services/api/src/limits.js";
+import { unhurried } from "../../services/api/src/unhurried.test-support.js";
 
 let app: FastifyInstance;
 beforeAll(async () => {
-  app = await createApp(undefined, { ...defaultLimits, requestsPerWindow: 0 });
+  app = await createApp(undefined, { ...unhurried, requestsPerWindow: 0 });
   await app.ready();
 });
 afterAll(() => app.close());
 
-const limit = defaultLimits.bodyBytes;
+const limit = unhurried.bodyBytes;
 
 async function post(body: string | Buffer, headers: Record<string, string> = {}) {
   const started = performance.now();

@@ -4,13 +4,13 @@ import { connect, type Socket } from "node:net";
 import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { createApp } from "../../services/api/src/app.js";
-import { defaultLimits } from "../../services/api/src/limits.js";
+import { unhurried } from "../../services/api/src/unhurried.test-support.js";
 import { head, portOf, raw } from "./wire.js";
 
 const count = Number(process.env["SLOW_CLIENTS"] ?? 40);
 
 const limits = {
-  ...defaultLimits,
+  ...unhurried,
   requestsPerWindow: 0,
   headersTimeout_ms: 700,
   requestTimeout_ms: 1200,

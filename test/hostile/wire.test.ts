@@ -5,7 +5,7 @@ import type { FastifyInstance } from "fastify";
 import { pino } from "pino";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../../services/api/src/app.js";
-import { defaultLimits } from "../../services/api/src/limits.js";
+import { unhurried } from "../../services/api/src/unhurried.test-support.js";
 import { head, portOf, raw } from "./wire.js";
 
 const lines: string[] = [];
@@ -20,7 +20,7 @@ let app: FastifyInstance;
 let port: number;
 beforeAll(async () => {
   const limits = {
-    ...defaultLimits,
+    ...unhurried,
     requestsPerWindow: 0,
     headersTimeout_ms: 300,
     requestTimeout_ms: 500,
@@ -86,7 +86,7 @@ describe("a length", () => {
   });
 
   it("promised beyond the limit is refused before the body comes", async () => {
-    const { statuses } = await raw(port, [head(json, `Content-Length: ${defaultLimits.bodyBytes + 1}`)]);
+    const { statuses } = await raw(port, [head(json, `Content-Length: ${unhurried.bodyBytes + 1}`)]);
     expect(statuses).toEqual([413]);
   });
 });
@@ -134,8 +134,8 @@ describe("a request line or header", () => {
     const padded = (bytes: number) =>
       get("/v1/models", `X-Long: ${"a".repeat(bytes - get("/v1/models", "X-Long: ").length)}`);
     // Node's parser counts no line ends and separators, so the edge lies within their sum above the limit.
-    expect((await raw(port, [padded(defaultLimits.headerBytes)])).statuses).toEqual([200]);
-    expect((await raw(port, [padded(defaultLimits.headerBytes + 64)])).statuses).toEqual([431]);
+    expect((await raw(port, [padded(unhurried.headerBytes)])).statuses).toEqual([200]);
+    expect((await raw(port, [padded(unhurried.headerBytes + 64)])).statuses).toEqual([431]);
   });
 });
 

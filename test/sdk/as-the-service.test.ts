@@ -5,6 +5,7 @@ import { createApp } from "@sunfathom/api";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type Call, memoryCache, type ProblemError, Sunfathom } from "../../packages/sdk/src/index.js";
 import { modelVersion, OfflineSunfathom } from "../../packages/sdk/src/offline/index.js";
+import { unhurried } from "../../services/api/src/unhurried.test-support.js";
 import { scenesAsSent } from "../support/scenes-as-sent.js";
 
 type Calculate = (scene: object) => Call<object>;
@@ -17,7 +18,7 @@ let caching: Sunfathom;
 const offline = new OfflineSunfathom();
 
 beforeAll(async () => {
-  app = await createApp();
+  app = await createApp(undefined, unhurried);
   baseUrl = await app.listen({ host: "127.0.0.1", port: 0 });
   online = new Sunfathom({ baseUrl });
   caching = new Sunfathom({ baseUrl, cache: memoryCache() });

@@ -3,6 +3,7 @@ import { pino } from "pino";
 import request from "supertest";
 import { describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
+import { unhurried } from "../unhurried.test-support.js";
 
 /** What the service logs while it answers `requests`. */
 async function logOf(requests: (server: Awaited<ReturnType<typeof createApp>>) => Promise<unknown>) {
@@ -13,7 +14,7 @@ async function logOf(requests: (server: Awaited<ReturnType<typeof createApp>>) =
       done();
     },
   });
-  const app = await createApp(pino({ level: "trace", base: null }, stream));
+  const app = await createApp(pino({ level: "trace", base: null }, stream), unhurried);
   app.get("/test/breaks", () => {
     throw new Error("broken inside");
   });

@@ -2,10 +2,11 @@ import type { FastifyInstance } from "fastify";
 import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
+import { unhurried } from "../unhurried.test-support.js";
 
 let app: FastifyInstance;
 beforeAll(async () => {
-  app = await createApp();
+  app = await createApp(undefined, unhurried);
   await app.ready();
 });
 afterAll(() => app.close());

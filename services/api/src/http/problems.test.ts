@@ -5,15 +5,15 @@ import type { FastifyInstance } from "fastify";
 import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
-import { defaultLimits } from "../limits.js";
+import { unhurried } from "../unhurried.test-support.js";
 
 let app: FastifyInstance;
 let strict: FastifyInstance;
 beforeAll(async () => {
-  strict = await createApp(undefined, { ...defaultLimits, requestsPerWindow: 1 });
+  strict = await createApp(undefined, { ...unhurried, requestsPerWindow: 1 });
   await strict.ready();
   app = await createApp(undefined, {
-    ...defaultLimits,
+    ...unhurried,
     headersTimeout_ms: 200,
     requestTimeout_ms: 300,
     timeoutCheck_ms: 50,
@@ -85,7 +85,7 @@ const causes: Record<(typeof problemCodes)[number], () => Promise<Response>> = {
       "POST /v1/attenuation HTTP/1.1\r\nHost: a\r\nContent-Type: application/json\r\nContent-Length: 50\r\n\r\n{",
     ),
   model_version_mismatch: () => via(post({ ...scene, expect_model_version: "000000000000" })),
-  body_too_large: () => via(post(JSON.stringify({ note: "a".repeat(defaultLimits.bodyBytes) }))),
+  body_too_large: () => via(post(JSON.stringify({ note: "a".repeat(unhurried.bodyBytes) }))),
   url_too_long: () => via(request(app.server).get(`/v1/attenuation?water_type=${"I".repeat(5000)}`)),
   unsupported_media_type: () =>
     via(request(app.server).post("/v1/attenuation").set("Content-Type", "text/plain").send("IB")),

@@ -4,6 +4,7 @@ import type { FastifyInstance } from "fastify";
 import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
+import { unhurried } from "../unhurried.test-support.js";
 import { isObject, type Json, type JsonObject } from "./json.js";
 import { descriptionText } from "./text.js";
 
@@ -11,7 +12,7 @@ const committed = readFileSync(new URL("../../../../openapi/openapi.json", impor
 
 let app: FastifyInstance;
 beforeAll(async () => {
-  app = await createApp();
+  app = await createApp(undefined, unhurried);
   await app.ready();
 });
 afterAll(() => app.close());

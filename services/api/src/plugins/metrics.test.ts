@@ -3,7 +3,7 @@ import request from "supertest";
 import { afterEach, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
 import { defaultExposure } from "../exposure.js";
-import { defaultLimits } from "../limits.js";
+import { unhurried } from "../unhurried.test-support.js";
 
 let app: FastifyInstance;
 afterEach(() => app.close());
@@ -26,7 +26,7 @@ async function scrape(): Promise<{ type: string; lines: string[] }> {
 describe("/metrics", () => {
   // OpenMetrics 1.0, "Overall Structure" and "Protocol Negotiation": the media type, and EOF as the last line.
   it("is OpenMetrics, and counts requests by route and status", async () => {
-    app = await createApp();
+    app = await createApp(undefined, unhurried);
     await app.ready();
     await request(app.server).get("/v1/models").expect(200);
     await request(app.server).get("/v1/models").expect(200);
@@ -44,7 +44,7 @@ describe("/metrics", () => {
   });
 
   it("is not there where it is switched off", async () => {
-    app = await createApp(undefined, defaultLimits, { ...defaultExposure, metrics: false });
+    app = await createApp(undefined, unhurried, { ...defaultExposure, metrics: false });
     await app.ready();
     await request(app.server).get("/metrics").expect(404);
   });

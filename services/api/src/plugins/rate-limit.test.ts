@@ -3,13 +3,13 @@ import request from "supertest";
 import { afterEach, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
 import { defaultExposure } from "../exposure.js";
-import { defaultLimits } from "../limits.js";
+import { unhurried } from "../unhurried.test-support.js";
 
 let app: FastifyInstance;
 afterEach(() => app.close());
 
 async function start(limits: object, exposure: object = {}): Promise<void> {
-  app = await createApp(undefined, { ...defaultLimits, ...limits }, { ...defaultExposure, ...exposure });
+  app = await createApp(undefined, { ...unhurried, ...limits }, { ...defaultExposure, ...exposure });
   await app.ready();
 }
 
