@@ -88,34 +88,47 @@ const measuredIops = () => {
   return out;
 };
 
+const skyBands = (from, to) =>
+  spectral(
+    "spctrl2_coefficients",
+    {
+      extraterrestrial_W_m2_nm: "extraterrestrial_W_m2_nm",
+      water_vapour: "water_vapour",
+      ozone: "ozone",
+      mixed_gas: "mixed_gas",
+    },
+    from,
+    to,
+  );
+
 const MODULES = [
   [
     "pope-fry-1997",
     "POPE_FRY_1997",
     "Pure-water absorption, 1/m.",
     "Pope & Fry 1997, Applied Optics 36, 8710, Table 3",
-    () => spectral("water_absorption_pope_fry_1997", { absorption_per_m: "a_w_per_m" }, 380, 727.5),
+    () => spectral("water_absorption_pope_fry_1997", { absorption_per_m: "a_w_per_m" }, 380, 725, 5),
   ],
   [
     "wopp-v3",
     "WOPP_V3",
     "Pure-water absorption at 20 °C beyond the reach of Pope & Fry, 1/m.",
     "Röttgers et al. 2016, Water Optical Properties Processor v3",
-    () => spectral("water_absorption_wopp_v3", { absorption_per_m: "a_w_20C_fresh_per_m" }, 728, 800),
+    () => spectral("water_absorption_wopp_v3", { absorption_per_m: "a_w_20C_fresh_per_m" }, 730, 780),
   ],
   [
     "zhang-hu-he-2009",
     "ZHANG_HU_HE_2009",
     "Scattering of pure sea water (35 psu, 20 °C), 1/m.",
     "Zhang, Hu & He 2009, Optics Express 17, 5698",
-    () => spectral("seawater_scattering", { scattering_per_m: "b_zhang2009_S35_T20_per_m" }, 350, 800),
+    () => spectral("seawater_scattering", { scattering_per_m: "b_zhang2009_S35_T20_per_m" }, 380, 780),
   ],
   [
     "quan-fry-1995",
     "QUAN_FRY_1995",
     "Refractive index of sea water (35 psu, 20 °C) against air.",
     "Quan & Fry 1995, Applied Optics 34, 3477; air after Ciddor 1996",
-    () => spectral("seawater_refractive_index", { index_vs_air: "n_vs_air_S35_T20" }, 350, 800),
+    () => spectral("seawater_refractive_index", { index_vs_air: "n_vs_air_S35_T20" }, 400, 700),
   ],
   [
     "jerlov-1976",
@@ -129,7 +142,7 @@ const MODULES = [
     "MOREL_MARITORENA_2001",
     "Kd = Kw + chi * Chl^e for waters whose colour follows the phytoplankton.",
     "Morel & Maritorena 2001, Journal of Geophysical Research 106, 7163, Table 2",
-    () => spectral("morel_maritorena_2001_kd", { Kw_per_m: "Kw_per_m", chi: "chi", e: "e" }, 350, 700),
+    () => spectral("morel_maritorena_2001_kd", { Kw_per_m: "Kw_per_m", chi: "chi", e: "e" }, 380, 700),
   ],
   [
     "williamson-hollins-2022",
@@ -176,30 +189,26 @@ const MODULES = [
   [
     "bird-riordan-1986",
     "BIRD_RIORDAN_1986",
-    "Extraterrestrial irradiance and gas absorption bands of the clear-sky model.",
+    "Extraterrestrial irradiance and gas absorption bands of the clear-sky model, over the grid.",
     "Bird & Riordan 1986, SERI/TR-215-2436",
-    () =>
-      spectral(
-        "spctrl2_coefficients",
-        {
-          extraterrestrial_W_m2_nm: "extraterrestrial_W_m2_nm",
-          water_vapour: "water_vapour",
-          ozone: "ozone",
-          mixed_gas: "mixed_gas",
-        },
-        300,
-        4000,
-      ),
+    () => skyBands(GRID.from, GRID.to),
+  ],
+  [
+    "bird-riordan-1986-whole",
+    "BIRD_RIORDAN_1986_WHOLE",
+    "Extraterrestrial irradiance and gas absorption bands of the clear-sky model, all 122: for tests, too long to be sent.",
+    "Bird & Riordan 1986, SERI/TR-215-2436",
+    () => skyBands(300, 4000),
   ],
   [
     "mean-sensor",
     "MEAN_SENSOR",
-    "Mean and spread of the peak-normalised sensitivities of 11 anonymous cameras.",
+    "Mean of the peak-normalised sensitivities of 11 anonymous cameras, and the spread of red.",
     "averaged from sensitivities published by the Academy of Motion Picture Arts and Sciences; see tables/NOTICE-sensor.txt",
     () =>
       spectral(
         "sensor_rgb_mean",
-        { mean_R: "mean_R", mean_G: "mean_G", mean_B: "mean_B", sd_R: "sd_R", sd_G: "sd_G", sd_B: "sd_B" },
+        { mean_R: "mean_R", mean_G: "mean_G", mean_B: "mean_B", sd_R: "sd_R" },
         400,
         720,
       ),

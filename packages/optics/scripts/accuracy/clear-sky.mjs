@@ -1,4 +1,5 @@
 // The clear sky of Bird & Riordan 1986 against its published run, Kasten & Czeplak 1980 and ASTM G173.
+import { BIRD_RIORDAN_1986_WHOLE } from "#model/data/bird-riordan-1986-whole";
 import { clearSkyBands, MARITIME_ATMOSPHERE } from "#model/daylight/clear-sky-bird-riordan-1986";
 import { kastenCzeplakClearSky_W_m2 } from "#model/daylight/kasten-czeplak-1980";
 import { readCsv } from "../read-csv.mjs";
@@ -38,7 +39,7 @@ const PARTS = [
 const example = readCsv("spctrl2_worked_example");
 
 function withGlobal(zenith, air) {
-  const bands = clearSkyBands(zenith, air);
+  const bands = clearSkyBands(zenith, air, BIRD_RIORDAN_1986_WHOLE);
   const cos = Math.cos(zenith * RADIAN);
   return {
     ...bands,

@@ -1,5 +1,6 @@
 // How light fades with depth: quanta for types I to III, and energy against Paulson & Simpson 1977.
-import { clearSkyBands } from "#model/daylight/clear-sky-bird-riordan-1986";
+import { BIRD_RIORDAN_1986_WHOLE } from "#model/data/bird-riordan-1986-whole";
+import { clearSkyBands, MARITIME_ATMOSPHERE } from "#model/daylight/clear-sky-bird-riordan-1986";
 import { surfaceDaylight } from "#model/daylight/surface-daylight";
 import { interpolate } from "#model/spectrum/resample";
 import { surfaceReflectance } from "#model/surface/gregg-carder-1990";
@@ -20,7 +21,7 @@ const STEP_NM = 5;
 /** Greatest mean difference of Kd between the editions of 1968 and 1976. */
 const EDITIONS_DIFFER_BY = 0.15;
 const below = throughSurface(surfaceDaylight(SUN_DEG, 0), SUN_DEG, WIND_M_S);
-const sky = clearSkyBands(90 - SUN_DEG);
+const sky = clearSkyBands(90 - SUN_DEG, MARITIME_ATMOSPHERE, BIRD_RIORDAN_1986_WHOLE);
 const reflected = surfaceReflectance(90 - SUN_DEG, WIND_M_S);
 const throughFlat = sky.wavelength_nm.map(
   (_, i) =>

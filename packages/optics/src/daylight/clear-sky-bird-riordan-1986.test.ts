@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { column, readTable, trapezoid } from "../../../../test/support/tables.js";
+import { BIRD_RIORDAN_1986_WHOLE } from "../data/bird-riordan-1986-whole.js";
 import { clearSkyBands, MARITIME_ATMOSPHERE } from "./clear-sky-bird-riordan-1986.js";
 import { kastenCzeplakClearSky_W_m2 } from "./kasten-czeplak-1980.js";
 
@@ -37,7 +38,7 @@ const TOLERANCE = 5e-6;
 const relative = (ours: number, published: number): number => Math.abs(ours / published - 1);
 
 describe("the clear sky of Bird & Riordan 1986 (SERI/TR-215-2436)", () => {
-  const bands = clearSkyBands(ZENITH_DEG, ATMOSPHERE);
+  const bands = clearSkyBands(ZENITH_DEG, ATMOSPHERE, BIRD_RIORDAN_1986_WHOLE);
   const cosZenith = Math.cos((ZENITH_DEG * Math.PI) / 180);
 
   it("has the report's 122 bands", () => {
@@ -69,9 +70,23 @@ describe("the clear sky of Bird & Riordan 1986 (SERI/TR-215-2436)", () => {
   });
 });
 
+it("reads over the grid what it reads in all bands", () => {
+  const whole = clearSkyBands(50, MARITIME_ATMOSPHERE, BIRD_RIORDAN_1986_WHOLE);
+  const { wavelength_nm, direct_normal, diffuse_horizontal } = clearSkyBands(50);
+  const from = whole.wavelength_nm.indexOf(380);
+  const to = whole.wavelength_nm.indexOf(780) + 1;
+  expect(wavelength_nm).toEqual(whole.wavelength_nm.slice(from, to));
+  expect(direct_normal).toEqual(whole.direct_normal.slice(from, to));
+  expect(diffuse_horizontal).toEqual(whole.diffuse_horizontal.slice(from, to));
+});
+
 describe("clear maritime sky as a whole, 300 to 4000 nm", () => {
   const global_W_m2 = (elevation_deg: number): number => {
-    const { wavelength_nm, direct_normal, diffuse_horizontal } = clearSkyBands(90 - elevation_deg);
+    const { wavelength_nm, direct_normal, diffuse_horizontal } = clearSkyBands(
+      90 - elevation_deg,
+      MARITIME_ATMOSPHERE,
+      BIRD_RIORDAN_1986_WHOLE,
+    );
     const sin = Math.sin((elevation_deg * Math.PI) / 180);
     return trapezoid(
       wavelength_nm,
@@ -105,7 +120,11 @@ describe("clear maritime sky as a whole, 300 to 4000 nm", () => {
 
   it("is finite and positive at both ends of the domain", () => {
     for (const zenith of [0, 80]) {
-      const { direct_normal, diffuse_horizontal } = clearSkyBands(zenith, MARITIME_ATMOSPHERE);
+      const { direct_normal, diffuse_horizontal } = clearSkyBands(
+        zenith,
+        MARITIME_ATMOSPHERE,
+        BIRD_RIORDAN_1986_WHOLE,
+      );
       expect([...direct_normal, ...diffuse_horizontal].every((v) => Number.isFinite(v) && v >= 0)).toBe(true);
     }
   });
