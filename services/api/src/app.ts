@@ -25,17 +25,20 @@ import { descriptionRoutes } from "./routes/description.js";
 import { healthRoutes } from "./routes/health.js";
 import { problemPageRoutes } from "./routes/problem-pages.js";
 import { referenceRoutes } from "./routes/reference.js";
+import type { TracingSettings } from "./tracing-settings.js";
 
 export { defaultLimits } from "./limits.js";
 
 /**
  * The application, without a port.
  * @param logger none when left out
+ * @param tracing no traces when left out, and nothing of them is loaded
  */
 export async function createApp(
   logger?: FastifyBaseLogger,
   limits: Limits = defaultLimits,
   exposure: Exposure = defaultExposure,
+  tracing?: TracingSettings,
 ): Promise<FastifyInstance> {
   const app = Fastify({
     ...(logger === undefined ? {} : { loggerInstance: logger }),
@@ -70,6 +73,7 @@ export async function createApp(
   app.server.maxConnections = limits.connections;
   takeOnlyJson(app);
   leaveSchemasToAnswers(app);
+  if (tracing !== undefined) (await import("./plugins/tracing.js")).registerTracing(app, tracing);
   app.addHook("onRequest", (request, reply, done) => {
     reply.header("x-request-id", request.id);
     if ((request.raw.url ?? "").length <= limits.urlCharacters) done();

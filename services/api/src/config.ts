@@ -1,6 +1,7 @@
 import { defaultExposure, type Exposure } from "./exposure.js";
 import { defaultLimits, type Limits } from "./limits.js";
 import { isNetwork, isOrigin, items, oneOf, switchOf, text, wholeNumber } from "./settings.js";
+import { type TracingSettings, tracingOf } from "./tracing-settings.js";
 
 /** What the environment says of this process. */
 export interface Config {
@@ -9,6 +10,8 @@ export interface Config {
   logLevel: LogLevel;
   limits: Limits;
   exposure: Exposure;
+  /** None where traces go nowhere. */
+  tracing: TracingSettings | undefined;
   /** After SIGTERM: how long readiness is denied before new connections are, for load balancers to look away. */
   drain_ms: number;
   /** Then: how long what was asked may take to be answered before the process ends all the same. */
@@ -54,6 +57,7 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
       ),
       metrics: switchOf(env, "METRICS", defaultExposure.metrics),
     },
+    tracing: tracingOf(env),
     drain_ms: wholeNumber(env, "DRAIN_MS", 1000, 0, 600_000),
     grace_ms: wholeNumber(env, "GRACE_MS", 25_000, 0, 600_000),
   };
