@@ -2,7 +2,8 @@ import { defineConfig } from "vitest/config";
 import CountReporter from "./.ci/count-reporter.mjs";
 
 // Packages name their TypeScript under the export condition "source", so that tests run on it and never on a stale build.
-const conditions = ["source", "module", "node", "development|production"];
+// "module", which Vite adds by itself, stands for files that bundlers can read and Node often cannot.
+const conditions = ["source", "node", "development|production"];
 
 export default defineConfig({
   resolve: { conditions },
