@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { WAVELENGTHS_NM } from "../spectrum/grid.js";
-import { densityShape, FILTER_KINDS } from "./filter-kinds.js";
+import { densityShape, FILTER_BANDS, FILTER_KINDS } from "./filter-kinds.js";
 
 const at = (nm: number) => (nm - 380) / 5;
 
@@ -39,9 +39,37 @@ describe("assumed shapes of filters", () => {
     expect(new Set(densityShape("neutral"))).toEqual(new Set([1]));
   });
 
+  // A logistic edge has 1 / (1 + e) of its density one step outside and e / (1 + e) one step inside its middle.
+  it.each([
+    ["red", 580, -10, 1],
+    ["blue", 585, 12, 1],
+    ["green", 585, 12, 1],
+    // What it passes grows to both sides.
+    ["green", 480, -12, -1],
+  ] as const)("%s has an edge at %d nm, %d nm wide, that moves", (kind, edge_nm, step_nm, direction) => {
+    const { density } = FILTER_BANDS[kind];
+    for (const shift_nm of [0, 10, -10]) {
+      for (const width of [1, 1.5]) {
+        const at_nm = edge_nm + direction * shift_nm;
+        expect(density(at_nm, shift_nm, width)).toBeCloseTo(1 / 2, 3);
+        expect(density(at_nm + step_nm * width, shift_nm, width)).toBeCloseTo(Math.E / (1 + Math.E), 3);
+        expect(density(at_nm - step_nm * width, shift_nm, width)).toBeCloseTo(1 / (1 + Math.E), 3);
+      }
+    }
+  });
+
+  it("green, for lamps, passes what lies between its edges", () => {
+    const shape = densityShape("green");
+    expect(shape[at(535)]).toBeLessThan(0.02);
+    expect(shape[at(420)]).toBeGreaterThan(0.99);
+    expect(shape[at(660)]).toBeGreaterThan(0.99);
+  });
+
   it("move with the shift and widen with the width", () => {
     const moved = densityShape("magenta", { shift_nm: 20 });
     expect(WAVELENGTHS_NM[moved.indexOf(Math.max(...moved))]).toBe(560);
+    const broad = densityShape("magenta", { widthScale: 2 });
+    expect(broad[at(610)]).toBeCloseTo(Math.exp(-0.5), 12);
     const wide = densityShape("red", { widthScale: 2 });
     expect(wide[at(600)]).toBeCloseTo(densityShape("red")[at(590)], 12);
   });
