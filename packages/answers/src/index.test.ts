@@ -4,6 +4,8 @@ import * as answers from "./index.js";
 it("exports these, and nothing else", () => {
   expect(Object.keys(answers).sort()).toEqual([
     "answer",
+    "calculations",
+    "checkRequest",
     "member",
     "modelVersion",
     "nearest",
@@ -11,6 +13,7 @@ it("exports these, and nothing else", () => {
     "problem",
     "readReference",
     "references",
+    "shapeOf",
     "toJson",
   ]);
 });

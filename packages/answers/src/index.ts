@@ -1,10 +1,12 @@
 export { MODEL_VERSION as modelVersion } from "@sunfathom/planner";
 export { answer } from "./operations/answer.js";
-export type { Operation } from "./operations/operation.js";
+export { calculations, type OperationName } from "./operations/calculations.js";
 export type { Answered, Refused } from "./operations/outcome.js";
-export { type OperationName, operations } from "./operations/table.js";
+export { type Operation, operations } from "./operations/table.js";
 export { problem } from "./problem/problem.js";
 export { type Reference, readReference, references } from "./reference/table.js";
+export { shapeOf } from "./shape/shape.js";
 export { toJson } from "./shape/to-json.js";
+export { checkRequest } from "./validate/check-request.js";
 export { nearest } from "./validate/nearest.js";
 export { member } from "./validate/pointer.js";

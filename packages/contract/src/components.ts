@@ -1,6 +1,10 @@
 import type { z } from "zod/v3";
 import { ErrorMeaning, ProblemPage } from "./problem/page.js";
 import { FieldError, problemSchemas } from "./problem/problem.js";
+import * as quizAnswers from "./quiz/answers.js";
+import * as quizItems from "./quiz/items.js";
+import { QtiVersion, QuizPackageRequest } from "./quiz/package.js";
+import { QuizLanguage, QuizLevel, QuizTemplate, QuizUnits } from "./quiz/paper-request.js";
 import * as reference from "./reference/reference.js";
 import * as attenuation from "./result/attenuation.js";
 import * as cardFit from "./result/card-fit.js";
@@ -75,6 +79,14 @@ const all: Record<string, z.ZodTypeAny> = {
   ...filterMounting,
   ...mountingParts,
   ...reference,
+  ...quizItems,
+  ...quizAnswers,
+  QtiVersion,
+  QuizPackageRequest,
+  QuizLevel,
+  QuizUnits,
+  QuizLanguage,
+  QuizTemplate,
   Health,
   FieldError,
   ErrorMeaning,

@@ -12,6 +12,12 @@ export {
 export { type FieldErrorCode, fieldErrorCodes, maxErrors } from "./problem/error-codes.js";
 export { problemPage } from "./problem/page.js";
 export { type FieldError, type Problem, problemComponent } from "./problem/problem.js";
+export type { QuizAnswersRequest, QuizMarks } from "./quiz/answers.js";
+export { quizErrorCodes } from "./quiz/error-codes.js";
+export { quizAnswersExamples, quizItemsExamples, quizPackageExamples } from "./quiz/examples.js";
+export type { QuizItemsRequest, QuizPaper } from "./quiz/items.js";
+export type { QuizPackageRequest } from "./quiz/package.js";
+export * from "./quiz/values.js";
 export type { FilterKindInfo, ModelInfo, WaterTypeInfo } from "./reference/reference.js";
 export type { AttenuationAnswer } from "./result/attenuation.js";
 export type { ColourRecoveryAnswer } from "./result/colour-recovery.js";

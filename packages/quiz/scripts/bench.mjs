@@ -59,7 +59,12 @@ globalThis.gc?.();
 const before = process.memoryUsage().rss;
 let bytes = 0;
 const took = ms(() => {
-  for (const chunk of packageZip(items, { version: "3.0", language: "en", title: "Underwater colour" }))
+  for (const chunk of packageZip(items, {
+    version: "3.0",
+    language: "en",
+    title: "Underwater colour",
+    keys: true,
+  }))
     bytes += chunk.length;
 });
 const grown = (process.memoryUsage().rss - before) / 1e6;

@@ -14,7 +14,12 @@ const items = LEVELS.flatMap((level) =>
   itemsFor({ seed: "play", level, count: PER_LEVEL, units: "metric", language: "en" }),
 ).map((item, i) => ({ ...item, id: `q${i + 1}` }));
 const files = new Map();
-for (const { path, content } of packageFiles(items, { version: "3.0", language: "en", title: "play" })) {
+for (const { path, content } of packageFiles(items, {
+  version: "3.0",
+  language: "en",
+  title: "play",
+  keys: true,
+})) {
   files.set(path, content);
 }
 

@@ -20,14 +20,17 @@ import { registerRateLimit } from "./plugins/rate-limit.js";
 import { registerSwagger } from "./plugins/swagger.js";
 import { registerSwaggerUi } from "./plugins/swagger-ui.js";
 import { registerUnderPressure } from "./plugins/under-pressure.js";
+import { defaultQuizSettings, type QuizSettings } from "./quiz-settings.js";
 import { calculationRoutes } from "./routes/calculations.js";
 import { descriptionRoutes } from "./routes/description.js";
 import { healthRoutes } from "./routes/health.js";
 import { problemPageRoutes } from "./routes/problem-pages.js";
+import { quizRoutes } from "./routes/quiz/routes.js";
 import { referenceRoutes } from "./routes/reference.js";
 import type { TracingSettings } from "./tracing-settings.js";
 
 export { defaultLimits } from "./limits.js";
+export { defaultQuizSettings } from "./quiz-settings.js";
 
 /**
  * The application, without a port.
@@ -39,6 +42,7 @@ export async function createApp(
   limits: Limits = defaultLimits,
   exposure: Exposure = defaultExposure,
   tracing?: TracingSettings,
+  quiz: QuizSettings = defaultQuizSettings,
 ): Promise<FastifyInstance> {
   const app = Fastify({
     ...(logger === undefined ? {} : { loggerInstance: logger }),
@@ -100,6 +104,7 @@ export async function createApp(
   await registerSwaggerUi(app);
   calculationRoutes(app);
   referenceRoutes(app);
+  quizRoutes(app, quiz);
   healthRoutes(app);
   problemPageRoutes(app);
   descriptionRoutes(app);

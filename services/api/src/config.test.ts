@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { readConfig } from "./config.js";
 import { defaultLimits } from "./limits.js";
+import { defaultQuizSettings } from "./quiz-settings.js";
 
 describe("the configuration", () => {
   it("has defaults that keep the service to this machine", () => {
@@ -10,6 +11,7 @@ describe("the configuration", () => {
       logLevel: "info",
       limits: defaultLimits,
       exposure: { corsOrigins: [], trustedProxies: [], metrics: true },
+      quiz: defaultQuizSettings,
       drain_ms: 1000,
       grace_ms: 25_000,
     });
@@ -27,6 +29,7 @@ describe("the configuration", () => {
       CORS_ORIGINS: "https://shop.example, http://localhost:3000",
       TRUST_PROXY: "loopback,10.0.0.0/8, 2001:db8::/32",
       METRICS: "off",
+      QUIZ_TOKEN_LIFETIME_S: "3600",
       DRAIN_MS: "0",
       GRACE_MS: "100",
       OTHER: "x",
@@ -47,6 +50,7 @@ describe("the configuration", () => {
         trustedProxies: ["loopback", "10.0.0.0/8", "2001:db8::/32"],
         metrics: false,
       },
+      quiz: { keyring: undefined, tokenLifetime_s: 3600, instructorKey: undefined },
       drain_ms: 0,
       grace_ms: 100,
     });
@@ -77,6 +81,8 @@ describe("the configuration", () => {
     ["TRUST_PROXY", "10.0.0.0/33"],
     ["TRUST_PROXY", "10.0.0.0/8/8"],
     ["METRICS", "yes"],
+    ["QUIZ_TOKEN_LIFETIME_S", "59"],
+    ["QUIZ_TOKEN_LIFETIME_S", "1h"],
     ["DRAIN_MS", "1s"],
     ["GRACE_MS", "1e3"],
   ])("refuses %s=%j by name", (name, value) => {

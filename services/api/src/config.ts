@@ -1,5 +1,6 @@
 import { defaultExposure, type Exposure } from "./exposure.js";
 import { defaultLimits, type Limits } from "./limits.js";
+import { type QuizSettings, quizSettingsOf } from "./quiz-settings.js";
 import { isNetwork, isOrigin, items, oneOf, switchOf, text, wholeNumber } from "./settings.js";
 import { type TracingSettings, tracingOf } from "./tracing-settings.js";
 
@@ -12,6 +13,7 @@ export interface Config {
   exposure: Exposure;
   /** None where traces go nowhere. */
   tracing: TracingSettings | undefined;
+  quiz: QuizSettings;
   /** After SIGTERM: how long readiness is denied before new connections are, for load balancers to look away. */
   drain_ms: number;
   /** Then: how long what was asked may take to be answered before the process ends all the same. */
@@ -58,6 +60,7 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
       metrics: switchOf(env, "METRICS", defaultExposure.metrics),
     },
     tracing: tracingOf(env),
+    quiz: quizSettingsOf(env),
     drain_ms: wholeNumber(env, "DRAIN_MS", 1000, 0, 600_000),
     grace_ms: wholeNumber(env, "GRACE_MS", 25_000, 0, 600_000),
   };

@@ -1,6 +1,6 @@
 import { isIP } from "node:net";
 
-type Environment = Readonly<Record<string, string | undefined>>;
+export type Environment = Readonly<Record<string, string | undefined>>;
 
 /** The text of a variable. @throws Error that names it where it does not have the form */
 export function text(
@@ -12,6 +12,13 @@ export function text(
 ): string {
   const value = env[name] ?? fallback;
   if (!form.test(value)) throw bad(name, value, allowed);
+  return value;
+}
+
+/** A text that no message may repeat; undefined where the variable is not there. @throws Error that names the variable */
+export function secret(env: Environment, name: string, form: RegExp, allowed: string): string | undefined {
+  const value = env[name];
+  if (value !== undefined && !form.test(value)) throw new Error(`${name} must be ${allowed}.`);
   return value;
 }
 

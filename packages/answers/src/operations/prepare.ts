@@ -1,10 +1,12 @@
-import type { ComponentName, FieldError } from "@sunfathom/contract";
+import type { AnswerName, FieldError } from "@sunfathom/contract";
 import { type AnswerParts, MODEL_VERSION, SceneProblem } from "@sunfathom/planner";
+import { otherModel } from "../problem/other-model.js";
 import { outsideTheModel } from "../problem/outside-the-model.js";
-import { invalidScene, problem } from "../problem/problem.js";
+import { invalidScene } from "../problem/problem.js";
 import type { Canonical, SceneKind } from "../scene/scene-kind.js";
-import { shapeOf } from "../shape/shape.js";
+import { shapeOfAnswer } from "../shape/shape.js";
 import { checkScene } from "../validate/check-scene.js";
+import { checkOfScene } from "../validate/checker.js";
 import type { Answered, Ready, Refused } from "./outcome.js";
 
 /** What every kind of scene can ask for. */
@@ -14,7 +16,7 @@ interface Asked {
 
 /** What works out an answer, and the component of the contract that it keeps. */
 interface Work<Own> {
-  answer: ComponentName;
+  answer: AnswerName;
   plan: (scene: Own) => AnswerParts;
 }
 
@@ -24,18 +26,15 @@ interface Work<Own> {
  * @param found errors that reading the request has already met
  */
 export function prepare<Wire extends Asked, Own extends object>(
-  kind: SceneKind<Wire, Own, string>,
+  kind: SceneKind<Wire, Own>,
   work: Work<Own>,
   raw: unknown,
   found: readonly FieldError[],
 ): Ready | Refused {
-  const checked = checkScene(kind, raw, found);
+  const checked = checkScene({ check: checkOfScene(kind.component), rules: kind.rules }, raw, found);
   if ("findings" in checked) return { status: "problem", problem: invalidScene(checked.findings) };
-  const expected = checked.scene.expect_model_version;
-  if (expected !== undefined && expected !== MODEL_VERSION) {
-    const detail = `The request expects version ${expected} of the model; this one is ${MODEL_VERSION}.`;
-    return { status: "problem", problem: problem("model_version_mismatch", detail) };
-  }
+  const mismatch = otherModel(checked.scene.expect_model_version);
+  if (mismatch !== undefined) return { status: "problem", problem: mismatch };
   const canonical = kind.canonical(checked.scene);
   const text = JSON.stringify({ ...canonical.scene, assumed: canonical.assumed });
   const asAsked = (field: string) => kind.asAsked(field, checked.scene);
@@ -51,7 +50,7 @@ function compute<Own extends object>(
   try {
     const { sources, ...result } = plan(scene);
     const whole = { scene: { ...scene, assumed }, ...result, model: { version: MODEL_VERSION, sources } };
-    return { status: "ok", body: shapeOf(answer)(whole) as object, canonical };
+    return { status: "ok", body: shapeOfAnswer(answer)(whole) as object, canonical };
   } catch (error) {
     if (error instanceof SceneProblem) return { status: "problem", problem: outsideTheModel(error, asAsked) };
     throw error;

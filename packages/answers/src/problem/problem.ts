@@ -21,10 +21,15 @@ export function problem(code: ProblemCode, detail: string, errors?: readonly Fie
 }
 
 /** The problem of a scene that is not valid. */
-export function invalidScene({ errors, count }: Findings): Problem {
+export function invalidScene(findings: Findings): Problem {
+  return invalid("invalid_scene", findings);
+}
+
+/** The problem of a body that is not valid. */
+export function invalid(code: "invalid_scene" | "invalid_request", { errors, count }: Findings): Problem {
   const [first] = errors;
   const where = first === undefined || first.pointer === "" ? "" : `${first.pointer}: `;
   const more = count === 1 ? "" : ` And ${count - 1} more.`;
   const unlisted = count > errors.length ? ` Only the first ${errors.length} are listed.` : "";
-  return problem("invalid_scene", `${where}${first?.message}${more}${unlisted}`, errors);
+  return problem(code, `${where}${first?.message}${more}${unlisted}`, errors);
 }

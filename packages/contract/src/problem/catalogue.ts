@@ -16,6 +16,12 @@ export const problemKinds = {
     explanation:
       "`errors` names every field that is wrong, what is allowed there and, for a misspelt name, the nearest right one.",
   },
+  invalid_request: {
+    status: 400,
+    title: "The request is not valid.",
+    explanation:
+      "`errors` names every field that is wrong, what is allowed there and, for a misspelt name, the nearest right one.",
+  },
   invalid_query: {
     status: 400,
     title: "The query string is not valid.",
@@ -32,6 +38,18 @@ export const problemKinds = {
     explanation:
       "Check the request line, the escapes in the path (`%` and two hexadecimal digits) and the headers.",
   },
+  unauthorized: {
+    status: 401,
+    title: "The instructor's key is missing or wrong.",
+    explanation:
+      "Packages with keys are for instructors: send `Authorization: Bearer` and the key that the service was configured with.",
+  },
+  keys_not_offered: {
+    status: 403,
+    title: "This service gives no packages with keys.",
+    explanation:
+      "Whoever runs it has configured no instructor's key. Ask for a package without keys, or have `INSTRUCTOR_KEY` set.",
+  },
   not_found: {
     status: 404,
     title: "There is nothing at this path.",
@@ -45,7 +63,8 @@ export const problemKinds = {
   not_acceptable: {
     status: 406,
     title: "The answer has no form that the caller takes.",
-    explanation: "Answers are `application/json`: let the `Accept` header include it, or leave it out.",
+    explanation:
+      "Answers are `application/json`, packages of questions `application/zip`: let the `Accept` header include it, or leave it out.",
   },
   request_timeout: {
     status: 408,
@@ -57,6 +76,12 @@ export const problemKinds = {
     title: "The model has another version.",
     explanation:
       "The request asked for an answer of one version of the model with `expect_model_version`, and the service runs another. Leave the field out to take the answer as it is now.",
+  },
+  questions_changed: {
+    status: 409,
+    title: "The questions have changed.",
+    explanation:
+      "The token's paper was made with another version of the model or of the texts, which the service no longer has. Ask for a new paper.",
   },
   body_too_large: {
     status: 413,
@@ -78,6 +103,28 @@ export const problemKinds = {
     status: 422,
     title: "The scene is valid, but outside what the model can answer.",
     explanation: "`errors` names the fields that lead outside the model, and how far it reaches.",
+  },
+  paper_not_possible: {
+    status: 422,
+    title: "The request is valid, but no such paper can be made.",
+    explanation:
+      "`errors` says which kinds of question are not asked at this level, or that there are too few questions.",
+  },
+  responses_do_not_fit: {
+    status: 422,
+    title: "The answers do not fit the paper.",
+    explanation:
+      "`errors` names the answer that the paper has no question for, or that its question does not take.",
+  },
+  token_refused: {
+    status: 422,
+    title: "The token is not one of this service, or was altered.",
+    explanation: "Send the token as `/v1/quiz-items` gave it. A token ends when its key is taken out of use.",
+  },
+  token_expired: {
+    status: 422,
+    title: "The token has expired.",
+    explanation: "Answers are marked until `expires`, as `/v1/quiz-items` said. Ask for a new paper.",
   },
   headers_too_large: {
     status: 431,

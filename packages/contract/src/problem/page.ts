@@ -1,6 +1,7 @@
 import { z } from "zod/v3";
 import { list, text } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
+import { quizErrorCodes } from "../quiz/error-codes.js";
 import { sceneRules } from "../rules/all.js";
 import { mountingRules } from "../rules/mounting.js";
 import { type ProblemCode, problemKinds, problemType } from "./catalogue.js";
@@ -50,22 +51,33 @@ export type ProblemPage = z.infer<typeof ProblemPage>;
 /** The page of one kind of problem. */
 export function problemPage(code: ProblemCode): ProblemPage {
   const { title, status, explanation } = problemKinds[code];
+  const errors = meanings(code);
   return {
     type: problemType(code),
     code,
     title,
     status,
     explanation,
-    ...(code === "invalid_scene" ? { errors: errorMeanings() } : {}),
+    ...(errors.length > 0 ? { errors } : {}),
   };
 }
 
-function errorMeanings() {
-  return [
-    ...Object.entries(fieldErrorCodes).map(([name, meaning]) => ({ code: name, meaning })),
-    ...[...sceneRules, ...mountingRules].map(({ code, says }) => ({
-      code,
-      meaning: `A rule between fields is broken: ${says}`,
-    })),
-  ];
+type Meaning = z.infer<typeof ErrorMeaning>;
+
+function meanings(code: ProblemCode): Meaning[] {
+  if (code === "invalid_scene") return [...listed(fieldErrorCodes), ...ruleMeanings()];
+  if (code === "invalid_request") return listed(fieldErrorCodes);
+  const ofQuiz: Partial<Record<ProblemCode, Readonly<Record<string, string>>>> = quizErrorCodes;
+  return listed(ofQuiz[code] ?? {});
+}
+
+function listed(codes: Readonly<Record<string, string>>): Meaning[] {
+  return Object.entries(codes).map(([code, meaning]) => ({ code, meaning }));
+}
+
+function ruleMeanings(): Meaning[] {
+  return [...sceneRules, ...mountingRules].map(({ code, says }) => ({
+    code,
+    meaning: `A rule between fields is broken: ${says}`,
+  }));
 }

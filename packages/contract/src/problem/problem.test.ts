@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { components } from "../components.js";
 import { componentSchemas } from "../json-schema/convert.js";
+import { quizErrorCodes } from "../quiz/error-codes.js";
 import { sceneRules } from "../rules/all.js";
 import { mountingRules } from "../rules/mounting.js";
 import { problemCodes, problemKinds, problemType } from "./catalogue.js";
@@ -11,7 +12,7 @@ const schemas = componentSchemas(components);
 
 describe("the catalogue of problems", () => {
   it("counts what it holds, so that none comes or goes unseen", () => {
-    expect(problemCodes).toHaveLength(17);
+    expect(problemCodes).toHaveLength(25);
     expect(Object.keys(fieldErrorCodes)).toHaveLength(14);
     expect(sceneRules).toHaveLength(29);
     expect(mountingRules).toHaveLength(4);
@@ -46,6 +47,7 @@ describe("the catalogue of problems", () => {
     const codes = [
       ...Object.keys(fieldErrorCodes),
       ...[...sceneRules, ...mountingRules].map(({ code }) => code),
+      ...Object.values(quizErrorCodes).flatMap((codes) => Object.keys(codes)),
     ];
     expect(new Set(codes).size).toBe(codes.length);
   });

@@ -8,7 +8,7 @@ export const FieldError = z
   .object({
     pointer: text({
       description:
-        "JSON pointer (RFC 6901) to what is wrong; empty for the scene as a whole. For a query string, `/` and the name.",
+        "JSON pointer (RFC 6901) to what is wrong; empty for the body as a whole. For a query string, `/` and the name.",
       example: "/dept_m",
     }),
     code: text({ description: "Stable code, for programs and translations.", example: "unknown_field" }),
@@ -33,7 +33,17 @@ const exampleErrors: FieldError[] = [
 ];
 
 /** Problems that carry `errors`. */
-const withErrors: readonly ProblemCode[] = ["invalid_scene", "invalid_query", "outside_the_model"];
+const withErrors: readonly ProblemCode[] = [
+  "invalid_scene",
+  "invalid_request",
+  "invalid_query",
+  "outside_the_model",
+  "questions_changed",
+  "paper_not_possible",
+  "responses_do_not_fit",
+  "token_refused",
+  "token_expired",
+];
 
 function constant<T extends string | number>(value: T, description: string) {
   return annotate(z.literal(value).describe(description), { examples: [value] });

@@ -4,13 +4,13 @@ import { QuizProblem } from "../quiz-problem.js";
 /** What a learner answered: the one field that goes with the question's interaction. */
 export interface Response {
   /** Ids of the options chosen; one for a single choice. */
-  choices?: readonly string[];
+  choices?: readonly string[] | undefined;
   /** A numeric answer, in the unit asked for. */
-  number?: number;
+  number?: number | undefined;
   /** Ids of all entries, the first at the top. */
-  order?: readonly string[];
+  order?: readonly string[] | undefined;
   /** Partners found; each left-hand entry at most once. */
-  pairs?: readonly Pair[];
+  pairs?: readonly Pair[] | undefined;
 }
 
 const malformed = (field: keyof Response, message: string): QuizProblem =>

@@ -13,16 +13,17 @@ export interface ItemDocument {
   xml: string;
 }
 
-/** @param picture path of the picture's file from the item's, where it has one. */
-export function itemXml(
-  item: Item,
-  {
-    version,
-    say,
-    language,
-    picture,
-  }: { version: QtiVersion; say: Catalogue; language: string; picture?: string },
-): ItemDocument {
+interface ItemOptions {
+  version: QtiVersion;
+  say: Catalogue;
+  language: string;
+  /** Path of the picture's file from the item's, where it has one. */
+  picture?: string;
+  /** Without them a platform shows the question and takes its response, and cannot mark it. */
+  keys: boolean;
+}
+
+export function itemXml(item: Item, { version, say, language, picture, keys }: ItemOptions): ItemDocument {
   const identifier = `${item.id}-${item.template.replaceAll("_", "-")}`;
   const title = `${item.id}: ${item.template.replaceAll("_", " ")}`;
   const parts = interactionOf(item, { right: say.common.right, wrong: say.common.wrongNumber });
@@ -40,30 +41,28 @@ export function itemXml(
     const paragraphs = [p(content), ...(parts.manyFeedback ? [] : solution.map(p))];
     return modal(id, version, paragraphs);
   });
+  const feedbackOutcome = el("outcomeDeclaration", {
+    identifier: FEEDBACK,
+    cardinality: parts.manyFeedback ? "multiple" : "single",
+    baseType: "identifier",
+  });
   const root = el(
     "assessmentItem",
     { identifier, title, adaptive: "false", timeDependent: "false", "xml:lang": language },
-    parts.declaration,
-    el(
-      "outcomeDeclaration",
-      {
-        identifier: SCORE,
-        cardinality: "single",
-        baseType: "float",
-        ...(version === "3.0" ? { normalMaximum: 1 } : {}),
-      },
-      el("defaultValue", {}, el("value", {}, text("0"))),
-    ),
-    el("outcomeDeclaration", {
-      identifier: FEEDBACK,
-      cardinality: parts.manyFeedback ? "multiple" : "single",
-      baseType: "identifier",
-    }),
-    body,
-    parts.processing,
-    ...feedback,
+    ...(keys
+      ? [parts.declaration, scoreOutcome(version), feedbackOutcome, body, parts.processing, ...feedback]
+      : [{ ...parts.declaration, children: [] }, scoreOutcome(version), body]),
   );
   return { identifier, title, xml: xml(inVersion(root, version)) };
+}
+
+function scoreOutcome(version: QtiVersion): Element {
+  const attributes = { identifier: SCORE, cardinality: "single", baseType: "float" };
+  return el(
+    "outcomeDeclaration",
+    { ...attributes, ...(version === "3.0" ? { normalMaximum: 1 } : {}) },
+    el("defaultValue", {}, el("value", {}, text("0"))),
+  );
 }
 
 /** In version 3.0 feedback has a body of its own. */

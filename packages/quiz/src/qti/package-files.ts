@@ -42,12 +42,16 @@ export interface PackageOptions {
   version: QtiVersion;
   language: Language;
   title: string;
+  /** Whether keys, feedback and solutions are in it, so that a platform can mark by itself. */
+  keys: boolean;
+  /** Further files to put beside the questions. */
+  beside?: readonly PackageFile[];
 }
 
 /** One file after the other, so that no more than one item's markup is held at a time. */
 export function* packageFiles(
   items: readonly Item[],
-  { version, language, title }: PackageOptions,
+  { version, language, title, keys, beside = [] }: PackageOptions,
 ): Generator<PackageFile> {
   const say = CATALOGUES[language];
   const resources: Resource[] = [];
@@ -57,6 +61,7 @@ export function* packageFiles(
       version,
       say,
       language,
+      keys,
       ...(picture ? { picture: `../assets/${picture}` } : {}),
     });
     const href = `items/${item.id}.xml`;
@@ -66,7 +71,9 @@ export function* packageFiles(
     resources.push({ identifier: document.identifier, href, files: asset ? [asset] : [] });
   }
   yield { path: TEST_PATH, content: testXml(resources, version, title) };
-  yield { path: "imsmanifest.xml", content: manifestXml(resources, version) };
+  yield* beside;
+  const further = beside.map(({ path }) => path);
+  yield { path: "imsmanifest.xml", content: manifestXml(resources, further, version) };
 }
 
 function testXml(resources: readonly Resource[], version: QtiVersion, title: string): string {
@@ -86,7 +93,11 @@ function testXml(resources: readonly Resource[], version: QtiVersion, title: str
   return xml(inVersion(root, version));
 }
 
-function manifestXml(resources: readonly Resource[], version: QtiVersion): string {
+function manifestXml(
+  resources: readonly Resource[],
+  further: readonly string[],
+  version: QtiVersion,
+): string {
   const profile = PROFILE[version];
   const file = (href: string): Element => el("file", { href });
   return xml(
@@ -116,6 +127,9 @@ function manifestXml(resources: readonly Resource[], version: QtiVersion): strin
         ),
         ...resources.map(({ identifier, href, files }) =>
           el("resource", { identifier, type: profile.item, href }, file(href), ...files.map(file)),
+        ),
+        ...further.map((href, i) =>
+          el("resource", { identifier: `beside${i + 1}`, type: "webcontent", href }, file(href)),
         ),
       ),
     ),

@@ -2,7 +2,7 @@ import type { FastifyInstance } from "fastify";
 import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
-import { acceptsJson } from "./accept.js";
+import { accepts } from "./accept.js";
 
 // RFC 9110, section 12.5.1.
 describe("an Accept header", () => {
@@ -35,8 +35,14 @@ describe("an Accept header", () => {
     ["  ", true],
     ["*/*;q=0.5", true],
   ])("of %j takes JSON: %s", (accept, takes) => {
-    expect(acceptsJson(accept)).toBe(takes);
+    expect(accepts(accept, "application/json")).toBe(takes);
   });
+});
+
+it("that takes a zip may take no JSON, and the other way round", () => {
+  expect(accepts("application/zip", "application/zip")).toBe(true);
+  expect(accepts("application/json", "application/zip")).toBe(false);
+  expect(accepts("application/*, application/zip;q=0", "application/zip")).toBe(false);
 });
 
 describe("a caller who takes no JSON", () => {

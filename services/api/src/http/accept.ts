@@ -1,17 +1,19 @@
-/** From least to most specific. */
-const ranges = ["*/*", "application/*", "application/json"];
+/** What answers come in. */
+export type MediaType = "application/json" | "application/zip";
 
 /**
- * Whether an `Accept` header takes JSON (RFC 9110, section 12.5.1): the most specific range that fits decides, and a
+ * Whether an `Accept` header takes a media type (RFC 9110, section 12.5.1): the most specific range that fits decides, and a
  * weight of 0 refuses. No header takes everything; parameters of a range other than its weight are not looked at.
  */
-export function acceptsJson(accept: string | undefined): boolean {
+export function accepts(accept: string | undefined, type: MediaType): boolean {
   if (accept === undefined || accept.trim() === "" || accept === "*/*") return true;
+  // From least to most specific.
+  const ranges = ["*/*", "application/*", type];
   let takes = false;
   let rank = -1;
   for (const range of accept.toLowerCase().split(",")) {
-    const [type = "", ...parameters] = range.split(";").map((part) => part.trim());
-    const found = ranges.indexOf(type);
+    const [given = "", ...parameters] = range.split(";").map((part) => part.trim());
+    const found = ranges.indexOf(given);
     if (found === -1 || found < rank) continue;
     const welcome = !parameters.some((parameter) => /^q=0(\.0{0,3})?$/.test(parameter));
     takes = found === rank ? takes || welcome : welcome;

@@ -33,7 +33,7 @@ const refusals: Readonly<Record<string, { code: ProblemCode; detail: string }>> 
 /** Turns an error into a problem. What is not the caller's doing is logged, and says nothing of the inside. */
 export function handleError(error: FastifyError, request: FastifyRequest, reply: FastifyReply): void {
   if (error instanceof RepeatedField) {
-    sendProblem(reply, error.problem());
+    sendProblem(reply, error.problem(request.routeOptions.config.refusesBodyAs ?? "invalid_scene"));
     return;
   }
   const refusal = refusals[error.code] ?? refusalOf(error.statusCode);

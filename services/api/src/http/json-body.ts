@@ -4,6 +4,16 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { repeatedName } from "./repeated-name.js";
 import { sendPlainProblem } from "./send-problem.js";
 
+/** What a body that is not valid is refused as. */
+type BodyRefusal = "invalid_scene" | "invalid_request";
+
+declare module "fastify" {
+  interface FastifyContextConfig {
+    /** `invalid_scene` when left out. */
+    refusesBodyAs?: BodyRefusal;
+  }
+}
+
 export const notUtf8 = "ERR_ENCODING_INVALID_ENCODED_DATA";
 
 /** A name that stands twice in an object of the body. */
@@ -12,11 +22,11 @@ export class RepeatedField extends Error {
     super(`${pointer} is repeated`);
   }
 
-  problem(): Problem {
+  problem(refusal: BodyRefusal): Problem {
     const code: FieldErrorCode = "repeated_field";
     const message = "The name stands twice in its object.";
     const error = { pointer: this.pointer, code, message, allowed: "each name once" };
-    return problem("invalid_scene", `${this.pointer}: ${message}`, [error]);
+    return problem(refusal, `${this.pointer}: ${message}`, [error]);
   }
 }
 

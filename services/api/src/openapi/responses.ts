@@ -46,6 +46,7 @@ const retryAfter: Header = { type: "string", description: "Seconds after which t
 
 /** Headers that a kind of problem brings. */
 const headersOf: Partial<Record<ProblemCode, Record<string, Header>>> = {
+  unauthorized: { "WWW-Authenticate": { type: "string", description: "How to bring the key." } },
   method_not_allowed: { Allow: { type: "string", description: "The methods that the path takes." } },
   unsupported_media_type: {
     Accept: { type: "string", description: "The media type that is understood." },
@@ -121,6 +122,55 @@ const exampleErrors: Partial<Record<ProblemCode, FieldError[]>> = {
       message: "There is no field dept_m.",
       allowed: "depth_m",
       did_you_mean: "depth_m",
+    },
+  ],
+  invalid_request: [
+    {
+      pointer: "/count",
+      code: "out_of_range",
+      message: "0 is too little.",
+      allowed: "a whole number, 1 to 200",
+    },
+  ],
+  paper_not_possible: [
+    {
+      pointer: "/templates/0",
+      code: "template_not_at_level",
+      message: "mired_shift is not asked at this level, only at: expert.",
+      allowed: "kinds of question that this level has",
+    },
+  ],
+  responses_do_not_fit: [
+    {
+      pointer: "/responses/0/item",
+      code: "item_unknown",
+      message: 'The paper has no question "q99".',
+      allowed: "ids of the paper's questions",
+    },
+  ],
+  token_refused: [
+    {
+      pointer: "/token",
+      code: "token_refused",
+      message: "This token was altered, or sealed with another key.",
+      allowed: "a token as /v1/quiz-items gave it",
+    },
+  ],
+  token_expired: [
+    {
+      pointer: "/token",
+      code: "token_expired",
+      message: "This token expired at 2026-05-12T09:30:00.000Z.",
+      allowed: "a token that has not expired",
+    },
+  ],
+  questions_changed: [
+    {
+      pointer: "/token",
+      code: "questions_changed",
+      message:
+        "The questions were made with model version 0123456789ab, which is no longer in use. Ask for a new paper.",
+      allowed: "a token of a paper that is made today",
     },
   ],
   invalid_query: [

@@ -1,6 +1,7 @@
 import swagger from "@fastify/swagger";
 import type { FastifyInstance } from "fastify";
 import { finish } from "../openapi/finish.js";
+import { instructorScheme } from "../openapi/quiz.js";
 
 /**
  * Writes the OpenAPI description from the routes' schemas, so that it cannot say anything else than they do.
@@ -25,9 +26,22 @@ export async function registerSwagger(app: FastifyInstance): Promise<void> {
           name: "Calculations",
           description: "Answers to a scene. Safe by POST as by GET: nothing is stored.",
         },
+        {
+          name: "Quiz",
+          description: "Questions for courses: drawn, marked, and packed for learning platforms.",
+        },
         { name: "Reference data", description: "What a scene can name, and what the model is made of." },
         { name: "Service", description: "The state of the service, and what its problems mean." },
       ],
+      components: {
+        securitySchemes: {
+          [instructorScheme]: {
+            type: "http",
+            scheme: "bearer",
+            description: "The instructor's key, as whoever runs the service has set it.",
+          },
+        },
+      },
     },
     // The component's own name, which is its $id.
     refResolver: { buildLocalReference: (json, _, __, index) => String(json["$id"] ?? `def-${index}`) },

@@ -1,0 +1,24 @@
+import type { ComponentName, Problem } from "@sunfathom/contract";
+import { otherModel } from "../problem/other-model.js";
+import { invalid } from "../problem/problem.js";
+import { checkScene } from "./check-scene.js";
+import { checkOf } from "./checker.js";
+
+/**
+ * Checks the body of a request that is no scene, and that it expects no other model.
+ * @param component that it must keep: the schema of a `Wire`
+ */
+export function checkRequest<Wire extends object>(
+  component: ComponentName,
+  raw: unknown,
+): { request: Wire } | { problem: Problem } {
+  const checked = checkScene<Wire>({ check: checkOf(component), rules: [] }, raw, []);
+  if ("findings" in checked) return { problem: invalid("invalid_request", checked.findings) };
+  const mismatch = otherModel(expectedBy(checked.scene));
+  return mismatch === undefined ? { request: checked.scene } : { problem: mismatch };
+}
+
+/** Some requests take `expect_model_version`, which is text then. */
+function expectedBy(request: object): string | undefined {
+  return "expect_model_version" in request ? String(request.expect_model_version) : undefined;
+}

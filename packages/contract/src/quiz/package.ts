@@ -1,0 +1,38 @@
+import { z } from "zod/v3";
+import { choice, flag, text } from "../field/choice.js";
+import { withOptional } from "../field/optional.js";
+import { optionalPaperFields, paperFields } from "./paper-request.js";
+import { qtiVersions } from "./values.js";
+
+export const QtiVersion = z
+  .enum(qtiVersions)
+  .describe("Version of Question and Test Interoperability (1EdTech): 3.0, or 2.1 for older platforms.");
+
+const mayBeLeftOut = {
+  ...optionalPaperFields,
+  version: choice(QtiVersion, {
+    description: "Version of the standard.",
+    example: "2.1",
+    default: "3.0",
+  }),
+  with_keys: flag({
+    description:
+      "Whether the package holds keys, feedback and solutions, so that a platform can mark by itself; for that the instructor's key is needed. Without them `paper.json` in the package has the token that `/v1/quiz-answers` takes.",
+    example: true,
+    default: false,
+  }),
+};
+
+export const QuizPackageRequest = z
+  .object({
+    ...paperFields,
+    title: text({
+      description: "Title of the paper, as a platform shows it.",
+      example: "Colour under water",
+      maxLength: 120,
+    }),
+    ...withOptional(mayBeLeftOut, Object.keys(mayBeLeftOut) as (keyof typeof mayBeLeftOut)[]),
+  })
+  .strict()
+  .describe("A paper to be packed. Level, count and title are needed.");
+export type QuizPackageRequest = z.infer<typeof QuizPackageRequest>;

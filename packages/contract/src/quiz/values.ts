@@ -1,0 +1,68 @@
+// The names that requests for questions and their answers can take. Plain data, without zod. That they are those of
+// packages/quiz is held by a test beside the service's routes.
+
+export const quizLevels = ["beginner", "working", "expert"] as const;
+
+export const quizUnits = ["metric", "metric_and_imperial"] as const;
+
+export const quizLanguages = ["en"] as const;
+
+export const quizTopics = [
+  "light",
+  "filter",
+  "exposure",
+  "balance",
+  "lamps",
+  "grading",
+  "mounting",
+  "safety",
+] as const;
+
+export const quizInteractions = [
+  "single_choice",
+  "multiple_choice",
+  "numeric",
+  "ordering",
+  "matching",
+] as const;
+
+/** Every kind of question, along the road of light. */
+export const quizTemplates = [
+  "colour_order",
+  "red_left",
+  "percent_to_stops",
+  "spectrum_most_left",
+  "red_reach",
+  "filter_for_water",
+  "density_to_stops",
+  "densities_stack",
+  "density_match",
+  "density_to_even_out",
+  "pay_with_iso",
+  "pay_with_aperture",
+  "exposure_way",
+  "more_red_light",
+  "when_to_balance",
+  "lamp_only_balance",
+  "kelvin_order",
+  "kelvin_meaning",
+  "mired_shift",
+  "mixed_verdict",
+  "way_out",
+  "lamp_falloff",
+  "lamp_path",
+  "red_in_post",
+  "ring_chain",
+  "ring_direction",
+  "flat_port_field",
+  "sheet_shift",
+  "mount_place",
+  "safe_lamps",
+  "order_of_dive",
+] as const;
+
+/** Versions of Question and Test Interoperability (1EdTech) that a package can be of. */
+export const qtiVersions = ["3.0", "2.1"] as const;
+
+/** Most questions of a paper. */
+export const mostQuestions = 200;

@@ -1,0 +1,122 @@
+import {
+  type ComponentName,
+  type ProblemCode,
+  quizAnswersExamples,
+  quizItemsExamples,
+  quizPackageExamples,
+  reference,
+} from "@sunfathom/contract";
+import { schemaOf } from "./components.js";
+import { commonHeaders, type Header, problemResponses } from "./responses.js";
+
+const tags = ["Quiz"];
+
+const notKept: Record<string, Header> = {
+  ...commonHeaders,
+  "Cache-Control": { type: "string", description: "Nobody keeps the answer." },
+};
+
+/** The name under which packages with keys ask for the instructor's key. */
+export const instructorScheme = "instructorKey";
+
+const everyPost: readonly ProblemCode[] = [
+  "invalid_request",
+  "invalid_query",
+  "malformed_json",
+  "body_too_large",
+  "unsupported_media_type",
+];
+
+/** What the description says of asking for a paper. */
+export const drawItems = {
+  operationId: "drawItems",
+  tags,
+  summary: "Draw a paper of questions, without their answers",
+  description:
+    "Questions on light and colour under water, every figure computed, no two alike, another paper with each call. With them comes a token, encrypted and authenticated, that has their answers marked until it expires. Nothing is stored.",
+  "x-safe": false,
+  body: body("QuizItemsRequest", quizItemsExamples),
+  response: {
+    200: answer("QuizPaper"),
+    ...problemResponses([...everyPost, "model_version_mismatch", "paper_not_possible"]),
+  },
+};
+
+/** What the description says of marking. */
+export const markAnswers = {
+  operationId: "markAnswers",
+  tags,
+  summary: "Mark the answers to a paper",
+  description:
+    "Marks what was answered, with feedback on each misunderstanding and the worked solution; questions left out count nothing, and their solutions stay untold. The token alone says what is right, so the same answers can be marked as often as it holds: that each learner has one attempt is the platform's job.",
+  "x-safe": true,
+  body: body("QuizAnswersRequest", quizAnswersExamples),
+  response: {
+    200: answer("QuizMarks"),
+    ...problemResponses([
+      ...everyPost,
+      "questions_changed",
+      "responses_do_not_fit",
+      "token_refused",
+      "token_expired",
+    ]),
+  },
+};
+
+/** The token of a paper is what marking takes: in words of the description, for programs to follow. */
+export const linkToMarking = {
+  200: {
+    markAnswers: {
+      operationId: "markAnswers",
+      description: "The token has the paper's answers marked.",
+      requestBody: { token: "$response.body#/token" },
+    },
+  },
+};
+
+/** What the description says of packing a paper. */
+export const packItems = {
+  operationId: "packItems",
+  tags,
+  summary: "Pack a paper for a learning platform",
+  description:
+    "A content package of QTI 3.0 or 2.1: manifest, test, a file for each question and each picture. With keys, feedback and solutions a platform marks by itself; for that the instructor's key is needed. Without them `paper.json` in the package has the token that `/v1/quiz-answers` takes. Another paper with each call.",
+  "x-safe": false,
+  security: [{ [instructorScheme]: [] }, {}],
+  body: body("QuizPackageRequest", quizPackageExamples),
+  response: {
+    200: {
+      description: "A zip, sent as it is made.",
+      headers: {
+        ...notKept,
+        "Content-Disposition": { type: "string", description: "A name to save it under." },
+      },
+      content: {
+        "application/zip": { schema: { type: "string", format: "binary", description: "The package." } },
+      },
+    },
+    ...problemResponses([
+      ...everyPost,
+      "unauthorized",
+      "keys_not_offered",
+      "model_version_mismatch",
+      "paper_not_possible",
+    ]),
+  },
+};
+
+function body(
+  component: ComponentName,
+  examples: Readonly<Record<string, { summary: string; value: object }>>,
+): object {
+  const schema = { allOf: [{ $ref: reference(component) }], "x-examples": examples };
+  return { content: { "application/json": { schema } } };
+}
+
+function answer(component: ComponentName): object {
+  return {
+    description: schemaOf(component).description,
+    headers: notKept,
+    content: { "application/json": { schema: { $ref: reference(component) } } },
+  };
+}

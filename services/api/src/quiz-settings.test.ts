@@ -1,0 +1,50 @@
+import { describe, expect, it } from "vitest";
+import { quizSettingsOf } from "./quiz-settings.js";
+
+const first = "00ff".repeat(16);
+const second = "A1b2".repeat(16);
+
+describe("the settings of papers", () => {
+  it("seal with the first key, and open with each", () => {
+    const { keyring } = quizSettingsOf({ QUIZ_KEYS: `2026-05:${first}, 2025-11:${second}` });
+    expect(keyring?.current).toBe("2026-05");
+    expect(Object.keys(keyring?.keys ?? {})).toEqual(["2026-05", "2025-11"]);
+    expect([...(keyring?.keys["2026-05"] ?? [])].slice(0, 4)).toEqual([0, 255, 0, 255]);
+    expect(keyring?.keys["2025-11"]).toHaveLength(32);
+  });
+
+  it.each([
+    ["", "nothing"],
+    [first, "no id"],
+    [`2026-05:${first.slice(2)}`, "31 bytes"],
+    [`2026-05:${first}00`, "33 bytes"],
+    [`2026-05:${first.slice(1)}g`, "another sign than hexadecimal digits"],
+    [`2026.05:${first}`, "an id with a dot, which parts a token"],
+    [`${"i".repeat(33)}:${first}`, "an id that is too long"],
+    [`a:${first};b:${second}`, "another sign between keys"],
+    [`a:${first},`, "an end without a key"],
+    [`a:${first},a:${second}`, "one id twice"],
+  ])("refuse the keys %j: %s, and do not repeat them", (value) => {
+    const reading = () => quizSettingsOf({ QUIZ_KEYS: value });
+    expect(reading).toThrow(/^QUIZ_KEYS must be keys between commas/);
+    expect(reading).not.toThrow(first.slice(0, 8));
+  });
+
+  it("take an instructor's key of the form of a bearer token", () => {
+    const key = "aB3-._~+/aB3-._~+/==";
+    expect(quizSettingsOf({ INSTRUCTOR_KEY: key }).instructorKey).toBe(key);
+  });
+
+  it.each([
+    [""],
+    ["short"],
+    ["two words of a long key"],
+    [`${"=".repeat(30)}a`],
+    ["x".repeat(257)],
+    ["ü".repeat(30)],
+  ])("refuse the instructor's key %j, and do not repeat it", (value) => {
+    const reading = () => quizSettingsOf({ INSTRUCTOR_KEY: value });
+    expect(reading).toThrow(/^INSTRUCTOR_KEY must be 20 to 256 letters/);
+    if (value !== "") expect(reading).not.toThrow(value);
+  });
+});

@@ -1,0 +1,34 @@
+import { checkRequest, shapeOf, toJson } from "@sunfathom/answers";
+import type { QuizItemsRequest } from "@sunfathom/contract";
+import { publicItem, sealPaper } from "@sunfathom/quiz";
+import type { FastifyInstance } from "fastify";
+import { refuseQuery } from "../../http/refuse-query.js";
+import { sendJson } from "../../http/send-json.js";
+import { sendProblem } from "../../http/send-problem.js";
+import { drawItems, linkToMarking } from "../../openapi/quiz.js";
+import { drawPaper } from "./paper.js";
+import { sendQuizProblem } from "./problems.js";
+import type { Sealing } from "./sealing.js";
+
+/** Papers without their answers, and a token that carries them. */
+export function quizItemsRoute(app: FastifyInstance, sealing: Sealing): void {
+  const shape = shapeOf("QuizPaper");
+  const options = {
+    schema: drawItems,
+    links: linkToMarking,
+    config: { refusesBodyAs: "invalid_request" as const },
+    onRequest: refuseQuery,
+  };
+  app.post("/v1/quiz-items", options, async (request, reply) => {
+    const checked = checkRequest<QuizItemsRequest>("QuizItemsRequest", request.body);
+    if ("problem" in checked) return sendProblem(reply, checked.problem);
+    try {
+      const paper = drawPaper(checked.request);
+      const sealed = await sealPaper(paper, { ...sealing, now_s: Date.now() / 1000 });
+      const body = shape({ items: paper.items.map(publicItem), ...sealed }) as object;
+      return sendJson(reply.header("cache-control", "no-store"), toJson(body));
+    } catch (error) {
+      return sendQuizProblem(reply, error);
+    }
+  });
+}

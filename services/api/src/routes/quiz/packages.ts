@@ -1,0 +1,80 @@
+import { Readable } from "node:stream";
+import { setImmediate } from "node:timers/promises";
+import { checkRequest, toJson } from "@sunfathom/answers";
+import type { QuizPackageRequest } from "@sunfathom/contract";
+import { packageZip, sealPaper } from "@sunfathom/quiz";
+import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import { refuseQuery } from "../../http/refuse-query.js";
+import { sendPlainProblem, sendProblem } from "../../http/send-problem.js";
+import { packItems } from "../../openapi/quiz.js";
+import { bears, challenge } from "./bearer.js";
+import { drawPaper, type Paper } from "./paper.js";
+import { sendQuizProblem } from "./problems.js";
+import type { Sealing } from "./sealing.js";
+
+/** Packages of questions for learning platforms: with keys for instructors, without for anybody. */
+export function quizPackagesRoute(
+  app: FastifyInstance,
+  sealing: Sealing,
+  instructorKey: string | undefined,
+): void {
+  const options = {
+    schema: packItems,
+    config: { refusesBodyAs: "invalid_request", answersIn: "application/zip" } as const,
+    onRequest: refuseQuery,
+  };
+  app.post("/v1/quiz-packages", options, async (request, reply) => {
+    const checked = checkRequest<QuizPackageRequest>("QuizPackageRequest", request.body);
+    if ("problem" in checked) return sendProblem(reply, checked.problem);
+    const { version = "3.0", language = "en", title, with_keys = false } = checked.request;
+    if (with_keys && !mayHaveKeys(request, reply, instructorKey)) return reply;
+    try {
+      const paper = drawPaper(checked.request);
+      const packed = packageZip(paper.items, {
+        version,
+        language,
+        title,
+        keys: with_keys,
+        beside: with_keys ? [] : [await sealedPaper(paper, sealing)],
+      });
+      return reply
+        .header("content-type", "application/zip")
+        .header("content-disposition", 'attachment; filename="quiz.zip"')
+        .header("cache-control", "no-store")
+        .send(Readable.from(unhurried(packed), { objectMode: false }));
+    } catch (error) {
+      return sendQuizProblem(reply, error);
+    }
+  });
+}
+
+/** Answers with a problem where the caller is no instructor, or where there are none. */
+function mayHaveKeys(request: FastifyRequest, reply: FastifyReply, key: string | undefined): boolean {
+  const { authorization } = request.headers;
+  if (key === undefined) {
+    sendPlainProblem(reply, "keys_not_offered", "No instructor's key is configured, so nobody gets keys.");
+    return false;
+  }
+  if (bears(authorization, key)) return true;
+  reply.header("www-authenticate", challenge(authorization));
+  const detail =
+    authorization === undefined
+      ? "`with_keys` needs the instructor's key."
+      : "This is not the instructor's key.";
+  sendPlainProblem(reply, "unauthorized", detail);
+  return false;
+}
+
+/** What a package without keys brings so that its answers can be marked. */
+async function sealedPaper(paper: Paper, sealing: Sealing) {
+  const sealed = await sealPaper(paper, { ...sealing, now_s: Date.now() / 1000 });
+  return { path: "paper.json", content: toJson(sealed) };
+}
+
+/** The same chunks, with other requests let in between: making one takes a millisecond or two. */
+async function* unhurried(chunks: Iterable<Uint8Array>): AsyncGenerator<Uint8Array> {
+  for (const chunk of chunks) {
+    yield chunk;
+    await setImmediate();
+  }
+}
