@@ -43,12 +43,14 @@ describe("outer reef, morning: IB, sun 40 degrees, 5 to 18 m, lamps off", () => 
 });
 
 describe("harbour wall, afternoon: 3C, sun 50 degrees, 4 to 12 m", () => {
-  it("asks for magenta", () => {
+  it("asks for magenta, as a near tie with none: at its deep end the light runs out", () => {
     const answer = filterChoice(HARBOUR_WALL_AFTERNOON);
     expect(answer.filter_kind).toBe("magenta");
     expect(answer.filter_density).toBeGreaterThan(0.3);
-    expect(answer.verdict).toBe("clear");
-    expect(answer.runner_up.filter_kind).not.toBe("magenta");
+    expect(answer.verdict).toBe("near_tie");
+    expect(answer.runner_up.filter_kind).toBe("none");
+    expect(answer.depths[0].best_filter_kind).toBe("magenta");
+    expect(answer.depths[answer.depths.length - 1].best_filter_kind).toBe("none");
   });
 });
 

@@ -17,6 +17,7 @@ export * from "./filter/filter-kinds.js";
 export * from "./filter/transmittance.js";
 export * from "./imaging/haze.js";
 export * from "./imaging/lamp-haze.js";
+export * from "./imaging/port-transmittance.js";
 export * from "./imaging/upright-fraction.js";
 export * from "./lamp/beam.js";
 export * from "./lamp/lamp-irradiance.js";

@@ -3,12 +3,12 @@ import { choice, list } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
 import { answerHead, answerTail } from "./common.js";
 import { DepthEstimate, SignalToNoiseEstimate } from "./estimates.js";
-import { depth, fNumber, iso, share, shutter_s } from "./quantities.js";
+import { depth, fNumber, iso, neutralDensity, share, shutter_s } from "./quantities.js";
 
 export const RecordingKind = z
   .enum(["no_filter", "filter_best_exposure", "filter_same_settings"])
   .describe(
-    "What was recorded: without a filter at its best exposure, with the scene's filter at its best exposure, or with it at the settings of the one without.",
+    "What was recorded: without a filter at its best exposure, with the scene's filter at its best exposure, or with it at the settings (and the neutral density) of the one without.",
   );
 
 export const RedQuality = z
@@ -36,6 +36,9 @@ export const Recording = z
     iso: iso("ISO speed that was set."),
     f_number: fNumber("Aperture that was set."),
     shutter_s: shutter_s("Exposure time that was set."),
+    neutral_density: neutralDensity(
+      "Neutral density in front of the lens, where the scene is too bright for these settings; absent otherwise.",
+    ).optional(),
     red_electrons: electrons("red", 820),
     green_electrons: electrons("green", 5200),
     blue_electrons: electrons("blue", 6100),

@@ -71,6 +71,9 @@ export const ExposureAtDepth = z
       "What an upright subject receives less than a horizontal surface; absent without daylight.",
     ).optional(),
     distance_loss_stops: LossEstimate.describe("Light lost between subject and camera."),
+    port_loss_stops: LossEstimate.describe(
+      "Light lost at the port, flat or dome: it spreads as it leaves the water, and two surfaces reflect.",
+    ),
     lens_filter_loss_stops: LossEstimate.describe("Light lost in the filter on the lens; zero without one."),
     lamp_filter_loss_stops: LossEstimate.describe(
       "Light lost in the filters on the lamps; absent without lamps.",
@@ -82,7 +85,7 @@ export const ExposureAtDepth = z
       "Illuminance on the upright subject, daylight and lamps together.",
     ),
     exposure_value_ev100: ExposureValueEstimate.describe(
-      "Exposure value at ISO 100 that a grey subject asks for, filter and distance included.",
+      "Exposure value at ISO 100 that a grey subject asks for, distance, port and filter included.",
     ),
     verdict: choice(ExposureVerdict, {
       description: "Whether the exposure fits the camera.",
@@ -131,6 +134,7 @@ export const ExposureLossAnswer = z
         {
           depth_m: 12,
           distance_loss_stops: { low: 0.12, likely: 0.2, high: 0.33 },
+          port_loss_stops: { low: 0.91, likely: 0.91, high: 0.91 },
           lens_filter_loss_stops: { low: 0, likely: 0, high: 0 },
           total_loss_stops: exampleLoss,
           subject_illuminance_lx: { low: 2900, likely: 4100, high: 5600 },

@@ -9,6 +9,7 @@ const recorder = {
   bits: 16,
   curve: "rec709" as const,
   fullWellScale: 1,
+  neutral_stops: 0,
 };
 
 describe("what a camera records", () => {

@@ -46,6 +46,8 @@ export interface RecordedChannel {
 
 export interface Recorder {
   settings: Settings;
+  /** What neutral density in front of the lens takes, in stops. */
+  neutral_stops: number;
   gains: Vector3;
   bits: number;
   curve: RecordingCurve;
@@ -57,7 +59,7 @@ const capacityOf = ({ settings, fullWellScale }: Recorder): number =>
 
 /** Electrons that a raw exposure in lux frees, as far as the sensor holds them at this ISO. */
 export const electronsOf = (recorder: Recorder, lux: number): number =>
-  Math.min(1, shareOfFullScale(lux, recorder.settings)) * capacityOf(recorder);
+  Math.min(1, shareOfFullScale(lux * 2 ** -recorder.neutral_stops, recorder.settings)) * capacityOf(recorder);
 
 /** One channel's record of a raw exposure in lux. */
 export function record(recorder: Recorder, channel: 0 | 1 | 2, lux: number): RecordedChannel {

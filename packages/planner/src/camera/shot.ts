@@ -2,7 +2,7 @@ import { FIRST_NM, integrateProduct, multiply, type Sensor, type Spectrum, STEP_
 import type { Stage } from "../light/stage.js";
 import { type Balance, balanceToCard } from "./balance-reach.js";
 import type { CameraState } from "./camera-state.js";
-import { type Settings, settingsFor } from "./exposure-settings.js";
+import { type ExposureLimits, settingsFor } from "./exposure-settings.js";
 import type { Vector3 } from "./matrix.js";
 import { fillingSensitivity, type Recorder } from "./recording.js";
 import { rawOf } from "./sensor-profile.js";
@@ -10,6 +10,9 @@ import { rawOf } from "./sensor-profile.js";
 /** Reflectance of the white card, which fills the scale. */
 const CARD_REFLECTANCE = 0.9;
 const AT_600_NM = (600 - FIRST_NM) / STEP_NM;
+
+/** How a picture is exposed. */
+export type Exposure = Pick<Recorder, "settings" | "neutral_stops">;
 
 /** A camera balanced and exposed for a stage behind a filter. */
 export interface Shot {
@@ -19,17 +22,14 @@ export interface Shot {
   direct: Vector3;
   haze: Vector3;
   balance: Balance;
-  settings: Settings;
-  /** Light in excess at the least sensitive settings, which neutral density has to take, in stops. */
-  excess_stops: number;
   recorder: Recorder;
 }
 
 /**
- * Balances on a white card within reach and exposes so that it just fills the scale, as far as the limits allow. Neutral density
- * is taken for granted where there is too much light. Given settings are used as they are.
+ * Balances on a white card within reach and exposes so that it just fills the scale, as far as the limits allow. What is too
+ * much light at the least sensitive settings is left to neutral density in front of the lens. A given exposure is kept as it is.
  */
-export function takeShot(stage: Stage, filter: Spectrum, camera: CameraState, given?: Settings): Shot {
+export function takeShot(stage: Stage, filter: Spectrum, camera: CameraState, given?: Exposure): Shot {
   const { profile, reach, limits, bits, curve, fullWellScale } = camera;
   const subject = multiply(stage.subject, filter);
   const haze: Vector3 = stage.background
@@ -40,17 +40,19 @@ export function takeShot(stage: Stage, filter: Spectrum, camera: CameraState, gi
   const { gains } = balance;
   const brightest = Math.max(...direct.map((lux, k) => (CARD_REFLECTANCE * lux + haze[k]) * gains[k]));
   const sensitivity = fillingSensitivity(brightest);
-  const settings = given ?? settingsFor(sensitivity, { ...limits, max_f_number: Number.POSITIVE_INFINITY });
-  const excess_stops = Math.max(0, settingsFor(sensitivity, limits).off_by_stops);
+  const { settings, neutral_stops } = given ?? exposureFor(sensitivity, limits);
   return {
     subject,
     direct,
     haze,
     balance,
-    settings,
-    excess_stops,
-    recorder: { settings, gains, bits, curve, fullWellScale },
+    recorder: { settings, neutral_stops, gains, bits, curve, fullWellScale },
   };
+}
+
+function exposureFor(sensitivity: number, limits: ExposureLimits): Exposure {
+  const settings = settingsFor(sensitivity, limits);
+  return { settings, neutral_stops: Math.max(0, settings.off_by_stops) };
 }
 
 /** Share of the red channel's signal that comes from above 600 nm, 0 to 1. */

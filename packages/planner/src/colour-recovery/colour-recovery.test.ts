@@ -180,6 +180,45 @@ describe("what a filter does and does not do", () => {
   });
 });
 
+describe("where the scene is too bright for the settings", () => {
+  const fixed = (f_number: number): Scene => ({ ...daylightScene("I", 70, 2), iso: 800, f_number });
+
+  it("keeps the aperture that the scene fixes and names the neutral density that the light asks for instead", () => {
+    const record = recordingOf(fixed(8), "no_filter");
+    expect([record.iso, record.f_number, record.shutter_s]).toEqual([800, 8, fixed(8).shutter_s]);
+    expect(record.neutral_density).toBeGreaterThan(0.3);
+  });
+
+  it("which records what an aperture closed by as many stops records (ISO 2720: exposure goes with 1 / N^2)", () => {
+    const behind = recordingOf(fixed(8), "no_filter");
+    const stops = (behind.neutral_density ?? 0) / Math.log10(2);
+    const closed = recordingOf(fixed(8 * 2 ** (stops / 2)), "no_filter");
+    expect(closed).not.toHaveProperty("neutral_density");
+    for (const key of [
+      "red_electrons",
+      "green_electrons",
+      "blue_electrons",
+      "red_signal_to_noise",
+    ] as const) {
+      expect(closed[key] / behind[key]).toBeCloseTo(1, 9);
+    }
+  });
+
+  it("closes the aperture as far as the lens goes before it asks for any", () => {
+    const { f_number: _, ...free } = fixed(8);
+    const record = recordingOf({ ...free, max_f_number: 16 }, "no_filter");
+    expect(record.f_number).toBeGreaterThan(8);
+    expect(record.f_number).toBeLessThanOrEqual(16);
+  });
+
+  it("keeps that density in the recording at the same settings, and needs less of it behind a filter", () => {
+    const { recordings } = colourRecovery(red(fixed(8), 0.6)).depths[0];
+    const [bare, best, same] = recordings;
+    expect(same.neutral_density).toBe(bare.neutral_density);
+    expect(best.neutral_density ?? 0).toBeLessThan(bare.neutral_density ?? 0);
+  });
+});
+
 describe("where red ends", () => {
   it.each(TYPES)(
     "%s: acceptable red ends before all red does, with percentiles in order, with a filter and without",

@@ -29,7 +29,7 @@ function recordsAt(conditions: Conditions, nuisance: Nuisance, depth_m: number):
   const bare = recordGrey(stage, CLEAR, camera);
   if (!hasLensFilter(conditions.scene)) return [bare];
   const filter = lensFilterOf(conditions.scene, nuisance);
-  return [bare, recordGrey(stage, filter, camera), recordGrey(stage, filter, camera, bare.settings)];
+  return [bare, recordGrey(stage, filter, camera), recordGrey(stage, filter, camera, bare.exposure)];
 }
 
 /** Logarithms of the depths to which red is acceptable and from which it is gone, without and, where there is one, with filter. */
@@ -42,7 +42,7 @@ function redDepths(conditions: Conditions, nuisance: Nuisance): number[] {
 }
 
 const asRecording = (recording: RecordingKind, record: GreyRecord, redLight: Estimate): Recording => {
-  const { redLight: _, settings: __, ...rest } = record;
+  const { redLight: _, exposure: __, ...rest } = record;
   const red_light_signal_to_noise = mapRising(redLight, (l) => 2 ** l);
   return {
     recording,
@@ -110,6 +110,8 @@ export function colourRecovery(scene: Scene): ColourRecoveryAnswer {
     reasons: [...recoveryReasons(answer), ...sunReasons(conditions)],
     cautions: cautionsFor(scene),
     uncertainty: shareOfCauses(propagated, (depths.length - 1) * kinds.length),
-    sources: [...new Set([...lightSources(conditions), "camera_recording", "bartlett_1998"])],
+    sources: [
+      ...new Set([...lightSources(conditions), "camera_recording", "port_radiance", "bartlett_1998"]),
+    ],
   };
 }

@@ -1,8 +1,8 @@
-import type { Spectrum } from "@sunfathom/optics";
+import { type Spectrum, stopsToDensity } from "@sunfathom/optics";
 import type { CameraState } from "../camera/camera-state.js";
-import type { Settings } from "../camera/exposure-settings.js";
+import { FITS_WITHIN_STOPS } from "../camera/exposure-settings.js";
 import { codesPerStop, electronsOf, recordedGrey } from "../camera/recording.js";
-import { redShareAbove600, takeShot } from "../camera/shot.js";
+import { type Exposure, redShareAbove600, takeShot } from "../camera/shot.js";
 import type { Stage } from "../light/stage.js";
 import type { Recording, RedQuality } from "../result/colour-recovery.js";
 
@@ -28,29 +28,31 @@ export interface GreyRecord
   extends Omit<Recording, "recording" | "red_light_signal_to_noise" | "red_quality"> {
   /** Signal over noise of the red light above 600 nm alone: the rest of the channel's light adds noise, not red. */
   redLight: number;
-  settings: Settings;
+  exposure: Exposure;
 }
 
 export function recordGrey(
   stage: Stage,
   filter: Spectrum,
   camera: CameraState,
-  given?: Settings,
+  given?: Exposure,
 ): GreyRecord {
   const shot = takeShot(stage, filter, camera, given);
-  const { settings, balance, subject, direct, haze } = shot;
+  const { recorder, balance, subject, direct, haze } = shot;
   const grey = CHANNELS.map((k) => GREY_REFLECTANCE * direct[k] + haze[k]);
-  const electrons = CHANNELS.map((k) => electronsOf(shot.recorder, grey[k]));
-  const recorded = CHANNELS.map((k) => recordedGrey(shot.recorder, k, grey[k]));
+  const electrons = CHANNELS.map((k) => electronsOf(recorder, grey[k]));
+  const recorded = CHANNELS.map((k) => recordedGrey(recorder, k, grey[k]));
   const share = redShareAbove600(camera.profile.sensor, subject);
   const afterBalance = CHANNELS.map((k) => grey[k] * balance.gains[k]);
   // Haze carries no colour of the subject.
   const ofSubject = (GREY_REFLECTANCE * direct[0]) / grey[0];
-  const { iso, f_number, shutter_s } = settings;
+  const { neutral_stops } = recorder;
+  const { iso, f_number, shutter_s } = recorder.settings;
   return {
     iso,
     f_number,
     shutter_s,
+    ...(neutral_stops > FITS_WITHIN_STOPS ? { neutral_density: stopsToDensity(neutral_stops) } : {}),
     red_electrons: electrons[0],
     green_electrons: electrons[1],
     blue_electrons: electrons[2],
@@ -63,6 +65,6 @@ export function recordGrey(
     red_codes_per_stop_10_bit: codesPerStop(recorded[0].value, 10, camera.curve),
     red_codes_per_stop_12_bit: codesPerStop(recorded[0].value, 12, camera.curve),
     redLight: share * ofSubject * recorded[0].signalToNoise,
-    settings,
+    exposure: recorder,
   };
 }

@@ -125,7 +125,7 @@ describe("a filter that is changed at depth", () => {
   });
 
   it("is on from the start where it serves there, and comes off where the light runs out", () => {
-    const scene = flip("3C", 40, 4, 16);
+    const scene = flip("3C", 40, 4, 12);
     const advice = diveAdvice(scene);
     const [change] = filterChoice(scene).change_depths_m ?? [];
     const changes = advice.steps.filter(({ code }) => code === "filter_in" || code === "filter_out");
@@ -143,7 +143,7 @@ describe("a filter that is changed at depth", () => {
   });
 
   it("balances as often as it says, and no balance comes within half a metre of a change", () => {
-    for (const scene of [flip("IB", 55, 1, 15), flip("3C", 40, 4, 16), OUTER_REEF_MORNING]) {
+    for (const scene of [flip("IB", 55, 1, 15), flip("3C", 40, 4, 12), OUTER_REEF_MORNING]) {
       const {
         balance_depths_descending_m: down,
         balance_depths_ascending_m: up,

@@ -1,48 +1,43 @@
 import { settings } from "../messages/dial.js";
-import { shown } from "../messages/format.js";
-import type { LampPlan } from "../result/dive-advice.js";
+import { LAMP_PLANS_EN, SUMMARY_EN as SAY } from "../messages/plan-en.js";
 import type { Decisions } from "./decisions.js";
 import { balancesDown, endOf, startOf } from "./legs.js";
 
-const LAMPS: Record<LampPlan, string> = {
-  none: "",
-  lamps_off: "Leave the lamps off: they would split the colours.",
-  lamps_with_filter: "Put the filters on the lamps and balance to daylight.",
-  lamps_lead: "Let the lamps lead and balance to them.",
-  lamps_only: "Balance to the lamps on a card at working distance.",
-  daylight_leads: "The lamps hardly show against daylight.",
-};
-
-function mountText({ filter, filterName, legs }: Decisions): string {
-  if (filter.filter_kind === "none") return "Mount no colour filter.";
-  const tie = filter.verdict === "near_tie" ? " It is a near tie with the runner-up." : "";
-  if (legs.length === 1) return `Mount ${filterName}.${tie}`;
+function mountText({ filter, filterName: name, legs }: Decisions): string {
+  if (filter.filter_kind === "none") return SAY.no_filter();
+  const is_tie = filter.verdict === "near_tie";
+  if (legs.length === 1) return SAY.mount({ name, is_tie });
   const { scene } = legs.find((leg) => leg.filtered) ?? legs[0];
-  return `Carry ${filterName} and use it from ${shown(scene.min_depth_m, 1)} to ${shown(scene.max_depth_m, 1)} m.${tie}`;
+  return SAY.carry({ name, from_m: scene.min_depth_m, to_m: scene.max_depth_m, is_tie });
 }
 
 function exposeText({ legs, lampPlan }: Decisions): string {
   const first = startOf(legs);
   const last = endOf(legs);
   if (first.verdict === "too_bright") {
-    const { excess_stops, f_number_needed, neutral_density_needed } = first;
-    return `At ${shown(first.depth_m, 1)} m it is ${shown(excess_stops?.likely ?? 0, 1)} stops too bright for these settings: close down to f/${shown(f_number_needed ?? 0, 1)} or use neutral density ${shown(neutral_density_needed ?? 0, 1)}.`;
+    const { depth_m, excess_stops, neutral_density_needed: density = 0, ways_to_pay } = first;
+    const closed = ways_to_pay.find(({ way, enough }) => way === "aperture" && enough)?.f_number;
+    return SAY.too_bright({
+      depth_m,
+      excess_stops: excess_stops?.likely ?? 0,
+      density,
+      ...(closed === undefined ? {} : { f_number: closed }),
+    });
   }
   if (last.verdict === "too_dark") {
-    return `At ${shown(last.depth_m, 1)} m it is ${shown(last.shortfall_stops?.likely ?? 0, 1)} stops too dark for this camera.`;
+    return SAY.too_dark({ depth_m: last.depth_m, shortfall_stops: last.shortfall_stops?.likely ?? 0 });
   }
   const alike = lampPlan === "lamps_only" || settings(first) === settings(last);
-  return alike
-    ? `Expose with ${settings(first)}.`
-    : `Expose with ${settings(first)} at ${shown(first.depth_m, 1)} m, ${settings(last)} at ${shown(last.depth_m, 1)} m.`;
+  return alike ? SAY.expose(first) : SAY.expose_from_to({ from: first, to: last });
 }
 
 function balanceText({ legs }: Decisions): string {
   if (legs[0].balance.method === "card_at_lamp_distance") return "";
-  const more = balancesDown(legs).length - 1;
-  return `Balance on a card at the start${more > 0 ? ` and ${more === 1 ? "once" : `${more} times`} more going down` : ""}.`;
+  return SAY.balance({ again: balancesDown(legs).length - 1 });
 }
 
 /** The whole advice in a few sentences. */
 export const summaryOf = (d: Decisions): string =>
-  [mountText(d), exposeText(d), balanceText(d), LAMPS[d.lampPlan]].filter((part) => part !== "").join(" ");
+  [mountText(d), exposeText(d), balanceText(d), LAMP_PLANS_EN[d.lampPlan]]
+    .filter((part) => part !== "")
+    .join(" ");

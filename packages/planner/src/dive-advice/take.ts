@@ -1,5 +1,13 @@
+import { stopsToDensity } from "@sunfathom/optics";
+import { FITS_WITHIN_STOPS } from "../camera/exposure-settings.js";
+import { TAKE_EN } from "../messages/plan-en.js";
+import { VISIBLE_SPLIT_DELTA_E00 } from "../mixed-light/lights.js";
 import type { TakeItem } from "../result/dive-advice.js";
+import type { KitItem } from "../scene/scene.js";
 import type { Decisions } from "./decisions.js";
+
+/** A sixth of a stop, in density. */
+const HALF_A_CLICK = stopsToDensity(FITS_WITHIN_STOPS);
 
 /** What to take from the shelf when a kit is given; what it lacks is named without an id. Empty without a kit. */
 export function takeFrom({ scene, filter, filterName, lampFilter, lampPlan, middle }: Decisions): TakeItem[] {
@@ -7,24 +15,37 @@ export function takeFrom({ scene, filter, filterName, lampFilter, lampPlan, midd
   if (!kit) return [];
   const take: TakeItem[] = [];
   if (filter.filter_id !== undefined) {
-    const why = "It leaves the least colour error of the filters owned.";
-    take.push({ id: filter.filter_id, what: filterName, why });
+    take.push({ id: filter.filter_id, ...TAKE_EN.lens_filter({ name: filterName }) });
   }
-  const way = middle.ways_out.find((w) => w.way === "lamp_filter");
+  if (filter.neutral_density !== undefined) take.push(neutralDensity(kit, filter.neutral_density));
+  const way = middle.ways_out.find(
+    ({ way: kind, split_left_delta_e00: left }) => kind === "lamp_filter" && left <= VISIBLE_SPLIT_DELTA_E00,
+  );
   if (lampPlan === "lamps_with_filter" && lampFilter) {
-    const why = "They match the lamps to daylight at depth.";
-    take.push({ id: lampFilter.item.id, what: "lamp filters, one for each lamp", why });
+    take.push({ id: lampFilter.item.id, ...TAKE_EN.lamp_filters() });
   } else if (way) {
-    take.push({
-      what: `a ${way.lamp_filter_kind} lamp filter of density ${way.lamp_filter_density?.toFixed(2)} for each lamp`,
-      why: "The kit has none that matches: with it the lamps could stay on.",
-    });
+    const { lamp_filter_kind: kind = "", lamp_filter_density: density = 0 } = way;
+    take.push(TAKE_EN.lamp_filters_lacking({ kind, density }));
   }
   if (lampPlan !== "lamps_off") {
     for (const { id } of kit.filter(({ item }) => item === "lamp")) {
-      take.push({ id, what: "a lamp", why: "The plan uses lamps." });
+      take.push({ id, ...TAKE_EN.lamp() });
     }
   }
-  take.push({ what: "a grey or white card", why: "Every balance in the plan is made on it." });
+  take.push(TAKE_EN.card());
   return take;
+}
+
+/** The weakest neutral filter owned that is enough, or one to get. */
+function neutralDensity(kit: readonly KitItem[], density: number): TakeItem {
+  const owned = kit
+    .filter(
+      ({ item, filter_kind, filter_density = 0 }) =>
+        item === "lens_filter" && filter_kind === "neutral" && filter_density >= density - HALF_A_CLICK,
+    )
+    .sort((a, b) => (a.filter_density ?? 0) - (b.filter_density ?? 0))[0];
+  return {
+    ...(owned === undefined ? {} : { id: owned.id }),
+    ...TAKE_EN.neutral_density({ density: owned?.filter_density ?? density }),
+  };
 }

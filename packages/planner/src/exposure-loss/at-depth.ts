@@ -59,6 +59,7 @@ export function exposureAtDepth(
         }
       : {}),
     distance_loss_stops: budget.distance,
+    port_loss_stops: budget.port,
     lens_filter_loss_stops: budget.lensFilter,
     ...(scene.lamps.length > 0 ? { lamp_filter_loss_stops: budget.lampFilter } : {}),
     ...(inDaylight ? { total_loss_stops: budget.total } : {}),

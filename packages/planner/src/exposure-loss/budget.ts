@@ -11,6 +11,7 @@ import {
   CLEAR_LAMPS,
   downwellingAt,
   lampLightAt,
+  PORT,
   towardsCamera,
   type Underwater,
   uprightDaylightAt,
@@ -22,6 +23,7 @@ export interface Budget {
   depth: number;
   upright: number;
   distance: number;
+  port: number;
   lensFilter: number;
   lampFilter: number;
   total: number;
@@ -35,6 +37,7 @@ export const BUDGET_KEYS = [
   "depth",
   "upright",
   "distance",
+  "port",
   "lensFilter",
   "lampFilter",
   "total",
@@ -48,24 +51,24 @@ export function budgetAt(world: Underwater, lensFilter: Spectrum, depth_m: numbe
   const lamps = lampLightAt(world);
   const subject = add(daylight, lamps);
   const arriving = multiply(subject, towardsCamera(world));
-  const through = multiply(arriving, lensFilter);
-  const atLens = illuminance_lx(through);
+  const filtered = illuminance_lx(multiply(arriving, lensFilter));
   const lux = illuminance_lx(subject);
   const down = illuminance_lx(downwellingAt(world, depth_m));
   const below = world.daylight ? illuminance_lx(world.daylight.below.downwelling) : 0;
   const above = world.daylight ? illuminance_lx(world.daylight.above) : 0;
   const loss = (from: number, to: number) => (to > 0 ? lossStops(from, to) : 0);
-  const seenDaylight = illuminance_lx(multiply(multiply(daylight, towardsCamera(world)), lensFilter));
+  const seenDaylight = PORT * illuminance_lx(multiply(multiply(daylight, towardsCamera(world)), lensFilter));
   return {
     surface: loss(above, below),
     depth: loss(below, down),
     upright: loss(down, illuminance_lx(daylight)),
     distance: loss(lux, illuminance_lx(arriving)),
-    lensFilter: loss(illuminance_lx(arriving), atLens),
+    port: -Math.log2(PORT),
+    lensFilter: loss(illuminance_lx(arriving), filtered),
     lampFilter: loss(illuminance_lx(lampLightAt(world, CLEAR_LAMPS)), illuminance_lx(lamps)),
     total: loss(above, seenDaylight),
     log2SubjectLux: Math.log2(lux),
-    ev100: ev100FromIlluminance(atLens),
+    ev100: ev100FromIlluminance(PORT * filtered),
     contrast: contrastLoss(world, subject),
   };
 }

@@ -4,6 +4,7 @@ import { describe, expect, it } from "vitest";
 import {
   BRIGHT_REEF,
   daylightScene,
+  NIGHT_WRECK,
   OUTER_REEF_MORNING,
   TWO_LAMPS,
 } from "../../../../test/support/scenes.js";
@@ -16,7 +17,7 @@ const TYPES = ["I", "IB", "II", "III", "1C", "3C", "5C", "7C"];
 const REEF = daylightScene("IB", 45, 8);
 
 describe("the budget from the surface to the sensor", () => {
-  it("adds up: surface, depth, upright, distance and filter are the whole, within what the order of filters changes", () => {
+  it("adds up: surface, depth, upright, distance, port and filter are the whole, within what the order of filters changes", () => {
     fc.assert(
       fc.property(
         fc.constantFrom(...TYPES),
@@ -34,6 +35,7 @@ describe("the budget from the surface to the sensor", () => {
             d.depth_loss_stops,
             d.upright_loss_stops,
             d.distance_loss_stops,
+            d.port_loss_stops,
             d.lens_filter_loss_stops,
           ];
           const sum = parts.reduce((s, e) => s + (e?.likely ?? Number.NaN), 0);
@@ -49,7 +51,7 @@ describe("the budget from the surface to the sensor", () => {
     const d = at(REEF);
     const metered = ev100FromIlluminance(d.subject_illuminance_lx.likely);
     expect(d.exposure_value_ev100.likely).toBeCloseTo(
-      metered - d.distance_loss_stops.likely - d.lens_filter_loss_stops.likely,
+      metered - d.distance_loss_stops.likely - d.port_loss_stops.likely - d.lens_filter_loss_stops.likely,
       9,
     );
     // EV = log2(N^2 / t) - log2(S / 100)
@@ -57,6 +59,15 @@ describe("the budget from the surface to the sensor", () => {
       d.exposure_value_ev100.likely,
       9,
     );
+  });
+
+  it("the port takes what leaving the water takes (0.543, Voss & Flora 2017) and a little for the window, at any depth and by night", () => {
+    const window_stops = -Math.log2(0.978);
+    for (const scene of [REEF, { ...REEF, min_depth_m: 30, max_depth_m: 30 }, NIGHT_WRECK]) {
+      const { likely, low, high } = at(scene).port_loss_stops;
+      expect(likely).toBeCloseTo(-Math.log2(0.543) + window_stops, 1);
+      expect([low, high]).toEqual([likely, likely]);
+    }
   });
 
   it("a neutral filter of density 0.9 takes 3 stops and the glass 0.1 (density times 3.3219; leakage 0.003 gives a little back)", () => {
@@ -140,7 +151,7 @@ describe("what does not fit", () => {
   });
 
   it("too dark: what is missing is named, more of it the deeper, and the ways out that are enough are enough", () => {
-    const dark: Scene = { ...daylightScene("5C", 15, 14), max_iso: 800 };
+    const dark: Scene = { ...daylightScene("5C", 15, 12), max_iso: 800 };
     const d = at(dark);
     expect(d.verdict).toBe("too_dark");
     const missing = d.shortfall_stops?.likely ?? 0;

@@ -18,7 +18,7 @@ import { exposureReasons } from "./reasons.js";
 
 /**
  * Where the light goes between the surface and the sensor, in stops of luminance, and which settings pay for it: exposure by
- * ISO 2720 as an incident meter at the subject would ask for, less what water and filter take on the way to the sensor.
+ * ISO 2720 as an incident meter at the subject would ask for, less what water, port and filter take on the way to the sensor.
  * @throws SceneProblem without any light, or for a sun below the model's domain.
  */
 export function exposureLoss(scene: Scene): ExposureLossAnswer {
@@ -52,6 +52,6 @@ export function exposureLoss(scene: Scene): ExposureLossAnswer {
     reasons: [...exposureReasons(scene, answers), ...sunReasons(conditions)],
     cautions: cautionsFor(scene),
     uncertainty: shareOfCauses(propagated, (depths.length - 1) * count + BUDGET_KEYS.indexOf("ev100")),
-    sources: [...lightSources(conditions), "iso_2720"],
+    sources: [...lightSources(conditions), "iso_2720", "port_radiance"],
   };
 }

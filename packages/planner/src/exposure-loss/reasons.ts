@@ -11,7 +11,7 @@ export function exposureReasons(scene: Scene, answers: readonly ExposureAtDepth[
   const shallowest = answers[0];
   const deepest = answers[answers.length - 1];
   const reasons: Reason[] = [];
-  if (shallowest.verdict === "too_bright") reasons.push(tooBright(shallowest));
+  if (shallowest.verdict === "too_bright") reasons.push(...tooBright(shallowest));
   if (deepest.verdict === "too_dark") {
     reasons.push(
       reason("too_dark", "computed", {
@@ -34,6 +34,7 @@ export function exposureReasons(scene: Scene, answers: readonly ExposureAtDepth[
       reason("exposure_fits", "computed", { depth_m, iso, f_number, ev: exposure_value_ev100.likely }),
     );
   }
+  reasons.push(reason("port_takes", "computed", { stops: deepest.port_loss_stops.likely }));
   if (deepest.total_loss_stops && deepest.depth_loss_stops) {
     reasons.push(
       reason("water_takes_most", "computed", {
@@ -56,13 +57,21 @@ export function exposureReasons(scene: Scene, answers: readonly ExposureAtDepth[
 
 const tooBright = ({
   depth_m,
+  iso,
+  f_number,
   excess_stops,
-  f_number_needed,
   neutral_density_needed,
-}: ExposureAtDepth): Reason =>
-  reason("too_bright", "computed", {
-    depth_m,
-    excess_stops: excess_stops?.likely ?? 0,
-    f_number: f_number_needed ?? 0,
-    density: neutral_density_needed ?? 0,
-  });
+  ways_to_pay,
+}: ExposureAtDepth): Reason[] => {
+  const closed = ways_to_pay.find(({ way, enough }) => way === "aperture" && enough)?.f_number;
+  return [
+    reason("too_bright", "computed", {
+      depth_m,
+      excess_stops: excess_stops?.likely ?? 0,
+      iso,
+      f_number,
+      density: neutral_density_needed ?? 0,
+    }),
+    ...(closed === undefined ? [] : [reason("aperture_can_close", "computed", { f_number: closed })]),
+  ];
+};

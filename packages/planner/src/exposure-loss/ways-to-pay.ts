@@ -15,8 +15,9 @@ import { daylightUnder } from "../light/daylight.js";
 import { highestSun_deg } from "../light/highest-sun.js";
 import { hasLensFilter, lensFilterOf } from "../light/lens-filter.js";
 import { type Underwater, underwater } from "../light/underwater.js";
-import { shown } from "../messages/format.js";
+import { WAYS_TO_PAY_EN } from "../messages/ways-to-pay-en.js";
 import type { WayToPay } from "../result/exposure-loss.js";
+import type { Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { budgetAt } from "./budget.js";
 
@@ -69,7 +70,7 @@ function whenItFits({ conditions: { scene }, settings }: Task): (WayToPay | unde
     iso >= limits.min_iso - EXACT
       ? {
           way: "iso",
-          text: `Aperture wide open at f/${shown(limits.min_f_number, 1)}: ISO ${shown(iso)}.`,
+          text: WAYS_TO_PAY_EN.wide_open({ f_number: limits.min_f_number, iso }),
           gains_stops: 0,
           enough: true,
           iso,
@@ -79,7 +80,7 @@ function whenItFits({ conditions: { scene }, settings }: Task): (WayToPay | unde
     closed > settings.f_number + EXACT
       ? {
           way: "aperture",
-          text: `More depth of field at f/${shown(closed, 1)}, paid with ISO ${shown(isoClosed)}.`,
+          text: WAYS_TO_PAY_EN.depth_of_field({ f_number: closed, iso: isoClosed }),
           gains_stops: 0,
           enough: true,
           iso: isoClosed,
@@ -100,7 +101,7 @@ function whenDark(task: Task): (WayToPay | undefined)[] {
     longerShutter(task),
     {
       way: "iso",
-      text: `ISO ${shown(iso)} would do it, beyond the ${shown(settings.iso)} that this camera is allowed: noise pays.`,
+      text: WAYS_TO_PAY_EN.more_gain({ iso, allowed: settings.iso }),
       gains_stops: missing,
       enough: conditions.scene.iso !== undefined && iso <= conditions.scene.max_iso,
       iso,
@@ -109,33 +110,44 @@ function whenDark(task: Task): (WayToPay | undefined)[] {
 }
 
 function whenBright({ conditions, missing, settings }: Task): (WayToPay | undefined)[] {
-  const f_number = settings.f_number * 2 ** (-missing / 2);
   const neutral_density = stopsToDensity(-missing);
   const shutter_s = settings.shutter_s * 2 ** missing;
-  const fixed = conditions.scene.f_number !== undefined;
   return [
-    {
-      way: "aperture",
-      text: `Close the aperture to f/${shown(f_number, 1)}.`,
-      gains_stops: missing,
-      enough: fixed && f_number <= conditions.scene.max_f_number,
-      f_number,
-    },
+    closeAperture(conditions.scene, missing, settings),
     {
       way: "neutral_density",
-      text: `Mount neutral density ${shown(neutral_density, 1)} (${shown(densityToStops(neutral_density), 1)} stops).`,
+      text: WAYS_TO_PAY_EN.neutral_density({
+        density: neutral_density,
+        stops: densityToStops(neutral_density),
+      }),
       gains_stops: missing,
       enough: true,
       neutral_density,
     },
     {
       way: "shutter",
-      text: `Shorten the exposure to 1/${shown(1 / shutter_s)} s; movement then looks less smooth in video.`,
+      text: WAYS_TO_PAY_EN.shorter_shutter({ shutter_s }),
       gains_stops: missing,
       enough: true,
       shutter_s,
     },
   ];
+}
+
+/** As far as the lens goes; undefined where it is closed already. */
+function closeAperture({ max_f_number }: Scene, missing: number, settings: Settings): WayToPay | undefined {
+  const wanted = settings.f_number * 2 ** (-missing / 2);
+  const f_number = Math.min(wanted, max_f_number);
+  const gains_stops = 2 * Math.log2(settings.f_number / f_number);
+  if (gains_stops > -EXACT) return undefined;
+  const enough = wanted <= max_f_number;
+  return {
+    way: "aperture",
+    text: WAYS_TO_PAY_EN.close_aperture({ f_number, enough }),
+    gains_stops,
+    enough,
+    f_number,
+  };
 }
 
 function filterOff({ conditions, missing, depth_m, ev100 }: Task): WayToPay | undefined {
@@ -149,7 +161,7 @@ function filterOff({ conditions, missing, depth_m, ev100 }: Task): WayToPay | un
   const gains_stops = bare.ev100 - ev100;
   return {
     way: "filter_off",
-    text: `Take the filter off the lens: it holds back ${shown(gains_stops, 1)} stops.`,
+    text: WAYS_TO_PAY_EN.filter_off({ gains_stops }),
     gains_stops,
     enough: gains_stops >= missing,
   };
@@ -164,11 +176,10 @@ function higherSun({ conditions, missing, depth_m, ev100 }: Task): WayToPay | un
   if (sun_elevation_deg <= conditions.sun.elevation_deg + 1) return undefined;
   const daylight = daylightUnder({ elevation_deg: sun_elevation_deg }, conditions.scene);
   const gains_stops = ev100Of(underwater({ ...conditions, daylight }, NOMINAL), depth_m) - ev100;
+  const said = { elevation_deg: sun_elevation_deg, gains_stops };
   return {
     way: "higher_sun",
-    text: conditions.sun.instant
-      ? `Wait until the sun stands ${shown(sun_elevation_deg)} degrees high that day: ${shown(gains_stops, 1)} stops more.`
-      : `If the sun comes to stand ${shown(sun_elevation_deg)} degrees high there, wait for it: ${shown(gains_stops, 1)} stops more.`,
+    text: conditions.sun.instant ? WAYS_TO_PAY_EN.wait_for_sun(said) : WAYS_TO_PAY_EN.if_sun_rises(said),
     gains_stops,
     enough: gains_stops >= missing,
     sun_elevation_deg,
@@ -185,7 +196,7 @@ function shallower({ conditions, missing, depth_m, ev100 }: Task): WayToPay | un
   const fits_m = bisect(isBright, least, depth_m, 0.01);
   return {
     way: "shallower",
-    text: `Film no deeper than ${shown(fits_m, 1)} m.`,
+    text: WAYS_TO_PAY_EN.shallower({ depth_m: fits_m }),
     gains_stops: missing,
     enough: true,
     depth_m: fits_m,
@@ -203,7 +214,7 @@ function lamp({ conditions, missing, depth_m }: Task): WayToPay {
   const lamp_flux_lm = wanted_lx / lux_per_lm;
   return {
     way: "lamp",
-    text: `A white lamp of ${shown(lamp_flux_lm)} lm with a beam of ${LAMP.beam_angle_deg} degrees at ${LAMP.distance_m} m; then balance to the lamp.`,
+    text: WAYS_TO_PAY_EN.add_lamp({ ...LAMP, flux_lm: lamp_flux_lm }),
     gains_stops: missing,
     enough: true,
     lamp_flux_lm,
@@ -218,7 +229,7 @@ function longerShutter({ conditions, missing, settings }: Task): WayToPay | unde
   if (gains_stops < EXACT) return undefined;
   return {
     way: "shutter",
-    text: `Expose for 1/${shown(1 / shutter_s, 1)} s: ${shown(gains_stops, 1)} stops more, and more blur from movement.`,
+    text: WAYS_TO_PAY_EN.longer_shutter({ shutter_s, gains_stops }),
     gains_stops,
     enough: gains_stops >= missing - EXACT,
     shutter_s,

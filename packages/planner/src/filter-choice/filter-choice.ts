@@ -142,8 +142,8 @@ function atDepth(depth_m: number, d: number, judged: readonly Judged[], advised:
 }
 
 /** Neutral density to add where the shallow end is too bright for the camera's limits. */
-const neutralDensity = ({ excess_stops }: Merit): { neutral_density?: number } =>
-  excess_stops > FITS_WITHIN_STOPS ? { neutral_density: stopsToDensity(excess_stops) } : {};
+const neutralDensity = ({ neutral_stops }: Merit): { neutral_density?: number } =>
+  neutral_stops > FITS_WITHIN_STOPS ? { neutral_density: stopsToDensity(neutral_stops) } : {};
 
 /** Where the advised choice beats its rival, and where to change if the mount allows it. */
 function servedAnswer(

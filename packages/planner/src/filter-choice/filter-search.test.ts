@@ -95,7 +95,7 @@ describe("the depth of diminishing gain", () => {
 
   it.each([
     ["II", 40],
-    ["3C", 14],
+    ["1C", 16],
   ] as const)(
     "%s to %d m: is named; the best density does not fall down to it, and below it is weaker or none",
     (type, to) => {
@@ -238,8 +238,8 @@ describe("a mount that changes at depth", () => {
   it.each([
     ["IB", 55, 1, 15],
     ["II", 45, 1, 20],
-    ["1C", 45, 1, 12],
-    ["3C", 40, 4, 16],
+    ["1C", 45, 3, 20],
+    ["3C", 40, 4, 12],
   ] as const)(
     "%s, sun %d, %d to %d m: change inside the range, where with and without are even",
     (type, sun, from, to) => {

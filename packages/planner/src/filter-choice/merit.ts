@@ -34,8 +34,8 @@ export interface Merit {
   delta_e00: number;
   balance: Balance;
   settings: Settings;
-  /** Light in excess at the least sensitive settings, which neutral density has to take, in stops. */
-  excess_stops: number;
+  /** What neutral density has to take where there is too much light at the least sensitive settings, in stops. */
+  neutral_stops: number;
   /** Share of the red channel's signal that comes from above 600 nm. */
   red_above_600_nm_share: number;
 }
@@ -61,7 +61,7 @@ interface Seen {
 
 export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState): Merit {
   const { profile } = camera;
-  const { subject, haze, balance, settings, excess_stops, recorder } = takeShot(stage, filter, camera);
+  const { subject, haze, balance, recorder } = takeShot(stage, filter, camera);
   const see = (raw: Vector3, wantedXyz: Xyz, wantedLab: Lab, weight: number): Seen => {
     const [red, green, blue] = CHANNELS.map((k) => record(recorder, k, raw[k]));
     return {
@@ -100,8 +100,8 @@ export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState): Me
   return {
     delta_e00: total / seen.reduce((sum, { weight }) => sum + weight, 0),
     balance,
-    settings,
-    excess_stops,
+    settings: recorder.settings,
+    neutral_stops: recorder.neutral_stops,
     red_above_600_nm_share: redShareAbove600(profile.sensor, subject),
   };
 }

@@ -154,11 +154,13 @@ function lightReason({ without, answer }: Facts): Reason {
     f_number: deep.f_number,
     iso: deep.iso,
   };
-  if (shallow.excess_stops > FITS_WITHIN_STOPS) {
+  if (shallow.neutral_stops > FITS_WITHIN_STOPS) {
     return reason("light_is_too_much", "computed", {
       depth_m: answer.depths[0].depth_m,
-      excess_stops: shallow.excess_stops,
-      density: stopsToDensity(shallow.excess_stops),
+      excess_stops: shallow.neutral_stops,
+      density: stopsToDensity(shallow.neutral_stops),
+      iso: shallow.settings.iso,
+      f_number: shallow.settings.f_number,
     });
   }
   return deep.at_lowest_iso

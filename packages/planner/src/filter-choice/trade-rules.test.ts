@@ -44,7 +44,7 @@ describe("in blue water, ambient light only", () => {
 describe("in greenish water", () => {
   it.each([
     ["1C", 3, 12],
-    ["3C", 3, 10],
+    ["3C", 3, 9],
     ["5C", 3, 5],
   ] as const)("%s: magenta instead of red, from %d to %d m", (type, from, to) => {
     for (const depth of [from, (from + to) / 2, to]) expect(at(type, depth).filter_kind).toBe("magenta");

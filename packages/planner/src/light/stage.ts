@@ -10,11 +10,11 @@ import {
   veilingLight,
   Y_BAR,
 } from "@sunfathom/optics";
-import { lampLightAt, towardsCamera, type Underwater, uprightDaylightAt } from "./underwater.js";
+import { lampLightAt, PORT, towardsCamera, type Underwater, uprightDaylightAt } from "./underwater.js";
 
-/** What the camera looks at: how each target is lit, as it arrives at the lens. */
+/** What the camera looks at: how each target is lit, as it arrives at the lens through the port. */
 export interface Stage {
-  /** Light reflected by a perfect white subject towards the lens, W m^-2 nm^-1 (times 1/pi per steradian). */
+  /** Light of a perfect white subject behind the port, W m^-2 nm^-1 (times 1/pi per steradian). */
   subject: Spectrum;
   /** Open water behind it; absent in the dark. */
   background?: Background;
@@ -50,10 +50,10 @@ export function stageAt(world: Underwater, depth_m: number): Stage {
   const daylight = uprightDaylightAt(world, depth_m);
   const lit = add(daylight, lampLightAt(world));
   const path = towardsCamera(world);
-  const subject = multiply(lit, path);
+  const subject = scale(multiply(lit, path), PORT);
   if (!world.daylight) return { subject };
   const colour = backgroundColour(world);
-  const openWater = multiply(daylight, colour);
+  const openWater = scale(multiply(daylight, colour), PORT);
   const againstSubject = integrateProduct(daylight, Y_BAR) / integrateProduct(lit, Y_BAR);
   return { subject, background: { openWater, veil: veilingLight(openWater, path), colour, againstSubject } };
 }

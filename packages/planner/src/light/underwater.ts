@@ -4,6 +4,7 @@ import {
   kdUnderSun,
   pathAttenuation,
   pathTransmittance,
+  portTransmittance,
   type Spectrum,
   type UprightSpread,
   uprightFraction,
@@ -102,6 +103,9 @@ export function lampLightAt(
 export function towardsCamera(world: Underwater): Spectrum {
   return pathTransmittance(world.path_per_m, world.scene.subject_distance_m);
 }
+
+/** What the port lets through of the radiance that reaches it, 0 to 1. */
+export const PORT = portTransmittance();
 
 /** Change for `lampLightAt`: the lamps without their filters. */
 export const CLEAR_LAMPS = { filter: CLEAR };

@@ -51,8 +51,14 @@ export const REASONS_EN = {
   balance_in_reach_without: () => "The camera can balance white without a filter.",
   light_to_spare: (p: { depth_m: number; f_number: number; iso: number }) =>
     `There is light to spare: at ${shown(p.depth_m, 1)} m and without a filter a white card fills the scale at ${settings(p)}.`,
-  light_is_too_much: (p: { depth_m: number; excess_stops: number; density: number }) =>
-    `At ${shown(p.depth_m, 1)} m a white card is ${shown(p.excess_stops, 1)} stops too bright for the camera and clips. Close the aperture, or use neutral density ${shown(p.density, 1)}. A colour filter would prevent the clipping too, but only as a neutral one does, which is no reason to mount it.`,
+  light_is_too_much: (p: {
+    depth_m: number;
+    excess_stops: number;
+    density: number;
+    iso: number;
+    f_number: number;
+  }) =>
+    `At ${shown(p.depth_m, 1)} m a white card is ${shown(p.excess_stops, 1)} stops too bright at ${settings(p)}, the least that the camera is allowed, and clips. Allow a smaller aperture, or use neutral density ${shown(p.density, 1)}. A colour filter would prevent the clipping too, but only as a neutral one does, which is no reason to mount it.`,
   light_has_run_out: (p: { depth_m: number; iso: number; short_stops: number; f_number: number }) =>
     p.short_stops > 0.05
       ? `Light has run out: at ${shown(p.depth_m, 1)} m a white card stays ${shown(p.short_stops, 1)} stops under full scale at ${settings(p)} even without a filter, and any filter takes more away.`
@@ -68,8 +74,16 @@ export const REASONS_EN = {
   filter_trade_rule_blue: () => "The trade mounts red in blue water from about 3 m down.",
   filter_trade_rule_green: () => "The trade mounts magenta in green water.",
 
-  too_bright: (p: { depth_m: number; excess_stops: number; f_number: number; density: number }) =>
-    `At ${shown(p.depth_m, 1)} m there are ${shown(p.excess_stops, 1)} stops too much light at these settings. Close the aperture to f/${dialFNumber(p.f_number)} or use neutral density ${shown(p.density, 1)}; a higher ISO would make it worse.`,
+  too_bright: (p: {
+    depth_m: number;
+    excess_stops: number;
+    iso: number;
+    f_number: number;
+    density: number;
+  }) =>
+    `At ${shown(p.depth_m, 1)} m there are ${shown(p.excess_stops, 1)} stops too much light at ${settings(p)}, the least that the camera is allowed. Use neutral density ${shown(p.density, 1)}; a higher ISO would make it worse.`,
+  aperture_can_close: (p: { f_number: number }) =>
+    `Closing the aperture to f/${dialFNumber(p.f_number)} would do instead: the scene fixes it more open than the lens goes.`,
   too_dark: (p: { depth_m: number; shortfall_stops: number; iso: number; f_number: number }) =>
     `At ${shown(p.depth_m, 1)} m ${shown(p.shortfall_stops, 1)} stops are missing even with ${settings(p)}. More light has to come from a higher sun, a shallower depth, a lamp or a longer shutter time.`,
   exposure_fits: (p: { depth_m: number; iso: number; f_number: number; ev: number }) =>
@@ -77,6 +91,8 @@ export const REASONS_EN = {
   filter_makes_it_darker: (p: { stops: number }) =>
     `The filter on the lens takes ${shown(p.stops, 1)} of the missing stops: take it off.`,
   any_filter_would_worsen: () => "A filter on the lens would take more light away and make it worse.",
+  port_takes: (p: { stops: number }) =>
+    `The port takes ${shown(p.stops, 1)} stops, whatever its shape: light spreads as it leaves the water, and the window reflects a little. A meter in the housing has it in its reading already.`,
   water_takes_most: (p: { depth_m: number; depth_stops: number; total_stops: number }) =>
     `Of the ${shown(p.total_stops, 1)} stops between the surface and the sensor at ${shown(p.depth_m, 1)} m the water above takes ${shown(p.depth_stops, 1)}.`,
 

@@ -62,8 +62,8 @@ export const STEPS_EN = {
         ? `The balance takes out what water and filter do to white, all but a cast of ${shown(p.cast, 1)} (CIEDE2000), which is left to the grade.`
         : "The balance takes out what water and filter do to white.",
   }),
-  balance_on_card_in_lamp_light: (p: { kelvin: string; cast: number }): StepText => ({
-    text: `Lamps on: hold the card where the subject will be and set the white balance to it. ${p.kelvin}`,
+  balance_on_card_in_lamp_light: (p: { cct_K?: number; cast: number }): StepText => ({
+    text: `Lamps on: hold the card where the subject will be and set the white balance to it.${p.cct_K === undefined ? "" : ` Without a card, set ${shown(Math.round(p.cct_K / 100) * 100)} K, the lamps' own.`}`,
     why: `Set to the lamps' own colour instead, water between lamp, subject and camera would leave a cast of ${shown(p.cast, 1)} (CIEDE2000).`,
   }),
   balance_again: (p: { list: string; tolerance: number }): StepText => ({
@@ -82,8 +82,13 @@ export const STEPS_EN = {
     text: `By this depth open up to ${settings(p)}.`,
     why: `The subject is ${shown(p.stops, 1)} stops darker here than at the start, lens filter included.`,
   }),
-  too_dark: (p: { iso: number; f_number: number; shortfall_stops: number; ways: string }): StepText => ({
-    text: `Even with ${settings(p)}, ${shown(p.shortfall_stops, 1)} stops are missing here. ${p.ways}`,
+  too_dark: (p: {
+    iso: number;
+    f_number: number;
+    shortfall_stops: number;
+    ways: readonly string[];
+  }): StepText => ({
+    text: `Even with ${settings(p)}, ${shown(p.shortfall_stops, 1)} stops are missing here. ${p.ways.length > 0 ? p.ways.join(" Or: ") : "Nothing within reach pays for it."}`,
     why: "The camera's most sensitive settings do not reach.",
   }),
   come_close: (p: { percent: number; distance_m: number }): StepText => ({

@@ -12,7 +12,7 @@ import { castBetween } from "../camera/cast.js";
 import { rawOf, type SensorProfile } from "../camera/sensor-profile.js";
 import { lampFilter, lampSpectrum } from "../light/lamps.js";
 import { lampLightAt, type Underwater } from "../light/underwater.js";
-import { shown } from "../messages/format.js";
+import { WAYS_OUT_EN } from "../messages/ways-out-en.js";
 import type { WayOut } from "../result/mixed-light.js";
 import type { TransmittanceSample } from "../scene/scene.js";
 import { type Both, VISIBLE_SPLIT_DELTA_E00 } from "./lights.js";
@@ -41,7 +41,7 @@ function lampsOff({ daylight, lamps }: Lights): WayOut {
   const cost_stops = stops(add(daylight, lamps), daylight);
   return {
     way: "lamps_off",
-    text: `Switch the lamps off and leave them on the rig; balance to daylight. Costs ${shown(cost_stops, 1)} stops on the subject.`,
+    text: WAYS_OUT_EN.lamps_off({ cost_stops }),
     split_left_delta_e00: 0,
     cost_stops,
   };
@@ -76,7 +76,12 @@ function lampFilterWay({ world, profile, daylight, lamps }: Lights): WayOut {
   });
   return {
     way: "lamp_filter",
-    text: `Put a filter on each lamp that makes its light match daylight here: of ${shown(needed.red * 100)} % red, ${shown(needed.green * 100)} % green and ${shown(needed.blue * 100)} % blue; the nearest of the plain kinds is ${best.kind} of density ${shown(best.density, 2)}. Balance to daylight.`,
+    text: WAYS_OUT_EN.lamp_filter({
+      ...needed,
+      kind: best.kind,
+      density: best.density,
+      is_seen: best.split > VISIBLE_SPLIT_DELTA_E00,
+    }),
     split_left_delta_e00: best.split,
     cost_stops,
     lamp_filter_kind: best.kind,
@@ -110,7 +115,7 @@ function neededCurve(daylight: Spectrum, lamps: Spectrum): TransmittanceSample[]
 function balanceToLamps({ profile, daylight, lamps }: Lights): WayOut {
   return {
     way: "balance_to_lamps",
-    text: "Balance to a card lit by the lamps: the subject looks right and everything that only daylight reaches takes on the colour of the water.",
+    text: WAYS_OUT_EN.balance_to_lamps(),
     split_left_delta_e00: castBetween(profile, lamps, add(daylight, lamps)),
     cost_stops: 0,
   };
@@ -126,7 +131,7 @@ function comeCloser({ world, profile, daylight, lamps }: Lights): WayOut | undef
     if (split > VISIBLE_SPLIT_DELTA_E00) continue;
     return {
       way: "come_closer",
-      text: `Bring the lamps to ${shown(lamp_distance_m, 2)} m from the subject and balance to them: they then outshine daylight.`,
+      text: WAYS_OUT_EN.come_closer({ distance_m: lamp_distance_m }),
       split_left_delta_e00: split,
       cost_stops: stops(add(daylight, lamps), add(daylight, closer)),
       lamp_distance_m,

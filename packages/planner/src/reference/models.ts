@@ -166,6 +166,15 @@ export const MODELS: ModelInfo[] = [
       "Cameras differ most in how much green and blue their red channel sees, which decides how early red is gone: carried as uncertainty.",
   },
   {
+    id: "port_radiance",
+    what: "Light lost between the water and the lens in its housing",
+    kind: "formula",
+    source:
+      "Radiance over n^2 kept along a ray, and Fresnel: the immersion factor of in-water radiometers (Austin 1976; Voss & Flora 2017, J. Atmos. Oceanic Technol. 34, 1203)",
+    domain: "Near the axis, behind a clear uncoated window, flat or dome",
+    known_weaknesses: "A coated window loses up to 0.06 stop less. The corners of a wide picture lose more.",
+  },
+  {
     id: "camera_recording",
     what: "Photons, read noise, clipping and code values of a recording",
     kind: "assumption",

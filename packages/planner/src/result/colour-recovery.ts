@@ -1,6 +1,6 @@
 import type { AnswerParts, Estimate } from "./common.js";
 
-/** `no_filter`, each at its best exposure; `filter_same_settings` keeps ISO, aperture and shutter of `no_filter`. */
+/** `no_filter`, each at its best exposure; `filter_same_settings` keeps ISO, aperture, shutter and neutral density of `no_filter`. */
 export type RecordingKind = "no_filter" | "filter_best_exposure" | "filter_same_settings";
 
 /**
@@ -35,6 +35,8 @@ export interface Recording {
   iso: number;
   f_number: number;
   shutter_s: number;
+  /** Neutral density in front of the lens, where there is too much light at these settings. */
+  neutral_density?: number;
   /** Electrons that light frees in each channel. */
   red_electrons: number;
   green_electrons: number;

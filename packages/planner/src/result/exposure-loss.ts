@@ -17,6 +17,8 @@ export interface ExposureAtDepth {
   upright_loss_stops?: Estimate;
   /** Lost between subject and camera. */
   distance_loss_stops: Estimate;
+  /** Lost at the port: light spreads as it leaves the water, and two surfaces reflect. */
+  port_loss_stops: Estimate;
   /** Lost in the filter on the lens; zero without one. */
   lens_filter_loss_stops: Estimate;
   /** Lost in the filters on the lamps; absent without lamps. */
@@ -25,7 +27,7 @@ export interface ExposureAtDepth {
   total_loss_stops?: Estimate;
   /** Illuminance on the upright subject, daylight and lamps together. */
   subject_illuminance_lx: Estimate;
-  /** Exposure value at ISO 100 that a grey subject asks for, filter and distance included. */
+  /** Exposure value at ISO 100 that a grey subject asks for, distance, port and filter included. */
   exposure_value_ev100: Estimate;
   verdict: ExposureVerdict;
   /** Settings to use; the nearest that the camera has when the verdict is not `fits`. */

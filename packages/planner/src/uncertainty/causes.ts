@@ -1,9 +1,9 @@
 import { combinedSigma, type WaterSigma } from "@sunfathom/optics";
 import type { Conditions } from "../light/conditions.js";
 import { underwater, uprightSpreadAt } from "../light/underwater.js";
+import { CAUSES_EN, WATER_CAUSES_EN } from "../messages/causes-en.js";
 import { Z90 } from "./normal.js";
 import { NOMINAL, type Nuisance } from "./nuisance.js";
-import { WATER_CAUSES } from "./water-causes.js";
 
 /** A named cause of doubt; `shift` gives the model at z standard deviations of it. */
 export interface Cause {
@@ -22,7 +22,7 @@ const daylightSigma = (oktas: number) =>
 
 const attenuationCause = ({ cause, sigma_ln }: WaterSigma): Cause => ({
   id: cause,
-  ...WATER_CAUSES[cause],
+  ...WATER_CAUSES_EN[cause],
   shift: (z) => ({ kdRemainderScale: Math.exp(sigma_ln * z) }),
 });
 
@@ -31,10 +31,7 @@ function scatteringCause({ water }: Conditions): Cause {
   const sigma = seen ? seen.sigma_ln : combinedSigma(water.scattering_sigmas);
   return {
     id: "water_scattering",
-    text: seen
-      ? "How far one really sees, from which scattering is taken"
-      : "How strongly this water scatters, which attenuation alone does not fix",
-    how_to_shrink: seen ? "Measure the visibility along a line." : "State the horizontal visibility.",
+    ...(seen ? CAUSES_EN.scattering_as_seen : CAUSES_EN.scattering),
     shift: (z) => ({ scatteringScale: Math.exp(sigma * z) }),
   };
 }
@@ -47,14 +44,12 @@ export function causesOf(conditions: Conditions): Cause[] {
     scatteringCause(conditions),
     {
       id: "path_scattering",
-      text: "How much of the scattered light still arrives over a short path",
-      how_to_shrink: "Come closer: a short path hardly scatters.",
+      ...CAUSES_EN.path_scattering,
       shift: (z) => ({ scatterLost: Math.min(1, 0.5 * 2 ** (0.8 * z)) }),
     },
     {
       id: "sensor",
-      text: "How much green and blue light this camera's red channel sees",
-      how_to_shrink: "Photograph a colour chart at depth with this camera.",
+      ...CAUSES_EN.sensor,
       shift: (z) => ({ crosstalkSd: z }),
     },
   ];
@@ -65,15 +60,12 @@ export function causesOf(conditions: Conditions): Cause[] {
     causes.push(
       {
         id: "daylight_level",
-        text: "How bright the sky is",
-        how_to_shrink: "State the cloud cover, or measure with a light meter at the surface.",
+        ...CAUSES_EN.daylight_level,
         shift: (z) => ({ daylightScale: 2 ** (sigma * z) }),
       },
       {
         id: "upright_share",
-        text: "How much of the light from above falls on the subject, which may face the sun or away from it",
-        how_to_shrink:
-          "Say that the subject faces the sun and film with the sun behind you, or meter at depth.",
+        ...CAUSES_EN.upright_share,
         shift: (z) => ({ uprightScale: Math.exp((z / Z90) * (z > 0 ? upright.up : upright.down)) }),
       },
     );
@@ -81,8 +73,7 @@ export function causesOf(conditions: Conditions): Cause[] {
   if (scene.lamps.length > 0) {
     causes.push({
       id: "lamp_beam",
-      text: "How much brighter the middle of the beam is than an even cone",
-      how_to_shrink: "Measure the lamp's illuminance at a known distance.",
+      ...CAUSES_EN.lamp_beam,
       // Real beams peak 1.5 to 3 times higher than an even cone and are weaker at the edge.
       shift: (z) => ({ lampIntensityScale: 2 ** (z > 0 ? 0.8 * z : 0.4 * z) }),
     });
@@ -94,20 +85,17 @@ export function causesOf(conditions: Conditions): Cause[] {
 export const FILTER_CAUSES: Cause[] = [
   {
     id: "filter_edge",
-    text: "Where the filter's absorption band lies, since its curve is an assumed shape",
-    how_to_shrink: "Give a measured transmittance curve.",
+    ...CAUSES_EN.filter_edge,
     shift: (z) => ({ filterShape: { shift_nm: 8 * z } }),
   },
   {
     id: "filter_width",
-    text: "How wide the filter's absorption band is, since its curve is an assumed shape",
-    how_to_shrink: "Give a measured transmittance curve.",
+    ...CAUSES_EN.filter_width,
     shift: (z) => ({ filterShape: { widthScale: Math.exp(0.25 * z) } }),
   },
   {
     id: "full_well",
-    text: "How many photons the sensor can hold per pixel",
-    how_to_shrink: "Nothing a diver can do: it differs between cameras.",
+    ...CAUSES_EN.full_well,
     shift: (z) => ({ fullWellScale: 2 ** (0.8 * z) }),
   },
 ];
@@ -116,8 +104,7 @@ export const FILTER_CAUSES: Cause[] = [
 export const LIT_HAZE_CAUSES: Cause[] = [
   {
     id: "lamp_offset",
-    text: "How far the lamps stand from the line of sight",
-    how_to_shrink: "Put the lamps on long arms; nothing to measure.",
+    ...CAUSES_EN.lamp_offset,
     shift: (z) => ({ lampOffsetScale: 2 ** (0.6 * z) }),
   },
 ];

@@ -1,4 +1,3 @@
-import { shown } from "../../messages/format.js";
 import { step } from "../../messages/say-step.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
@@ -17,13 +16,10 @@ export function atStart({ legs }: Decisions): DiveStep[] {
       : step(at, "start_exposure", { iso, f_number, ev: first.exposure_value_ev100.likely }),
   ];
   if (balance.method === "card_at_lamp_distance") {
-    const kelvin = balance.lamp_kelvin_setting_K;
-    const text =
-      kelvin === undefined
-        ? ""
-        : `Without a card, set ${shown(Math.round(kelvin / 100) * 100)} K, the lamps' own.`;
-    const cast = balance.lamp_kelvin_leaves_delta_e00?.likely ?? 0;
-    steps.push(step(at, "balance_on_card_in_lamp_light", { kelvin: text, cast }));
+    const { lamp_kelvin_setting_K: cct_K, lamp_kelvin_leaves_delta_e00 } = balance;
+    const cast = lamp_kelvin_leaves_delta_e00?.likely ?? 0;
+    const kelvin = cct_K === undefined ? {} : { cct_K };
+    steps.push(step(at, "balance_on_card_in_lamp_light", { ...kelvin, cast }));
   } else {
     const { cast_left_delta_e00: cast, in_reach } = balance.depths[0];
     steps.push(step({ ...at, basis: "common_practice" }, "balance_on_card", { cast: in_reach ? 0 : cast }));

@@ -6,7 +6,6 @@ import type { ExposureAtDepth } from "../../result/exposure-loss.js";
 export function tooDark(at: { phase: DivePhase; depth_m: number }, exposure: ExposureAtDepth): DiveStep {
   const { iso, f_number, shortfall_stops, ways_to_pay } = exposure;
   const enough = ways_to_pay.filter((way) => way.enough).slice(0, 2);
-  const ways =
-    enough.length > 0 ? enough.map((way) => way.text).join(" Or: ") : "Nothing within reach pays for it.";
+  const ways = enough.map(({ text }) => text);
   return step(at, "too_dark", { iso, f_number, shortfall_stops: shortfall_stops?.likely ?? 0, ways });
 }
