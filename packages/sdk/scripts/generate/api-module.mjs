@@ -12,7 +12,11 @@ export function apiModule(description) {
   const methods = methodsOf(description);
   const groups = [...new Set(methods.map(({ group }) => group))];
   const queries = [...new Set(methods.flatMap(({ query }) => (query === undefined ? [] : [lines(query)])))];
-  const types = [...new Set(methods.flatMap(({ body, answer }) => [answer, ...(body ? [body] : [])]))].sort();
+  const inAndOut = methods.flatMap(({ body, answer, file }) => [
+    ...(file === undefined ? [answer] : []),
+    ...(body === undefined ? [] : [body]),
+  ]);
+  const types = [...new Set(inAndOut)].sort();
 
   const tagOf = (/** @type {string} */ group) =>
     description.document.tags.find(({ name }) => groupName(name) === group);
@@ -59,6 +63,7 @@ function methodText({ described, ...method }, queries) {
     `repeatable: ${method.repeatable}`,
     ...(method.query === undefined ? [] : [`query: ${queryName(queries.indexOf(lines(method.query)))}`]),
     ...(method.versioned ? ["versioned: true"] : []),
+    ...(method.file === undefined ? [] : [`file: ${JSON.stringify(method.file)}`]),
   ];
   const input = [
     ...(method.pathParameters.length === 0 ? [] : [`path: { ${method.pathParameters.join(", ")} }`]),
@@ -72,7 +77,7 @@ function methodText({ described, ...method }, queries) {
 }
 
 /** @param {Method} method */
-function documentation({ described, pathParameters, body, group, name, answer, repeatable }) {
+function documentation({ described, pathParameters, body, group, name, answer, file, repeatable }) {
   const content = Object.values(described.requestBody?.content ?? {})[0];
   const example = Object.values(content?.examples ?? {})[0];
   const values = [
@@ -87,12 +92,12 @@ function documentation({ described, pathParameters, body, group, name, answer, r
   return comment(
     [
       `${described.summary}. ${described.description}`,
-      ...(repeatable ? [] : ["Sent once: repeating it is not safe."]),
+      ...(repeatable ? [] : ["Sent once, never repeated by the client."]),
       ...inputs,
       ...(body === undefined
         ? []
         : [`@param ${argumentName(body)} see \`${body}\` for fields, units and defaults`]),
-      `@returns \`${answer}\`, or rejects with a \`SunfathomError\``,
+      `@returns ${file === undefined ? `\`${answer}\`` : `the bytes of the file (\`${file}\`)`}, or rejects with a \`SunfathomError\``,
       "@example",
       ...(example === undefined ? [] : [`// ${example.summary}`]),
       `const answer = await client.${group}.${name}(${values.join("\n")});`,

@@ -22,7 +22,7 @@ import { fileURLToPath } from "node:url";
  *
  * @typedef {{ $ref: string }} Reference
  * @typedef {{ name: string, in: string, description?: string }} Parameter
- * @typedef {{ schema: Reference, examples?: Record<string, { summary: string, value: unknown }> }} Content
+ * @typedef {{ schema: Reference & { format?: string }, examples?: Record<string, { summary: string, value: unknown }> }} Content
  *
  * @typedef {object} Schema
  * @property {string} [description]

@@ -14,7 +14,8 @@ import { componentName } from "./description.mjs";
  * @property {string | undefined} body component that goes in
  * @property {boolean} versioned
  * @property {string[] | undefined} query what its GET twin takes
- * @property {string} answer component that comes out
+ * @property {string} answer type of what comes out: a component, or `ArrayBuffer` for a file
+ * @property {string | undefined} file its media type, where it is a file
  * @property {DescribedOperation} described
  */
 
@@ -43,7 +44,8 @@ export function methodsOf({ document }) {
     if (tag === undefined) throw new Error(`${described.operationId} has no tag.`);
     const parameters = (described.parameters ?? []).map(resolve);
     const body = jsonComponent(described.requestBody?.content);
-    const answer = jsonComponent(described.responses["200"]?.content);
+    const file = fileType(described.responses["200"]?.content);
+    const answer = file === undefined ? jsonComponent(described.responses["200"]?.content) : "ArrayBuffer";
     if (described.requestBody !== undefined && body === undefined) throw unknownForm(described, "its body");
     if (answer === undefined) throw unknownForm(described, "its answer");
     if (parameters.some((p) => p.in === "query")) throw unknownForm(described, "its query parameters");
@@ -60,6 +62,7 @@ export function methodsOf({ document }) {
       versioned: "expect_model_version" in fields,
       query: twin === undefined ? undefined : query.map((p) => p.name),
       answer,
+      file,
       described,
     };
   }
@@ -88,6 +91,11 @@ function isTwin(get, post) {
 function jsonComponent(content) {
   const schema = content?.["application/json"]?.schema;
   return schema?.$ref === undefined ? undefined : componentName(schema);
+}
+
+/** Media type of what is described as a file. @param {Record<string, import("./description.mjs").Content> | undefined} content */
+function fileType(content) {
+  return Object.entries(content ?? {}).find(([, { schema }]) => schema.format === "binary")?.[0];
 }
 
 /** `reference` for the tag `Reference data`. @param {string} tag */

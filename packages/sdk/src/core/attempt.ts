@@ -6,10 +6,13 @@ export interface Reply {
   status: number;
   headers: Headers;
   text: string;
+  /** The body of a good answer that is a file. */
+  bytes?: ArrayBuffer;
 }
 
 /**
  * Asks once.
+ * @param isFile whether a good answer is a file
  * @param timeoutMs until the last byte of the body is there
  * @throws AbortedError, TimeoutError, ConnectionError
  */
@@ -17,6 +20,7 @@ export async function attempt(
   fetch: Fetch,
   url: string,
   init: RequestInit,
+  isFile: boolean,
   timeoutMs: number,
   signal: AbortSignal | undefined,
 ): Promise<Reply> {
@@ -32,7 +36,9 @@ export async function attempt(
   signal?.addEventListener("abort", abort);
   try {
     const response = await fetch(url, { ...init, signal: controller.signal });
-    return { status: response.status, headers: response.headers, text: await response.text() };
+    const { status, headers } = response;
+    if (isFile && response.ok) return { status, headers, text: "", bytes: await response.arrayBuffer() };
+    return { status, headers, text: await response.text() };
   } catch (cause) {
     if (signal?.aborted) throw new AbortedError(signal.reason);
     if (late) throw new TimeoutError(timeoutMs);

@@ -6,9 +6,15 @@ import type { RateLimit, ResponseMeta } from "./types.js";
 
 /**
  * Reads the content of a good answer.
- * @throws UnexpectedResponseError for anything but JSON
+ * @param file media type of an answer that is a file
+ * @throws UnexpectedResponseError for anything else than that, or than JSON
  */
-export function contentOf(reply: Reply): unknown {
+export function contentOf(reply: Reply, file: string | undefined): unknown {
+  if (file !== undefined) {
+    const isIt = reply.headers.get("content-type")?.startsWith(file) && reply.bytes !== undefined;
+    if (isIt) return reply.bytes;
+    throw unexpected(reply);
+  }
   const json = jsonOf(reply);
   if (json === undefined) throw unexpected(reply);
   return json;

@@ -27,11 +27,12 @@ async function carryOut<T>(
   const { method, url, body } = outgoing(baseUrl, operation, versioned, cache !== undefined);
   const keeper = method === "GET" ? cache : undefined;
   const kept = await keptAnswer(keeper, url);
-  const headers = headersOf(settings, options, body !== undefined, kept?.etag);
+  const { file } = operation;
+  const headers = headersOf(settings, options, file, body !== undefined, kept?.etag);
   const init = { method, headers, ...(body === undefined ? {} : { body }) };
 
   const ask = async (): Promise<Reply> => {
-    const reply = await attempt(settings.fetch, url, init, timeoutMs, options.signal);
+    const reply = await attempt(settings.fetch, url, init, file !== undefined, timeoutMs, options.signal);
     if (reply.status === 304 && kept !== undefined) return reply;
     if (reply.status < 200 || reply.status > 299) throw errorOf(reply);
     return reply;
@@ -42,7 +43,7 @@ async function carryOut<T>(
     return { data: kept.data as T, meta: metaOf(reply, "cache", attempts) };
   }
   // The service keeps its description; checking that here would cost more than the whole client.
-  const data = contentOf(reply) as T;
+  const data = contentOf(reply, file) as T;
   const meta = metaOf(reply, "service", attempts);
   if (meta.etag !== undefined) await keeper?.set(url, { etag: meta.etag, body: reply.text });
   return { data, meta };
@@ -85,11 +86,12 @@ async function repeat(
 function headersOf(
   { apiKey }: Settings,
   { requestId }: CallOptions,
+  file: string | undefined,
   hasBody: boolean,
   etag: string | undefined,
 ): Record<string, string> {
   return {
-    accept: "application/json, application/problem+json",
+    accept: `${file ?? "application/json"}, application/problem+json`,
     ...(hasBody ? { "content-type": "application/json" } : {}),
     ...(apiKey === undefined ? {} : { authorization: `Bearer ${apiKey}` }),
     ...(requestId === undefined ? {} : { "x-request-id": requestId }),

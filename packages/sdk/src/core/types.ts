@@ -79,6 +79,8 @@ export interface Operation {
   readonly query?: readonly string[];
   /** Whether the body takes `expect_model_version`. */
   readonly versioned?: boolean;
+  /** Media type of an answer that is a file; JSON when left out. */
+  readonly file?: string;
 }
 
 /** What goes into one call. */

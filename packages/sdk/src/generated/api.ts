@@ -14,6 +14,11 @@ import type {
   ModelsAnswer,
   MountingScene,
   ProblemPage,
+  QuizAnswersRequest,
+  QuizItemsRequest,
+  QuizMarks,
+  QuizPackageRequest,
+  QuizPaper,
   Scene,
   WaterTypesAnswer,
   WhiteBalanceAnswer,
@@ -344,6 +349,76 @@ export class Reference {
 }
 
 /**
+ * Questions for courses: drawn, marked, and packed for learning platforms.
+ */
+export class Quiz {
+  readonly #send: Send;
+
+  constructor(send: Send) {
+    this.#send = send;
+  }
+
+  /**
+   * Draw a paper of questions, without their answers. Questions on light and colour under water, every figure computed, no two alike, another paper with each call. With them comes a token, encrypted and authenticated, that has their answers marked until it expires. Nothing is stored.
+   * Sent once, never repeated by the client.
+   * @param quizItemsRequest see `QuizItemsRequest` for fields, units and defaults
+   * @returns `QuizPaper`, or rejects with a `SunfathomError`
+   * @example
+   * // Four questions, each with one right option
+   * const answer = await client.quiz.drawItems({
+   *   "level": "working",
+   *   "count": 4,
+   *   "templates": [
+   *     "red_left",
+   *     "filter_for_water"
+   *   ]
+   * });
+   */
+  drawItems(quizItemsRequest: QuizItemsRequest, options?: CallOptions): Call<QuizPaper> {
+    return this.#send({ method: "POST", path: "/v1/quiz-items", repeatable: false, versioned: true }, { body: quizItemsRequest }, options);
+  }
+
+  /**
+   * Mark the answers to a paper. Marks what was answered, with feedback on each misunderstanding and the worked solution; questions left out count nothing, and their solutions stay untold. The token alone says what is right, so the same answers can be marked as often as it holds: that each learner has one attempt is the platform's job.
+   * @param quizAnswersRequest see `QuizAnswersRequest` for fields, units and defaults
+   * @returns `QuizMarks`, or rejects with a `SunfathomError`
+   * @example
+   * // Option A of the first question
+   * const answer = await client.quiz.markAnswers({
+   *   "token": "sq1.2026-05.bm9uY2Ugb2YgMTIg.c2VhbGVk",
+   *   "responses": [
+   *     {
+   *       "item": "q1",
+   *       "choices": [
+   *         "A"
+   *       ]
+   *     }
+   *   ]
+   * });
+   */
+  markAnswers(quizAnswersRequest: QuizAnswersRequest, options?: CallOptions): Call<QuizMarks> {
+    return this.#send({ method: "POST", path: "/v1/quiz-answers", repeatable: true }, { body: quizAnswersRequest }, options);
+  }
+
+  /**
+   * Pack a paper for a learning platform. A content package of QTI 3.0 or 2.1: manifest, test, a file for each question and each picture. With keys, feedback and solutions a platform marks by itself; for that the instructor's key is needed. Without them `paper.json` in the package has the token that `/v1/quiz-answers` takes. Another paper with each call.
+   * Sent once, never repeated by the client.
+   * @param quizPackageRequest see `QuizPackageRequest` for fields, units and defaults
+   * @returns the bytes of the file (`application/zip`), or rejects with a `SunfathomError`
+   * @example
+   * // Without keys: responses are marked by /v1/quiz-answers
+   * const answer = await client.quiz.packItems({
+   *   "level": "beginner",
+   *   "count": 10,
+   *   "title": "Colour under water"
+   * });
+   */
+  packItems(quizPackageRequest: QuizPackageRequest, options?: CallOptions): Call<ArrayBuffer> {
+    return this.#send({ method: "POST", path: "/v1/quiz-packages", repeatable: false, versioned: true, file: "application/zip" }, { body: quizPackageRequest }, options);
+  }
+}
+
+/**
  * The state of the service, and what its problems mean.
  */
 export class Service {
@@ -393,12 +468,15 @@ export abstract class Api {
   readonly calculations: Calculations;
   /** What a scene can name, and what the model is made of. */
   readonly reference: Reference;
+  /** Questions for courses: drawn, marked, and packed for learning platforms. */
+  readonly quiz: Quiz;
   /** The state of the service, and what its problems mean. */
   readonly service: Service;
 
   constructor(send: Send) {
     this.calculations = new Calculations(send);
     this.reference = new Reference(send);
+    this.quiz = new Quiz(send);
     this.service = new Service(send);
   }
 }

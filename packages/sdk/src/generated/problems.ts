@@ -39,12 +39,30 @@ export class InvalidQueryError extends ProblemError {
 }
 
 /**
+ * The request is not valid. `errors` names every field that is wrong, what is allowed there and, for a misspelt name, the nearest right one. Status 400.
+ * @example
+ * if (error instanceof InvalidRequestError) console.error(error.detail, error.requestId);
+ */
+export class InvalidRequestError extends ProblemError {
+  override readonly name = "InvalidRequestError";
+}
+
+/**
  * The scene is not valid. `errors` names every field that is wrong, what is allowed there and, for a misspelt name, the nearest right one. Status 400.
  * @example
  * if (error instanceof InvalidSceneError) console.error(error.detail, error.requestId);
  */
 export class InvalidSceneError extends ProblemError {
   override readonly name = "InvalidSceneError";
+}
+
+/**
+ * This service gives no packages with keys. Whoever runs it has configured no instructor's key. Ask for a package without keys, or have `INSTRUCTOR_KEY` set. Status 403.
+ * @example
+ * if (error instanceof KeysNotOfferedError) console.error(error.detail, error.requestId);
+ */
+export class KeysNotOfferedError extends ProblemError {
+  override readonly name = "KeysNotOfferedError";
 }
 
 /**
@@ -84,7 +102,7 @@ export class ModelVersionMismatchError extends ProblemError {
 }
 
 /**
- * The answer has no form that the caller takes. Answers are `application/json`: let the `Accept` header include it, or leave it out. Status 406.
+ * The answer has no form that the caller takes. Answers are `application/json`, packages of questions `application/zip`: let the `Accept` header include it, or leave it out. Status 406.
  * @example
  * if (error instanceof NotAcceptableError) console.error(error.detail, error.requestId);
  */
@@ -111,6 +129,24 @@ export class OutsideTheModelError extends ProblemError {
 }
 
 /**
+ * The request is valid, but no such paper can be made. `errors` says which kinds of question are not asked at this level, or that there are too few questions. Status 422.
+ * @example
+ * if (error instanceof PaperNotPossibleError) console.error(error.detail, error.requestId);
+ */
+export class PaperNotPossibleError extends ProblemError {
+  override readonly name = "PaperNotPossibleError";
+}
+
+/**
+ * The questions have changed. The token's paper was made with another version of the model or of the texts, which the service no longer has. Ask for a new paper. Status 409.
+ * @example
+ * if (error instanceof QuestionsChangedError) console.error(error.detail, error.requestId);
+ */
+export class QuestionsChangedError extends ProblemError {
+  override readonly name = "QuestionsChangedError";
+}
+
+/**
  * The request did not arrive in time. Send the whole request without pauses, or try again on a better connection. Status 408.
  * @example
  * if (error instanceof RequestTimeoutError) console.error(error.detail, error.requestId);
@@ -120,12 +156,48 @@ export class RequestTimeoutError extends ProblemError {
 }
 
 /**
+ * The answers do not fit the paper. `errors` names the answer that the paper has no question for, or that its question does not take. Status 422.
+ * @example
+ * if (error instanceof ResponsesDoNotFitError) console.error(error.detail, error.requestId);
+ */
+export class ResponsesDoNotFitError extends ProblemError {
+  override readonly name = "ResponsesDoNotFitError";
+}
+
+/**
+ * The token has expired. Answers are marked until `expires`, as `/v1/quiz-items` said. Ask for a new paper. Status 422.
+ * @example
+ * if (error instanceof TokenExpiredError) console.error(error.detail, error.requestId);
+ */
+export class TokenExpiredError extends ProblemError {
+  override readonly name = "TokenExpiredError";
+}
+
+/**
+ * The token is not one of this service, or was altered. Send the token as `/v1/quiz-items` gave it. A token ends when its key is taken out of use. Status 422.
+ * @example
+ * if (error instanceof TokenRefusedError) console.error(error.detail, error.requestId);
+ */
+export class TokenRefusedError extends ProblemError {
+  override readonly name = "TokenRefusedError";
+}
+
+/**
  * The caller has sent too many requests. `RateLimit-Policy` says how many are taken in how many seconds, `RateLimit` what is left. Try again after the time in `Retry-After`. Status 429.
  * @example
  * if (error instanceof TooManyRequestsError) console.error(error.detail, error.requestId);
  */
 export class TooManyRequestsError extends ProblemError {
   override readonly name = "TooManyRequestsError";
+}
+
+/**
+ * The instructor's key is missing or wrong. Packages with keys are for instructors: send `Authorization: Bearer` and the key that the service was configured with. Status 401.
+ * @example
+ * if (error instanceof UnauthorizedError) console.error(error.detail, error.requestId);
+ */
+export class UnauthorizedError extends ProblemError {
+  override readonly name = "UnauthorizedError";
 }
 
 /**

@@ -667,6 +667,10 @@ export type ExposureAtDepth = {
      */
     distance_loss_stops: LossEstimate;
     /**
+     * Light lost at the port, flat or dome: it spreads as it leaves the water, and two surfaces reflect.
+     */
+    port_loss_stops: LossEstimate;
+    /**
      * Light lost in the filter on the lens; zero without one.
      */
     lens_filter_loss_stops: LossEstimate;
@@ -683,7 +687,7 @@ export type ExposureAtDepth = {
      */
     subject_illuminance_lx: IlluminanceEstimate;
     /**
-     * Exposure value at ISO 100 that a grey subject asks for, filter and distance included.
+     * Exposure value at ISO 100 that a grey subject asks for, distance, port and filter included.
      */
     exposure_value_ev100: ExposureValueEstimate;
     /**
@@ -786,7 +790,7 @@ export type ExposureVerdict = 'fits' | 'too_dark' | 'too_bright';
  */
 export type FieldError = {
     /**
-     * JSON pointer (RFC 6901) to what is wrong; empty for the scene as a whole. For a query string, `/` and the name.
+     * JSON pointer (RFC 6901) to what is wrong; empty for the body as a whole. For a query string, `/` and the name.
      */
     pointer: string;
     /**
@@ -1237,6 +1241,40 @@ export type InvalidQueryProblem = {
 };
 
 /**
+ * The request is not valid. `errors` names every field that is wrong, what is allowed there and, for a misspelt name, the nearest right one.
+ */
+export type InvalidRequestProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/invalid-request';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The request is not valid.';
+    /**
+     * The HTTP status.
+     */
+    status: 400;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'invalid_request';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+    /**
+     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     */
+    errors: Array<FieldError>;
+};
+
+/**
  * The scene is not valid. `errors` names every field that is wrong, what is allowed there and, for a misspelt name, the nearest right one.
  */
 export type InvalidSceneProblem = {
@@ -1282,6 +1320,36 @@ export type KdSample = {
      * Diffuse attenuation of downwelling light at that wavelength. 0.005 to 20 1/m.
      */
     kd_per_m: number;
+};
+
+/**
+ * This service gives no packages with keys. Whoever runs it has configured no instructor's key. Ask for a package without keys, or have `INSTRUCTOR_KEY` set.
+ */
+export type KeysNotOfferedProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/keys-not-offered';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'This service gives no packages with keys.';
+    /**
+     * The HTTP status.
+     */
+    status: 403;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'keys_not_offered';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
 };
 
 /**
@@ -1856,7 +1924,7 @@ export type MountingScene = {
 };
 
 /**
- * The answer has no form that the caller takes. Answers are `application/json`: let the `Accept` header include it, or leave it out.
+ * The answer has no form that the caller takes. Answers are `application/json`, packages of questions `application/zip`: let the `Accept` header include it, or leave it out.
  */
 export type NotAcceptableProblem = {
     /**
@@ -1935,6 +2003,40 @@ export type OutsideTheModelProblem = {
      * The kind of problem, for programs.
      */
     code: 'outside_the_model';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+    /**
+     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     */
+    errors: Array<FieldError>;
+};
+
+/**
+ * The request is valid, but no such paper can be made. `errors` says which kinds of question are not asked at this level, or that there are too few questions.
+ */
+export type PaperNotPossibleProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/paper-not-possible';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The request is valid, but no such paper can be made.';
+    /**
+     * The HTTP status.
+     */
+    status: 422;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'paper_not_possible';
     /**
      * What went wrong this time.
      */
@@ -2035,6 +2137,393 @@ export type ProblemPage = {
      */
     errors?: Array<ErrorMeaning> | undefined;
 };
+
+/**
+ * Version of Question and Test Interoperability (1EdTech): 3.0, or 2.1 for older platforms.
+ */
+export type QtiVersion = '3.0' | '2.1';
+
+/**
+ * The questions have changed. The token's paper was made with another version of the model or of the texts, which the service no longer has. Ask for a new paper.
+ */
+export type QuestionsChangedProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/questions-changed';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The questions have changed.';
+    /**
+     * The HTTP status.
+     */
+    status: 409;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'questions_changed';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+    /**
+     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     */
+    errors: Array<FieldError>;
+};
+
+/**
+ * Answers to be marked.
+ */
+export type QuizAnswersRequest = {
+    /**
+     * The token of the paper, as `/v1/quiz-items` gave it.
+     */
+    token: string;
+    /**
+     * What was answered, in any order. Questions left out count as unanswered.
+     */
+    responses: Array<QuizResponse>;
+};
+
+/**
+ * Something to choose, to put in order or to match.
+ */
+export type QuizEntry = {
+    /**
+     * Id of the entry within its question.
+     */
+    id: string;
+    /**
+     * What it says.
+     */
+    text: string;
+};
+
+/**
+ * The mark of one answer, with what there is to learn from it.
+ */
+export type QuizGrade = {
+    /**
+     * Id of the question.
+     */
+    item: string;
+    /**
+     * What the answer earns: 1 for all of it, parts of it where parts are right. 0 to 1.
+     */
+    score: number;
+    /**
+     * Whether all of it is right.
+     */
+    right: boolean;
+    /**
+     * What to say to the learner.
+     */
+    feedback: Array<QuizRemark>;
+    /**
+     * How the question is worked out.
+     */
+    solution: QuizSolution;
+};
+
+/**
+ * How a question is answered: `single_choice` and `multiple_choice` with `choices`, `numeric` with `number`, `ordering` with `order`, `matching` with `pairs`.
+ */
+export type QuizInteraction = 'single_choice' | 'multiple_choice' | 'numeric' | 'ordering' | 'matching';
+
+/**
+ * A question without its answer.
+ */
+export type QuizItem = {
+    /**
+     * Id of the question within its paper.
+     */
+    id: string;
+    /**
+     * Kind of the question.
+     */
+    template: QuizTemplate;
+    /**
+     * What it is about.
+     */
+    topic: QuizTopic;
+    /**
+     * Its level.
+     */
+    level: QuizLevel;
+    /**
+     * How it is answered.
+     */
+    interaction: QuizInteraction;
+    /**
+     * The question.
+     */
+    stem: string;
+    /**
+     * Estimated from the question's features by a stated rule, not yet fitted to learners' answers: 0 easy, 1 hard. 0 to 1.
+     */
+    difficulty: number;
+    /**
+     * A picture that the question is about.
+     */
+    picture?: QuizPicture | undefined;
+    /**
+     * What to choose from or, for an ordering, what to put in order.
+     */
+    options?: Array<QuizEntry> | undefined;
+    /**
+     * For a matching: what to find a partner for.
+     */
+    left?: Array<QuizEntry> | undefined;
+    /**
+     * For a matching: the partners, of which some may be spare.
+     */
+    right?: Array<QuizEntry> | undefined;
+    /**
+     * Unit of a numeric answer; empty for a bare number.
+     */
+    unit?: string | undefined;
+    /**
+     * Decimals that a numeric answer is asked to. Whole number, 0 to 6.
+     */
+    decimals?: number | undefined;
+};
+
+/**
+ * A paper to ask for. Level and count are needed.
+ */
+export type QuizItemsRequest = {
+    /**
+     * Level of the questions.
+     */
+    level: QuizLevel;
+    /**
+     * How many questions; no two are alike. Whole number, 1 to 200.
+     */
+    count: number;
+    /**
+     * Kinds of question to draw from, in turn; all that the level has when left out.
+     */
+    templates?: Array<QuizTemplate> | undefined;
+    /**
+     * Units of the texts. Numeric answers are metric always. Default `metric`.
+     */
+    units?: QuizUnits | undefined;
+    /**
+     * Language of the texts. Default `en`.
+     */
+    language?: QuizLanguage | undefined;
+    /**
+     * Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.
+     */
+    expect_model_version?: string | undefined;
+};
+
+/**
+ * Language of the texts (RFC 5646).
+ */
+export type QuizLanguage = 'en';
+
+/**
+ * How much is asked for: `beginner`, `working` (films under water regularly) or `expert`.
+ */
+export type QuizLevel = 'beginner' | 'working' | 'expert';
+
+/**
+ * A paper, marked.
+ */
+export type QuizMarks = {
+    /**
+     * Sum of the scores. Questions that were not answered count nothing. 0 to 200.
+     */
+    score: number;
+    /**
+     * What could be had: one for each question of the paper. Whole number, 1 to 200.
+     */
+    max_score: number;
+    /**
+     * A mark for each answer, in the order in which they were sent.
+     */
+    grades: Array<QuizGrade>;
+    /**
+     * Questions of the paper that were not answered. Their solutions are not told.
+     */
+    unanswered: Array<string>;
+    /**
+     * Hash of the model's tables and code; two answers with the same one can be compared.
+     */
+    model_version: string;
+};
+
+/**
+ * A paper to be packed. Level, count and title are needed.
+ */
+export type QuizPackageRequest = {
+    /**
+     * Level of the questions.
+     */
+    level: QuizLevel;
+    /**
+     * How many questions; no two are alike. Whole number, 1 to 200.
+     */
+    count: number;
+    /**
+     * Title of the paper, as a platform shows it.
+     */
+    title: string;
+    /**
+     * Kinds of question to draw from, in turn; all that the level has when left out.
+     */
+    templates?: Array<QuizTemplate> | undefined;
+    /**
+     * Units of the texts. Numeric answers are metric always. Default `metric`.
+     */
+    units?: QuizUnits | undefined;
+    /**
+     * Language of the texts. Default `en`.
+     */
+    language?: QuizLanguage | undefined;
+    /**
+     * Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.
+     */
+    expect_model_version?: string | undefined;
+    /**
+     * Version of the standard. Default `3.0`.
+     */
+    version?: QtiVersion | undefined;
+    /**
+     * Whether the package holds keys, feedback and solutions, so that a platform can mark by itself; for that the instructor's key is needed. Without them `paper.json` in the package has the token that `/v1/quiz-answers` takes. Default `false`.
+     */
+    with_keys?: boolean | undefined;
+};
+
+/**
+ * Two entries that belong together.
+ */
+export type QuizPair = {
+    /**
+     * Id of an entry on the left.
+     */
+    left: string;
+    /**
+     * Id of the entry on the right that goes with it.
+     */
+    right: string;
+};
+
+/**
+ * A paper without its answers.
+ */
+export type QuizPaper = {
+    /**
+     * The questions, in order.
+     */
+    items: Array<QuizItem>;
+    /**
+     * The paper, sealed: hand it to `/v1/quiz-answers` with what was answered.
+     */
+    token: string;
+    /**
+     * When the token ends (RFC 3339, UTC).
+     */
+    expires: string;
+    /**
+     * Hash of the model's tables and code; two answers with the same one can be compared.
+     */
+    model_version: string;
+};
+
+/**
+ * A picture that belongs to a question.
+ */
+export type QuizPicture = {
+    /**
+     * A complete SVG document.
+     */
+    svg: string;
+    /**
+     * The same in words.
+     */
+    alt: string;
+};
+
+/**
+ * Feedback on an answer.
+ */
+export type QuizRemark = {
+    /**
+     * Id of the option that it is about; about the whole answer when left out.
+     */
+    about?: string | undefined;
+    /**
+     * The misunderstanding that the answer shows, by a stable code; where one is known.
+     */
+    misconception?: string | undefined;
+    /**
+     * What to say to the learner.
+     */
+    text: string;
+};
+
+/**
+ * What was answered to one question: the one field that goes with its interaction.
+ */
+export type QuizResponse = {
+    /**
+     * Id of the question.
+     */
+    item: string;
+    /**
+     * For a choice: ids of the options chosen, none where none is right.
+     */
+    choices?: Array<string> | undefined;
+    /**
+     * For a numeric question: the answer, in the unit asked for. -1000000000000 to 1000000000000.
+     */
+    number?: number | undefined;
+    /**
+     * For an ordering: ids of all entries, the first at the top.
+     */
+    order?: Array<string> | undefined;
+    /**
+     * For a matching: the partners found.
+     */
+    pairs?: Array<QuizPair> | undefined;
+};
+
+/**
+ * A worked solution.
+ */
+export type QuizSolution = {
+    /**
+     * The way to the answer, in order.
+     */
+    steps: Array<string>;
+    /**
+     * What it rests on.
+     */
+    sources: Array<string>;
+};
+
+/**
+ * A kind of question.
+ */
+export type QuizTemplate = 'colour_order' | 'red_left' | 'percent_to_stops' | 'spectrum_most_left' | 'red_reach' | 'filter_for_water' | 'density_to_stops' | 'densities_stack' | 'density_match' | 'density_to_even_out' | 'pay_with_iso' | 'pay_with_aperture' | 'exposure_way' | 'more_red_light' | 'when_to_balance' | 'lamp_only_balance' | 'kelvin_order' | 'kelvin_meaning' | 'mired_shift' | 'mixed_verdict' | 'way_out' | 'lamp_falloff' | 'lamp_path' | 'red_in_post' | 'ring_chain' | 'ring_direction' | 'flat_port_field' | 'sheet_shift' | 'mount_place' | 'safe_lamps' | 'order_of_dive';
+
+/**
+ * What a question is about.
+ */
+export type QuizTopic = 'light' | 'filter' | 'exposure' | 'balance' | 'lamps' | 'grading' | 'mounting' | 'safety';
+
+/**
+ * Units of the texts: `metric`, or `metric_and_imperial` with feet behind metres.
+ */
+export type QuizUnits = 'metric' | 'metric_and_imperial';
 
 /**
  * One light over another, in stops, negative where it is the weaker one, as percentiles of what it may be.
@@ -2141,6 +2630,10 @@ export type Recording = {
      */
     shutter_s: number;
     /**
+     * Neutral density in front of the lens, where the scene is too bright for these settings; absent otherwise. 0 to 100.
+     */
+    neutral_density?: number | undefined;
+    /**
      * Electrons that light frees in the red channel of a grey. 0 to 1000000000000.
      */
     red_electrons: number;
@@ -2200,7 +2693,7 @@ export type Recording = {
 export type RecordingCurve = 'rec709' | 'log' | 'linear';
 
 /**
- * What was recorded: without a filter at its best exposure, with the scene's filter at its best exposure, or with it at the settings of the one without.
+ * What was recorded: without a filter at its best exposure, with the scene's filter at its best exposure, or with it at the settings (and the neutral density) of the one without.
  */
 export type RecordingKind = 'no_filter' | 'filter_best_exposure' | 'filter_same_settings';
 
@@ -2594,6 +3087,40 @@ export type ResolvedScene = {
 };
 
 /**
+ * The answers do not fit the paper. `errors` names the answer that the paper has no question for, or that its question does not take.
+ */
+export type ResponsesDoNotFitProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/responses-do-not-fit';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The answers do not fit the paper.';
+    /**
+     * The HTTP status.
+     */
+    status: 422;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'responses_do_not_fit';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+    /**
+     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     */
+    errors: Array<FieldError>;
+};
+
+/**
  * The way over rings from the thread of lens or port to that of the filter.
  */
 export type RingChain = {
@@ -2957,6 +3484,74 @@ export type TakeItem = {
 };
 
 /**
+ * The token has expired. Answers are marked until `expires`, as `/v1/quiz-items` said. Ask for a new paper.
+ */
+export type TokenExpiredProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/token-expired';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The token has expired.';
+    /**
+     * The HTTP status.
+     */
+    status: 422;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'token_expired';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+    /**
+     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     */
+    errors: Array<FieldError>;
+};
+
+/**
+ * The token is not one of this service, or was altered. Send the token as `/v1/quiz-items` gave it. A token ends when its key is taken out of use.
+ */
+export type TokenRefusedProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/token-refused';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The token is not one of this service, or was altered.';
+    /**
+     * The HTTP status.
+     */
+    status: 422;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'token_refused';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+    /**
+     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     */
+    errors: Array<FieldError>;
+};
+
+/**
  * The caller has sent too many requests. `RateLimit-Policy` says how many are taken in how many seconds, `RateLimit` what is left. Try again after the time in `Retry-After`.
  */
 export type TooManyRequestsProblem = {
@@ -3017,6 +3612,36 @@ export type TransmittanceSample = {
      * Share of the light at that wavelength that passes the filter. 0 to 1.
      */
     transmittance: number;
+};
+
+/**
+ * The instructor's key is missing or wrong. Packages with keys are for instructors: send `Authorization: Bearer` and the key that the service was configured with.
+ */
+export type UnauthorizedProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/unauthorized';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The instructor\'s key is missing or wrong.';
+    /**
+     * The HTTP status.
+     */
+    status: 401;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'unauthorized';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
 };
 
 /**

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "64c481ed9b775e20b12ed1b50e4b8f59f1f2702178d11274c169da5199697e5c";
+export const descriptionHash = "315038891d99b0cfda977cf1257006529c2af3c92e42e4bca5e6925b72f7c7e6";

@@ -18,7 +18,9 @@ it("the online entry exports the client, its cache, its errors and what it was m
       "HeadersTooLargeError",
       "InternalError",
       "InvalidQueryError",
+      "InvalidRequestError",
       "InvalidSceneError",
+      "KeysNotOfferedError",
       "MalformedJsonError",
       "MalformedRequestError",
       "MethodNotAllowedError",
@@ -26,8 +28,14 @@ it("the online entry exports the client, its cache, its errors and what it was m
       "NotAcceptableError",
       "NotFoundError",
       "OutsideTheModelError",
+      "PaperNotPossibleError",
+      "QuestionsChangedError",
       "RequestTimeoutError",
+      "ResponsesDoNotFitError",
+      "TokenExpiredError",
+      "TokenRefusedError",
       "TooManyRequestsError",
+      "UnauthorizedError",
       "UnavailableError",
       "UnsupportedMediaTypeError",
       "UrlTooLongError",
@@ -58,7 +66,8 @@ it("the offline entry exports its client and the version of its model", () => {
 
 it("both clients have a method for every operation of the description, its GET twins apart", () => {
   const online_ = new online.Sunfathom({ baseUrl: "https://light.example.org" });
-  const methods = [online_.calculations, online_.reference, online_.service].flatMap((group) =>
+  const groups = [online_.calculations, online_.reference, online_.quiz, online_.service];
+  const methods = groups.flatMap((group) =>
     Object.getOwnPropertyNames(Object.getPrototypeOf(group)).filter((name) => name !== "constructor"),
   );
   expect(methods).toHaveLength(Object.keys(description.paths).length);
@@ -75,6 +84,9 @@ it("both clients have a method for every operation of the description, its GET t
       "waterTypes",
       "filterKinds",
       "models",
+      "drawItems",
+      "markAnswers",
+      "packItems",
       "liveness",
       "readiness",
       "problemKind",

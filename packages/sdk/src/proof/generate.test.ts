@@ -79,6 +79,15 @@ describe("a method of the client", () => {
   });
 });
 
+it("hands on the bytes of an answer that is a file", () => {
+  const zip = { schema: { $ref: "", type: "string", format: "binary" } };
+  const pack = operation("packSites", { responses: { "200": { content: { "application/zip": zip } } } });
+  const text = apiModule(description({ "/v1/sites": { post: pack } }));
+  expect(text).toContain("packSites(options?: CallOptions): Call<ArrayBuffer>");
+  expect(text).toContain('{ method: "POST", path: "/v1/sites", repeatable: false, file: "application/zip" }');
+  expect(text).not.toContain("  ArrayBuffer,");
+});
+
 describe("what the generator refuses", () => {
   it.each<[string, Record<string, DescribedOperation>, RegExp]>([
     [
