@@ -10,6 +10,8 @@ export default defineConfig({
   ssr: { resolve: { conditions } },
   test: {
     include: ["packages/*/src/**/*.test.ts", "services/*/src/**/*.test.ts", "test/**/*.test.ts"],
+    // Laws are tried on many scenes: on a busy machine the usual five seconds are not enough.
+    testTimeout: 30_000,
     reporters: ["default", new CountReporter()],
     coverage: {
       provider: "v8",

@@ -41,6 +41,33 @@ describe("where the filter goes", () => {
     expect(verdictOf(answer, "clip_on")).toBe("fits_with_care");
   });
 
+  it("with care, where it is not known what a flip holder seats on", () => {
+    const { port_thread_mm: _, ...unknown } = COMPACT;
+    const answer = filterMounting({ ...unknown, filter_change_underwater: "flip", holder: "flip" });
+    expect(verdictOf(answer, "flip")).toBe("fits_with_care");
+    expect(codes(answer)).toContain("mount_flip_seat_unknown");
+  });
+
+  it("with care behind a dome whose radius is not given: neither its room nor where focus ends is known", () => {
+    const screwed = filterMounting(sceneOf({ holder: "screw_on_lens" }, "dome_radius_mm"));
+    expect(verdictOf(screwed, "screw_on_lens")).toBe("fits_with_care");
+    expect(codes(screwed)).toContain("mount_dome_room_unknown");
+    const sheet = filterMounting(
+      sceneOf({ holder: "rear_sheet", sheet_thickness_mm: 1, f_number: 2.8 }, "dome_radius_mm"),
+    );
+    expect(verdictOf(sheet, "rear_sheet")).toBe("fits_with_care");
+    expect(codes(sheet)).toContain("sheet_focus_unknown");
+  });
+
+  it.each([
+    ["a lens thread", WIDE_ZOOM, "built to take one ordinary filter"],
+    ["the sensor", { ...COMPACT, holder: "screw_on_port" as const }, "size of the picture on the sensor"],
+    ["a small camera's window", ACTION_CAMERA, "behind the window"],
+  ])("and says that the pupil's place is taken from %s", (_, scene, words) => {
+    const said = filterMounting(scene).reasons.find(({ code }) => code === "pupil_distance_assumed");
+    expect(said?.text).toContain(words);
+  });
+
   it("in a frame over an action camera's window, with the clear diameter that it needs", () => {
     const answer = filterMounting(ACTION_CAMERA);
     expect([answer.holder, answer.place, answer.verdict]).toEqual(["action_camera", "before_window", "fits"]);

@@ -89,7 +89,7 @@ function placeReasons(scene: FilterMountingScene, advised: Judged, all: readonly
 function frontReasons({ rings, front, faults }: Judged): Reason[] {
   if (!front) return [];
   const corners = cornerReason(front);
-  const { distance_mm, assumed, spread_percent } = front.pupil;
+  const { distance_mm, assumed, from, spread_percent } = front.pupil;
   return [
     ...(rings?.reasons ?? []),
     ...(faults.some(({ code }) => code === corners.code) ? [] : [corners]),
@@ -99,6 +99,7 @@ function frontReasons({ rings, front, faults }: Judged): Reason[] {
           reason("pupil_distance_assumed", "common_practice", {
             distance_mm: distance_mm.likely,
             spread_percent,
+            from,
           }),
         ]
       : []),

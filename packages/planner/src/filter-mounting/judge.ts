@@ -35,18 +35,37 @@ export function judge(scene: FilterMountingScene, lens: LensFacts, holder: Filte
   const change = changeFault(scene.filter_change_underwater, changes);
   if (place === "behind_lens") {
     const sheet = rearSheetOf(scene, lens);
-    const sheetFaults = sheet.focus === "past_infinity_needed" ? sheetFarReasons(sheet).map(care) : [];
+    const sheetFaults = sheetDoubts(sheet).map(care);
     return { ...base, ...weighed([...sheetFaults, ...change]), sheet };
   }
   const seat_mm = seatOf(scene, holder);
+  const unknown = unknownFit(scene, holder).map(care);
   const ways = seat_mm === undefined ? [undefined] : ringsFrom(seat_mm, scene);
   const tried = ways.map((rings) => {
     const front = frontOf(scene, lens, place, seat_mm, rings?.mounted ?? []);
     const ringFaults = (rings?.faults ?? []).map(care);
-    const faults = [...domeFaults(front), ...cornerFaults(front), ...ringFaults, ...change];
+    const faults = [...domeFaults(front), ...cornerFaults(front), ...ringFaults, ...unknown, ...change];
     return { ...base, ...weighed(faults), ...(rings ? { rings } : {}), front };
   });
   return tried.reduce((best, next) => (rankOf(next) < rankOf(best) ? next : best));
+}
+
+function sheetDoubts(sheet: RearSheet): Reason[] {
+  if (sheet.focus === undefined) return [reason("sheet_focus_unknown", "computed")];
+  return sheet.focus === "past_infinity_needed" ? sheetFarReasons(sheet) : [];
+}
+
+/** What is not known of the place in front of the lens and has to be tried. */
+function unknownFit(
+  { port_kind, dome_radius_mm, port_thread_mm }: FilterMountingScene,
+  holder: FilterHolder,
+): Reason[] {
+  if (holder === "screw_on_lens" && port_kind === "dome" && dome_radius_mm === undefined) {
+    return [reason("mount_dome_room_unknown", "common_practice")];
+  }
+  return holder === "flip" && port_kind === "flat" && port_thread_mm === undefined
+    ? [reason("mount_flip_seat_unknown", "common_practice")]
+    : [];
 }
 
 const rankOf = ({ verdict }: { verdict: MountVerdict }): number => VERDICTS.indexOf(verdict);

@@ -23,16 +23,21 @@ const WINDOW_mm = 5;
 const SPREAD_ASSUMED = 0.2;
 const SPREAD_GIVEN = 0.1;
 
+export type PupilBasis = "thread" | "sensor" | "window";
+
 export interface PupilDistance {
   distance_mm: Estimate;
   assumed: boolean;
+  /** What an assumed distance is taken from. */
+  from: PupilBasis;
   spread_percent: number;
 }
 
 /** From the seat of filter or first ring (lens thread, front of the port, camera window) back to the entrance pupil. */
 export function pupilDistance(scene: FilterMountingScene, lens: LensFacts, place: MountPlace): PupilDistance {
   const given = scene.entrance_pupil_distance_mm;
-  const inLens = given ?? (place === "before_window" ? WINDOW_mm : behindThread_mm(scene, lens));
+  const from = basisOf(scene, place);
+  const inLens = given ?? assumed_mm(scene, lens, from);
   const ahead = place === "before_port" ? PORT_AND_GAP_mm : 0;
   const likely = inLens + ahead;
   const spread_mm = Math.hypot(
@@ -42,13 +47,22 @@ export function pupilDistance(scene: FilterMountingScene, lens: LensFacts, place
   return {
     distance_mm: { low: likely - spread_mm, likely, high: likely + spread_mm },
     assumed: given === undefined,
+    from,
     spread_percent: (100 * spread_mm) / likely,
   };
 }
 
-function behindThread_mm({ lens_kind, lens_thread_mm }: FilterMountingScene, lens: LensFacts): number {
-  if (lens_thread_mm === undefined || lens_kind === "fisheye") {
-    return SHARE_OF_DIAGONAL[lens_kind] * lens.diagonal_mm;
-  }
+function basisOf({ lens_kind, lens_thread_mm }: FilterMountingScene, place: MountPlace): PupilBasis {
+  if (place === "before_window") return "window";
+  return lens_thread_mm === undefined || lens_kind === "fisheye" ? "sensor" : "thread";
+}
+
+function assumed_mm(
+  { lens_kind, lens_thread_mm = 0 }: FilterMountingScene,
+  lens: LensFacts,
+  from: PupilBasis,
+): number {
+  if (from === "window") return WINDOW_mm;
+  if (from === "sensor" || lens_kind === "fisheye") return SHARE_OF_DIAGONAL[lens_kind] * lens.diagonal_mm;
   return (SHARE[lens_kind] * lens_thread_mm) / 2 / Math.tan((lens.half_deg * Math.PI) / 180);
 }

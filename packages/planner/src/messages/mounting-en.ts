@@ -32,6 +32,10 @@ export const MOUNTING_REASONS_EN = {
     "A flat filter does not seat on a dome, and one wide enough for its view would be huge: with a dome the filter goes inside.",
   mount_port_without_thread: () =>
     "No thread is known on the outside of this port: a filter cannot be screwed onto it.",
+  mount_flip_seat_unknown: () =>
+    "No thread is known on the outside of this port: see that the flip holder clamps onto it by itself, or give `port_thread_mm`.",
+  mount_dome_room_unknown: () =>
+    "The dome's radius is not given, so the room between rim and dome is not known: try it slowly by hand, or give `dome_radius_mm`.",
   mount_not_an_action_camera: () =>
     "Frames for action cameras fit over the camera's own window, not over a port.",
   mount_lens_stays_on: () => "The lens of this camera does not come off: nothing can be put behind it.",
@@ -71,8 +75,12 @@ export const MOUNTING_REASONS_EN = {
     `The filter's clear diameter is not given: about ${shown(p.clear_diameter_needed_mm)} mm take nothing from the corners.`,
   corners_test: () =>
     "How far in the entrance pupil lies is seldom published and moves with the angle. A picture of a white wall at the widest setting and the smallest aperture shows what is true.",
-  pupil_distance_assumed: (p: { distance_mm: number; spread_percent: number }) =>
-    `The entrance pupil is assumed ${shown(p.distance_mm)} mm behind where the filter sits, give or take ${shown(p.spread_percent)} %, as in lenses of this kind, which are built to take one ordinary filter.`,
+  pupil_distance_assumed: (p: {
+    distance_mm: number;
+    spread_percent: number;
+    from: keyof typeof PUPIL_ASSUMED_FROM_EN;
+  }) =>
+    `The entrance pupil is assumed ${shown(p.distance_mm)} mm behind where the filter sits, give or take ${shown(p.spread_percent)} %, ${PUPIL_ASSUMED_FROM_EN[p.from]}.`,
   format_assumed: (p: { diagonal_mm: number }) =>
     `The picture's diagonal on the sensor is assumed to be ${shown(p.diagonal_mm, 1)} mm.`,
 
@@ -94,10 +102,18 @@ export const MOUNTING_REASONS_EN = {
     `A lens that stops at infinity focuses to ${shown(p.farthest_m, 1)} m with the sheet; what lies beyond is blurred less than depth of field allows.`,
   sheet_infinity_lost: (p: { farthest_m: number; blur_mm: number }) =>
     `A lens that stops at infinity focuses only to ${shown(p.farthest_m, 1)} m with the sheet, and beyond it blurs by ${shown(p.blur_mm, 3)} mm: stop down, take a thinner sheet, or make sure that the lens turns past infinity.`,
+  sheet_focus_unknown: () =>
+    "How far the lens has to focus behind this dome is not known, so whether the sheet lets it is not either: give `dome_radius_mm`.",
   sheet_measure_opening: () =>
     "Measure the opening behind the lens, or the slot of the holder, to get the size to cut.",
   sheet_cut: (p: { width_mm: number; height_mm: number }) =>
     `Cut the sheet to ${shown(p.width_mm, 1)} by ${shown(p.height_mm, 1)} mm.`,
+} as const;
+
+const PUPIL_ASSUMED_FROM_EN = {
+  thread: "as in lenses of this kind, which are built to take one ordinary filter",
+  sensor: "guessed from the size of the picture on the sensor",
+  window: "as close behind the window as small cameras have it",
 } as const;
 
 export const MOUNTING_CAUTIONS_EN = {
