@@ -9,6 +9,7 @@ const checks = [
   { script: "unused", what: "no unused code or dependency" },
   { script: "lint:openapi", what: "the API description keeps every rule of its linter" },
   { script: "generated:sdk", what: "the client is generated from the committed API description" },
+  { script: "audit", what: "no grave advisory on what runs, where the registry can be asked" },
 ];
 
 const failed = checks.filter(({ script, what }) => {
