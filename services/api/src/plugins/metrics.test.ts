@@ -4,6 +4,7 @@ import { afterEach, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
 import { defaultExposure } from "../exposure.js";
 import { unhurried } from "../unhurried.test-support.js";
+import { readOpenMetrics } from "./open-metrics.test-support.js";
 
 let app: FastifyInstance;
 afterEach(() => app.close());
@@ -41,6 +42,45 @@ describe("/metrics", () => {
     expect(lines.join()).not.toContain("made-up");
     expect(lines.some((line) => line.startsWith("process_resident_memory_bytes "))).toBe(true);
     expect(lines.some((line) => line.startsWith("nodejs_eventloop_lag_seconds "))).toBe(true);
+  });
+
+  it("keeps the grammar, with every histogram's buckets adding up", async () => {
+    app = await createApp(undefined, unhurried);
+    await app.ready();
+    for (const path of ["/v1/models", "/v1/made-up", "/health/live"]) await request(app.server).get(path);
+    await scrape();
+    const families = readOpenMetrics((await scrape()).lines.join("\n"));
+    expect(families.size).toBeGreaterThan(20);
+    expect(families.get("http_requests")?.type).toBe("counter");
+    const { samples = [] } = families.get("http_request_duration_seconds") ?? {};
+    for (const route of ["/v1/models", "none", "/health/live", "/metrics"]) {
+      const own = samples.filter(({ labels }) => labels["route"] === route);
+      const buckets = own.filter(({ name }) => name.endsWith("_bucket"));
+      const counts = buckets.map(({ value }) => value);
+      // "Histogram": thresholds and counts ascend, the last is +Inf and counts all.
+      expect(counts).toEqual([...counts].sort((a, b) => a - b));
+      const bounds = buckets.map(({ labels }) => Number(labels["le"]?.replace("+Inf", "Infinity")));
+      expect(bounds).toEqual([...bounds].sort((a, b) => a - b));
+      expect(bounds.at(-1)).toBe(Number.POSITIVE_INFINITY);
+      expect(counts.at(-1)).toBe(1);
+      expect(own.find(({ name }) => name.endsWith("_count"))?.value).toBe(1);
+      // In seconds: an answer takes some of a millisecond, at the most some seconds.
+      expect(own.find(({ name }) => name.endsWith("_sum"))?.value).toBeGreaterThan(0);
+      expect(own.find(({ name }) => name.endsWith("_sum"))?.value).toBeLessThan(20);
+    }
+  });
+
+  it.each([
+    "a 1\n# EOF\n",
+    "# TYPE a gauge\na 1\n",
+    "# TYPE a gauge\na_total 1\n# EOF\n",
+    "# TYPE a counter\na 1\n# EOF\n",
+    "# TYPE a gauge\na one\n# EOF\n",
+    '# TYPE a gauge\na{b="1" 1\n# EOF\n',
+    '# TYPE a gauge\na{b="1",b="2"} 1\n# EOF\n',
+    "# TYPE a gauge\na 1\n# TYPE b gauge\nb 1\n# TYPE a gauge\n# EOF\n",
+  ])("would be found out if it were %j", (text) => {
+    expect(() => readOpenMetrics(text)).toThrow();
   });
 
   it("is not there where it is switched off", async () => {
