@@ -1,9 +1,13 @@
-// Writes src/generated/wire-schemas.ts from the built zod schemas.
+// Writes src/generated from the built zod schemas.
 import { createHash } from "node:crypto";
 import { writeFileSync } from "node:fs";
+import { computedModule } from "../dist/json-schema/computed-module.js";
 import { wireSchemasModule } from "../dist/json-schema/wire-schemas-module.js";
 
 const digest = (text) => createHash("sha256").update(text).digest("hex").slice(0, 12);
-const file = new URL("../src/generated/wire-schemas.ts", import.meta.url);
-writeFileSync(file, wireSchemasModule(digest));
-console.log(`Wrote ${file.pathname}`);
+const files = { "wire-schemas.ts": wireSchemasModule(digest), "computed.ts": computedModule() };
+for (const [name, text] of Object.entries(files)) {
+  const file = new URL(`../src/generated/${name}`, import.meta.url);
+  writeFileSync(file, text);
+  console.log(`Wrote ${file.pathname}`);
+}

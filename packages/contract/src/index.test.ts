@@ -3,6 +3,8 @@ import * as contract from "./index.js";
 
 it("exports these, and nothing else", () => {
   expect(Object.keys(contract).sort()).toEqual([
+    "answerForms",
+    "answerNames",
     "beamMedia",
     "componentSchemas",
     "components",
@@ -14,6 +16,7 @@ it("exports these, and nothing else", () => {
     "filterHolders",
     "filterKinds",
     "flatLampNames",
+    "formOf",
     "impliedDaylightBasis",
     "kitItems",
     "knownKeywords",
@@ -49,7 +52,9 @@ it("exports these, and nothing else", () => {
     "referenced",
     "sceneDefaults",
     "sceneExamples",
+    "sceneNames",
     "sceneRules",
+    "sceneSchemas",
     "shutterOfFrame_s",
     "subjectFacings",
     "transferCurves",

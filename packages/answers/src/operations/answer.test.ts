@@ -5,8 +5,8 @@ import { lightScene } from "../scene/light-scene.js";
 import { contractAjv } from "../shape/contract-ajv.test-support.js";
 import { toJson } from "../shape/to-json.js";
 import { answer } from "./answer.js";
-import { taking } from "./operation.js";
-import { operationOf, operations } from "./table.js";
+import { taking } from "./calculation.js";
+import { calculationOf, calculations } from "./calculations.js";
 
 /** Scenes at the edges of what a caller can say. */
 const edges: Record<string, Scene> = {
@@ -96,7 +96,7 @@ const scenes: Record<string, Scene> = {
   ...edges,
 };
 
-const ofLight = operations.filter(({ request }) => request === "Scene");
+const ofLight = calculations.filter(({ request }) => request === "Scene");
 
 describe.each(ofLight)("$name", ({ name, answer: component }) => {
   it.each(Object.keys(scenes))("answers %s, and keeps its own description", (key) => {
@@ -162,15 +162,14 @@ describe("the door", () => {
 
   it("computes nothing before it is asked to", () => {
     let computed = 0;
-    const operation = taking(lightScene)({
-      ...operationOf("attenuation"),
-      examples: [],
+    const calculation = taking(lightScene)({
+      ...calculationOf("attenuation"),
       plan: (of) => {
         computed += 1;
         return attenuation(of);
       },
     });
-    const prepared = operation.prepare(scene);
+    const prepared = calculation.prepare(scene);
     expect(prepared.status).toBe("ready");
     expect(computed).toBe(0);
     if (prepared.status === "ready") expect(prepared.compute().status).toBe("ok");
@@ -181,7 +180,7 @@ describe("the door", () => {
     const found = [
       { pointer: "/iso", code: "not_a_number", message: "This is no number.", allowed: "a number" },
     ];
-    const prepared = operationOf("attenuation").prepare({ water_type: "IB" }, found);
+    const prepared = calculationOf("attenuation").prepare({ water_type: "IB" }, found);
     if (prepared.status !== "problem") throw new Error("The scene passed.");
     expect(prepared.problem.errors?.map(({ code }) => code)).toEqual(["not_a_number", "one_depth"]);
   });

@@ -1,5 +1,5 @@
+import { calculationOf, type OperationName } from "./calculations.js";
 import type { Answered, Refused } from "./outcome.js";
-import { type OperationName, operationOf } from "./table.js";
 
 /**
  * Answers a scene.
@@ -9,6 +9,6 @@ import { type OperationName, operationOf } from "./table.js";
  * @throws only where the program itself is wrong
  */
 export function answer(name: OperationName, raw: unknown): Answered | Refused {
-  const prepared = operationOf(name).prepare(raw);
+  const prepared = calculationOf(name).prepare(raw);
   return prepared.status === "ready" ? prepared.compute() : prepared;
 }

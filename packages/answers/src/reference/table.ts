@@ -1,6 +1,6 @@
-import type { ComponentName, FilterKindInfo, ModelInfo, WaterTypeInfo } from "@sunfathom/contract";
+import type { AnswerName, FilterKindInfo, ModelInfo, WaterTypeInfo } from "@sunfathom/contract";
 import { filterKinds, MODEL_VERSION, models, waterTypes } from "@sunfathom/planner";
-import { shapeOf } from "../shape/shape.js";
+import { shapeOfAnswer } from "../shape/shape.js";
 
 /** Reference data: the same for every caller until the model changes. */
 export interface Reference {
@@ -9,7 +9,7 @@ export interface Reference {
   id: string;
   summary: string;
   description: string;
-  answer: ComponentName;
+  answer: AnswerName;
   read: () => object;
 }
 
@@ -49,5 +49,5 @@ type Narrowed<T> = { [K in keyof T]: T[K] extends string ? string : T[K] };
 
 /** The body of a reference answer, in its final form. */
 export function readReference({ answer, read }: Reference): object {
-  return shapeOf(answer)({ ...read(), model_version: MODEL_VERSION }) as object;
+  return shapeOfAnswer(answer)({ ...read(), model_version: MODEL_VERSION }) as object;
 }

@@ -1,21 +1,13 @@
-import {
-  fieldsBesideLists,
-  flatLampNames,
-  type SceneExampleName,
-  sceneExamples,
-  sceneRules,
-  type Scene as WireScene,
-} from "@sunfathom/contract";
+import { fieldsBesideLists, flatLampNames, sceneRules, type Scene as WireScene } from "@sunfathom/contract";
 import type { Scene } from "@sunfathom/planner";
 import { canonicalScene } from "./canonical.js";
 import type { SceneKind } from "./scene-kind.js";
 
 /** Water, daylight, dive, camera, filter and lamps. */
-export const lightScene: SceneKind<WireScene, Scene, SceneExampleName> = {
+export const lightScene: SceneKind<WireScene, Scene> = {
   component: "Scene",
   rules: sceneRules,
   besideLists: fieldsBesideLists,
-  examples: sceneExamples,
   canonical: canonicalScene,
   asAsked: (field, asked) => {
     if (field === "max_depth_m" && asked.depth_m !== undefined) return "depth_m";

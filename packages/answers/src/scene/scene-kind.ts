@@ -1,4 +1,4 @@
-import type { ComponentName, Rule } from "@sunfathom/contract";
+import type { Rule, SceneName } from "@sunfathom/contract";
 
 export interface Canonical<Own> {
   /** Every default filled in, fields in one fixed order, one form for what can be said in several. */
@@ -7,24 +7,17 @@ export interface Canonical<Own> {
   assumed: string[];
 }
 
-/** A scene to try an operation with. */
-export interface Example<Wire> {
-  summary: string;
-  scene: Wire;
-}
-
 /**
- * A kind of scene that operations take, on its way from the caller's words to the planner's. Another one is one more of
+ * A kind of scene that calculations take, on its way from the caller's words to the planner's. Another one is one more of
  * these.
  */
-export interface SceneKind<Wire, Own, ExampleName extends string> {
+export interface SceneKind<Wire, Own> {
   /** Component of the contract that it keeps when it comes in. */
-  component: ComponentName;
+  component: SceneName;
   /** What must hold between its fields. */
   rules: readonly Rule<Wire>[];
   /** Fields that mean nothing without a list, and so do not fit a query string either. */
   besideLists: readonly string[];
-  examples: Readonly<Record<ExampleName, Example<Wire>>>;
   /** The one form of a scene that has passed its schema and its rules: scenes that mean the same come out the same. */
   canonical: (wire: Wire) => Canonical<Own>;
   /** The name under which the caller gave what the planner calls `field`. */

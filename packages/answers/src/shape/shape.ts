@@ -1,4 +1,12 @@
-import { type ComponentName, type JsonSchema, referenced, wireSchemas } from "@sunfathom/contract";
+import {
+  type AnswerName,
+  answerForms,
+  type ComponentName,
+  type Form,
+  type FormFields,
+  formOf,
+  wireSchemas,
+} from "@sunfathom/contract";
 import { round } from "./round.js";
 
 /** The value in the form in which it leaves. */
@@ -11,45 +19,48 @@ const shapes = new Map<string, Shape>();
  * @returns a function that throws where an answer does not hold what the contract says, or holds more: then the
  * program is wrong, and nothing may leave half right
  */
-export function shapeOf(component: ComponentName): Shape {
-  return shapeOfName(component);
+export function shapeOfAnswer(name: AnswerName): Shape {
+  return once(name, () => answerForms[name]);
 }
 
-function shapeOfName(name: string): Shape {
-  const known = shapes.get(name);
-  if (known !== undefined) return known;
+/** The same for any component of the contract. Who shapes nothing but computed answers carries less. */
+export function shapeOf(name: ComponentName): Shape {
+  return once(name, () => formOfComponent(name));
+}
+
+function formOfComponent(name: string): Form {
   const schema = Object.hasOwn(wireSchemas, name) ? wireSchemas[name as ComponentName] : undefined;
   if (schema === undefined) throw new Error(`The contract has no component ${name}.`);
-  const shape = compile(schema, name);
+  return formOf(schema, formOfComponent);
+}
+
+function once(name: string, form: () => Form): Shape {
+  const known = shapes.get(name);
+  if (known !== undefined) return known;
+  const shape = compile(form(), name);
   shapes.set(name, shape);
   return shape;
 }
 
-function compile(schema: JsonSchema, path: string): Shape {
-  if (schema.$ref !== undefined) return shapeOfName(referenced(schema.$ref));
-  switch (schema.type) {
-    case "object":
-      return object(schema, path);
-    case "array":
-      return list(schema, path);
-    case "number":
-    case "integer":
-      return number(schema, path);
-    case "string":
-    case "boolean":
-      return scalar(schema.type, path);
-    default:
-      throw new Error(`${path} has no type.`);
-  }
+function compile(form: Form, path: string): Shape {
+  if (typeof form === "number") return number(form, path);
+  if (form === "number") return number(undefined, path);
+  if (form === "text") return scalar("string", path);
+  if (form === "flag") return scalar("boolean", path);
+  return isList(form) ? list(form[0], path) : object(form, path);
 }
 
-function object(schema: JsonSchema, path: string): Shape {
-  const required = new Set(schema.required ?? []);
-  const fields = Object.entries(schema.properties ?? {}).map(([name, property]) => ({
-    name,
-    shape: compile(property, `${path}/${name}`),
-    isRequired: required.has(name),
-  }));
+/** `Array.isArray` does not know lists that are read only. */
+function isList(form: readonly [Form] | FormFields): form is readonly [Form] {
+  return Array.isArray(form);
+}
+
+function object(form: FormFields, path: string): Shape {
+  const fields = Object.entries(form).map(([marked, part]) => {
+    const isRequired = !marked.endsWith("?");
+    const name = isRequired ? marked : marked.slice(0, -1);
+    return { name, shape: compile(part, `${path}/${name}`), isRequired };
+  });
   return (value) => {
     if (typeof value !== "object" || value === null || Array.isArray(value)) throw misfit(path, "an object");
     const source = value as Record<string, unknown>;
@@ -73,17 +84,15 @@ function countDefined(source: Record<string, unknown>): number {
   return count;
 }
 
-function list(schema: JsonSchema, path: string): Shape {
-  if (schema.items === undefined) throw new Error(`${path} says nothing of its items.`);
-  const shape = compile(schema.items, `${path}/items`);
+function list(form: Form, path: string): Shape {
+  const shape = compile(form, `${path}/items`);
   return (value) => {
     if (!Array.isArray(value)) throw misfit(path, "a list");
     return value.map((item) => shape(item));
   };
 }
 
-function number(schema: JsonSchema, path: string): Shape {
-  const decimals = schema["x-decimals"];
+function number(decimals: number | undefined, path: string): Shape {
   return (value) => {
     if (typeof value !== "number" || !Number.isFinite(value)) throw misfit(path, "a finite number");
     return decimals === undefined ? value : round(value, decimals);

@@ -3,6 +3,10 @@ import { describe, expect, it } from "vitest";
 import { lightScene } from "../scene/light-scene.js";
 import { mountingScene } from "../scene/mounting-scene.js";
 import { type Checked, checkScene } from "./check-scene.js";
+import { checkOfScene } from "./checker.js";
+
+const light = { check: checkOfScene("Scene"), rules: lightScene.rules };
+const mounting = { check: checkOfScene("MountingScene"), rules: mountingScene.rules };
 
 function codesOf(checked: Checked<unknown>): string[] {
   return "findings" in checked
@@ -10,12 +14,12 @@ function codesOf(checked: Checked<unknown>): string[] {
     : [];
 }
 
-const codes = (raw: unknown) => codesOf(checkScene(lightScene, raw, []));
+const codes = (raw: unknown) => codesOf(checkScene(light, raw, []));
 
 describe("the whole check of a scene", () => {
   it("passes a good scene on", () => {
     const scene = { water_type: "IB", depth_m: 12 };
-    expect(checkScene(lightScene, scene, [])).toEqual({ scene });
+    expect(checkScene(light, scene, [])).toEqual({ scene });
   });
 
   it("reports what its schema and its rules find at once", () => {
@@ -52,7 +56,7 @@ describe("the whole check of a scene", () => {
 
   it("lists a stated number of errors, and counts the rest", () => {
     const raw = Object.fromEntries(Array.from({ length: 80 }, (_, index) => [`field${index}`, index]));
-    const checked = checkScene(lightScene, raw, []);
+    const checked = checkScene(light, raw, []);
     if (!("findings" in checked)) throw new Error("The scene passed.");
     expect(checked.findings.errors).toHaveLength(maxErrors);
     expect(checked.findings.count).toBe(82);
@@ -61,10 +65,10 @@ describe("the whole check of a scene", () => {
 
 describe("the whole check of a mounting scene", () => {
   const scene = { port_kind: "flat", lens_kind: "wide", field_of_view_deg: 90 };
-  const found = (raw: unknown) => codesOf(checkScene(mountingScene, raw, []));
+  const found = (raw: unknown) => codesOf(checkScene(mounting, raw, []));
 
   it("passes a good scene on", () => {
-    expect(checkScene(mountingScene, scene, [])).toEqual({ scene });
+    expect(checkScene(mounting, scene, [])).toEqual({ scene });
   });
 
   it("knows its own fields, not those of another kind", () => {

@@ -1,5 +1,5 @@
-import type { ComponentName, FieldError, Rule } from "@sunfathom/contract";
-import { checkOf } from "./checker.js";
+import type { FieldError, Rule } from "@sunfathom/contract";
+import type { Check } from "./check.js";
 import { Findings } from "./findings.js";
 import { topLevelName } from "./pointer.js";
 
@@ -8,17 +8,18 @@ export type Checked<Wire> = { scene: Wire } | { findings: Findings };
 /**
  * Checks a scene from outside against its schema and then against the rules between its fields, and reports all that
  * is wrong at once. A rule is not asked about fields that are not well formed, or that a misspelt name was meant for.
- * @param kind the component that the scene must keep, which is the schema of a `Wire`, and its rules
+ * @param check that a scene passes when it is a `Wire`
+ * @param rules between its fields
  * @param found errors that reading the request has already met
  */
 export function checkScene<Wire>(
-  { component, rules }: { component: ComponentName; rules: readonly Rule<Wire>[] },
+  { check, rules }: { check: Check; rules: readonly Rule<Wire>[] },
   raw: unknown,
   found: readonly FieldError[],
 ): Checked<Wire> {
   const findings = new Findings();
   for (const error of found) findings.add(() => error);
-  checkOf(component)(raw, "", findings);
+  check(raw, "", findings);
   // What is no object at all has no fields to ask about.
   if (findings.errors.some(({ pointer }) => pointer === "")) return { findings };
   const scene = raw as Wire;

@@ -1,39 +1,53 @@
-import { type ComponentName, type JsonSchema, referenced, wireSchemas } from "@sunfathom/contract";
+import {
+  type ComponentName,
+  type JsonSchema,
+  referenced,
+  type SceneName,
+  sceneSchemas,
+  wireSchemas,
+} from "@sunfathom/contract";
 import type { Check } from "./check.js";
 import { list } from "./check-list.js";
 import { number } from "./check-number.js";
 import { object } from "./check-object.js";
 import { boolean, string } from "./check-text.js";
 
-const checks = new Map<string, Check>();
+/** Checks by the schemas that they were made from, each made when it is first asked for. */
+const made = new WeakMap<JsonSchema, Check>();
 
-/** The check of a component of the contract. */
-export function checkOf(component: ComponentName): Check {
-  return checkOfName(component);
+/** The check of a scene. */
+export function checkOfScene(name: SceneName): Check {
+  return checkIn(sceneSchemas, name);
 }
 
-function checkOfName(name: string): Check {
-  const known = checks.get(name);
-  if (known !== undefined) return known;
-  const schema = Object.hasOwn(wireSchemas, name) ? wireSchemas[name as ComponentName] : undefined;
+/** The check of any component of the contract. Who checks nothing but scenes carries less. */
+export function checkOf(component: ComponentName): Check {
+  return checkIn(wireSchemas, component);
+}
+
+type Schemas = Readonly<Record<string, JsonSchema>>;
+
+function checkIn(schemas: Schemas, name: string): Check {
+  const schema = Object.hasOwn(schemas, name) ? schemas[name] : undefined;
   if (schema === undefined) throw new Error(`The contract has no component ${name}.`);
-  const check = compile(schema);
-  checks.set(name, check);
+  const check = made.get(schema) ?? compile(schema, schemas);
+  made.set(schema, check);
   return check;
 }
 
 /**
  * Turns a schema into a function once, so that a request costs no reading of schemas.
+ * @param schemas that it may refer to
  * @throws Error for a schema that it would not check in full
  */
-export function compile(schema: JsonSchema): Check {
+export function compile(schema: JsonSchema, schemas: Schemas = {}): Check {
   if (schema.const !== undefined) throw new Error("Requests have no constants.");
-  if (schema.$ref !== undefined) return checkOfName(referenced(schema.$ref));
+  if (schema.$ref !== undefined) return checkIn(schemas, referenced(schema.$ref));
   switch (schema.type) {
     case "object":
-      return object(schema, compile);
+      return object(schema, (part) => compile(part, schemas));
     case "array":
-      return list(schema, compile);
+      return list(schema, (part) => compile(part, schemas));
     case "string":
       return string(schema);
     case "boolean":

@@ -1,7 +1,7 @@
 import {
   answer,
   modelVersion as builtInVersion,
-  operations,
+  calculations,
   readReference,
   references,
 } from "@sunfathom/answers";
@@ -55,7 +55,7 @@ async function compute<T>(operation: Operation, { body }: Input, options: CallOp
 function contentOf({ path }: Operation, body: object | undefined): object {
   const reference = references.find((entry) => entry.path === path);
   if (reference !== undefined) return asReceived(readReference(reference));
-  const calculation = operations.find((entry) => entry.path === path);
+  const calculation = calculations.find((entry) => entry.path === path);
   if (calculation === undefined) throw new NotOfflineError(`Only a service answers ${path}.`);
   const answered = answer(calculation.name, asReceived(body));
   if (answered.status === "ok") return asReceived(answered.body);

@@ -1,39 +1,30 @@
-import type { ComponentName, FieldError } from "@sunfathom/contract";
+import type { AnswerName, FieldError, SceneName } from "@sunfathom/contract";
 import type { AnswerParts, Scene } from "@sunfathom/planner";
-import type { Example, SceneKind } from "../scene/scene-kind.js";
+import type { SceneKind } from "../scene/scene-kind.js";
 import type { Ready, Refused } from "./outcome.js";
 import { prepare } from "./prepare.js";
 
 /** What a calculation is called, and what comes out. */
-interface Described {
+interface Named {
   /** Name, and last part of its path. */
   name: string;
   path: string;
-  /** `operationId` of its POST, and of its GET twin. */
-  postId: string;
-  getId: string;
-  summary: string;
-  description: string;
   /** Component of the contract that its answer keeps. */
-  answer: ComponentName;
+  answer: AnswerName;
 }
 
 /** A calculation on scenes of one kind, and who works it out. */
-interface Calculation<Own, ExampleName> extends Described {
+interface Worked<Own> extends Named {
   /** @throws SceneProblem where the scene lies outside the model */
   plan: (scene: Own) => AnswerParts;
-  /** Scenes to try it with. */
-  examples: readonly ExampleName[];
 }
 
 /** A calculation, whatever kind of scene it takes. */
-export interface Operation extends Described {
+export interface Calculation extends Named {
   /** Component of the contract that a request keeps. */
-  request: ComponentName;
+  request: SceneName;
   /** Fields of a request that mean nothing without a list. */
   besideLists: readonly string[];
-  /** Scenes to try it with. */
-  examples: readonly (Example<object> & { name: string })[];
   /**
    * Checks a scene from outside, and leaves the computing for later.
    * @param found errors that reading the request has already met
@@ -41,20 +32,16 @@ export interface Operation extends Described {
   prepare: (raw: unknown, found?: readonly FieldError[]) => Ready | Refused;
 }
 
-/** Makes operations of the calculations that take scenes of one kind. */
-export function taking<Wire extends object, Own extends object, ExampleName extends string>(
-  kind: SceneKind<Wire, Own, ExampleName>,
-) {
+/** Makes calculations of what works out scenes of one kind. */
+export function taking<Wire extends object, Own extends object>(kind: SceneKind<Wire, Own>) {
   return <const Name extends string>({
     plan,
-    examples,
-    ...described
-  }: Calculation<Own, ExampleName> & { name: Name }): Operation & { name: Name } => ({
-    ...described,
+    ...named
+  }: Worked<Own> & { name: Name }): Calculation & { name: Name } => ({
+    ...named,
     request: kind.component,
     besideLists: kind.besideLists,
-    examples: examples.map((name) => ({ name, ...kind.examples[name] })),
-    prepare: (raw, found = []) => prepare(kind, { answer: described.answer, plan }, raw, found),
+    prepare: (raw, found = []) => prepare(kind, { answer: named.answer, plan }, raw, found),
   });
 }
 

@@ -1,6 +1,6 @@
 import type { FilterMountingScene, Scene } from "@sunfathom/planner";
 import { expectTypeOf, it } from "vitest";
-import type { Plan } from "./operation.js";
+import type { Plan } from "./calculation.js";
 
 interface Wire {
   scene: object;
