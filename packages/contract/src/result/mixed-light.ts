@@ -132,7 +132,7 @@ export const MixedLightAtDepth = z
       example: "clear",
     }).optional(),
     red_lamp_over_daylight_stops: RatioEstimate.describe(
-      "Lamp light over daylight on the upright subject in the red channel; absent unless both are there.",
+      "Lamp light over daylight in the red channel, as both reach the camera from the upright subject; absent unless both are there.",
     ).optional(),
     green_lamp_over_daylight_stops: RatioEstimate.describe(
       "The same in the green channel; absent unless both lights are there.",

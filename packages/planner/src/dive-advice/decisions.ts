@@ -24,6 +24,7 @@ export interface Decisions {
   lampLight_lx: number;
   filter: FilterChoiceAnswer;
   filterName: string;
+  runnerUpName: string;
   /** Shallow first. */
   legs: Leg[];
   /** Absent without daylight, and where lamps bring red of their own. */
@@ -50,14 +51,23 @@ export function decisionsFor(scene: Scene): Decisions {
     lampFilter,
     lampLight_lx: planned.lamp_illuminance_lx.likely,
     filter,
-    filterName: nameOf({
-      kind: filter.filter_kind,
-      ...(filter.filter_density === undefined ? {} : { density: filter.filter_density }),
-      ...(filter.filter_id === undefined ? {} : { id: filter.filter_id }),
-    }),
+    filterName: nameIn(filter),
+    runnerUpName: nameIn(filter.runner_up),
     legs: legsOf(withoutFilter(lit), filmed, filter),
     red: filmed.lamps.length > 0 ? undefined : colourRedDepths(filmed),
   };
+}
+
+function nameIn({
+  filter_kind: kind,
+  filter_density: density,
+  filter_id: id,
+}: Pick<FilterChoiceAnswer, "filter_kind" | "filter_density" | "filter_id">): string {
+  return nameOf({
+    kind,
+    ...(density === undefined ? {} : { density }),
+    ...(id === undefined ? {} : { id }),
+  });
 }
 
 /** The scene with nothing on the lens, whatever was given. */

@@ -3,12 +3,12 @@ import { LAMP_PLANS_EN, SUMMARY_EN as SAY } from "../messages/plan-en.js";
 import type { Decisions } from "./decisions.js";
 import { balancesDown, endOf, startOf } from "./legs.js";
 
-function mountText({ filter, filterName: name, legs }: Decisions): string {
+function mountText({ filter, filterName: name, runnerUpName, legs }: Decisions): string {
   if (filter.filter_kind === "none") return SAY.no_filter();
-  const is_tie = filter.verdict === "near_tie";
-  if (legs.length === 1) return SAY.mount({ name, is_tie });
+  const tie = filter.verdict === "near_tie" ? { tie_with: runnerUpName } : {};
+  if (legs.length === 1) return SAY.mount({ name, ...tie });
   const { scene } = legs.find((leg) => leg.filtered) ?? legs[0];
-  return SAY.carry({ name, from_m: scene.min_depth_m, to_m: scene.max_depth_m, is_tie });
+  return SAY.carry({ name, from_m: scene.min_depth_m, to_m: scene.max_depth_m, ...tie });
 }
 
 function exposeText({ legs, lampPlan }: Decisions): string {

@@ -1,4 +1,4 @@
-import { shown } from "./format.js";
+import { kelvin, shown } from "./format.js";
 import { spokenDepths } from "./list.js";
 
 /** How to balance, in words that can be said at a briefing. */
@@ -9,7 +9,7 @@ export const BALANCE_PROCEDURE_EN = {
   fill_frame: () => "Fill the middle of the frame with the card and set the white balance to it.",
   no_kelvin_fits: () => "Without a card there is no kelvin setting that fits these lamps.",
   kelvin: (p: { cct_K: number }) =>
-    `Without a card, set ${shown(Math.round(p.cct_K / 100) * 100)} K; the water between will still show.`,
+    `Without a card, set ${kelvin(p.cct_K)} K; the water between will still show.`,
   keep_distance: () =>
     "Keep to that distance: closer or farther, the water takes another share of red. Depth does not matter.",
   lamps_away: () => "Switch the lamps off, or turn them away from the card.",

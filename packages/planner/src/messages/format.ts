@@ -12,6 +12,12 @@ export const atDepths = (min_m: number, max_m: number): string =>
 export const howOften = (count: number): string =>
   count === 1 ? "once" : count === 2 ? "twice" : `${shown(count)} times`;
 
+/** A colour temperature as cameras have it, to the nearest hundred kelvin. */
+export const kelvin = (cct_K: number): string => shown(Math.round(cct_K / 100) * 100);
+
+/** A luminous flux, to two figures: lamps are not sold more finely. */
+export const lumens = (flux_lm: number): string => shown(Number(flux_lm.toPrecision(2)));
+
 /** How much more, or less, red against green one light has than another. */
 export const redder = (stops: number): string =>
   stops >= 0

@@ -1,13 +1,13 @@
 import type { LampPlan } from "../result/dive-advice.js";
 import { dialFNumber, settings } from "./dial.js";
-import { shown } from "./format.js";
+import { howOften, shown } from "./format.js";
 
 /** The plan in a few sentences. */
 export const SUMMARY_EN = {
   no_filter: () => "Mount no colour filter.",
-  mount: (p: { name: string; is_tie: boolean }) => `Mount ${p.name}.${tie(p.is_tie)}`,
-  carry: (p: { name: string; from_m: number; to_m: number; is_tie: boolean }) =>
-    `Carry ${p.name} and use it from ${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m.${tie(p.is_tie)}`,
+  mount: (p: { name: string; tie_with?: string }) => `Mount ${p.name}.${tie(p.tie_with)}`,
+  carry: (p: { name: string; from_m: number; to_m: number; tie_with?: string }) =>
+    `Carry ${p.name} and use it from ${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m.${tie(p.tie_with)}`,
   too_bright: (p: { depth_m: number; excess_stops: number; density: number; f_number?: number }) =>
     `At ${shown(p.depth_m, 1)} m it is ${shown(p.excess_stops, 1)} stops too bright for these settings: ${
       p.f_number === undefined ? "" : `close down to f/${dialFNumber(p.f_number)} or `
@@ -18,7 +18,7 @@ export const SUMMARY_EN = {
   expose_from_to: (p: { from: Exposed; to: Exposed }) =>
     `Expose with ${settings(p.from)} at ${shown(p.from.depth_m, 1)} m, ${settings(p.to)} at ${shown(p.to.depth_m, 1)} m.`,
   balance: (p: { again: number }) =>
-    `Balance on a card at the start${p.again > 0 ? ` and ${p.again === 1 ? "once" : `${p.again} times`} more going down` : ""}.`,
+    `Balance on a card at the start${p.again > 0 ? ` and ${howOften(p.again)} more going down` : ""}.`,
 } as const;
 
 interface Exposed {
@@ -27,7 +27,8 @@ interface Exposed {
   f_number: number;
 }
 
-const tie = (isTie: boolean): string => (isTie ? " It is a near tie with the runner-up." : "");
+const tie = (name: string | undefined): string =>
+  name === undefined ? "" : ` It is a near tie with ${name}.`;
 
 export const LAMP_PLANS_EN: Record<LampPlan, string> = {
   none: "",

@@ -1,6 +1,6 @@
 /** English texts of reasons, one function a code. Other languages add a catalogue of the same shape. */
 import { dialFNumber, settings } from "./dial.js";
-import { atDepths, howOften, redder, shown } from "./format.js";
+import { atDepths, howOften, kelvin, redder, shown } from "./format.js";
 
 export const REASONS_EN = {
   red_goes_first: (p: { red_stops: number; green_stops: number; blue_stops: number; depth_m: number }) =>
@@ -68,7 +68,7 @@ export const REASONS_EN = {
   lamps_are_the_only_light: (p: { cct_text: string }) =>
     `Lamps are the only light: a filter on the lens would only take from it. Balance to the lamps${p.cct_text}.`,
   near_tie: (p: { probability: number; runner_up: string; loses_by: number; worthwhile: number }) =>
-    `This is a near tie: ${p.runner_up} differs by ${shown(p.loses_by, 2)} in colour error, where a filter has to gain ${shown(p.worthwhile, 1)} to be worth mounting. With what is not known exactly, it is the better choice with a probability of ${shown(p.probability * 100)} %.`,
+    `This is a near tie: the runner-up, ${p.runner_up}, differs by ${shown(p.loses_by, 2)} in colour error, where a filter has to gain ${shown(p.worthwhile, 1)} to be worth mounting. With what is not known exactly, it is the better choice with a probability of ${shown(p.probability * 100)} %.`,
   filter_shape_assumed: () =>
     "Curves of filters are not standardised: the shapes used here are assumptions, and how much another one of the same name would change is part of the uncertainty.",
   filter_trade_rule_blue: () => "The trade mounts red in blue water from about 3 m down.",
@@ -112,7 +112,7 @@ export const REASONS_EN = {
   red_codes: (p: { depth_m: number; codes_8: number; codes_10: number }) =>
     `At ${shown(p.depth_m, 1)} m a stop of red around middle grey has ${shown(p.codes_8)} code values in 8 bits and ${shown(p.codes_10)} in 10: fewer than about 20 show as bands when they are stretched.`,
   kelvin_leaves_the_water: (p: { cct_K: number; left: number; path_m: number }) =>
-    `Set to the lamps' own ${shown(p.cct_K)} K, the camera would leave a cast of ${shown(p.left, 1)} (CIEDE2000) from ${shown(p.path_m, 1)} m of water between lamp, subject and camera: a card at working distance takes it out.`,
+    `Set to the lamps' own ${kelvin(p.cct_K)} K, the camera would leave a cast of ${shown(p.left, 1)} (CIEDE2000) from ${shown(p.path_m, 1)} m of water between lamp, subject and camera: a card at working distance takes it out.`,
   balance_again: (p: { times: number; first_m: number; tolerance: number }) =>
     `Light changes with depth: going down, the cast since the last balance reaches ${shown(p.tolerance, 1)} (CIEDE2000) ${howOften(p.times)}, first at ${shown(p.first_m, 1)} m.`,
   one_balance_serves: (p: { tolerance: number }) =>

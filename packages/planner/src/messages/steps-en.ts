@@ -1,6 +1,7 @@
 /** English texts of the steps of a plan: what to do, and why. */
 import { settings } from "./dial.js";
-import { redder, shown } from "./format.js";
+import { kelvin, redder, shown } from "./format.js";
+import { spoken } from "./list.js";
 
 export interface StepText {
   text: string;
@@ -63,7 +64,7 @@ export const STEPS_EN = {
         : "The balance takes out what water and filter do to white.",
   }),
   balance_on_card_in_lamp_light: (p: { cct_K?: number; cast: number }): StepText => ({
-    text: `Lamps on: hold the card where the subject will be and set the white balance to it.${p.cct_K === undefined ? "" : ` Without a card, set ${shown(Math.round(p.cct_K / 100) * 100)} K, the lamps' own.`}`,
+    text: `Lamps on: hold the card where the subject will be and set the white balance to it.${p.cct_K === undefined ? "" : ` Without a card, set ${kelvin(p.cct_K)} K, the lamps' own.`}`,
     why: `Set to the lamps' own colour instead, water between lamp, subject and camera would leave a cast of ${shown(p.cast, 1)} (CIEDE2000).`,
   }),
   balance_again: (p: { list: string; tolerance: number }): StepText => ({
@@ -135,10 +136,13 @@ export const STEPS_EN = {
     text: "Switch the filming lamps off before they leave the water; keep a light of your own to see and be seen by.",
     why: "Water cools filming lamps; in air they overheat and can melt a plastic filter.",
   }),
-  rinse: (p: { list: string }): StepText => ({
-    text: `Rinse and dry ${p.list} as their makers say before anything is opened.`,
+  rinse: (p: { gear: readonly Gear[] }): StepText => ({
+    text: `Rinse and dry ${spoken(p.gear.map((item) => GEAR_EN[item]))} as ${p.gear.length === 1 ? "its maker says" : "their makers say"} before anything is opened.`,
     why: "Salt scratches glass, and water drops reach the sensor when a wet housing is opened.",
   }),
 } as const;
+
+const GEAR_EN = { housing: "the housing", filter: "the filter", lamps: "the lamps" } as const;
+export type Gear = keyof typeof GEAR_EN;
 
 export type StepCode = keyof typeof STEPS_EN;

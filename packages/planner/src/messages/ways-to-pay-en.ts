@@ -1,5 +1,5 @@
 import { dialFNumber, dialIso, dialShutter } from "./dial.js";
-import { shown } from "./format.js";
+import { lumens, shown } from "./format.js";
 
 /** Ways to pay for lost light, or to get rid of light in excess. */
 export const WAYS_TO_PAY_EN = {
@@ -27,5 +27,5 @@ export const WAYS_TO_PAY_EN = {
     `If the sun comes to stand ${shown(p.elevation_deg)} degrees high there, wait for it: ${shown(p.gains_stops, 1)} stops more.`,
   shallower: (p: { depth_m: number }) => `Film no deeper than ${shown(p.depth_m, 1)} m.`,
   add_lamp: (p: { flux_lm: number; beam_angle_deg: number; distance_m: number }) =>
-    `A white lamp of ${shown(p.flux_lm)} lm with a beam of ${shown(p.beam_angle_deg)} degrees at ${shown(p.distance_m, 1)} m; then balance to the lamp.`,
+    `A white lamp of about ${lumens(p.flux_lm)} lm with a beam of ${shown(p.beam_angle_deg)} degrees at ${shown(p.distance_m, 1)} m; then balance to the lamp.`,
 } as const;

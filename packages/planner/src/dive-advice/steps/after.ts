@@ -1,4 +1,5 @@
 import { step } from "../../messages/say-step.js";
+import type { Gear } from "../../messages/steps-en.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
 
@@ -9,10 +10,9 @@ export function afterDive({ red, filmed, filter, scene }: Decisions): DiveStep[]
   if (red && red.acceptable_m < filmed.max_depth_m) {
     steps.push(step(at, "grade_red", { acceptable_m: red.acceptable_m, gone_m: red.gone_m }));
   }
-  const gear = ["housing"];
+  const gear: Gear[] = ["housing"];
   if (filter.filter_kind !== "none") gear.push("filter");
   if (scene.lamps.length > 0) gear.push("lamps");
-  const list = gear.length === 1 ? gear[0] : `${gear.slice(0, -1).join(", ")} and ${gear[gear.length - 1]}`;
-  steps.push(step({ ...at, basis: "common_practice" }, "rinse", { list }));
+  steps.push(step({ ...at, basis: "common_practice" }, "rinse", { gear }));
   return steps;
 }
