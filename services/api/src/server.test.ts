@@ -60,6 +60,7 @@ describe("the process", () => {
   it.each([
     [{ PORT: "eighty" }, 'PORT is "eighty", but must be a whole number from 0 to 65535.'],
     [{ LOG_LEVEL: "loud" }, 'LOG_LEVEL is "loud"'],
+    [{ OTEL_EXPORTER_OTLP_ENDPOINT: "collector" }, "OTEL_EXPORTER_OTLP_ENDPOINT must be a URL"],
   ])("does not start with %j, and says why", async (environment, message) => {
     const service = start(environment);
     const [code] = await once(service.process, "exit");
