@@ -27,6 +27,12 @@ export function surfaceDaylight(
   const cosZenith = Math.cos((zenith * Math.PI) / 180);
   const direct = scale(onGrid(bands.wavelength_nm, bands.direct_normal), cosZenith);
   const diffuse = onGrid(bands.wavelength_nm, bands.diffuse_horizontal);
+  return underCloud({ direct, diffuse }, cloud_oktas);
+}
+
+/** Takes a clear sky's daylight to what is left of it under cloud, in place. */
+export function underCloud(clear: SurfaceDaylight, cloud_oktas: number): SurfaceDaylight {
+  const { direct, diffuse } = clear;
   const open = 1 - cloud_oktas / 8;
   const left = cloudTransmittance(cloud_oktas);
   for (let i = 0; i < direct.length; i++) {
@@ -34,5 +40,5 @@ export function surfaceDaylight(
     direct[i] = Math.min(total, direct[i] * open);
     diffuse[i] = total - direct[i];
   }
-  return { direct, diffuse };
+  return clear;
 }

@@ -20,15 +20,18 @@ export interface UnderwaterDaylight {
 /** Mean cosine in water of light from an even sky, refracted (between 0.83 for a uniform and 0.86 for a cardioid sky). */
 const SKY_MU = 0.85;
 
-/** Takes daylight through a sea surface roughened by wind (Gregg & Carder 1990; Snell). */
+/**
+ * Takes daylight through a sea surface roughened by wind (Gregg & Carder 1990; Snell).
+ * @param downwelling written and part of what is returned; made where it is left out.
+ */
 export function throughSurface(
   daylight: SurfaceDaylight,
   sunElevation_deg: number,
   wind_m_s: number,
+  downwelling: Spectrum = new Float64Array(GRID_SIZE),
 ): UnderwaterDaylight {
   const zenith = 90 - sunElevation_deg;
   const reflectance = surfaceReflectance(zenith, wind_m_s);
-  const downwelling = new Float64Array(GRID_SIZE);
   for (let i = 0; i < GRID_SIZE; i++) {
     downwelling[i] =
       (1 - reflectance.direct) * daylight.direct[i] + (1 - reflectance.diffuse) * daylight.diffuse[i];

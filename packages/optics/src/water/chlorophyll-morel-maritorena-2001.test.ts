@@ -24,6 +24,15 @@ describe("Kd from chlorophyll", () => {
     }
   });
 
+  it("is the published relation between the kept concentrations too, from one end of its range to the other", () => {
+    for (const chlorophyll of [0.02, 0.0203, 0.047, 0.11, 0.999, 3.3, 17, 19.9, 20]) {
+      const kd = kdFromChlorophyll(chlorophyll);
+      for (const [nm, Kw, chi, e] of rows.filter(([nm]) => nm >= 380)) {
+        expect(kd[index(nm)], `${nm} nm`).toBeCloseTo(Kw + chi * chlorophyll ** e, 9);
+      }
+    }
+  });
+
   it("rests on the same pure water as the rest of the model: Kw = a_w + b_w/2 over 400 to 700 nm", () => {
     // The paper takes a_w from Pope & Fry 1997 and b_w from Morel 1974; ours is Zhang 2009, 11 to 13 % lower.
     for (const [nm, Kw] of rows.filter(([nm]) => nm >= 400)) {
@@ -36,7 +45,7 @@ describe("Kd from chlorophyll", () => {
   });
 
   it("rises with chlorophyll up to 700 nm and is pure water beyond", () => {
-    const steps = [0.02, 0.05, 0.2, 1, 5, 20].map(kdFromChlorophyll);
+    const steps = [0.02, 0.05, 0.2, 1, 5, 20].map((mg_m3) => kdFromChlorophyll(mg_m3));
     for (let i = 0; i < GRID_SIZE; i++) {
       for (let k = 0; k < steps.length; k++) {
         expect(steps[k][i]).toBeGreaterThanOrEqual(PURE_WATER_ABSORPTION_PER_M[i]);

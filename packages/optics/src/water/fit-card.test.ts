@@ -200,7 +200,10 @@ describe("fitting a water to a grey card", () => {
         const row = rows.find(([at]) => at === nm);
         return row ? row[1] * (k490 - 0.0224) + row[2] : PURE_WATER_KD_PER_M[i];
       });
-    const truths = [...[0.1, 0.3, 1, 3].map(kdFromChlorophyll), ...[0.04, 0.07, 0.12].map(austinPetzold)];
+    const truths = [
+      ...[0.1, 0.3, 1, 3].map((mg_m3) => kdFromChlorophyll(mg_m3)),
+      ...[0.04, 0.07, 0.12].map(austinPetzold),
+    ];
     const squares = truths.flatMap((kd) => {
       const fitted = lnRemainder(fitOf(kd, FOUR_OVER_12_M, 0).description.kd_reference_per_m);
       const truth = lnRemainder(kd);

@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { kirkAbsorption, kirkKd } from "./kirk-1984.js";
+import { kirkAbsorption, kirkKd, kirkKdRatio } from "./kirk-1984.js";
 
 const positive = (min: number, max: number) => fc.double({ min, max, noNaN: true });
 
@@ -14,6 +14,22 @@ describe("Kd of Kirk 1984", () => {
   it("with the sun overhead is sqrt(a^2 + 0.235 a b), close to the 0.256 a b of his first paper (Kirk 1981, from memory)", () => {
     expect(kirkKd(0.2, 1, 1)).toBeCloseTo(Math.sqrt(0.04 + 0.235 * 0.2), 12);
     expect(Math.abs(kirkKd(0.2, 1, 1) / Math.sqrt(0.04 + 0.256 * 0.2) - 1)).toBeLessThan(0.03);
+  });
+
+  it("has the ratio between two suns that its two values have", () => {
+    fc.assert(
+      fc.property(
+        positive(0.005, 5),
+        positive(0, 5),
+        positive(0.66, 1),
+        positive(0.66, 1),
+        (a, b, mu0, other) => {
+          const ratio = kirkKd(a, b, mu0) / kirkKd(a, b, other);
+          expect(Math.abs(kirkKdRatio(a, b, mu0, other) / ratio - 1)).toBeLessThan(1e-14);
+        },
+      ),
+      { seed: 1984 },
+    );
   });
 
   it("gives back the absorption that it came from, over its domain of b/a up to 30", () => {

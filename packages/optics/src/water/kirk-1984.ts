@@ -14,6 +14,18 @@ export function kirkKd(absorption_per_m: number, scattering_per_m: number, mu0: 
   return Math.sqrt(a * a + scatteringWeight(mu0) * a * scattering_per_m) / mu0;
 }
 
+/** `kirkKd` under one sun over `kirkKd` under another, in the same water. */
+export function kirkKdRatio(
+  absorption_per_m: number,
+  scattering_per_m: number,
+  mu0: number,
+  other: number,
+): number {
+  const a = absorption_per_m;
+  const b = scattering_per_m;
+  return (other / mu0) * Math.sqrt((a + scatteringWeight(mu0) * b) / (a + scatteringWeight(other) * b));
+}
+
 /** Absorption that gives this diffuse attenuation with this scattering, 1/m: the inverse of `kirkKd`. */
 export function kirkAbsorption(kd_per_m: number, scattering_per_m: number, mu0: number): number {
   const half = (scatteringWeight(mu0) * scattering_per_m) / 2;

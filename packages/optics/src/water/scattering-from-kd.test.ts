@@ -33,6 +33,18 @@ function fit(x: number[], y: number[]) {
 }
 
 describe("scattering from diffuse attenuation", () => {
+  it("is b_w + 5.76 r^0.968 (555/nm)^x, x = 0.096 - 0.259 ln(5.76 r^0.968) within 0 to 1, at any r = (Kd - Kw)(555)", () => {
+    for (const remainder of [1e-4, 0.002, 0.0049, 0.02, 0.0377, 0.1, 0.24, 1, 5]) {
+      const kd = spectrumFrom((_, i) => PURE_WATER_KD_PER_M[i] + remainder);
+      const particles = 5.76 * Math.max(5e-4, remainder) ** 0.968;
+      const exponent = Math.min(1, Math.max(0, 0.096 - 0.259 * Math.log(particles)));
+      scatteringFromKd(kd, 1.3).forEach((b, i) => {
+        const expected = 1.3 * particles * (555 / WAVELENGTHS_NM[i]) ** exponent;
+        expect(Math.abs((b - PURE_WATER_SCATTERING_PER_M[i]) / expected - 1)).toBeLessThan(1e-9);
+      });
+    }
+  });
+
   const perType = MEASURED_TYPES.map((type) => {
     const b = measured.filter((m) => m.type === type && m.quantity === "b");
     const particles = b.map(

@@ -1,5 +1,5 @@
 import { GRID_SIZE, type Spectrum } from "../spectrum/grid.js";
-import { kirkAbsorption, kirkKd } from "./kirk-1984.js";
+import { kirkAbsorption, kirkKdRatio } from "./kirk-1984.js";
 import { PURE_WATER_ABSORPTION_PER_M, PURE_WATER_KD_PER_M } from "./pure-water.js";
 import { scatteringFromKd } from "./scattering-from-kd.js";
 
@@ -28,41 +28,51 @@ export interface WaterSpread {
   scatteringScale?: number;
 }
 
+const emptyWater = (): WaterOptics => ({
+  absorption_per_m: new Float64Array(GRID_SIZE),
+  scattering_per_m: new Float64Array(GRID_SIZE),
+  beam_attenuation_per_m: new Float64Array(GRID_SIZE),
+  kd_reference_per_m: new Float64Array(GRID_SIZE),
+});
+
 /**
  * The water that shows this diffuse attenuation under the reference sun. Scattering follows from Kd (`scatteringFromKd`)
  * and absorption from both by inverting Kirk 1984. Absorption never falls below pure water's: where the pair would ask for
  * less, scattering is what it is and Kd is left as given.
+ * @param out written and returned; made where it is left out.
  */
-export function waterFromKd(kd_per_m: Spectrum, spread: WaterSpread = {}): WaterOptics {
-  const kd = new Float64Array(GRID_SIZE);
+export function waterFromKd(
+  kd_per_m: Spectrum,
+  { kdRemainderScale = 1, scatteringScale = 1 }: WaterSpread = {},
+  out: WaterOptics = emptyWater(),
+): WaterOptics {
+  const { absorption_per_m: a, beam_attenuation_per_m: c, kd_reference_per_m: kd } = out;
+  const b = scatteringFromKd(kd_per_m, scatteringScale, out.scattering_per_m);
   for (let i = 0; i < GRID_SIZE; i++) {
     const pure = PURE_WATER_KD_PER_M[i];
     const remainder = kd_per_m[i] - pure;
-    const scaled = pure + remainder * (remainder > 0 ? (spread.kdRemainderScale ?? 1) : 1);
+    const scaled = pure + remainder * (remainder > 0 ? kdRemainderScale : 1);
     kd[i] = Math.max(PURE_WATER_ABSORPTION_PER_M[i], scaled);
-  }
-  const b = scatteringFromKd(kd_per_m, spread.scatteringScale ?? 1);
-  const a = new Float64Array(GRID_SIZE);
-  const c = new Float64Array(GRID_SIZE);
-  for (let i = 0; i < GRID_SIZE; i++) {
     a[i] = Math.max(PURE_WATER_ABSORPTION_PER_M[i], kirkAbsorption(kd[i], b[i], REFERENCE_MU0));
     c[i] = a[i] + b[i];
   }
-  return { absorption_per_m: a, scattering_per_m: b, beam_attenuation_per_m: c, kd_reference_per_m: kd };
+  return out;
 }
 
 /**
  * Diffuse attenuation under a sun whose effective path cosine is `mu0`, 1/m: the table's value times the ratio that
  * Kirk 1984 gives between this sun and the reference one. A mean over the euphotic zone; the first metres see a little
  * more of the difference, great depths less.
+ * @param out written and returned; made where it is left out.
  */
-export function kdUnderSun(water: WaterOptics, mu0: number): Spectrum {
-  const out = new Float64Array(GRID_SIZE);
+export function kdUnderSun(
+  { absorption_per_m: a, scattering_per_m: b, kd_reference_per_m: kd }: WaterOptics,
+  mu0: number,
+  out: Spectrum = new Float64Array(GRID_SIZE),
+): Spectrum {
   for (let i = 0; i < GRID_SIZE; i++) {
-    const a = water.absorption_per_m[i];
-    const b = water.scattering_per_m[i];
-    const ratio = kirkKd(a, b, mu0) / kirkKd(a, b, REFERENCE_MU0);
-    out[i] = Math.max(PURE_WATER_ABSORPTION_PER_M[i], water.kd_reference_per_m[i] * ratio);
+    const ratio = kirkKdRatio(a[i], b[i], mu0, REFERENCE_MU0);
+    out[i] = Math.max(PURE_WATER_ABSORPTION_PER_M[i], kd[i] * ratio);
   }
   return out;
 }
