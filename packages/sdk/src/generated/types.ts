@@ -1621,7 +1621,7 @@ export type MixedLightAtDepth = {
      */
     verdict_clarity?: Clarity | undefined;
     /**
-     * Lamp light over daylight on the upright subject in the red channel; absent unless both are there.
+     * Lamp light over daylight in the red channel, as both reach the camera from the upright subject; absent unless both are there.
      */
     red_lamp_over_daylight_stops?: RatioEstimate | undefined;
     /**

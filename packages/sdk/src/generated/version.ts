@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "315038891d99b0cfda977cf1257006529c2af3c92e42e4bca5e6925b72f7c7e6";
+export const descriptionHash = "fb975a386fe493cc84fd93f53ae84ad39f7f94821dbffb19a701a8db144695e4";
