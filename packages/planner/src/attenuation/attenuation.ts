@@ -2,12 +2,14 @@ import {
   cctDuv,
   chromaticity,
   illuminance_lx,
+  multiply,
   pathTransmittance,
+  SEEN_COUNT,
   WAVELENGTHS_NM,
   xyzOf,
 } from "@sunfathom/optics";
 import { conditionsOf } from "../light/conditions.js";
-import { depthsOf } from "../light/depths.js";
+import { depthsOf, equalDepthsOf } from "../light/depths.js";
 import { redTrustedTo_m } from "../light/inelastic.js";
 import { lightSources } from "../light/sources.js";
 import { type Underwater, underwater } from "../light/underwater.js";
@@ -22,10 +24,14 @@ import { causesOf } from "../uncertainty/causes.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { mapFalling, mapRising, propagate, shareOfCauses } from "../uncertainty/propagate.js";
 import { cardFitFigures } from "./card-fit.js";
-import { lossesAt, redDownTo_m, SEEN_COUNT, topLight } from "./losses.js";
+import { LossesOfScene, topLight } from "./losses.js";
+import { redDownTo_m } from "./red-depths.js";
 
 /** Place of the eye among those that see the light. */
 const PHOTOPIC = 3;
+
+/** Shares of red down to which its reach is told. */
+const RED_SHARES = [0.1, 0.01];
 
 const percentLeft = (stops: Estimate): Estimate => mapFalling(stops, (s) => 100 * 2 ** -s);
 
@@ -37,8 +43,7 @@ function depthLight(
 ): DepthLight {
   const [red, green, blue, photopic, par] = losses;
   const spectrum_left = pathTransmittance(world.kd_per_m, depth_m);
-  const top = topLight(world);
-  const { x, y } = chromaticity(xyzOf(spectrum_left.map((t, i) => t * top[i])));
+  const { x, y } = chromaticity(xyzOf(multiply(spectrum_left, topLight(world))));
   const { cct_K, duv } = cctDuv(x, y);
   return {
     depth_m,
@@ -71,12 +76,8 @@ export function attenuation(scene: Scene): AttenuationAnswer {
   const depths = depthsOf(scene);
   const causes = causesOf(conditions).filter(({ id }) => !WITHOUT_BEARING.has(id));
   const numbers = SEEN_COUNT + 1;
-  const propagated = propagate((nuisance) => {
-    const world = underwater(conditions, nuisance);
-    const level = Math.log2(illuminance_lx(topLight(world)));
-    const perDepth = lossesAt(world, depths).flatMap((losses) => [...losses, level - losses[PHOTOPIC]]);
-    return [...perDepth, redDownTo_m(world, 0.1), redDownTo_m(world, 0.01)];
-  }, causes);
+  const losses = new LossesOfScene(equalDepthsOf(scene));
+  const propagated = propagate((nuisance) => numbersOf(underwater(conditions, nuisance), losses), causes);
   const { estimates } = propagated;
   const world = underwater(conditions, NOMINAL);
   const answers = depths.map((depth_m, i) => {
@@ -95,6 +96,18 @@ export function attenuation(scene: Scene): AttenuationAnswer {
     uncertainty: shareOfCauses(propagated, deepest * numbers),
     sources: [...lightSources(conditions), "bartlett_1998"],
   };
+}
+
+/** Depth by depth the losses and the level of light, ln2 lux; then how far red reaches. */
+function numbersOf(world: Underwater, scene: LossesOfScene): number[] {
+  const level = Math.log2(illuminance_lx(topLight(world)));
+  const losses = scene.in(world);
+  const numbers: number[] = [];
+  for (let at = 0; at < losses.length; at += SEEN_COUNT) {
+    for (let k = 0; k < SEEN_COUNT; k++) numbers.push(losses[at + k]);
+    numbers.push(level - losses[at + PHOTOPIC]);
+  }
+  return numbers.concat(redDownTo_m(world, RED_SHARES));
 }
 
 /** Causes that do not change the light on a horizontal surface. */

@@ -1,69 +1,59 @@
 import {
-  FIRST_NM,
+  DepthLosses,
+  type EqualDepths,
   illuminant,
-  integrateProduct,
   multiply,
-  pathTransmittance,
+  Observers,
+  SEEN_COUNT,
   type Spectrum,
-  STEP_NM,
   WAVELENGTHS_NM,
   Y_BAR,
 } from "@sunfathom/optics";
 import { sensorProfile } from "../camera/sensor-profile.js";
 import type { Underwater } from "../light/underwater.js";
-
-const indexOf = (nm: number): number => (nm - FIRST_NM) / STEP_NM;
-/** 1 inside a band and a half at its ends, as the trapezoid rule has it. */
-const band = (from_nm: number, to_nm: number): Spectrum =>
-  WAVELENGTHS_NM.map((nm, i) =>
-    i === indexOf(from_nm) || i === indexOf(to_nm) ? 0.5 : nm > from_nm && nm < to_nm ? 1 : 0,
-  );
+import { band } from "./band.js";
 
 /** Photons from 400 to 700 nm per energy, in any unit: losses are ratios. */
 const QUANTA: Spectrum = multiply(band(400, 700), WAVELENGTHS_NM);
-const RED_BAND: Spectrum = band(600, 700);
 const D55: Spectrum = illuminant("D55");
 
 /** Light just below the surface; an even sky of 5500 K where there is no daylight, for losses only. */
 export const topLight = (world: Underwater): Spectrum => world.daylight?.below.downwelling ?? D55;
 
-/** Weights by which red, green and blue channel, eye and leaf see light, in that order. */
-export const SEEN_COUNT = 5;
-const weightsOf = (world: Underwater): readonly Spectrum[] => {
-  const { red, green, blue } = sensorProfile(world.nuisance.crosstalkSd).sensor;
-  return [red, green, blue, Y_BAR, QUANTA];
-};
+const observersOfSensor = new WeakMap<Spectrum, Observers>();
 
-/** Loss from just below the surface, in stops: one row a depth, one number for each of those that see. */
-export function lossesAt(world: Underwater, depths_m: readonly number[]): number[][] {
-  const top = topLight(world);
-  // Each observer's view of the light at the surface: only the water's transmittance changes with depth.
-  const views = weightsOf(world).map((weights) => multiply(top, weights));
-  const before = views.map((view) => integrateProduct(view, ALL));
-  return depths_m.map((depth_m) => {
-    const left = pathTransmittance(world.kd_per_m, depth_m);
-    return views.map((view, k) => Math.log2(before[k] / integrateProduct(view, left)));
-  });
+/** Red, green and blue channel, eye and leaf. */
+function observersIn({ nuisance }: Underwater): Observers {
+  const { red, green, blue } = sensorProfile(nuisance.crosstalkSd).sensor;
+  let observers = observersOfSensor.get(red);
+  if (observers === undefined) {
+    observers = new Observers(red, green, blue, Y_BAR, QUANTA);
+    observersOfSensor.set(red, observers);
+  }
+  return observers;
 }
 
-const ALL: Spectrum = WAVELENGTHS_NM.map(() => 1);
-const NEWTON_STEPS = 12;
+const workspace = new DepthLosses();
 
 /**
- * Depth at which light of 600 to 700 nm is down to a share of what it is below the surface. The logarithm of a sum of
- * exponentials is convex and falling, so Newton's method from the surface closes in from above without overshooting.
+ * Loss from just below the surface, in stops: at each depth the number for each who sees the light. Neither the brightness of
+ * the sky nor most else that is not known bears on it, so that states of one water and one sensor share what is found.
  */
-export function redDownTo_m(world: Underwater, share: number): number {
-  const light = multiply(topLight(world), RED_BAND);
-  const reference = integrateProduct(light, ALL);
-  const fading = multiply(light, world.kd_per_m);
-  let depth_m = 0;
-  for (let step = 0; step < NEWTON_STEPS; step++) {
-    const left = pathTransmittance(world.kd_per_m, depth_m);
-    const value = integrateProduct(light, left);
-    const change = (Math.log(value / reference / share) * value) / integrateProduct(fading, left);
-    depth_m += change;
-    if (Math.abs(change) < 1e-6) break;
+export class LossesOfScene {
+  readonly #known = new Map<Spectrum, Map<number, Float64Array>>();
+
+  constructor(readonly depths: EqualDepths) {}
+
+  in(world: Underwater): Float64Array {
+    const { kd_per_m, nuisance } = world;
+    const bySensor = this.#known.get(kd_per_m) ?? new Map<number, Float64Array>();
+    this.#known.set(kd_per_m, bySensor);
+    const known = bySensor.get(nuisance.crosstalkSd);
+    if (known !== undefined) return known;
+    const losses = new Float64Array(this.depths.count * SEEN_COUNT);
+    workspace.setLight(topLight(world), observersIn(world));
+    workspace.over(kd_per_m, this.depths, losses);
+    bySensor.set(nuisance.crosstalkSd, losses);
+    return losses;
   }
-  return depth_m;
 }

@@ -212,6 +212,27 @@ describe("lamps in the plan", () => {
 });
 
 describe("what to take", () => {
+  const bright = { ...daylightScene("I", 70, 2), iso: 800, f_number: 8 };
+  const grey = (id: string, filter_density: number): KitItem => ({
+    id,
+    item: "lens_filter",
+    filter_kind: "neutral",
+    filter_density,
+  });
+
+  it("names the weakest neutral filter owned that is enough where it is too bright, or the density to get", () => {
+    const { neutral_density = 0 } = filterChoice({ ...bright, kit: [] });
+    expect(neutral_density).toBeGreaterThan(0.3);
+    const kit = [grey("weak", 0.1), grey("dense", 2), grey("enough", Math.ceil(neutral_density * 10) / 10)];
+    const owned = diveAdvice({ ...bright, kit }).take.find(({ what }) => what.includes("neutral"));
+    const lacking = diveAdvice({ ...bright, kit: [grey("weak", 0.1)] }).take.find(({ what }) =>
+      what.includes("neutral"),
+    );
+    expect(owned?.id).toBe("enough");
+    expect(lacking).not.toHaveProperty("id");
+    expect(lacking?.what).toContain(neutral_density.toFixed(1));
+  });
+
   it("is nothing in particular without a kit, and with one only what is in it, or what it lacks, without an id", () => {
     expect(diveAdvice(OUTER_REEF_MORNING).take).toEqual([]);
     const kit: KitItem[] = [

@@ -1,8 +1,8 @@
 import {
   add,
+  daylightFromTable,
   type Spectrum,
   scale,
-  surfaceDaylight,
   throughSurface,
   type UnderwaterDaylight,
 } from "@sunfathom/optics";
@@ -17,7 +17,7 @@ export interface Daylight {
 }
 
 export function daylightUnder(sun: Sun, scene: Scene): Daylight {
-  const surface = surfaceDaylight(sun.elevation_deg, scene.cloud_oktas);
+  const surface = daylightFromTable(sun.elevation_deg, scene.cloud_oktas);
   return {
     above: add(surface.direct, surface.diffuse),
     below: throughSurface(surface, sun.elevation_deg, scene.wind_speed_m_s),
@@ -25,7 +25,11 @@ export function daylightUnder(sun: Sun, scene: Scene): Daylight {
 }
 
 /** The same daylight, brighter or darker. */
-export const scaledDaylight = ({ above, below }: Daylight, factor: number): Daylight => ({
-  above: scale(above, factor),
-  below: { ...below, downwelling: scale(below.downwelling, factor) },
-});
+export function scaledDaylight(daylight: Daylight, factor: number): Daylight {
+  if (factor === 1) return daylight;
+  const { above, below } = daylight;
+  return {
+    above: scale(above, factor),
+    below: { ...below, downwelling: scale(below.downwelling, factor) },
+  };
+}

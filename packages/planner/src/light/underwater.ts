@@ -33,19 +33,34 @@ export interface Underwater {
   nuisance: Nuisance;
 }
 
-export function underwater(
-  { scene, daylight: given, water: described }: Conditions,
-  nuisance: Nuisance,
-): Underwater {
+type WaterState = Pick<Underwater, "water" | "kd_per_m">;
+
+/** Per scene, the waters already worked out: most of what is not known leaves the water as it is. */
+const waters = new WeakMap<Conditions, Map<string, WaterState>>();
+
+function waterUnder(conditions: Conditions, { kdRemainderScale, scatteringScale }: Nuisance): WaterState {
+  const known = waters.get(conditions) ?? new Map<string, WaterState>();
+  waters.set(conditions, known);
+  const key = `${kdRemainderScale} ${scatteringScale}`;
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  const { daylight, water: described } = conditions;
   const water = waterFromKd(described.kd_reference_per_m, {
-    kdRemainderScale: nuisance.kdRemainderScale,
-    scatteringScale: described.scatteringScale * nuisance.scatteringScale,
+    kdRemainderScale,
+    scatteringScale: described.scatteringScale * scatteringScale,
   });
-  const daylight = given && scaledDaylight(given, nuisance.daylightScale);
+  const state = { water, kd_per_m: kdUnderSun(water, daylight?.below.mu0 ?? EVEN_MU0) };
+  known.set(key, state);
+  return state;
+}
+
+export function underwater(conditions: Conditions, nuisance: Nuisance): Underwater {
+  const { scene, daylight } = conditions;
+  const { water, kd_per_m } = waterUnder(conditions, nuisance);
   return {
     water,
-    daylight,
-    kd_per_m: kdUnderSun(water, daylight?.below.mu0 ?? EVEN_MU0),
+    daylight: daylight && scaledDaylight(daylight, nuisance.daylightScale),
+    kd_per_m,
     path_per_m: pathAttenuation(water, nuisance.scatterLost),
     scene,
     nuisance,

@@ -19,8 +19,13 @@ const DARK_AT_OPTICAL_DEPTH = 100;
 const OPAQUE_BELOW = 1e-7;
 
 /** Over 400 to 700 nm, which is what cameras and eyes see. */
-const clearest = (attenuation_per_m: Spectrum): number =>
-  Math.min(...attenuation_per_m.filter((_, i) => WAVELENGTHS_NM[i] >= 400 && WAVELENGTHS_NM[i] <= 700));
+function clearest(attenuation_per_m: Spectrum): number {
+  let least = Number.POSITIVE_INFINITY;
+  for (let i = 0; i < attenuation_per_m.length; i++) {
+    if (WAVELENGTHS_NM[i] >= 400 && WAVELENGTHS_NM[i] <= 700) least = Math.min(least, attenuation_per_m[i]);
+  }
+  return least;
+}
 
 function refuse(code: string, field: string, message: string, allowed: string): never {
   throw new SceneProblem(code, message, [{ field, message, allowed }]);

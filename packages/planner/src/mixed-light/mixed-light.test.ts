@@ -94,6 +94,21 @@ describe("lamps against daylight", () => {
     expect(way.lamp_flux_left_lm?.[0]).toBeLessThan(4000);
   });
 
+  it.each(["IB", "II", "1C", "5C", "7C", "9C"])(
+    "%s: says of a lamp filter whether what it leaves is seen at a glance",
+    (type) => {
+      const way = first(with_({}, daylightScene(type, 50, 5))).ways_out.find((w) => w.way === "lamp_filter");
+      if (!way) throw new Error("no lamp filter");
+      expect(way.text.includes("still leaves a visible split")).toBe(way.split_left_delta_e00 > 5);
+    },
+  );
+
+  it("has no plain kind that matches amber daylight: blue and green lamp filters are made for other waters", () => {
+    const way = first(with_({}, daylightScene("9C", 50, 5))).ways_out.find((w) => w.way === "lamp_filter");
+    expect(way?.lamp_filter_blue_transmittance).toBeLessThan(way?.lamp_filter_green_transmittance ?? 0);
+    expect(way?.split_left_delta_e00).toBeGreaterThan(5);
+  });
+
   it("needs of a matching filter least in red and most in the channel that water passes best", () => {
     const way = first(REEF_WITH_LAMPS).ways_out.find((w) => w.way === "lamp_filter");
     const [red, green_, blue] = [

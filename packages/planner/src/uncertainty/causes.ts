@@ -1,4 +1,4 @@
-import { combinedSigma, type WaterSigma } from "@sunfathom/optics";
+import { combinedSigma, type UprightSpread, type WaterSigma } from "@sunfathom/optics";
 import type { Conditions } from "../light/conditions.js";
 import { underwater, uprightSpreadAt } from "../light/underwater.js";
 import { CAUSES_EN, WATER_CAUSES_EN } from "../messages/causes-en.js";
@@ -56,7 +56,12 @@ export function causesOf(conditions: Conditions): Cause[] {
   if (daylight) {
     const sigma = daylightSigma(scene.cloud_oktas);
     const middle_m = (scene.min_depth_m + scene.max_depth_m) / 2;
-    const upright = uprightSpreadAt(underwater(conditions, NOMINAL), middle_m);
+    let known: UprightSpread | undefined;
+    // Only where it is asked for: not every decision has a subject.
+    const upright = (): UprightSpread => {
+      known ??= uprightSpreadAt(underwater(conditions, NOMINAL), middle_m);
+      return known;
+    };
     causes.push(
       {
         id: "daylight_level",
@@ -66,7 +71,7 @@ export function causesOf(conditions: Conditions): Cause[] {
       {
         id: "upright_share",
         ...CAUSES_EN.upright_share,
-        shift: (z) => ({ uprightScale: Math.exp((z / Z90) * (z > 0 ? upright.up : upright.down)) }),
+        shift: (z) => ({ uprightScale: Math.exp((z / Z90) * (z > 0 ? upright().up : upright().down)) }),
       },
     );
   }

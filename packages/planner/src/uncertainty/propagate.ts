@@ -13,8 +13,8 @@ import { NOMINAL, type Nuisance } from "./nuisance.js";
 export interface Propagated {
   /** One estimate per number that the evaluation returns. */
   estimates: Estimate[];
-  /** Per number: the two shifts of each cause, in the order of `causes`. */
-  shifts: { minus: number; plus: number }[][];
+  /** Per cause: every number at its 10th and at its 90th percentile. */
+  runs: { minus: readonly number[]; plus: readonly number[] }[];
   causes: Cause[];
 }
 
@@ -28,24 +28,30 @@ export function propagate(
     minus: evaluate(nuisanceAt(cause, -Z90)),
     plus: evaluate(nuisanceAt(cause, Z90)),
   }));
-  const shifts = base.map((likely, k) =>
-    runs.map((run) => ({ minus: run.minus[k] - likely, plus: run.plus[k] - likely })),
-  );
   const estimates = base.map((likely, k) => {
     let up = 0;
     let down = 0;
-    for (const { minus, plus } of shifts[k]) {
+    for (const run of runs) {
+      const minus = run.minus[k] - likely;
+      const plus = run.plus[k] - likely;
       up += Math.max(0, minus, plus) ** 2;
       down += Math.min(0, minus, plus) ** 2;
     }
     return { low: likely - Math.sqrt(down), likely, high: likely + Math.sqrt(up) };
   });
-  return { estimates, shifts, causes: [...causes] };
+  return { estimates, runs, causes: [...causes] };
 }
+
+/** By how much each cause shifts one number, in the order of `causes`. */
+const shiftsOf = ({ estimates, runs }: Propagated, answer: number): { minus: number; plus: number }[] =>
+  runs.map(({ minus, plus }) => ({
+    minus: minus[answer] - estimates[answer].likely,
+    plus: plus[answer] - estimates[answer].likely,
+  }));
 
 /** The causes of one answer's spread by their share of its variance, largest first; shares below 1 % are left out. */
 export function shareOfCauses(propagated: Propagated, answer: number): UncertaintyCause[] {
-  const shifts = propagated.shifts[answer];
+  const shifts = shiftsOf(propagated, answer);
   const variances = shifts.map(({ minus, plus }) => (Math.abs(plus) ** 2 + Math.abs(minus) ** 2) / 2);
   const total = variances.reduce((sum, v) => sum + v, 0);
   if (total === 0) return [];
@@ -62,7 +68,7 @@ export function shareOfCauses(propagated: Propagated, answer: number): Uncertain
 
 /** Standard deviation of one answer, from the same shifts. */
 export function sigmaOf(propagated: Propagated, answer: number): number {
-  const shifts = propagated.shifts[answer];
+  const shifts = shiftsOf(propagated, answer);
   const variance = shifts.reduce((sum, { minus, plus }) => sum + ((plus - minus) / 2 / Z90) ** 2, 0);
   return Math.sqrt(variance);
 }
