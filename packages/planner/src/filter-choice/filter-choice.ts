@@ -24,7 +24,14 @@ import { servedBy } from "./served.js";
 /** From this probability on that the runner-up is better, a choice is called a near tie. */
 const NEAR_TIE_FROM = 0.25;
 
-const SOURCES = ["filter_shapes", "filter_merit", "chart_24", "ciede2000", "camera_recording"];
+const SOURCES = [
+  "filter_shapes",
+  "filter_merit",
+  "chart_24",
+  "ciede2000",
+  "camera_recording",
+  "port_radiance",
+];
 
 /** Luminance that a candidate takes in the middle of the range, stops. */
 function luminanceLoss(conditions: Conditions, nuisance: Nuisance, candidate: Candidate): number {
