@@ -53,6 +53,7 @@ it("exports these, and nothing else", () => {
     "sceneDefaults",
     "sceneExamples",
     "sceneNames",
+    "sceneProblemKinds",
     "sceneRules",
     "sceneSchemas",
     "shutterOfFrame_s",

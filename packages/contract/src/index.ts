@@ -10,11 +10,11 @@ export {
   type ProblemKind,
   problemCodes,
   problemKinds,
-  problemType,
 } from "./problem/catalogue.js";
 export { type FieldErrorCode, fieldErrorCodes, maxErrors } from "./problem/error-codes.js";
 export { problemPage } from "./problem/page.js";
 export { type FieldError, type Problem, problemComponent } from "./problem/problem.js";
+export { problemType, type SceneProblemCode, sceneProblemKinds } from "./problem/scene-problems.js";
 export type { QuizAnswersRequest, QuizMarks } from "./quiz/answers.js";
 export { quizErrorCodes } from "./quiz/error-codes.js";
 export { quizAnswersExamples, quizItemsExamples, quizPackageExamples } from "./quiz/examples.js";

@@ -1,7 +1,7 @@
 import type { Problem } from "@sunfathom/contract";
 import type { SceneProblem } from "@sunfathom/planner";
 import { member } from "../validate/pointer.js";
-import { problem } from "./problem.js";
+import { sceneProblem } from "./problem.js";
 
 /**
  * The problem of a scene that is valid, but that the model cannot answer.
@@ -17,5 +17,5 @@ export function outsideTheModel(
     message: field.message,
     allowed: field.allowed,
   }));
-  return problem("outside_the_model", message, errors);
+  return sceneProblem("outside_the_model", message, errors);
 }

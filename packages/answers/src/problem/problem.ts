@@ -4,12 +4,31 @@ import {
   type ProblemCode,
   problemKinds,
   problemType,
+  type SceneProblemCode,
+  sceneProblemKinds,
 } from "@sunfathom/contract";
 import type { Findings } from "../validate/findings.js";
 
 /** A problem of the catalogue, with what went wrong this time. */
 export function problem(code: ProblemCode, detail: string, errors?: readonly FieldError[]): Problem {
-  const { title, status } = problemKinds[code];
+  return problemOf(code, problemKinds[code], detail, errors);
+}
+
+/** The same for the few kinds that a scene can have. Who meets no others carries no others. */
+export function sceneProblem(
+  code: SceneProblemCode,
+  detail: string,
+  errors?: readonly FieldError[],
+): Problem {
+  return problemOf(code, sceneProblemKinds[code], detail, errors);
+}
+
+function problemOf(
+  code: ProblemCode,
+  { title, status }: { title: string; status: number },
+  detail: string,
+  errors: readonly FieldError[] | undefined,
+): Problem {
   return {
     type: problemType(code),
     title,
@@ -22,14 +41,18 @@ export function problem(code: ProblemCode, detail: string, errors?: readonly Fie
 
 /** The problem of a scene that is not valid. */
 export function invalidScene(findings: Findings): Problem {
-  return invalid("invalid_scene", findings);
+  return sceneProblem("invalid_scene", detailOf(findings), findings.errors);
 }
 
-/** The problem of a body that is not valid. */
-export function invalid(code: "invalid_scene" | "invalid_request", { errors, count }: Findings): Problem {
+/** The problem of another body that is not valid. */
+export function invalidRequest(findings: Findings): Problem {
+  return problem("invalid_request", detailOf(findings), findings.errors);
+}
+
+function detailOf({ errors, count }: Findings): string {
   const [first] = errors;
   const where = first === undefined || first.pointer === "" ? "" : `${first.pointer}: `;
   const more = count === 1 ? "" : ` And ${count - 1} more.`;
   const unlisted = count > errors.length ? ` Only the first ${errors.length} are listed.` : "";
-  return problem(code, `${where}${first?.message}${more}${unlisted}`, errors);
+  return `${where}${first?.message}${more}${unlisted}`;
 }

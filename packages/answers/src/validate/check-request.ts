@@ -1,6 +1,6 @@
 import type { ComponentName, Problem } from "@sunfathom/contract";
 import { otherModel } from "../problem/other-model.js";
-import { invalid } from "../problem/problem.js";
+import { invalidRequest } from "../problem/problem.js";
 import { checkScene } from "./check-scene.js";
 import { checkOf } from "./checker.js";
 
@@ -13,7 +13,7 @@ export function checkRequest<Wire extends object>(
   raw: unknown,
 ): { request: Wire } | { problem: Problem } {
   const checked = checkScene<Wire>({ check: checkOf(component), rules: [] }, raw, []);
-  if ("findings" in checked) return { problem: invalid("invalid_request", checked.findings) };
+  if ("findings" in checked) return { problem: invalidRequest(checked.findings) };
   const mismatch = otherModel(expectedBy(checked.scene));
   return mismatch === undefined ? { request: checked.scene } : { problem: mismatch };
 }

@@ -1,3 +1,5 @@
+import { sceneProblemKinds } from "./scene-problems.js";
+
 /** A kind of problem that the service answers with, after RFC 9457. */
 export interface ProblemKind {
   status: number;
@@ -11,8 +13,7 @@ export interface ProblemKind {
  */
 export const problemKinds = {
   invalid_scene: {
-    status: 400,
-    title: "The scene is not valid.",
+    ...sceneProblemKinds.invalid_scene,
     explanation:
       "`errors` names every field that is wrong, what is allowed there and, for a misspelt name, the nearest right one.",
   },
@@ -72,8 +73,7 @@ export const problemKinds = {
     explanation: "Send the whole request without pauses, or try again on a better connection.",
   },
   model_version_mismatch: {
-    status: 409,
-    title: "The model has another version.",
+    ...sceneProblemKinds.model_version_mismatch,
     explanation:
       "The request asked for an answer of one version of the model with `expect_model_version`, and the service runs another. Leave the field out to take the answer as it is now.",
   },
@@ -100,8 +100,7 @@ export const problemKinds = {
     explanation: "Send `Content-Type: application/json`, without a content encoding.",
   },
   outside_the_model: {
-    status: 422,
-    title: "The scene is valid, but outside what the model can answer.",
+    ...sceneProblemKinds.outside_the_model,
     explanation: "`errors` names the fields that lead outside the model, and how far it reaches.",
   },
   paper_not_possible: {
@@ -153,8 +152,3 @@ export const problemKinds = {
 export type ProblemCode = keyof typeof problemKinds;
 
 export const problemCodes = Object.keys(problemKinds) as ProblemCode[];
-
-/** The `type` of a problem: a reference that resolves against the service that answered. */
-export function problemType(code: ProblemCode): string {
-  return `/problems/${code.replaceAll("_", "-")}`;
-}

@@ -4,8 +4,9 @@ import { quantity } from "../field/quantity.js";
 import { quizErrorCodes } from "../quiz/error-codes.js";
 import { sceneRules } from "../rules/all.js";
 import { mountingRules } from "../rules/mounting.js";
-import { type ProblemCode, problemKinds, problemType } from "./catalogue.js";
+import { type ProblemCode, problemKinds } from "./catalogue.js";
 import { fieldErrorCodes } from "./error-codes.js";
+import { problemType } from "./scene-problems.js";
 
 export const ErrorMeaning = z
   .object({

@@ -4,9 +4,10 @@ import { componentSchemas } from "../json-schema/convert.js";
 import { quizErrorCodes } from "../quiz/error-codes.js";
 import { sceneRules } from "../rules/all.js";
 import { mountingRules } from "../rules/mounting.js";
-import { problemCodes, problemKinds, problemType } from "./catalogue.js";
+import { problemCodes, problemKinds } from "./catalogue.js";
 import { fieldErrorCodes } from "./error-codes.js";
 import { problemComponent } from "./problem.js";
+import { problemType } from "./scene-problems.js";
 
 const schemas = componentSchemas(components);
 

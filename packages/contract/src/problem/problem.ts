@@ -1,8 +1,9 @@
 import { z } from "zod/v3";
 import { annotate } from "../field/annotation.js";
 import { list, text } from "../field/choice.js";
-import { type ProblemCode, problemCodes, problemKinds, problemType } from "./catalogue.js";
+import { type ProblemCode, problemCodes, problemKinds } from "./catalogue.js";
 import { maxErrors } from "./error-codes.js";
+import { problemType } from "./scene-problems.js";
 
 export const FieldError = z
   .object({
