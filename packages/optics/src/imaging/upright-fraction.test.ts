@@ -150,6 +150,25 @@ describe("the asymptotic field", () => {
     expect(asymptoticUprightFraction(0.05)).toBeLessThan(1);
   });
 
+  // The field exp(k cos) itself, over the sphere by the midpoint rule; its mean cosine is coth k - 1/k (Langevin's function).
+  it.each([0.2, 1, 2.5, 6, 15])(
+    "is what integration over all directions gives, for a concentration of %d",
+    (k) => {
+      const mean = 1 / Math.tanh(k) - 1 / k;
+      const steps = 4000;
+      let upright = 0;
+      let downwelling = 0;
+      for (let n = 0; n < steps; n++) {
+        const theta = ((n + 0.5) / steps) * Math.PI;
+        const radiance = Math.exp(k * (Math.cos(theta) - 1)) * Math.sin(theta);
+        // Around the vertical, the integral of max(0, cos) is 2.
+        upright += 2 * radiance * Math.sin(theta);
+        downwelling += 2 * Math.PI * radiance * Math.max(0, Math.cos(theta));
+      }
+      expect(asymptoticUprightFraction(mean)).toBeCloseTo(upright / downwelling, 5);
+    },
+  );
+
   it("stays under the bound that its mean cosine sets", () => {
     for (const mu of [0.5, 0.6, 0.7, 0.8, 0.9]) {
       expect(asymptoticUprightFraction(mu)).toBeLessThan(Math.sqrt(1 - mu * mu) / (Math.PI * mu));

@@ -1,3 +1,4 @@
+import { expNegative } from "../fast/exp-negative.js";
 import { GRID_SIZE, type Spectrum } from "./grid.js";
 
 /** Product of two spectra, wavelength by wavelength. */
@@ -24,6 +25,6 @@ export function scale(a: Spectrum, factor: number): Spectrum {
 /** exp(-attenuation * length): what a path of `length_m` lets through at `attenuation_per_m`. */
 export function pathTransmittance(attenuation_per_m: Spectrum, length_m: number): Spectrum {
   const out = new Float64Array(GRID_SIZE);
-  for (let i = 0; i < GRID_SIZE; i++) out[i] = Math.exp(-attenuation_per_m[i] * length_m);
+  for (let i = 0; i < GRID_SIZE; i++) out[i] = expNegative(attenuation_per_m[i] * length_m);
   return out;
 }

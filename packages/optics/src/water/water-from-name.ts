@@ -16,13 +16,19 @@ function typeStepSigma(type: JerlovType): number {
   return step / Math.sqrt(12);
 }
 
-/** A water of this type of the 1976 edition. */
+const described = new Map<JerlovType, WaterDescription>();
+
+/** A water of this type of the 1976 edition; worked out once, so not to be written to. */
 export function describeByType(type: JerlovType): WaterDescription {
-  return {
+  const known = described.get(type);
+  if (known !== undefined) return known;
+  const description: WaterDescription = {
     kd_reference_per_m: jerlovKd(type),
     remainder_sigmas: [{ cause: "water_type_resolution", sigma_ln: typeStepSigma(type) }],
     scattering_sigmas: SCATTERING,
   };
+  described.set(type, description);
+  return description;
 }
 
 /** @param chlorophyll_mg_m3 0.02 to 20. @throws OpticsDomainError outside that range. */

@@ -98,7 +98,7 @@ export function attenuation(scene: Scene): AttenuationAnswer {
   };
 }
 
-/** Depth by depth the losses and the level of light, ln2 lux; then how far red reaches. */
+/** Depth by depth the losses and the level of light, log2 lux; then how far red reaches. */
 function numbersOf(world: Underwater, scene: LossesOfScene): number[] {
   const level = Math.log2(illuminance_lx(topLight(world)));
   const losses = scene.in(world);
