@@ -17,6 +17,6 @@ config.test = {
   exclude: ["services/api/src/server.test.ts"],
   reporters: ["default"],
   // Instrumented code is slow.
-  testTimeout: 60_000,
+  testTimeout: 600_000,
 };
 export default config;
