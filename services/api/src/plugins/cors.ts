@@ -4,7 +4,7 @@ import type { Exposure } from "../exposure.js";
 
 /**
  * Lets pages of other origins read answers, where the configuration names them; without it browsers keep to the same
- * origin. Never with credentials: the service has none to be abused.
+ * origin. Never with credentials, which a browser would add by itself; a key in `Authorization` is the page's own doing.
  * @see https://github.com/fastify/fastify-cors
  */
 export async function registerCors(app: FastifyInstance, origins: Exposure["corsOrigins"]): Promise<void> {
@@ -12,7 +12,7 @@ export async function registerCors(app: FastifyInstance, origins: Exposure["cors
   await app.register(cors, {
     origin: origins === "*" ? "*" : [...origins],
     methods: ["GET", "HEAD", "POST"],
-    allowedHeaders: ["Content-Type", "If-None-Match", "X-Request-Id"],
+    allowedHeaders: ["Authorization", "Content-Type", "If-None-Match", "X-Request-Id"],
     exposedHeaders: ["ETag", "X-Request-Id", "RateLimit", "RateLimit-Policy", "Retry-After"],
     maxAge: 600,
   });

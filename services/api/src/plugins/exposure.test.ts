@@ -30,6 +30,8 @@ describe("every answer", () => {
   );
 });
 
+const namesIn = (header: unknown): string[] => String(header).toLowerCase().split(/,\s*/);
+
 // The protocol: https://fetch.spec.whatwg.org/#http-cors-protocol
 describe("pages of other origins", () => {
   const ask = (origin: string) => request(app.server).get("/v1/models").set("Origin", origin);
@@ -52,7 +54,6 @@ describe("pages of other origins", () => {
     const { headers } = await ask("https://shop.example").expect(200);
     expect(headers["access-control-allow-origin"]).toBe("https://shop.example");
     expect(headers["vary"]).toMatch(/Origin/i);
-    expect(headers["access-control-expose-headers"]).toContain("ETag");
     expect(headers).not.toHaveProperty("access-control-allow-credentials");
     const asked = await preflight("https://course.example").expect(204);
     expect(asked.headers["access-control-allow-methods"]).toBe("GET, HEAD, POST");
@@ -61,6 +62,32 @@ describe("pages of other origins", () => {
       expect((await ask(other)).headers).not.toHaveProperty("access-control-allow-origin");
       expect((await preflight(other)).headers).not.toHaveProperty("access-control-allow-origin");
     }
+  });
+
+  // What the client sends beyond the safelist of the protocol, and reads of an answer beside its body.
+  it.each(["authorization", "content-type", "if-none-match", "x-request-id"])("may send %s", async (name) => {
+    await start({ corsOrigins: "*" });
+    const asked = await preflight("https://shop.example")
+      .set("Access-Control-Request-Headers", name)
+      .expect(204);
+    expect(namesIn(asked.headers["access-control-allow-headers"])).toContain(name);
+  });
+
+  it.each([
+    ["an answer", "/v1/models", {}, 200],
+    ["an answer that still holds", "/v1/models", { "If-None-Match": "*" }, 304],
+    ["a problem", "/v1/attenuation", {}, 400],
+    ["a refusal for the rate", "/v1/models", {}, 429],
+  ] as const)("read tag, request id and limits of %s", async (_what, path, headers, status) => {
+    const limits = status === 429 ? { ...unhurried, requestsPerWindow: 1 } : unhurried;
+    app = await createApp(undefined, limits, { ...defaultExposure, corsOrigins: "*" });
+    await app.ready();
+    const asked = () => request(app.server).get(path).set("Origin", "https://shop.example").set(headers);
+    if (status === 429) await asked();
+    const answer = await asked().expect(status);
+    expect(namesIn(answer.headers["access-control-expose-headers"])).toEqual(
+      expect.arrayContaining(["etag", "ratelimit", "ratelimit-policy", "retry-after", "x-request-id"]),
+    );
   });
 
   it("read problems, too", async () => {
