@@ -4,15 +4,24 @@ import { afterEach, beforeEach, describe, expect, it, vi } from "vitest";
 import { AbortedError, Sunfathom } from "../index.js";
 import { ClientClock } from "./client-clock.test-support.js";
 import { turn } from "./drive.test-support.js";
-import { FaultServer, ok, problemWith, stall, stallInBody } from "./fault-server.test-support.js";
+import {
+  FaultServer,
+  ok,
+  problemWith,
+  stall,
+  stallInBody,
+  stallInHead,
+} from "./fault-server.test-support.js";
 
 let faults: FaultServer;
+let baseUrl: string;
 let client: Sunfathom;
 let clock: ClientClock;
 
 beforeEach(async () => {
   faults = new FaultServer();
-  client = new Sunfathom({ baseUrl: await faults.listen() });
+  baseUrl = await faults.listen();
+  client = new Sunfathom({ baseUrl });
   clock = new ClientClock("2026-06-10T08:00:00Z");
 });
 afterEach(async () => {
@@ -34,6 +43,7 @@ describe("aborting", () => {
 
   it.each([
     ["while the head is awaited", stall, 1],
+    ["in the middle of the head", stallInHead, 1],
     ["while the body is awaited", stallInBody, 1],
     ["while the next attempt is awaited", problemWith(503, "unavailable", { "retry-after": "9" }), 2],
   ] as const)("%s", async (_when, fault, timersSet) => {
@@ -51,7 +61,24 @@ describe("aborting", () => {
     expect(error).toMatchObject({ cause: "left the page" });
     expect(clock.running).toBe(0);
     expect(getEventListeners(controller.signal, "abort")).toHaveLength(0);
-    if (fault === stall || fault === stallInBody) await until(() => faults.hungUp);
+    if (timersSet === 1) await until(() => faults.hungUp);
+  });
+
+  it("while a cache is asked sends nothing", async () => {
+    const controller = new AbortController();
+    const cache = {
+      get: async () => {
+        controller.abort("left the page");
+        return undefined;
+      },
+      set: () => undefined,
+    };
+    const caching = new Sunfathom({ baseUrl, cache });
+    const call = caching.reference.models({ signal: controller.signal });
+    await expect(call).rejects.toMatchObject({ name: "AbortedError", cause: "left the page" });
+    expect(faults.seen).toEqual([]);
+    expect(clock.running).toBe(0);
+    expect(getEventListeners(controller.signal, "abort")).toHaveLength(0);
   });
 
   it("after a call changes nothing, and leaves no listener on a signal of many calls", async () => {

@@ -37,7 +37,7 @@ export class FaultServer {
       });
       this.hungUp = false;
       fault?.(response, request);
-      this.stalled = fault === stall || fault === stallInBody;
+      this.stalled = fault === stall || fault === stallInHead || fault === stallInBody;
     });
   });
 
@@ -57,6 +57,10 @@ export const ok: Fault = (response) => json(response, 200, { models: [] });
 export const reset: Fault = (response) => response.socket?.resetAndDestroy();
 /** Takes the request and says nothing. */
 export const stall: Fault = () => undefined;
+/** Begins the head, and never comes to its end. */
+export const stallInHead: Fault = (response) => {
+  response.socket?.write("HTTP/1.1 200 OK\r\ncontent-type: application/js");
+};
 /** Sends the head and part of the body, and says no more. */
 export const stallInBody: Fault = (response) => {
   response.writeHead(200, { "content-type": "application/json", "content-length": "100" });
@@ -66,6 +70,16 @@ export const stallInBody: Fault = (response) => {
 export const halfBody: Fault = (response) => {
   stallInBody(response, response.req);
   setImmediate(() => response.socket?.destroy());
+};
+/** Sends a good answer a few bytes at a time, head and body, as over a bad line. */
+export const inDribs: Fault = (response) => {
+  const bytes =
+    'HTTP/1.1 200 OK\r\ncontent-type: application/json\r\ncontent-length: 13\r\n\r\n{"models":[]}';
+  const send = (from: number) => {
+    response.socket?.write(bytes.slice(from, from + 7));
+    if (from + 7 < bytes.length) setTimeout(send, 1, from + 7);
+  };
+  send(0);
 };
 /** Answers all of a body that is cut, as a proxy does that gave up. */
 export const cutJson: Fault = (response) => {
@@ -78,6 +92,14 @@ export const html =
   };
 export const wrongType: Fault = (response) => {
   response.writeHead(200, { "content-type": "text/plain" }).end('{"models":[]}');
+};
+/** A problem that says of itself that it is a page. */
+export const problemAsPage =
+  (status: number): Fault =>
+  (response) =>
+    json(response, status, { type: "/problems/unavailable", status }, { "content-type": "text/html" });
+export const untyped: Fault = (response) => {
+  response.writeHead(200).end('{"models":[]}');
 };
 export const answerWith =
   (status: number, body: object, headers: Record<string, string> = {}): Fault =>
