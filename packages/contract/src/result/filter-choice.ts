@@ -68,7 +68,7 @@ export const FilterChoiceAnswer = z
     filter_density: density("Its peak optical density; absent when the advice is `none`.", 0.6).optional(),
     filter_id: filterId("The `id` of the filter, where it comes from the scene's `kit`.").optional(),
     neutral_density: density(
-      "Neutral density to mount with it, where the shallow end is too bright for the camera's limits; absent otherwise.",
+      "Neutral density to mount with it, so that a white card at the shallow end just does not clip; absent where the camera's limits do. Metered on a grey, as `exposure-loss` has it, about half a stop more is held back.",
       0.6,
     ).optional(),
     verdict: choice(Clarity, { description: "How clear the choice is.", example: "clear" }),

@@ -221,16 +221,40 @@ describe("what to take", () => {
   });
 
   it("names the weakest neutral filter owned that is enough where it is too bright, or the density to get", () => {
-    const { neutral_density = 0 } = filterChoice({ ...bright, kit: [] });
-    expect(neutral_density).toBeGreaterThan(0.3);
-    const kit = [grey("weak", 0.1), grey("dense", 2), grey("enough", Math.ceil(neutral_density * 10) / 10)];
+    const { neutral_density_needed: needed = 0 } = exposureLoss(bright).depths[0];
+    expect(needed).toBeGreaterThan(0.3);
+    const kit = [grey("weak", 0.1), grey("dense", 2), grey("enough", Math.ceil(needed * 10) / 10)];
     const owned = diveAdvice({ ...bright, kit }).take.find(({ what }) => what.includes("neutral"));
     const lacking = diveAdvice({ ...bright, kit: [grey("weak", 0.1)] }).take.find(({ what }) =>
       what.includes("neutral"),
     );
     expect(owned?.id).toBe("enough");
     expect(lacking).not.toHaveProperty("id");
-    expect(lacking?.what).toContain(neutral_density.toFixed(1));
+    expect(lacking?.what).toContain(needed.toFixed(1));
+  });
+
+  it("says one density wherever too much light comes up, and offers an aperture only where the lens has it", () => {
+    const needed = exposureLoss(bright).depths[0].neutral_density_needed ?? 0;
+    const advice = diveAdvice(bright);
+    const said = `neutral density ${needed.toFixed(1)}`;
+    const texts = [
+      advice.summary,
+      ...advice.steps.map(({ text }) => text),
+      ...advice.reasons.map((r) => r.text),
+    ];
+    const naming = texts.filter((text) => /neutral density \d/.test(text));
+    expect(naming.length).toBeGreaterThanOrEqual(3);
+    for (const text of naming) expect(text).toContain(said);
+    expect(stepOf(advice, "start_exposure")?.text).toContain("f/8 behind the neutral density");
+    expect(advice.summary).not.toContain("close down");
+    expect(diveAdvice({ ...bright, max_f_number: 32 }).summary).toContain("close down to f/");
+  });
+
+  it("names the change as the mount makes it", () => {
+    const change = (mount: Scene["filter_change_underwater"]) =>
+      stepOf(diveAdvice({ ...flip("IB", 55, 1, 15), filter_change_underwater: mount }), "filter_in")?.text;
+    expect(change("flip")).toContain("swing the filter in");
+    expect(change("clip_on")).toContain("clip the filter on");
   });
 
   it("is nothing in particular without a kit, and with one only what is in it, or what it lacks, without an id", () => {

@@ -3,7 +3,7 @@ import type { AnswerParts, Caution, Reason } from "../result/common.js";
 import type { DiveAdviceAnswer } from "../result/dive-advice.js";
 import type { Scene } from "../scene/scene.js";
 import { type Decisions, decisionsFor } from "./decisions.js";
-import { balancesDown, balancesUp } from "./legs.js";
+import { balancesDown, balancesUp, startOf } from "./legs.js";
 import { stepsOf } from "./steps/steps.js";
 import { summaryOf } from "./summary.js";
 import { takeFrom } from "./take.js";
@@ -12,9 +12,15 @@ import { takeFrom } from "./take.js";
 const firstOfEach = <T extends { text: string }>(all: readonly T[]): T[] =>
   all.filter(({ text }, i) => all.findIndex((other) => other.text === text) === i);
 
-/** Reasons that say nothing in a plan: that there is nothing to mix and, where legs change the filter, that a leg needs one balance. */
-const idleReasons = ({ legs }: Decisions): string[] =>
-  legs.length > 1 ? ["daylight_only", "one_balance_serves"] : ["daylight_only"];
+/**
+ * Reasons that say nothing in a plan: that there is nothing to mix and, where legs change the filter, that a leg needs one
+ * balance. Too much light is said once, as metered, and not again for a white card that just fills the scale.
+ */
+const idleReasons = ({ legs }: Decisions): string[] => [
+  "daylight_only",
+  ...(legs.length > 1 ? ["one_balance_serves"] : []),
+  ...(startOf(legs).verdict === "too_bright" ? ["light_is_too_much"] : []),
+];
 
 function cautionsOf(d: Decisions, answers: readonly AnswerParts[]): Caution[] {
   const changes = balancesDown(d.legs).length > 1 || balancesUp(d.legs).length > 1;

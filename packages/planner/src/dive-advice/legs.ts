@@ -35,6 +35,10 @@ export function legsOf(bare: Scene, filtered: Scene, filter: FilterChoiceAnswer)
   ];
 }
 
+/** How the filter is changed between legs; there is more than one only where the mount allows it. */
+export const mountOf = ({ scene }: Leg): "flip" | "clip_on" =>
+  scene.filter_change_underwater === "clip_on" ? "clip_on" : "flip";
+
 /** Every depth at which to balance, going down and coming up, changes of filter included. */
 export const balancesDown = (legs: readonly Leg[]): number[] =>
   legs.flatMap(({ balance }) => balance.balance_depths_descending_m);

@@ -2,6 +2,7 @@ import { settings } from "../messages/dial.js";
 import { LAMP_PLANS_EN, SUMMARY_EN as SAY } from "../messages/plan-en.js";
 import type { Decisions } from "./decisions.js";
 import { balancesDown, endOf, startOf } from "./legs.js";
+import { tooBright } from "./too-bright.js";
 
 function mountText({ filter, filterName: name, runnerUpName, legs }: Decisions): string {
   if (filter.filter_kind === "none") return SAY.no_filter();
@@ -14,16 +15,8 @@ function mountText({ filter, filterName: name, runnerUpName, legs }: Decisions):
 function exposeText({ legs, lampPlan }: Decisions): string {
   const first = startOf(legs);
   const last = endOf(legs);
-  if (first.verdict === "too_bright") {
-    const { depth_m, excess_stops, neutral_density_needed: density = 0, ways_to_pay } = first;
-    const closed = ways_to_pay.find(({ way, enough }) => way === "aperture" && enough)?.f_number;
-    return SAY.too_bright({
-      depth_m,
-      excess_stops: excess_stops?.likely ?? 0,
-      density,
-      ...(closed === undefined ? {} : { f_number: closed }),
-    });
-  }
+  const bright = tooBright(first);
+  if (bright) return SAY.too_bright(bright);
   if (last.verdict === "too_dark") {
     return SAY.too_dark({ depth_m: last.depth_m, shortfall_stops: last.shortfall_stops?.likely ?? 0 });
   }

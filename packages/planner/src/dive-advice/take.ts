@@ -5,19 +5,30 @@ import { VISIBLE_SPLIT_DELTA_E00 } from "../mixed-light/lights.js";
 import type { TakeItem } from "../result/dive-advice.js";
 import type { KitItem } from "../scene/scene.js";
 import type { Decisions } from "./decisions.js";
+import { startOf } from "./legs.js";
+import { tooBright } from "./too-bright.js";
 
 /** A sixth of a stop, in density. */
 const HALF_A_CLICK = stopsToDensity(FITS_WITHIN_STOPS);
 
 /** What to take from the shelf when a kit is given; what it lacks is named without an id. Empty without a kit. */
-export function takeFrom({ scene, filter, filterName, lampFilter, lampPlan, middle }: Decisions): TakeItem[] {
+export function takeFrom({
+  scene,
+  filter,
+  filterName,
+  lampFilter,
+  lampPlan,
+  legs,
+  middle,
+}: Decisions): TakeItem[] {
   const { kit } = scene;
   if (!kit) return [];
   const take: TakeItem[] = [];
   if (filter.filter_id !== undefined) {
     take.push({ id: filter.filter_id, ...TAKE_EN.lens_filter({ name: filterName }) });
   }
-  if (filter.neutral_density !== undefined) take.push(neutralDensity(kit, filter.neutral_density));
+  const bright = tooBright(startOf(legs));
+  if (bright) take.push(neutralDensity(kit, bright.density));
   const way = middle.ways_out.find(
     ({ way: kind, split_left_delta_e00: left }) => kind === "lamp_filter" && left <= VISIBLE_SPLIT_DELTA_E00,
   );

@@ -26,7 +26,7 @@ interface Facts {
 export function filterReasons(facts: Facts): Reason[] {
   const { conditions, decision, answer } = facts;
   const reasons = [mainReason(facts), ...rangeReasons(facts), balanceReason(facts)];
-  if (conditions.daylight) reasons.push(lightReason(facts));
+  if (conditions.daylight) reasons.push(...lightReasons(facts));
   const deepest = answer.depths[answer.depths.length - 1];
   if (answer.filter_kind !== "none") {
     reasons.push(
@@ -146,7 +146,7 @@ function balanceReason({ answer, without }: Facts): Reason {
 }
 
 /** Judged at the shallow end for too much light and at the deep end for too little. */
-function lightReason({ without, answer }: Facts): Reason {
+function lightReasons({ without, answer }: Facts): Reason[] {
   const shallow = without[0];
   const deep = without[without.length - 1].settings;
   const at = {
@@ -155,15 +155,20 @@ function lightReason({ without, answer }: Facts): Reason {
     iso: deep.iso,
   };
   if (shallow.neutral_stops > FITS_WITHIN_STOPS) {
-    return reason("light_is_too_much", "computed", {
-      depth_m: answer.depths[0].depth_m,
-      excess_stops: shallow.neutral_stops,
-      density: stopsToDensity(shallow.neutral_stops),
-      iso: shallow.settings.iso,
-      f_number: shallow.settings.f_number,
-    });
+    return [
+      reason("light_is_too_much", "computed", {
+        depth_m: answer.depths[0].depth_m,
+        excess_stops: shallow.neutral_stops,
+        density: stopsToDensity(shallow.neutral_stops),
+        iso: shallow.settings.iso,
+        f_number: shallow.settings.f_number,
+      }),
+      reason("colour_filter_as_neutral", "computed"),
+    ];
   }
-  return deep.at_lowest_iso
-    ? reason("light_to_spare", "computed", at)
-    : reason("light_has_run_out", "computed", { ...at, short_stops: -deep.off_by_stops });
+  return [
+    deep.at_lowest_iso
+      ? reason("light_to_spare", "computed", at)
+      : reason("light_has_run_out", "computed", { ...at, short_stops: -deep.off_by_stops }),
+  ];
 }

@@ -20,6 +20,8 @@ export const lumens = (flux_lm: number): string => shown(Number(flux_lm.toPrecis
 
 /** How much more, or less, red against green one light has than another. */
 export const redder = (stops: number): string =>
-  stops >= 0
-    ? `${shown(stops, 1)} stops more red against green`
-    : `${shown(-stops, 1)} stops less red against green`;
+  Math.abs(stops) < 0.05
+    ? "as red against green"
+    : stops >= 0
+      ? `${shown(stops, 1)} stops more red against green`
+      : `${shown(-stops, 1)} stops less red against green`;

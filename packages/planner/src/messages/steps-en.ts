@@ -1,5 +1,6 @@
 /** English texts of the steps of a plan: what to do, and why. */
-import { settings } from "./dial.js";
+import type { FilterChange } from "../scene/scene.js";
+import { dialFNumber, settings } from "./dial.js";
 import { kelvin, redder, shown } from "./format.js";
 import { spoken } from "./list.js";
 
@@ -15,13 +16,14 @@ export const STEPS_EN = {
   }),
   carry_filter: (p: {
     name: string;
+    mount: Mount;
     from_m: number;
     to_m: number;
     with_e: number;
     without_e: number;
     loss_stops: number;
   }): StepText => ({
-    text: `Carry ${p.name} on its flip or clip mount, clean, for ${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m.`,
+    text: `Carry ${p.name} on ${MOUNT_EN[p.mount].name}, clean, for ${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m.`,
     why: `There it leaves less colour error than none: over the dive ${shown(p.with_e, 1)} instead of ${shown(p.without_e, 1)}. It costs ${shown(p.loss_stops, 1)} stops of light.`,
   }),
   no_filter: (p: { error: number }): StepText => ({
@@ -32,9 +34,9 @@ export const STEPS_EN = {
     text: "Leave the lens without a colour filter.",
     why: "The lamps make the light: a filter on the lens would only take from it.",
   }),
-  neutral_density: (p: { density: number; stops: number }): StepText => ({
-    text: `Bring neutral density ${shown(p.density, 1)}, or plan a smaller aperture.`,
-    why: `Where it is shallowest a white card is ${shown(p.stops, 1)} stops too bright for these settings.`,
+  neutral_density: (p: { density: number; stops: number; f_number?: number }): StepText => ({
+    text: `Bring neutral density ${shown(p.density, 1)}${p.f_number === undefined ? "" : `, or plan to close down to f/${dialFNumber(p.f_number)}`}.`,
+    why: `Where it is shallowest there are ${shown(p.stops, 1)} stops too much light for these settings.`,
   }),
   set_frame: (p: { shutter: string; bits: number }): StepText => ({
     text: `Set the exposure time to ${p.shutter}, exposure and white balance to manual, recording at ${shown(p.bits)} bits.`,
@@ -52,8 +54,8 @@ export const STEPS_EN = {
     text: `Put ${p.name} on each lamp.`,
     why: `It makes lamp light match daylight at depth: a split of ${shown(p.left, 1)} is left (CIEDE2000).`,
   }),
-  start_exposure: (p: { iso: number; f_number: number; ev: number }): StepText => ({
-    text: `Begin with ${settings(p)}; check the brightest parts of the picture.`,
+  start_exposure: (p: { iso: number; f_number: number; ev: number; is_too_bright: boolean }): StepText => ({
+    text: `Begin with ${settings(p)}${p.is_too_bright ? " behind the neutral density" : ""}; check the brightest parts of the picture.`,
     why: `A grey subject there asks for EV ${shown(p.ev, 1)} at ISO 100.`,
   }),
   balance_on_card: (p: { cast: number }): StepText => ({
@@ -71,12 +73,12 @@ export const STEPS_EN = {
     text: `Balance again on the card at ${p.list}.`,
     why: `There the cast since the last balance reaches ${shown(p.tolerance, 1)} (CIEDE2000).`,
   }),
-  filter_in: (p: { depth_m: number; stops: number }): StepText => ({
-    text: `At ${shown(p.depth_m, 1)} m swing the filter in, open up ${shown(p.stops, 1)} stops and balance again.`,
+  filter_in: (p: { depth_m: number; stops: number; mount: Mount }): StepText => ({
+    text: `At ${shown(p.depth_m, 1)} m ${MOUNT_EN[p.mount].on}, open up ${shown(p.stops, 1)} stops and balance again.`,
     why: "From here on it leaves less colour error than none.",
   }),
-  filter_out: (p: { depth_m: number; stops: number }): StepText => ({
-    text: `At ${shown(p.depth_m, 1)} m take the filter off again, close down ${shown(p.stops, 1)} stops and balance again.`,
+  filter_out: (p: { depth_m: number; stops: number; mount: Mount }): StepText => ({
+    text: `At ${shown(p.depth_m, 1)} m ${MOUNT_EN[p.mount].off}, close down ${shown(p.stops, 1)} stops and balance again.`,
     why: "From here on it leaves more colour error than none.",
   }),
   deep_exposure: (p: { iso: number; f_number: number; stops: number }): StepText => ({
@@ -144,5 +146,11 @@ export const STEPS_EN = {
 
 const GEAR_EN = { housing: "the housing", filter: "the filter", lamps: "the lamps" } as const;
 export type Gear = keyof typeof GEAR_EN;
+
+type Mount = Exclude<FilterChange, "none">;
+const MOUNT_EN: Record<Mount, { on: string; off: string; name: string }> = {
+  flip: { on: "swing the filter in", off: "swing the filter out", name: "its flip mount" },
+  clip_on: { on: "clip the filter on", off: "take the filter off", name: "its clip mount" },
+};
 
 export type StepCode = keyof typeof STEPS_EN;

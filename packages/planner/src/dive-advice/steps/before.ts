@@ -1,21 +1,23 @@
-import { densityToStops } from "@sunfathom/optics";
 import { nameOf } from "../../filter-choice/candidates.js";
 import { dialShutter } from "../../messages/dial.js";
 import { step } from "../../messages/say-step.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { KitItem } from "../../scene/scene.js";
 import type { Decisions } from "../decisions.js";
+import { mountOf, startOf } from "../legs.js";
+import { tooBright } from "../too-bright.js";
 
 const at = { phase: "before_dive" } as const;
 const common = { ...at, basis: "common_practice" } as const;
 
 /** What is mounted, set and packed on dry land. */
 export function beforeDive(d: Decisions): DiveStep[] {
-  const { filter, filmed, lampFilter, lampLight_lx } = d;
+  const { filmed, lampFilter, lampLight_lx, legs } = d;
   const steps = [filterStep(d)];
-  if (filter.neutral_density !== undefined) {
-    const { neutral_density: density } = filter;
-    steps.push(step(at, "neutral_density", { density, stops: densityToStops(density) }));
+  const bright = tooBright(startOf(legs));
+  if (bright) {
+    const { depth_m: _, excess_stops: stops, ...away } = bright;
+    steps.push(step(at, "neutral_density", { stops, ...away }));
   }
   steps.push(step(common, "set_frame", { shutter: dialShutter(filmed.shutter_s), bits: filmed.bits }));
   steps.push(step(common, "pack_card"));
@@ -48,5 +50,5 @@ function filterStep({ filter, filterName: name, lampPlan, legs }: Decisions): Di
   if (legs.length === 1) return step(at, "mount_filter", { name, ...figures });
   const filtered = legs.find((leg) => leg.filtered) ?? legs[0];
   const { min_depth_m: from_m, max_depth_m: to_m } = filtered.scene;
-  return step(at, "carry_filter", { name, from_m, to_m, ...figures });
+  return step(at, "carry_filter", { name, mount: mountOf(filtered), from_m, to_m, ...figures });
 }

@@ -2,7 +2,7 @@ import { spokenDepths } from "../../messages/list.js";
 import { step } from "../../messages/say-step.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
-import { changeStops, endOf, startOf } from "../legs.js";
+import { changeStops, endOf, mountOf, startOf } from "../legs.js";
 import { tooDark } from "./too-dark.js";
 
 /** Below this share of contrast, coming closer goes before everything else: a judgement. */
@@ -18,7 +18,7 @@ export function goingDown({ legs, filmed }: Decisions): DiveStep[] {
     if (i > 0) {
       const code = leg.filtered ? "filter_in" : "filter_out";
       const stops = changeStops(legs[i - 1], leg);
-      steps.push(step({ phase: "going_down", depth_m }, code, { depth_m, stops }));
+      steps.push(step({ phase: "going_down", depth_m }, code, { depth_m, stops, mount: mountOf(leg) }));
     }
     const again = leg.balance.balance_depths_descending_m.slice(1);
     if (again.length > 0) {

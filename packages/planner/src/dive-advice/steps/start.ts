@@ -13,7 +13,12 @@ export function atStart({ legs }: Decisions): DiveStep[] {
   const steps = [
     first.verdict === "too_dark"
       ? tooDark(at, first)
-      : step(at, "start_exposure", { iso, f_number, ev: first.exposure_value_ev100.likely }),
+      : step(at, "start_exposure", {
+          iso,
+          f_number,
+          ev: first.exposure_value_ev100.likely,
+          is_too_bright: first.verdict === "too_bright",
+        }),
   ];
   if (balance.method === "card_at_lamp_distance") {
     const { lamp_kelvin_setting_K: cct_K, lamp_kelvin_leaves_delta_e00 } = balance;

@@ -2,7 +2,7 @@ import { spokenDepths } from "../../messages/list.js";
 import { step } from "../../messages/say-step.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
-import { balancesUpIn, changeStops } from "../legs.js";
+import { balancesUpIn, changeStops, mountOf } from "../legs.js";
 
 /** What is done on the way up, leg by leg. */
 export function comingUp(d: Decisions): DiveStep[] {
@@ -13,7 +13,7 @@ export function comingUp(d: Decisions): DiveStep[] {
     if (i > 0) {
       const code = leg.filtered ? "filter_in" : "filter_out";
       const stops = changeStops(leg, upward[i - 1]);
-      steps.push(step({ phase: "coming_up", depth_m }, code, { depth_m, stops }));
+      steps.push(step({ phase: "coming_up", depth_m }, code, { depth_m, stops, mount: mountOf(leg) }));
     }
     const again = balancesUpIn(leg, d.legs[0]).slice(1);
     if (again.length > 0) {
