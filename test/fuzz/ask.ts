@@ -4,17 +4,38 @@ import { Ajv2020 } from "ajv/dist/2020.js";
 import type { FastifyInstance } from "fastify";
 import { createApp } from "../../services/api/src/app.js";
 import { defaultLimits } from "../../services/api/src/limits.js";
-import { document, type Operation, type ResponseObject, type Schema } from "./description.js";
+import { defaultQuizSettings } from "../../services/api/src/quiz-settings.js";
+import { document, type Operation, operations, type ResponseObject, type Schema } from "./description.js";
 
-/** The service, with a limit on requests that no test meets. */
+/** The key that operations take. */
+const key = "a-key-of-these-tests-alone";
+
+/** The service, with a limit on requests that no test meets. Examples that hold another answer's content get it. */
 export async function startApp(): Promise<FastifyInstance> {
-  const app = await createApp(undefined, {
-    ...defaultLimits,
-    requestsPerWindow: 1e9,
-    maxEventLoopDelay_ms: 0,
-  });
+  const limits = { ...defaultLimits, requestsPerWindow: 1e9, maxEventLoopDelay_ms: 0 };
+  const quiz = { ...defaultQuizSettings, instructorKey: key };
+  const app = await createApp(undefined, limits, undefined, undefined, quiz);
   await app.ready();
+  for (const source of operations) {
+    for (const { operationId, requestBody } of Object.values(source.responses["200"]?.links ?? {})) {
+      const target = operations.find(({ id }) => id === operationId);
+      if (target === undefined) throw new Error(`${source.id} links to ${operationId}, which there is not.`);
+      const { body } = await ask(app, source, { body: JSON.stringify(source.examples[0]) });
+      for (const example of target.examples) Object.assign(example, taken(requestBody, body));
+    }
+  }
   return app;
+}
+
+/** What a link says to take from an answer (OpenAPI 3.1, runtime expressions). */
+function taken(requestBody: Record<string, string>, answer: unknown): object {
+  return Object.fromEntries(
+    Object.entries(requestBody).map(([name, expression]) => {
+      const [, field] = /^\$response\.body#\/(\w+)$/.exec(expression) ?? [];
+      if (field === undefined) throw new Error(`${expression} is an expression that is not known here.`);
+      return [name, (answer as Record<string, unknown>)[field]];
+    }),
+  );
 }
 
 export interface Answer {
@@ -53,7 +74,11 @@ export async function ask(
   const response = await app.inject({
     method: operation.method as "GET" | "POST",
     url: query === undefined ? operation.path : `${operation.path}?${query}`,
-    headers: body === undefined ? headers : { "content-type": "application/json", ...headers },
+    headers: {
+      ...(body === undefined ? {} : { "content-type": "application/json" }),
+      ...(operation.takesKey ? { authorization: `Bearer ${key}` } : {}),
+      ...headers,
+    },
     ...(body === undefined ? {} : { payload: body }),
   });
   const text = response.payload;
@@ -61,10 +86,14 @@ export async function ask(
     status: response.statusCode,
     headers: response.headers,
     text,
-    body: text === "" ? undefined : JSON.parse(text),
+    body: text === "" || isFile(response.headers) ? undefined : JSON.parse(text),
   };
   check(operation, answer);
   return answer;
+}
+
+function isFile(headers: Record<string, unknown>): boolean {
+  return headers["content-type"] === "application/zip";
 }
 
 /** @throws Error that says in what the answer does not keep the description */
@@ -85,6 +114,11 @@ export function check(operation: Operation, { status, headers, body, text }: Ans
   const [media] = Object.keys(described.content ?? {});
   if (media === undefined) {
     if (text !== "") throw failed("a body where none is described");
+    return;
+  }
+  if (isFile(headers) && media === "application/zip") {
+    // A file in a zip begins with PK\3\4 (PKWARE's APPNOTE, section 4.3.7).
+    if (!text.startsWith("PK\u0003\u0004")) throw failed("no zip");
     return;
   }
   if (headers["content-type"] !== `${media}; charset=utf-8`)

@@ -29,11 +29,19 @@ export interface Parameter {
 
 export interface ResponseObject {
   headers?: Record<string, object>;
+  links?: Record<string, Link>;
   content?: Record<string, { schema: Schema }>;
+}
+
+/** Where fields of another operation's body come from, as `$response.body#/` and a name. */
+export interface Link {
+  operationId: string;
+  requestBody: Record<string, string>;
 }
 
 interface RawOperation {
   operationId: string;
+  security?: Record<string, unknown>[];
   "x-safe"?: boolean;
   parameters?: (Parameter | { $ref: string })[];
   requestBody?: { content: Record<string, { schema: Schema; examples?: Record<string, { value: object }> }> };
@@ -49,6 +57,8 @@ export interface Operation {
   /** Name of the component that the body is. */
   bodyName?: string;
   examples: object[];
+  /** Whether it takes a key. */
+  takesKey: boolean;
   /** Query parameters. */
   parameters: Parameter[];
   responses: Record<string, ResponseObject>;
@@ -86,6 +96,7 @@ export const operations: Operation[] = Object.entries(document.paths).flatMap(([
         ? {}
         : { body: plain(media.schema), bodyName: media.schema.$ref?.split("/").at(-1) ?? "" }),
       examples: Object.values(media?.examples ?? {}).map(({ value }) => value),
+      takesKey: (raw.security ?? []).some((scheme) => Object.keys(scheme).length > 0),
       parameters: (raw.parameters ?? [])
         .map((parameter) => resolved<Parameter>(parameter))
         .filter((parameter) => parameter.in === "query"),
@@ -99,11 +110,23 @@ export const operations: Operation[] = Object.entries(document.paths).flatMap(([
   }),
 );
 
-/** Operations that take a scene as a body, each with the one that takes it as a query where there is one. */
+/** Operations that take a body, each with the one that takes it as a query where there is one. */
 export const calculations = operations
   .filter(({ method, body }) => method === "POST" && body !== undefined)
-  .map((post) => ({
+  .map((post, _, posts) => ({
     post,
     get: operations.find(({ path, method }) => path === post.path && method === "GET"),
+    turn: turnOf(post, posts),
   }));
 export type Calculation = (typeof calculations)[number];
+
+/** Its place among the operations that take the same body, and how many they are. */
+function turnOf(post: Operation, posts: readonly Operation[]): { nth: number; of: number } {
+  const alike = posts.filter(({ bodyName }) => bodyName === post.bodyName);
+  return { nth: alike.indexOf(post), of: alike.length };
+}
+
+/** Whether a short run tries the `index`th field of a body here: each field is tried by one operation that takes it. */
+export function isItsTurn({ turn }: Calculation, index: number): boolean {
+  return index % turn.of === turn.nth;
+}

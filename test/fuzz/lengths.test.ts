@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Scene } from "./arbitrary.js";
 import { ask, type Problem, startApp } from "./ask.js";
 import { compatible } from "./compatible.js";
-import { calculations, type Operation, plain, type Schema } from "./description.js";
+import { calculations, isItsTurn, type Operation, plain, type Schema } from "./description.js";
 import { isLong, timeout_ms } from "./runs.js";
 
 let app: FastifyInstance;
@@ -14,11 +14,13 @@ beforeAll(async () => {
 afterAll(() => app.close());
 
 /** A list of `length` entries, made from its example so that entries come in order and are told apart. */
-function listOf(schema: Schema, length: number): Scene[] {
+function listOf(schema: Schema, length: number): unknown[] {
   const { properties = {} } = plain(schema.items ?? {});
-  const [examples = []] = (schema.examples ?? []) as Scene[][];
+  const [examples = []] = (schema.examples ?? []) as (Scene | string)[][];
   return Array.from({ length }, (_, index) => {
-    const { filter_transmittance, ...entry } = { ...(examples[index % examples.length] ?? {}) } as Scene;
+    const example = examples[index % examples.length];
+    if (typeof example === "string") return example;
+    const { filter_transmittance, ...entry } = { ...(example ?? {}) } as Scene;
     const { wavelength_nm, id, depth_m } = properties;
     const along = length > 1 ? index / (length - 1) : 0;
     if (wavelength_nm !== undefined) entry["wavelength_nm"] = 380 + 400 * along;
@@ -34,11 +36,12 @@ function sceneWith({ bodyName, examples }: Operation, name: string, value: unkno
   return { ...example, [name]: value };
 }
 
-const fields = calculations.flatMap(({ post }, nth) =>
-  Object.entries(post.body?.properties ?? {})
+const fields = calculations.flatMap((calculation) => {
+  const { post } = calculation;
+  return Object.entries(post.body?.properties ?? {})
     .map(([name, raw]) => ({ post, name, schema: plain(raw), title: `${post.path} ${name}` }))
-    .filter((_, index) => isLong || post.bodyName !== "Scene" || index % calculations.length === nth),
-);
+    .filter((_, index) => isLong || isItsTurn(calculation, index));
+});
 const lists = fields.filter(({ schema }) => schema.maxItems !== undefined);
 const texts = fields.filter(({ schema }) => schema.maxLength !== undefined);
 

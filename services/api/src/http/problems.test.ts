@@ -5,6 +5,7 @@ import type { FastifyInstance } from "fastify";
 import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
+import { post as postQuiz, quizSettings, tokenFor } from "../routes/quiz/quiz.test-support.js";
 import { unhurried } from "../unhurried.test-support.js";
 
 let app: FastifyInstance;
@@ -12,13 +13,14 @@ let strict: FastifyInstance;
 beforeAll(async () => {
   strict = await createApp(undefined, { ...unhurried, requestsPerWindow: 1 });
   await strict.ready();
-  app = await createApp(undefined, {
+  const impatient = {
     ...unhurried,
     headersTimeout_ms: 200,
     requestTimeout_ms: 300,
     timeoutCheck_ms: 50,
     handlerTimeout_ms: 600,
-  });
+  };
+  app = await createApp(undefined, impatient, undefined, undefined, quizSettings);
   app.get("/test/breaks", () => {
     throw new Error("the secret of the inside");
   });
@@ -71,9 +73,26 @@ const scene = { water_type: "IB", depth_m: 12 };
 const post = (body: object | string) =>
   request(app.server).post("/v1/attenuation").set("Content-Type", "application/json").send(body);
 
+const answers = async (token: Promise<string>, item = "q1") =>
+  via(postQuiz(app, "answers", { token: await token, responses: [{ item, choices: ["A"] }] }));
+const paper = { level: "beginner", count: 1 };
+const keyed = { ...paper, title: "Colour", with_keys: true };
+
 /** A request that meets each kind of problem. */
 const causes: Record<(typeof problemCodes)[number], () => Promise<Response>> = {
   invalid_scene: () => via(post({ ...scene, dept_m: 3 })),
+  invalid_request: () => via(postQuiz(app, "items", { ...paper, level: "captain" })),
+  unauthorized: () => via(postQuiz(app, "packages", keyed)),
+  keys_not_offered: async () => {
+    const without = await createApp(undefined, unhurried);
+    await without.ready();
+    return via(postQuiz(without, "packages", keyed)).finally(() => without.close());
+  },
+  paper_not_possible: () => via(postQuiz(app, "items", { ...paper, templates: ["mired_shift"] })),
+  responses_do_not_fit: () => answers(tokenFor(), "q99"),
+  token_refused: () => answers(tokenFor().then((token) => `${token}AAAA`)),
+  token_expired: () => answers(tokenFor(undefined, { ago_s: 7200 })),
+  questions_changed: () => answers(tokenFor([])),
   invalid_query: () => via(request(app.server).get("/v1/models?page=2")),
   malformed_json: () => via(post('{"water_type":')),
   malformed_request: () => raw("HELLO\r\n\r\n"),

@@ -4,6 +4,7 @@ import type { FastifyInstance } from "fastify";
 import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
+import { instructorKey, quizSettings } from "../routes/quiz/quiz.test-support.js";
 import { unhurried } from "../unhurried.test-support.js";
 import { isObject, type Json, type JsonObject } from "./json.js";
 import { descriptionText } from "./text.js";
@@ -12,7 +13,7 @@ const committed = readFileSync(new URL("../../../../openapi/openapi.json", impor
 
 let app: FastifyInstance;
 beforeAll(async () => {
-  app = await createApp(undefined, unhurried);
+  app = await createApp(undefined, unhurried, undefined, undefined, quizSettings);
   await app.ready();
 });
 afterAll(() => app.close());
@@ -54,17 +55,39 @@ describe("the description", () => {
     }
   });
 
-  it("gives every calculation by POST examples that it answers", async () => {
+  it("gives every POST examples that it answers", async () => {
     const posts = all.filter(({ method }) => method === "post");
-    expect(posts).toHaveLength(operations.length);
+    expect(posts).toHaveLength(operations.length + 3);
+    const asked = Object.fromEntries(posts.map((post) => [post.operation.operationId, examplesOf(post)]));
     for (const { path, operation } of posts) {
-      const { content } = operation["requestBody"] as {
-        content: Record<string, { examples: Record<string, { value: object }> }>;
-      };
-      const examples = Object.values(content["application/json"]?.examples ?? {});
+      const examples = asked[operation.operationId] ?? [];
       expect(examples.length).toBeGreaterThan(0);
-      for (const { value } of examples) await request(app.server).post(path).send(value).expect(200);
+      for (const [nth, value] of examples.entries()) {
+        const { body } = await request(app.server)
+          .post(path)
+          .set("Authorization", `Bearer ${instructorKey}`)
+          .send(value)
+          .expect(200);
+        if (nth > 0) continue;
+        // What an example takes from another answer comes from there, as the description's links say.
+        for (const link of linksOf(operation)) {
+          for (const target of asked[link.operationId] ?? []) Object.assign(target, { token: body.token });
+        }
+      }
     }
+  });
+
+  it("says which answer a token comes from, where it goes, and which key packages take", () => {
+    const drawing = document.paths["/v1/quiz-items"]?.["post"];
+    expect(linksOf(drawing ?? {})).toMatchObject([
+      { operationId: "markAnswers", requestBody: { token: "$response.body#/token" } },
+    ]);
+    const packing = document.paths["/v1/quiz-packages"]?.["post"];
+    expect(packing?.["security"]).toEqual([{ instructorKey: [] }, {}]);
+    expect(document["components"]).toMatchObject({
+      securitySchemes: { instructorKey: { type: "http", scheme: "bearer" } },
+    });
+    for (const operation of [drawing, packing]) expect(operation?.["x-safe"]).toBe(false);
   });
 
   it("leads nowhere that there is nothing", () => {
@@ -89,6 +112,22 @@ describe("the description", () => {
     await request(app.server).get("/").expect(302).expect("location", "/docs");
   });
 });
+
+interface Link {
+  operationId: string;
+}
+
+function linksOf(operation: object): Link[] {
+  const { responses } = operation as { responses?: Record<string, { links?: Record<string, Link> }> };
+  return Object.values(responses?.["200"]?.links ?? {});
+}
+
+function examplesOf({ operation }: { operation: Operation }): object[] {
+  const { content } = operation["requestBody"] as {
+    content: Record<string, { examples: Record<string, { value: object }> }>;
+  };
+  return Object.values(content["application/json"]?.examples ?? {}).map(({ value }) => value);
+}
 
 function referencesIn(value: Json): string[] {
   if (Array.isArray(value)) return value.flatMap(referencesIn);
