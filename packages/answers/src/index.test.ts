@@ -14,6 +14,7 @@ it("exports these, and nothing else", () => {
     "readReference",
     "references",
     "shapeOf",
+    "toBytes",
     "toJson",
   ]);
 });

@@ -5,6 +5,7 @@ export type { Answered, Refused } from "./operations/outcome.js";
 export { type Operation, operations } from "./operations/table.js";
 export { problem } from "./problem/problem.js";
 export { type Reference, readReference, references } from "./reference/table.js";
+export { toBytes } from "./shape/bytes.js";
 export { shapeOf } from "./shape/shape.js";
 export { toJson } from "./shape/to-json.js";
 export { checkRequest } from "./validate/check-request.js";

@@ -1,4 +1,4 @@
-import type { Problem } from "@sunfathom/contract";
+import type { AnswerName, Problem } from "@sunfathom/contract";
 
 export interface Refused {
   status: "problem";
@@ -7,8 +7,12 @@ export interface Refused {
 
 export interface Answered {
   status: "ok";
-  /** The answer in its final form: `toJson` gives its bytes. */
-  body: object;
+  /** The answer in its final form: `toJson` gives its text. Put into form when it is first asked for. */
+  readonly body: object;
+  /** The same before it is put into form, for `toBytes`. */
+  readonly raw: object;
+  /** Component of the contract that it keeps. */
+  readonly component: AnswerName;
   /** The scene in its one form, as text: equal for scenes that mean the same. */
   canonical: string;
 }

@@ -4,10 +4,10 @@ import { otherModel } from "../problem/other-model.js";
 import { outsideTheModel } from "../problem/outside-the-model.js";
 import { invalidScene } from "../problem/problem.js";
 import type { Canonical, SceneKind } from "../scene/scene-kind.js";
-import { shapeOfAnswer } from "../shape/shape.js";
 import { checkScene } from "../validate/check-scene.js";
 import { checkOfScene } from "../validate/checker.js";
 import type { Answered, Ready, Refused } from "./outcome.js";
+import { WorkedOut } from "./worked-out.js";
 
 /** What every kind of scene can ask for. */
 interface Asked {
@@ -50,7 +50,7 @@ function compute<Own extends object>(
   try {
     const { sources, ...result } = plan(scene);
     const whole = { scene: { ...scene, assumed }, ...result, model: { version: MODEL_VERSION, sources } };
-    return { status: "ok", body: shapeOfAnswer(answer)(whole) as object, canonical };
+    return new WorkedOut(answer, whole, canonical);
   } catch (error) {
     if (error instanceof SceneProblem) return { status: "problem", problem: outsideTheModel(error, asAsked) };
     throw error;

@@ -1,4 +1,5 @@
-const powers = Array.from({ length: 16 }, (_, exponent) => 10 ** exponent);
+/** Powers of ten, by exponent. */
+export const powers = Array.from({ length: 16 }, (_, exponent) => 10 ** exponent);
 
 /**
  * Rounds to decimals the way people do on paper: half away from zero, judged by the digits that a reader sees (the
@@ -8,17 +9,23 @@ const powers = Array.from({ length: 16 }, (_, exponent) => 10 ** exponent);
  * @returns never negative zero
  */
 export function round(value: number, decimals: number): number {
+  const units = unitsOf(value, decimals);
+  if (units === Number.POSITIVE_INFINITY) return value;
+  const size = units / (powers[decimals] ?? Number.NaN);
+  return value < 0 && size > 0 ? -size : size;
+}
+
+/** How many units of the last decimal the rounded size is; infinite where a number has no decimals left to round. */
+export function unitsOf(value: number, decimals: number): number {
   const power = powers[decimals];
   if (power === undefined) throw new RangeError(`Cannot round to ${decimals} decimals.`);
   const scaled = Math.abs(value) * power;
-  // Such numbers have no decimals left to round.
-  if (scaled >= 2 ** 52) return value;
+  if (scaled >= 2 ** 52) return Number.POSITIVE_INFINITY;
   const floor = Math.floor(scaled);
   const rest = scaled - floor;
   // Multiplying may have shifted the last digits: only near the middle does that matter.
   const up = Math.abs(rest - 0.5) > 1e-3 ? rest > 0.5 : roundsUp(Math.abs(value), decimals);
-  const size = (up ? floor + 1 : floor) / power;
-  return value < 0 && size > 0 ? -size : size;
+  return up ? floor + 1 : floor;
 }
 
 /** Whether the first digit that `decimals` decimals leave out is five or more. */

@@ -51,7 +51,7 @@ function compile(form: Form, path: string): Shape {
 }
 
 /** `Array.isArray` does not know lists that are read only. */
-function isList(form: readonly [Form] | FormFields): form is readonly [Form] {
+export function isList(form: readonly [Form] | FormFields): form is readonly [Form] {
   return Array.isArray(form);
 }
 
@@ -106,6 +106,6 @@ function scalar(type: "string" | "boolean", path: string): Shape {
   };
 }
 
-function misfit(path: string, wanted: string): Error {
+export function misfit(path: string, wanted: string): Error {
   return new Error(`An answer does not keep the contract: ${path} must be ${wanted}.`);
 }

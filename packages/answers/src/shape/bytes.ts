@@ -1,0 +1,107 @@
+import { type AnswerName, answerForms, type Form, type FormFields } from "@sunfathom/contract";
+import type { Answered } from "../operations/outcome.js";
+import { ByteWriter } from "./byte-writer.js";
+import { isList, misfit } from "./shape.js";
+
+type Write = (value: unknown, out: ByteWriter) => void;
+
+const writes = new Map<AnswerName, Write>();
+const out = new ByteWriter();
+
+/**
+ * The bytes of an answer: those of `toJson(body)` in UTF-8, in a third of the time, since each number is rounded and
+ * written at once. (Apart from the answer itself, so that who needs no bytes does not load this.)
+ * @throws as putting it into form does, where it does not hold what the contract says, or holds more
+ */
+export function toBytes({ component, raw }: Pick<Answered, "component" | "raw">): Uint8Array {
+  let write = writes.get(component);
+  if (write === undefined) {
+    write = compile(answerForms[component], component);
+    writes.set(component, write);
+  }
+  try {
+    write(raw, out);
+  } catch (error) {
+    out.drop();
+    throw error;
+  }
+  return out.take();
+}
+
+function compile(form: Form, path: string): Write {
+  if (typeof form === "number" || form === "number") return number(form, path);
+  if (form === "text" || form === "flag") return scalar(form, path);
+  return isList(form) ? list(form[0], path) : object(form, path);
+}
+
+function object(form: FormFields, path: string): Write {
+  const fields = Object.entries(form).map(([marked, part]) => {
+    const isRequired = !marked.endsWith("?");
+    const name = isRequired ? marked : marked.slice(0, -1);
+    const label = `${JSON.stringify(name)}:`;
+    return {
+      name,
+      isRequired,
+      write: compile(part, `${path}/${name}`),
+      first: asciiBytes(`{${label}`),
+      following: asciiBytes(`,${label}`),
+    };
+  });
+  return (value, out) => {
+    if (typeof value !== "object" || value === null || Array.isArray(value)) throw misfit(path, "an object");
+    const source = value as Record<string, unknown>;
+    let taken = 0;
+    for (const { name, isRequired, write, first, following } of fields) {
+      const field = source[name];
+      if (field !== undefined) {
+        out.raw(taken === 0 ? first : following);
+        write(field, out);
+        taken += 1;
+      } else if (isRequired) throw misfit(`${path}/${name}`, "there");
+    }
+    if (taken === 0) out.byte(0x7b);
+    out.byte(0x7d);
+    for (const name in source) if (source[name] !== undefined) taken -= 1;
+    if (taken !== 0) throw misfit(path, "without fields that the contract does not have");
+  };
+}
+
+/** Names of the contract are plain ASCII. */
+function asciiBytes(text: string): Uint8Array {
+  return Uint8Array.from(text, (character) => character.charCodeAt(0));
+}
+
+function list(form: Form, path: string): Write {
+  const write = compile(form, `${path}/items`);
+  return (value, out) => {
+    if (!Array.isArray(value)) throw misfit(path, "a list");
+    out.byte(0x5b);
+    for (let i = 0; i < value.length; i += 1) {
+      if (i > 0) out.byte(0x2c);
+      write(value[i], out);
+    }
+    out.byte(0x5d);
+  };
+}
+
+function number(decimals: number | "number", path: string): Write {
+  return (value, out) => {
+    if (typeof value !== "number" || !Number.isFinite(value)) throw misfit(path, "a finite number");
+    if (decimals === "number") out.number(value);
+    else out.rounded(value, decimals);
+  };
+}
+
+function scalar(form: "text" | "flag", path: string): Write {
+  if (form === "text") {
+    return (value, out) => {
+      if (typeof value !== "string") throw misfit(path, "a string");
+      out.text(value);
+    };
+  }
+  const [yes, no] = [asciiBytes("true"), asciiBytes("false")];
+  return (value, out) => {
+    if (typeof value !== "boolean") throw misfit(path, "a boolean");
+    out.raw(value ? yes : no);
+  };
+}
