@@ -25,7 +25,9 @@ import { workerChecks } from "./consumers/worker.mjs";
 const pack = fileURLToPath(new URL("pack.mjs", import.meta.url));
 const tarball = execFileSync(process.execPath, [pack], { encoding: "utf8" }).trim();
 const folder = mkdtempSync(join(tmpdir(), "consumers-"));
-const app = await createApp();
+// Pages of every origin may ask, as the one in the browser does.
+const exposure = { corsOrigins: "*", trustedProxies: [], metrics: false };
+const app = await createApp(undefined, undefined, exposure);
 const baseUrl = await app.listen({ host: "127.0.0.1", port: 0 });
 
 let passed = 0;

@@ -24,7 +24,7 @@ export async function execute(command, args, cwd) {
     const { stdout } = await execFileAsync(command, args, {
       cwd,
       env: environment,
-      timeout: 120_000,
+      timeout: 240_000,
       maxBuffer: 2 ** 26,
     });
     return stdout.trim();
