@@ -897,7 +897,7 @@ export type FilterChoiceAnswer = {
      */
     filter_id?: string | undefined;
     /**
-     * Neutral density to mount with it, where the shallow end is too bright for the camera's limits; absent otherwise. 0 to 3.
+     * Neutral density to mount with it, so that a white card at the shallow end just does not clip; absent where the camera's limits do. Metered on a grey, as `exposure-loss` has it, about half a stop more is held back. 0 to 3.
      */
     neutral_density?: number | undefined;
     /**

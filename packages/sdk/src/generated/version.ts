@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "fb975a386fe493cc84fd93f53ae84ad39f7f94821dbffb19a701a8db144695e4";
+export const descriptionHash = "eb6da0776d657898302b4ced6c860838118026b30f96d4dddfefdf96cf9e6c9f";
