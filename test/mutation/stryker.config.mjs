@@ -15,6 +15,8 @@ export default {
     "!**/*.test-support.ts",
     "!**/data/**",
     "!**/generated/**",
+    // With the slow clients, by its own name.
+    ...(folder.endsWith("send-limit.ts") ? [] : ["!**/send-limit.ts"]),
   ],
   testRunner: "vitest",
   vitest: { configFile: "test/mutation/vitest.config.mjs", related: false },

@@ -1,18 +1,20 @@
-// The tests beside the folder's code; of a service all of its tests, most of which go through HTTP, and the hostile ones. Those of the whole
-// house would take too long for every mutant.
+// The tests beside the folder's code; of a service also those of its routes and the hostile ones, which reach it through
+// HTTP. Those of the whole house would take too long for every mutant, and the slow clients are for what limits sending alone.
 import { mergeConfig } from "vitest/config";
 import house from "../../vitest.config.js";
 
 const folder = process.env["MUTATE"] ?? "services/api/src/http";
 const [service] = /^services\/[^/]+\/src/.exec(folder) ?? [];
+const beside = `${folder.replace(/\/[^/]+\.ts$/, "")}/**/*.test.ts`;
 
 const config = mergeConfig(house, {});
 config.test = {
   ...config.test,
-  include:
-    service === undefined
-      ? [`${folder.replace(/\/[^/]+\.ts$/, "")}/**/*.test.ts`]
-      : [`${service}/**/*.test.ts`, "test/hostile/{bodies,wire,slow-clients}.test.ts"],
+  include: [
+    beside,
+    ...(service === undefined ? [] : [`${service}/routes/*.test.ts`, "test/hostile/{bodies,wire}.test.ts"]),
+    ...(folder.endsWith("send-limit.ts") ? ["test/hostile/slow-clients.test.ts"] : []),
+  ],
   // Starts the built service, which no mutant is in.
   exclude: ["services/api/src/server.test.ts"],
   reporters: ["default"],
