@@ -1,4 +1,4 @@
-import { powers, unitsOf } from "./round.js";
+import { powers, round, unitsOf } from "./round.js";
 
 const quote = 0x22;
 const backslash = 0x5c;
@@ -12,26 +12,34 @@ const firstBeyondAscii = 0x80;
 const exactUnits = 1e15;
 /** With more decimals JSON may write an exponent. */
 const plainDecimals = 6;
+const stretch = 256 * 1024;
 const smallWhole = 2 ** 31;
+/** Sign, ten digits, point and six more. */
+const longestNumber = 18;
 
 /**
  * Writes JSON (RFC 8259) as UTF-8: the bytes of `JSON.stringify`, straight from numbers that have yet to be rounded. Finding
  * the shortest text of a double costs several times what writing a known count of digits does, and answers are mostly numbers.
  */
 export class ByteWriter {
-  #bytes = new Uint8Array(32 * 1024);
+  #bytes = new Uint8Array(stretch);
+  /** Where what is being written starts, and where it has come to. */
+  #start = 0;
   #length = 0;
 
-  /** What was written, in memory of its own; the next thing starts afresh. */
+  /**
+   * What was written. It shares a stretch of memory with what is written before and after, since asking for memory costs as
+   * much as writing to it: who keeps it for long keeps a copy.
+   */
   take(): Uint8Array {
-    const taken = this.#bytes.slice(0, this.#length);
-    this.#length = 0;
+    const taken = this.#bytes.subarray(this.#start, this.#length);
+    this.#start = this.#length;
     return taken;
   }
 
   /** Forgets what was written. */
   drop(): void {
-    this.#length = 0;
+    this.#length = this.#start;
   }
 
   byte(value: number): void {
@@ -42,26 +50,28 @@ export class ByteWriter {
   /** Bytes as they are. */
   raw(bytes: Uint8Array): void {
     this.#makeRoom(bytes.length);
-    const target = this.#bytes;
-    let at = this.#length;
-    for (let i = 0; i < bytes.length; i += 1) target[at++] = bytes[i] ?? 0;
-    this.#length = at;
+    this.#length = copy(bytes, this.#bytes, this.#length);
   }
 
   /** A number to its decimals, as `round` makes it. */
   rounded(value: number, decimals: number): void {
     const units = unitsOf(value, decimals);
     if (!(units < exactUnits) || decimals > plainDecimals) {
-      this.number(
-        units === Number.POSITIVE_INFINITY ? value : (value < 0 ? -units : units) / power(decimals),
-      );
+      this.number(round(value, decimals));
       return;
     }
-    this.#makeRoom(32);
-    if (value < 0 && units > 0) this.#bytes[this.#length++] = minus;
-    const whole = Math.floor(units / power(decimals));
-    this.#whole(whole);
-    this.#fraction(units - whole * power(decimals), decimals);
+    const power = powers[decimals] ?? 1;
+    const whole = Math.floor(units / power);
+    if (whole >= smallWhole) {
+      this.number(round(value, decimals));
+      return;
+    }
+    this.#makeRoom(longestNumber);
+    let at = this.#length;
+    if (value < 0 && units > 0) this.#bytes[at++] = minus;
+    at = writeDigits(this.#bytes, at, whole);
+    const fraction = units - whole * power;
+    this.#length = fraction === 0 ? at : writeFraction(this.#bytes, at, fraction, power);
   }
 
   /** A finite number in full. */
@@ -88,32 +98,6 @@ export class ByteWriter {
     this.#length = at;
   }
 
-  #whole(value: number): void {
-    if (value >= smallWhole) {
-      this.#ascii(String(value));
-      return;
-    }
-    let divisor = 1;
-    while (divisor * 10 <= value) divisor *= 10;
-    for (let rest = value; divisor >= 1; divisor /= 10) {
-      const digit = (rest / divisor) | 0;
-      this.#bytes[this.#length++] = zero + digit;
-      rest -= digit * divisor;
-    }
-  }
-
-  /** The digits behind the point, without the zeros at their end; nothing where all are zero. */
-  #fraction(units: number, decimals: number): void {
-    let rest = units;
-    if (rest === 0) return;
-    this.#bytes[this.#length++] = point;
-    for (let divisor = power(decimals - 1); rest > 0; divisor /= 10) {
-      const digit = (rest / divisor) | 0;
-      this.#bytes[this.#length++] = zero + digit;
-      rest -= digit * divisor;
-    }
-  }
-
   #ascii(text: string): void {
     this.#makeRoom(text.length);
     for (let i = 0; i < text.length; i += 1) this.#bytes[this.#length++] = text.charCodeAt(i);
@@ -136,13 +120,69 @@ export class ByteWriter {
   }
 
   #makeRoom(count: number): void {
-    if (this.#length + count <= this.#bytes.length) return;
-    const larger = new Uint8Array(2 * (this.#length + count));
-    larger.set(this.#bytes.subarray(0, this.#length));
-    this.#bytes = larger;
+    if (this.#length + count > this.#bytes.length) this.#moveOn(count);
+  }
+
+  /** To a new stretch, with what has been written of the current thing. */
+  #moveOn(count: number): void {
+    const begun = this.#bytes.subarray(this.#start, this.#length);
+    this.#bytes = new Uint8Array(Math.max(stretch, 2 * (begun.length + count)));
+    this.#bytes.set(begun);
+    this.#start = 0;
+    this.#length = begun.length;
   }
 }
 
-function power(decimals: number): number {
-  return powers[decimals] ?? Number.NaN;
+/** Short stretches are copied sooner by hand than by the library. @returns the place after them */
+function copy(bytes: Uint8Array, target: Uint8Array, from: number): number {
+  let at = from;
+  for (let i = 0; i < bytes.length; i += 1) target[at++] = bytes[i] ?? 0;
+  return at;
+}
+
+/** A whole number below 2^31. @returns the place after it */
+function writeDigits(bytes: Uint8Array, from: number, value: number): number {
+  let at = from;
+  if (value < 10) {
+    bytes[at++] = zero + value;
+    return at;
+  }
+  let divisor = 1;
+  while (divisor * 10 <= value) divisor *= 10;
+  for (let rest = value | 0; divisor >= 1; divisor /= 10) {
+    const digit = (rest / divisor) | 0;
+    bytes[at++] = zero + digit;
+    rest -= digit * divisor;
+  }
+  return at;
+}
+
+/** The four digits of each number below 10 000, and how many of them are left without the zeros at their end. */
+const tableDigits = 4;
+const tableSize = 10 ** tableDigits;
+const digits = new Uint8Array(tableDigits * tableSize);
+const significant = new Uint8Array(tableSize);
+for (let n = 0; n < tableSize; n += 1) {
+  const text = String(n).padStart(tableDigits, "0");
+  for (let i = 0; i < tableDigits; i += 1) digits[tableDigits * n + i] = text.charCodeAt(i);
+  significant[n] = text.replace(/0+$/, "").length;
+}
+
+/** A point and the digits of units / power behind it, without the zeros at their end. @returns the place after them */
+function writeFraction(bytes: Uint8Array, from: number, units: number, power: number): number {
+  let at = from;
+  bytes[at++] = point;
+  if (power <= tableSize) {
+    const n = units * (tableSize / power);
+    const count = significant[n] ?? 0;
+    for (let i = 0; i < count; i += 1) bytes[at++] = digits[tableDigits * n + i] ?? zero;
+    return at;
+  }
+  let rest = units;
+  for (let divisor = power / 10; rest > 0; divisor /= 10) {
+    const digit = Math.floor(rest / divisor);
+    bytes[at++] = zero + digit;
+    rest -= digit * divisor;
+  }
+  return at;
 }
