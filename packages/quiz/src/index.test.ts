@@ -19,5 +19,6 @@ it("the public surface is this and no more", () => {
     "packageZip",
     "publicItem",
     "sealPaper",
+    "warmUp",
   ]);
 });

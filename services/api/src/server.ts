@@ -4,6 +4,7 @@ import { banner } from "./banner.js";
 import { readConfig } from "./config.js";
 import { outliveReaders, PatientLog } from "./output.js";
 import { stopInOrder } from "./stop.js";
+import { warmQuiz } from "./warm-quiz.js";
 
 try {
   outliveReaders();
@@ -27,6 +28,7 @@ try {
     listenTextResolver: () => "listening",
   });
   console.log(banner(address));
+  await warmQuiz(() => stopping);
 } catch (error) {
   console.error(error instanceof Error ? error.message : error);
   process.exitCode = 1;
