@@ -31,6 +31,15 @@ export const LossEstimate = estimate({
   example: [2.61, 3.04, 3.52],
 });
 
+export const LossOrGainEstimate = estimate({
+  what: "Light lost, in stops, negative where it is gained",
+  unit: "stop",
+  decimals: 2,
+  min: -10000,
+  max: 10000,
+  example: [-0.12, 0.4, 0.97],
+});
+
 export const RatioEstimate = estimate({
   what: "One light over another, in stops, negative where it is the weaker one",
   unit: "stop",

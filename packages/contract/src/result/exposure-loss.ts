@@ -2,7 +2,13 @@ import { z } from "zod/v3";
 import { choice, flag, list, text } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
 import { answerHead, answerTail } from "./common.js";
-import { ExposureValueEstimate, IlluminanceEstimate, LossEstimate, PercentEstimate } from "./estimates.js";
+import {
+  ExposureValueEstimate,
+  IlluminanceEstimate,
+  LossEstimate,
+  LossOrGainEstimate,
+  PercentEstimate,
+} from "./estimates.js";
 import { depth, fNumber, iso, neutralDensity, shutter_s } from "./quantities.js";
 
 export const ExposureVerdict = z
@@ -67,8 +73,8 @@ export const ExposureAtDepth = z
     depth_loss_stops: LossEstimate.describe(
       "Daylight lost on the way down; absent without daylight.",
     ).optional(),
-    upright_loss_stops: LossEstimate.describe(
-      "What an upright subject receives less than a horizontal surface; absent without daylight.",
+    upright_loss_stops: LossOrGainEstimate.describe(
+      "What an upright subject receives less than a horizontal surface, or more where it faces a low sun; absent without daylight.",
     ).optional(),
     distance_loss_stops: LossEstimate.describe("Light lost between subject and camera."),
     port_loss_stops: LossEstimate.describe(

@@ -5,7 +5,7 @@ import { filterKinds } from "../scene/values.js";
 import { Clarity } from "./clarity.js";
 import { answerHead, answerTail } from "./common.js";
 import { ColourErrorDifferenceEstimate, ColourErrorEstimate, LossEstimate } from "./estimates.js";
-import { colourError, density, depth, share } from "./quantities.js";
+import { colourError, density, depth, neutralDensity, share } from "./quantities.js";
 
 export const FilterVerdict = z
   .enum(["none", ...filterKinds])
@@ -67,9 +67,8 @@ export const FilterChoiceAnswer = z
     }),
     filter_density: density("Its peak optical density; absent when the advice is `none`.", 0.6).optional(),
     filter_id: filterId("The `id` of the filter, where it comes from the scene's `kit`.").optional(),
-    neutral_density: density(
+    neutral_density: neutralDensity(
       "Neutral density to mount with it, so that a white card at the shallow end just does not clip; absent where the camera's limits do. Metered on a grey, as `exposure-loss` has it, about half a stop more is held back.",
-      0.6,
     ).optional(),
     verdict: choice(Clarity, { description: "How clear the choice is.", example: "clear" }),
     colour_error_delta_e00: ColourErrorEstimate.describe(

@@ -175,7 +175,7 @@ export const MixedLightAtDepth = z
       example: 3.1,
     }).optional(),
     lit_haze_percent: RelativePercentEstimate.describe(
-      "Luminance of the haze that the lamps light between camera and subject, in percent of an 18 % grey subject; absent without lamps.",
+      "Luminance of the haze that the lamps light between camera and subject, in percent of an 18 % grey subject; 1000000 stands for that and more, where nothing is seen of the subject any more; absent without lamps.",
     ).optional(),
     ways_out: list(WayOut, {
       description: "What to do about it, best first; empty where the lights do not fight.",

@@ -18,7 +18,7 @@ import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { mapRising, propagate, shareOfCauses } from "../uncertainty/propagate.js";
 import { recoveryReasons } from "./reasons.js";
 import { ACCEPTABLE, GONE, type GreyRecord, qualityOf, recordGrey } from "./record-grey.js";
-import { redDownTo_m } from "./red-down-to.js";
+import { depthWithin_m, redDownTo_m } from "./red-down-to.js";
 
 const WITHOUT: readonly RecordingKind[] = ["no_filter"];
 const WITH_FILTER: readonly RecordingKind[] = ["no_filter", "filter_best_exposure", "filter_same_settings"];
@@ -64,7 +64,7 @@ type RedDepths = Partial<
 
 function namedDepths(estimates: readonly Estimate[]): RedDepths {
   const [acceptable, gone, acceptableFiltered, goneFiltered] = estimates.map((e) =>
-    mapRising(e, (l) => 2 ** l),
+    mapRising(e, depthWithin_m),
   );
   return {
     ...(acceptable && { red_acceptable_to_without_filter_depth_m: acceptable }),

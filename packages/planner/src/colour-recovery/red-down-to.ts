@@ -11,6 +11,9 @@ import { recordGrey } from "./record-grey.js";
 const FROM_M = 0.1;
 const TO_M = 60;
 
+/** A depth by its logarithm, held to the bounds of the search: a spread must not lead beyond what was looked at. */
+export const depthWithin_m = (log2Depth: number): number => Math.min(TO_M, Math.max(FROM_M, 2 ** log2Depth));
+
 /**
  * Depth at which red light above 600 nm on an 18 % grey falls to a signal over noise, to a percent; held to the bounds of the search,
  * which no natural water reaches below.

@@ -7,6 +7,9 @@ import { falloffStops, type Numbers } from "./numbers.js";
 import { waysOut } from "./ways-out.js";
 
 const DARK: Estimate = { low: 0, likely: 0, high: 0 };
+/** From this on nothing is seen of the subject, and how much more it is means nothing. */
+const MOST_HAZE_PERCENT = 1e6;
+
 const atLeastZero = (e: Estimate): Estimate => mapRising(e, (x) => Math.max(0, x));
 const fromLog2 = (e: Estimate, unit = 1): Estimate => mapRising(e, (l) => unit * 2 ** l);
 /** Behind the subject, where the falloff of the lamps' light is told. */
@@ -30,7 +33,9 @@ export function mixedAtDepth(world: Underwater, depth_m: number, e: NumberEstima
           lamp_green_water_loss_stops: e.waterGreen,
           lamp_blue_water_loss_stops: e.waterBlue,
           lamp_falloff_1_m_behind_stops: falloffStops(world, BEHIND_M),
-          lit_haze_percent: fromLog2(e.log2LitHaze, 100),
+          lit_haze_percent: mapRising(fromLog2(e.log2LitHaze, 100), (percent) =>
+            Math.min(MOST_HAZE_PERCENT, percent),
+          ),
         }
       : {}),
     ways_out: verdict === "lights_fight" ? waysOut({ world, ...lightsAt(world, depth_m) }) : [],

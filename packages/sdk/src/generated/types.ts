@@ -659,9 +659,9 @@ export type ExposureAtDepth = {
      */
     depth_loss_stops?: LossEstimate | undefined;
     /**
-     * What an upright subject receives less than a horizontal surface; absent without daylight.
+     * What an upright subject receives less than a horizontal surface, or more where it faces a low sun; absent without daylight.
      */
-    upright_loss_stops?: LossEstimate | undefined;
+    upright_loss_stops?: LossOrGainEstimate | undefined;
     /**
      * Light lost between subject and camera.
      */
@@ -897,7 +897,7 @@ export type FilterChoiceAnswer = {
      */
     filter_id?: string | undefined;
     /**
-     * Neutral density to mount with it, so that a white card at the shallow end just does not clip; absent where the camera's limits do. Metered on a grey, as `exposure-loss` has it, about half a stop more is held back. 0 to 3.
+     * Neutral density to mount with it, so that a white card at the shallow end just does not clip; absent where the camera's limits do. Metered on a grey, as `exposure-loss` has it, about half a stop more is held back. 0 to 100.
      */
     neutral_density?: number | undefined;
     /**
@@ -1477,6 +1477,24 @@ export type LossEstimate = {
 };
 
 /**
+ * Light lost, in stops, negative where it is gained, as percentiles of what it may be.
+ */
+export type LossOrGainEstimate = {
+    /**
+     * 10th percentile. -10000 to 10000 stop.
+     */
+    low: number;
+    /**
+     * 50th percentile. -10000 to 10000 stop.
+     */
+    likely: number;
+    /**
+     * 90th percentile. -10000 to 10000 stop.
+     */
+    high: number;
+};
+
+/**
  * The body is not JSON. Send one JSON object, in UTF-8.
  */
 export type MalformedJsonProblem = {
@@ -1673,7 +1691,7 @@ export type MixedLightAtDepth = {
      */
     lamp_falloff_1_m_behind_stops?: number | undefined;
     /**
-     * Luminance of the haze that the lamps light between camera and subject, in percent of an 18 % grey subject; absent without lamps.
+     * Luminance of the haze that the lamps light between camera and subject, in percent of an 18 % grey subject; 1000000 stands for that and more, where nothing is seen of the subject any more; absent without lamps.
      */
     lit_haze_percent?: RelativePercentEstimate | undefined;
     /**

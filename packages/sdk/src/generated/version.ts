@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "eb6da0776d657898302b4ced6c860838118026b30f96d4dddfefdf96cf9e6c9f";
+export const descriptionHash = "5e396e40aa21fbeb408736b9522dd46364be57972487ee8f5f91eb8b475bb962";
