@@ -161,9 +161,12 @@ const MODULES = [
   [
     "cie-illuminants",
     "CIE_ILLUMINANTS",
-    "Relative power of the illuminants A, D50, D55, D65, D75.",
+    "Relative power of the illuminants D55 and D65.",
     "CIE 15",
-    () => byGroup("cie_illuminants_5nm", "illuminant", { power: "relative_power" }, 380, 780, 5),
+    () =>
+      byGroup("cie_illuminants_5nm", "illuminant", { power: "relative_power" }, 380, 780, 5, (name) =>
+        ["D55", "D65"].includes(name),
+      ),
   ],
   [
     "cie-daylight-basis",

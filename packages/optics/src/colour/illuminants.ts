@@ -1,4 +1,4 @@
-/** CIE illuminants as relative spectra. Sources: CIE 15 (A, D series), CIE 15:2018 Table 12 (LED). */
+/** CIE illuminants as relative spectra. Sources: CIE 15 (D55, D65), CIE 15:2018 Table 12 (LED). */
 import { CIE_DAYLIGHT_BASIS } from "../data/cie-daylight-basis.js";
 import { CIE_ILLUMINANTS } from "../data/cie-illuminants.js";
 import { CIE_LED_ILLUMINANTS } from "../data/cie-led-illuminants.js";

@@ -1,5 +1,4 @@
 import {
-  illuminant,
   locusNormal,
   locusUv,
   planckian,
@@ -8,6 +7,7 @@ import {
   xyFromUv1960,
 } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
+import { publishedIlluminant } from "../../../../test/support/illuminants.js";
 import { daylightScene } from "../../../../test/support/scenes.js";
 import { type BalanceReach, balanceReach, balanceToCard } from "./balance-reach.js";
 import { apply, invert, type Vector3 } from "./matrix.js";
@@ -31,7 +31,7 @@ describe("white balance from 2500 to 10 000 K within |duv| 0.03 (typical, from m
   it.each(["D50", "D55", "D65", "D75", "A"] as const)(
     "reaches CIE illuminant %s and makes its card neutral",
     (name) => {
-      const raw = rawOf(profile, illuminant(name));
+      const raw = rawOf(profile, publishedIlluminant(name));
       const { gains, in_reach, residual_stops } = balanceToCard(reach, raw);
       expect(in_reach).toBe(true);
       expect(residual_stops).toBe(0);

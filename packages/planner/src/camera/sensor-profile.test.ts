@@ -9,6 +9,7 @@ import {
   scale,
 } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
+import { publishedIlluminant } from "../../../../test/support/illuminants.js";
 import { column, readTable } from "../../../../test/support/tables.js";
 import { castBetween, redExcessStops } from "./cast.js";
 import { WHITE_D65, xyzUnderD65 } from "./d65.js";
@@ -54,7 +55,7 @@ describe("the camera's colours", () => {
 });
 
 describe("the cast of one light under a balance to another", () => {
-  const [warm, cool] = [illuminant("A"), illuminant("D65")];
+  const [warm, cool] = [publishedIlluminant("A"), illuminant("D65")];
 
   it("is nothing for the light that was balanced to, however bright", () => {
     expect(castBetween(profile, warm, scale(warm, 40))).toBeCloseTo(0, 6);
