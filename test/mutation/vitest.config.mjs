@@ -1,20 +1,27 @@
-// The tests beside the folder's code; of a service also those of its routes and the hostile ones, which reach it through
+// Of one file with a test of its own, that test. Of a folder the tests beside its code; of a service also those of its routes and the hostile ones, which reach it through
 // HTTP. Those of the whole house would take too long for every mutant, and the slow clients are for what limits sending alone.
+import { existsSync } from "node:fs";
 import { mergeConfig } from "vitest/config";
 import house from "../../vitest.config.js";
 
 const folder = process.env["MUTATE"] ?? "services/api/src/http";
 const [service] = /^services\/[^/]+\/src/.exec(folder) ?? [];
+const own = folder.replace(/\.ts$/, ".test.ts");
+const ofOneFile = folder.endsWith(".ts") && existsSync(own);
 const beside = `${folder.replace(/\/[^/]+\.ts$/, "")}/**/*.test.ts`;
 
 const config = mergeConfig(house, {});
 config.test = {
   ...config.test,
-  include: [
-    beside,
-    ...(service === undefined ? [] : [`${service}/routes/*.test.ts`, "test/hostile/{bodies,wire}.test.ts"]),
-    ...(folder.endsWith("send-limit.ts") ? ["test/hostile/slow-clients.test.ts"] : []),
-  ],
+  include: ofOneFile
+    ? [own]
+    : [
+        beside,
+        ...(service === undefined
+          ? []
+          : [`${service}/routes/*.test.ts`, "test/hostile/{bodies,wire}.test.ts"]),
+        ...(folder.endsWith("send-limit.ts") ? ["test/hostile/slow-clients.test.ts"] : []),
+      ],
   // Starts the built service, which no mutant is in.
   exclude: ["services/api/src/server.test.ts"],
   reporters: ["default"],

@@ -19,6 +19,8 @@ async function logOf(requests: (server: Awaited<ReturnType<typeof createApp>>) =
     throw new Error("broken inside");
   });
   await app.ready();
+  // What is said at the start is of no request.
+  lines.length = 0;
   await requests(app);
   await app.close();
   return lines.map((line) => JSON.parse(line));
