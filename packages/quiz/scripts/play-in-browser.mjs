@@ -1,27 +1,25 @@
-// Plays a QTI 3.0 package in Chromium with an open-source player that this project has no part in, and says what it scored:
-// right answers must give 1 and wrong ones 0, with feedback shown. Choices are clicked and numbers typed; orders and pairs are
-// handed to the player as responses. Run after a build, with Chromium at /usr/bin/chromium or at $CHROMIUM:
-//   node packages/quiz/scripts/play-in-browser.mjs [questions per level]
+// Plays a package in Chromium with an open-source player that this project has no part in, and says what it scored: right
+// answers must give 1 and wrong ones 0, with feedback shown. Choices are clicked and numbers typed; orders and pairs are handed
+// to the player as responses. The player reads QTI 3.0: a package of QTI 2.1 is first brought into that by an open-source
+// converter that this project has no part in either. Run after a build, with Chromium at /usr/bin/chromium or at $CHROMIUM:
+//   node packages/quiz/scripts/play-in-browser.mjs [questions per level] [3.0 or 2.1]
 import { readFileSync } from "node:fs";
 import { createServer } from "node:http";
-import { itemsFor, LEVELS, packageFiles } from "@sunfathom/quiz";
+import { itemsFor, LEVELS, packageZip } from "@sunfathom/quiz";
+import { strFromU8, unzipSync } from "fflate";
 import { chromium } from "playwright-core";
+import { intoVersion3 } from "./into-version-3.mjs";
 
 const PER_LEVEL = Number(process.argv[2] ?? 30);
+const version = process.argv[3] ?? "3.0";
 const player = readFileSync(new URL("../cdn/index.js", import.meta.resolve("@citolab/qti-components")));
 
 const items = LEVELS.flatMap((level) =>
   itemsFor({ seed: "play", level, count: PER_LEVEL, units: "metric", language: "en" }),
 ).map((item, i) => ({ ...item, id: `q${i + 1}` }));
-const files = new Map();
-for (const { path, content } of packageFiles(items, {
-  version: "3.0",
-  language: "en",
-  title: "play",
-  keys: true,
-})) {
-  files.set(path, content);
-}
+const zip = Buffer.concat([...packageZip(items, { version, language: "en", title: "play", keys: true })]);
+const played = version === "2.1" ? intoVersion3(zip) : zip;
+const files = new Map(Object.entries(unzipSync(played)).map(([path, bytes]) => [path, strFromU8(bytes)]));
 
 /** The right response and wrong ones, as QTI writes them. */
 function responsesOf(item) {

@@ -30,11 +30,11 @@ const percentText = (value: number): string =>
   value >= 10 ? value.toFixed(0) : String(Number(value.toPrecision(2)));
 
 export function showIn(units: Units): Show {
-  const feet = (value: number): string =>
-    units === "metric" ? "" : ` (${plain(value * FEET_PER_M, value < 4 ? 1 : 0)} ft)`;
+  const feet = (value: number, tenthsBelow_m = 4): string =>
+    units === "metric" ? "" : ` (${plain(value * FEET_PER_M, value < tenthsBelow_m ? 1 : 0)} ft)`;
   return {
     m: (value) => `${plain(value, 2)} m${feet(value)}`,
-    m1: (value) => `${value.toFixed(1)} m${feet(value)}`,
+    m1: (value) => `${value.toFixed(1)} m${feet(value, 10)}`,
     mm: (value, decimals = 1) => `${plain(value, decimals)} mm`,
     stops: (value, decimals = 1) => {
       const text = plain(value, decimals);

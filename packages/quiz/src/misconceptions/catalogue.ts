@@ -69,6 +69,7 @@ export const MISCONCEPTIONS = {
   // Grading
   grade_restores_all: "Believes that grading can restore any colour.",
   red_lost_at_once: "Believes that red is beyond repair on every dive.",
+  tint_brings_red: "Takes a tint for the red of the subject.",
   bits_bring_back: "Believes that more bits hold light that never came.",
   // Mounting
   ring_turned_about: "Reads a step ring the wrong way round.",

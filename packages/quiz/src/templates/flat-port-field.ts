@@ -27,6 +27,8 @@ export const flatPortField: Template = {
     if (!options) return undefined;
     const text = say.mounting.flat_port_field;
     const sine = Math.sin((field_deg / 2) * RADIAN);
+    const divided = plain(sine / WATER_INDEX, 3);
+    const half = `${plain(key / 2, 1)}°`;
     return {
       given: { field_deg },
       stem: text.stem({ field: show.deg(field_deg) }),
@@ -37,10 +39,10 @@ export const flatPortField: Template = {
           text: text.half({
             half: show.deg(field_deg / 2),
             sine: plain(sine, 3),
-            divided: plain(sine / WATER_INDEX, 3),
+            divided,
           }),
         },
-        { operation: "multiply", text: text.last({ half: `${plain(key / 2, 1)}°`, field: show.deg(key) }) },
+        { operation: "multiply", text: text.last({ divided, half, field: show.deg(key) }) },
       ],
       sources: ["snell"],
       basis: "definition",

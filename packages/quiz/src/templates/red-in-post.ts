@@ -39,7 +39,7 @@ export const redInPost: Template = {
         ...(good ? { misconception: "red_lost_at_once" } : {}),
       },
       { value: "bits", text: text.option.bits, right: false, misconception: "bits_bring_back" },
-      { value: "filter", text: text.option.filter, right: false, misconception: "filter_adds_light" },
+      { value: "tint", text: text.option.tint, right: false, misconception: "tint_brings_red" },
     ];
     return {
       given: { water, sun_deg: SUN_DEG, depth_m },

@@ -26,7 +26,7 @@ export const ringChain: Template = {
         anticipated: [{ misconception: "order_reversed", keys: [...keys].reverse() }],
       },
       steps: [{ operation: "compare", text: text.last({ threads: mm }) }],
-      sources: ["ring_chain"],
+      sources: ["common_practice"],
       basis: "definition",
     };
   },

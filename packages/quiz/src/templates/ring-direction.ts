@@ -33,7 +33,7 @@ export const ringDirection: Template = {
         ],
       },
       steps: [{ operation: "compare", text: text.last(both) }],
-      sources: ["ring_chain"],
+      sources: ["common_practice"],
       basis: "definition",
     };
   },

@@ -26,17 +26,17 @@ export const BALANCE_EN = {
   },
   lamp_only_balance: {
     stem: (p: { depth: string; distance: string; kelvin: string }) =>
-      `On a night dive at ${p.depth}, two lamps of ${p.kelvin} are your only light. The subject is ${p.distance} from the lamps. How do you set the white balance?`,
+      `On a night dive down to ${p.depth}, two lamps of ${p.kelvin} are your only light. All that you film is ${p.distance} from the lamps. What is needed, and enough, for white to stay white?`,
     option: {
-      card: (p: { distance: string }) => `On a card in lamp light, ${p.distance} from the lamps`,
-      surface: "On the daylight setting, as at the surface",
-      deeper: (p: { every: string }) => `On a card, again after every ${p.every} of depth`,
-      filter: "On a card, with a red filter on the lens",
-      higher: (p: { kelvin: string }) => `On ${p.kelvin}, as the lamps look warm`,
+      card: (p: { distance: string }) => `One balance on a card in lamp light, ${p.distance} from the lamps`,
+      surface: "The balance that was right in daylight at the surface",
+      deeper: (p: { every: string }) => `A balance on a card, done again after every ${p.every} of depth`,
+      filter: "A balance on a card, and a red filter on the lens",
+      higher: (p: { kelvin: string }) => `${p.kelvin}, as the lamps look warm`,
     },
     loss: (p: { red: string; green: string; blue: string }) =>
       `The water between lamp, subject and camera takes ${p.red} of red, ${p.green} of green and ${p.blue} of blue, at any depth.`,
-    last: "The lamps make the light, so balance to them, on a card at working distance: it counts the water between as well.",
+    last: "The lamps make the light, so one balance to them is enough, on a card at working distance: it counts the water between as well.",
   },
   kelvin_order: {
     stem: "These white lamps differ in colour temperature. Put them in order, the reddest light at the top and the bluest at the bottom.",
@@ -58,10 +58,10 @@ export const BALANCE_EN = {
   },
   mired_shift: {
     stem: (p: { from: string; to: string }) =>
-      `Which shift turns light of ${p.from} into light of ${p.to}? A shift towards warmer light counts as positive.`,
+      `Which shift in mired turns light of ${p.from} into light of ${p.to}? A shift towards warmer light counts as positive.`,
     each: (p: { from: number; to: number; fromMired: string; toMired: string }) =>
       `1 000 000 / ${p.from} = ${p.fromMired} mired and 1 000 000 / ${p.to} = ${p.toMired} mired.`,
     last: (p: { fromMired: string; toMired: string; shift: string; rounded: string }) =>
-      `The shift is the difference: ${p.toMired} - ${p.fromMired} = ${p.shift}, rounded ${p.rounded} mired.`,
+      `The shift is the difference: ${p.toMired} - ${p.fromMired} = ${p.shift} mired, rounded to ${p.rounded} mired.`,
   },
 };

@@ -16,7 +16,7 @@ export const EXPOSURE_EN = {
     stem: (p: { f: string; stops: string }) =>
       `Without a filter the picture is exposed right at ${p.f}. You mount a filter that costs ${p.stops} of light, and leave ISO and shutter as they are. Which f-number do you set?`,
     last: (p: { f: string; stops: string; result: string }) =>
-      `Each stop divides the f-number by 1.41, the root of two. ${p.stops} from ${p.f}: ${p.result}.`,
+      `Each stop of more light divides the f-number by 1.41, the square root of two. ${p.stops} from ${p.f}: ${p.result}.`,
   },
   exposure_way: {
     brightStem: (p: { depth: string; f: string; iso: string; s: string; stops: string }) =>
@@ -42,7 +42,7 @@ export const EXPOSURE_EN = {
     option: {
       aperture: "Open the aperture by one stop",
       shutter: "Double the exposure time",
-      shallower: (p: { depth: string }) => `Film the same subject at ${p.depth}`,
+      shallower: (p: { depth: string }) => `Film such a subject at ${p.depth} instead`,
       lamp: (p: { distance: string }) => `Switch on a white lamp ${p.distance} from the subject`,
       iso: "Double the ISO",
       filter: "Mount a red filter",

@@ -1,12 +1,17 @@
 /** Texts of questions on filters. */
 import { series } from "./common.js";
 
+/** The camera of the planner's scene. */
+const CAMERA_EN =
+  "Your camera can be set from ISO 200 to ISO 3200 and from f/2.8 to f/16, and the exposure time stays at 1/50 s.";
+const WORTH_EN = "Which filter, if any, is worth mounting on the lens?";
+
 export const FILTER_EN = {
   filter_for_water: {
     stem: (p: { scene: string; depth: string }) =>
-      `${p.scene} You film at ${p.depth} in daylight alone and balance on a card. Your camera goes from ISO 200 to 3200 and from f/2.8 to f/16, at 1/50 s. What do you mount on the lens?`,
+      `${p.scene} You film at ${p.depth} in daylight alone and balance on a card. ${CAMERA_EN} ${WORTH_EN}`,
     pictureStem: (p: { depth: string; sun: string }) =>
-      `The picture shows how much daylight is left at ${p.depth} where you film. The sun stands ${p.sun} above the horizon and the sky is clear. You film in daylight alone and balance on a card. Your camera goes from ISO 200 to 3200 and from f/2.8 to f/16, at 1/50 s. What do you mount on the lens?`,
+      `You film at ${p.depth}. The picture shows how much daylight is left there. The sun stands ${p.sun} above the horizon and the sky is clear. Daylight is your only light, and you balance on a card. ${CAMERA_EN} ${WORTH_EN}`,
     option: {
       none: "No colour filter",
       red: "A red filter",
@@ -19,7 +24,7 @@ export const FILTER_EN = {
       `The mean colour error of a chart (CIEDE2000) is ${p.without} without a filter and ${p.error} with ${p.name}.`,
     named: (p: { kind: string; density: string }) => `the best ${p.kind} filter, of density ${p.density}`,
     last: {
-      none: "A filter must lower the colour error by at least 0.5 to be worth mounting. None does here.",
+      none: "To be worth mounting, a filter must lower the mean colour error by at least 0.5 (CIEDE2000). None does here.",
       red: "Red is weak against both green and blue, and there is light to spare: a red filter holds both back.",
       magenta:
         "Green is strong against red and blue, and there is light to spare: a magenta filter holds green back.",
@@ -35,7 +40,7 @@ export const FILTER_EN = {
     sum: (p: { first: string; second: string; sum: string }) =>
       `Densities add: ${p.first} + ${p.second} = ${p.sum}.`,
     last: (p: { density: string; stops: string }) =>
-      `A density of 1 is 3.32 stops: ${p.density} × 3.32 = ${p.stops}.`,
+      `A density of 1 takes 3.32 stops: ${p.density} × 3.32 = ${p.stops}.`,
   },
   densities_stack: {
     densityStem: (p: { first: string; second: string }) =>
@@ -49,14 +54,14 @@ export const FILTER_EN = {
       `A density of ${p.density} lets through 1 / 10^${p.density} = ${p.percent}.`,
   },
   density_match: {
-    stopsStem: "Match each filter density with the stops of light that it takes.",
+    stopsStem: "Match each density of a neutral filter with the light that it takes.",
     factorStem:
-      "Match each filter density with its filter factor, by which the exposure has to be multiplied.",
-    percentStem: "Match each filter density with the share of light that it lets through.",
+      "Match each density with its filter factor: the number by which the exposure time has to be multiplied, with ISO and aperture as they were.",
+    percentStem: "Match each density of a neutral filter with the share of light that it lets through.",
     density: (p: { density: string }) => `Density ${p.density}`,
     factor: (p: { factor: string }) => `Factor ${p.factor}`,
     rule: {
-      stops: "A density of 0.3 takes one stop, and densities and stops grow together.",
+      stops: "A density of 0.3 takes one stop, and each further 0.3 takes one more.",
       factor: "A density of 0.3 is a factor of 2, and each further 0.3 doubles the factor.",
       percent: "A density of 0.3 lets half the light through, and each further 0.3 halves it again.",
     },
@@ -65,10 +70,10 @@ export const FILTER_EN = {
   },
   density_to_even_out: {
     stem: (p: { water: string; depth: string; red: string; green: string }) =>
-      `At ${p.depth} in ${p.water} the red channel has lost ${p.red} and the green channel ${p.green}. Which density for green light brings green down to the level of red? Assume that the filter takes no red.`,
+      `At ${p.depth} in ${p.water} the red channel has lost ${p.red} and the green channel ${p.green}. A filter is to bring green down to the level of red and to take no red. What density must it have for green light?`,
     difference: (p: { red: string; green: string; difference: string }) =>
       `Green has more light than red by ${p.red} - ${p.green} = ${p.difference} stops.`,
     last: (p: { difference: string; density: string }) =>
-      `3.32 stops make a density of 1: ${p.difference} / 3.32 = ${p.density}.`,
+      `A density of 1 takes 3.32 stops: ${p.difference} / 3.32 = ${p.density}.`,
   },
 };

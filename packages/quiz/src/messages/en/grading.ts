@@ -7,13 +7,13 @@ export const GRADING_EN = {
       restore: "Raise red until white is white: enough red light was recorded",
       none: "Nothing: almost no red light was recorded",
       bits: "Bring red back, if the same clip is converted to 10 bits first",
-      filter: "Bring red back, if a red filter is applied in the grade",
+      tint: "Bring red back, if a red tint is laid over the picture",
     },
     signal: (p: { snr: string; low: string; high: string }) =>
-      `On an 18 % grey, red light above 600 nm is ${p.snr} times the noise (uncertain from ${p.low} to ${p.high}). From 5.3 on it is acceptable, below 1 it is gone.`,
+      `On an 18 % grey, red light above 600 nm is ${p.snr} times the noise (somewhere from ${p.low} to ${p.high} times). From 5.3 times the noise it is acceptable, below 1 it is gone.`,
     last: {
-      good: "Red stands well above the noise, so grading can raise it.",
-      gone: "What the sensor did not record cannot be brought back afterwards.",
+      good: "Red light stands well above the noise, so grading can raise it.",
+      gone: "Red light is lost in the noise, and what was not recorded cannot be brought back.",
     },
   },
 };

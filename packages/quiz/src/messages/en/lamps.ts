@@ -9,7 +9,7 @@ export const LAMPS_EN = {
       lights_fight: "Neither: both count, and they differ visibly",
     },
     compare: (p: { red: string; green: string; blue: string }) =>
-      `Lamp light against daylight on the subject: ${p.red} stops in red, ${p.green} in green and ${p.blue} in blue (plus: more lamp light).`,
+      `Lamp light against daylight on the subject: ${p.red} stops in red, ${p.green} stops in green and ${p.blue} stops in blue (plus means more lamp light).`,
     last: {
       lamps_lead: "The lamps outshine daylight so far that it hardly tints the subject.",
       daylight_leads: "Daylight outshines the lamps so far that they hardly show.",
@@ -32,19 +32,19 @@ export const LAMPS_EN = {
   },
   lamp_falloff: {
     stem: (p: { near: string; far: string }) =>
-      `A lamp lights a subject at ${p.near}. You move it back to ${p.far}. How much darker does its light on the subject get? Leave the water out.`,
+      `A lamp lights a subject from ${p.near} away. You move the lamp back to ${p.far}. How much of its light does the subject lose? Leave out what the water takes.`,
     waterStem: (p: { near: string; far: string; perMetre: string; water: string }) =>
-      `A lamp lights a subject at ${p.near} in ${p.water}, which takes ${p.perMetre} of red light per metre. You move the lamp back to ${p.far}. How much darker does its red light on the subject get?`,
+      `A lamp lights a subject from ${p.near} away, in ${p.water}, which takes ${p.perMetre} of red light per metre. You move the lamp back to ${p.far}. How much of the lamp's red light does the subject lose?`,
     spread: (p: { ratio: string; stops: string }) =>
-      `The beam's light falls with the square of the distance: 2 × log2(${p.ratio}) = ${p.stops} stops.`,
+      `The beam's light falls with the square of the distance, two stops for each doubling: 2 × log2(${p.ratio}) = ${p.stops} stops.`,
     water: (p: { more: string; perMetre: string; stops: string }) =>
-      `The water takes ${p.perMetre} per metre over ${p.more} more: ${p.stops} stops.`,
+      `On ${p.more} more of water it loses ${p.perMetre} per metre: ${p.stops} stops.`,
     last: (p: { spread: string; water: string; total: string }) =>
-      `Together: ${p.spread} + ${p.water} = ${p.total} stops.`,
+      `Distance and water together: ${p.spread} + ${p.water} stops, about ${p.total} stops.`,
   },
   lamp_path: {
     stem: (p: { depth: string; water: string; perMetre: string; lamp: string; camera: string }) =>
-      `On a night dive at ${p.depth} in ${p.water}, the water takes ${p.perMetre} of red light per metre. From the lamp to the subject it is ${p.lamp}, and from the subject to the camera ${p.camera}. How much red light does the water take between lamp and camera?`,
+      `On a night dive at ${p.depth} in ${p.water}, the water takes ${p.perMetre} of red light per metre. From the lamp to the subject it is ${p.lamp}, and from the subject to the camera ${p.camera}. How much red light does the water take from lamp to camera?`,
     path: (p: { lamp: string; camera: string; total: string }) =>
       `The light goes from the lamp to the subject and on to the camera: ${p.lamp} + ${p.camera} = ${p.total}.`,
     last: (p: { perMetre: string; total: string; stops: string }) =>

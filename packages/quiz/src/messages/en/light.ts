@@ -28,7 +28,7 @@ export const LIGHT_EN = {
     stem: (p: { scene: string; depth: string }) =>
       `${p.scene} How much of the light that a camera's red channel sees just below the surface is left at ${p.depth}?`,
     loss: (p: { depth: string; stops: string; low: string; high: string }) =>
-      `Summed over what the red channel sees, the water takes ${p.stops} on the way to ${p.depth} (uncertain from ${p.low} to ${p.high}).`,
+      `Summed over what the red channel sees, the water takes ${p.stops} on the way to ${p.depth} (somewhere from ${p.low} to ${p.high} stops).`,
     last: (p: { stops: string; percent: string }) =>
       `Each stop leaves half of what was there: ${p.stops} leave about ${p.percent}.`,
   },
@@ -49,11 +49,11 @@ export const LIGHT_EN = {
   },
   red_reach: {
     stem: (p: { scene: string }) =>
-      `${p.scene} At about what depth is a tenth left of the light from 600 to 700 nm, which is orange and red?`,
+      `${p.scene} Take the orange and red light (600 to 700 nm) just below the surface. At about what depth is a tenth of it left?`,
     falls: (p: { half: string; hundredth: string }) =>
       `Summed over these wavelengths, half is left at ${p.half} and a hundredth at ${p.hundredth}.`,
     last: (p: { depth: string; low: string; high: string }) =>
-      `A tenth is left at ${p.depth}; with what the water type leaves open, anywhere from ${p.low} to ${p.high}.`,
+      `A tenth is left at ${p.depth}; as waters of one type differ, anywhere from ${p.low} to ${p.high}.`,
   },
   picture: {
     title: (p: { depth: string }) => `Daylight left at ${p.depth}`,

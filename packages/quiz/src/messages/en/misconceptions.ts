@@ -3,13 +3,13 @@ import type { MisconceptionId } from "../../misconceptions/catalogue.js";
 
 export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   all_colours_fade_alike:
-    "That is the loss of brightness. Water takes each colour at its own rate, and red fastest in clear water.",
+    "That is what is left of the brightness. Water takes each colour at its own rate, and red fastest in clear water.",
   channel_confused: "That figure belongs to another colour.",
   loss_per_metre_subtracted: "Each metre takes a share of what is left, not of what came in at the surface.",
-  stops_as_divisor: "A stop is a halving: two stops leave a quarter, not a half.",
-  logarithm_to_ten: "That counts powers of ten. A stop is a factor of two.",
+  stops_as_divisor: "Dividing by the number of stops is not halving once for each stop.",
+  logarithm_to_ten: "That counts powers of ten, and stops are powers of two.",
   order_by_wavelength:
-    "Red does fade early, but blue does not last everywhere: coastal water takes blue too.",
+    "Colours do not fade strictly from long to short waves: coastal water takes violet and blue early too.",
   order_reversed: "That is the right order turned round.",
   blue_lasts_everywhere: "Blue lasts longest in clear ocean water. Coastal water takes blue as well.",
   red_reaches_deepest: "Water takes red and orange first.",
@@ -17,40 +17,44 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   tenth_taken_for_half: "There half of it is left, not a tenth.",
   tenth_taken_for_hundredth: "There a hundredth of it is left, not a tenth.",
   brightness_taken_for_red: "Brightness comes mostly from green and blue, which reach deeper than red.",
-  red_filter_everywhere: "Red pays in blue water with light to spare. It is not the answer to every water.",
+  red_filter_everywhere:
+    "Red holds back green and blue alike: it pays in blue water with light to spare, not in every water.",
   magenta_filter_everywhere:
-    "Magenta holds back green, so it pays where green is too strong and there is light to spare.",
+    "Magenta holds back green and lets blue through: it pays where green alone is too strong and there is light to spare.",
   filter_never_pays:
     "Here a filter pays: without one, green and blue fill the sensor before red is well exposed.",
   filter_of_water_colour:
     "A filter passes the colour it looks. One of the water's colour would make the cast stronger.",
   filter_adds_light: "A filter only takes light away. It cannot add any.",
   density_is_stops: "Density counts powers of ten and stops count halvings. They are not the same number.",
-  density_taken_linearly: "Equal steps of density multiply: they do not add equal amounts.",
+  density_taken_linearly:
+    "Each equal step of density multiplies by the same factor. It does not add the same amount.",
   density_is_factor: "Ten to the density is the filter factor, not the stops.",
-  densities_multiplied: "Densities add. What multiplies is the share of light that each filter lets through.",
+  densities_multiplied:
+    "What multiplies is the share of light that each filter lets through, not the density.",
   densest_filter_counts: "The weaker filter takes its share as well.",
-  densities_averaged: "Light passes both filters one after the other, so the densities add.",
+  densities_averaged: "Light passes one filter after the other, and each takes its share.",
   transmittances_added: "Two filters let less through than one, never more: the shares multiply.",
   red_loss_alone: "Green has lost light too. Only the difference has to be made up.",
-  losses_added_for_difference: "The filter has to take only what green has more than red: the difference.",
-  iso_added_per_stop: "Each stop doubles ISO. It does not add the same amount again.",
+  losses_added_for_difference:
+    "The filter has to take what green has more than red, not both losses together.",
+  iso_added_per_stop: "A further stop does not add the same amount again.",
   iso_lowered_for_loss: "A filter takes light, so ISO goes up. That answer goes down.",
   iso_by_density: "A density is not a factor. Ten to the density is.",
   f_number_halved_per_stop:
     "Halving the f-number gives two stops, as the area of the opening grows with the square.",
   f_number_raised_for_light: "A higher f-number is a smaller opening and lets in less light.",
-  f_number_less_stops: "f-numbers do not count in stops. One stop divides the f-number by 1.41.",
+  f_number_less_stops: "f-numbers do not count in stops, so stops cannot be subtracted from them.",
   iso_adds_light: "ISO amplifies what was recorded. It brings no light to the sensor.",
   balance_adds_light: "White balance multiplies the red signal and its noise together. It brings no light.",
   grade_adds_light: "Grading works on what was recorded. It brings no light to the sensor.",
-  exposure_turned_wrong: "That is the wrong way for this picture.",
+  exposure_turned_wrong: "That is the wrong way here.",
   one_way_only: "Light passes the water twice: from lamp to subject and from subject to camera.",
   depth_counted_for_lamps: "Light from a lamp does not come down from the surface: the depth does not count.",
   warmer_for_higher_kelvin: "Light that looks warm has a low colour temperature.",
   kelvin_always_fits:
     "A formula still returns a number here, but this light is too far from the light of any glowing body for kelvin to describe it.",
-  kelvin_of_surface: "That is the light at the surface. Water has changed it on the way down.",
+  kelvin_of_surface: "That fits the light at the surface. The light down here has another colour.",
   depth_shifts_lamp_balance:
     "With lamps as the only light, what counts is the water between lamp, subject and camera, not the depth.",
   filter_for_lamp_light:
@@ -61,19 +65,19 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   balance_follows_exposure: "Exposure changes all colours alike. It does not change white.",
   kelvin_subtracted:
     "A difference in kelvin means little: a step of 1000 K is large at 3000 K and small at 9000 K. Mired make steps comparable.",
-  mired_sign_turned: "The sign is turned: a shift towards lower kelvin is positive in mired.",
+  mired_sign_turned: "The sign is turned: fewer kelvin are more mired.",
   lamps_always_lead: "How much lamps count depends on how much daylight is left.",
   daylight_always_leads: "Close lamps can outshine what is left of daylight at depth.",
-  lights_blend_evenly: "The two lights are far from equal here, so one of them sets the colour.",
+  lights_blend_evenly: "The two lights are far from equal here.",
   balance_mends_split: "One setting for the whole picture shifts both lights alike: their difference stays.",
   red_filter_on_lamp:
     "Against daylight at depth a white lamp already has too much red. A red filter makes the difference larger.",
-  inverse_linear:
-    "The beam spreads over an area, so its light falls with the square of the distance: two stops for each doubling.",
+  inverse_linear: "The beam grows in width and in height, so its light falls faster than the distance grows.",
   water_forgotten: "The water on the way takes its share too.",
   distance_forgotten: "The beam also spreads out on the way.",
-  grade_restores_all: "Grading can only stretch what was recorded, and here red drowns in noise.",
-  red_lost_at_once: "Enough red was recorded here: red light stands well above the noise.",
+  grade_restores_all: "Grading can only stretch what was recorded.",
+  red_lost_at_once: "Water takes red bit by bit, and at this depth enough of it still arrives.",
+  tint_brings_red: "A tint turns everything red alike. It tells no red subject from a grey one.",
   bits_bring_back:
     "More bits describe the recorded signal more finely. They hold no light that did not reach the sensor.",
   ring_turned_about: "That ring has its threads the other way round, and rings cannot be turned about.",

@@ -2,26 +2,26 @@
 import { list } from "./common.js";
 
 export const MOUNTING_EN = {
-  ring: (p: { from: string; to: string }) => `Ring that screws into ${p.from} and offers ${p.to}`,
+  ring: (p: { from: string; to: string }) => `${p.from} on the lens side, ${p.to} on the filter side`,
   ring_chain: {
     stem: (p: { lens: string; filter: string }) =>
-      `A lens has a thread of ${p.lens}, your filter one of ${p.filter}. Put the rings in the order in which you screw them on, starting at the lens.`,
+      `A lens has a filter thread of ${p.lens}, and your filter has a thread of ${p.filter}. Put these step rings in the order in which you screw them on, the one on the lens at the top.`,
     last: (p: { threads: string[] }) =>
-      `Each ring screws into the thread that the one before offers: ${list(p.threads)}.`,
+      `Each ring screws into the one before it. From lens to filter the threads are ${list(p.threads)}.`,
   },
   ring_direction: {
     stem: (p: { lens: string; filter: string }) =>
-      `A lens has a thread of ${p.lens}, your filter one of ${p.filter}. Which ring joins them?`,
+      `A lens has a filter thread of ${p.lens}, and your filter has a thread of ${p.filter}. Which step ring joins them?`,
     last: (p: { lens: string; filter: string }) =>
-      `The ring screws into the lens (${p.lens}) and offers the filter's thread (${p.filter}).`,
+      `The lens side must fit the lens (${p.lens}), the filter side the filter (${p.filter}).`,
   },
   flat_port_field: {
     stem: (p: { field: string }) =>
-      `A lens sees ${p.field} from corner to corner in air. What does it see in water behind a flat port? The refractive index of sea water is 1.34.`,
+      `A lens has a field of view of ${p.field} from corner to corner in air. What is its field of view in water, behind a flat port? The refractive index of sea water is 1.34.`,
     half: (p: { half: string; sine: string; divided: string }) =>
       `Half the field in air is ${p.half}. Its sine is ${p.sine}, and ${p.sine} / 1.34 = ${p.divided}.`,
-    last: (p: { half: string; field: string }) =>
-      `That is the sine of ${p.half}, so the lens sees ${p.field} in water.`,
+    last: (p: { divided: string; half: string; field: string }) =>
+      `The angle with a sine of ${p.divided} is ${p.half}, and the field of view is twice that: ${p.field}.`,
   },
   sheet_shift: {
     stem: (p: { thickness: string; index: string }) =>
@@ -35,7 +35,7 @@ export const MOUNTING_EN = {
     flatStem: (p: { thread: string }) =>
       `A standard lens sits behind a flat port with a thread of ${p.thread} on its outside. You want to take the filter off and put it back at depth. Where does it go?`,
     domeStem: (p: { thread: string; dome: string }) =>
-      `A standard lens with a filter thread of ${p.thread} sits behind a dome port of ${p.dome} radius. The lens is fixed to the camera. Where does the colour filter go?`,
+      `A standard lens with a filter thread of ${p.thread} sits behind a dome port of ${p.dome} radius. The lens does not come off the camera. Where does the colour filter go?`,
     option: {
       behind_lens: "As a sheet behind the lens",
       on_lens: "Screwed onto the lens, inside the housing",
@@ -45,7 +45,7 @@ export const MOUNTING_EN = {
       fisheye:
         "A fisheye's front bulges and has no thread, and no flat filter covers its view: a thin sheet behind the lens does.",
       flat: "Only what sits in the water can be changed at depth, and a flat port lets a flat filter sit before it.",
-      dome: "No flat filter seats on a dome and nothing goes behind a fixed lens: the lens's own thread remains.",
+      dome: "No flat filter seats on a dome and nothing goes behind this lens: the lens's own thread remains.",
     },
   },
 };

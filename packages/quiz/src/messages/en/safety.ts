@@ -23,11 +23,11 @@ export const SAFETY_EN = {
     last: "Lamps made for diving run in water only, point away from eyes and stay on the rig. Housings are opened dry, on dry land.",
   },
   order_of_dive: {
-    stem: "A dive with a colour filter in daylight. Put these steps in the order in which they are done, the first at the top.",
+    stem: "You film in daylight with a colour filter inside the housing. Put these steps in the order in which they are done, the first at the top.",
     step: {
       mount: "Mount the clean filter in the dry, open housing",
       close: "Close the housing and check its seal",
-      manual: "At the surface, check that exposure and white balance are set by hand",
+      manual: "At the surface, check that exposure and white balance are on manual",
       card: "At filming depth, balance on a card",
       again: "Deeper down, balance on the card again",
       rinse: "After the dive, rinse the housing in fresh water and dry it",
