@@ -37,7 +37,8 @@ async function run(line: string) {
           headers: { "content-type": "application/json" },
           payload: body,
         });
-  return { status: reply.statusCode, json: reply.json() };
+  const isJson = String(reply.headers["content-type"]).includes("json");
+  return { status: reply.statusCode, json: isJson ? reply.json() : undefined };
 }
 
 const lineWith = (part: string) => lines.find((line) => line.includes(part)) ?? "";
@@ -78,6 +79,13 @@ describe("the README", () => {
       expect.objectContaining({ pointer: "/sun_elevaton_deg", did_you_mean: "sun_elevation_deg" }),
     );
     expect(json.errors).toContainEqual(expect.objectContaining({ pointer: "/depth_m", code: "empty_value" }));
+  });
+
+  it("gets ten questions without their answers, and a token", async () => {
+    const { json } = await run(lineWith("/v1/quiz-items"));
+    expect(json.items).toHaveLength(10);
+    expect(json.token).toMatch(/^sq1\./);
+    expect(lineWith("/v1/quiz-packages")).not.toBe("");
   });
 
   it("links only to files that exist", () => {
