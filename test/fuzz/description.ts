@@ -34,7 +34,7 @@ export interface ResponseObject {
 }
 
 /** Where fields of another operation's body come from, as `$response.body#/` and a name. */
-export interface Link {
+interface Link {
   operationId: string;
   requestBody: Record<string, string>;
 }

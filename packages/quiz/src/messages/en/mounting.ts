@@ -35,7 +35,7 @@ export const MOUNTING_EN = {
     flatStem: (p: { thread: string }) =>
       `A standard lens sits behind a flat port with a thread of ${p.thread} on its outside. You want to take the filter off and put it back at depth. Where does it go?`,
     domeStem: (p: { thread: string; dome: string }) =>
-      `A standard lens with a filter thread of ${p.thread} sits behind a dome port of ${p.dome} radius. The lens does not come off the camera. Where does the colour filter go?`,
+      `A standard lens with a filter thread of ${p.thread} sits behind a dome port of ${p.dome} radius. The lens is built into the camera. Where does the colour filter go?`,
     option: {
       behind_lens: "As a sheet behind the lens",
       on_lens: "Screwed onto the lens, inside the housing",
@@ -45,7 +45,7 @@ export const MOUNTING_EN = {
       fisheye:
         "A fisheye's front bulges and has no thread, and no flat filter covers its view: a thin sheet behind the lens does.",
       flat: "Only what sits in the water can be changed at depth, and a flat port lets a flat filter sit before it.",
-      dome: "No flat filter seats on a dome and nothing goes behind this lens: the lens's own thread remains.",
+      dome: "No flat filter seats on a dome and nothing goes behind a lens that is built in: the lens's own thread remains.",
     },
   },
 };
