@@ -38,12 +38,12 @@ const TOLERANCE = 5e-6;
 const relative = (ours: number, published: number): number => Math.abs(ours / published - 1);
 
 describe("the clear sky of Bird & Riordan 1986 (SERI/TR-215-2436)", () => {
-  const bands = clearSkyBands(ZENITH_DEG, ATMOSPHERE, BIRD_RIORDAN_1986_WHOLE);
+  const run = () => clearSkyBands(ZENITH_DEG, ATMOSPHERE, BIRD_RIORDAN_1986_WHOLE);
   const cosZenith = Math.cos((ZENITH_DEG * Math.PI) / 180);
 
   it("has the report's 122 bands", () => {
     expect(example.length).toBe(122);
-    expect(bands.wavelength_nm).toEqual(column(example, "wavelength_nm"));
+    expect(run().wavelength_nm).toEqual(column(example, "wavelength_nm"));
   });
 
   it("takes the sun's distance of the example: 1.0108 (Spencer 1971)", () => {
@@ -51,18 +51,21 @@ describe("the clear sky of Bird & Riordan 1986 (SERI/TR-215-2436)", () => {
   });
 
   it("replays the direct beam of a published run in all 122 bands", () => {
+    const bands = run();
     column(example, "direct_normal_W_m2_nm").forEach((published, i) => {
       expect(relative(bands.direct_normal[i], published)).toBeLessThan(TOLERANCE);
     });
   });
 
   it("replays the diffuse light of the run in all 122 bands", () => {
+    const bands = run();
     column(example, "diffuse_horizontal_W_m2_nm").forEach((published, i) => {
       expect(relative(bands.diffuse_horizontal[i], published)).toBeLessThan(TOLERANCE);
     });
   });
 
   it("replays the global light of the run in all 122 bands", () => {
+    const bands = run();
     column(example, "global_horizontal_W_m2_nm").forEach((published, i) => {
       const ours = bands.diffuse_horizontal[i] + bands.direct_normal[i] * cosZenith;
       expect(relative(ours, published)).toBeLessThan(TOLERANCE);

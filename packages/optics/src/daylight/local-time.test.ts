@@ -18,6 +18,19 @@ describe("local time to instant", () => {
     expect(result).toEqual({ instant: new Date(utc), utc_offset_min: offset });
   });
 
+  it("takes the first and the last year", () => {
+    expect(localTimeToInstant("1900-06-01T12:00", "UTC").instant).toEqual(new Date("1900-06-01T12:00Z"));
+    expect(localTimeToInstant("2100-06-01T12:00", "UTC").instant).toEqual(new Date("2100-06-01T12:00Z"));
+  });
+
+  it("says what was wrong, and what is right", () => {
+    expect(() => localTimeToInstant("noon", "UTC")).toThrow(/"noon".*2026-03-10T10:15.*1900 to 2100/);
+    expect(() => localTimeToInstant("2026-03-10T10:15", "Atlantis")).toThrow(/"Atlantis".*Africa\/Cairo/);
+    expect(() => localTimeToInstant("2026-03-29T02:30", "Europe/Berlin")).toThrow(
+      /Europe\/Berlin never showed 2026-03-29T02:30.*before or after/,
+    );
+  });
+
   it.each([
     ["2026-03-29T02:30", "Europe/Berlin"],
     ["2026-03-29T02:00", "Europe/Berlin"],
@@ -59,6 +72,7 @@ describe("local time to instant", () => {
     "2026-03-10T10:15:60",
     "0099-03-10T10:15",
     "1899-12-31T10:15",
+    "2101-01-01T10:15",
     "2026-03-10",
     "",
   ])("refuses the time %j", (local) => {

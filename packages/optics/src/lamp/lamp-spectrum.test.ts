@@ -51,9 +51,13 @@ describe("white lamps", () => {
     expect(illuminance_lx(perLumen(ledIlluminant("LED-B4")))).toBeCloseTo(1, 12);
   });
 
-  it("are the table's own LEDs at their own temperatures", () => {
-    const own = perLumen(ledIlluminant("LED-B3"));
-    whiteLampPerLumen(4103).forEach((v, i) => {
+  it.each([
+    ["LED-B1", 2733],
+    ["LED-B3", 4103],
+    ["LED-B5", 6598],
+  ] as const)("are the table's own %s at its own temperature, also at the ends", (name, cct_K) => {
+    const own = perLumen(ledIlluminant(name));
+    whiteLampPerLumen(cct_K).forEach((v, i) => {
       expect(v).toBeCloseTo(own[i], 14);
     });
   });

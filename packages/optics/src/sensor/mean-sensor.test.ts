@@ -16,6 +16,8 @@ describe("the mean sensor", () => {
     column(rows, "wavelength_nm").forEach((nm, i) => {
       expect(sensor.green[at(nm)]).toBe(green[i]);
     });
+    const blue = column(rows, "mean_B");
+    expect(sensor.blue[at(500)] / sensor.blue[at(460)]).toBeCloseTo(blue[20] / blue[12], 12);
     expect(sensor.red[at(600)] / sensor.red[at(550)]).toBeCloseTo(
       column(rows, "mean_R")[40] / column(rows, "mean_R")[30],
       12,
@@ -48,6 +50,10 @@ describe("the mean sensor", () => {
     const more = meanSensor(1);
     const less = meanSensor(-3);
     expect(more.red[at(500)]).toBeGreaterThan(sensor.red[at(500)]);
+    const sd = column(readTable("sensor_rgb_mean"), "sd_R");
+    // 0.75 is the red channel's height beside green.
+    expect(more.red[at(500)] - sensor.red[at(500)]).toBeCloseTo(0.75 * sd[(500 - 400) / 5], 12);
+    expect(more.blue).toEqual(sensor.blue);
     expect(more.red[at(570)]).toBe(sensor.red[at(570)]);
     expect(more.green).toEqual(sensor.green);
     expect(Math.min(...less.red)).toBe(0);

@@ -5,6 +5,9 @@ describe("transfer curves", () => {
   it.each([
     // IEC 61966-2-1: breakpoint, and the mid value 0.5 whose linear light is 0.2140.
     ["srgb", 0.04045, 0.0031308],
+    // Below the breakpoints both are straight lines: one 12.92nd, one 4.5th. The curves above, led on, would be 0.00103 and 0.00898.
+    ["srgb", 0.01, 0.01 / 12.92],
+    ["rec709", 0.03, 0.03 / 4.5],
     ["srgb", 0.5, 0.21404],
     ["srgb", 1, 1],
     // ITU-R BT.709, item 1.2: L = 0.018 is stored as 0.081, and 1.099 L^0.45 - 0.099 puts L = 0.18 at 0.4090.

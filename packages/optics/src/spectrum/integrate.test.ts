@@ -56,6 +56,12 @@ describe("integration by the trapezoid rule", () => {
 });
 
 describe("a path", () => {
+  it("halves the light over ln 2 attenuation lengths, and lets all through over none", () => {
+    const attenuation = spectrumFrom((nm) => nm / 1000);
+    expect(pathTransmittance(attenuation, Math.LN2 / 0.5)[(500 - 380) / 5]).toBeCloseTo(0.5, 14);
+    expect(pathTransmittance(attenuation, 0)).toEqual(spectrumFrom(() => 1));
+  });
+
   it("lets through what two paths in a row let through (Bouguer, Lambert, Beer)", () => {
     const metre = fc.double({ min: 0, max: 30, noNaN: true });
     const attenuation = spectrumFrom((nm) => nm / 1000);
