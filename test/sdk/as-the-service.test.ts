@@ -110,29 +110,41 @@ describe("a scene that cannot be answered", () => {
     "with half a group": { water_type: "IB", depth_m: 12, lamp_flux_lm: 4000, filter_kind: "red" },
   };
 
-  const problem = async (client: Sunfathom | OfflineSunfathom, scene: object): Promise<ProblemError> => {
-    const answered = await client.calculations.attenuation(scene).catch((error: unknown) => error);
+  const problem = async (client: Sunfathom | OfflineSunfathom, scene: unknown): Promise<ProblemError> => {
+    const { calculations } = client;
+    const call: Promise<unknown> = Reflect.apply(calculations.attenuation, calculations, [scene]);
+    const answered = await call.catch((error: unknown) => error);
     if (answered instanceof Error && "errors" in answered) return answered as ProblemError;
     throw new Error(`no problem: ${JSON.stringify(answered)}`);
   };
+
+  const plain = ({ name, type, title, status, code, detail, errors }: ProblemError) => ({
+    name,
+    type,
+    title,
+    status,
+    code,
+    detail,
+    errors,
+  });
 
   it.each(Object.entries(wrong))(
     "%s is the same problem online, offline and as a GET",
     async (_how, scene) => {
       const said = await problem(online, scene);
       expect(said.name).toMatch(/^(InvalidScene|OutsideTheModel|ModelVersionMismatch)Error$/);
-      const plain = ({ name, type, title, status, code, detail, errors }: ProblemError) => ({
-        name,
-        type,
-        title,
-        status,
-        code,
-        detail,
-        errors,
-      });
       expect(plain(await problem(offline, scene))).toEqual(plain(said));
       expect(plain(await problem(caching, scene))).toEqual(plain(said));
       expect(said.requestId).toEqual(expect.any(String));
+    },
+  );
+
+  it.each([[undefined], [null], ["IB"], [7], [[]], [() => 7]])(
+    "that is no object, %s, is the same problem online and offline",
+    async (scene) => {
+      const said = await problem(online, scene);
+      expect(said.errors).toEqual([expect.objectContaining({ pointer: "", code: "wrong_type" })]);
+      expect(plain(await problem(offline, scene))).toEqual(plain(said));
     },
   );
 

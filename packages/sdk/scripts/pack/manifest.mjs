@@ -19,7 +19,7 @@ export function publishedManifest({ name, version, description, license }) {
     // For readers of manifests that know no exports.
     main: "./dist/index.js",
     types: "./dist/index.d.ts",
-    files: ["dist", "PROVENANCE.json"],
+    files: ["dist", "NOTICE.txt", "PROVENANCE.json"],
     publishConfig: { access: "public", provenance: true },
   };
 }

@@ -64,5 +64,7 @@ function contentOf({ path }: Operation, body: object | undefined): object {
 
 /** What is left of a value after its way through JSON: `undefined` is absent, and nothing is shared with the caller. */
 function asReceived<T>(value: T): T {
-  return JSON.parse(JSON.stringify(value));
+  const text: string | undefined = JSON.stringify(value);
+  // Of a scene that is no object at all, a service would receive nothing either.
+  return text === undefined ? value : JSON.parse(text);
 }
