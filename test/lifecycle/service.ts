@@ -32,7 +32,7 @@ export async function start(
     stdio,
   });
   const ended = once(child, "exit").then(([code, signal]) => ({ code, signal }));
-  for (let tries = 0; tries < 200; tries += 1) {
+  for (let tries = 0; tries < 600; tries += 1) {
     const { status } = await ask(port, "/health/ready");
     if (status === 200) return { port, process: child, ended };
     await pause(50);
