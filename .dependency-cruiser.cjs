@@ -6,12 +6,10 @@ const mayImport = {
   "packages/contract": [],
   "packages/answers": ["packages/contract", "packages/planner", "packages/optics"],
   "packages/quiz": ["packages/planner", "packages/optics"],
-  "packages/charts": ["packages/planner", "packages/optics"],
   // Knows the service by its HTTP contract alone. Its offline entry has the rules below.
   "packages/sdk": [],
   "services/api": [
     "packages/answers",
-    "packages/charts",
     "packages/contract",
     "packages/optics",
     "packages/planner",
