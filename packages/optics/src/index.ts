@@ -39,6 +39,7 @@ export * from "./spectrum/resample.js";
 export * from "./surface/snell-fresnel.js";
 export * from "./surface/underwater-daylight.js";
 export * from "./water/card-samples.js";
+export { kdFromChlorophyll } from "./water/chlorophyll-morel-maritorena-2001.js";
 export * from "./water/fit-card.js";
 export * from "./water/jerlov-1976.js";
 export * from "./water/kd-table.js";

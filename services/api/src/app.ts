@@ -1,5 +1,6 @@
 import Fastify, { type FastifyBaseLogger, type FastifyInstance } from "fastify";
 import { defaultExposure, type Exposure } from "./exposure.js";
+import { AnswerCache } from "./http/answer-cache.js";
 import { handleClientError } from "./http/client-error.js";
 import { handleError } from "./http/errors.js";
 import { takeOnlyJson } from "./http/json-body.js";
@@ -90,7 +91,8 @@ export async function createApp(
   await registerUnderPressure(app, limits);
   await registerRateLimit(app, limits);
   app.addHook("onRequest", refuseOtherForms);
-  if (exposure.metrics) registerMetrics(app);
+  const answerCache = new AnswerCache(limits.answerCacheBytes);
+  if (exposure.metrics) registerMetrics(app, answerCache);
   app.setErrorHandler(handleError);
   const notFound = notFoundHandler(routes);
   app.setNotFoundHandler(notFound);
@@ -102,7 +104,7 @@ export async function createApp(
   for (const schema of sharedSchemas()) app.addSchema(schema);
   await registerSwagger(app);
   await registerSwaggerUi(app);
-  calculationRoutes(app);
+  calculationRoutes(app, answerCache);
   referenceRoutes(app);
   quizRoutes(app, quiz);
   healthRoutes(app);

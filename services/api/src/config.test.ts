@@ -26,6 +26,7 @@ describe("the configuration", () => {
       RATE_LIMIT_WINDOW_S: "2",
       MAX_EVENT_LOOP_DELAY_MS: "0",
       MAX_CONNECTIONS: "5",
+      ANSWER_CACHE_BYTES: "0",
       CORS_ORIGINS: "https://shop.example, http://localhost:3000",
       TRUST_PROXY: "loopback,10.0.0.0/8, 2001:db8::/32",
       METRICS: "off",
@@ -44,6 +45,7 @@ describe("the configuration", () => {
         window_s: 2,
         maxEventLoopDelay_ms: 0,
         connections: 5,
+        answerCacheBytes: 0,
       },
       exposure: {
         corsOrigins: ["https://shop.example", "http://localhost:3000"],
@@ -72,6 +74,7 @@ describe("the configuration", () => {
     ["RATE_LIMIT_WINDOW_S", "0"],
     ["MAX_EVENT_LOOP_DELAY_MS", "-1"],
     ["MAX_CONNECTIONS", "0"],
+    ["ANSWER_CACHE_BYTES", "-1"],
     ["CORS_ORIGINS", ""],
     ["CORS_ORIGINS", "shop.example"],
     ["CORS_ORIGINS", "https://shop.example/page"],

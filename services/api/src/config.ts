@@ -44,6 +44,7 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
         0,
         60_000,
       ),
+      answerCacheBytes: wholeNumber(env, "ANSWER_CACHE_BYTES", defaultLimits.answerCacheBytes, 0, 4e9),
       connections: wholeNumber(env, "MAX_CONNECTIONS", defaultLimits.connections, 1, 1_000_000),
     },
     exposure: {

@@ -27,6 +27,8 @@ export interface Limits {
   window_s: number;
   /** How late the event loop may run, on average over a second, before requests are turned away; 0 for however late. */
   maxEventLoopDelay_ms: number;
+  /** Answers that are kept to be given again, in bytes; 0 for none. */
+  answerCacheBytes: number;
 }
 
 /** Keep the numbers in step with the explanations of the problems body_too_large, url_too_long and headers_too_large. */
@@ -46,4 +48,5 @@ export const defaultLimits: Limits = {
   requestsPerWindow: 1200,
   window_s: 60,
   maxEventLoopDelay_ms: 1000,
+  answerCacheBytes: 16 * 1024 * 1024,
 };

@@ -28,7 +28,8 @@ export interface WaterSpread {
   scatteringScale?: number;
 }
 
-const emptyWater = (): WaterOptics => ({
+/** A water to be written to. */
+export const emptyWater = (): WaterOptics => ({
   absorption_per_m: new Float64Array(GRID_SIZE),
   scattering_per_m: new Float64Array(GRID_SIZE),
   beam_attenuation_per_m: new Float64Array(GRID_SIZE),

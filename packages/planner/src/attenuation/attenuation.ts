@@ -1,10 +1,10 @@
 import {
   cctDuv,
   chromaticity,
-  illuminance_lx,
   multiply,
   pathTransmittance,
   SEEN_COUNT,
+  type Spectrum,
   WAVELENGTHS_NM,
   xyzOf,
 } from "@sunfathom/optics";
@@ -24,26 +24,21 @@ import { causesOf } from "../uncertainty/causes.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { mapFalling, mapRising, propagate, shareOfCauses } from "../uncertainty/propagate.js";
 import { cardFitFigures } from "./card-fit.js";
-import { LossesOfScene, topLight } from "./losses.js";
-import { redDownTo_m } from "./red-depths.js";
-
-/** Place of the eye among those that see the light. */
-const PHOTOPIC = 3;
-
-/** Shares of red down to which its reach is told. */
-const RED_SHARES = [0.1, 0.01];
+import { Fading } from "./fading.js";
+import { topLight } from "./losses.js";
 
 const percentLeft = (stops: Estimate): Estimate => mapFalling(stops, (s) => 100 * 2 ** -s);
 
 function depthLight(
   world: Underwater,
+  top: Spectrum,
   depth_m: number,
   losses: readonly Estimate[],
   level: Estimate | undefined,
 ): DepthLight {
   const [red, green, blue, photopic, par] = losses;
   const spectrum_left = pathTransmittance(world.kd_per_m, depth_m);
-  const { x, y } = chromaticity(xyzOf(multiply(spectrum_left, topLight(world))));
+  const { x, y } = chromaticity(xyzOf(multiply(spectrum_left, top)));
   const { cct_K, duv } = cctDuv(x, y);
   return {
     depth_m,
@@ -76,13 +71,20 @@ export function attenuation(scene: Scene): AttenuationAnswer {
   const depths = depthsOf(scene);
   const causes = causesOf(conditions).filter(({ id }) => !WITHOUT_BEARING.has(id));
   const numbers = SEEN_COUNT + 1;
-  const losses = new LossesOfScene(equalDepthsOf(scene));
-  const propagated = propagate((nuisance) => numbersOf(underwater(conditions, nuisance), losses), causes);
+  const fading = new Fading(conditions, equalDepthsOf(scene));
+  const propagated = propagate((nuisance) => fading.numbersIn(underwater(conditions, nuisance)), causes);
   const { estimates } = propagated;
   const world = underwater(conditions, NOMINAL);
+  const top = topLight(conditions);
   const answers = depths.map((depth_m, i) => {
     const own = estimates.slice(i * numbers, (i + 1) * numbers);
-    return depthLight(world, depth_m, own.slice(0, SEEN_COUNT), world.daylight ? own[SEEN_COUNT] : undefined);
+    return depthLight(
+      world,
+      top,
+      depth_m,
+      own.slice(0, SEEN_COUNT),
+      world.daylight ? own[SEEN_COUNT] : undefined,
+    );
   });
   const deepest = depths.length - 1;
   return {
@@ -96,18 +98,6 @@ export function attenuation(scene: Scene): AttenuationAnswer {
     uncertainty: shareOfCauses(propagated, deepest * numbers),
     sources: [...lightSources(conditions), "bartlett_1998"],
   };
-}
-
-/** Depth by depth the losses and the level of light, log2 lux; then how far red reaches. */
-function numbersOf(world: Underwater, scene: LossesOfScene): number[] {
-  const level = Math.log2(illuminance_lx(topLight(world)));
-  const losses = scene.in(world);
-  const numbers: number[] = [];
-  for (let at = 0; at < losses.length; at += SEEN_COUNT) {
-    for (let k = 0; k < SEEN_COUNT; k++) numbers.push(losses[at + k]);
-    numbers.push(level - losses[at + PHOTOPIC]);
-  }
-  return numbers.concat(redDownTo_m(world, RED_SHARES));
 }
 
 /** Causes that do not change the light on a horizontal surface. */

@@ -10,6 +10,7 @@ import {
   Y_BAR,
 } from "@sunfathom/optics";
 import { sensorProfile } from "../camera/sensor-profile.js";
+import type { Conditions } from "../light/conditions.js";
 import type { Underwater } from "../light/underwater.js";
 import { band } from "./band.js";
 
@@ -18,7 +19,7 @@ const QUANTA: Spectrum = multiply(band(400, 700), WAVELENGTHS_NM);
 const D55: Spectrum = illuminant("D55");
 
 /** Light just below the surface; an even sky of 5500 K where there is no daylight, for losses only. */
-export const topLight = (world: Underwater): Spectrum => world.daylight?.below.downwelling ?? D55;
+export const topLight = ({ daylight }: Conditions): Spectrum => daylight?.below.downwelling ?? D55;
 
 const observersOfSensor = new WeakMap<Spectrum, Observers>();
 
@@ -42,7 +43,14 @@ const workspace = new DepthLosses();
 export class LossesOfScene {
   readonly #known = new Map<Spectrum, Map<number, Float64Array>>();
 
-  constructor(readonly depths: EqualDepths) {}
+  readonly #light: Spectrum;
+
+  constructor(
+    conditions: Conditions,
+    readonly depths: EqualDepths,
+  ) {
+    this.#light = topLight(conditions);
+  }
 
   in(world: Underwater): Float64Array {
     const { kd_per_m, nuisance } = world;
@@ -51,7 +59,7 @@ export class LossesOfScene {
     const known = bySensor.get(nuisance.crosstalkSd);
     if (known !== undefined) return known;
     const losses = new Float64Array(this.depths.count * SEEN_COUNT);
-    workspace.setLight(topLight(world), observersIn(world));
+    workspace.setLight(this.#light, observersIn(world));
     workspace.over(kd_per_m, this.depths, losses);
     bySensor.set(nuisance.crosstalkSd, losses);
     return losses;

@@ -1,7 +1,5 @@
 import { expNegative, type Spectrum } from "@sunfathom/optics";
-import type { Underwater } from "../light/underwater.js";
 import { band } from "./band.js";
-import { topLight } from "./losses.js";
 
 const RED_BAND: Spectrum = band(600, 700);
 const FIRST = RED_BAND.findIndex((weight) => weight > 0);
@@ -10,13 +8,11 @@ const NEWTON_STEPS = 24;
 const CLOSE_ENOUGH_M = 1e-6;
 
 /**
- * Depths at which light of 600 to 700 nm is down to each of `shares`, which fall, of what it is below the surface. The logarithm
- * of a sum of exponentials is convex and falling, so Newton's method from any shallower depth closes in without overshooting:
- * from the surface for the first, from the one before for each other.
+ * Depths at which what a light has of 600 to 700 nm just below the surface is down to each of `shares`, which fall. The
+ * logarithm of a sum of exponentials is convex and falling, so Newton's method from any shallower depth closes in without
+ * overshooting: from the surface for the first, from the one before for each other.
  */
-export function redDownTo_m(world: Underwater, shares: readonly number[]): number[] {
-  const { kd_per_m } = world;
-  const light = topLight(world);
+export function redDownTo_m(light: Spectrum, kd_per_m: Spectrum, shares: readonly number[]): number[] {
   let depth_m = 0;
   let reference = 0;
   for (let i = FIRST; i < AFTER_LAST; i++) reference += light[i] * RED_BAND[i];

@@ -1,5 +1,6 @@
 import {
   CLEAR,
+  emptyWater,
   GRID_SIZE,
   kdUnderSun,
   pathAttenuation,
@@ -10,6 +11,7 @@ import {
   uprightFraction,
   uprightSpreadLn,
   type WaterOptics,
+  type WaterSpread,
   waterFromKd,
 } from "@sunfathom/optics";
 import type { Scene } from "../scene/scene.js";
@@ -23,20 +25,40 @@ const EVEN_MU0 = 0.85;
 
 /** One state of the world: the scene's water and light under one setting of what is not known exactly. */
 export interface Underwater {
-  water: WaterOptics;
-  daylight: Daylight | undefined;
+  readonly water: WaterOptics;
+  readonly daylight: Daylight | undefined;
   /** Diffuse attenuation under this sun, 1/m. */
-  kd_per_m: Spectrum;
+  readonly kd_per_m: Spectrum;
   /** Attenuation on short paths, 1/m. */
-  path_per_m: Spectrum;
-  scene: Scene;
-  nuisance: Nuisance;
+  readonly path_per_m: Spectrum;
+  readonly scene: Scene;
+  readonly nuisance: Nuisance;
 }
-
-type WaterState = Pick<Underwater, "water" | "kd_per_m">;
 
 /** Per scene, the waters already worked out: most of what is not known leaves the water as it is. */
 const waters = new WeakMap<Conditions, Map<string, WaterState>>();
+
+/** A water under one setting of what is not known of it. Most decisions ask for its diffuse attenuation alone. */
+class WaterState {
+  readonly kd_per_m: Spectrum;
+  #water: WaterOptics | undefined;
+
+  constructor(
+    private readonly kd_reference_per_m: Spectrum,
+    private readonly spread: WaterSpread,
+    mu0: number,
+  ) {
+    this.kd_per_m = kdUnderSun(waterFromKd(kd_reference_per_m, spread, passing), mu0);
+  }
+
+  get water(): WaterOptics {
+    this.#water ??= waterFromKd(this.kd_reference_per_m, this.spread);
+    return this.#water;
+  }
+}
+
+/** A water that nobody keeps. */
+const passing = emptyWater();
 
 function waterUnder(conditions: Conditions, { kdRemainderScale, scatteringScale }: Nuisance): WaterState {
   const known = waters.get(conditions) ?? new Map<string, WaterState>();
@@ -45,26 +67,46 @@ function waterUnder(conditions: Conditions, { kdRemainderScale, scatteringScale 
   const found = known.get(key);
   if (found !== undefined) return found;
   const { daylight, water: described } = conditions;
-  const water = waterFromKd(described.kd_reference_per_m, {
-    kdRemainderScale,
-    scatteringScale: described.scatteringScale * scatteringScale,
-  });
-  const state = { water, kd_per_m: kdUnderSun(water, daylight?.below.mu0 ?? EVEN_MU0) };
+  const spread = { kdRemainderScale, scatteringScale: described.scatteringScale * scatteringScale };
+  const state = new WaterState(described.kd_reference_per_m, spread, daylight?.below.mu0 ?? EVEN_MU0);
   known.set(key, state);
   return state;
 }
 
 export function underwater(conditions: Conditions, nuisance: Nuisance): Underwater {
-  const { scene, daylight } = conditions;
-  const { water, kd_per_m } = waterUnder(conditions, nuisance);
-  return {
-    water,
-    daylight: daylight && scaledDaylight(daylight, nuisance.daylightScale),
-    kd_per_m,
-    path_per_m: pathAttenuation(water, nuisance.scatterLost),
-    scene,
-    nuisance,
-  };
+  return new WorldState(conditions, nuisance, waterUnder(conditions, nuisance));
+}
+
+/** What a decision does not ask for is not worked out. */
+class WorldState implements Underwater {
+  readonly scene: Scene;
+  readonly kd_per_m: Spectrum;
+  #daylight: Daylight | undefined;
+  #path_per_m: Spectrum | undefined;
+
+  constructor(
+    private readonly conditions: Conditions,
+    readonly nuisance: Nuisance,
+    private readonly state: WaterState,
+  ) {
+    this.scene = conditions.scene;
+    this.kd_per_m = state.kd_per_m;
+  }
+
+  get water(): WaterOptics {
+    return this.state.water;
+  }
+
+  get daylight(): Daylight | undefined {
+    const { daylight } = this.conditions;
+    this.#daylight ??= daylight && scaledDaylight(daylight, this.nuisance.daylightScale);
+    return this.#daylight;
+  }
+
+  get path_per_m(): Spectrum {
+    this.#path_per_m ??= pathAttenuation(this.water, this.nuisance.scatterLost);
+    return this.#path_per_m;
+  }
 }
 
 const DARK: Spectrum = new Float64Array(GRID_SIZE);

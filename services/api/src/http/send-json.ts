@@ -1,7 +1,7 @@
 import type { FastifyReply } from "fastify";
 
-/** Ends a request with a text that already is JSON. */
-export function sendJson(reply: FastifyReply, json: string): FastifyReply {
+/** Ends a request with a text, or bytes, that already are JSON. */
+export function sendJson(reply: FastifyReply, json: string | Buffer): FastifyReply {
   return reply.header("content-type", "application/json; charset=utf-8").send(json);
 }
 

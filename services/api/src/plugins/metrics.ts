@@ -1,5 +1,6 @@
 import type { FastifyInstance } from "fastify";
-import { Counter, collectDefaultMetrics, Histogram, Registry } from "prom-client";
+import { Counter, collectDefaultMetrics, Gauge, Histogram, Registry } from "prom-client";
+import type { AnswerCache } from "../http/answer-cache.js";
 import { refuseQuery } from "../http/refuse-query.js";
 
 /**
@@ -8,7 +9,7 @@ import { refuseQuery } from "../http/refuse-query.js";
  * @see https://github.com/siimon/prom-client
  * @see https://github.com/prometheus/OpenMetrics/blob/v1.0.0/specification/OpenMetrics.md
  */
-export function registerMetrics(app: FastifyInstance): void {
+export function registerMetrics(app: FastifyInstance, answerCache: AnswerCache): void {
   const registry = new Registry<typeof Registry.OPENMETRICS_CONTENT_TYPE>();
   registry.setContentType(Registry.OPENMETRICS_CONTENT_TYPE);
   const registers = [registry];
@@ -24,6 +25,22 @@ export function registerMetrics(app: FastifyInstance): void {
     labelNames: ["route"],
     buckets: [0.001, 0.003, 0.01, 0.03, 0.1, 0.3, 1, 3, 10],
     registers,
+  });
+  const lookups = new Counter({
+    name: "answer_cache_lookups_total",
+    help: "Answers looked for among those kept: found (hit) or worked out (miss).",
+    labelNames: ["outcome"],
+    registers,
+  });
+  for (const outcome of ["hit", "miss"]) lookups.inc({ outcome }, 0);
+  answerCache.watch((outcome) => lookups.inc({ outcome }));
+  new Gauge({
+    name: "answer_cache_bytes",
+    help: "Answers kept to be given again.",
+    registers,
+    collect() {
+      this.set(answerCache.bytes);
+    },
   });
   app.addHook("onReady", async () => collectDefaultMetrics({ register: registry }));
   app.addHook("onResponse", (request, reply, done) => {

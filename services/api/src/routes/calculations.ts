@@ -1,13 +1,7 @@
-import {
-  type Answered,
-  modelVersion,
-  type Operation,
-  operations,
-  type Refused,
-  toJson,
-} from "@sunfathom/answers";
+import { modelVersion, type Operation, operations, type Refused, toBytes } from "@sunfathom/answers";
 import { contractVersion } from "@sunfathom/contract";
 import type { FastifyInstance, FastifyReply } from "fastify";
+import type { AnswerCache } from "../http/answer-cache.js";
 import { etagOf, matches } from "../http/etag.js";
 import { queryOf } from "../http/path-of.js";
 import { type QueryFields, queryFieldsOf, readQuery } from "../http/query.js";
@@ -16,20 +10,20 @@ import { sendJson, tag } from "../http/send-json.js";
 import { sendProblem } from "../http/send-problem.js";
 import { calculationByGet, calculationByPost } from "../openapi/calculation.js";
 
+type Prepared = ReturnType<Operation["prepare"]>;
+type Ready = Exclude<Prepared, Refused>;
+
 /** Every calculation of the table, by POST and by GET: same schema, same bytes. */
-export function calculationRoutes(app: FastifyInstance): void {
+export function calculationRoutes(app: FastifyInstance, cache: AnswerCache): void {
   for (const operation of operations) {
     const fields = queryFieldsOf(operation);
     app.get(operation.path, { schema: calculationByGet(operation) }, (request, reply) => {
-      get(operation, fields, request.raw.url ?? "", request.headers["if-none-match"], reply);
+      get(operation, fields, request.raw.url ?? "", request.headers["if-none-match"], cache, reply);
     });
     app.post(
       operation.path,
       { schema: calculationByPost(operation), onRequest: refuseQuery },
-      (request, reply) => {
-        const prepared = operation.prepare(request.body);
-        send(reply, prepared.status === "ready" ? prepared.compute() : prepared);
-      },
+      (request, reply) => post(operation, request.body, cache, reply),
     );
   }
 }
@@ -39,6 +33,7 @@ function get(
   fields: QueryFields,
   url: string,
   ifNoneMatch: string | undefined,
+  cache: AnswerCache,
   reply: FastifyReply,
 ): void {
   const { scene, errors } = readQuery(queryOf(url), fields);
@@ -47,17 +42,39 @@ function get(
     sendProblem(reply, prepared.problem);
     return;
   }
-  const etag = etagOf(modelVersion, contractVersion, operation.name, prepared.canonical);
+  const etag = etagOfAnswer(operation, prepared);
   if (matches(ifNoneMatch, etag)) {
     tag(reply, etag).code(304).send();
     return;
   }
-  const answered = prepared.compute();
-  if (answered.status === "ok") tag(reply, etag);
-  send(reply, answered);
+  const answered = bytesOf(prepared, etag, cache);
+  if (Buffer.isBuffer(answered)) sendJson(tag(reply, etag), answered);
+  else sendProblem(reply, answered.problem);
 }
 
-function send(reply: FastifyReply, answered: Answered | Refused): void {
-  if (answered.status === "ok") sendJson(reply, toJson(answered.body));
+function post(operation: Operation, body: unknown, cache: AnswerCache, reply: FastifyReply): void {
+  const prepared = operation.prepare(body);
+  if (prepared.status === "problem") {
+    sendProblem(reply, prepared.problem);
+    return;
+  }
+  const etag = cache.isOn ? etagOfAnswer(operation, prepared) : "";
+  const answered = bytesOf(prepared, etag, cache);
+  if (Buffer.isBuffer(answered)) sendJson(reply, answered);
   else sendProblem(reply, answered.problem);
+}
+
+function etagOfAnswer({ name }: Operation, { canonical }: Ready): string {
+  return etagOf(modelVersion, contractVersion, name, canonical);
+}
+
+/** The answer as JSON, from the cache or worked out; or why there is none. */
+function bytesOf(ready: Ready, etag: string, cache: AnswerCache): Buffer | Refused {
+  const kept = cache.get(etag);
+  if (kept !== undefined) return kept;
+  const answered = ready.compute();
+  if (answered.status === "problem") return answered;
+  const bytes = toBytes(answered);
+  cache.keep(etag, bytes);
+  return Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
 }
