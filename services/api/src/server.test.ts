@@ -60,12 +60,28 @@ describe("the process", () => {
   it.each([
     [{ PORT: "eighty" }, 'PORT is "eighty", but must be a whole number from 0 to 65535.'],
     [{ LOG_LEVEL: "loud" }, 'LOG_LEVEL is "loud"'],
+    [{ QUIZ_KEYS: "2026-05:1234" }, "QUIZ_KEYS must be keys between commas"],
+    [{ INSTRUCTOR_KEY: "1234" }, "INSTRUCTOR_KEY must be 20 to 256 letters"],
     [{ OTEL_EXPORTER_OTLP_ENDPOINT: "collector" }, "OTEL_EXPORTER_OTLP_ENDPOINT must be a URL"],
   ])("does not start with %j, and says why", async (environment, message) => {
     const service = start(environment);
     const [code] = await once(service.process, "exit");
     expect(code).toBe(1);
     expect(service.err()).toContain(message);
+    expect(service.err()).not.toContain("1234");
     expect(service.out()).toBe("");
   });
+
+  it.each<[string, Record<string, string>, boolean]>([
+    ["says that papers end with it where it has drawn their key itself", {}, true],
+    ["says nothing of that where it was given one", { QUIZ_KEYS: `2026-05:${"0f".repeat(32)}` }, false],
+  ])(
+    "%s",
+    async (_what, environment, isSaid) => {
+      const service = start({ PORT: "0", ...environment });
+      await until(service.out, /(curl .*)\n/);
+      expect(service.err().includes("papers are sealed with a key of this process")).toBe(isSaid);
+    },
+    20_000,
+  );
 });

@@ -2,7 +2,7 @@ import { densityToStops } from "@sunfathom/optics";
 import type { Template } from "../item/template.js";
 
 const POOL = {
-  beginner: [0.3, 0.6, 0.9, 1.2, 1.5, 1.8, 2.1],
+  beginner: [0.3, 0.6, 0.9, 1.2, 1.5, 1.8, 2.1, 2.4, 2.7, 3],
   working: [0.4, 0.45, 0.5, 0.55, 0.65, 0.7, 0.75, 0.8, 0.85, 0.95, 1.05, 1.1, 1.25, 1.4],
 };
 const PARTS = [0.15, 0.2, 0.25, 0.35, 0.4, 0.45, 0.55, 0.65, 0.7, 0.85];

@@ -12,7 +12,7 @@ export const lampFalloff: Template = {
   interaction: "numeric",
   levels: ["beginner", "working", "expert"],
   make({ draw, level, say, show }) {
-    const near_m = draw.pick([0.4, 0.5, 0.6, 0.8, 1]);
+    const near_m = draw.pick([0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.2]);
     const ratio = draw.pick(level === "beginner" ? [2, 4] : [1.5, 2, 3]);
     const far_m = Number((near_m * ratio).toFixed(2));
     const water = level === "beginner" ? undefined : draw.pick(WATERS);

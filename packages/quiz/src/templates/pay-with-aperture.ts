@@ -12,7 +12,7 @@ export const payWithAperture: Template = {
   interaction: "single_choice",
   levels: ["beginner", "working"],
   make({ draw, level, say, show }) {
-    const stops = draw.pick(level === "beginner" ? [1, 2] : [1, 2, 3, 4]);
+    const stops = draw.pick(level === "beginner" ? [1, 2, 3] : [1, 2, 3, 4]);
     const step = 3 + stops + draw.below(8 - stops - 2);
     const from = at(step);
     const key = at(step - stops);
