@@ -38,7 +38,9 @@ export function itemXml(item: Item, { version, say, language, picture, keys }: I
       : parts.interaction,
   );
   const feedback = parts.feedback.map(({ id, text: content }) => {
-    const paragraphs = [p(content), ...(parts.manyFeedback ? [] : solution.map(p))];
+    const paragraphs = parts.manyFeedback
+      ? [p(content)]
+      : [p(beforeSolution(content, item)), ...solution.map(p)];
     return modal(id, version, paragraphs);
   });
   const feedbackOutcome = el("outcomeDeclaration", {
@@ -54,6 +56,12 @@ export function itemXml(item: Item, { version, say, language, picture, keys }: I
       : [{ ...parts.declaration, children: [] }, scoreOutcome(version), body]),
   );
   return { identifier, title, xml: xml(inVersion(root, version)) };
+}
+
+/** Feedback without the step that it ends with, where the whole solution follows and says it again. */
+function beforeSolution(content: string, { solution }: Item): string {
+  const last = ` ${solution.steps[solution.steps.length - 1] ?? ""}`;
+  return content.endsWith(last) ? content.slice(0, -last.length) : content;
 }
 
 function scoreOutcome(version: QtiVersion): Element {

@@ -169,6 +169,18 @@ describe.each(["3.0", "2.1"] as const)("a QTI %s package", (version) => {
     }
   });
 
+  it("says no step of the solution twice in one piece of feedback", () => {
+    for (const item of items) {
+      const markup = tree(files.get(`items/${item.id}.xml`)!);
+      for (const modal of all(markup, q("modalFeedback"))) {
+        const said = all(modal, "p")
+          .map(({ text }) => text)
+          .join("\n");
+        for (const step of item.solution.steps) expect(said.split(step).length - 1).toBeLessThan(2);
+      }
+    }
+  });
+
   it("carries pictures with their text alternatives", () => {
     const withPicture = items.filter(({ picture }) => picture);
     expect(withPicture.length).toBeGreaterThan(3);
