@@ -1,0 +1,37 @@
+// Fastify with the contract's schemas compiled for check and serialisation, the service's plugins and its logger; the answers
+// are there already.
+import helmet from "@fastify/helmet";
+import rateLimit from "@fastify/rate-limit";
+import underPressure from "@fastify/under-pressure";
+import { operations } from "@sunfathom/answers";
+import { wireSchemas } from "@sunfathom/contract";
+import Fastify from "fastify";
+import { pino } from "pino";
+import { requestsFor } from "./scenes.mjs";
+
+const app = Fastify({
+  loggerInstance: pino({ base: null }, pino.destination({ fd: 2, sync: false })),
+  ajv: { customOptions: { coerceTypes: false, removeAdditional: false, keywords: ["x-unit", "x-decimals"] } },
+});
+await app.register(helmet);
+await app.register(rateLimit, { max: 1e9, timeWindow: 60_000 });
+await app.register(underPressure, { maxEventLoopDelay: 1000 });
+for (const [name, schema] of Object.entries(wireSchemas)) app.addSchema({ ...schema, $id: name });
+for (const operation of operations) {
+  const { bodies, path } = requestsFor(operation.name);
+  const prepared = operation.prepare(JSON.parse(bodies[0]));
+  const answered = prepared.status === "ready" ? prepared.compute() : prepared;
+  if (answered.status !== "ok") throw new Error(`${path} has no answer`);
+  const body = JSON.parse(JSON.stringify(answered.body));
+  const schema = {
+    body: { $ref: `${operation.request}#` },
+    response: { 200: { $ref: `${operation.answer}#` } },
+  };
+  app.post(path, { schema }, (_, reply) => reply.send(body));
+  app.get(path, (request, reply) => {
+    const etag = request.headers["if-none-match"] ?? "";
+    reply.header("etag", etag).header("cache-control", "no-cache").code(304).send();
+  });
+}
+console.log(await app.listen({ host: "127.0.0.1", port: 0, listenTextResolver: () => "listening" }));
+process.on("SIGINT", () => process.exit(0));

@@ -1,0 +1,104 @@
+// Each operation of the service against bare servers; 304s; latency at half saturation; memory.
+import { closeSync, mkdtempSync, openSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { ASKING_CORE, memoryOf, runJson, startServer } from "../process.mjs";
+import { median } from "../statistics.mjs";
+
+const here = fileURLToPath(new URL(".", import.meta.url));
+const SERVER = fileURLToPath(new URL("../../../services/api/dist/server.js", import.meta.url));
+const CONNECTIONS = 16;
+
+/** The whole service as it runs, with its log on and every limit counted but set where one asker does not meet it. */
+export const FULL_STACK = {
+  PORT: "0",
+  RATE_LIMIT_REQUESTS: "1000000000",
+  MAX_EVENT_LOOP_DELAY_MS: "60000",
+  ANSWER_CACHE_BYTES: "0",
+};
+
+/** @typedef {Awaited<ReturnType<typeof startServer>>} Server */
+
+/** @param {Server} server @param {{ operation: string, get?: boolean, seconds: number }} what */
+function load({ address }, what) {
+  const question = JSON.stringify({ address, connections: CONNECTIONS, ...what });
+  return runJson(ASKING_CORE, [process.execPath, join(here, "load.mjs"), question]);
+}
+
+/**
+ * @param {{ operation: string, rounds: number, seconds: number, get?: boolean }[]} plan
+ * @param {{ operation: string, seconds: number }} latency
+ */
+export async function measureService(plan, latency) {
+  const folder = mkdtempSync(join(tmpdir(), "bench-"));
+  const logs = ["full", "fastify"].map((name) => openSync(join(folder, name), "w"));
+  const bare = await startServer([process.execPath, join(here, "bare-http.mjs")]);
+  const fastify = await startServer([process.execPath, join(here, "bare-fastify.mjs")], {}, logs[1]);
+  const full = await startServer([process.execPath, SERVER], FULL_STACK, logs[0]);
+  try {
+    const idle = memoryOf(full.pid);
+    const rows = plan.map((row) => compare(row, { full, bare, fastify }));
+    const busy = memoryOf(full.pid);
+    const saturation =
+      rows.find(({ operation, get }) => operation === latency.operation && !get)?.perSecond.full ?? 0;
+    const rate = Math.max(1, saturation / 2);
+    const question = JSON.stringify({ address: full.address, ...latency, rate });
+    const half = runJson(ASKING_CORE, [process.execPath, join(here, "latency.mjs"), question]);
+    return { rows, half: { ...latency, ...half }, memory: { idle, busy } };
+  } finally {
+    await Promise.all([bare, fastify, full].map((server) => server.stop()));
+    for (const log of logs) closeSync(log);
+    rmSync(folder, { recursive: true });
+  }
+}
+
+/**
+ * @param {{ operation: string, rounds: number, seconds: number, get?: boolean }} row
+ * @param {Record<"full" | "bare" | "fastify", Server>} servers
+ */
+function compare({ operation, rounds, seconds, get = false }, { full, bare, fastify }) {
+  /** @type {Record<string, number[]>} */
+  const found = { full: [], bare: [], fastify: [] };
+  let askerBusy = 0;
+  // What is compiled while the first answers are given is no part of the figures.
+  for (const server of [full, fastify]) load(server, { operation, get, seconds });
+  for (let round = 0; round < rounds; round++) {
+    const order = Object.entries(get ? { full, fastify } : { full, bare, fastify });
+    for (const [name, server] of round % 2 === 0 ? order : order.reverse()) {
+      const result = load(server, { operation, get, seconds });
+      found[name].push(result.perSecond);
+      askerBusy = Math.max(askerBusy, result.askerBusy);
+    }
+  }
+  const against = (/** @type {number[]} */ others) =>
+    others.length === 0 ? undefined : median(found.full.map((value, round) => value / others[round]));
+  const perSecond = Object.fromEntries(
+    Object.entries(found)
+      .filter(([, values]) => values.length > 0)
+      .map(([name, values]) => [name, median(values)]),
+  );
+  return {
+    operation,
+    get,
+    perSecond,
+    toBare: against(found.bare),
+    toFastify: against(found.fastify),
+    askerBusy,
+  };
+}
+
+/** From the start of the process to the first yes of `/health/ready`. @param {number} times */
+export async function startUp(times) {
+  /** @type {number[]} */
+  const ready_ms = [];
+  for (let n = 0; n < times; n++) {
+    const begun = performance.now();
+    const server = await startServer([process.execPath, SERVER], FULL_STACK);
+    while (!(await fetch(`${server.address}/health/ready`)).ok)
+      await new Promise((resolve) => setTimeout(resolve, 2));
+    ready_ms.push(performance.now() - begun);
+    await server.stop();
+  }
+  return { ready_ms };
+}
