@@ -1,3 +1,4 @@
+import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { readConfig } from "./config.js";
 import { defaultLimits } from "./limits.js";
@@ -57,6 +58,23 @@ describe("the configuration", () => {
       grace_ms: 100,
     });
     expect(readConfig({ CORS_ORIGINS: "*" }).exposure.corsOrigins).toBe("*");
+  });
+
+  it("is explained for contributors, each variable by its name", () => {
+    const read = new Set<string>();
+    const watched = new Proxy<Record<string, string>>(
+      {},
+      {
+        get: (_, name) => {
+          read.add(String(name));
+          return undefined;
+        },
+      },
+    );
+    readConfig(watched);
+    const page = readFileSync(new URL("../../../DEVELOPERS.md", import.meta.url), "utf8");
+    expect(read.size).toBeGreaterThan(12);
+    expect([...read].filter((name) => !page.includes(`\`${name}\``))).toEqual([]);
   });
 
   it.each([
