@@ -33,11 +33,7 @@ export function attenuate(scenes, from, to, out, count = DEPTHS) {
     depths.step_m = scenes[at + 2] / count;
     depths.first_m = depths.step_m;
     losses.setLight(below, OBSERVERS);
-    losses.over(
-      kd,
-      depths,
-      out.subarray((n - from) * count * SEEN_COUNT, (n - from + 1) * count * SEEN_COUNT),
-    );
+    losses.over(kd, depths, out, (n - from) * count * SEEN_COUNT);
   }
 }
 

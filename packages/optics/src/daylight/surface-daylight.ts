@@ -32,6 +32,7 @@ export function surfaceDaylight(
 
 /** Takes a clear sky's daylight to what is left of it under cloud, in place. */
 export function underCloud(clear: SurfaceDaylight, cloud_oktas: number): SurfaceDaylight {
+  if (cloud_oktas === 0) return clear;
   const { direct, diffuse } = clear;
   const open = 1 - cloud_oktas / 8;
   const left = cloudTransmittance(cloud_oktas);

@@ -5,11 +5,15 @@ export const SEEN_COUNT = 5;
 /** Numbers kept side by side for each wavelength: what is left of it, and what each observer would see of all of it. */
 const WIDTH = 8;
 const FIRST_OBSERVER = 1;
+const PHOTOPIC = FIRST_OBSERVER + 3;
 
 /** How strongly five observers see each wavelength. */
 export class Observers {
   /** Side by side as in `LightSeen`; the first and the last wavelength count half (trapezoid rule). */
   readonly weights = new Float64Array(GRID_SIZE * WIDTH);
+  /** Wavelengths outside these, by index, only the eye sees: `from` up to and without `to`. */
+  readonly from: number;
+  readonly to: number;
 
   constructor(red: Spectrum, green: Spectrum, blue: Spectrum, photopic: Spectrum, quanta: Spectrum) {
     [red, green, blue, photopic, quanta].forEach((sensitivity, observer) => {
@@ -18,6 +22,12 @@ export class Observers {
         this.weights[i * WIDTH + FIRST_OBSERVER + observer] = end ? value / 2 : value;
       });
     });
+    const others = [red, green, blue, quanta];
+    const seen = Array.from({ length: GRID_SIZE }, (_, i) =>
+      others.some((sensitivity) => sensitivity[i] !== 0),
+    );
+    this.from = Math.max(0, seen.indexOf(true));
+    this.to = seen.lastIndexOf(true) + 1;
   }
 }
 
@@ -27,11 +37,15 @@ export class Observers {
  */
 export class LightSeen {
   readonly #terms = new Float64Array(GRID_SIZE * WIDTH);
+  #from = 0;
+  #to = GRID_SIZE;
 
   /** Takes the light just below the surface, and writes the sums seen there, up to one factor, which no loss depends on. */
   set(light: Spectrum, observers: Observers, sums: Float64Array): void {
     const terms = this.#terms;
     const weights = observers.weights;
+    this.#from = observers.from;
+    this.#to = observers.to;
     let red = 0;
     let green = 0;
     let blue = 0;
@@ -74,7 +88,7 @@ export class LightSeen {
     let blue2 = 0;
     let photopic2 = 0;
     let quanta2 = 0;
-    for (let i = 0, k = 0; i < GRID_SIZE; i++, k += WIDTH) {
+    for (let i = this.#from, k = i * WIDTH; i < this.#to; i++, k += WIDTH) {
       const first = terms[k] * toFirst[i];
       const second = first * toSecond[i];
       terms[k] = second;
@@ -104,5 +118,29 @@ export class LightSeen {
     sums[at + 7] = blue2;
     sums[at + 8] = photopic2;
     sums[at + 9] = quanta2;
+    this.#addWhatOnlyTheEyeSees(0, this.#from, toFirst, toSecond, sums, at);
+    this.#addWhatOnlyTheEyeSees(this.#to, GRID_SIZE, toFirst, toSecond, sums, at);
+  }
+
+  #addWhatOnlyTheEyeSees(
+    from: number,
+    to: number,
+    toFirst: Spectrum,
+    toSecond: Spectrum,
+    sums: Float64Array,
+    at: number,
+  ): void {
+    const terms = this.#terms;
+    let photopic1 = 0;
+    let photopic2 = 0;
+    for (let i = from, k = i * WIDTH; i < to; i++, k += WIDTH) {
+      const first = terms[k] * toFirst[i];
+      const second = first * toSecond[i];
+      terms[k] = second;
+      photopic1 += terms[k + PHOTOPIC] * first;
+      photopic2 += terms[k + PHOTOPIC] * second;
+    }
+    sums[at + PHOTOPIC - FIRST_OBSERVER] += photopic1;
+    sums[at + PHOTOPIC - FIRST_OBSERVER + SEEN_COUNT] += photopic2;
   }
 }

@@ -39,15 +39,15 @@ export class DepthLosses {
     for (let c = 0; c < SEEN_COUNT; c++) this.#surface[c] = log2(this.#surface[c]);
   }
 
-  /** @param out written depth by depth, at each red, green, blue, photopic and quanta. */
-  over(kd_per_m: Spectrum, depths: EqualDepths, out: Float64Array): void {
+  /** @param out written from `at` on, depth by depth, at each red, green, blue, photopic and quanta. */
+  over(kd_per_m: Spectrum, depths: EqualDepths, out: Float64Array, at = 0): void {
     const plan = depthPlan(depths.count);
     this.#integrate(plan, kd_per_m, depths);
     if (!this.#holds(plan)) {
       const every = everyDepth(depths.count);
       this.#integrate(every, kd_per_m, depths);
-      this.#spread(every, out);
-    } else this.#spread(plan, out);
+      this.#spread(every, out, at);
+    } else this.#spread(plan, out, at);
   }
 
   #integrate({ integrated }: DepthPlan, kd_per_m: Spectrum, { first_m, step_m }: EqualDepths): void {
@@ -103,10 +103,17 @@ export class DepthLosses {
     return true;
   }
 
-  #spread({ integrated, others, weights }: DepthPlan, out: Float64Array): void {
-    copyRows(this.#integrated, integrated, out);
+  #spread({ integrated, others, weights }: DepthPlan, out: Float64Array, at: number): void {
+    copyRows(this.#integrated, integrated, out, at);
     for (let m = 0; m < others.length; m++) {
-      mix(this.#integrated, integrated.length, weights, m * integrated.length, out, others[m] * SEEN_COUNT);
+      mix(
+        this.#integrated,
+        integrated.length,
+        weights,
+        m * integrated.length,
+        out,
+        at + others[m] * SEEN_COUNT,
+      );
     }
   }
 }
@@ -125,9 +132,9 @@ function toLosses(sums: Float64Array, rows: number, surface: Float64Array): void
   }
 }
 
-function copyRows(from: Float64Array, to: readonly number[], out: Float64Array): void {
+function copyRows(from: Float64Array, to: readonly number[], out: Float64Array, at: number): void {
   for (let k = 0; k < to.length; k++) {
-    for (let c = 0; c < SEEN_COUNT; c++) out[to[k] * SEEN_COUNT + c] = from[k * SEEN_COUNT + c];
+    for (let c = 0; c < SEEN_COUNT; c++) out[at + to[k] * SEEN_COUNT + c] = from[k * SEEN_COUNT + c];
   }
 }
 
