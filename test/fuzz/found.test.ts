@@ -1,7 +1,7 @@
 // Scenes that the long fuzz has found, once answered otherwise than described: strange, but right.
 import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, expect, it } from "vitest";
-import { ask, startApp } from "./ask.js";
+import { ask, type Problem, startApp } from "./ask.js";
 import { calculations } from "./description.js";
 import { timeout_ms } from "./runs.js";
 
@@ -70,6 +70,31 @@ it.each([
     "colour-recovery",
     { subject_facing: "sun", recording_curve: "linear", water_type: "IB", depth_m: 10, lamps: [lamp] },
   ],
+  [
+    "colours that can hardly be told apart, with a wide spread",
+    "filter-choice",
+    {
+      kd_samples: [
+        { wavelength_nm: 384, kd_per_m: 0.005 },
+        { wavelength_nm: 503, kd_per_m: 9.75 },
+        { wavelength_nm: 575, kd_per_m: 0.005 },
+      ],
+      depth_m: 10,
+      lamps: [{ ...lamp, distance_m: 0.05 }],
+    },
+  ],
+  [
+    "a filter that lets no red pass",
+    "colour-recovery",
+    {
+      water_type: "IB",
+      depth_m: 10,
+      filter_transmittance: [
+        { wavelength_nm: 500, transmittance: 0.9 },
+        { wavelength_nm: 590, transmittance: 0 },
+      ],
+    },
+  ],
 ])(
   "%s is answered as described",
   async (_, name, scene) => {
@@ -77,6 +102,23 @@ it.each([
     if (operation === undefined) throw new Error(`There is no ${name}.`);
     const { status } = await ask(app, operation.post, { body: JSON.stringify(scene) });
     expect(status).toBe(200);
+  },
+  timeout_ms,
+);
+
+it.each(calculations.filter(({ post }) => post.bodyName === "Scene").map(({ post }) => post))(
+  "$path refuses a filter that lets nothing pass that a camera sees, or answers without it",
+  async (post) => {
+    const filter_transmittance = [
+      { wavelength_nm: 380, transmittance: 0.11 },
+      { wavelength_nm: 381, transmittance: 0 },
+    ];
+    const { status, body } = await ask(app, post, {
+      body: JSON.stringify({ water_type: "IB", depth_m: 10, filter_transmittance }),
+    });
+    expect([200, 422]).toContain(status);
+    if (status === 422)
+      expect((body as Problem).errors?.map(({ pointer }) => pointer)).toEqual(["/filter_transmittance"]);
   },
   timeout_ms,
 );

@@ -52,6 +52,9 @@ const asRecording = (recording: RecordingKind, record: GreyRecord, redLight: Est
   };
 };
 
+/** Signal over noise that stands for none at all, where a filter lets no red pass: a spread of nothing has no logarithm. */
+const LEAST_RED_LIGHT = 1e-6;
+
 type RedDepths = Partial<
   Pick<
     ColourRecoveryAnswer,
@@ -88,7 +91,9 @@ export function colourRecovery(scene: Scene): ColourRecoveryAnswer {
   const causes = [...causesOf(conditions), ...FILTER_CAUSES];
   const propagated = propagate((nuisance) => {
     const red = depths.flatMap((depth_m) =>
-      recordsAt(conditions, nuisance, depth_m).map(({ redLight }) => Math.log2(redLight)),
+      recordsAt(conditions, nuisance, depth_m).map(({ redLight }) =>
+        Math.log2(Math.max(LEAST_RED_LIGHT, redLight)),
+      ),
     );
     return inDaylight ? [...red, ...redDepths(conditions, nuisance)] : red;
   }, causes);

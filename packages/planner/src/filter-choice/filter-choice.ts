@@ -8,12 +8,13 @@ import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
 import { cautionsFor } from "../messages/cautions-for.js";
 import { sunReasons } from "../messages/sun-reasons.js";
+import type { Estimate } from "../result/common.js";
 import type { FilterAtDepth, FilterChoiceAnswer, FilterChoiceFigures } from "../result/filter-choice.js";
 import type { Scene } from "../scene/scene.js";
 import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
 import { normalCdf } from "../uncertainty/normal.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
-import { propagate, shareOfCauses, sigmaOf } from "../uncertainty/propagate.js";
+import { mapRising, propagate, shareOfCauses, sigmaOf } from "../uncertainty/propagate.js";
 import { type Candidate, candidateFilter, candidatesFor, finerThan, NO_FILTER } from "./candidates.js";
 import { cheapest, costOf, type Decision, decide } from "./decide.js";
 import type { Merit } from "./merit.js";
@@ -92,12 +93,12 @@ export function filterChoice(scene: Scene): FilterChoiceAnswer {
     ...described(advised),
     ...neutralDensity(of(advised).merits[0]),
     verdict: probability_better >= NEAR_TIE_FROM ? "near_tie" : "clear",
-    colour_error_delta_e00: advisedError,
-    colour_error_without_delta_e00: withoutError,
+    colour_error_delta_e00: atLeastZero(advisedError),
+    colour_error_without_delta_e00: atLeastZero(withoutError),
     runner_up: {
       filter_kind: runnerUp.kind,
       ...described(runnerUp),
-      colour_error_delta_e00: runnerUpError,
+      colour_error_delta_e00: atLeastZero(runnerUpError),
       loses_by_delta_e00: losesBy,
       probability_better,
     },
@@ -147,6 +148,9 @@ function atDepth(depth_m: number, d: number, judged: readonly Judged[], advised:
     without_balance_in_reach: without.balance.in_reach,
   };
 }
+
+/** A difference of colours is none below zero, however wide its spread. */
+const atLeastZero = (e: Estimate): Estimate => mapRising(e, (x) => Math.max(0, x));
 
 /** Neutral density to add where the shallow end is too bright for the camera's limits. */
 const neutralDensity = ({ neutral_stops }: Merit): { neutral_density?: number } =>
