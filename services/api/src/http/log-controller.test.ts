@@ -15,6 +15,7 @@ async function logOf(requests: (server: Awaited<ReturnType<typeof createApp>>) =
     },
   });
   const app = await createApp(pino({ level: "trace", base: null }, stream), unhurried);
+  app.get("/test/takes-a-while", () => new Promise((done) => setTimeout(done, 120, {})));
   app.get("/test/breaks", () => {
     throw new Error("broken inside");
   });
@@ -32,8 +33,21 @@ describe("the log", () => {
       request(app.server).get("/v1/models").set("X-Request-Id", "one").expect(200),
     );
     expect(others).toEqual([]);
-    expect(line).toMatchObject({ request_id: "one", method: "GET", route: "/v1/models", status: 200 });
-    expect(line.ms).toBeGreaterThanOrEqual(0);
+    expect(line).toMatchObject({ level: 30, msg: "request", request_id: "one", method: "GET" });
+    expect(line).toMatchObject({ route: "/v1/models", status: 200 });
+  });
+
+  it("tells the time in milliseconds, to a tenth", async () => {
+    const started = performance.now();
+    const [line] = await logOf((app) => request(app.server).get("/test/takes-a-while").expect(200));
+    expect(line.ms).toBeGreaterThan(110);
+    expect(line.ms).toBeLessThan(performance.now() - started);
+    expect(line.ms * 10).toBeCloseTo(Math.round(line.ms * 10), 6);
+  });
+
+  it("has no path of what leads nowhere", async () => {
+    const [line] = await logOf((app) => request(app.server).get("/made/up").expect(404));
+    expect(line).toMatchObject({ route: "none", status: 404 });
   });
 
   it("has nothing of what callers send", async () => {
