@@ -269,6 +269,12 @@ describe("what to take", () => {
     for (const { id } of take) expect([undefined, "r45"]).toContain(id);
   });
 
+  it("leaves a lamp on the shelf where the scene has none lit", () => {
+    const kit: KitItem[] = [{ id: "video", item: "lamp" }];
+    expect(diveAdvice({ ...OUTER_REEF_MORNING, kit }).take.map(({ id }) => id)).toEqual([undefined]);
+    expect(diveAdvice({ ...NIGHT_WRECK, kit }).take.map(({ id }) => id)).toContain("video");
+  });
+
   it("of an empty kit is a card: nothing is mounted, and the reason says how to learn what would serve", () => {
     const { take, filter_kind, reasons } = diveAdvice({ ...OUTER_REEF_MORNING, kit: [] });
     expect(filter_kind).toBe("none");

@@ -38,7 +38,7 @@ export function takeFrom({
     const { lamp_filter_kind: kind = "", lamp_filter_density: density = 0 } = way;
     take.push(TAKE_EN.lamp_filters_lacking({ kind, density }));
   }
-  if (lampPlan !== "lamps_off") {
+  if (lampPlan !== "lamps_off" && lampPlan !== "none") {
     for (const { id } of kit.filter(({ item }) => item === "lamp")) {
       take.push({ id, ...TAKE_EN.lamp() });
     }
