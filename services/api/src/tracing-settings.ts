@@ -22,7 +22,7 @@ const samplers = [
   "parentbased_always_off",
   "parentbased_traceidratio",
 ] as const;
-export type Sampler = (typeof samplers)[number];
+type Sampler = (typeof samplers)[number];
 
 type Environment = Readonly<Record<string, string | undefined>>;
 
@@ -93,7 +93,7 @@ function decoded(text: string): string | undefined {
 function ratioOf(env: Environment): number {
   const value = env["OTEL_TRACES_SAMPLER_ARG"] ?? "1";
   const ratio = Number(value);
-  if (!/^\d*\.?\d+$/.test(value) || ratio > 1)
+  if (!/^(?:\d+(?:\.\d+)?|\.\d+)$/.test(value) || ratio > 1)
     throw new Error(`OTEL_TRACES_SAMPLER_ARG is ${JSON.stringify(value)}, but must be a number from 0 to 1.`);
   return ratio;
 }

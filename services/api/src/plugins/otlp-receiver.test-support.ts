@@ -24,7 +24,7 @@ interface RawSpan {
   status: { code?: number };
 }
 
-export interface Span extends Omit<RawSpan, "attributes"> {
+interface Span extends Omit<RawSpan, "attributes"> {
   attributes: Record<string, string | number | undefined>;
   resource: Record<string, string | number | undefined>;
 }
