@@ -23,7 +23,7 @@ const WINDOW_mm = 5;
 const SPREAD_ASSUMED = 0.2;
 const SPREAD_GIVEN = 0.1;
 
-export type PupilBasis = "thread" | "sensor" | "window";
+type PupilBasis = "thread" | "sensor" | "window";
 
 export interface PupilDistance {
   distance_mm: Estimate;
