@@ -164,8 +164,10 @@ const digits = new Uint8Array(tableDigits * tableSize);
 const significant = new Uint8Array(tableSize);
 for (let n = 0; n < tableSize; n += 1) {
   const text = String(n).padStart(tableDigits, "0");
-  for (let i = 0; i < tableDigits; i += 1) digits[tableDigits * n + i] = text.charCodeAt(i);
-  significant[n] = text.replace(/0+$/, "").length;
+  for (let i = 0; i < tableDigits; i += 1) {
+    digits[tableDigits * n + i] = text.charCodeAt(i);
+    if (text[i] !== "0") significant[n] = i + 1;
+  }
 }
 
 /** A point and the digits of units / power behind it, without the zeros at their end. @returns the place after them */
