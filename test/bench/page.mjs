@@ -70,6 +70,8 @@ function sections(all) {
           "bare node:http, 1/s",
           "over Fastify",
           "over node:http",
+          "both by processor time",
+          "µs of it a request",
         ],
         service.rows.map((/** @type {any} */ r) => [
           r.get ? `${r.operation}, 304` : r.operation,
@@ -78,6 +80,8 @@ function sections(all) {
           whole(r.perSecond.bare),
           ratio(r.toFastify),
           ratio(r.toBare),
+          `${ratio(r.toFastifyByTime)} ${ratio(r.toBareByTime)}`.trim(),
+          whole(r.processor_us),
         ]),
       ),
       "",

@@ -59,6 +59,16 @@ export async function startServer(command, env = {}, log = "ignore") {
   return { address: String(address), pid: child.pid ?? 0, stop, started_ms };
 }
 
+/** Of the kernel's clock for processor time, a second: fixed on Linux for what it tells programs. */
+const TICKS = 100;
+
+/** Processor time that a process has used, s. @param {number} pid */
+export function processorTimeOf(pid) {
+  const stat = readFileSync(`/proc/${pid}/stat`, "utf8");
+  const fields = stat.slice(stat.lastIndexOf(")") + 2).split(" ");
+  return (Number(fields[11]) + Number(fields[12])) / TICKS;
+}
+
 /** What a process takes now, and has taken at most, MB; from the kernel. @param {number} pid */
 export function memoryOf(pid) {
   const status = readFileSync(`/proc/${pid}/status`, "utf8");

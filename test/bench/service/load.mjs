@@ -35,6 +35,7 @@ if (other > 0 || result.errors > 0)
   throw new Error(`${other} answers of another kind, ${result.errors} errors`);
 console.log(
   JSON.stringify({
+    requests: result.requests.total,
     perSecond: result.requests.total / result.duration,
     median_ms: result.latency.p50,
     p99_ms: result.latency.p99,

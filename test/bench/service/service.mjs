@@ -3,7 +3,7 @@ import { closeSync, mkdtempSync, openSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { ASKING_CORE, memoryOf, runJson, startServer } from "../process.mjs";
+import { ASKING_CORE, memoryOf, processorTimeOf, runJson, startServer } from "../process.mjs";
 import { median } from "../statistics.mjs";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
@@ -60,19 +60,25 @@ export async function measureService(plan, latency) {
 function compare({ operation, rounds, seconds, get = false }, { full, bare, fastify }) {
   /** @type {Record<string, number[]>} */
   const found = { full: [], bare: [], fastify: [] };
+  /** @type {Record<string, number[]>} */
+  const processor_us = { full: [], bare: [], fastify: [] };
   let askerBusy = 0;
   // What is compiled while the first answers are given is no part of the figures.
   for (const server of [full, fastify]) load(server, { operation, get, seconds });
   for (let round = 0; round < rounds; round++) {
     const order = Object.entries(get ? { full, fastify } : { full, bare, fastify });
     for (const [name, server] of round % 2 === 0 ? order : order.reverse()) {
+      const before = processorTimeOf(server.pid);
       const result = load(server, { operation, get, seconds });
+      processor_us[name].push((1e6 * (processorTimeOf(server.pid) - before)) / result.requests);
       found[name].push(result.perSecond);
       askerBusy = Math.max(askerBusy, result.askerBusy);
     }
   }
   const against = (/** @type {number[]} */ others) =>
     others.length === 0 ? undefined : median(found.full.map((value, round) => value / others[round]));
+  const lessTimeThan = (/** @type {number[]} */ others) =>
+    others.length === 0 ? undefined : median(processor_us.full.map((value, round) => others[round] / value));
   const perSecond = Object.fromEntries(
     Object.entries(found)
       .filter(([, values]) => values.length > 0)
@@ -84,6 +90,10 @@ function compare({ operation, rounds, seconds, get = false }, { full, bare, fast
     perSecond,
     toBare: against(found.bare),
     toFastify: against(found.fastify),
+    /** The same by the processor time of a request, which others on the machine disturb less. */
+    toBareByTime: lessTimeThan(processor_us.bare),
+    toFastifyByTime: lessTimeThan(processor_us.fastify),
+    processor_us: median(processor_us.full),
     askerBusy,
   };
 }
