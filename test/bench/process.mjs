@@ -61,12 +61,22 @@ export async function startServer(command, env = {}, log = "ignore") {
 
 /** Of the kernel's clock for processor time, a second: fixed on Linux for what it tells programs. */
 const TICKS = 100;
+/** An idle server still looks after its timers: so much processor time in a second. */
+const IDLE_S = 0.03;
 
 /** Processor time that a process has used, s. @param {number} pid */
 export function processorTimeOf(pid) {
   const stat = readFileSync(`/proc/${pid}/stat`, "utf8");
   const fields = stat.slice(stat.lastIndexOf(")") + 2).split(" ");
   return (Number(fields[11]) + Number(fields[12])) / TICKS;
+}
+
+/** Waits until a process that nobody asks has nothing left to do: what is prepared after the start is no part of a request. */
+export async function settled(/** @type {number} */ pid) {
+  for (let before = -1, now = processorTimeOf(pid); now - before > IDLE_S; now = processorTimeOf(pid)) {
+    before = now;
+    await new Promise((resolve) => setTimeout(resolve, 1000));
+  }
 }
 
 /** What a process takes now, and has taken at most, MB; from the kernel. @param {number} pid */

@@ -8,7 +8,8 @@ const { sceneCounts, depthCounts, scenesPerDepthCount } = JSON.parse(process.arg
 const BATCH = 100;
 /** Small counts are run more often, so that each row rests on as much work. */
 const REPEATS = 5;
-const scenes = scenesOf(Math.max(...sceneCounts, scenesPerDepthCount));
+const WARM_UP = 2000;
+const scenes = scenesOf(Math.max(...sceneCounts, scenesPerDepthCount, WARM_UP));
 const out = new Float64Array(BATCH * Math.max(DEPTHS, ...depthCounts) * SEEN_COUNT);
 
 /** @param {number} count @param {number} depths */
@@ -23,7 +24,7 @@ function secondsFor(count, depths) {
   return median(times);
 }
 
-secondsFor(2000, DEPTHS);
+secondsFor(WARM_UP, DEPTHS);
 for (const depths of depthCounts) secondsFor(200, depths);
 const byScenes = sceneCounts.map((/** @type {number} */ count) => {
   const seconds = secondsFor(count, DEPTHS);

@@ -3,7 +3,7 @@ import { closeSync, mkdtempSync, openSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { ASKING_CORE, memoryOf, processorTimeOf, runJson, startServer } from "../process.mjs";
+import { ASKING_CORE, memoryOf, processorTimeOf, runJson, settled, startServer } from "../process.mjs";
 import { median } from "../statistics.mjs";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
@@ -37,6 +37,7 @@ export async function measureService(plan, latency) {
   const fastify = await startServer([process.execPath, join(here, "bare-fastify.mjs")], {}, logs[1]);
   const full = await startServer([process.execPath, SERVER], FULL_STACK, logs[0]);
   try {
+    await settled(full.pid);
     const idle = memoryOf(full.pid);
     const rows = plan.map((row) => compare(row, { full, bare, fastify }));
     const busy = memoryOf(full.pid);
