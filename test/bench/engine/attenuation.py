@@ -11,7 +11,7 @@ import numpy as np
 
 DEPTHS = 30
 WIND_M_S = 5.0
-# Scenes at a time: the best of 8 to 512 on the machine of the page.
+# Scenes at a time: a piece of so many stays in the processor's cache.
 PIECE = 16
 
 folder, count = sys.argv[1], int(sys.argv[2])
