@@ -10,7 +10,7 @@ import { ask, pause, type Service, start } from "./service.js";
 const minutes = Number(process.env["SOAK_MINUTES"] ?? 0.1);
 const readings = 120;
 /** Until code is compiled and caches, which are bounded, have filled: that is no leak. */
-const warmUp_ms = 6000;
+const warmUp_ms = 10_000;
 
 let service: Service | undefined;
 afterEach(() => service?.process.kill("SIGKILL"));
