@@ -14,7 +14,7 @@ const key = "a-key-of-these-tests-alone";
 export async function startApp(): Promise<FastifyInstance> {
   const limits = { ...defaultLimits, requestsPerWindow: 1e9, maxEventLoopDelay_ms: 0 };
   const quiz = { ...defaultQuizSettings, instructorKey: key };
-  const app = await createApp(undefined, limits, undefined, undefined, quiz);
+  const app = await createApp({ limits, quiz });
   await app.ready();
   for (const source of operations) {
     for (const { operationId, requestBody } of Object.values(source.responses["200"]?.links ?? {})) {

@@ -22,7 +22,7 @@ const limits = {
 let app: FastifyInstance;
 let port: number;
 beforeAll(async () => {
-  app = await createApp(undefined, limits);
+  app = await createApp({ limits });
   // More than kernels buffer for a connection, so that whoever does not read it holds it up.
   const long = Buffer.alloc(6 * 1024 * 1024, "a");
   app.get("/test/long", (_, reply) => reply.header("content-type", "text/plain").send(long));
@@ -112,7 +112,7 @@ describe(`${count} clients at a time`, () => {
 
 describe("connections", () => {
   it("may be as many as the limit, and no more", async () => {
-    const small = await createApp(undefined, { ...limits, connections: 3 });
+    const small = await createApp({ limits: { ...limits, connections: 3 } });
     await small.listen({ host: "127.0.0.1", port: 0 });
     const held = await Promise.all(
       Array.from(

@@ -26,7 +26,7 @@ beforeAll(async () => {
     requestTimeout_ms: 500,
     timeoutCheck_ms: 50,
   };
-  app = await createApp(pino({ base: null }, log), limits);
+  app = await createApp({ logger: pino({ base: null }, log), limits });
   await app.listen({ host: "127.0.0.1", port: 0 });
   port = portOf(app);
 });

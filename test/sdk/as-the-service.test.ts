@@ -18,7 +18,7 @@ let caching: Sunfathom;
 const offline = new OfflineSunfathom();
 
 beforeAll(async () => {
-  app = await createApp(undefined, unhurried);
+  app = await createApp({ limits: unhurried });
   baseUrl = await app.listen({ host: "127.0.0.1", port: 0 });
   online = new Sunfathom({ baseUrl });
   caching = new Sunfathom({ baseUrl, cache: memoryCache() });

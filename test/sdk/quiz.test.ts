@@ -19,7 +19,7 @@ let app: Awaited<ReturnType<typeof createApp>>;
 let baseUrl: string;
 beforeAll(async () => {
   const quiz = { ...defaultQuizSettings, instructorKey };
-  app = await createApp(undefined, limits, undefined, undefined, quiz);
+  app = await createApp({ limits, quiz });
   baseUrl = await app.listen({ host: "127.0.0.1", port: 0 });
 });
 afterAll(() => app.close());
@@ -98,7 +98,7 @@ describe("a class, through the client", () => {
     await expect(client.quiz.drawItems(wrong)).rejects.toBeInstanceOf(InvalidRequestError);
     const refused = client.quiz.markAnswers({ token: "sq1", responses: [] });
     await expect(refused).rejects.toBeInstanceOf(TokenRefusedError);
-    const without = await createApp(undefined, limits);
+    const without = await createApp({ limits });
     const elsewhere = new Sunfathom({ baseUrl: await without.listen({ host: "127.0.0.1", port: 0 }) });
     const asked = { level: "expert", count: 1, title: "Colour", with_keys: true } as const;
     await expect(elsewhere.quiz.packItems(asked)).rejects.toBeInstanceOf(KeysNotOfferedError);

@@ -27,7 +27,7 @@ const tarball = execFileSync(process.execPath, [pack], { encoding: "utf8" }).tri
 const folder = mkdtempSync(join(tmpdir(), "consumers-"));
 // Pages of every origin may ask, as the one in the browser does.
 const exposure = { corsOrigins: "*", trustedProxies: [], metrics: false };
-const app = await createApp(undefined, undefined, exposure);
+const app = await createApp({ exposure });
 const baseUrl = await app.listen({ host: "127.0.0.1", port: 0 });
 
 let passed = 0;

@@ -33,18 +33,28 @@ import type { TracingSettings } from "./tracing-settings.js";
 export { defaultLimits } from "./limits.js";
 export { defaultQuizSettings } from "./quiz-settings.js";
 
-/**
- * The application, without a port.
- * @param logger none when left out
- * @param tracing no traces when left out, and nothing of them is loaded
- */
-export async function createApp(
-  logger?: FastifyBaseLogger,
-  limits: Limits = defaultLimits,
-  exposure: Exposure = defaultExposure,
-  tracing?: TracingSettings,
-  quiz: QuizSettings = defaultQuizSettings,
-): Promise<FastifyInstance> {
+/** What an application is made of. Each may be left out. */
+export interface AppOptions {
+  /** where one line for each request goes; no log when left out */
+  logger?: FastifyBaseLogger;
+  /** sizes, times and counts beyond which a request is refused */
+  limits?: Limits;
+  /** which origins, proxies and scrapers it opens to */
+  exposure?: Exposure;
+  /** where traces go; when left out there are none, and nothing of them is loaded */
+  tracing?: TracingSettings | undefined;
+  /** the keys of papers and of instructors, and how long papers are marked */
+  quiz?: QuizSettings;
+}
+
+/** The application, without a port. */
+export async function createApp({
+  logger,
+  limits = defaultLimits,
+  exposure = defaultExposure,
+  tracing,
+  quiz = defaultQuizSettings,
+}: AppOptions = {}): Promise<FastifyInstance> {
   const app = Fastify({
     ...(logger === undefined ? {} : { loggerInstance: logger }),
     logController: new OneLineLog(),

@@ -10,7 +10,13 @@ try {
   outliveReaders();
   const config = readConfig(process.env);
   const logger = pino({ level: config.logLevel, base: null }, new PatientLog(2));
-  const app = await createApp(logger, config.limits, config.exposure, config.tracing, config.quiz);
+  const app = await createApp({
+    logger,
+    limits: config.limits,
+    exposure: config.exposure,
+    tracing: config.tracing,
+    quiz: config.quiz,
+  });
   let stopping = false;
   const stop = (signal: NodeJS.Signals) => {
     // Whoever asks twice means now.

@@ -14,7 +14,7 @@ async function logOf(requests: (server: Awaited<ReturnType<typeof createApp>>) =
       done();
     },
   });
-  const app = await createApp(pino({ level: "trace", base: null }, stream), unhurried);
+  const app = await createApp({ logger: pino({ level: "trace", base: null }, stream), limits: unhurried });
   app.get("/test/takes-a-while", () => new Promise((done) => setTimeout(done, 120, {})));
   app.get("/test/breaks", () => {
     throw new Error("broken inside");

@@ -6,7 +6,7 @@ import { unhurried } from "../unhurried.test-support.js";
 
 let app: FastifyInstance;
 beforeAll(async () => {
-  app = await createApp(undefined, unhurried);
+  app = await createApp({ limits: unhurried });
   await app.ready();
 });
 afterAll(() => app.close());

@@ -11,7 +11,7 @@ import { unhurried } from "../unhurried.test-support.js";
 let app: FastifyInstance;
 let strict: FastifyInstance;
 beforeAll(async () => {
-  strict = await createApp(undefined, { ...unhurried, requestsPerWindow: 1 });
+  strict = await createApp({ limits: { ...unhurried, requestsPerWindow: 1 } });
   await strict.ready();
   const impatient = {
     ...unhurried,
@@ -20,7 +20,7 @@ beforeAll(async () => {
     timeoutCheck_ms: 50,
     handlerTimeout_ms: 600,
   };
-  app = await createApp(undefined, impatient, undefined, undefined, quizSettings);
+  app = await createApp({ limits: impatient, quiz: quizSettings });
   app.get("/test/breaks", () => {
     throw new Error("the secret of the inside");
   });
@@ -84,7 +84,7 @@ const causes: Record<(typeof problemCodes)[number], () => Promise<Response>> = {
   invalid_request: () => via(postQuiz(app, "items", { ...paper, level: "captain" })),
   unauthorized: () => via(postQuiz(app, "packages", keyed)),
   keys_not_offered: async () => {
-    const without = await createApp(undefined, unhurried);
+    const without = await createApp({ limits: unhurried });
     await without.ready();
     return via(postQuiz(without, "packages", keyed)).finally(() => without.close());
   },

@@ -13,7 +13,7 @@ const committed = readFileSync(new URL("../../../../openapi/openapi.json", impor
 
 let app: FastifyInstance;
 beforeAll(async () => {
-  app = await createApp(undefined, unhurried, undefined, undefined, quizSettings);
+  app = await createApp({ limits: unhurried, quiz: quizSettings });
   await app.ready();
 });
 afterAll(() => app.close());

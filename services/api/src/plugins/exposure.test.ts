@@ -9,7 +9,7 @@ let app: FastifyInstance;
 afterEach(() => app.close());
 
 async function start(exposure: Partial<Exposure> = {}): Promise<void> {
-  app = await createApp(undefined, unhurried, { ...defaultExposure, ...exposure });
+  app = await createApp({ limits: unhurried, exposure: { ...defaultExposure, ...exposure } });
   await app.ready();
 }
 
@@ -80,7 +80,7 @@ describe("pages of other origins", () => {
     ["a refusal for the rate", "/v1/models", {}, 429],
   ] as const)("read tag, request id and limits of %s", async (_what, path, headers, status) => {
     const limits = status === 429 ? { ...unhurried, requestsPerWindow: 1 } : unhurried;
-    app = await createApp(undefined, limits, { ...defaultExposure, corsOrigins: "*" });
+    app = await createApp({ limits, exposure: { ...defaultExposure, corsOrigins: "*" } });
     await app.ready();
     const asked = () => request(app.server).get(path).set("Origin", "https://shop.example").set(headers);
     if (status === 429) await asked();

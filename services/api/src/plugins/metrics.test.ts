@@ -27,7 +27,7 @@ async function scrape(): Promise<{ type: string; lines: string[] }> {
 describe("/metrics", () => {
   // OpenMetrics 1.0, "Overall Structure" and "Protocol Negotiation": the media type, and EOF as the last line.
   it("is OpenMetrics, and counts requests by route and status", async () => {
-    app = await createApp(undefined, unhurried);
+    app = await createApp({ limits: unhurried });
     await app.ready();
     await request(app.server).get("/v1/models").expect(200);
     await request(app.server).get("/v1/models").expect(200);
@@ -45,7 +45,7 @@ describe("/metrics", () => {
   });
 
   it("keeps the grammar, with every histogram's buckets adding up", async () => {
-    app = await createApp(undefined, unhurried);
+    app = await createApp({ limits: unhurried });
     await app.ready();
     for (const path of ["/v1/models", "/v1/made-up", "/health/live"]) await request(app.server).get(path);
     await scrape();
@@ -84,7 +84,7 @@ describe("/metrics", () => {
   });
 
   it("is not there where it is switched off", async () => {
-    app = await createApp(undefined, unhurried, { ...defaultExposure, metrics: false });
+    app = await createApp({ limits: unhurried, exposure: { ...defaultExposure, metrics: false } });
     await app.ready();
     await request(app.server).get("/metrics").expect(404);
   });

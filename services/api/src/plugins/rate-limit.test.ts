@@ -9,7 +9,10 @@ let app: FastifyInstance;
 afterEach(() => app.close());
 
 async function start(limits: object, exposure: object = {}): Promise<void> {
-  app = await createApp(undefined, { ...unhurried, ...limits }, { ...defaultExposure, ...exposure });
+  app = await createApp({
+    limits: { ...unhurried, ...limits },
+    exposure: { ...defaultExposure, ...exposure },
+  });
   await app.ready();
 }
 

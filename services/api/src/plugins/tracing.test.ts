@@ -29,7 +29,7 @@ async function start(more: Record<string, string> = {}, answers = 200): Promise<
     },
   });
   const limits = { ...unhurried, requestsPerWindow: 5 };
-  app = await createApp(pino({ base: null }, log), limits, defaultExposure, tracing);
+  app = await createApp({ logger: pino({ base: null }, log), limits, exposure: defaultExposure, tracing });
   app.get("/test/breaks", () => {
     throw new Error("broken");
   });

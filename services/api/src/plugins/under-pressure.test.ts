@@ -16,7 +16,7 @@ function block(time_ms: number): void {
 const pause = (time_ms: number) => new Promise((resolve) => setTimeout(resolve, time_ms));
 
 it("turns requests away while the event loop runs late, still says that it lives, and recovers", async () => {
-  app = await createApp(undefined, { ...defaultLimits, maxEventLoopDelay_ms: 200 });
+  app = await createApp({ limits: { ...defaultLimits, maxEventLoopDelay_ms: 200 } });
   await app.listen({ host: "127.0.0.1", port: 0 });
   await request(app.server).get("/v1/models").expect(200);
   await pause(2100);
@@ -36,7 +36,7 @@ it("turns requests away while the event loop runs late, still says that it lives
 });
 
 it("turns nobody away for what the start took", async () => {
-  app = await createApp(undefined, { ...defaultLimits, maxEventLoopDelay_ms: 500 });
+  app = await createApp({ limits: { ...defaultLimits, maxEventLoopDelay_ms: 500 } });
   block(2000);
   await app.listen({ host: "127.0.0.1", port: 0 });
   for (let round = 0; round < 12; round += 1) {

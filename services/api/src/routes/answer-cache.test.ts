@@ -7,8 +7,8 @@ import { unhurried } from "../unhurried.test-support.js";
 let cached: FastifyInstance;
 let plain: FastifyInstance;
 beforeAll(async () => {
-  cached = await createApp(undefined, unhurried);
-  plain = await createApp(undefined, { ...unhurried, answerCacheBytes: 0 });
+  cached = await createApp({ limits: unhurried });
+  plain = await createApp({ limits: { ...unhurried, answerCacheBytes: 0 } });
   await Promise.all([cached.ready(), plain.ready()]);
 });
 afterAll(() => Promise.all([cached.close(), plain.close()]));

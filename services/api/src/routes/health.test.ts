@@ -5,7 +5,7 @@ import { unhurried } from "../unhurried.test-support.js";
 
 describe("health", () => {
   it("is live and ready once the service runs", async () => {
-    const app = await createApp(undefined, unhurried);
+    const app = await createApp({ limits: unhurried });
     await app.ready();
     const live = await request(app.server).get("/health/live").expect(200);
     expect(live.body).toEqual({ status: "live" });
@@ -16,7 +16,7 @@ describe("health", () => {
   });
 
   it("is live but not ready once the service is stopping, which answers what comes on open connections", async () => {
-    const app = await createApp(undefined, unhurried);
+    const app = await createApp({ limits: unhurried });
     const codes: number[] = [];
     app.addHook("preClose", async () => {
       for (const url of ["/health/live", "/health/ready", "/v1/models"]) {
@@ -30,7 +30,7 @@ describe("health", () => {
 
   // RFC 9112, section 9.6: who sends Connection: close ends the connection after the answer.
   it("keeps connections until it is told that it will stop, and ends each with its next answer then", async () => {
-    const app = await createApp(undefined, unhurried);
+    const app = await createApp({ limits: unhurried });
     await app.ready();
     const before = await app.inject("/v1/models");
     expect(before.headers["connection"]).not.toBe("close");

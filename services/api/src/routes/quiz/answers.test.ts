@@ -16,7 +16,7 @@ import {
 let app: FastifyInstance;
 const items = itemsFor(paperRequest);
 beforeAll(async () => {
-  app = await createApp(undefined, unhurried, undefined, undefined, quizSettings);
+  app = await createApp({ limits: unhurried, quiz: quizSettings });
   await app.ready();
 });
 afterAll(() => app.close());
@@ -169,9 +169,12 @@ describe("a token", () => {
     expect(old).toContain(".before.");
     await mark(old).expect(200);
     const ring = { current: "now", keys: { now: keyring.keys["now"] as Uint8Array<ArrayBuffer> } };
-    const turned = await createApp(undefined, unhurried, undefined, undefined, {
-      ...quizSettings,
-      keyring: ring,
+    const turned = await createApp({
+      limits: unhurried,
+      quiz: {
+        ...quizSettings,
+        keyring: ring,
+      },
     });
     await turned.ready();
     const { body } = await post(turned, "answers", { token: old, responses: [q1] }).expect(422);
@@ -193,7 +196,7 @@ describe("a token", () => {
 
   it("of a process without a key of its own ends with it", async () => {
     const draw = async () => {
-      const own = await createApp(undefined, unhurried);
+      const own = await createApp({ limits: unhurried });
       await own.ready();
       return own;
     };

@@ -7,7 +7,7 @@ import { keyring, post, quizSettings } from "./quiz.test-support.js";
 
 let app: FastifyInstance;
 beforeAll(async () => {
-  app = await createApp(undefined, unhurried, undefined, undefined, quizSettings);
+  app = await createApp({ limits: unhurried, quiz: quizSettings });
   await app.ready();
 });
 afterAll(() => app.close());

@@ -11,7 +11,7 @@ import { instructorKey, keyring, post, quizSettings, rightAnswer } from "./quiz.
 
 let app: FastifyInstance;
 beforeAll(async () => {
-  app = await createApp(undefined, unhurried, undefined, undefined, quizSettings);
+  app = await createApp({ limits: unhurried, quiz: quizSettings });
   await app.listen({ host: "127.0.0.1", port: 0 });
 });
 afterAll(() => app.close());
@@ -106,9 +106,12 @@ describe("a package", () => {
   });
 
   it("with keys is not to be had from a service without an instructor's key, whatever is sent", async () => {
-    const without = await createApp(undefined, unhurried, undefined, undefined, {
-      ...quizSettings,
-      instructorKey: undefined,
+    const without = await createApp({
+      limits: unhurried,
+      quiz: {
+        ...quizSettings,
+        instructorKey: undefined,
+      },
     });
     await without.ready();
     for (const headers of [{}, bearer, { authorization: "Bearer undefined" }]) {
