@@ -1,3 +1,6 @@
+import type { Form } from "./json-schema/form.js";
+import type { JsonSchema } from "./json-schema/schema.js";
+
 /** Components that come in and go out where answers are computed, be it in a service or without one. */
 export const sceneNames = ["Scene", "MountingScene"] as const;
 export type SceneName = (typeof sceneNames)[number];
@@ -16,3 +19,16 @@ export const answerNames = [
   "WhiteBalanceAnswer",
 ] as const;
 export type AnswerName = (typeof answerNames)[number];
+
+/** What it takes to check a scene. */
+export interface SceneSchemas {
+  readonly component: SceneName;
+  /** Its schema and those that it refers to, by name. */
+  readonly schemas: Readonly<Record<string, JsonSchema>>;
+}
+
+/** The form in which an answer leaves. */
+export interface AnswerForm {
+  readonly component: AnswerName;
+  readonly form: Form;
+}

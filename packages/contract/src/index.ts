@@ -1,6 +1,13 @@
 export { components } from "./components.js";
-export { type AnswerName, answerNames, type SceneName, sceneNames } from "./computed.js";
-export { answerForms, sceneSchemas } from "./generated/computed.js";
+export {
+  type AnswerForm,
+  type AnswerName,
+  answerNames,
+  type SceneName,
+  type SceneSchemas,
+  sceneNames,
+} from "./computed.js";
+export * from "./generated/computed.js";
 export { type ComponentName, contractVersion, wireSchemas } from "./generated/wire-schemas.js";
 export { componentSchemas } from "./json-schema/convert.js";
 export { type Form, type FormFields, formOf } from "./json-schema/form.js";

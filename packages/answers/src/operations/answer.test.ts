@@ -1,4 +1,4 @@
-import { type Scene, sceneExamples } from "@sunfathom/contract";
+import { attenuationAnswerForm, type Scene, sceneExamples } from "@sunfathom/contract";
 import { attenuation, MODEL_VERSION } from "@sunfathom/planner";
 import { describe, expect, it } from "vitest";
 import { lightScene } from "../scene/light-scene.js";
@@ -164,6 +164,7 @@ describe("the door", () => {
     let computed = 0;
     const calculation = taking(lightScene)({
       ...calculationOf("attenuation"),
+      form: attenuationAnswerForm,
       plan: (of) => {
         computed += 1;
         return attenuation(of);

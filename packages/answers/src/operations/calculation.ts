@@ -1,26 +1,27 @@
-import type { AnswerName, FieldError, SceneName } from "@sunfathom/contract";
+import type { AnswerForm, AnswerName, FieldError, SceneName } from "@sunfathom/contract";
 import type { AnswerParts, Scene } from "@sunfathom/planner";
 import type { SceneKind } from "../scene/scene-kind.js";
-import type { Ready, Refused } from "./outcome.js";
+import type { Answered, Ready, Refused } from "./outcome.js";
 import { prepare } from "./prepare.js";
 
-/** What a calculation is called, and what comes out. */
+/** What a calculation is called. */
 interface Named {
   /** Name, and last part of its path. */
   name: string;
   path: string;
-  /** Component of the contract that its answer keeps. */
-  answer: AnswerName;
 }
 
-/** A calculation on scenes of one kind, and who works it out. */
+/** A calculation on scenes of one kind, who works it out, and the form of what comes out. */
 interface Worked<Own> extends Named {
+  form: AnswerForm;
   /** @throws SceneProblem where the scene lies outside the model */
   plan: (scene: Own) => AnswerParts;
 }
 
 /** A calculation, whatever kind of scene it takes. */
 export interface Calculation extends Named {
+  /** Component of the contract that its answer keeps. */
+  answer: AnswerName;
   /** Component of the contract that a request keeps. */
   request: SceneName;
   /** Fields of a request that mean nothing without a list. */
@@ -30,19 +31,35 @@ export interface Calculation extends Named {
    * @param found errors that reading the request has already met
    */
   prepare: (raw: unknown, found?: readonly FieldError[]) => Ready | Refused;
+  /**
+   * Answers a scene.
+   * @param raw the scene as it came from outside; nothing is assumed of it
+   * @returns the answer, or a problem that says all that is wrong
+   * @throws only where the program itself is wrong
+   */
+  reply: (raw: unknown) => Answered | Refused;
 }
 
 /** Makes calculations of what works out scenes of one kind. */
 export function taking<Wire extends object, Own extends object>(kind: SceneKind<Wire, Own>) {
   return <const Name extends string>({
     plan,
+    form,
     ...named
-  }: Worked<Own> & { name: Name }): Calculation & { name: Name } => ({
-    ...named,
-    request: kind.component,
-    besideLists: kind.besideLists,
-    prepare: (raw, found = []) => prepare(kind, { answer: named.answer, plan }, raw, found),
-  });
+  }: Worked<Own> & { name: Name }): Calculation & { name: Name } => {
+    const prepared: Calculation["prepare"] = (raw, found = []) => prepare(kind, { form, plan }, raw, found);
+    return {
+      ...named,
+      answer: form.component,
+      request: kind.schemas.component,
+      besideLists: kind.besideLists,
+      prepare: prepared,
+      reply: (raw) => {
+        const scene = prepared(raw);
+        return scene.status === "ready" ? scene.compute() : scene;
+      },
+    };
+  };
 }
 
 /** What the planner must hand over so that an answer of the wire type `Wire` can be made of it. */

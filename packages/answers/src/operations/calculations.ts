@@ -1,85 +1,26 @@
-import type {
-  AttenuationAnswer,
-  ColourRecoveryAnswer,
-  DiveAdviceAnswer,
-  ExposureLossAnswer,
-  FilterChoiceAnswer,
-  FilterMountingAnswer,
-  MixedLightAnswer,
-  WhiteBalanceAnswer,
-} from "@sunfathom/contract";
-import {
+import type { Calculation } from "./calculation.js";
+import { attenuation } from "./calculations/attenuation.js";
+import { colourRecovery } from "./calculations/colour-recovery.js";
+import { diveAdvice } from "./calculations/dive-advice.js";
+import { exposureLoss } from "./calculations/exposure-loss.js";
+import { filterChoice } from "./calculations/filter-choice.js";
+import { filterMounting } from "./calculations/filter-mounting.js";
+import { mixedLight } from "./calculations/mixed-light.js";
+import { whiteBalance } from "./calculations/white-balance.js";
+
+/**
+ * Every calculation. Another one is one more entry here, from a file of its own: who computes one of them imports its file
+ * alone.
+ */
+export const calculations = [
   attenuation,
-  colourRecovery,
-  diveAdvice,
-  exposureLoss,
-  type FilterMountingScene,
   filterChoice,
-  filterMounting,
+  exposureLoss,
   mixedLight,
   whiteBalance,
-} from "@sunfathom/planner";
-import { lightScene } from "../scene/light-scene.js";
-import { mountingScene } from "../scene/mounting-scene.js";
-import { type Calculation, type Plan, taking } from "./calculation.js";
-
-const onLight = taking(lightScene);
-const onMounting = taking(mountingScene);
-
-/** Every calculation. Another one is one more entry here, with its answer's schema in the contract. */
-export const calculations = [
-  onLight({
-    name: "attenuation",
-    path: "/v1/attenuation",
-    answer: "AttenuationAnswer",
-    plan: attenuation satisfies Plan<ReturnType<typeof attenuation>, AttenuationAnswer>,
-  }),
-  onLight({
-    name: "filter-choice",
-    path: "/v1/filter-choice",
-    answer: "FilterChoiceAnswer",
-    plan: filterChoice satisfies Plan<ReturnType<typeof filterChoice>, FilterChoiceAnswer>,
-  }),
-  onLight({
-    name: "exposure-loss",
-    path: "/v1/exposure-loss",
-    answer: "ExposureLossAnswer",
-    plan: exposureLoss satisfies Plan<ReturnType<typeof exposureLoss>, ExposureLossAnswer>,
-  }),
-  onLight({
-    name: "mixed-light",
-    path: "/v1/mixed-light",
-    answer: "MixedLightAnswer",
-    plan: mixedLight satisfies Plan<ReturnType<typeof mixedLight>, MixedLightAnswer>,
-  }),
-  onLight({
-    name: "white-balance",
-    path: "/v1/white-balance",
-    answer: "WhiteBalanceAnswer",
-    plan: whiteBalance satisfies Plan<ReturnType<typeof whiteBalance>, WhiteBalanceAnswer>,
-  }),
-  onLight({
-    name: "colour-recovery",
-    path: "/v1/colour-recovery",
-    answer: "ColourRecoveryAnswer",
-    plan: colourRecovery satisfies Plan<ReturnType<typeof colourRecovery>, ColourRecoveryAnswer>,
-  }),
-  onLight({
-    name: "dive-advice",
-    path: "/v1/dive-advice",
-    answer: "DiveAdviceAnswer",
-    plan: diveAdvice satisfies Plan<ReturnType<typeof diveAdvice>, DiveAdviceAnswer>,
-  }),
-  onMounting({
-    name: "filter-mounting",
-    path: "/v1/filter-mounting",
-    answer: "FilterMountingAnswer",
-    plan: filterMounting satisfies Plan<
-      ReturnType<typeof filterMounting>,
-      FilterMountingAnswer,
-      FilterMountingScene
-    >,
-  }),
+  colourRecovery,
+  diveAdvice,
+  filterMounting,
 ] as const;
 
 export type OperationName = (typeof calculations)[number]["name"];

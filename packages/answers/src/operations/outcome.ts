@@ -1,4 +1,4 @@
-import type { AnswerName, Problem } from "@sunfathom/contract";
+import type { AnswerForm, Problem } from "@sunfathom/contract";
 
 export interface Refused {
   status: "problem";
@@ -11,8 +11,8 @@ export interface Answered {
   readonly body: object;
   /** The same before it is put into form, for `toBytes`. */
   readonly raw: object;
-  /** Component of the contract that it keeps. */
-  readonly component: AnswerName;
+  /** The form that the contract gives it. */
+  readonly form: AnswerForm;
   /** The scene in its one form, as text: equal for scenes that mean the same. */
   canonical: string;
 }

@@ -1,4 +1,4 @@
-import type { AnswerName, FieldError } from "@sunfathom/contract";
+import type { AnswerForm, FieldError } from "@sunfathom/contract";
 import { type AnswerParts, MODEL_VERSION, SceneProblem } from "@sunfathom/planner";
 import { otherModel } from "../problem/other-model.js";
 import { outsideTheModel } from "../problem/outside-the-model.js";
@@ -14,9 +14,9 @@ interface Asked {
   expect_model_version?: string | undefined;
 }
 
-/** What works out an answer, and the component of the contract that it keeps. */
+/** What works out an answer, and the form in which it leaves. */
 interface Work<Own> {
-  answer: AnswerName;
+  form: AnswerForm;
   plan: (scene: Own) => AnswerParts;
 }
 
@@ -31,7 +31,7 @@ export function prepare<Wire extends Asked, Own extends object>(
   raw: unknown,
   found: readonly FieldError[],
 ): Ready | Refused {
-  const checked = checkScene({ check: checkOfScene(kind.component), rules: kind.rules }, raw, found);
+  const checked = checkScene({ check: checkOfScene(kind.schemas), rules: kind.rules }, raw, found);
   if ("findings" in checked) return { status: "problem", problem: invalidScene(checked.findings) };
   const mismatch = otherModel(checked.scene.expect_model_version);
   if (mismatch !== undefined) return { status: "problem", problem: mismatch };
@@ -42,7 +42,7 @@ export function prepare<Wire extends Asked, Own extends object>(
 }
 
 function compute<Own extends object>(
-  { answer, plan }: Work<Own>,
+  { form, plan }: Work<Own>,
   { scene, assumed }: Canonical<Own>,
   canonical: string,
   asAsked: (field: string) => string,
@@ -50,7 +50,7 @@ function compute<Own extends object>(
   try {
     const { sources, ...result } = plan(scene);
     const whole = { scene: { ...scene, assumed }, ...result, model: { version: MODEL_VERSION, sources } };
-    return new WorkedOut(answer, whole, canonical);
+    return new WorkedOut(form, whole, canonical);
   } catch (error) {
     if (error instanceof SceneProblem) return { status: "problem", problem: outsideTheModel(error, asAsked) };
     throw error;

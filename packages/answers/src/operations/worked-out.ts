@@ -1,4 +1,4 @@
-import type { AnswerName } from "@sunfathom/contract";
+import type { AnswerForm } from "@sunfathom/contract";
 import { shapeOfAnswer } from "../shape/shape.js";
 import type { Answered } from "./outcome.js";
 
@@ -8,13 +8,13 @@ export class WorkedOut implements Answered {
   #body: object | undefined;
 
   constructor(
-    readonly component: AnswerName,
+    readonly form: AnswerForm,
     readonly raw: object,
     readonly canonical: string,
   ) {}
 
   get body(): object {
-    this.#body ??= shapeOfAnswer(this.component)(this.raw) as object;
+    this.#body ??= shapeOfAnswer(this.form)(this.raw) as object;
     return this.#body;
   }
 }

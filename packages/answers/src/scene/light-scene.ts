@@ -1,11 +1,17 @@
-import { fieldsBesideLists, flatLampNames, sceneRules, type Scene as WireScene } from "@sunfathom/contract";
+import {
+  fieldsBesideLists,
+  flatLampNames,
+  sceneRules,
+  sceneSchemas,
+  type Scene as WireScene,
+} from "@sunfathom/contract";
 import type { Scene } from "@sunfathom/planner";
 import { canonicalScene } from "./canonical.js";
 import type { SceneKind } from "./scene-kind.js";
 
 /** Water, daylight, dive, camera, filter and lamps. */
 export const lightScene: SceneKind<WireScene, Scene> = {
-  component: "Scene",
+  schemas: sceneSchemas,
   rules: sceneRules,
   besideLists: fieldsBesideLists,
   canonical: canonicalScene,

@@ -1,11 +1,15 @@
-import { mountingRules, type MountingScene as WireMountingScene } from "@sunfathom/contract";
+import {
+  mountingRules,
+  mountingSceneSchemas,
+  type MountingScene as WireMountingScene,
+} from "@sunfathom/contract";
 import type { FilterMountingScene } from "@sunfathom/planner";
 import { canonicalMounting } from "./canonical-mounting.js";
 import type { SceneKind } from "./scene-kind.js";
 
 /** Camera, port, filter and rings. */
 export const mountingScene: SceneKind<WireMountingScene, FilterMountingScene> = {
-  component: "MountingScene",
+  schemas: mountingSceneSchemas,
   rules: mountingRules,
   besideLists: [],
   canonical: canonicalMounting,

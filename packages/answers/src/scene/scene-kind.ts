@@ -1,4 +1,4 @@
-import type { Rule, SceneName } from "@sunfathom/contract";
+import type { Rule, SceneSchemas } from "@sunfathom/contract";
 
 export interface Canonical<Own> {
   /** Every default filled in, fields in one fixed order, one form for what can be said in several. */
@@ -12,8 +12,8 @@ export interface Canonical<Own> {
  * these.
  */
 export interface SceneKind<Wire, Own> {
-  /** Component of the contract that it keeps when it comes in. */
-  component: SceneName;
+  /** What it must keep when it comes in. */
+  schemas: SceneSchemas;
   /** What must hold between its fields. */
   rules: readonly Rule<Wire>[];
   /** Fields that mean nothing without a list, and so do not fit a query string either. */

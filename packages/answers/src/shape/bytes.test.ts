@@ -1,3 +1,4 @@
+import { attenuationAnswerForm as form } from "@sunfathom/contract";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { answer } from "../operations/answer.js";
@@ -25,8 +26,8 @@ describe("the bytes of an answer", () => {
 
   it("refuse what the contract does not have, and start afresh after it", () => {
     const message = "AttenuationAnswer/scene must be there";
-    expect(() => toBytes({ component: "AttenuationAnswer", raw: {} })).toThrow(message);
-    expect(() => toBytes({ component: "AttenuationAnswer", raw: {} })).toThrow(message);
+    expect(() => toBytes({ form, raw: {} })).toThrow(message);
+    expect(() => toBytes({ form, raw: {} })).toThrow(message);
     const [first] = cases;
     if (first === undefined) throw new Error("no case");
     const answered = answer(first.name, first.scene);

@@ -1,4 +1,4 @@
-import { type AnswerName, answerForms, type Form, type FormFields } from "@sunfathom/contract";
+import type { AnswerName, Form, FormFields } from "@sunfathom/contract";
 import type { Answered } from "../operations/outcome.js";
 import { ByteWriter } from "./byte-writer.js";
 import { isList, misfit } from "./shape.js";
@@ -19,10 +19,10 @@ const out = new ByteWriter();
  * written at once. (Apart from the answer itself, so that who needs no bytes does not load this.)
  * @throws as putting it into form does, where it does not hold what the contract says, or holds more
  */
-export function toBytes({ component, raw }: Pick<Answered, "component" | "raw">): Uint8Array {
+export function toBytes({ form: { component, form }, raw }: Pick<Answered, "form" | "raw">): Uint8Array {
   let write = writes.get(component);
   if (write === undefined) {
-    write = compile(answerForms[component], component);
+    write = compile(form, component);
     writes.set(component, write);
   }
   try {

@@ -1,6 +1,5 @@
 import {
-  type AnswerName,
-  answerForms,
+  type AnswerForm,
   type ComponentName,
   type Form,
   type FormFields,
@@ -19,8 +18,8 @@ const shapes = new Map<string, Shape>();
  * @returns a function that throws where an answer does not hold what the contract says, or holds more: then the
  * program is wrong, and nothing may leave half right
  */
-export function shapeOfAnswer(name: AnswerName): Shape {
-  return once(name, () => answerForms[name]);
+export function shapeOfAnswer({ component, form }: AnswerForm): Shape {
+  return once(component, () => form);
 }
 
 /** The same for any component of the contract. Who shapes nothing but computed answers carries less. */

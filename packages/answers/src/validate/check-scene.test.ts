@@ -5,8 +5,8 @@ import { mountingScene } from "../scene/mounting-scene.js";
 import { type Checked, checkScene } from "./check-scene.js";
 import { checkOfScene } from "./checker.js";
 
-const light = { check: checkOfScene("Scene"), rules: lightScene.rules };
-const mounting = { check: checkOfScene("MountingScene"), rules: mountingScene.rules };
+const light = { check: checkOfScene(lightScene.schemas), rules: lightScene.rules };
+const mounting = { check: checkOfScene(mountingScene.schemas), rules: mountingScene.rules };
 
 function codesOf(checked: Checked<unknown>): string[] {
   return "findings" in checked

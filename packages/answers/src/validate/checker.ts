@@ -2,8 +2,7 @@ import {
   type ComponentName,
   type JsonSchema,
   referenced,
-  type SceneName,
-  sceneSchemas,
+  type SceneSchemas,
   wireSchemas,
 } from "@sunfathom/contract";
 import type { Check } from "./check.js";
@@ -16,8 +15,8 @@ import { boolean, string } from "./check-text.js";
 const made = new WeakMap<JsonSchema, Check>();
 
 /** The check of a scene. */
-export function checkOfScene(name: SceneName): Check {
-  return checkIn(sceneSchemas, name);
+export function checkOfScene({ component, schemas }: SceneSchemas): Check {
+  return checkIn(schemas, component);
 }
 
 /** The check of any component of the contract. Who checks nothing but scenes carries less. */

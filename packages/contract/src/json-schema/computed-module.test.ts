@@ -1,10 +1,15 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { answerForms, sceneSchemas } from "../generated/computed.js";
+import { answerNames, sceneNames } from "../computed.js";
+import * as computed from "../generated/computed.js";
 import { wireSchemas } from "../generated/wire-schemas.js";
 import { computedModule } from "./computed-module.js";
 import { formOf } from "./form.js";
 import type { JsonSchema } from "./schema.js";
+
+const parts = Object.values(computed);
+const scenes = parts.flatMap((part) => ("schemas" in part ? [part] : []));
+const answers = parts.flatMap((part) => ("form" in part ? [part] : []));
 
 describe("what it takes to compute", () => {
   it("is what the generated module holds", () => {
@@ -21,18 +26,28 @@ describe("what it takes to compute", () => {
         ),
       );
     const whole = new Map<string, JsonSchema>(Object.entries(wireSchemas));
-    expect(Object.keys(sceneSchemas)).toEqual(
-      expect.arrayContaining(["Scene", "MountingScene", "Lamp", "WaterType"]),
-    );
-    for (const [name, schema] of Object.entries(sceneSchemas)) {
-      expect(schema, name).toEqual(keywords(whole.get(name) ?? {}));
+    expect(scenes.map(({ component }) => component)).toEqual([...sceneNames]);
+    for (const { component, schemas } of scenes) {
+      expect(schemas, component).toHaveProperty(component);
+      for (const [name, schema] of Object.entries(schemas)) {
+        expect(schema, name).toEqual(keywords(whole.get(name) ?? {}));
+      }
+    }
+  });
+
+  it("checks of a scene what it refers to, and carries no other's", () => {
+    for (const { component, schemas } of scenes) {
+      const text = JSON.stringify(schemas);
+      const referred = [...text.matchAll(/"\$ref":"(\w+)#"/g)].map(([, name]) => name);
+      expect(new Set([...referred, component])).toEqual(new Set(Object.keys(schemas)));
     }
   });
 
   it("has each answer's form, whatever components it is put together from", () => {
     const whole = new Map<string, JsonSchema>(Object.entries(wireSchemas));
     const named = (name: string): ReturnType<typeof formOf> => formOf(whole.get(name) ?? {}, named);
-    for (const [name, form] of Object.entries(answerForms)) expect(form, name).toEqual(named(name));
+    expect(answers.map(({ component }) => component)).toEqual([...answerNames]);
+    for (const { component, form } of answers) expect(form, component).toEqual(named(component));
   });
 });
 

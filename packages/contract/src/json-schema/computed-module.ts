@@ -7,12 +7,19 @@ import { type JsonSchema, referenced } from "./schema.js";
 
 /**
  * The text of `src/generated/computed.ts`: what it takes to check a scene and to shape an answer, and no more, so that
- * whoever computes without a service downloads little.
+ * whoever computes without a service downloads little. Each scene and each answer is a constant of its own, so that who
+ * computes one kind of answer carries no other's.
  */
 export function computedModule(): string {
   const schemas: Readonly<Record<string, JsonSchema>> = componentSchemas(components);
-  const scenes = reachable(sceneNames, schemas).map((name) => {
-    return `  ${name}: ${JSON.stringify(withoutAnswers(compact(schemaOf(name, schemas))))},`;
+  const constants = reachable(sceneNames, schemas).map((name) => {
+    const schema = withoutAnswers(compact(schemaOf(name, schemas)));
+    return `const ${name}Schema: JsonSchema = ${JSON.stringify(schema)};`;
+  });
+  const scenes = sceneNames.map((name) => {
+    const parts = reachable([name], schemas).map((part) => `${part}: ${part}Schema`);
+    const used = `{ ${parts.join(", ")} }`;
+    return `export const ${camel(name)}Schemas: SceneSchemas = { component: "${name}", schemas: ${used} };`;
   });
   // Where an object is used that has a name, its constant stands.
   const named = (name: string): Form => {
@@ -24,23 +31,29 @@ export function computedModule(): string {
     const text = JSON.stringify(form).replace(/\{"@(\w+)":0\}/g, "$1");
     return typeof form === "object" ? [`const ${name}: Form = ${text};`] : [];
   });
+  const answers = answerNames.map(
+    (name) => `export const ${camel(name)}Form: AnswerForm = { component: "${name}", form: ${name} };`,
+  );
   return [
     "// Generated from the zod schemas by `pnpm --filter @sunfathom/contract generate`. Never edit it.",
-    'import type { AnswerName } from "../computed.js";',
+    'import type { AnswerForm, SceneSchemas } from "../computed.js";',
     'import type { Form } from "../json-schema/form.js";',
     'import type { JsonSchema } from "../json-schema/schema.js";',
     "",
-    "/** Scenes, and the components that they refer to. */",
-    "export const sceneSchemas: Readonly<Record<string, JsonSchema>> = {",
+    ...constants,
+    "",
     ...scenes,
-    "};",
     "",
     ...forms,
     "",
-    "/** Forms of the answers. */",
-    `export const answerForms: Readonly<Record<AnswerName, Form>> = { ${answerNames.join(", ")} };`,
+    ...answers,
     "",
   ].join("\n");
+}
+
+/** `filterChoiceAnswer` for `FilterChoiceAnswer`. */
+function camel(name: string): string {
+  return name.charAt(0).toLowerCase() + name.slice(1);
 }
 
 /** The components that some of them refer to, and those themselves, each after all that it refers to. */
