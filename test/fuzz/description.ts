@@ -1,4 +1,4 @@
-// The API description, read as any caller reads it: the one source of what the fuzz sends and expects.
+// The API description, read the way a caller reads it: the one source of what the fuzz sends and expects.
 import { readFileSync } from "node:fs";
 
 export interface Schema {
