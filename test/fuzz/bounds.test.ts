@@ -5,7 +5,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Scene } from "./arbitrary.js";
 import { ask, type Problem, startApp } from "./ask.js";
 import { calculations, isItsTurn, type Operation } from "./description.js";
-import { type Field, fieldsOf } from "./fields.js";
+import { type Field, fieldsOf, put } from "./fields.js";
 import { isLong, timeout_ms } from "./runs.js";
 import { neighbours } from "./wrong.js";
 
@@ -39,13 +39,8 @@ async function send(
 }
 
 /** A right scene in which only the field can be wrong, as it is written by `text`. */
-function marked(field: Field, right: unknown, pointer: string): Scene {
-  const scene = structuredClone(field.sceneWith(right));
-  const steps = pointer.slice(1).split("/");
-  const last = steps.pop() ?? "";
-  const owner = steps.reduce<unknown>((value, step) => (value as Scene)[step], scene) as Scene;
-  owner[last] = mark;
-  return scene;
+function marked({ pointer, sceneWith }: Field, right: unknown): Scene {
+  return put(sceneWith(right), pointer, mark);
 }
 
 it("finds numbers and words to try", () => {
@@ -80,7 +75,7 @@ describe.each(numbers)("$title", ({ post, get, field }) => {
   it(
     "is refused one step outside and far out, by POST and GET",
     async () => {
-      const scene = marked(field, minimum, pointer);
+      const scene = marked(field, minimum);
       for (const value of outside) {
         const { status, problem } = await send(post, scene, String(value));
         expect(status).toBe(400);
@@ -97,7 +92,7 @@ describe.each(numbers)("$title", ({ post, get, field }) => {
   it(
     "has one zero, and tiny numbers are what they are",
     async () => {
-      const scene = marked(field, minimum, pointer);
+      const scene = marked(field, minimum);
       const zeros = [
         await send(post, scene, "0"),
         await send(post, scene, "-0"),
@@ -125,7 +120,7 @@ describe.each(numbers)("$title", ({ post, get, field }) => {
   it(
     "is refused in spellings that no JSON number has",
     async () => {
-      const scene = marked(field, minimum, pointer);
+      const scene = marked(field, minimum);
       for (const text of ["1e400", "-1e400"]) {
         const { status, problem } = await send(post, scene, text);
         expect(status).toBe(400);

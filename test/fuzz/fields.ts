@@ -11,7 +11,7 @@ export interface Field {
   sceneWith: (value: unknown) => Scene;
 }
 
-/** @returns fields whose values are no objects and no lists */
+/** @returns fields whose values are no objects: each list before what its first entry holds */
 export function fieldsOf({ body = {}, bodyName, examples }: Operation): Field[] {
   const around = (name: string, value: unknown): Scene =>
     bodyName === "Scene"
@@ -32,7 +32,10 @@ function inside(raw: Schema, pointer: string, sceneWith: (value: unknown) => Sce
   if (schema.type === "array" && schema.items !== undefined) {
     const [example] = (schema.examples ?? []) as unknown[][];
     const [, ...others] = example ?? [];
-    return inside(schema.items, `${pointer}/0`, (value) => sceneWith([value, ...others]));
+    return [
+      { pointer, schema, sceneWith },
+      ...inside(schema.items, `${pointer}/0`, (value) => sceneWith([value, ...others])),
+    ];
   }
   if (schema.type !== "object") return [{ pointer, schema, sceneWith }];
   const { properties = {}, required = [] } = schema;
@@ -42,4 +45,14 @@ function inside(raw: Schema, pointer: string, sceneWith: (value: unknown) => Sce
   return Object.entries(properties).flatMap(([name, property]) =>
     inside(property, `${pointer}/${name}`, (value) => sceneWith({ ...needed, [name]: value })),
   );
+}
+
+/** A copy of `scene` with `value` at a pointer, whether it is right there or not. */
+export function put(scene: Scene, pointer: string, value: unknown): Scene {
+  const copy = structuredClone(scene);
+  const steps = pointer.slice(1).split("/");
+  const last = steps.pop() ?? "";
+  const owner = steps.reduce<unknown>((inner, step) => (inner as Scene)[step], copy) as Scene;
+  owner[last] = value;
+  return copy;
 }

@@ -1,10 +1,11 @@
-// Every list and every text at its limits, and one past them, for each operation that takes it.
+// Every list and every text at its limits, and one past them, wherever they stand. In a long run of every operation that
+// takes it; in a short one each of one operation, in turn.
 import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Scene } from "./arbitrary.js";
-import { ask, type Problem, startApp } from "./ask.js";
-import { compatible } from "./compatible.js";
+import { type Answer, ask, type Problem, startApp } from "./ask.js";
 import { calculations, isItsTurn, type Operation, plain, type Schema } from "./description.js";
+import { type Field, fieldsOf, put } from "./fields.js";
 import { isLong, timeout_ms } from "./runs.js";
 
 let app: FastifyInstance;
@@ -30,74 +31,97 @@ function listOf(schema: Schema, length: number): unknown[] {
   });
 }
 
-function sceneWith({ bodyName, examples }: Operation, name: string, value: unknown): Scene {
-  if (bodyName === "Scene") return compatible({ depth_m: 5, [name]: value }, 0);
-  const example = examples.find((one) => name in one) ?? examples[0];
-  return { ...example, [name]: value };
+/** A right scene with `value`, right or wrong, in the field. */
+function sceneWith({ schema, pointer, sceneWith: around }: Field, value: unknown): Scene {
+  return put(around(schema.examples?.[0]), pointer, value);
 }
+
+function send(post: Operation, scene: Scene): Promise<Answer> {
+  return ask(app, post, { body: JSON.stringify(scene) });
+}
+
+/** Where an answer finds something too short or too long; it may also be a file. */
+function wrongLengths({ body }: Answer): string[] {
+  const { errors = [] } = (body ?? {}) as Partial<Problem>;
+  return errors.filter(({ code }) => code === "wrong_length").map(({ pointer }) => pointer);
+}
+
+/** Lengths at the limits, and one outside them. */
+function lengthsAt(min: number, max: number | undefined): { within: Set<number>; outside: number[] } {
+  return {
+    within: new Set([min, max ?? min]),
+    outside: [...(max === undefined ? [] : [max + 1]), ...(min > 0 ? [min - 1] : [])],
+  };
+}
+
+const isLimitedList = ({ minItems, maxItems }: Schema) => minItems !== undefined || maxItems !== undefined;
+const isLimitedText = ({ minLength, maxLength }: Schema) =>
+  minLength !== undefined || maxLength !== undefined;
 
 const fields = calculations.flatMap((calculation) => {
   const { post } = calculation;
-  return Object.entries(post.body?.properties ?? {})
-    .map(([name, raw]) => ({ post, name, schema: plain(raw), title: `${post.path} ${name}` }))
-    .filter((_, index) => isLong || isItsTurn(calculation, index));
+  return fieldsOf(post)
+    .filter((_, index) => isLong || isItsTurn(calculation, index))
+    .map((field) => ({ post, field, title: `${post.path} ${field.pointer}` }));
 });
-const lists = fields.filter(({ schema }) => schema.maxItems !== undefined);
-const texts = fields.filter(({ schema }) => schema.maxLength !== undefined);
+const lists = fields.filter(({ field }) => isLimitedList(field.schema));
+const texts = fields.filter(({ field }) => isLimitedText(field.schema));
 
-it("finds lists and texts to try", () => {
-  expect(lists.length).toBeGreaterThan(4);
-  expect(texts.length).toBeGreaterThan(1);
+/** Limits of length anywhere in a part of the description, however it is put together. */
+function limitsIn(part: unknown): number {
+  if (typeof part !== "object" || part === null) return 0;
+  const schema = part as Schema;
+  if (schema.$ref !== undefined) return limitsIn(plain(schema));
+  const own = isLimitedList(schema) || isLimitedText(schema) ? 1 : 0;
+  return Object.values(part).reduce<number>((sum, inner) => sum + limitsIn(inner), own);
+}
+
+it.each(calculations)("finds every list and text of $post.path that has a limit", ({ post }) => {
+  const found = fieldsOf(post).filter(({ schema }) => isLimitedList(schema) || isLimitedText(schema));
+  expect(found.length).toBeGreaterThan(0);
+  expect(found.length).toBe(limitsIn(post.body));
 });
 
-describe.each(lists)("$title", ({ post, name, schema }) => {
-  const { minItems = 0, maxItems = 0 } = schema;
+describe.each(lists)("$title", ({ post, field }) => {
+  const { pointer, schema } = field;
+  const { minItems = 0, maxItems } = schema;
 
   it(
     `takes ${minItems} and ${maxItems} entries, and not one fewer or more`,
     async () => {
-      for (const length of new Set([minItems, maxItems])) {
-        const { status, text } = await ask(app, post, {
-          body: JSON.stringify(sceneWith(post, name, listOf(schema, length))),
-        });
+      const { within, outside } = lengthsAt(minItems, maxItems);
+      for (const length of within) {
+        const { status, text } = await send(post, sceneWith(field, listOf(schema, length)));
         expect([200, 422], text).toContain(status);
       }
-      const outside = [maxItems + 1, ...(minItems > 0 ? [minItems - 1] : [])];
       for (const length of outside) {
-        const scene = { ...sceneWith(post, name, listOf(schema, minItems)), [name]: listOf(schema, length) };
-        const { status, body } = await ask(app, post, { body: JSON.stringify(scene) });
-        expect(status).toBe(400);
-        expect((body as Problem).errors).toContainEqual(
-          expect.objectContaining({ pointer: `/${name}`, code: "wrong_length" }),
-        );
+        const answer = await send(post, sceneWith(field, listOf(schema, length)));
+        expect(answer.status).toBe(400);
+        expect(wrongLengths(answer)).toEqual([pointer]);
       }
     },
     timeout_ms,
   );
 });
 
-describe.each(texts)("$title", ({ post, name, schema }) => {
-  const { minLength = 0, maxLength = 0 } = schema;
+describe.each(texts)("$title", ({ post, field }) => {
+  const { pointer, schema } = field;
+  const { minLength = 0, maxLength } = schema;
 
   it(
     `takes ${minLength} and ${maxLength} characters, and not one fewer or more`,
     async () => {
+      const { within, outside } = lengthsAt(minLength, maxLength);
       // A character beyond the basic plane is one character, though JavaScript counts two.
       for (const character of ["x", "\u{1F30A}"]) {
-        for (const [length, fits] of [
-          [minLength - 1, false],
-          [minLength, true],
-          [maxLength, true],
-          [maxLength + 1, false],
-        ] as const) {
-          if (length < 0) continue;
-          const scene = { ...sceneWith(post, "depth_m", 5), [name]: character.repeat(length) };
-          const { body } = await ask(app, post, { body: JSON.stringify(scene) });
-          const errors = (body as Problem).errors ?? [];
-          const tooLong = errors.some(
-            ({ pointer, code }) => pointer === `/${name}` && code === "wrong_length",
-          );
-          expect(tooLong).toBe(!fits);
+        for (const length of within) {
+          const answer = await send(post, sceneWith(field, character.repeat(length)));
+          expect(wrongLengths(answer)).toEqual([]);
+        }
+        for (const length of outside) {
+          const answer = await send(post, sceneWith(field, character.repeat(length)));
+          expect(answer.status).toBe(400);
+          expect(wrongLengths(answer)).toEqual([pointer]);
         }
       }
     },
