@@ -15,7 +15,9 @@ import { lightSources } from "../light/sources.js";
 import { type Underwater, underwater } from "../light/underwater.js";
 import { cautionsFor } from "../messages/cautions-for.js";
 import { cctReasons } from "../messages/cct-reason.js";
-import { reason } from "../messages/say.js";
+import { lightReason } from "../messages/light-reason.js";
+import { ATTENUATION_REASONS_EN } from "../messages/reasons/attenuation-en.js";
+import { reasonsWith } from "../messages/say.js";
 import { sunReasons } from "../messages/sun-reasons.js";
 import type { AttenuationAnswer, DepthLight } from "../result/attenuation.js";
 import type { Estimate, Reason } from "../result/common.js";
@@ -26,6 +28,8 @@ import { mapFalling, mapRising, propagate, shareOfCauses } from "../uncertainty/
 import { cardFitFigures } from "./card-fit.js";
 import { Fading } from "./fading.js";
 import { topLight } from "./losses.js";
+
+const reason = reasonsWith(ATTENUATION_REASONS_EN);
 
 const percentLeft = (stops: Estimate): Estimate => mapFalling(stops, (s) => 100 * 2 ** -s);
 
@@ -118,7 +122,7 @@ function reasonsOf(world: Underwater, answers: readonly DepthLight[]): Reason[] 
   else reasons.push(reason("no_daylight_relative", "computed"));
   const trusted_m = redTrustedTo_m(world);
   if (trusted_m !== undefined && deepest.depth_m > trusted_m) {
-    reasons.push(reason("red_not_only_transmitted", "computed", { depth_m: trusted_m }));
+    reasons.push(lightReason("red_not_only_transmitted", "computed", { depth_m: trusted_m }));
   }
   return reasons;
 }

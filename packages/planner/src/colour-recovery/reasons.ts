@@ -1,6 +1,10 @@
-import { reason } from "../messages/say.js";
+import { lightReason } from "../messages/light-reason.js";
+import { COLOUR_RECOVERY_REASONS_EN } from "../messages/reasons/colour-recovery-en.js";
+import { reasonsWith } from "../messages/say.js";
 import type { ColourRecoveryAnswer, Recording, RecordingKind } from "../result/colour-recovery.js";
 import type { AnswerParts, Reason } from "../result/common.js";
+
+const reason = reasonsWith(COLOUR_RECOVERY_REASONS_EN);
 
 /** A filter helps red where it lets red be exposed higher by more than this factor. */
 const HELPS_FROM = 1.05;
@@ -62,7 +66,7 @@ export function recoveryReasons(answer: Omit<ColourRecoveryAnswer, keyof AnswerP
   }
   const trusted = answer.red_trusted_to_depth_m;
   if (trusted !== undefined && depth_m > trusted) {
-    reasons.push(reason("red_not_only_transmitted", "computed", { depth_m: trusted }));
+    reasons.push(lightReason("red_not_only_transmitted", "computed", { depth_m: trusted }));
   }
   return reasons;
 }

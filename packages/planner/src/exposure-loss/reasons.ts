@@ -1,8 +1,11 @@
 import { hasLensFilter } from "../light/lens-filter.js";
-import { reason } from "../messages/say.js";
+import { EXPOSURE_LOSS_REASONS_EN } from "../messages/reasons/exposure-loss-en.js";
+import { reasonsWith } from "../messages/say.js";
 import type { Reason } from "../result/common.js";
 import type { ExposureAtDepth } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
+
+const reason = reasonsWith(EXPOSURE_LOSS_REASONS_EN);
 
 /** Below this share of contrast, haze and not colour limits the picture: a judgement. */
 const HAZE_LIMITS_BELOW_PERCENT = 30;

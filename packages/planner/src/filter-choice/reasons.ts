@@ -3,13 +3,17 @@ import { FITS_WITHIN_STOPS } from "../camera/exposure-settings.js";
 import type { Conditions } from "../light/conditions.js";
 import { redTrustedTo_m } from "../light/inelastic.js";
 import { underwater } from "../light/underwater.js";
-import { reason } from "../messages/say.js";
+import { lightReason } from "../messages/light-reason.js";
+import { FILTER_CHOICE_REASONS_EN } from "../messages/reasons/filter-choice-en.js";
+import { reasonsWith } from "../messages/say.js";
 import type { Reason } from "../result/common.js";
 import type { FilterChoiceFigures } from "../result/filter-choice.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { nameOf } from "./candidates.js";
 import { type Decision, WORTHWHILE_DELTA_E00 } from "./decide.js";
 import type { Merit } from "./merit.js";
+
+const reason = reasonsWith(FILTER_CHOICE_REASONS_EN);
 
 /** From this mean colour error on, nothing on the lens makes colours right: a judgement. */
 const HOPELESS_DELTA_E00 = 6;
@@ -39,7 +43,7 @@ export function filterReasons(facts: Facts): Reason[] {
   }
   const trusted_m = redTrustedTo_m(underwater(conditions, NOMINAL));
   if (trusted_m !== undefined && deepest.depth_m > trusted_m) {
-    reasons.push(reason("red_not_only_transmitted", "computed", { depth_m: trusted_m }));
+    reasons.push(lightReason("red_not_only_transmitted", "computed", { depth_m: trusted_m }));
   }
   if (answer.verdict === "near_tie") {
     reasons.push(

@@ -1,5 +1,5 @@
 import { MOUNTING_HOLDERS_EN } from "../messages/mounting-en.js";
-import { caution, reason } from "../messages/say.js";
+import { caution } from "../messages/say.js";
 import type { Caution, Reason, UncertaintyCause } from "../result/common.js";
 import type { FilterMountingAnswer, PortFigures } from "../result/filter-mounting.js";
 import type { FilterMountingScene } from "../scene/filter-mounting-scene.js";
@@ -10,6 +10,7 @@ import { byFitness, holdersByHabit } from "./order.js";
 import { portFigures, portReasons } from "./port.js";
 import { procedureOf } from "./procedure.js";
 import { rearSheetReasons } from "./rear-sheet.js";
+import { mountingCaution, reason } from "./reason.js";
 import { checkRingIds } from "./rings.js";
 
 /** Field in air beyond which a flat port shows its faults at the edge (common practice). */
@@ -111,11 +112,11 @@ function cautionsOf({ place, changes }: Judged, { magnification, field_in_air_de
   const flatAndWide = magnification !== undefined && field_in_air_deg > FLAT_PORT_GOOD_TO_deg;
   return [
     caution("not_a_dive_planner"),
-    caution("mount_makers_instructions"),
+    mountingCaution("mount_makers_instructions"),
     ...(place === "on_lens" || place === "behind_lens" ? [caution("filter_on_dry_land")] : []),
     ...(changes === "none" ? [] : [caution("filter_flip_practised")]),
-    ...(place === "behind_lens" ? [caution("mount_sensor_dust")] : []),
-    ...(flatAndWide ? [caution("mount_flat_port_edges")] : []),
+    ...(place === "behind_lens" ? [mountingCaution("mount_sensor_dust")] : []),
+    ...(flatAndWide ? [mountingCaution("mount_flat_port_edges")] : []),
   ];
 }
 

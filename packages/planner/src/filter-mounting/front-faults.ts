@@ -1,7 +1,7 @@
-import { reason } from "../messages/say.js";
 import type { Reason } from "../result/common.js";
 import { care, type Fault, fatal } from "./fault.js";
 import type { Front } from "./front.js";
+import { reason } from "./reason.js";
 
 /** Gap between rim and dome, at the near end of what it may be, below which it asks for care: a judgement. */
 const COMFORTABLE_GAP_mm = 3;

@@ -1,5 +1,4 @@
 /** Whether a holder goes with this camera and port, and what speaks against it. */
-import { reason } from "../messages/say.js";
 import type { Reason } from "../result/common.js";
 import type { MountPlace, MountVerdict, RearSheet } from "../result/filter-mounting.js";
 import type { FilterHolder, FilterMountingScene } from "../scene/filter-mounting-scene.js";
@@ -9,6 +8,7 @@ import { type Front, frontOf, WIDEST_IN_FRONT_deg } from "./front.js";
 import { cornerFaults, domeFaults } from "./front-faults.js";
 import type { LensFacts } from "./lens.js";
 import { rearSheetOf, sheetFarReasons } from "./rear-sheet.js";
+import { reason } from "./reason.js";
 import { type RingsFound, ringsFrom } from "./rings.js";
 
 export interface Judged {

@@ -5,11 +5,11 @@ import {
   focusShift_mm,
   WATER_INDEX,
 } from "@sunfathom/optics";
-import { reason } from "../messages/say.js";
 import type { Reason } from "../result/common.js";
 import type { PortFigures, RearSheet } from "../result/filter-mounting.js";
 import type { FilterMountingScene } from "../scene/filter-mounting-scene.js";
 import type { LensFacts } from "./lens.js";
+import { reason } from "./reason.js";
 
 /** Smaller than a slot in all, and wider than a taped opening on each side (common practice, from memory). */
 const PLAY_IN_SLOT_mm = 0.5;

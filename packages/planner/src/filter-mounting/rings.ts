@@ -1,8 +1,8 @@
-import { reason } from "../messages/say.js";
 import type { Reason } from "../result/common.js";
 import type { RingChain } from "../result/filter-mounting.js";
 import type { FilterMountingScene, StepRing } from "../scene/filter-mounting-scene.js";
 import { ringIdTwice } from "./problems.js";
+import { reason } from "./reason.js";
 import { compareRoutes, type RingRoute, shortestChain } from "./ring-chain.js";
 
 /** Thickness taken for a ring that has yet to be bought. */

@@ -1,6 +1,6 @@
 import { CCT_MEANINGFUL_DUV } from "@sunfathom/optics";
 import type { Reason } from "../result/common.js";
-import { reason } from "./say.js";
+import { lightReason } from "./light-reason.js";
 
 interface LightAtDepth {
   depth_m: number;
@@ -14,6 +14,6 @@ export function cctReasons(depths: readonly LightAtDepth[]): Reason[] {
   if (!first) return [];
   const { depth_m, duv } = first;
   return Math.abs(duv) > CCT_MEANINGFUL_DUV
-    ? [reason("cct_without_meaning", "computed", { depth_m, duv })]
-    : [reason("cct_beyond_locus", "computed", { depth_m })];
+    ? [lightReason("cct_without_meaning", "computed", { depth_m, duv })]
+    : [lightReason("cct_beyond_locus", "computed", { depth_m })];
 }

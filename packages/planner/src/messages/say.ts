@@ -1,13 +1,5 @@
 import type { Caution, Figure, Reason } from "../result/common.js";
 import { CAUTIONS_EN } from "./cautions-en.js";
-import { MOUNTING_CAUTIONS_EN, MOUNTING_REASONS_EN } from "./mounting-en.js";
-import { REASONS_EN } from "./reasons-en.js";
-
-const REASONS = { ...REASONS_EN, ...MOUNTING_REASONS_EN };
-const CAUTIONS = { ...CAUTIONS_EN, ...MOUNTING_CAUTIONS_EN };
-
-type ReasonCode = keyof typeof REASONS;
-type Parameters1<C extends ReasonCode> = Parameters<(typeof REASONS)[C]> extends [infer P] ? [P] : [];
 
 /** The numbers among the parameters of a text. */
 export const figuresOf = (parameters: unknown): Figure[] =>
@@ -15,14 +7,30 @@ export const figuresOf = (parameters: unknown): Figure[] =>
     typeof value === "number" ? [{ name, value }] : [],
   );
 
-/** A reason with its text, and its numbers as figures. */
-export function reason<C extends ReasonCode>(
-  code: C,
-  basis: Reason["basis"],
-  ...[parameters]: Parameters1<C>
-): Reason {
-  const say = REASONS[code] as (p?: unknown) => string;
-  return { code, text: say(parameters), basis, figures: figuresOf(parameters) };
+type ReasonTexts = Readonly<Record<string, (parameters: never) => string>>;
+type ParametersOf<Text extends ReasonTexts[string]> = Parameters<Text> extends [infer P] ? [P] : [];
+
+/**
+ * What makes reasons with the texts of one catalogue, and their numbers as figures. Each decision has a catalogue of its own,
+ * so that whoever computes one of them carries no other's texts.
+ */
+export function reasonsWith<Texts extends ReasonTexts>(texts: Texts) {
+  return <Code extends keyof Texts & string>(
+    code: Code,
+    basis: Reason["basis"],
+    ...[parameters]: ParametersOf<Texts[Code]>
+  ): Reason => ({
+    code,
+    text: texts[code](parameters as never),
+    basis,
+    figures: figuresOf(parameters),
+  });
 }
 
-export const caution = (code: keyof typeof CAUTIONS): Caution => ({ code, text: CAUTIONS[code] });
+/** The same for cautions. */
+export function cautionsWith<Texts extends Readonly<Record<string, string>>>(texts: Texts) {
+  return (code: keyof Texts & string): Caution => ({ code, text: texts[code] });
+}
+
+/** The cautions that several decisions give. */
+export const caution = cautionsWith(CAUTIONS_EN);

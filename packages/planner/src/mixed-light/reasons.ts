@@ -1,6 +1,9 @@
-import { reason } from "../messages/say.js";
+import { MIXED_LIGHT_REASONS_EN } from "../messages/reasons/mixed-light-en.js";
+import { reasonsWith } from "../messages/say.js";
 import type { Reason } from "../result/common.js";
 import type { MixedLightAtDepth, MixedLightVerdict, MixedLightZone } from "../result/mixed-light.js";
+
+const reason = reasonsWith(MIXED_LIGHT_REASONS_EN);
 
 /** From this share of a lit grey on, haze lit by the lamps spoils the picture: a judgement. */
 const HAZE_SPOILS_FROM_PERCENT = 15;
