@@ -130,6 +130,20 @@ describe("light on an upright subject, against photon tracing", () => {
     expect(sun.up).toBeLessThan(uprightSpreadLn(...args(seas[1], 1, "camera")).up);
   });
 
+  // Light fields of equal b/a are the same at equal optical depth: metres enter the transfer equation only as coefficient times
+  // depth (Mobley 1994, Light and Water, section 5.6 on optical depth; from memory).
+  it.each(["camera", "sun"] as const)("knows depth only times the coefficients: %s", (facing) => {
+    for (const sea of seas) {
+      const [geometry, a, b, kd] = args(sea, 2, facing);
+      const tripled = [a, b, kd].map((of) => of.map((value) => 3 * value));
+      const [clear, murky] = [
+        uprightFraction(geometry, a, b, kd)[0],
+        uprightFraction({ ...geometry, depth_m: 2 / 3 }, tripled[0], tripled[1], tripled[2])[0],
+      ];
+      expect(murky).toBeCloseTo(clear, 12);
+    }
+  });
+
   it("gives a subject that faces up all the downwelling light", () => {
     expect(model(seas[2], 5, "up")).toBe(1);
   });

@@ -19,6 +19,10 @@ async function logOf(requests: (server: Awaited<ReturnType<typeof createApp>>) =
   app.get("/test/breaks", () => {
     throw new Error("broken inside");
   });
+  app.get("/test/breaks-after", async () => ({}));
+  app.addHook("onResponse", async (request) => {
+    if (request.url === "/test/breaks-after") throw new Error("broken behind");
+  });
   await app.ready();
   // What is said at the start is of no request.
   lines.length = 0;
@@ -71,5 +75,14 @@ describe("the log", () => {
     );
     expect(lines[0]).toMatchObject({ level: 50, request_id: "two", err: { message: "broken inside" } });
     expect(lines[1]).toMatchObject({ request_id: "two", status: 500 });
+  });
+
+  it("has what fails behind an answer, in the one line of its request", async () => {
+    const [line, ...others] = await logOf((app) =>
+      request(app.server).get("/test/breaks-after").set("X-Request-Id", "three").expect(200),
+    );
+    expect(others).toEqual([]);
+    expect(line).toMatchObject({ level: 50, msg: "request failed after its answer", request_id: "three" });
+    expect(line).toMatchObject({ method: "GET", status: 200, err: { message: "broken behind" } });
   });
 });

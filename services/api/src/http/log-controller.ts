@@ -24,7 +24,8 @@ export class OneLineLog extends LogController {
       status: reply.statusCode,
       ms: Math.round(reply.elapsedTime * 10) / 10,
     };
-    if (error) request.log.error({ ...line, err: error }, "request broke off");
+    // Only of what runs behind an answer, such as counting it: what fails before has a line of its own.
+    if (error) request.log.error({ ...line, err: error }, "request failed after its answer");
     else request.log.info(line, "request");
   }
 }
