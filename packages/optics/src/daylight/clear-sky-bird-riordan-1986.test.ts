@@ -118,6 +118,7 @@ describe("clear maritime sky as a whole, 300 to 4000 nm", () => {
     "refuses a zenith of %d, outside the report's domain",
     (zenith) => {
       expect(() => clearSkyBands(zenith)).toThrow(RangeError);
+      expect(() => clearSkyBands(zenith)).toThrow(`${zenith} degrees is outside 0 to 80`);
     },
   );
 

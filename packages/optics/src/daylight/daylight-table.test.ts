@@ -27,7 +27,10 @@ describe("daylight from the table", () => {
     for (const sun of [10, 90]) {
       expect(daylightFromTable(sun, 0).direct[34]).toBeCloseTo(surfaceDaylight(sun, 0).direct[34], 10);
     }
-    for (const sun of [9.99, 90.01, Number.NaN]) expect(() => daylightFromTable(sun, 0)).toThrow(RangeError);
+    for (const sun of [9.99, 90.01, Number.NaN]) {
+      expect(() => daylightFromTable(sun, 0)).toThrow(RangeError);
+      expect(() => daylightFromTable(sun, 0)).toThrow(`${sun} degrees is outside 10 to 90`);
+    }
   });
 
   it("writes into what it is given", () => {

@@ -126,6 +126,21 @@ describe("position of the sun, edges", () => {
     );
   });
 
+  it("says what was wrong, and what is right", () => {
+    const refusal = (latitude_deg: number, longitude_deg: number, instant = noon) => {
+      try {
+        sunPosition({ latitude_deg, longitude_deg }, instant);
+      } catch (error) {
+        return String(error);
+      }
+      return "taken";
+    };
+    expect(refusal(91, 0)).toMatch(/\blatitude_deg is 91; .*between -90 and 90/);
+    expect(refusal(0, -181)).toMatch(/\blongitude_deg is -181; .*between -180 and 180/);
+    expect(refusal(0, 0, new Date("2101-06-01T00:00Z"))).toMatch(/in the year 2101; .*1900 to 2100/);
+    expect(refusal(0, 0, new Date("no date"))).toMatch(/not a date; .*1900 to 2100/);
+  });
+
   it("stays finite at the poles, and puts the sun of the June solstice 23.4 degrees high over the North Pole", () => {
     const north = sunPosition({ latitude_deg: 90, longitude_deg: 0 }, noon);
     expect(north.elevation_unrefracted_deg).toBeCloseTo(23.44, 1);
