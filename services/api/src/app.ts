@@ -1,4 +1,4 @@
-import Fastify, { type FastifyBaseLogger, type FastifyInstance } from "fastify";
+import Fastify, { type FastifyBaseLogger, type FastifyInstance, type FastifyServerOptions } from "fastify";
 import { defaultExposure, type Exposure } from "./exposure.js";
 import { AnswerCache } from "./http/answer-cache.js";
 import { handleClientError } from "./http/client-error.js";
@@ -58,6 +58,7 @@ export async function createApp({
   const app = Fastify({
     ...(logger === undefined ? {} : { loggerInstance: logger }),
     logController: new OneLineLog(),
+    schemaController: schemasOnlyDescribe,
     genReqId: requestId,
     trustProxy: exposure.trustedProxies.length > 0 && [...exposure.trustedProxies],
     bodyLimit: limits.bodyBytes,
@@ -87,7 +88,6 @@ export async function createApp({
   routes.watch(app);
   app.server.maxConnections = limits.connections;
   takeOnlyJson(app);
-  leaveSchemasToAnswers(app);
   if (tracing !== undefined) (await import("./plugins/tracing.js")).registerTracing(app, tracing);
   app.addHook("onRequest", (request, reply, done) => {
     reply.header("x-request-id", request.id);
@@ -125,9 +125,17 @@ export async function createApp({
 
 /**
  * The schemas of routes describe them. Checking scenes and putting answers into form is the business of
- * @sunfathom/answers, from the same schemas, so that the service and the offline mode cannot disagree.
+ * @sunfathom/answers, from the same schemas, so that the service and the offline mode cannot disagree. Named as the makers
+ * of compilers, so that those that come with the framework are not even loaded.
  */
-function leaveSchemasToAnswers(app: FastifyInstance): void {
-  app.setValidatorCompiler(() => () => true);
-  app.setSerializerCompiler(() => (body) => JSON.stringify(body));
-}
+const schemasOnlyDescribe = {
+  compilersFactory: {
+    // The type asks for what one library makes; what is called is the function.
+    buildValidator: (() => () => () => true) as unknown as Compilers["buildValidator"],
+    buildSerializer: (() => () => JSON.stringify) satisfies Compilers["buildSerializer"],
+  },
+};
+
+type Compilers = Required<
+  NonNullable<NonNullable<FastifyServerOptions["schemaController"]>["compilersFactory"]>
+>;

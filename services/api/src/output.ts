@@ -3,6 +3,10 @@ import { write, writeSync } from "node:fs";
 /** What waits to be written while a reader is slow; lines beyond it are lost rather than the memory. */
 const waitingCharacters = 1024 * 1024;
 const retry_ms = 50;
+/** How long a line may wait for others to be written with it: a write of its own costs as much as the answer that it tells of. */
+const gather_ms = 50;
+/** Beyond this they wait no longer. */
+const enoughCharacters = 16 * 1024;
 
 /**
  * A log that is written to a file descriptor beside the requests, never in their way. A full disk or a closed pipe costs
@@ -13,6 +17,7 @@ const retry_ms = 50;
 export class PatientLog {
   #waiting = "";
   #writing: Buffer | undefined;
+  #gathering: NodeJS.Timeout | undefined;
 
   constructor(private readonly fd: number) {
     process.on("exit", () => this.#writeRest());
@@ -21,11 +26,17 @@ export class PatientLog {
   write(line: string): void {
     if (this.#waiting.length + line.length > waitingCharacters) return;
     this.#waiting += line;
-    if (this.#writing === undefined) this.#next();
+    if (this.#writing === undefined) this.#gather();
   }
 
-  #next(): void {
-    if (this.#waiting === "") return;
+  #gather(): void {
+    if (this.#waiting.length >= enoughCharacters) this.#flush();
+    else if (this.#waiting !== "") this.#gathering ??= setTimeout(() => this.#flush(), gather_ms).unref();
+  }
+
+  #flush(): void {
+    clearTimeout(this.#gathering);
+    this.#gathering = undefined;
     const chunk = Buffer.from(this.#waiting);
     this.#waiting = "";
     this.#send(chunk);
@@ -44,7 +55,7 @@ export class PatientLog {
         return;
       }
       this.#writing = undefined;
-      this.#next();
+      this.#gather();
     });
   }
 

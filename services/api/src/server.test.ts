@@ -79,7 +79,8 @@ describe("the process", () => {
     "%s",
     async (_what, environment, isSaid) => {
       const service = start({ PORT: "0", ...environment });
-      await until(service.out, /(curl .*)\n/);
+      // The log's lines wait for each other a moment; this one comes after the other.
+      await until(service.err, /("msg":"listening")/);
       expect(service.err().includes("papers are sealed with a key of this process")).toBe(isSaid);
     },
     20_000,

@@ -1,8 +1,9 @@
 import { modelVersion, type Operation, operations, type Refused, toBytes } from "@sunfathom/answers";
 import { contractVersion } from "@sunfathom/contract";
-import type { FastifyInstance, FastifyReply } from "fastify";
+import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { AnswerCache } from "../http/answer-cache.js";
 import { etagOf, matches } from "../http/etag.js";
+import { KnownTags } from "../http/known-tags.js";
 import { queryOf } from "../http/path-of.js";
 import { type QueryFields, queryFieldsOf, readQuery } from "../http/query.js";
 import { refuseQuery } from "../http/refuse-query.js";
@@ -15,10 +16,11 @@ type Ready = Exclude<Prepared, Refused>;
 
 /** Every calculation of the table, by POST and by GET: same schema, same bytes. */
 export function calculationRoutes(app: FastifyInstance, cache: AnswerCache): void {
+  const kept = { cache, tags: new KnownTags() };
   for (const operation of operations) {
     const fields = queryFieldsOf(operation);
     app.get(operation.path, { schema: calculationByGet(operation) }, (request, reply) => {
-      get(operation, fields, request.raw.url ?? "", request.headers["if-none-match"], cache, reply);
+      get(operation, fields, request, kept, reply);
     });
     app.post(
       operation.path,
@@ -31,18 +33,24 @@ export function calculationRoutes(app: FastifyInstance, cache: AnswerCache): voi
 function get(
   operation: Operation,
   fields: QueryFields,
-  url: string,
-  ifNoneMatch: string | undefined,
-  cache: AnswerCache,
+  { raw: { url = "" }, headers }: FastifyRequest,
+  { cache, tags }: { cache: AnswerCache; tags: KnownTags },
   reply: FastifyReply,
 ): void {
+  const ifNoneMatch = headers["if-none-match"];
+  const known = tags.get(url);
+  if (known !== undefined && matches(ifNoneMatch, known)) {
+    tag(reply, known).code(304).send();
+    return;
+  }
   const { scene, errors } = readQuery(queryOf(url), fields);
   const prepared = operation.prepare(scene, errors);
   if (prepared.status === "problem") {
     sendProblem(reply, prepared.problem);
     return;
   }
-  const etag = etagOfAnswer(operation, prepared);
+  const etag = known ?? etagOfAnswer(operation, prepared);
+  tags.keep(url, etag);
   if (matches(ifNoneMatch, etag)) {
     tag(reply, etag).code(304).send();
     return;
