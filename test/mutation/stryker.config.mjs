@@ -1,8 +1,12 @@
-// Mutation testing by folder or file: `MUTATE=services/api/src/http npm run mutate`. Breaks small things in the code, one at a time,
-// and counts the breaks that no test notices. Slow, so by command, and incremental: reports/ remembers what is known.
+// Mutation testing by folder or file, or several between commas: `MUTATE=services/api/src/http npm run mutate`. Breaks small things in
+// the code, one at a time, and counts the breaks that no test notices. Slow, so by command, and incremental: reports/ remembers what is known.
 // See https://stryker-mutator.io/docs/stryker-js/configuration/
-const folder = process.env["MUTATE"] ?? "services/api/src/http";
-const name = folder.replaceAll("/", "-");
+import { createHash } from "node:crypto";
+
+const places = (process.env["MUTATE"] ?? "services/api/src/http").split(",");
+const [folder] = places;
+const name =
+  places.length === 1 ? folder.replaceAll("/", "-") : createHash("sha1").update(places.join()).digest("hex");
 
 /** What must be noticed, in percent, by the beginning of the folder. Tables are left to checksums and replays. */
 const thresholds = { "packages/optics": 90, "packages/planner": 85, "services/api": 80 };
@@ -10,13 +14,13 @@ const least = Object.entries(thresholds).find(([start]) => folder.startsWith(sta
 
 export default {
   mutate: [
-    folder.endsWith(".ts") ? folder : `${folder}/**/*.ts`,
+    ...places.map((place) => (place.endsWith(".ts") ? place : `${place}/**/*.ts`)),
     "!**/*.test.ts",
     "!**/*.test-support.ts",
     "!**/data/**",
     "!**/generated/**",
     // With the slow clients, by its own name.
-    ...(folder.endsWith("send-limit.ts") ? [] : ["!**/send-limit.ts"]),
+    ...(places.some((place) => place.endsWith("send-limit.ts")) ? [] : ["!**/send-limit.ts"]),
   ],
   testRunner: "vitest",
   vitest: { configFile: "test/mutation/vitest.config.mjs", related: false },

@@ -4,24 +4,23 @@ import { existsSync } from "node:fs";
 import { mergeConfig } from "vitest/config";
 import house from "../../vitest.config.js";
 
-const folder = process.env["MUTATE"] ?? "services/api/src/http";
-const [service] = /^services\/[^/]+\/src/.exec(folder) ?? [];
-const own = folder.replace(/\.ts$/, ".test.ts");
-const ofOneFile = folder.endsWith(".ts") && existsSync(own);
-const beside = `${folder.replace(/\/[^/]+\.ts$/, "")}/**/*.test.ts`;
+const places = (process.env["MUTATE"] ?? "services/api/src/http").split(",");
+
+function testsOf(place) {
+  const own = place.replace(/\.ts$/, ".test.ts");
+  if (place.endsWith(".ts") && existsSync(own)) return [own];
+  const [service] = /^services\/[^/]+\/src/.exec(place) ?? [];
+  return [
+    `${place.replace(/\/[^/]+\.ts$/, "")}/**/*.test.ts`,
+    ...(service === undefined ? [] : [`${service}/routes/*.test.ts`, "test/hostile/{bodies,wire}.test.ts"]),
+    ...(place.endsWith("send-limit.ts") ? ["test/hostile/slow-clients.test.ts"] : []),
+  ];
+}
 
 const config = mergeConfig(house, {});
 config.test = {
   ...config.test,
-  include: ofOneFile
-    ? [own]
-    : [
-        beside,
-        ...(service === undefined
-          ? []
-          : [`${service}/routes/*.test.ts`, "test/hostile/{bodies,wire}.test.ts"]),
-        ...(folder.endsWith("send-limit.ts") ? ["test/hostile/slow-clients.test.ts"] : []),
-      ],
+  include: [...new Set(places.flatMap(testsOf))],
   // Starts the built service, which no mutant is in.
   exclude: ["services/api/src/server.test.ts"],
   reporters: ["default"],
