@@ -2,10 +2,9 @@ import { z } from "zod/v3";
 import { list, text } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
 import { quizErrorCodes } from "../quiz/error-codes.js";
-import { sceneRules } from "../rules/all.js";
-import { mountingRules } from "../rules/mounting.js";
 import { type ProblemCode, problemKinds } from "./catalogue.js";
 import { fieldErrorCodes } from "./error-codes.js";
+import { ruleMeanings } from "./rule-meanings.js";
 import { problemType } from "./scene-problems.js";
 
 export const ErrorMeaning = z
@@ -66,7 +65,7 @@ export function problemPage(code: ProblemCode): ProblemPage {
 type Meaning = z.infer<typeof ErrorMeaning>;
 
 function meanings(code: ProblemCode): Meaning[] {
-  if (code === "invalid_scene") return [...listed(fieldErrorCodes), ...ruleMeanings()];
+  if (code === "invalid_scene") return [...listed(fieldErrorCodes), ...listedRules()];
   if (code === "invalid_request") return listed(fieldErrorCodes);
   const ofQuiz: Partial<Record<ProblemCode, Readonly<Record<string, string>>>> = quizErrorCodes;
   return listed(ofQuiz[code] ?? {});
@@ -76,8 +75,8 @@ function listed(codes: Readonly<Record<string, string>>): Meaning[] {
   return Object.entries(codes).map(([code, meaning]) => ({ code, meaning }));
 }
 
-function ruleMeanings(): Meaning[] {
-  return [...sceneRules, ...mountingRules].map(({ code, says }) => ({
+function listedRules(): Meaning[] {
+  return Object.entries(ruleMeanings).map(([code, says]) => ({
     code,
     meaning: `A rule between fields is broken: ${says}`,
   }));

@@ -5,7 +5,6 @@ import type { Rule } from "./rule.js";
 
 const sunWithBasisSun: Rule = {
   code: "sun_with_basis_sun",
-  says: "`sun_elevation_deg` goes with `daylight_basis` `sun` alone.",
   fields: ["daylight_basis", "sun_elevation_deg"],
   violations: (scene) => {
     const basis = impliedDaylightBasis(scene);
@@ -22,7 +21,6 @@ const sunWithBasisSun: Rule = {
 
 const placeWithBasisPlaceTime: Rule = {
   code: "place_with_basis_place_time",
-  says: "Place and time go with `daylight_basis` `place_time` alone.",
   fields: ["daylight_basis", ...placeTimeNames],
   violations: (scene) => {
     const basis = impliedDaylightBasis(scene);
@@ -39,7 +37,6 @@ const placeWithBasisPlaceTime: Rule = {
 
 const placeAndTimeWhole: Rule = {
   code: "place_and_time_whole",
-  says: "`daylight_basis` `place_time` needs `latitude_deg`, `longitude_deg` and either `time` or `local_time` with `time_zone`.",
   fields: ["daylight_basis", ...placeTimeNames],
   violations: (scene) => {
     if (impliedDaylightBasis(scene) !== "place_time") return [];
@@ -66,7 +63,6 @@ const placeAndTimeWhole: Rule = {
 
 const dayOfMonth: Rule = {
   code: "day_exists",
-  says: "The day of `time` or `local_time` is one that its month has.",
   fields: ["time", "local_time"],
   violations: (scene) =>
     (["time", "local_time"] as const).flatMap((name) => {

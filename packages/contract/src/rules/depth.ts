@@ -4,7 +4,6 @@ const allowed = "depth_m, or min_depth_m together with max_depth_m";
 
 const oneDepth: Rule = {
   code: "one_depth",
-  says: "The depth is given as `depth_m`, or as `min_depth_m` together with `max_depth_m`.",
   fields: ["depth_m", "min_depth_m", "max_depth_m"],
   violations: ({ depth_m, min_depth_m, max_depth_m }) => {
     const hasMin = min_depth_m !== undefined;
@@ -24,7 +23,6 @@ const oneDepth: Rule = {
 
 const depthsInOrder: Rule = {
   code: "depths_in_order",
-  says: "`min_depth_m` is not below `max_depth_m` in the water.",
   fields: ["min_depth_m", "max_depth_m"],
   violations: ({ min_depth_m, max_depth_m }) => {
     if (min_depth_m === undefined || max_depth_m === undefined || min_depth_m <= max_depth_m) return [];

@@ -5,14 +5,12 @@ import type { Rule } from "./rule.js";
 
 const kitIdsUnique: Rule = {
   code: "kit_ids_unique",
-  says: "No two things of the kit have the same `id`.",
   fields: ["kit"],
   violations: ({ kit = [] }) => repeatedIds(kit, "/kit"),
 };
 
 const kitFilters: Rule = {
   code: "kit_filters",
-  says: "A filter of the kit has `filter_kind` with `filter_density`, or `filter_transmittance`; a lamp has none of them.",
   fields: ["kit"],
   violations: ({ kit = [] }) =>
     kit.flatMap(({ item, filter_kind, filter_density, filter_transmittance }, index) => {
@@ -33,7 +31,6 @@ const kitFilters: Rule = {
 
 const kitCurvesRising: Rule = {
   code: "kit_curves_rising",
-  says: "The wavelengths of a `filter_transmittance` in the kit rise from sample to sample.",
   fields: ["kit"],
   violations: ({ kit = [] }) =>
     kit.flatMap(({ filter_transmittance = [] }, index) =>

@@ -16,7 +16,6 @@ function oneColour(prefix: string, cct_K: number | undefined, led: string | unde
 
 const lampColour: Rule = {
   code: "lamp_colour",
-  says: "A lamp's colour is given as `cct_K` or as `led`.",
   fields: ["lamps", "lamp_cct_K", "lamp_led"],
   violations: ({ lamps = [], lamp_cct_K, lamp_led }) => [
     ...lamps.flatMap(({ cct_K, led }, index) => oneColour(`/lamps/${index}/`, cct_K, led)),
@@ -26,7 +25,6 @@ const lampColour: Rule = {
 
 const lampFilterPair: Rule = {
   code: "lamp_filter_pair",
-  says: "Kind and density of a lamp's filter go together.",
   fields: ["lamps", "lamp_filter_kind", "lamp_filter_density"],
   violations: ({ lamps = [], lamp_filter_kind, lamp_filter_density }) => [
     ...lamps.flatMap(({ filter_kind, filter_density }, index) =>
@@ -38,7 +36,6 @@ const lampFilterPair: Rule = {
 
 const lampsOnce: Rule = {
   code: "lamps_once",
-  says: "Lamps are given as the list `lamps`, or as one group of `lamp_` fields.",
   fields: ["lamps", ...flatLampNames],
   violations: (scene) => {
     if (scene.lamps === undefined || flatLampNames.every((name) => scene[name] === undefined)) return [];
@@ -54,7 +51,6 @@ const lampsOnce: Rule = {
 
 const flatLampComplete: Rule = {
   code: "lamp_complete",
-  says: "A group of `lamp_` fields has at least `lamp_flux_lm` and `lamp_distance_m`.",
   fields: flatLampNames,
   violations: (scene) => {
     const given = flatLampNames.find((name) => scene[name] !== undefined);

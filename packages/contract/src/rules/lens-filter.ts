@@ -4,7 +4,6 @@ import type { Rule } from "./rule.js";
 
 const oneLensFilter: Rule = {
   code: "one_lens_filter",
-  says: "The lens filter is given as `filter_kind` and `filter_density`, or as `filter_transmittance`.",
   fields: ["filter_kind", "filter_density", "filter_transmittance"],
   violations: ({ filter_kind, filter_density, filter_transmittance }) => {
     if (filter_transmittance === undefined || (filter_kind === undefined && filter_density === undefined))
@@ -21,7 +20,6 @@ const oneLensFilter: Rule = {
 
 const lensFilterPair: Rule = {
   code: "lens_filter_pair",
-  says: "`filter_kind` and `filter_density` go together.",
   fields: ["filter_kind", "filter_density"],
   violations: ({ filter_kind, filter_density }) => filterPair("/", filter_kind, filter_density),
 };

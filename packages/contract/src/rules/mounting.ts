@@ -4,7 +4,6 @@ import type { Rule } from "./rule.js";
 
 const lensFieldGiven: Rule<MountingScene> = {
   code: "lens_field_given",
-  says: "What the lens sees is given as `field_of_view_deg`, or as `focal_length_mm` with `sensor_diagonal_mm`.",
   fields: ["field_of_view_deg", "focal_length_mm", "sensor_diagonal_mm"],
   violations: ({ field_of_view_deg, focal_length_mm, sensor_diagonal_mm }) => {
     if (field_of_view_deg !== undefined) return [];
@@ -19,7 +18,6 @@ const lensFieldGiven: Rule<MountingScene> = {
 
 const domeRadiusWithDome: Rule<MountingScene> = {
   code: "dome_radius_with_dome",
-  says: "`dome_radius_mm` goes with `port_kind` `dome` alone.",
   fields: ["port_kind", "dome_radius_mm"],
   violations: ({ port_kind, dome_radius_mm }) => {
     if (dome_radius_mm === undefined || port_kind === "dome") return [];
@@ -35,7 +33,6 @@ const domeRadiusWithDome: Rule<MountingScene> = {
 
 const rearOpeningWhole: Rule<MountingScene> = {
   code: "rear_opening_whole",
-  says: "`rear_opening_width_mm` and `rear_opening_height_mm` go together.",
   fields: ["rear_opening_width_mm", "rear_opening_height_mm"],
   violations: ({ rear_opening_width_mm: width, rear_opening_height_mm: height }) => {
     if ((width === undefined) === (height === undefined)) return [];
@@ -52,7 +49,6 @@ const rearOpeningWhole: Rule<MountingScene> = {
 
 const ringIdsUnique: Rule<MountingScene> = {
   code: "ring_ids_unique",
-  says: "No two rings have the same `id`.",
   fields: ["rings"],
   violations: ({ rings = [] }) => repeatedIds(rings, "/rings"),
 };

@@ -29,7 +29,6 @@ function ordered(bounds: Bounds, equalAllowed: boolean): Rule {
   const relation = equalAllowed ? "not above" : "below";
   return {
     code: `${bounds}_limits_in_order`,
-    says: `\`${min}\` is ${relation} \`${max}\`.`,
     fields: [min, max],
     violations: (scene) => {
       const low = limit(scene, min);
@@ -47,7 +46,6 @@ function within(field: "iso" | "f_number"): Rule {
   const { min, max } = limits[field];
   return {
     code: `${field}_within_limits`,
-    says: `\`${field}\` lies between \`${min}\` and \`${max}\`.`,
     fields: [field, min, max],
     violations: (scene) => {
       const value = scene[field];

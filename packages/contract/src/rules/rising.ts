@@ -4,7 +4,6 @@ import type { Rule, Violation } from "./rule.js";
 export function rising(field: "kd_samples" | "filter_transmittance"): Rule {
   return {
     code: `${field}_rising`,
-    says: `The wavelengths of \`${field}\` rise from sample to sample.`,
     fields: [field],
     violations: (scene) => notRising(scene[field] ?? [], `/${field}`),
   };

@@ -5,7 +5,6 @@ const fields = ["shutter_s", "frame_rate_fps", "shutter_angle_deg"] as const;
 
 const oneShutter: Rule = {
   code: "one_shutter",
-  says: "The exposure time is given as `shutter_s`, or by `shutter_angle_deg` and `frame_rate_fps`.",
   fields,
   violations: ({ shutter_s, shutter_angle_deg }) => {
     if (shutter_s === undefined || shutter_angle_deg === undefined) return [];
@@ -21,7 +20,6 @@ const oneShutter: Rule = {
 
 const shutterWithinFrame: Rule = {
   code: "shutter_within_frame",
-  says: "`shutter_s` is no longer than a frame at `frame_rate_fps`.",
   fields,
   violations: ({ shutter_s, frame_rate_fps }) => {
     if (shutter_s === undefined || frame_rate_fps === undefined) return [];
@@ -39,7 +37,6 @@ const shutterWithinFrame: Rule = {
 
 const shutterNotTooShort: Rule = {
   code: "shutter_not_too_short",
-  says: `The exposure time from \`frame_rate_fps\` and \`shutter_angle_deg\` is at least ${shortestShutter_s} s.`,
   fields,
   violations: ({ shutter_s: given, frame_rate_fps, shutter_angle_deg }) => {
     if (given !== undefined) return [];

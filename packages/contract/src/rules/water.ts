@@ -7,7 +7,6 @@ const list = waterBases.map(({ field, what }) => `${field} (${what})`).join(", "
 
 const oneWaterBasis: Rule = {
   code: "one_water_basis",
-  says: "The water is described in exactly one way.",
   fields: waterBases.map(({ field }) => field),
   violations: (scene) => {
     const given = waterBases.filter(({ field }) => scene[field] !== undefined);
@@ -27,7 +26,6 @@ const companions = [...new Set(waterBases.flatMap(({ needs, takes }) => [...need
 
 const waterCompanions: Rule = {
   code: "water_companions",
-  says: "`water_hue` goes with `secchi_depth_m` and `visibility_m`; `transfer_curve`, `locked_exposure` and `locked_balance` go with `card_samples`.",
   fields: [...waterBases.map(({ field }) => field), ...companions],
   violations: (scene) => {
     const given = waterBases.filter(({ field }) => scene[field] !== undefined);

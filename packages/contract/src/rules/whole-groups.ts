@@ -4,11 +4,10 @@ import type { Rule } from "./rule.js";
 type CardField = keyof NonNullable<Scene["card_samples"]>[number] & string;
 
 /** Some fields of a card's picture mean something only all together. */
-export function wholeGroups(code: string, names: readonly CardField[]): Rule {
+export function wholeGroups(code: "card_exposure" | "card_gains", names: readonly CardField[]): Rule {
   const all = names.join(", ");
   return {
     code: `${code}_whole`,
-    says: `A card sample has all of ${names.map((name) => `\`${name}\``).join(", ")}, or none.`,
     fields: ["card_samples"],
     violations: ({ card_samples = [] }) =>
       card_samples.flatMap((sample, index) => {

@@ -9,7 +9,7 @@ import {
   WAVELENGTHS_NM,
   Y_BAR,
 } from "@sunfathom/optics";
-import { sensorProfile } from "../camera/sensor-profile.js";
+import { sensorWith } from "../camera/sensor.js";
 import type { Conditions } from "../light/conditions.js";
 import type { Underwater } from "../light/underwater.js";
 import { band } from "./band.js";
@@ -25,7 +25,7 @@ const observersOfSensor = new WeakMap<Spectrum, Observers>();
 
 /** Red, green and blue channel, eye and leaf. */
 function observersIn({ nuisance }: Underwater): Observers {
-  const { red, green, blue } = sensorProfile(nuisance.crosstalkSd).sensor;
+  const { red, green, blue } = sensorWith(nuisance.crosstalkSd);
   let observers = observersOfSensor.get(red);
   if (observers === undefined) {
     observers = new Observers(red, green, blue, Y_BAR, QUANTA);

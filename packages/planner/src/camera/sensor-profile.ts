@@ -2,7 +2,6 @@ import {
   CHART_PATCHES,
   illuminant,
   integrateProduct,
-  meanSensor,
   multiply,
   perLumen,
   type Sensor,
@@ -11,6 +10,7 @@ import {
 import { xyzUnderD65 } from "./d65.js";
 import { fitMatrix, type Matrix3, type Vector3 } from "./matrix.js";
 import { remember } from "./remember.js";
+import { sensorWith } from "./sensor.js";
 
 /** A sensor with what is computed from it once. */
 export interface SensorProfile {
@@ -43,7 +43,7 @@ export function rawOf(
 }
 
 function profileOf(crosstalkSd: number): SensorProfile {
-  const sensor = meanSensor(crosstalkSd);
+  const sensor = sensorWith(crosstalkSd);
   const unit = integrateProduct(perLumen(illuminant("D55")), sensor.green);
   const light = illuminant("D65");
   const patchResponses = CHART_PATCHES.map(
@@ -72,5 +72,5 @@ function profileOf(crosstalkSd: number): SensorProfile {
   };
 }
 
-/** The mean sensor, or one with more or less cross-talk in red, in standard deviations between cameras. */
+/** The profile of the mean sensor, or of one with more or less cross-talk in red, as `sensorWith` has it. */
 export const sensorProfile = remember(profileOf, (crosstalkSd: number) => `${crosstalkSd}`, 16);

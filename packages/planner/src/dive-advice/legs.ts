@@ -1,16 +1,16 @@
 import { exposureLoss } from "../exposure-loss/exposure-loss.js";
 import type { ExposureAtDepth, ExposureLossAnswer } from "../result/exposure-loss.js";
 import type { FilterChoiceAnswer } from "../result/filter-choice.js";
-import type { WhiteBalanceAnswer } from "../result/white-balance.js";
+import type { WhiteBalanceDecision } from "../result/white-balance.js";
 import type { Scene } from "../scene/scene.js";
-import { whiteBalance } from "../white-balance/white-balance.js";
+import { decideBalance } from "../white-balance/decide.js";
 
 /** A stretch of the dive with or without the filter on the lens: one, unless the mount lets the diver change at depth. */
 export interface Leg {
   scene: Scene;
   filtered: boolean;
   exposure: ExposureLossAnswer;
-  balance: WhiteBalanceAnswer;
+  balance: WhiteBalanceDecision;
 }
 
 /** Closer than this to the depth at which the filter is changed, a balance of its own is left to the one made there. */
@@ -18,7 +18,7 @@ const LEAST_LEG_M = 0.5;
 
 function leg(scene: Scene, filtered: boolean, min_depth_m: number, max_depth_m: number): Leg {
   const part = { ...scene, min_depth_m, max_depth_m };
-  return { scene: part, filtered, exposure: exposureLoss(part), balance: whiteBalance(part) };
+  return { scene: part, filtered, exposure: exposureLoss(part), balance: decideBalance(part) };
 }
 
 /** @param bare the scene as it is filmed without the filter, @param filtered with it. */

@@ -1,5 +1,5 @@
 // What must decide is the physics: no name, and no rule of thumb.
-import { CLEAR, filterTransmittance, WAVELENGTHS_NM } from "@sunfathom/optics";
+import { filterTransmittance, WAVELENGTHS_NM } from "@sunfathom/optics";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { atNight, daylightScene, TWO_LAMPS, withKd } from "../../../../test/support/scenes.js";
@@ -9,7 +9,7 @@ import type { KdSample, Scene } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { GRID } from "./candidates.js";
-import { cheapest, decide, WORTHWHILE_DELTA_E00 } from "./decide.js";
+import { cheapest, WORTHWHILE_DELTA_E00 } from "./decide.js";
 import { filterChoice } from "./filter-choice.js";
 import { judge } from "./merits.js";
 
@@ -179,49 +179,5 @@ describe("a measured curve of an owned filter", () => {
     const causes = (answer: typeof nominal) => answer.uncertainty.map((u) => u.cause);
     expect(causes(nominal)).toContain("filter_edge");
     expect(causes(owned(0))).not.toContain("filter_edge");
-  });
-});
-
-describe("the candidates", () => {
-  it("start with none and hold each kind from weak to dense, so that the first of equals is the lightest", () => {
-    expect(GRID[0]).toEqual({ kind: "none", density: 0 });
-    for (const kind of ["red", "magenta"]) {
-      const densities = GRID.filter((c) => c.kind === kind).map((c) => c.density ?? Number.NaN);
-      expect(densities).toEqual([...densities].sort((a, b) => a - b));
-      expect(densities.length).toBeGreaterThanOrEqual(8);
-    }
-  });
-
-  it("cost light: each one passes less than none at every wavelength", () => {
-    for (const { kind, density } of GRID) {
-      if (kind === "none" || density === undefined) continue;
-      filterTransmittance(kind, density).forEach((t, i) => {
-        expect(t).toBeLessThan(CLEAR[i]);
-      });
-    }
-  });
-});
-
-describe("the decision", () => {
-  const none = { candidate: { kind: "none" as const, density: 0 }, delta_e00: 3 };
-  const red = (delta_e00: number, density = 0.3) => ({
-    candidate: { kind: "red" as const, density },
-    delta_e00,
-  });
-  const magenta = (delta_e00: number) => ({
-    candidate: { kind: "magenta" as const, density: 0.3 },
-    delta_e00,
-  });
-
-  it("asks of a filter that it earns what mounting costs", () => {
-    expect(decide([none, red(2.49), magenta(4)]).advised).toEqual(red(2.49));
-    expect(decide([none, red(2.51), magenta(4)]).advised).toEqual(none);
-  });
-
-  it("takes the first of equals and names the best of another kind as runner-up", () => {
-    const { advised, runnerUp, bestFilter } = decide([none, red(2, 0.3), red(2, 0.6), magenta(2.4)]);
-    expect(advised).toEqual(red(2, 0.3));
-    expect(runnerUp).toEqual(magenta(2.4));
-    expect(bestFilter).toEqual(red(2, 0.3));
   });
 });

@@ -1,5 +1,5 @@
 import { type CardFit, fitCard, illuminant, type Spectrum } from "@sunfathom/optics";
-import { sensorProfile } from "../camera/sensor-profile.js";
+import { sensorWith } from "../camera/sensor.js";
 import type { CardSample, Scene } from "../scene/scene.js";
 import type { Daylight } from "./daylight.js";
 
@@ -28,6 +28,6 @@ export function fitCardWater(scene: Scene, daylight: Daylight | undefined): Card
       ...(scene.locked_exposure === undefined ? {} : { locked_exposure: scene.locked_exposure }),
       ...(scene.locked_balance === undefined ? {} : { locked_balance: scene.locked_balance }),
     },
-    { daylight: top, sensor: sensorProfile(0).sensor, ...(daylight ? { mu0: daylight.below.mu0 } : {}) },
+    { daylight: top, sensor: sensorWith(0), ...(daylight ? { mu0: daylight.below.mu0 } : {}) },
   );
 }

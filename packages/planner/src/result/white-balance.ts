@@ -1,9 +1,12 @@
 import type { AnswerParts, Estimate } from "./common.js";
 
-export interface WhiteBalanceAnswer extends WhiteBalanceFigures, AnswerParts {
+export interface WhiteBalanceAnswer extends WhiteBalanceDecision {
   /** Ready to say, in order. */
   procedure: string[];
 }
+
+/** What was decided, before it is put into words to say. */
+export interface WhiteBalanceDecision extends WhiteBalanceFigures, AnswerParts {}
 
 export interface WhiteBalanceFigures {
   /** Balance on a card; `card_at_lamp_distance` where lamps are the only light or lead. */

@@ -1,9 +1,9 @@
 /** The procedure in words that can be said at a briefing. */
-import type { Conditions } from "../light/conditions.js";
 import { BALANCE_PROCEDURE_EN as SAY } from "../messages/balance-procedure-en.js";
 import type { WhiteBalanceFigures } from "../result/white-balance.js";
+import type { Scene } from "../scene/scene.js";
 
-export function procedureOf({ scene }: Conditions, answer: WhiteBalanceFigures): string[] {
+export function procedureOf(scene: Scene, answer: WhiteBalanceFigures): string[] {
   return answer.method === "card_at_lamp_distance"
     ? withLamps(answer)
     : inDaylight(scene.lamps.length > 0, answer);

@@ -1,0 +1,38 @@
+import { describe, expect, it } from "vitest";
+import { costOf, decide } from "./decide.js";
+
+describe("the decision", () => {
+  const none = { candidate: { kind: "none" as const, density: 0 }, delta_e00: 3 };
+  const red = (delta_e00: number, density = 0.3) => ({
+    candidate: { kind: "red" as const, density },
+    delta_e00,
+  });
+  const magenta = (delta_e00: number) => ({
+    candidate: { kind: "magenta" as const, density: 0.3 },
+    delta_e00,
+  });
+
+  it("asks of a filter that it earns what mounting costs", () => {
+    expect(decide([none, red(2.49), magenta(4)]).advised).toEqual(red(2.49));
+    expect(decide([none, red(2.51), magenta(4)]).advised).toEqual(none);
+    expect(costOf({ kind: "magenta" }, 2) - costOf({ kind: "none" }, 2)).toBe(0.5);
+  });
+
+  it("takes the first of equals and names the best of another kind as runner-up", () => {
+    const { advised, runnerUp, bestFilter } = decide([none, red(2, 0.3), red(2, 0.6), magenta(2.4)]);
+    expect(advised).toEqual(red(2, 0.3));
+    expect(runnerUp).toEqual(magenta(2.4));
+    expect(bestFilter).toEqual(red(2, 0.3));
+  });
+
+  it("mounts nothing where a filter earns just what mounting costs", () => {
+    const { advised, runnerUp, bestFilter } = decide([none, red(2.5)]);
+    expect(advised).toEqual(none);
+    expect(runnerUp).toEqual(red(2.5));
+    expect(bestFilter).toEqual(red(2.5));
+  });
+
+  it("has no runner-up but itself, and no best filter, where nothing else is there to choose", () => {
+    expect(decide([none])).toEqual({ advised: none, runnerUp: none, bestFilter: undefined });
+  });
+});

@@ -1,0 +1,140 @@
+import { add, cctDuv, chromaticity, multiply, type Spectrum, xyzOf } from "@sunfathom/optics";
+import { balanceReach, balanceToCard } from "../camera/balance-reach.js";
+import { castOfRaw } from "../camera/cast.js";
+import type { Vector3 } from "../camera/matrix.js";
+import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
+import { type Conditions, conditionsOf } from "../light/conditions.js";
+import { depthsOf } from "../light/depths.js";
+import { lensFilterOf } from "../light/lens-filter.js";
+import { requireLight } from "../light/require-light.js";
+import { lightSources } from "../light/sources.js";
+import {
+  lampLightAt,
+  towardsCamera,
+  type Underwater,
+  underwater,
+  uprightDaylightAt,
+} from "../light/underwater.js";
+import { cautionsFor } from "../messages/cautions-for.js";
+import { sunReasons } from "../messages/sun-reasons.js";
+import { verdictAt } from "../mixed-light/lights.js";
+import type { Estimate } from "../result/common.js";
+import type { BalanceAtDepth, WhiteBalanceDecision, WhiteBalanceFigures } from "../result/white-balance.js";
+import type { Scene } from "../scene/scene.js";
+import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
+import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
+import { mapRising, propagate, shareOfCauses } from "../uncertainty/propagate.js";
+import { lampKelvin } from "./lamp-kelvin.js";
+import { balanceReasons } from "./reasons.js";
+import { balanceDepths, type ShiftBetween } from "./rebalance.js";
+
+/** Cast on grey since the last balance that a light grade of the shot still takes out: a judgement. */
+const BALANCE_TOLERANCE_DELTA_E00 = 8;
+
+/** Light that a white card sends through water and filter to the sensor, W m^-2 nm^-1. */
+function cardLight(world: Underwater, filter: Spectrum, depth_m: number): Spectrum {
+  const subject = add(uprightDaylightAt(world, depth_m), lampLightAt(world));
+  return multiply(multiply(subject, towardsCamera(world)), filter);
+}
+
+/** Gains that make the card neutral, as stops over the smallest. */
+function gainStops(conditions: Conditions, nuisance: Nuisance, depth_m: number): number[] {
+  const world = underwater(conditions, nuisance);
+  const light = cardLight(world, lensFilterOf(conditions.scene, nuisance), depth_m);
+  const raw = rawOf(sensorProfile(nuisance.crosstalkSd), light).map((v) => -Math.log2(v));
+  const least = Math.min(...raw);
+  return raw.map((stops) => stops - least);
+}
+
+function atDepth(
+  conditions: Conditions,
+  depth_m: number,
+  [red, green, blue]: readonly Estimate[],
+): BalanceAtDepth {
+  const { scene } = conditions;
+  const profile = sensorProfile(0);
+  const light = cardLight(underwater(conditions, NOMINAL), lensFilterOf(scene, NOMINAL), depth_m);
+  const raw = rawOf(profile, light);
+  const { in_reach, residual_stops, gains } = balanceToCard(balanceReach(scene, profile), raw);
+  const { x, y } = chromaticity(xyzOf(light));
+  const { cct_K, duv } = cctDuv(x, y);
+  const gain = (stops: Estimate) => mapRising(stops, (s) => 2 ** Math.max(0, s));
+  return {
+    depth_m,
+    red_gain: gain(red),
+    green_gain: gain(green),
+    blue_gain: gain(blue),
+    in_reach,
+    short_of_reach_stops: residual_stops,
+    cast_left_delta_e00: in_reach ? 0 : castOfRaw(profile, [1 / gains[0], 1 / gains[1], 1 / gains[2]], raw),
+    ...(cct_K === undefined ? {} : { cct_K }),
+    duv,
+  };
+}
+
+/** Cast that a balance made at one depth leaves at another, above what a new balance there would leave within reach. */
+function avoidableCast({ scene }: Conditions, world: Underwater): ShiftBetween {
+  const profile = sensorProfile(0);
+  const reach = balanceReach(scene, profile);
+  const filter = lensFilterOf(scene, NOMINAL);
+  const known = new Map<number, Vector3>();
+  const rawAt = (depth_m: number): Vector3 => {
+    const raw = known.get(depth_m) ?? rawOf(profile, cardLight(world, filter, depth_m));
+    known.set(depth_m, raw);
+    return raw;
+  };
+  const neutralAt = (raw: Vector3): Vector3 => {
+    const { gains } = balanceToCard(reach, raw);
+    return [1 / gains[0], 1 / gains[1], 1 / gains[2]];
+  };
+  return (balanced_m, seen_m) => {
+    const seen = rawAt(seen_m);
+    return castOfRaw(profile, neutralAt(rawAt(balanced_m)), seen) - castOfRaw(profile, neutralAt(seen), seen);
+  };
+}
+
+/**
+ * How to balance white over the range, before it is put into a procedure: a dive's advice has steps of its own.
+ * @throws SceneProblem without any light, or for a sun below the model's domain.
+ */
+export function decideBalance(scene: Scene): WhiteBalanceDecision {
+  const conditions = conditionsOf(scene);
+  requireLight(conditions);
+  const depths = depthsOf(scene);
+  const tolerance = scene.balance_tolerance_delta_e00 ?? BALANCE_TOLERANCE_DELTA_E00;
+  const causes = [...causesOf(conditions), ...FILTER_CAUSES.filter(({ id }) => id !== "full_well")];
+  const propagated = propagate(
+    (nuisance) => depths.flatMap((depth_m) => gainStops(conditions, nuisance, depth_m)),
+    causes,
+  );
+  const world = underwater(conditions, NOMINAL);
+  const verdict = verdictAt(world, (scene.min_depth_m + scene.max_depth_m) / 2);
+  const toLamps = verdict === "lamps_only" || verdict === "lamps_lead";
+  const answer: WhiteBalanceFigures = {
+    method: toLamps ? "card_at_lamp_distance" : "card",
+    balance_depths_descending_m: balanceDepths(
+      scene.min_depth_m,
+      scene.max_depth_m,
+      tolerance,
+      avoidableCast(conditions, world),
+    ),
+    balance_depths_ascending_m: balanceDepths(
+      scene.max_depth_m,
+      scene.min_depth_m,
+      tolerance,
+      avoidableCast(conditions, world),
+    ),
+    balance_tolerance_delta_e00: tolerance,
+    ...(toLamps ? lampKelvin(conditions) : {}),
+    depths: depths.map((depth_m, d) =>
+      atDepth(conditions, depth_m, propagated.estimates.slice(3 * d, 3 * d + 3)),
+    ),
+  };
+  return {
+    ...answer,
+    reasons: [...balanceReasons(conditions, answer), ...sunReasons(conditions)],
+    cautions: cautionsFor(scene),
+    uncertainty: shareOfCauses(propagated, 3 * (depths.length - 1)),
+    sources: [...new Set([...lightSources(conditions), "ciede2000", "filter_shapes"])],
+  };
+}
