@@ -1,6 +1,6 @@
+import { dayExists } from "../scene/day-exists.js";
 import { impliedDaylightBasis } from "../scene/implied-daylight-basis.js";
 import { placeTimeNames } from "../scene/place-time-names.js";
-import { dayExists } from "../scene/time.js";
 import type { Rule } from "./rule.js";
 
 const sunWithBasisSun: Rule = {

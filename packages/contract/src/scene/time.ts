@@ -8,10 +8,3 @@ export const instantPattern = new RegExp(`^${date}T${hourAndMinute}${second}(\\.
 
 /** A date and time on the wall, seconds if need be. */
 export const localTimePattern = new RegExp(`^${date}T${hourAndMinute}(${second})?$`);
-
-/** Whether the month of a date and time that keeps one of the patterns has that day: engines disagree on those without. */
-export function dayExists(dateAndTime: string): boolean {
-  const [year = 0, month = 0, day = 0] = dateAndTime.slice(0, 10).split("-").map(Number);
-  // Day 0 of the next month is the last one of this.
-  return day <= new Date(Date.UTC(year, month, 0)).getUTCDate();
-}

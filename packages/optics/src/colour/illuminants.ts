@@ -7,7 +7,9 @@ import { onGrid } from "../spectrum/resample.js";
 
 export type IlluminantName = Exclude<keyof typeof CIE_ILLUMINANTS, "wavelength_nm">;
 export type LedName = Exclude<keyof typeof CIE_LED_ILLUMINANTS, "wavelength_nm">;
-export const LED_NAMES = Object.keys(CIE_LED_ILLUMINANTS).filter((k): k is LedName => k !== "wavelength_nm");
+const ledNames = (): LedName[] =>
+  Object.keys(CIE_LED_ILLUMINANTS).filter((k): k is LedName => k !== "wavelength_nm");
+export const LED_NAMES = /* @__PURE__ */ ledNames();
 
 /** A standard illuminant, relative power. */
 export function illuminant(name: IlluminantName): Spectrum {
