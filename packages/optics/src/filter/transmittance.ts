@@ -1,3 +1,4 @@
+import { tenTo } from "../fast/powers.js";
 import { GRID_SIZE, type Spectrum, spectrumFrom } from "../spectrum/grid.js";
 import { onGrid } from "../spectrum/resample.js";
 import { densityShape, type FilterKind, type FilterShape } from "./filter-kinds.js";
@@ -14,7 +15,7 @@ export const LEAKAGE = 0.003;
 export function filterTransmittance(kind: FilterKind, density: number, shape: FilterShape = {}): Spectrum {
   const s = densityShape(kind, shape);
   const base = 10 ** -BASE_DENSITY;
-  return spectrumFrom((_, i) => base * (LEAKAGE + (1 - LEAKAGE) * 10 ** (-density * s[i])));
+  return spectrumFrom((_, i) => base * (LEAKAGE + (1 - LEAKAGE) * tenTo(-density * s[i])));
 }
 
 /** A measured curve on the grid; beyond its ends the end values hold. */

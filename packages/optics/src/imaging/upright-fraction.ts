@@ -11,6 +11,7 @@
  * clear to overcast, down to three absorption lengths; root mean square about the simulation 6 % (mean) and 5 % (sun).
  * No published table of this ratio was found. Flat surface, deep homogeneous water: a bright bottom adds light from below.
  */
+import { tabulated } from "../fast/tabulated.js";
 import { FIRST_NM, GRID_SIZE, type Spectrum, STEP_NM } from "../spectrum/grid.js";
 
 const RADIAN = Math.PI / 180;
@@ -57,13 +58,22 @@ function besselI1(k: number): number {
   return sum;
 }
 
+const LEAST_MEAN_COSINE = 0.05;
+const GREATEST_MEAN_COSINE = 0.95;
+const held = (meanCosine: number): number =>
+  Math.min(GREATEST_MEAN_COSINE, Math.max(LEAST_MEAN_COSINE, meanCosine));
+
 /** Upright over downwelling irradiance, mean over directions, in the asymptotic field of mean cosine `meanCosine` (held to 0.05 to 0.95). */
 export function asymptoticUprightFraction(meanCosine: number): number {
-  const k = concentration(Math.min(0.95, Math.max(0.05, meanCosine)));
+  const k = concentration(held(meanCosine));
   const upright = (2 * Math.PI * besselI1(k)) / k;
   const downwelling = 2 * Math.PI * (Math.exp(k) * (1 / k - 1 / (k * k)) + 1 / (k * k));
   return upright / downwelling;
 }
+
+/** The same from a table, for a range of wavelengths and depths after another: within 1e-8. */
+const fractionOfHeld = tabulated(asymptoticUprightFraction, LEAST_MEAN_COSINE, GREATEST_MEAN_COSINE, 1200);
+export const asymptoticUprightFractionFast = (meanCosine: number): number => fractionOfHeld(held(meanCosine));
 
 /** Where the lit side of the subject looks. `camera`: upright, in any direction. */
 export type SubjectFacing = "up" | "camera" | "sun";
@@ -88,7 +98,7 @@ function uprightLight(geometry: UprightGeometry, a: number, b: number, kd: numbe
   const { sunAngleInWater_deg, directShare, depth_m } = geometry;
   const tangent = Math.tan(sunAngleInWater_deg * RADIAN);
   const near = (directShare * tangent) / Math.PI + (1 - directShare) * SKY_FRACTION;
-  const far = ASYMPTOTIC_FACTOR * asymptoticUprightFraction(a / kd);
+  const far = ASYMPTOTIC_FACTOR * asymptoticUprightFractionFast(a / kd);
   const weight = 1 - Math.exp(-CHANGE * Math.sqrt(b * depth_m));
   const extraPath = 1 / Math.cos(sunAngleInWater_deg * RADIAN) - 1;
   const lost =

@@ -1,10 +1,12 @@
 import {
   cctDuv,
   chromaticity,
+  listOf,
   multiply,
   pathTransmittance,
   SEEN_COUNT,
   type Spectrum,
+  twoTo,
   WAVELENGTHS_NM,
   xyzOf,
 } from "@sunfathom/optics";
@@ -31,7 +33,7 @@ import { topLight } from "./losses.js";
 
 const reason = reasonsWith(ATTENUATION_REASONS_EN);
 
-const percentLeft = (stops: Estimate): Estimate => mapFalling(stops, (s) => 100 * 2 ** -s);
+const percentLeft = (stops: Estimate): Estimate => mapFalling(stops, (s) => 100 * twoTo(-s));
 
 function depthLight(
   world: Underwater,
@@ -56,12 +58,12 @@ function depthLight(
     blue_left_percent: percentLeft(blue),
     photopic_left_percent: percentLeft(photopic),
     par_left_percent: percentLeft(par),
-    spectrum_left: Array.from(spectrum_left),
+    spectrum_left: listOf(spectrum_left),
     x,
     y,
     duv,
     ...(cct_K === undefined ? {} : { cct_K }),
-    ...(level ? { illuminance_lx: mapRising(level, (l) => 2 ** l) } : {}),
+    ...(level ? { illuminance_lx: mapRising(level, twoTo) } : {}),
   };
 }
 
@@ -92,7 +94,7 @@ export function attenuation(scene: Scene): AttenuationAnswer {
   });
   const deepest = depths.length - 1;
   return {
-    wavelengths_nm: Array.from(WAVELENGTHS_NM),
+    wavelengths_nm: listOf(WAVELENGTHS_NM),
     depths: answers,
     ...(conditions.water.cardFit ? { card_fit: cardFitFigures(conditions.water.cardFit, scene) } : {}),
     red_to_tenth_depth_m: estimates[estimates.length - 2],

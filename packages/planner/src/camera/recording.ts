@@ -4,7 +4,7 @@
  * Values are counted with 1 at the top of the recording. Full well, read noise and averaging are from memory of camera tests:
  * 20 000 electrons at ISO 100 (10 000 to 100 000 between cameras), 3 electrons, and four pixels to each one that is looked at.
  */
-import { focalPlaneExposure_lx_s, saturationExposure_lx_s } from "@sunfathom/optics";
+import { focalPlaneExposure_lx_s, power, saturationExposure_lx_s, twoTo } from "@sunfathom/optics";
 import type { RecordingCurve } from "../scene/scene.js";
 import type { Settings } from "./exposure-settings.js";
 import type { Vector3 } from "./matrix.js";
@@ -15,13 +15,17 @@ const PIXELS_AVERAGED = 4;
 
 /** A logarithmic curve is taken to spread its codes evenly over 13 stops, evenly in light below them: from memory of cameras. */
 const LOG_STOPS = 13;
+const LEAST_LOG = 2 ** -LOG_STOPS;
+
+/** The highest code value of a recording of so many bits, at most 31. */
+const highestCode = (bits: number): number => (1 << bits) - 1;
 
 /** Slope of the transfer curve at a linear value: share of the code values per linear unit. */
 function transferSlope(curve: RecordingCurve, linear: number): number {
   if (curve === "linear") return 1;
-  if (curve === "log") return 1 / (LOG_STOPS * Math.LN2 * Math.max(linear, 2 ** -LOG_STOPS));
+  if (curve === "log") return 1 / (LOG_STOPS * Math.LN2 * Math.max(linear, LEAST_LOG));
   // ITU-R BT.709
-  return linear < 0.018 ? 4.5 : 1.099 * 0.45 * linear ** -0.55;
+  return linear < 0.018 ? 4.5 : 1.099 * 0.45 * power(linear, -0.55);
 }
 
 /** Share of full scale that a raw exposure of `lux` (through a lens on a surface of that luminous exitance / pi) reaches. */
@@ -59,7 +63,8 @@ const capacityOf = ({ settings, fullWellScale }: Recorder): number =>
 
 /** Electrons that a raw exposure in lux frees, as far as the sensor holds them at this ISO. */
 export const electronsOf = (recorder: Recorder, lux: number): number =>
-  Math.min(1, shareOfFullScale(lux * 2 ** -recorder.neutral_stops, recorder.settings)) * capacityOf(recorder);
+  Math.min(1, shareOfFullScale(lux * twoTo(-recorder.neutral_stops), recorder.settings)) *
+  capacityOf(recorder);
 
 /** One channel's record of a raw exposure in lux. */
 export function record(recorder: Recorder, channel: 0 | 1 | 2, lux: number): RecordedChannel {
@@ -68,7 +73,7 @@ export function record(recorder: Recorder, channel: 0 | 1 | 2, lux: number): Rec
   const electrons = electronsOf(recorder, lux);
   const value = Math.min(1, (gain * electrons) / capacity);
   const noise = (gain * gain * (electrons + READ_NOISE_E ** 2)) / capacity ** 2;
-  const step = 1 / ((2 ** recorder.bits - 1) * transferSlope(recorder.curve, value));
+  const step = 1 / (highestCode(recorder.bits) * transferSlope(recorder.curve, value));
   return { value, variance: (noise + (step * step) / 12) / PIXELS_AVERAGED };
 }
 
@@ -84,4 +89,4 @@ export function recordedGrey(
 
 /** Code values that one stop around a linear value takes up on a recording of so many bits. */
 export const codesPerStop = (linear: number, bits: number, curve: RecordingCurve): number =>
-  (2 ** bits - 1) * transferSlope(curve, linear) * linear * Math.LN2;
+  highestCode(bits) * transferSlope(curve, linear) * linear * Math.LN2;

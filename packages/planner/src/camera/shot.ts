@@ -1,4 +1,12 @@
-import { FIRST_NM, integrateProduct, multiply, type Sensor, type Spectrum, STEP_NM } from "@sunfathom/optics";
+import {
+  FIRST_NM,
+  integrateProduct,
+  multiply,
+  type Sensor,
+  type Spectrum,
+  STEP_NM,
+  spectrumFrom,
+} from "@sunfathom/optics";
 import type { Stage } from "../light/stage.js";
 import { type Balance, balanceToCard } from "./balance-reach.js";
 import type { CameraState } from "./camera-state.js";
@@ -10,6 +18,8 @@ import { rawOf } from "./sensor-profile.js";
 /** Reflectance of the white card, which fills the scale. */
 const CARD_REFLECTANCE = 0.9;
 const AT_600_NM = (600 - FIRST_NM) / STEP_NM;
+/** The cell at the bound counts half, as the trapezoid rule has it. */
+const ABOVE_600_NM = spectrumFrom((_, i) => (i > AT_600_NM ? 1 : i === AT_600_NM ? 0.5 : 0));
 
 /** How a picture is exposed. */
 export type Exposure = Pick<Recorder, "settings" | "neutral_stops">;
@@ -57,7 +67,5 @@ function exposureFor(sensitivity: number, limits: ExposureLimits): Exposure {
 
 /** Share of the red channel's signal that comes from above 600 nm, 0 to 1. */
 export function redShareAbove600(sensor: Sensor, light: Spectrum): number {
-  // The cell at the bound counts half, as the trapezoid rule has it.
-  const above = light.map((e, i) => (i > AT_600_NM ? e : i === AT_600_NM ? e / 2 : 0));
-  return integrateProduct(above, sensor.red) / integrateProduct(light, sensor.red);
+  return integrateProduct(multiply(light, ABOVE_600_NM), sensor.red) / integrateProduct(light, sensor.red);
 }

@@ -15,6 +15,7 @@ import {
   type Lab,
   labOf,
   multiply,
+  power,
   type Spectrum,
   type Xyz,
 } from "@sunfathom/optics";
@@ -49,7 +50,7 @@ const SAMPLE_AT = Math.sqrt(3);
 const CHANNELS = [0, 1, 2] as const;
 
 /** Weight that makes equal squares of XYZ error about equally visible at all lightnesses: slope of L* with Y, squared. */
-const visibility = (Y: number): number => (Y + 0.02) ** (-4 / 3);
+const visibility = (Y: number): number => power(Y + 0.02, -4 / 3);
 
 interface Seen {
   wantedXyz: Xyz;

@@ -1,4 +1,5 @@
 import {
+  add,
   beamAngleInWater_deg,
   CLEAR,
   coneIntensity_cd,
@@ -85,5 +86,5 @@ export function lampsIrradiance(lamps: readonly Lamp[], light: LampLight): Spect
 export function lampsAtPort(lamps: readonly Lamp[]): Spectrum {
   return lamps
     .map((lamp) => scale(multiply(lampSpectrum(lamp), lampFilter(lamp)), lampIntensity_cd(lamp)))
-    .reduce((sum, s) => sum.map((v, i) => v + s[i]), new Float64Array(GRID_SIZE));
+    .reduce((sum, s) => add(sum, s), new Float64Array(GRID_SIZE));
 }

@@ -3,10 +3,12 @@ import {
   emptyWater,
   GRID_SIZE,
   kdUnderSun,
+  multiply,
   pathAttenuation,
   pathTransmittance,
   portTransmittance,
   type Spectrum,
+  scale,
   type UprightSpread,
   uprightFraction,
   uprightSpreadLn,
@@ -115,8 +117,7 @@ const DARK: Spectrum = new Float64Array(GRID_SIZE);
 export function downwellingAt(world: Underwater, depth_m: number): Spectrum {
   const surface = world.daylight?.below.downwelling;
   if (!surface) return DARK;
-  const left = pathTransmittance(world.kd_per_m, depth_m);
-  return left.map((t, i) => t * surface[i]);
+  return multiply(pathTransmittance(world.kd_per_m, depth_m), surface);
 }
 
 const uprightGeometry = (world: Underwater, { below }: Daylight, depth_m: number) => ({
@@ -140,8 +141,7 @@ export function uprightDaylightAt(world: Underwater, depth_m: number): Spectrum 
   const { absorption_per_m, scattering_per_m } = world.water;
   const geometry = uprightGeometry(world, world.daylight, depth_m);
   const fraction = uprightFraction(geometry, absorption_per_m, scattering_per_m, world.kd_per_m);
-  const down = downwellingAt(world, depth_m);
-  return down.map((e, i) => e * fraction[i] * world.nuisance.uprightScale);
+  return scale(multiply(downwellingAt(world, depth_m), fraction), world.nuisance.uprightScale);
 }
 
 /** Lamp light on the subject, W m^-2 nm^-1; dark without lamps. */

@@ -7,6 +7,7 @@ import {
   type JerlovType,
   jerlovKd,
   LEAKAGE,
+  listOf,
   WAVELENGTHS_NM,
 } from "@sunfathom/optics";
 import type { FilterKindInfo, ModelInfo, WaterTypeInfo } from "../result/reference.js";
@@ -32,8 +33,8 @@ export function waterTypes(): WaterTypeInfo[] {
     water_type,
     description: DESCRIPTIONS[water_type],
     edition: "Jerlov 1976",
-    wavelengths_nm: Array.from(WAVELENGTHS_NM),
-    kd_per_m: Array.from(jerlovKd(water_type)),
+    wavelengths_nm: listOf(WAVELENGTHS_NM),
+    kd_per_m: listOf(jerlovKd(water_type)),
     sources: ["jerlov_1976", "pope_fry_1997"],
   }));
 }
@@ -47,8 +48,8 @@ export function filterKinds(): FilterKindInfo[] {
     base_density: BASE_DENSITY,
     leakage: LEAKAGE,
     shape_assumed: filter_kind !== "neutral",
-    wavelengths_nm: Array.from(WAVELENGTHS_NM),
-    density_shape: Array.from(densityShape(filter_kind)),
+    wavelengths_nm: listOf(WAVELENGTHS_NM),
+    density_shape: listOf(densityShape(filter_kind)),
   }));
 }
 

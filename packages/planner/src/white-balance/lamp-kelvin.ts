@@ -1,4 +1,4 @@
-import { cctDuv, chromaticity, xyzOf } from "@sunfathom/optics";
+import { cctDuv, chromaticity, multiply, xyzOf } from "@sunfathom/optics";
 import { castBetween } from "../camera/cast.js";
 import { sensorProfile } from "../camera/sensor-profile.js";
 import type { Conditions } from "../light/conditions.js";
@@ -10,7 +10,7 @@ import { mapRising, propagate } from "../uncertainty/propagate.js";
 
 /** Cast on a grey card when the camera is set to the lamps' own colour and the water between is left out of account. */
 function leftByKelvin(world: Underwater): number {
-  const arriving = lampLightAt(world).map((e, i) => e * towardsCamera(world)[i]);
+  const arriving = multiply(lampLightAt(world), towardsCamera(world));
   return castBetween(sensorProfile(world.nuisance.crosstalkSd), lampsAtPort(world.scene.lamps), arriving);
 }
 
