@@ -96,7 +96,7 @@ export async function createApp({
   });
   watchReadiness(app);
   limitSending(app, limits.sendTimeout_ms);
-  await registerHelmet(app);
+  registerHelmet(app);
   await registerCors(app, exposure.corsOrigins);
   await registerUnderPressure(app, limits);
   await registerRateLimit(app, limits);

@@ -1,10 +1,10 @@
 // Fastify with the contract's schemas compiled for check and serialisation, the service's plugins and its logger; the answers
 // are there already.
-import helmet from "@fastify/helmet";
 import rateLimit from "@fastify/rate-limit";
 import { operations } from "@sunfathom/answers";
 import { wireSchemas } from "@sunfathom/contract";
 import Fastify from "fastify";
+import helmet from "helmet";
 import { pino } from "pino";
 import { requestsFor } from "./scenes.mjs";
 
@@ -12,7 +12,8 @@ const app = Fastify({
   loggerInstance: pino({ base: null }, pino.destination({ fd: 2, sync: false })),
   ajv: { customOptions: { coerceTypes: false, removeAdditional: false, keywords: ["x-unit", "x-decimals"] } },
 });
-await app.register(helmet);
+const setHeaders = helmet();
+app.addHook("onRequest", ({ raw }, reply, done) => setHeaders(raw, reply.raw, () => done()));
 await app.register(rateLimit, { max: 1e9, timeWindow: 60_000 });
 for (const [name, schema] of Object.entries(wireSchemas)) app.addSchema({ ...schema, $id: name });
 for (const operation of operations) {

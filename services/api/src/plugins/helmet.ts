@@ -1,13 +1,14 @@
-import helmet from "@fastify/helmet";
 import type { FastifyInstance } from "fastify";
+import helmet from "helmet";
 
 /**
  * Headers that tell browsers to make nothing of an answer but data. `/docs` brings a content security policy of its own.
  * Transport security is for whoever ends TLS to promise: the service cannot know that its whole domain speaks it.
- * @see https://github.com/fastify/fastify-helmet
+ * By the library itself, built once: its plugin for the framework builds it anew for every request.
+ * @see https://github.com/helmetjs/helmet
  */
-export async function registerHelmet(app: FastifyInstance): Promise<void> {
-  await app.register(helmet, {
+export function registerHelmet(app: FastifyInstance): void {
+  const setHeaders = helmet({
     contentSecurityPolicy: {
       useDefaults: false,
       directives: { defaultSrc: ["'none'"], frameAncestors: ["'none'"] },
@@ -15,4 +16,5 @@ export async function registerHelmet(app: FastifyInstance): Promise<void> {
     referrerPolicy: { policy: "no-referrer" },
     strictTransportSecurity: false,
   });
+  app.addHook("onRequest", ({ raw }, reply, done) => setHeaders(raw, reply.raw, () => done()));
 }
