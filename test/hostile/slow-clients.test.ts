@@ -1,5 +1,6 @@
 // Clients that send or read as slowly as they can, many at a time, from this machine to itself alone. Others are still
-// served, and every slow connection is closed in bounded time. SLOW_CLIENTS asks for more of them.
+// served, and every slow connection is closed in bounded time. SLOW_CLIENTS asks for more of them, which are held to the
+// service's own limits: under shorter ones the first would be gone before the last has come.
 import { connect, type Socket } from "node:net";
 import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
@@ -7,17 +8,23 @@ import { createApp } from "../../services/api/src/app.js";
 import { unhurried } from "../../services/api/src/unhurried.test-support.js";
 import { head, portOf, raw } from "./wire.js";
 
-const count = Number(process.env["SLOW_CLIENTS"] ?? 40);
+const asked = process.env["SLOW_CLIENTS"];
+const count = Number(asked ?? 40);
+/** How many of them must be there at once; in a short run some may have been closed on a busy machine. */
+const together = asked === undefined ? count / 2 : count;
 
-const limits = {
-  ...unhurried,
-  requestsPerWindow: 0,
+const short = {
   headersTimeout_ms: 700,
   requestTimeout_ms: 1200,
   timeoutCheck_ms: 100,
   connectionTimeout_ms: 3000,
   sendTimeout_ms: 1500,
 };
+const limits = { ...unhurried, requestsPerWindow: 0, ...(asked === undefined ? short : {}) };
+const { headersTimeout_ms, requestTimeout_ms, sendTimeout_ms, timeoutCheck_ms } = limits;
+/** What a busy machine may be late by. */
+const late_ms = 3000;
+const timeout_ms = asked === undefined ? 20_000 : 180_000;
 
 let app: FastifyInstance;
 let port: number;
@@ -31,13 +38,23 @@ beforeAll(async () => {
 });
 afterAll(() => app.close());
 
+/** How many were told that what they send is no HTTP: those attack nobody. */
+let malformed = 0;
+
 /** A connection that sends `first` and then something of `rest` every 100 ms, for as long as it can. */
 function trickle(first: string, rest: () => string): Socket {
-  const socket = connect(port, "127.0.0.1", () => socket.write(first));
-  const timer = setInterval(() => socket.write(rest()), 100);
+  let timer: NodeJS.Timeout;
+  // Not before it is connected: what is written earlier would arrive first.
+  const socket = connect(port, "127.0.0.1", () => {
+    socket.write(first);
+    timer = setInterval(() => socket.write(rest()), 100);
+  });
+  socket.on("data", (part) => {
+    if (part.toString("latin1").startsWith("HTTP/1.1 400")) malformed += 1;
+  });
   socket.on("error", () => {});
   socket.on("close", () => clearInterval(timer));
-  return socket.resume();
+  return socket;
 }
 
 /** A connection that asks for a long answer and never reads it. */
@@ -53,61 +70,58 @@ const open = () =>
     app.server.getConnections((error, n) => (error ? reject(error) : resolve(n))),
   );
 
-async function whileAttackedBy(attack: () => Socket, bound_ms: number): Promise<void> {
+/** @param limit_ms after which the service may close an attacker */
+async function whileAttackedBy(attack: () => Socket, limit_ms: number): Promise<void> {
   const slow = Array.from({ length: count }, attack);
-  await vi.waitFor(async () => expect(await open()).toBeGreaterThanOrEqual(count / 2), {
-    timeout: 3000,
+  await vi.waitFor(async () => expect(await open()).toBeGreaterThanOrEqual(together), {
+    timeout: limit_ms + late_ms,
     interval: 10,
   });
+  const here = performance.now();
   const body = '{"water_type":"IB","depth_m":5}';
-  const served = head("Content-Type: application/json", `Content-Length: ${body.length}`);
+  const served = head(json, `Content-Length: ${body.length}`);
+  const times_ms: number[] = [];
   for (let round = 0; round < 5; round += 1) {
     const { statuses, time_ms } = await raw(port, [served, body]);
     expect(statuses).toEqual([200]);
-    expect(time_ms).toBeLessThan(1000);
+    times_ms.push(time_ms);
   }
-  const deadline = performance.now() + bound_ms;
+  expect(Math.max(...times_ms)).toBeLessThan(1000);
+  const deadline = here + limit_ms + timeoutCheck_ms + late_ms;
   while ((await open()) > 0 && performance.now() < deadline)
     await new Promise((resolve) => setTimeout(resolve, 50));
   const left = await open();
+  const closed_ms = performance.now() - here;
+  console.info(
+    `others served in ${Math.round(Math.max(...times_ms))} ms, all closed in ${Math.round(closed_ms)} ms`,
+  );
   for (const socket of slow) socket.destroy();
   expect(left).toBe(0);
+  expect(malformed).toBe(0);
 }
 
+const get = "GET /v1/models HTTP/1.1\r\nHost: a\r\n";
+const json = "Content-Type: application/json";
+const attacks: [string, () => Socket, number][] = [
+  ["send headers byte by byte", () => trickle(`${get}X-Slow: `, () => "a"), headersTimeout_ms],
+  ["send header after header", () => trickle(get, () => "X-A: b\r\n"), headersTimeout_ms],
+  [
+    "send a body byte by byte",
+    () => trickle(head(json, "Content-Length: 100000"), () => " "),
+    requestTimeout_ms,
+  ],
+  [
+    "send chunk after chunk",
+    () => trickle(head(json, "Transfer-Encoding: chunked"), () => "1\r\n \r\n"),
+    requestTimeout_ms,
+  ],
+  ["connect and say nothing", () => trickle("", () => ""), headersTimeout_ms],
+  ["do not read what they asked for", unread, sendTimeout_ms],
+  ["ask once and then, slowly, again", () => trickle(`${get}\r\nGET /`, () => "x"), headersTimeout_ms],
+];
+
 describe(`${count} clients at a time`, () => {
-  it("that send headers byte by byte", async () => {
-    await whileAttackedBy(() => trickle("GET /v1/models HTTP/1.1\r\nHost: a\r\nX-Slow: ", () => "a"), 4000);
-  }, 20_000);
-
-  it("that send header after header", async () => {
-    await whileAttackedBy(() => trickle("GET /v1/models HTTP/1.1\r\nHost: a\r\n", () => "X-A: b\r\n"), 4000);
-  }, 20_000);
-
-  it("that send a body byte by byte", async () => {
-    await whileAttackedBy(
-      () => trickle(head("Content-Type: application/json", "Content-Length: 100000"), () => " "),
-      5000,
-    );
-  }, 20_000);
-
-  it("that send chunk after chunk", async () => {
-    await whileAttackedBy(
-      () => trickle(head("Content-Type: application/json", "Transfer-Encoding: chunked"), () => "1\r\n \r\n"),
-      5000,
-    );
-  }, 20_000);
-
-  it("that connect and say nothing", async () => {
-    await whileAttackedBy(() => trickle("", () => ""), 6000);
-  }, 20_000);
-
-  it("that do not read what they asked for", async () => {
-    await whileAttackedBy(unread, 6000);
-  }, 20_000);
-
-  it("that ask once and then, slowly, again", async () => {
-    await whileAttackedBy(() => trickle("GET /v1/models HTTP/1.1\r\nHost: a\r\n\r\nGET /", () => "x"), 6000);
-  }, 20_000);
+  it.each(attacks)("that %s", (_, attack, limit_ms) => whileAttackedBy(attack, limit_ms), timeout_ms);
 });
 
 describe("connections", () => {
