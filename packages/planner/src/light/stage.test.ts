@@ -1,0 +1,62 @@
+import { chromaticity, illuminant, integrateProduct, multiply, xyzOf, Y_BAR } from "@sunfathom/optics";
+import { describe, expect, it } from "vitest";
+import { daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS } from "../../../../test/support/scenes.js";
+import type { Scene } from "../scene/scene.js";
+import { NOMINAL } from "../uncertainty/nuisance.js";
+import { conditionsOf } from "./conditions.js";
+import { stageAt } from "./stage.js";
+import { lampLightAt, PORT, towardsCamera, underwater, uprightDaylightAt } from "./underwater.js";
+
+const worldOf = (scene: Scene) => underwater(conditionsOf(scene), NOMINAL);
+const reef = daylightScene("IB", 45, 12);
+
+describe("what the camera looks at", () => {
+  it("is the subject in daylight and lamp light, through the water and the port", () => {
+    const world = worldOf(REEF_WITH_LAMPS);
+    const [daylight, lamps, path] = [uprightDaylightAt(world, 12), lampLightAt(world), towardsCamera(world)];
+    stageAt(world, 12).subject.forEach((e, i) => {
+      expect(e).toBeCloseTo((daylight[i] + lamps[i]) * path[i] * PORT, 12);
+    });
+  });
+
+  it("has no open water behind it in the dark", () => {
+    expect(stageAt(worldOf(NIGHT_WRECK), 12).background).toBeUndefined();
+  });
+
+  it("has open water behind it of 0.3 of a white subject's luminance under D65 (from memory of measured fields)", () => {
+    const { background } = stageAt(worldOf(reef), 12);
+    const D65 = illuminant("D65");
+    const luminance = background && integrateProduct(multiply(background.colour, D65), Y_BAR);
+    expect((luminance ?? 0) / integrateProduct(D65, Y_BAR)).toBeCloseTo(0.3, 12);
+  });
+
+  it("whose colour is bluer than white in clear water, for water absorbs red (Pope & Fry 1997)", () => {
+    const { background } = stageAt(worldOf(reef), 12);
+    const white = chromaticity(xyzOf(illuminant("D65")));
+    const water = chromaticity(xyzOf(multiply(background?.colour ?? illuminant("D65"), illuminant("D65"))));
+    expect(water.x).toBeLessThan(white.x - 0.02);
+  });
+
+  it("is lit by daylight alone in the open water, and by lamps too on the subject", () => {
+    const [plain, lit] = [worldOf({ ...REEF_WITH_LAMPS, lamps: [] }), worldOf(REEF_WITH_LAMPS)];
+    const [without, with_] = [stageAt(plain, 12).background, stageAt(lit, 12).background];
+    expect(with_?.openWater).toEqual(without?.openWater);
+    const daylight = uprightDaylightAt(plain, 12);
+    without?.openWater.forEach((e, i) => {
+      expect(e).toBeCloseTo(daylight[i] * (without.colour[i] ?? 0) * PORT, 12);
+    });
+    expect(without?.againstSubject).toBeCloseTo(1, 12);
+    const [sky, lamps] = [daylight, lampLightAt(lit)].map((light) => integrateProduct(light, Y_BAR));
+    expect(with_?.againstSubject).toBeCloseTo(sky / (sky + lamps), 12);
+  });
+
+  it("lies behind haze: of open water what the path does not let through", () => {
+    const world = worldOf({ ...reef, subject_distance_m: 3 });
+    const { background } = stageAt(world, 12);
+    const path = towardsCamera(world);
+    background?.veil.forEach((e, i) => {
+      expect(e).toBeCloseTo(background.openWater[i] * (1 - path[i]), 14);
+    });
+    expect(background?.veil).toBeDefined();
+  });
+});

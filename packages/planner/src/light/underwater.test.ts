@@ -1,0 +1,134 @@
+import { CLEAR, GRID_SIZE, pathAttenuation, type Spectrum } from "@sunfathom/optics";
+import { describe, expect, it } from "vitest";
+import { atNight, daylightScene, REEF_WITH_LAMPS, TWO_LAMPS } from "../../../../test/support/scenes.js";
+import type { Scene } from "../scene/scene.js";
+import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
+import { conditionsOf } from "./conditions.js";
+import {
+  CLEAR_LAMPS,
+  downwellingAt,
+  lampLightAt,
+  PORT,
+  towardsCamera,
+  underwater,
+  uprightDaylightAt,
+  uprightSpreadAt,
+} from "./underwater.js";
+
+const reef = daylightScene("IB", 45, 10);
+const conditions = conditionsOf(reef);
+const worldOf = (change: Partial<Nuisance> = {}, scene?: Scene) =>
+  underwater(scene ? conditionsOf(scene) : conditions, { ...NOMINAL, ...change });
+const nominal = worldOf();
+const expectTimes = (light: Spectrum, factor: (i: number) => number, base: Spectrum) => {
+  light.forEach((e, i) => {
+    expect(e).toBeCloseTo(factor(i) * base[i], 12);
+  });
+};
+
+describe("daylight under water", () => {
+  it("falls exponentially with depth by its diffuse attenuation, from just below the surface (definition of Kd)", () => {
+    const surface = nominal.daylight?.below.downwelling ?? CLEAR;
+    expect(downwellingAt(nominal, 0)).toEqual(surface);
+    expectTimes(downwellingAt(nominal, 7), (i) => Math.exp(-7 * nominal.kd_per_m[i]), surface);
+  });
+
+  it("is as bright as the day is taken to be, at every depth", () => {
+    expectTimes(downwellingAt(worldOf({ daylightScale: 1.3 }), 7), () => 1.3, downwellingAt(nominal, 7));
+  });
+
+  it("falls wholly on a subject that faces up, and by the share in doubt on one that stands", () => {
+    const up = worldOf({}, { ...reef, subject_facing: "up" });
+    expectTimes(uprightDaylightAt(up, 7), () => 1, downwellingAt(up, 7));
+    expectTimes(
+      uprightDaylightAt(worldOf({ uprightScale: 0.8 }), 7),
+      () => 0.8,
+      uprightDaylightAt(nominal, 7),
+    );
+    const share = uprightDaylightAt(nominal, 7)[34] / downwellingAt(nominal, 7)[34];
+    expect(share).toBeGreaterThan(0.1);
+    expect(share).toBeLessThan(0.6);
+  });
+
+  it("is in doubt by where the subject faces: not where it faces up", () => {
+    const { up, down } = uprightSpreadAt(nominal, 7);
+    expect(Math.min(up, down)).toBeGreaterThan(0.05);
+    expect(uprightSpreadAt(worldOf({}, { ...reef, subject_facing: "up" }), 7)).toEqual({ up: 0, down: 0 });
+  });
+
+  it("is none at night, and nothing of it in doubt", () => {
+    const night = worldOf({}, { ...atNight(reef), lamps: [TWO_LAMPS] });
+    const dark = new Float64Array(GRID_SIZE);
+    expect(night.daylight).toBeUndefined();
+    expect(downwellingAt(night, 7)).toEqual(dark);
+    expect(uprightDaylightAt(night, 7)).toEqual(dark);
+    expect(uprightSpreadAt(night, 7)).toEqual({ up: 0, down: 0 });
+  });
+});
+
+describe("the water in doubt", () => {
+  it("attenuates more in blue where there is more in it, and in red, where IB is as pure water, no less", () => {
+    const [clear, murky] = [0.5, 1.5].map((kdRemainderScale) => worldOf({ kdRemainderScale }).kd_per_m);
+    const blue = (450 - 380) / 5;
+    expect(murky[blue]).toBeGreaterThan(nominal.kd_per_m[blue]);
+    expect(nominal.kd_per_m[blue]).toBeGreaterThan(clear[blue]);
+    murky.forEach((kd, i) => {
+      expect(kd).toBeGreaterThanOrEqual(clear[i]);
+    });
+  });
+
+  it("loses of a short path what it absorbs and the share of scattering that counts as lost", () => {
+    for (const scatterLost of [0, 0.5, 1]) {
+      const world = worldOf({ scatterLost });
+      expect(world.path_per_m).toEqual(pathAttenuation(world.water, scatterLost));
+    }
+    const { absorption_per_m, scattering_per_m } = nominal.water;
+    worldOf({ scatterLost: 0 }).path_per_m.forEach((c, i) => {
+      expect(c).toBeCloseTo(absorption_per_m[i], 12);
+    });
+    worldOf({ scatterLost: 1 }).path_per_m.forEach((c, i) => {
+      expect(c).toBeCloseTo(absorption_per_m[i] + scattering_per_m[i], 12);
+    });
+  });
+
+  it("scatters as much more as it is taken to", () => {
+    const more = worldOf({ scatteringScale: 2 }).water.scattering_per_m;
+    more.forEach((b, i) => {
+      expect(b).toBeGreaterThan(nominal.water.scattering_per_m[i]);
+    });
+  });
+
+  it("lets through towards the camera exp(-c r) (Beer and Lambert)", () => {
+    const far = worldOf({}, { ...reef, subject_distance_m: 2.5 });
+    expectTimes(towardsCamera(far), (i) => Math.exp(-2.5 * far.path_per_m[i]), CLEAR);
+  });
+});
+
+describe("lamps under water", () => {
+  const lit = worldOf(
+    {},
+    { ...REEF_WITH_LAMPS, lamps: [{ ...TWO_LAMPS, filter_kind: "blue", filter_density: 0.6 }] },
+  );
+
+  it("light through the water's path, as bright as their beams are taken to be, with or without their filters", () => {
+    const bare = worldOf({}, REEF_WITH_LAMPS);
+    expectTimes(lampLightAt(lit, CLEAR_LAMPS), () => 1, lampLightAt(bare));
+    expect(lampLightAt(lit)[50]).toBeLessThan(lampLightAt(bare)[50]);
+    expectTimes(
+      lampLightAt(worldOf({ lampIntensityScale: 0.7 }, REEF_WITH_LAMPS)),
+      () => 0.7,
+      lampLightAt(bare),
+    );
+    const farther = lampLightAt(bare, { distance_m: 1.6 });
+    expectTimes(farther, (i) => 0.25 * Math.exp(-0.8 * bare.path_per_m[i]), lampLightAt(bare));
+  });
+
+  it("are none where none is switched on", () => {
+    expect(lampLightAt(nominal)).toEqual(new Float64Array(GRID_SIZE));
+  });
+});
+
+it("the port lets through about half of the radiance (0.543 without a window: Voss & Flora 2017)", () => {
+  expect(PORT).toBeGreaterThan(0.5);
+  expect(PORT).toBeLessThan(0.543);
+});
