@@ -9,7 +9,7 @@ import {
 import type { Conditions } from "../light/conditions.js";
 import type { Estimate } from "../result/common.js";
 import type { ExposureAtDepth } from "../result/exposure-loss.js";
-import { mapFalling, mapRising } from "../uncertainty/propagate.js";
+import { mapFalling, mapRising } from "../uncertainty/percentiles.js";
 import type { Budget } from "./budget.js";
 import { sensitivityFor } from "./sensitivity.js";
 import { waysToPay } from "./ways-to-pay.js";

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { models } from "../reference/reference.js";
+import { models } from "../reference/models.js";
 import type { FilterMountingAnswer } from "../result/filter-mounting.js";
 import { filterMounting } from "./filter-mounting.js";
 import { ACTION_CAMERA, COMPACT, FISHEYE, sceneOf, WIDE_ZOOM } from "./mounting-scenes.test-support.js";

@@ -9,7 +9,7 @@ import {
 import type { Estimate } from "../result/common.js";
 import type { MountPlace, Vignetting, VignettingGrade } from "../result/filter-mounting.js";
 import type { FilterMountingScene, StepRing } from "../scene/filter-mounting-scene.js";
-import { mapFalling, mapRising } from "../uncertainty/propagate.js";
+import { mapFalling, mapRising } from "../uncertainty/percentiles.js";
 import type { LensFacts } from "./lens.js";
 import { type PupilDistance, pupilDistance } from "./pupil-distance.js";
 

@@ -1,7 +1,7 @@
 import type { Underwater } from "../light/underwater.js";
 import type { Estimate } from "../result/common.js";
 import type { MixedLightAtDepth } from "../result/mixed-light.js";
-import { mapRising } from "../uncertainty/propagate.js";
+import { mapRising } from "../uncertainty/percentiles.js";
 import { lightsAt, VISIBLE_SPLIT_DELTA_E00, verdictAt } from "./lights.js";
 import { falloffStops, type Numbers } from "./numbers.js";
 import { waysOut } from "./ways-out.js";

@@ -1,7 +1,7 @@
 import type { ModelInfo } from "../result/reference.js";
 
 /** Every table, formula and assumption behind the answers, with its source, where it holds and what is known to be weak. */
-export const MODELS: ModelInfo[] = [
+const MODELS: ModelInfo[] = [
   {
     id: "jerlov_1976",
     what: "Diffuse attenuation of ten optical water types",
@@ -289,3 +289,6 @@ export const MODELS: ModelInfo[] = [
     known_weaknesses: "Makers' instructions come first.",
   },
 ];
+
+/** Those of this version of the model. */
+export const models = (): ModelInfo[] => MODELS;

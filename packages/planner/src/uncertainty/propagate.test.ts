@@ -15,7 +15,8 @@ import { lampLightAt, underwater, uprightDaylightAt } from "../light/underwater.
 import type { Scene } from "../scene/scene.js";
 import { type Cause, causesOf, FILTER_CAUSES } from "./causes.js";
 import { NOMINAL, type Nuisance } from "./nuisance.js";
-import { mapFalling, mapRising, propagate, shareOfCauses, sigmaOf } from "./propagate.js";
+import { mapFalling, mapRising } from "./percentiles.js";
+import { propagate, shareOfCauses, sigmaOf } from "./propagate.js";
 
 const DRAWS = 1200;
 

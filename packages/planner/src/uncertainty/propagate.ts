@@ -72,17 +72,3 @@ export function sigmaOf(propagated: Propagated, answer: number): number {
   const variance = shifts.reduce((sum, { minus, plus }) => sum + ((plus - minus) / 2 / Z90) ** 2, 0);
   return Math.sqrt(variance);
 }
-
-/** Applies a rising function to all three percentiles. */
-export const mapRising = ({ low, likely, high }: Estimate, f: (x: number) => number): Estimate => ({
-  low: f(low),
-  likely: f(likely),
-  high: f(high),
-});
-
-/** Applies a falling function: low and high change places. */
-export const mapFalling = ({ low, likely, high }: Estimate, f: (x: number) => number): Estimate => ({
-  low: f(high),
-  likely: f(likely),
-  high: f(low),
-});

@@ -23,7 +23,8 @@ import type { BalanceAtDepth, WhiteBalanceDecision, WhiteBalanceFigures } from "
 import type { Scene } from "../scene/scene.js";
 import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
-import { mapRising, propagate, shareOfCauses } from "../uncertainty/propagate.js";
+import { mapRising } from "../uncertainty/percentiles.js";
+import { propagate, shareOfCauses } from "../uncertainty/propagate.js";
 import { lampKelvin } from "./lamp-kelvin.js";
 import { balanceReasons } from "./reasons.js";
 import { balanceDepths, type ShiftBetween } from "./rebalance.js";

@@ -6,7 +6,8 @@ import { lampsAtPort } from "../light/lamps.js";
 import { lampLightAt, towardsCamera, type Underwater, underwater } from "../light/underwater.js";
 import type { WhiteBalanceFigures } from "../result/white-balance.js";
 import { causesOf } from "../uncertainty/causes.js";
-import { mapRising, propagate } from "../uncertainty/propagate.js";
+import { mapRising } from "../uncertainty/percentiles.js";
+import { propagate } from "../uncertainty/propagate.js";
 
 /** Cast on a grey card when the camera is set to the lamps' own colour and the water between is left out of account. */
 function leftByKelvin(world: Underwater): number {

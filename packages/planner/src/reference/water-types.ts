@@ -1,17 +1,5 @@
-import {
-  BASE_DENSITY,
-  densityShape,
-  FILTER_BANDS,
-  FILTER_KINDS,
-  JERLOV_TYPES,
-  type JerlovType,
-  jerlovKd,
-  LEAKAGE,
-  listOf,
-  WAVELENGTHS_NM,
-} from "@sunfathom/optics";
-import type { FilterKindInfo, ModelInfo, WaterTypeInfo } from "../result/reference.js";
-import { MODELS } from "./models.js";
+import { JERLOV_TYPES, type JerlovType, jerlovKd, listOf, WAVELENGTHS_NM } from "@sunfathom/optics";
+import type { WaterTypeInfo } from "../result/reference.js";
 
 /** What a diver sees in each water, common practice, no published source. */
 const DESCRIPTIONS: Record<JerlovType, string> = {
@@ -38,20 +26,3 @@ export function waterTypes(): WaterTypeInfo[] {
     sources: ["jerlov_1976", "pope_fry_1997"],
   }));
 }
-
-/** The kinds of filter with the shapes assumed for them. */
-export function filterKinds(): FilterKindInfo[] {
-  return FILTER_KINDS.map((filter_kind) => ({
-    filter_kind,
-    description: FILTER_BANDS[filter_kind].description,
-    use: FILTER_BANDS[filter_kind].use,
-    base_density: BASE_DENSITY,
-    leakage: LEAKAGE,
-    shape_assumed: filter_kind !== "neutral",
-    wavelengths_nm: listOf(WAVELENGTHS_NM),
-    density_shape: listOf(densityShape(filter_kind)),
-  }));
-}
-
-/** Every table, formula and assumption behind the answers. */
-export const models = (): ModelInfo[] => MODELS;
