@@ -132,7 +132,8 @@ export function check(operation: Operation, { status, headers, body, text }: Ans
 
 const validators = new Map<Schema, ReturnType<typeof ajv.compile>>();
 
-function validatorOf(schema: Schema): ReturnType<typeof ajv.compile> {
+/** Holds values to a schema of the description; an object has no field that the schema does not name. */
+export function validatorOf(schema: Schema): ReturnType<typeof ajv.compile> {
   const known = validators.get(schema);
   if (known !== undefined) return known;
   const validate = ajv.compile(closed(absolute(schema)) as object);

@@ -65,9 +65,10 @@ function wrongValues(schema: Schema, right: unknown): unknown[] {
   const others: unknown[] = [null, true, 7, "7", [], {}, [7]];
   const fits = (value: unknown) => value !== null && jsonType(value) === jsonType(right);
   const ofOtherType = others.filter((value) => !fits(value));
-  if (schema.enum !== undefined) {
-    const word = String(schema.enum[0]);
-    return [
+  const { enum: words } = schema;
+  if (words !== undefined) {
+    const word = String(words[0]);
+    const written = [
       ...ofOtherType,
       "",
       ` ${word}`,
@@ -77,6 +78,8 @@ function wrongValues(schema: Schema, right: unknown): unknown[] {
       "\ud800",
       "__proto__",
     ];
+    // A word without letters, such as a version, has no other case.
+    return written.filter((value) => !words.includes(value));
   }
   switch (schema.type) {
     case "integer":
