@@ -85,7 +85,7 @@ function sections(all) {
         ]),
       ),
       "",
-      `Attenuation at half saturation (${whole(service.half.rate)} a second): median ${ratio(service.half.median_ms)} ms, 99th percentile ${ratio(service.half.p99_ms)} ms. The asker was busy ${whole(100 * Math.max(...service.rows.map((/** @type {any} */ r) => r.askerBusy)))} % of its core at most.`,
+      `Attenuation at half saturation (${whole(service.half.rate)} a second): median ${ratio(service.half.median_ms)} ms, 99th percentile ${ratio(service.half.p99_ms)} ms; bare node:http at the same rate: ${ratio(service.halfOfBare.median_ms)} and ${ratio(service.halfOfBare.p99_ms)} ms. The asker was busy ${whole(100 * Math.max(...service.rows.map((/** @type {any} */ r) => r.askerBusy)))} % of its core at most.`,
     ].join("\n"),
     engine: table(
       ["way", "µs a scene", "time over the product's", "furthest from the formula, stops"],

@@ -6,14 +6,17 @@ const { address, operation, get, seconds, connections, rate } = JSON.parse(proce
 const { path, bodies } = requestsFor(operation);
 const headers = { "content-type": "application/json" };
 
-/** A GET of the first scene that already has its answer. */
+/** A GET of each scene, by whoever already has its answer. */
 async function conditional() {
-  const query = new URLSearchParams(JSON.parse(bodies[0]));
-  const url = `${path}?${query}`;
-  const first = await fetch(`${address}${url}`);
-  const etag = first.headers.get("etag") ?? '"known"';
-  await first.arrayBuffer();
-  return [{ method: "GET", path: url, headers: { "if-none-match": etag || '"known"' } }];
+  const requests = [];
+  for (const body of bodies) {
+    const url = `${path}?${new URLSearchParams(JSON.parse(body))}`;
+    const first = await fetch(`${address}${url}`);
+    const etag = first.headers.get("etag") || '"known"';
+    await first.arrayBuffer();
+    requests.push({ method: "GET", path: url, headers: { "if-none-match": etag } });
+  }
+  return requests;
 }
 
 const requests = get

@@ -8,6 +8,8 @@ import { median } from "../statistics.mjs";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const SERVER = fileURLToPath(new URL("../../../services/api/dist/server.js", import.meta.url));
+/** As `npm start` and the container run it. */
+const COMMAND = [process.execPath, "--max-semi-space-size=4", SERVER];
 const CONNECTIONS = 16;
 
 /**
@@ -38,7 +40,7 @@ export async function measureService(plan, latency) {
   const logs = ["full", "fastify"].map((name) => openSync(join(folder, name), "w"));
   const bare = await startServer([process.execPath, join(here, "bare-http.mjs")]);
   const fastify = await startServer([process.execPath, join(here, "bare-fastify.mjs")], {}, logs[1]);
-  const full = await startServer([process.execPath, SERVER], FULL_STACK, logs[0]);
+  const full = await startServer(COMMAND, FULL_STACK, logs[0]);
   try {
     await settled(full.pid);
     const idle = memoryOf(full.pid);
@@ -47,9 +49,17 @@ export async function measureService(plan, latency) {
     const saturation =
       rows.find(({ operation, get }) => operation === latency.operation && !get)?.perSecond.full ?? 0;
     const rate = Math.max(1, saturation / 2);
-    const question = JSON.stringify({ address: full.address, ...latency, rate });
-    const half = runJson(ASKING_CORE, [process.execPath, join(here, "latency.mjs"), question]);
-    return { rows, half: { ...latency, ...half }, memory: { idle, busy } };
+    const halfOf = (/** @type {Server} */ { address }) => {
+      const question = JSON.stringify({ address, ...latency, rate });
+      return runJson(ASKING_CORE, [process.execPath, join(here, "latency.mjs"), question]);
+    };
+    return {
+      rows,
+      half: { ...latency, ...halfOf(full) },
+      /** What the machine itself adds: as many requests a second of a server that has little to do. */
+      halfOfBare: halfOf(bare),
+      memory: { idle, busy },
+    };
   } finally {
     await Promise.all([bare, fastify, full].map((server) => server.stop()));
     for (const log of logs) closeSync(log);
@@ -108,7 +118,7 @@ export async function startUp(times) {
   const ready_ms = [];
   for (let n = 0; n < times; n++) {
     const begun = performance.now();
-    const server = await startServer([process.execPath, SERVER], FULL_STACK);
+    const server = await startServer(COMMAND, FULL_STACK);
     while (!(await fetch(`${server.address}/health/ready`)).ok)
       await new Promise((resolve) => setTimeout(resolve, 2));
     ready_ms.push(performance.now() - begun);
