@@ -1,0 +1,220 @@
+// What is said must be what was computed, and be said where it holds and nowhere else.
+import { describe, expect, it } from "vitest";
+import { atNight, BRIGHT_REEF, daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
+import { conditionsOf } from "../light/conditions.js";
+import { redTrustedTo_m } from "../light/inelastic.js";
+import { underwater } from "../light/underwater.js";
+import type { FilterChoiceAnswer } from "../result/filter-choice.js";
+import type { Scene } from "../scene/scene.js";
+import { NOMINAL } from "../uncertainty/nuisance.js";
+import { filterChoice } from "./filter-choice.js";
+
+const codesOf = ({ reasons }: FilterChoiceAnswer) => reasons.map(({ code }) => code);
+const reasonOf = ({ reasons }: FilterChoiceAnswer, code: string) =>
+  reasons.find((reason) => reason.code === code);
+const figuresOf = (answer: FilterChoiceAnswer, code: string) =>
+  Object.fromEntries((reasonOf(answer, code)?.figures ?? []).map(({ name, value }) => [name, value]));
+const last = <T>(list: readonly T[]): T => list[list.length - 1];
+const owning = (filter_kind: "red" | "magenta", filter_density: number) => [
+  { id: "mine", item: "lens_filter", filter_kind, filter_density } as const,
+];
+
+describe("why a filter is mounted", () => {
+  it("red: what it earns, that it adds no red, and the trade's rule for blue water", () => {
+    const answer = filterChoice(daylightScene("IB", 45, 5, 18));
+    const deepest = last(answer.depths);
+    expect(answer.filter_kind).toBe("red");
+    expect(answer.reasons[0].code).toBe("filter_earns");
+    expect(figuresOf(answer, "filter_earns")).toEqual({
+      min_m: 5,
+      max_m: 18,
+      with_e: answer.colour_error_delta_e00.likely,
+      without_e: answer.colour_error_without_delta_e00.likely,
+    });
+    expect(figuresOf(answer, "filter_adds_no_red")).toEqual({
+      depth_m: 18,
+      with_share: deepest.advised_red_signal_above_600_nm_share,
+      without_share: deepest.without_red_signal_above_600_nm_share,
+    });
+    expect(reasonOf(answer, "filter_trade_rule_blue")?.basis).toBe("common_practice");
+    expect(codesOf(answer)).not.toContain("filter_trade_rule_green");
+    expect(codesOf(answer)).not.toContain("no_filter_earns");
+    expect(codesOf(answer)).not.toContain("part_would_gain");
+    expect(last(codesOf(answer).filter((code) => code.startsWith("filter_")))).toBe("filter_shape_assumed");
+  });
+
+  it("magenta: the trade's rule for green water, and not that for blue", () => {
+    const answer = filterChoice(daylightScene("3C", 50, 8));
+    expect(answer.filter_kind).toBe("magenta");
+    expect(codesOf(answer)).toContain("filter_trade_rule_green");
+    expect(codesOf(answer)).not.toContain("filter_trade_rule_blue");
+    expect(codesOf(answer)).toContain("filter_adds_no_red");
+  });
+
+  it("which part of a range it serves, where the rest would do better without and the mount does not change", () => {
+    const scene = daylightScene("IB", 55, 1, 15);
+    const fixed = filterChoice(scene);
+    expect(fixed.filter_kind).toBe("red");
+    const served = { from_m: fixed.serves_min_depth_m, to_m: fixed.serves_max_depth_m };
+    expect(served.from_m).toBeGreaterThan(1);
+    expect(figuresOf(fixed, "serves_part_of_range")).toEqual(served);
+    expect(codesOf(fixed)).not.toContain("change_at_depth");
+    const flip = filterChoice({ ...scene, filter_change_underwater: "flip" });
+    expect(figuresOf(flip, "change_at_depth")).toEqual({
+      from_m: flip.serves_min_depth_m,
+      to_m: flip.serves_max_depth_m,
+    });
+    expect(codesOf(flip)).not.toContain("serves_part_of_range");
+    const whole = codesOf(filterChoice(daylightScene("IB", 45, 8, 12)));
+    expect(whole).not.toContain("serves_part_of_range");
+    expect(whole).not.toContain("change_at_depth");
+  });
+
+  it("where it brings the balance into reach, and from where on there is none without it", () => {
+    const answer = filterChoice(daylightScene("IB", 45, 5, 18));
+    const out = answer.depths.filter((d) => !d.without_balance_in_reach);
+    const reached = answer.depths.filter((d) => d.advised_balance_in_reach);
+    expect(figuresOf(answer, "filter_brings_balance_into_reach")).toMatchObject({
+      depth_m: out[0].depth_m,
+      deepest_m: 18,
+      reach_from_m: reached[0]?.depth_m ?? 0,
+      reach_to_m: last(reached)?.depth_m ?? 0,
+    });
+    expect(figuresOf(answer, "filter_brings_balance_into_reach")["residual_stops"]).toBeGreaterThan(0);
+    expect(codesOf(answer)).not.toContain("balance_out_of_reach");
+    expect(codesOf(answer)).not.toContain("balance_in_reach_without");
+  });
+});
+
+describe("why none is mounted", () => {
+  it("none earns its place: by how much the best of them would change the error, and what it takes", () => {
+    const answer = filterChoice({ ...daylightScene("IB", 45, 1.5), kit: owning("magenta", 0.6) });
+    expect(answer.filter_kind).toBe("none");
+    expect(answer.reasons[0].code).toBe("no_filter_earns");
+    expect(answer.reasons[0].text).toContain("mine (a magenta filter of density 0.60)");
+    const { best_change, worthwhile } = figuresOf(answer, "no_filter_earns");
+    expect(worthwhile).toBe(0.5);
+    expect(best_change).toBeGreaterThan(-0.5);
+    // The only filter is also the runner-up.
+    const { colour_error_delta_e00 } = answer.runner_up;
+    expect(best_change).toBeCloseTo(
+      colour_error_delta_e00.likely - answer.colour_error_without_delta_e00.likely,
+      9,
+    );
+    for (const code of ["filter_adds_no_red", "filter_trade_rule_blue", "filter_trade_rule_green"]) {
+      expect(codesOf(answer)).not.toContain(code);
+    }
+  });
+
+  it("none is owned", () => {
+    const answer = filterChoice({ ...daylightScene("IB", 45, 10), kit: [] });
+    expect(answer.reasons[0].code).toBe("no_filter_owned");
+    expect(codesOf(answer)).not.toContain("no_filter_earns");
+  });
+
+  it("lamps are the only light: of their temperature where it is known", () => {
+    const night = (lamp: object) =>
+      filterChoice({ ...atNight(daylightScene("IB", 45, 15)), lamps: [{ ...TWO_LAMPS, ...lamp }] });
+    const { cct_K: _, ...unnamed } = TWO_LAMPS;
+    const warm = night({ cct_K: 3200 });
+    expect(warm.reasons[0].code).toBe("lamps_are_the_only_light");
+    expect(warm.reasons[0].text).toContain("about 3200 K");
+    const led = filterChoice({
+      ...atNight(daylightScene("IB", 45, 15)),
+      lamps: [{ ...unnamed, led: "LED-B4" }],
+    });
+    expect(led.reasons[0].text).not.toMatch(/\d K\b/);
+    // Light that is short or to spare, and help from lamps, are said of daylight.
+    for (const code of [
+      "light_to_spare",
+      "light_has_run_out",
+      "light_is_too_much",
+      "only_lamps_would_help",
+    ]) {
+      expect(codesOf(warm)).not.toContain(code);
+    }
+  });
+
+  it("the part of a range that would gain is named by its ends and kind", () => {
+    const answer = filterChoice(daylightScene("5C", 40, 3, 16));
+    const gaining = answer.depths.filter((d) => d.best_filter_kind !== "none");
+    expect(gaining.length).toBeGreaterThan(0);
+    expect(figuresOf(answer, "part_would_gain")).toEqual({
+      from_m: gaining[0].depth_m,
+      to_m: last(gaining).depth_m,
+    });
+    expect(reasonOf(answer, "part_would_gain")?.text).toContain(` ${gaining[0].best_filter_kind} `);
+    expect(codesOf(filterChoice(daylightScene("IB", 45, 1.5)))).not.toContain("part_would_gain");
+  });
+
+  it("the camera balances without, or what stays out of reach", () => {
+    const easy = filterChoice(daylightScene("IB", 45, 1.5));
+    expect(easy.depths[0].without_balance_in_reach).toBe(true);
+    expect(codesOf(easy)).toContain("balance_in_reach_without");
+    const hard = filterChoice({ ...daylightScene("IB", 45, 5, 18), kit: [] });
+    const out = hard.depths.filter((d) => !d.without_balance_in_reach);
+    expect(figuresOf(hard, "balance_out_of_reach")).toMatchObject({ depth_m: out[0].depth_m, deepest_m: 18 });
+    expect(codesOf(hard)).not.toContain("filter_brings_balance_into_reach");
+  });
+});
+
+describe("what else is said", () => {
+  it("too much light, with the neutral density that takes it, at the shallow end", () => {
+    const answer = filterChoice({ ...BRIGHT_REEF, max_depth_m: 8 });
+    const { excess_stops, density, ...at } = figuresOf(answer, "light_is_too_much");
+    expect(at).toEqual({ depth_m: 5, iso: 400, f_number: 5.6 });
+    // A stop is a density of log10 2.
+    expect(density).toBeCloseTo(excess_stops * Math.log10(2), 12);
+    expect(codesOf(answer)).toContain("colour_filter_as_neutral");
+    expect(codesOf(answer)).not.toContain("light_to_spare");
+  });
+
+  it("light to spare, or short, at the deep end", () => {
+    const spare = filterChoice(daylightScene("IB", 60, 2, 4));
+    expect(figuresOf(spare, "light_to_spare")).toMatchObject({ depth_m: 4, iso: 200 });
+    expect(codesOf(spare)).not.toContain("light_has_run_out");
+    const short = filterChoice({ ...daylightScene("5C", 20, 12), max_iso: 1600 });
+    expect(figuresOf(short, "light_has_run_out")).toMatchObject({ depth_m: 12, iso: 1600, f_number: 2.8 });
+    expect(figuresOf(short, "light_has_run_out")["short_stops"]).toBeGreaterThan(0);
+    expect(codesOf(short)).not.toContain("light_to_spare");
+  });
+
+  it("that only lamps would help, from an error of 6 on, where none are", () => {
+    for (const scene of [
+      daylightScene("5C", 20, 12),
+      daylightScene("IB", 60, 4),
+      { ...daylightScene("5C", 20, 12), lamps: [TWO_LAMPS] },
+    ] as Scene[]) {
+      const answer = filterChoice(scene);
+      const hopeless = answer.colour_error_delta_e00.likely > 6 && scene.lamps.length === 0;
+      expect(codesOf(answer).includes("only_lamps_would_help")).toBe(hopeless);
+    }
+    const answer = filterChoice(daylightScene("5C", 20, 12));
+    expect(figuresOf(answer, "only_lamps_would_help")).toEqual({
+      error: answer.colour_error_delta_e00.likely,
+    });
+  });
+
+  it("a near tie, from a probability of a quarter on, with what it is between", () => {
+    for (const depth_m of [2.5, 3, 3.5, 4, 10]) {
+      const answer = filterChoice(daylightScene("IB", 50, depth_m));
+      const { probability_better, loses_by_delta_e00 } = answer.runner_up;
+      expect(answer.verdict).toBe(probability_better >= 0.25 ? "near_tie" : "clear");
+      expect(codesOf(answer).includes("near_tie")).toBe(answer.verdict === "near_tie");
+      if (answer.verdict !== "near_tie") continue;
+      expect(figuresOf(answer, "near_tie")).toEqual({
+        probability: probability_better,
+        loses_by: loses_by_delta_e00.likely,
+        worthwhile: 0.5,
+      });
+    }
+  });
+
+  it("that red is not only transmitted, below the depth at which what the water makes itself equals it", () => {
+    const scene = daylightScene("IB", 45, 5);
+    const trusted_m = redTrustedTo_m(underwater(conditionsOf(scene), NOMINAL)) ?? Number.NaN;
+    const to = (max_depth_m: number) => filterChoice({ ...scene, max_depth_m });
+    expect(figuresOf(to(trusted_m + 1), "red_not_only_transmitted")).toEqual({ depth_m: trusted_m });
+    expect(codesOf(to(trusted_m - 1))).not.toContain("red_not_only_transmitted");
+  });
+});
