@@ -1,8 +1,8 @@
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { Y_BAR } from "../colour/observer.js";
 import { surfaceDaylight } from "../daylight/surface-daylight.js";
-import { Observers, SEEN_COUNT } from "../fast/light-seen.js";
+import { LightSeen, Observers, SEEN_COUNT } from "../fast/light-seen.js";
 import { filterTransmittance } from "../filter/transmittance.js";
 import { meanSensor } from "../sensor/mean-sensor.js";
 import { multiply, pathTransmittance } from "../spectrum/combine.js";
@@ -92,6 +92,36 @@ describe("losses over equally spaced depths", () => {
     const light = spectrumFrom((nm) => (nm < 600 ? 1 : 1e-12));
     const at = { first_m: 0.1, step_m: 0.15, count: 60 };
     expect(worst(fast(light, kd, at), plain(light, kd, at))).toBeLessThan(1e-9);
+  });
+
+  /** In how many passes, of two depths each, the light goes down. */
+  function passes(light: Spectrum, kd: Spectrum, depths: EqualDepths): number {
+    const down = vi.spyOn(LightSeen.prototype, "sumAtNextTwo");
+    try {
+      fast(light, kd, depths);
+      return down.mock.calls.length;
+    } finally {
+      down.mockRestore();
+    }
+  }
+
+  it.each(JERLOV_TYPES)(
+    "are integrated at some twenty of many depths in type %s, which is what makes them fast",
+    (type) => {
+      const { downwelling, mu0 } = sunlight(50);
+      const kd = kdUnderSun(waterFromKd(jerlovKd(type)), mu0);
+      for (const count of [24, 120, 300]) {
+        expect(passes(downwelling, kd, { first_m: 2, step_m: 20 / count, count })).toBe(10);
+      }
+      // Of few depths, each.
+      expect(passes(downwelling, kd, { first_m: 2, step_m: 1, count: 23 })).toBe(12);
+    },
+  );
+
+  it("are integrated once more at every depth where interpolation would not hold", () => {
+    const kd = spectrumFrom((nm) => (nm < 600 ? 9 : 0.01));
+    const light = spectrumFrom((nm) => (nm < 600 ? 1 : 1e-12));
+    expect(passes(light, kd, { first_m: 0.1, step_m: 0.15, count: 60 })).toBe(10 + 30);
   });
 
   it("do not depend on how bright the light is, nor on what was worked out before", () => {

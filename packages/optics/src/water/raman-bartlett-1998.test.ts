@@ -41,4 +41,32 @@ describe("inelastic scattering after Bartlett et al. 1998 (Applied Optics 37, 33
     }
     expect(ramanDownwelling(flat, kd, 8)[i] / light).toBeCloseTo(1, 3);
   });
+
+  // With one attenuation k for both, dE/dz = s exp(-k z) - k E has the solution s z exp(-k z).
+  it("has its limit where excitation and emission fade alike", () => {
+    for (const [k, z] of [
+      [0.05, 12],
+      [0.4, 3],
+    ]) {
+      const from = excitation_nm(600);
+      const source = (ramanScattering_per_m(from) / 2) * 1.2 * (from / 600) ** 2;
+      const alike = ramanDownwelling(
+        flat,
+        flat.map(() => k),
+        z,
+      )[at(600)];
+      expect(alike).toBeCloseTo(source * z * Math.exp(-k * z), 12);
+      const nearly = flat.map((_, i) => (i < at(560) ? k : k * 1.0001));
+      expect(ramanDownwelling(flat, nearly, z)[at(600)] / alike).toBeCloseTo(1, 3);
+    }
+  });
+
+  it("is none where what excites it lies below the grid", () => {
+    const made = ramanDownwelling(flat, jerlovKd("I"), 5);
+    made.forEach((e, i) => {
+      if (excitation_nm(WAVELENGTHS_NM[i]) < 380) expect(e).toBe(0);
+      else expect(e).toBeGreaterThan(0);
+    });
+    expect(made[0]).toBe(0);
+  });
 });

@@ -3,6 +3,7 @@ import { ASTM_G173_03 } from "../data/astm-g173-03.js";
 import { WAVELENGTHS_NM } from "../spectrum/grid.js";
 import { familyKd } from "./hue-family.js";
 import { JERLOV_TYPES, jerlovKd } from "./jerlov-1976.js";
+import { PURE_WATER_SCATTERING_PER_M } from "./pure-water.js";
 import {
   classicalSecchiDepth_m,
   clearestIndex,
@@ -10,7 +11,7 @@ import {
   pooleAtkinsKdPar_per_m,
   secchiDepth_m,
 } from "./secchi.js";
-import { waterFromKd } from "./water-optics.js";
+import { emptyWater, waterFromKd } from "./water-optics.js";
 
 const GREEN = WAVELENGTHS_NM.indexOf(550);
 
@@ -73,5 +74,36 @@ describe("Secchi depth", () => {
       );
       expect(Math.abs(Math.log(classical / secchiDepth_m(water))), type).toBeLessThan(Math.log(2));
     }
+  });
+
+  // Lee, Carder & Arnone 2002, Applied Optics 41, 5755 (from memory): r = 0.089 u + 0.1245 u^2 with u = bb / (a + bb), and through the
+  // surface R = 0.52 r / (1 - 1.7 r). Backscattered: half of pure water's scattering, 1.8 % of particles'.
+  it.each([0, 0.4, 2])(
+    "takes the light that comes back off the disc's contrast, with %d per m of particles",
+    (particles) => {
+      const water = emptyWater();
+      water.kd_reference_per_m.fill(0.3);
+      water.absorption_per_m.fill(0.05);
+      const i = clearestIndex(water.kd_reference_per_m);
+      const pure = PURE_WATER_SCATTERING_PER_M[i];
+      water.scattering_per_m.fill(pure + particles);
+      const bb = pure / 2 + 0.018 * particles;
+      const u = bb / (0.05 + bb);
+      const r = 0.089 * u + 0.1245 * u ** 2;
+      const R = (0.52 * r) / (1 - 1.7 * r);
+      expect(R).toBeGreaterThan(particles > 0 ? 0.005 : 0.0005);
+      expect(secchiDepth_m(water)).toBeCloseTo(Math.log((0.14 - R) / 0.013) / (2.5 * 0.3), 10);
+    },
+  );
+
+  it("does not take particles for less than none", () => {
+    const [none, less] = [1, 0.5].map((share) => {
+      const water = emptyWater();
+      water.kd_reference_per_m.fill(0.3);
+      water.absorption_per_m.fill(0.05);
+      water.scattering_per_m.set(PURE_WATER_SCATTERING_PER_M.map((b) => share * b));
+      return secchiDepth_m(water);
+    });
+    expect(less).toBe(none);
   });
 });

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { WILLIAMSON_HOLLINS_2022 } from "../data/williamson-hollins-2022.js";
 import { WAVELENGTHS_NM } from "../spectrum/grid.js";
-import { lnTurbidity } from "./hue-family.js";
+import { lnRemainder, lnTurbidity } from "./hue-family.js";
 import { type JerlovType, jerlovKd } from "./jerlov-1976.js";
 import { PURE_WATER_ABSORPTION_PER_M } from "./pure-water.js";
 import { secchiDepth_m } from "./secchi.js";
@@ -9,7 +9,7 @@ import { VISIBILITY_INDEX } from "./visibility.js";
 import { combinedSigma, scatteringScaleForBeam, type WaterDescription } from "./water-description.js";
 import { describeByClarity } from "./water-from-clarity.js";
 import { describeByChlorophyll, describeByType } from "./water-from-name.js";
-import { CLARITY_RANGES, WATER_HUES, type WaterHue } from "./water-hue.js";
+import { CLARITY_RANGES, kdForClarity, WATER_HUES, type WaterHue } from "./water-hue.js";
 import { REFERENCE_MU0, waterFromKd } from "./water-optics.js";
 
 const CLARITIES = ["secchi_depth_m", "visibility_m"] as const;
@@ -145,7 +145,110 @@ describe("scattering for a seen beam attenuation", () => {
   });
 });
 
+describe("how sure a told distance is", () => {
+  const spreadOf = (description: WaterDescription): Record<string, number> =>
+    Object.fromEntries(description.remainder_sigmas.map(({ cause, sigma_ln }) => [cause, sigma_ln]));
+  /** Half of what ln turbidity changes between a distance shorter and one longer by a standard deviation: propagation of errors. */
+  const movedBy = (clarity: (typeof CLARITIES)[number], value_m: number, hue: WaterHue, sigma_ln: number) => {
+    const at = (factor: number) =>
+      lnTurbidity(describeByClarity(clarity, value_m * factor, hue).kd_reference_per_m);
+    return (at(Math.exp(-sigma_ln)) - at(Math.exp(sigma_ln))) / 2;
+  };
+
+  it("by a Secchi depth: the reading, the name of the hue, and the shape of the spectrum", () => {
+    // A mean difference of 18 % (Lee et al. 2015) is a standard deviation of 0.225 of a normal spread.
+    for (const value_m of [8, 14]) {
+      const description = describeByClarity("secchi_depth_m", value_m, "blue_green");
+      const spread = spreadOf(description);
+      expect(Object.keys(spread).sort()).toEqual(["clarity_reading", "hue_name", "spectral_shape"]);
+      expect(spread["clarity_reading"]).toBeCloseTo(
+        movedBy("secchi_depth_m", value_m, "blue_green", 0.225),
+        4,
+      );
+      expect(description.scattering_sigmas).toEqual([
+        { cause: "scattering_per_water", sigma_ln: Math.hypot(0.25, 0.32) },
+      ]);
+      expect(description).not.toHaveProperty("beam_attenuation_530");
+    }
+  });
+
+  it("by a visibility: the guess, and what scattering leaves open between beam and diffuse attenuation", () => {
+    const description = describeByClarity("visibility_m", 14, "blue_green");
+    const spread = spreadOf(description);
+    expect(Object.keys(spread).sort()).toEqual([
+      "beam_to_diffuse",
+      "clarity_reading",
+      "hue_name",
+      "spectral_shape",
+    ]);
+    const guess = Math.hypot(0.125, 0.25);
+    const moved = movedBy("visibility_m", 14, "blue_green", guess);
+    expect(spread["clarity_reading"]).toBeCloseTo(moved, 4);
+    // c = a + b: a relative error of b makes one of c by b's share of c.
+    const water = waterFromKd(description.kd_reference_per_m);
+    const share = water.scattering_per_m[VISIBILITY_INDEX] / (4.8 / 14);
+    expect(share).toBeGreaterThan(0.5);
+    expect(share).toBeLessThan(1);
+    expect(spread["beam_to_diffuse"]).toBeCloseTo((moved / guess) * share * Math.hypot(0.25, 0.32), 4);
+    expect(description.scattering_sigmas).toEqual([{ cause: "clarity_reading", sigma_ln: guess / share }]);
+    expect(description.beam_attenuation_530).toEqual({ value_per_m: 4.8 / 14, sigma_ln: guess });
+  });
+
+  // By its definition: mean square change of ln(Kd - Kw) over 440 to 600 nm at a hue mix off by a quarter to either side, as far as
+  // there is one: 0 is the bluest, 2 the brownest.
+  it.each([
+    ["blue", 0, [0.25]],
+    ["blue_green", 0.5, [0.25, 0.75]],
+    ["green", 1, [0.75, 1.25]],
+    ["brown", 2, [1.75]],
+  ] as const)(
+    "by its hue, %s: as much as a quarter of the way to the next one changes",
+    (hue, mix, sides) => {
+      const [least, most] = CLARITY_RANGES.secchi_depth_m[hue];
+      const value_m = Math.sqrt(least * most);
+      const of = (at: number) => lnRemainder(kdForClarity("secchi_depth_m", value_m, at));
+      const squares = sides.flatMap((side) =>
+        Array.from({ length: 33 }, (_, n) => (of(side)[12 + n] - of(mix)[12 + n]) ** 2),
+      );
+      expect([WAVELENGTHS_NM[12], WAVELENGTHS_NM[44]]).toEqual([440, 600]);
+      const rms = Math.sqrt(squares.reduce((sum, square) => sum + square, 0) / squares.length);
+      expect(spreadOf(describeByClarity("secchi_depth_m", value_m, hue))["hue_name"]).toBeCloseTo(rms, 9);
+    },
+  );
+});
+
 describe("what cannot be", () => {
+  it.each(CLARITIES)(
+    "is outside the ends of each hue by %s, and the ends themselves are possible",
+    (clarity) => {
+      for (const hue of WATER_HUES) {
+        for (const end of CLARITY_RANGES[clarity][hue]) {
+          expect(() => describeByClarity(clarity, end, hue)).not.toThrow();
+        }
+      }
+    },
+  );
+
+  it.each(CLARITIES)(
+    "is said with what natural water shows, metres from 10 on, tenths below: %s",
+    (clarity) => {
+      const ranges = Object.values(CLARITY_RANGES[clarity]);
+      const least = Math.min(...ranges.map(([from]) => from));
+      const most = Math.max(...ranges.map(([, to]) => to));
+      expect(least).toBeLessThan(10);
+      expect(() => describeByClarity(clarity, 500, "blue")).toThrow(
+        `${clarity} is 500; natural water shows ${least.toFixed(1)} m to ${most.toFixed(0)} m.`,
+      );
+    },
+  );
+
+  it("is said with the hues in which that distance is seen", () => {
+    const [least, most] = CLARITY_RANGES.visibility_m.blue_green;
+    expect(() => describeByClarity("visibility_m", 5, "blue_green")).toThrow(
+      `visibility_m of 5 does not go with blue_green water, which shows ${least.toFixed(1)} m to ${most.toFixed(0)} m. Such a distance is seen in water that is green or brown.`,
+    );
+  });
+
   it.each([
     ["visibility_m", 60, "brown"],
     ["visibility_m", 1, "blue"],

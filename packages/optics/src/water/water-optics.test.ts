@@ -80,6 +80,9 @@ describe("a water of given diffuse attenuation", () => {
       const pure = PURE_WATER_KD_PER_M[i];
       if (kd[i] > pure) expect(k - pure).toBeCloseTo(1.5 * (kd[i] - pure), 12);
     });
+    // Between pure water's absorption and its diffuse attenuation there is nothing to scale.
+    const below = PURE_WATER_KD_PER_M.map((pure, i) => (pure + PURE_WATER_ABSORPTION_PER_M[i]) / 2);
+    expect(waterFromKd(below, { kdRemainderScale: 3 }).kd_reference_per_m).toEqual(below);
   });
 });
 
