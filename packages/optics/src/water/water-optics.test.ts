@@ -1,7 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { numberIn, readTable } from "../../../../test/support/tables.js";
 import { JERLOV_TYPES, jerlovKd } from "./jerlov-1976.js";
-import { pathAttenuation } from "./path-attenuation.js";
 import { PURE_WATER_ABSORPTION_PER_M, PURE_WATER_KD_PER_M } from "./pure-water.js";
 import { kdUnderSun, REFERENCE_MU0, waterFromKd } from "./water-optics.js";
 
@@ -83,16 +82,5 @@ describe("a water of given diffuse attenuation", () => {
     // Between pure water's absorption and its diffuse attenuation there is nothing to scale.
     const below = PURE_WATER_KD_PER_M.map((pure, i) => (pure + PURE_WATER_ABSORPTION_PER_M[i]) / 2);
     expect(waterFromKd(below, { kdRemainderScale: 3 }).kd_reference_per_m).toEqual(below);
-  });
-});
-
-describe("attenuation on a short path", () => {
-  it("lies between absorption and beam attenuation, and moves from one to the other with the share lost", () => {
-    const water = waterFromKd(jerlovKd("3C"));
-    expect(Array.from(pathAttenuation(water, 0))).toEqual(Array.from(water.absorption_per_m));
-    expect(Array.from(pathAttenuation(water, 1))).toEqual(Array.from(water.beam_attenuation_per_m));
-    pathAttenuation(water).forEach((k, i) => {
-      expect(k).toBeCloseTo((water.absorption_per_m[i] + water.beam_attenuation_per_m[i]) / 2, 14);
-    });
   });
 });
