@@ -123,7 +123,7 @@ const stops = (channel: keyof typeof channels) =>
   Math.log2(seen(channel, lampOnSubject) / seen(channel, daylightOnSubject));
 
 describe("lamps against daylight at 12 m, by hand", () => {
-  const [answer] = mixedLight(REEF_WITH_LAMPS).depths;
+  const answer = () => mixedLight(REEF_WITH_LAMPS).depths[0];
 
   it("starts from numbers that can be checked on paper", () => {
     expect(candela).toBeCloseTo(3564.4, 1);
@@ -135,7 +135,7 @@ describe("lamps against daylight at 12 m, by hand", () => {
   it.each(["red", "green", "blue"] as const)(
     "lamp over daylight in %s, to a thousandth of a stop",
     (channel) => {
-      const ours = answer[`${channel}_lamp_over_daylight_stops`];
+      const ours = answer()[`${channel}_lamp_over_daylight_stops`];
       expect(Math.abs((ours?.likely ?? Number.NaN) - stops(channel))).toBeLessThan(1e-3);
     },
   );
@@ -143,8 +143,8 @@ describe("lamps against daylight at 12 m, by hand", () => {
   it("illuminance of both on the subject, to a thousandth", () => {
     // Below 400 nm V is under 4e-4 and above 720 nm under 1e-3 of its peak.
     const lux = (light: (nm: number) => number) => 683 * sum((nm) => light(nm) * of(V, nm));
-    expect(answer.lamp_illuminance_lx.likely / lux(lampOnSubject)).toBeCloseTo(1, 3);
-    expect(answer.daylight_illuminance_lx.likely / lux(daylightOnSubject)).toBeCloseTo(1, 3);
+    expect(answer().lamp_illuminance_lx.likely / lux(lampOnSubject)).toBeCloseTo(1, 3);
+    expect(answer().daylight_illuminance_lx.likely / lux(daylightOnSubject)).toBeCloseTo(1, 3);
   });
 
   it("what 1.8 m of water takes from the lamps' light per channel", () => {
@@ -152,7 +152,7 @@ describe("lamps against daylight at 12 m, by hand", () => {
       const port = (nm: number) => (1 - share) * b4(nm) + share * b5(nm);
       const left = sum((nm) => port(nm) * onPath(nm, 1.8) * of(channels[channel], nm));
       const loss = Math.log2(sum((nm) => port(nm) * of(channels[channel], nm)) / left);
-      expect(answer[`lamp_${channel}_water_loss_stops`]?.likely).toBeCloseTo(loss, 3);
+      expect(answer()[`lamp_${channel}_water_loss_stops`]?.likely).toBeCloseTo(loss, 3);
     }
   });
 });

@@ -132,14 +132,17 @@ describe("the ways out", () => {
 });
 
 describe("the split, by the arithmetic of casts", () => {
-  const world = worldOf(REEF_WITH_LAMPS);
-  const profile = sensorProfile(0);
-  const day = rawOf(profile, uprightDaylightAt(world, 12));
-  const lamp = rawOf(profile, lampLightAt(world));
-  const both = [day[0] + lamp[0], day[1] + lamp[1], day[2] + lamp[2]] as const;
-  const answer = first(REEF_WITH_LAMPS);
+  const worked = () => {
+    const world = worldOf(REEF_WITH_LAMPS);
+    const profile = sensorProfile(0);
+    const day = rawOf(profile, uprightDaylightAt(world, 12));
+    const lamp = rawOf(profile, lampLightAt(world));
+    const both = [day[0] + lamp[0], day[1] + lamp[1], day[2] + lamp[2]] as const;
+    return { profile, day, lamp, both, answer: first(REEF_WITH_LAMPS) };
+  };
 
   it("balanced to daylight, to the lamps, and left when balancing to what the subject gets", () => {
+    const { profile, day, lamp, both, answer } = worked();
     expect(answer.split_delta_e00?.likely).toBeCloseTo(castOfRaw(profile, day, both), 9);
     expect(answer.split_balanced_to_lamps_delta_e00?.likely).toBeCloseTo(castOfRaw(profile, lamp, day), 9);
     expect(wayOf(REEF_WITH_LAMPS, "balance_to_lamps")?.split_left_delta_e00).toBeCloseTo(
@@ -154,6 +157,7 @@ describe("the split, by the arithmetic of casts", () => {
   });
 
   it("red excess: log2 of (1 + lamp / daylight) in red over the same in green", () => {
+    const { day, lamp, answer } = worked();
     const byHand = Math.log2((1 + lamp[0] / day[0]) / (1 + lamp[1] / day[1]));
     expect(answer.red_excess_stops?.likely).toBeCloseTo(byHand, 9);
   });

@@ -1,0 +1,141 @@
+// What is said must be what was computed, and be said where it holds.
+import { describe, expect, it } from "vitest";
+import { daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS, TWO_LAMPS } from "../../../../test/support/scenes.js";
+import type { MixedLightAnswer } from "../result/mixed-light.js";
+import type { Scene } from "../scene/scene.js";
+import { mixedLight } from "./mixed-light.js";
+
+const codesOf = ({ reasons }: MixedLightAnswer) => reasons.map(({ code }) => code);
+const figuresOf = ({ reasons }: MixedLightAnswer, code: string) =>
+  Object.fromEntries(
+    (reasons.find((reason) => reason.code === code)?.figures ?? []).map(({ name, value }) => [name, value]),
+  );
+/** Daylight leads in its shallow part, lamps in its deep one. */
+const THROUGH_ALL: Scene = { ...REEF_WITH_LAMPS, min_depth_m: 1, max_depth_m: 45 };
+
+describe("the reasons of mixed light", () => {
+  it("lamps only: what the water takes of each channel, and nothing of daylight", () => {
+    const answer = mixedLight(NIGHT_WRECK);
+    const [depth] = answer.depths;
+    expect(codesOf(answer)[0]).toBe("lamps_only");
+    expect(figuresOf(answer, "lamps_only")).toEqual({
+      red: depth.lamp_red_water_loss_stops?.likely,
+      green: depth.lamp_green_water_loss_stops?.likely,
+      blue: depth.lamp_blue_water_loss_stops?.likely,
+    });
+    for (const code of ["daylight_only", "lights_fight", "daylight_leads", "lamps_lead", "upright_subject"]) {
+      expect(codesOf(answer)).not.toContain(code);
+    }
+  });
+
+  it("daylight only: nothing to mix", () => {
+    const codes = codesOf(mixedLight(daylightScene("IB", 50, 12)));
+    expect(codes).toContain("daylight_only");
+    for (const code of ["lamps_only", "lights_fight", "upright_subject", "mixing_zone", "lit_haze"]) {
+      expect(codes).not.toContain(code);
+    }
+  });
+
+  it("each light leading, and the fight between, by the first depth of each", () => {
+    const answer = mixedLight(THROUGH_ALL);
+    const first = (verdict: string) => answer.depths.find((depth) => depth.verdict === verdict);
+    const met = [...new Set(answer.depths.map(({ verdict }) => verdict))];
+    expect(met).toContain("lights_fight");
+    expect(met.length).toBeGreaterThan(1);
+    const fight = first("lights_fight");
+    expect(figuresOf(answer, "lights_fight")).toEqual({
+      depth_m: fight?.depth_m,
+      split: fight?.split_delta_e00?.likely,
+      red_excess: fight?.red_excess_stops?.likely,
+    });
+    for (const verdict of ["daylight_leads", "lamps_lead"]) {
+      const leads = first(verdict);
+      expect(codesOf(answer).includes(verdict)).toBe(leads !== undefined);
+      if (!leads) continue;
+      expect(figuresOf(answer, verdict)).toEqual({
+        depth_m: leads.depth_m,
+        green: leads.green_lamp_over_daylight_stops?.likely,
+      });
+    }
+    expect(codesOf(answer)).toContain("upright_subject");
+    const zone = answer.zones.find(({ verdict }) => verdict === "lights_fight");
+    expect(figuresOf(answer, "mixing_zone")).toEqual({ from_m: zone?.min_depth_m, to_m: zone?.max_depth_m });
+  });
+
+  it("no zone of mixing where the whole range is one, and none where nothing mixes", () => {
+    expect(mixedLight(REEF_WITH_LAMPS).zones).toHaveLength(1);
+    expect(codesOf(mixedLight(REEF_WITH_LAMPS))).toContain("lights_fight");
+    expect(codesOf(mixedLight(REEF_WITH_LAMPS))).not.toContain("mixing_zone");
+    const weak = { ...THROUGH_ALL, lamps: [{ ...TWO_LAMPS, flux_lm: 1, count: 1 }], max_depth_m: 3 };
+    expect(codesOf(mixedLight(weak))).toContain("daylight_leads");
+    expect(codesOf(mixedLight(weak))).not.toContain("mixing_zone");
+  });
+
+  it("haze that the lamps light, from 15 % of a lit grey on, at the deep end", () => {
+    const said = [0.4, 0.8, 1.2, 1.6, 2.4].map((metres) => {
+      const answer = mixedLight({
+        ...REEF_WITH_LAMPS,
+        water_type: "3C",
+        subject_distance_m: metres,
+        lamps: [{ ...TWO_LAMPS, distance_m: metres }],
+      });
+      const { lit_haze_percent } = answer.depths[answer.depths.length - 1];
+      const percent = lit_haze_percent?.likely ?? Number.NaN;
+      expect(codesOf(answer).includes("lit_haze")).toBe(percent > 15);
+      if (percent > 15) {
+        expect(figuresOf(answer, "lit_haze")).toEqual({
+          percent,
+          low: lit_haze_percent?.low,
+          high: lit_haze_percent?.high,
+        });
+      }
+      return percent > 15;
+    });
+    expect(said[0]).toBe(false);
+    expect(said[4]).toBe(true);
+  });
+});
+
+describe("the answer on mixed light", () => {
+  it("is a near tie where the split may lie on either side of 5 (seen at a glance: a judgement), and clear elsewhere", () => {
+    const clarities = new Set<string | undefined>();
+    for (let power = 0; power < 12; power += 1) {
+      const [depth] = mixedLight({
+        ...REEF_WITH_LAMPS,
+        lamps: [{ ...TWO_LAMPS, count: 1, flux_lm: 20 * 2 ** power }],
+      }).depths;
+      const { low, high } = depth.split_delta_e00 ?? { low: Number.NaN, high: Number.NaN };
+      expect(depth.verdict_clarity).toBe(low < 5 && high > 5 ? "near_tie" : "clear");
+      clarities.add(depth.verdict_clarity);
+    }
+    expect([...clarities].sort()).toEqual(["clear", "near_tie"]);
+  });
+
+  it("has nothing that compares the lights where there is one alone, and no lamp's figures without lamps", () => {
+    const [day] = mixedLight(daylightScene("IB", 50, 12)).depths;
+    const [night] = mixedLight(NIGHT_WRECK).depths;
+    for (const alone of [day, night]) {
+      expect(alone).not.toHaveProperty("split_delta_e00");
+      expect(alone).not.toHaveProperty("verdict_clarity");
+      expect(alone).not.toHaveProperty("green_lamp_over_daylight_stops");
+    }
+    const dark = { low: 0, likely: 0, high: 0 };
+    expect(day.lamp_illuminance_lx).toEqual(dark);
+    expect(day.daylight_illuminance_lx.likely).toBeGreaterThan(0);
+    expect(day).not.toHaveProperty("lit_haze_percent");
+    expect(night.daylight_illuminance_lx).toEqual(dark);
+    expect(night.lit_haze_percent?.likely).toBeGreaterThan(0);
+  });
+
+  it("rests on lit haze where there are lamps, and its doubt is that of what matters: the lamps' at night, daylight's by day", () => {
+    const [day, night, both] = [daylightScene("IB", 50, 12), NIGHT_WRECK, REEF_WITH_LAMPS].map(mixedLight);
+    expect(day.sources).not.toContain("lit_haze");
+    expect(night.sources).toContain("lit_haze");
+    expect(both.sources).toContain("lit_haze");
+    const causes = ({ uncertainty }: MixedLightAnswer) => uncertainty.map(({ cause }) => cause);
+    expect(causes(day)).toContain("daylight_level");
+    expect(causes(night)).not.toContain("daylight_level");
+    expect(causes(night)).toContain("lamp_beam");
+    expect(causes(both)).toEqual(expect.arrayContaining(["daylight_level", "lamp_beam"]));
+  });
+});
