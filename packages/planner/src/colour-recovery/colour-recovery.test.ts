@@ -32,14 +32,18 @@ const red = (scene: Scene, filter_density = 0.9): Scene => ({ ...scene, filter_k
 
 describe("what a grey is recorded as, by hand", () => {
   // By night no haze of daylight lies over the grey: what reaches the sensor is the lamps' light alone.
-  const [depth] = colourRecovery(NIGHT_WRECK).depths;
-  const [record] = depth.recordings;
-  const stage = stageAt(underwater(conditionsOf(NIGHT_WRECK), NOMINAL), 15);
-  const lux = rawOf(sensorProfile(0), stage.subject);
-  const { iso, f_number, shutter_s } = record;
-  const electrons = [record.red_electrons, record.green_electrons, record.blue_electrons];
+  const worked = () => {
+    const [depth] = colourRecovery(NIGHT_WRECK).depths;
+    const [record] = depth.recordings;
+    const stage = stageAt(underwater(conditionsOf(NIGHT_WRECK), NOMINAL), 15);
+    const lux = rawOf(sensorProfile(0), stage.subject);
+    const electrons = [record.red_electrons, record.green_electrons, record.blue_electrons];
+    return { record, stage, lux, electrons, iso: record.iso };
+  };
 
   it("electrons: exposure H = 0.65 L t / N^2 against H_sat = 78 / S (ISO 12232; 0.65 from memory), of 20 000 at ISO 100", () => {
+    const { electrons, lux, iso, record } = worked();
+    const { f_number, shutter_s } = record;
     electrons.forEach((e, k) => {
       const luminance = (0.18 * lux[k]) / Math.PI;
       const exposure_lx_s = (0.65 * luminance * shutter_s) / f_number ** 2;
@@ -48,6 +52,7 @@ describe("what a grey is recorded as, by hand", () => {
   });
 
   it("a card of 90 % fills the scale in its strongest channel after balance, so a grey of 18 % stands at a fifth", () => {
+    const { electrons, stage, lux, iso } = worked();
     const camera = cameraState(NIGHT_WRECK, NOMINAL);
     const { balance, direct } = takeShot(stage, CLEAR, camera);
     const values = electrons.map((e, k) => (e * balance.gains[k]) / ((20000 * 100) / iso));
@@ -56,6 +61,7 @@ describe("what a grey is recorded as, by hand", () => {
   });
 
   it("signal over noise: electrons over the root of electrons, 3 read noise squared and code steps of BT.709, four pixels averaged", () => {
+    const { electrons, stage, record, iso } = worked();
     const camera = cameraState(NIGHT_WRECK, NOMINAL);
     const { balance } = takeShot(stage, CLEAR, camera);
     const capacity = (20000 * 100) / iso;

@@ -1,0 +1,107 @@
+// What is said must be what was computed, and be said where it holds.
+import { describe, expect, it } from "vitest";
+import { DARK_AND_GREEN, daylightScene, NIGHT_WRECK } from "../../../../test/support/scenes.js";
+import type { ColourRecoveryAnswer } from "../result/colour-recovery.js";
+import type { Scene } from "../scene/scene.js";
+import { colourRecovery } from "./colour-recovery.js";
+import { colourRedDepths } from "./red-depths.js";
+
+const codesOf = ({ reasons }: ColourRecoveryAnswer) => reasons.map(({ code }) => code);
+const figuresOf = ({ reasons }: ColourRecoveryAnswer, code: string, nth = 0) =>
+  Object.fromEntries(
+    (reasons.filter((reason) => reason.code === code)[nth]?.figures ?? []).map(({ name, value }) => [
+      name,
+      value,
+    ]),
+  );
+const red = (scene: Scene, filter_density = 0.9): Scene => ({ ...scene, filter_kind: "red", filter_density });
+const last = <T>(list: readonly T[]): T => list[list.length - 1];
+
+describe("the reasons of what can be recovered", () => {
+  it("tell what the deepest recording holds of red, in words and codes", () => {
+    const answer = colourRecovery(daylightScene("IB", 50, 5, 15));
+    const { depth_m, recordings } = last(answer.depths);
+    const [bare] = recordings;
+    expect(depth_m).toBe(15);
+    expect(answer.reasons[0].code).toBe("red_record");
+    expect(figuresOf(answer, "red_record")).toEqual({
+      depth_m,
+      share: bare.red_above_600_nm_share,
+      snr: bare.red_light_signal_to_noise.likely,
+    });
+    expect(answer.reasons[0].text).toContain(bare.red_quality);
+    expect(figuresOf(answer, "red_codes")).toEqual({
+      depth_m,
+      codes_8: bare.red_codes_per_stop_8_bit,
+      codes_10: bare.red_codes_per_stop_10_bit,
+    });
+  });
+
+  it("tell without a filter nothing of one, and where red ends once", () => {
+    const answer = colourRecovery(daylightScene("IB", 50, 5));
+    expect(answer.depths[0].recordings.map(({ recording }) => recording)).toEqual(["no_filter"]);
+    for (const code of ["filter_helps_red", "filter_does_not_help_red", "same_settings_no_gain"]) {
+      expect(codesOf(answer)).not.toContain(code);
+    }
+    expect(codesOf(answer).filter((code) => code === "red_is_gone")).toHaveLength(1);
+    expect(figuresOf(answer, "red_is_gone")).toEqual({
+      acceptable_m: answer.red_acceptable_to_without_filter_depth_m?.likely,
+      gone_m: answer.red_gone_from_without_filter_depth_m?.likely,
+    });
+    expect(answer).not.toHaveProperty("red_gone_from_with_filter_depth_m");
+    expect(answer).not.toHaveProperty("red_acceptable_to_with_filter_depth_m");
+  });
+
+  it.each([
+    [red(daylightScene("IB", 60, 10)), "filter_helps_red", "filter_does_not_help_red"],
+    [red(DARK_AND_GREEN, 0.6), "filter_does_not_help_red", "filter_helps_red"],
+  ] as const)(
+    "tell whether the filter helps red, and what it gains at the same settings",
+    (scene, said, unsaid) => {
+      const answer = colourRecovery(scene);
+      const [bare, best, same] = answer.depths[0].recordings;
+      const without_snr = bare.red_light_signal_to_noise.likely;
+      expect(figuresOf(answer, said)).toEqual({
+        depth_m: scene.max_depth_m,
+        without_snr,
+        with_snr: best.red_light_signal_to_noise.likely,
+      });
+      expect(codesOf(answer)).not.toContain(unsaid);
+      expect(figuresOf(answer, "same_settings_no_gain")).toEqual({
+        with_snr: same.red_light_signal_to_noise.likely,
+        without_snr,
+      });
+      expect(figuresOf(answer, "red_is_gone", 1)).toEqual({
+        acceptable_m: answer.red_acceptable_to_with_filter_depth_m?.likely,
+        gone_m: answer.red_gone_from_with_filter_depth_m?.likely,
+      });
+    },
+  );
+
+  it("tell below the depth to which red is trusted that it is not only transmitted", () => {
+    const at = (depth_m: number) => colourRecovery(daylightScene("IB", 45, depth_m));
+    const trusted = at(5).red_trusted_to_depth_m ?? Number.NaN;
+    expect(figuresOf(at(trusted + 1), "red_not_only_transmitted")).toEqual({ depth_m: trusted });
+    expect(codesOf(at(trusted - 1))).not.toContain("red_not_only_transmitted");
+  });
+
+  it("tell at night neither where red ends nor how far it is trusted", () => {
+    const answer = colourRecovery(NIGHT_WRECK);
+    expect(codesOf(answer)).not.toContain("red_is_gone");
+    expect(answer).not.toHaveProperty("red_trusted_to_depth_m");
+  });
+});
+
+describe("where red ends, without its spread", () => {
+  it("is what the answer calls likely, behind the filter in use", () => {
+    const scene = red(daylightScene("IB", 50, 5));
+    const answer = colourRecovery(scene);
+    const { acceptable_m, gone_m } = colourRedDepths(scene) ?? {};
+    expect(acceptable_m).toBeCloseTo(answer.red_acceptable_to_with_filter_depth_m?.likely ?? 0, 9);
+    expect(gone_m).toBeCloseTo(answer.red_gone_from_with_filter_depth_m?.likely ?? 0, 9);
+  });
+
+  it("is nowhere without daylight", () => {
+    expect(colourRedDepths(NIGHT_WRECK)).toBeUndefined();
+  });
+});
