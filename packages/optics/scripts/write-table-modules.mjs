@@ -101,6 +101,15 @@ const skyBands = (from, to) =>
     to,
   );
 
+const meanSensor = () => {
+  const spread = spectral("sensor_rgb_mean", { sd_R: "sd_R" }, 400, 565);
+  return {
+    ...spectral("sensor_rgb_mean", { mean_R: "mean_R", mean_G: "mean_G", mean_B: "mean_B" }, 400, 720),
+    sd_wavelength_nm: spread.wavelength_nm,
+    sd_R: spread.sd_R,
+  };
+};
+
 const MODULES = [
   [
     "pope-fry-1997",
@@ -206,15 +215,9 @@ const MODULES = [
   [
     "mean-sensor",
     "MEAN_SENSOR",
-    "Mean of the peak-normalised sensitivities of 11 anonymous cameras, and the spread of red.",
+    "Mean of the peak-normalised sensitivities of 11 anonymous cameras, and the spread of red where it is cross-talk.",
     "averaged from sensitivities published by the Academy of Motion Picture Arts and Sciences; see tables/NOTICE-sensor.txt",
-    () =>
-      spectral(
-        "sensor_rgb_mean",
-        { mean_R: "mean_R", mean_G: "mean_G", mean_B: "mean_B", sd_R: "sd_R" },
-        400,
-        720,
-      ),
+    meanSensor,
   ],
   [
     "chart-24",

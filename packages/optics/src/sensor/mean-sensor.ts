@@ -16,14 +16,14 @@ export interface Sensor {
 }
 
 const PEAK = { red: 0.75, green: 1, blue: 0.85 };
-/** Below this the red channel sees green and blue by cross-talk rather than by design. */
+/** Below this the red channel sees green and blue by cross-talk rather than by design; its spread is kept up to there. */
 const RED_CROSSTALK_BELOW_NM = 570;
 
 const mean = (values: readonly number[]): Spectrum => onGrid(MEAN_SENSOR.wavelength_nm, values, 0);
 const RED = mean(MEAN_SENSOR.mean_R);
 const GREEN = mean(MEAN_SENSOR.mean_G);
 const BLUE = mean(MEAN_SENSOR.mean_B);
-const RED_SD = mean(MEAN_SENSOR.sd_R);
+const RED_SD = onGrid(MEAN_SENSOR.sd_wavelength_nm, MEAN_SENSOR.sd_R, 0);
 
 /**
  * The mean sensor, or one whose red channel sees more (`crosstalkSd` > 0) or less green and blue, in standard deviations

@@ -18,8 +18,9 @@ import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { mapRising } from "../uncertainty/percentiles.js";
 import { propagate, shareOfCauses } from "../uncertainty/propagate.js";
 import { recoveryReasons } from "./reasons.js";
-import { ACCEPTABLE, GONE, type GreyRecord, qualityOf, recordGrey } from "./record-grey.js";
+import { type GreyRecord, qualityOf, recordGrey } from "./record-grey.js";
 import { depthWithin_m, redDownTo_m } from "./red-down-to.js";
+import { ACCEPTABLE, GONE } from "./red-light.js";
 
 const WITHOUT: readonly RecordingKind[] = ["no_filter"];
 const WITH_FILTER: readonly RecordingKind[] = ["no_filter", "filter_best_exposure", "filter_same_settings"];

@@ -2,20 +2,12 @@ import { type Spectrum, stopsToDensity } from "@sunfathom/optics";
 import type { CameraState } from "../camera/camera-state.js";
 import { FITS_WITHIN_STOPS } from "../camera/exposure-settings.js";
 import { codesPerStop, electronsOf, recordedGrey } from "../camera/recording.js";
-import { type Exposure, redShareAbove600, takeShot } from "../camera/shot.js";
+import { type Exposure, takeShot } from "../camera/shot.js";
 import type { Stage } from "../light/stage.js";
 import type { Recording, RedQuality } from "../result/colour-recovery.js";
+import { ACCEPTABLE, EXCELLENT, GONE, greyIn, redLightIn } from "./red-light.js";
 
-const GREY_REFLECTANCE = 0.18;
 const CHANNELS = [0, 1, 2] as const;
-
-/** Weight of red-minus-luminance noise in ISO 12232's noise-based speeds; from memory. */
-const RED_NOISE_WEIGHT = Math.sqrt(0.279);
-/** Signal over noise of those speeds, for red alone. */
-const EXCELLENT = 40 * RED_NOISE_WEIGHT;
-export const ACCEPTABLE = 10 * RED_NOISE_WEIGHT;
-/** Below this the red light is less than the noise of a pixel. */
-export const GONE = 1;
 
 export function qualityOf(signalToNoise: number): RedQuality {
   if (signalToNoise >= EXCELLENT) return "excellent";
@@ -26,7 +18,7 @@ export function qualityOf(signalToNoise: number): RedQuality {
 /** What one recording of the grey comes to, before its red light is judged. */
 export interface GreyRecord
   extends Omit<Recording, "recording" | "red_light_signal_to_noise" | "red_quality"> {
-  /** Signal over noise of the red light above 600 nm alone: the rest of the channel's light adds noise, not red. */
+  /** Signal over noise of the red light above 600 nm alone. */
   redLight: number;
   exposure: Exposure;
 }
@@ -38,14 +30,12 @@ export function recordGrey(
   given?: Exposure,
 ): GreyRecord {
   const shot = takeShot(stage, filter, camera, given);
-  const { recorder, balance, subject, direct, haze } = shot;
-  const grey = CHANNELS.map((k) => GREY_REFLECTANCE * direct[k] + haze[k]);
+  const { recorder, balance } = shot;
+  const grey = greyIn(shot);
+  const red = redLightIn(shot, camera.profile.sensor);
   const electrons = CHANNELS.map((k) => electronsOf(recorder, grey[k]));
   const recorded = CHANNELS.map((k) => recordedGrey(recorder, k, grey[k]));
-  const share = redShareAbove600(camera.profile.sensor, subject);
   const afterBalance = CHANNELS.map((k) => grey[k] * balance.gains[k]);
-  // Haze carries no colour of the subject.
-  const ofSubject = (GREY_REFLECTANCE * direct[0]) / grey[0];
   const { neutral_stops } = recorder;
   const { iso, f_number, shutter_s } = recorder.settings;
   return {
@@ -59,12 +49,12 @@ export function recordGrey(
     red_signal_to_noise: recorded[0].signalToNoise,
     green_signal_to_noise: recorded[1].signalToNoise,
     blue_signal_to_noise: recorded[2].signalToNoise,
-    red_above_600_nm_share: share,
+    red_above_600_nm_share: red.share,
     red_gain_needed: Math.max(...afterBalance) / afterBalance[0],
     red_codes_per_stop_8_bit: codesPerStop(recorded[0].value, 8, camera.curve),
     red_codes_per_stop_10_bit: codesPerStop(recorded[0].value, 10, camera.curve),
     red_codes_per_stop_12_bit: codesPerStop(recorded[0].value, 12, camera.curve),
-    redLight: share * ofSubject * recorded[0].signalToNoise,
+    redLight: red.signalToNoise,
     exposure: recorder,
   };
 }

@@ -2,8 +2,8 @@ import { type Conditions, conditionsOf } from "../light/conditions.js";
 import { lensFilterOf } from "../light/lens-filter.js";
 import type { Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
-import { ACCEPTABLE, GONE } from "./record-grey.js";
 import { redDownTo_m } from "./red-down-to.js";
+import { ACCEPTABLE, GONE } from "./red-light.js";
 
 export interface RedDepthsNominal {
   acceptable_m: number;

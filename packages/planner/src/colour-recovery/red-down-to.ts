@@ -1,11 +1,12 @@
 import type { Spectrum } from "@sunfathom/optics";
 import { cameraState } from "../camera/camera-state.js";
+import { takeShot } from "../camera/shot.js";
 import { bisect } from "../light/bisect.js";
 import type { Conditions } from "../light/conditions.js";
 import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
-import { recordGrey } from "./record-grey.js";
+import { redLightIn } from "./red-light.js";
 
 /** Bounds of the search, not advice. */
 const FROM_M = 0.1;
@@ -26,7 +27,9 @@ export function redDownTo_m(
 ): number {
   const world = underwater(conditions, nuisance);
   const camera = cameraState(conditions.scene, nuisance);
-  const enough = (log2Depth: number): boolean =>
-    recordGrey(stageAt(world, 2 ** log2Depth), filter, camera).redLight >= signalToNoise;
+  const enough = (log2Depth: number): boolean => {
+    const shot = takeShot(stageAt(world, 2 ** log2Depth), filter, camera);
+    return redLightIn(shot, camera.profile.sensor).signalToNoise >= signalToNoise;
+  };
   return 2 ** bisect(enough, Math.log2(FROM_M), Math.log2(TO_M), 0.01);
 }
