@@ -20,7 +20,13 @@ describe("what the camera looks at", () => {
   });
 
   it("has no open water behind it in the dark", () => {
-    expect(stageAt(worldOf(NIGHT_WRECK), 12).background).toBeUndefined();
+    const world = worldOf(NIGHT_WRECK);
+    const { subject, background } = stageAt(world, 12);
+    expect(background).toBeUndefined();
+    const [lamps, path] = [lampLightAt(world), towardsCamera(world)];
+    subject.forEach((e, i) => {
+      expect(e).toBeCloseTo(lamps[i] * path[i] * PORT, 12);
+    });
   });
 
   it("has open water behind it of 0.3 of a white subject's luminance under D65 (from memory of measured fields)", () => {

@@ -33,6 +33,18 @@ describe("daylight under water", () => {
     expectTimes(downwellingAt(nominal, 7), (i) => Math.exp(-7 * nominal.kd_per_m[i]), surface);
   });
 
+  it("fades by the sun's own path: where hardly anything scatters as one over its cosine (Gordon 1989, from memory), at night as under an even sky", () => {
+    const red = (650 - 380) / 5;
+    const of = (scene: Scene) => {
+      const world = worldOf({ scatteringScale: 1e-6 }, scene);
+      return { mu0: world.daylight?.below.mu0 ?? 0.85, kd: world.kd_per_m[red] };
+    };
+    const [high, low] = [80, 20].map((sun) => of(daylightScene("IB", sun, 10)));
+    const night = of({ ...atNight(reef), lamps: [TWO_LAMPS] });
+    expect(high.mu0).toBeGreaterThan(low.mu0 + 0.1);
+    for (const { mu0, kd } of [low, night]) expect(kd / high.kd).toBeCloseTo(high.mu0 / mu0, 2);
+  });
+
   it("is as bright as the day is taken to be, at every depth", () => {
     expectTimes(downwellingAt(worldOf({ daylightScale: 1.3 }), 7), () => 1.3, downwellingAt(nominal, 7));
   });

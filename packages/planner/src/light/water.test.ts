@@ -116,6 +116,31 @@ describe("a water that a grey card saw", () => {
     expect(water.sources[0]).toBe("card_fit");
   });
 
+  it("is the same water under a low sun, whose longer path is told apart from what the water takes", () => {
+    const low = daylightScene("II", 15, 5);
+    const lowWorld = underwater(conditionsOf(low), NOMINAL);
+    const cards = depths.map((depth_m): CardSample => {
+      const light = downwellingAt(lowWorld, depth_m);
+      const [red, green, blue] = [sensor.red, sensor.green, sensor.blue].map(
+        (channel) =>
+          integrateProduct(light, channel) / integrateProduct(downwellingAt(lowWorld, 3), sensor.green) / 4,
+      );
+      return { depth_m, red, green, blue };
+    });
+    const { water_type: _type, ...lowScene } = low;
+    const { water } = conditionsOf({
+      ...lowScene,
+      card_samples: cards,
+      locked_exposure: true,
+      locked_balance: true,
+    });
+    const high = fitted(locked).kd_reference_per_m;
+    for (const nm of [450, 500, 550]) {
+      const i = (nm - 380) / 5;
+      expect(Math.abs(water.kd_reference_per_m[i] / high[i] - 1), `${nm} nm`).toBeLessThan(0.03);
+    }
+  });
+
   it("is the same from other exposures and gains, where each picture says its own", () => {
     const told = locked.map((sample, n): CardSample => {
       const [lifted, gain] = [2 ** (n / 2), 1 + n / 10];
