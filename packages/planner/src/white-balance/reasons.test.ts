@@ -1,0 +1,155 @@
+// What is said must be what was computed, and be said where it holds.
+import { describe, expect, it } from "vitest";
+import {
+  atNight,
+  daylightScene,
+  NIGHT_WRECK,
+  REEF_WITH_LAMPS,
+  TWO_LAMPS,
+} from "../../../../test/support/scenes.js";
+import { BALANCE_PROCEDURE_EN as SAY } from "../messages/balance-procedure-en.js";
+import type { WhiteBalanceAnswer } from "../result/white-balance.js";
+import type { Scene } from "../scene/scene.js";
+import { whiteBalance } from "./white-balance.js";
+
+const codesOf = ({ reasons }: WhiteBalanceAnswer) => reasons.map(({ code }) => code);
+const figuresOf = ({ reasons }: WhiteBalanceAnswer, code: string) =>
+  Object.fromEntries(
+    (reasons.find((reason) => reason.code === code)?.figures ?? []).map(({ name, value }) => [name, value]),
+  );
+const RANGE = daylightScene("II", 45, 2, 20);
+/** A camera that can balance more than light under water asks for. */
+const WIDE: Scene = { ...RANGE, white_balance_max_duv: 0.1, white_balance_max_cct_K: 40000 };
+
+describe("the reasons of a white balance", () => {
+  it("tell how often to balance again over a range, or that one serves", () => {
+    const often = whiteBalance({ ...WIDE, balance_tolerance_delta_e00: 4 });
+    const down = often.balance_depths_descending_m;
+    expect(down.length).toBeGreaterThan(1);
+    expect(figuresOf(often, "balance_again")).toEqual({
+      times: down.length - 1,
+      first_m: down[1],
+      tolerance: 4,
+    });
+    expect(codesOf(often)).not.toContain("one_balance_serves");
+    const once = whiteBalance({ ...daylightScene("IB", 45, 5, 5.5) });
+    expect(once.balance_depths_descending_m).toHaveLength(1);
+    // What a light grade still takes out: 8, a judgement.
+    expect(figuresOf(once, "one_balance_serves")).toEqual({ tolerance: 8 });
+    expect(codesOf(once)).not.toContain("balance_again");
+  });
+
+  it("tell nothing of balancing again at a single depth", () => {
+    const codes = codesOf(whiteBalance(daylightScene("IB", 45, 5)));
+    for (const code of ["balance_again", "one_balance_serves"]) expect(codes).not.toContain(code);
+  });
+
+  it("tell what is short at the deepest depth out of reach, or that all is in reach", () => {
+    const short = whiteBalance(RANGE);
+    const out = short.depths.filter(({ in_reach }) => !in_reach);
+    const deepest = out[out.length - 1];
+    expect(figuresOf(short, "balance_falls_short")).toEqual({
+      depth_m: deepest.depth_m,
+      short_stops: deepest.short_of_reach_stops,
+      cast: deepest.cast_left_delta_e00,
+    });
+    expect(codesOf(short)).not.toContain("balance_in_reach");
+    const reached = whiteBalance(daylightScene("IB", 60, 1));
+    expect(reached.depths[0].cast_left_delta_e00).toBe(0);
+    expect(codesOf(reached)).toContain("balance_in_reach");
+    expect(codesOf(reached)).not.toContain("balance_falls_short");
+  });
+
+  it("tell what a kelvin setting leaves, over the way from the nearest lamp to the subject and on to the camera", () => {
+    const lamps = [TWO_LAMPS, { ...TWO_LAMPS, distance_m: 0.5 }];
+    const answer = whiteBalance({ ...NIGHT_WRECK, lamps, subject_distance_m: 0.9 });
+    expect(figuresOf(answer, "kelvin_leaves_the_water")).toEqual({
+      cct_K: answer.lamp_kelvin_setting_K,
+      left: answer.lamp_kelvin_leaves_delta_e00?.likely,
+      path_m: 1.4,
+    });
+    expect(codesOf(whiteBalance(RANGE))).not.toContain("kelvin_leaves_the_water");
+  });
+});
+
+describe("the procedure", () => {
+  it("with lamps alone: lamps on, the card in their light, their kelvin, and the distance kept", () => {
+    const answer = whiteBalance(NIGHT_WRECK);
+    expect(answer.procedure).toEqual([
+      SAY.lamps_on(),
+      SAY.card_in_lamp_light(),
+      SAY.fill_frame(),
+      SAY.kelvin({ cct_K: answer.lamp_kelvin_setting_K ?? 0 }),
+      SAY.keep_distance(),
+    ]);
+  });
+
+  it("with lamps whose colour has no kelvin: that none fits", () => {
+    const green = { ...TWO_LAMPS, filter_kind: "green", filter_density: 3 } as const;
+    const answer = whiteBalance({ ...NIGHT_WRECK, lamps: [green] });
+    expect(answer).not.toHaveProperty("lamp_kelvin_setting_K");
+    expect(answer).not.toHaveProperty("lamp_kelvin_leaves_delta_e00");
+    expect(answer.procedure).toContain(SAY.no_kelvin_fits());
+  });
+
+  it("in daylight, at one depth in reach: the filter first, the card upright, and no word of other depths", () => {
+    expect(whiteBalance(daylightScene("IB", 60, 1)).procedure).toEqual([
+      SAY.filter_first(),
+      SAY.card_upright(),
+      SAY.fill_frame(),
+      SAY.light_changes(),
+    ]);
+  });
+
+  it("in daylight over a range: when to balance going down and coming up, and from where on it is out of reach", () => {
+    const { procedure, depths, ...answer } = whiteBalance(RANGE);
+    expect(procedure).toEqual([
+      SAY.filter_first(),
+      SAY.card_upright(),
+      SAY.fill_frame(),
+      SAY.going_down({ depths: answer.balance_depths_descending_m }),
+      SAY.coming_up({ depths: answer.balance_depths_ascending_m }),
+      SAY.out_of_reach({ depth_m: depths.find(({ in_reach }) => !in_reach)?.depth_m ?? 0 }),
+      SAY.light_changes(),
+    ]);
+  });
+
+  it("in daylight that leads over lamps: the lamps turned away first", () => {
+    const { method, procedure } = whiteBalance(REEF_WITH_LAMPS);
+    expect(method).toBe("card");
+    expect(procedure[0]).toBe(SAY.lamps_away());
+  });
+});
+
+describe("the answer on a white balance", () => {
+  it("balances to lamps where they lead at the middle of the range", () => {
+    const at = (distance_m: number) =>
+      whiteBalance({ ...REEF_WITH_LAMPS, lamps: [{ ...TWO_LAMPS, distance_m }] });
+    expect(at(0.1).method).toBe("card_at_lamp_distance");
+    expect(at(3).method).toBe("card");
+  });
+
+  it("counts no filter's or sensor's doubt that bears not on it: what a pixel holds moves no gain", () => {
+    const causes = (scene: Scene) => whiteBalance(scene).uncertainty.map(({ cause }) => cause);
+    expect(causes({ ...RANGE, filter_kind: "red", filter_density: 0.6 })).not.toContain("full_well");
+    expect(causes(RANGE)).toContain("sensor");
+  });
+
+  it("withholds kelvin where the light has none (CIE: beyond |duv| 0.05)", () => {
+    const { depths, reasons } = whiteBalance(daylightScene("IB", 50, 20));
+    expect(Math.abs(depths[0].duv)).toBeGreaterThan(0.05);
+    expect(depths[0]).not.toHaveProperty("cct_K");
+    expect(reasons.map(({ code }) => code)).toContain("cct_without_meaning");
+    expect(whiteBalance(daylightScene("IB", 50, 1)).depths[0].cct_K).toBeGreaterThan(4000);
+  });
+
+  it("goes through the filter: behind a red one red needs less gain, by day and by lamps", () => {
+    const gain = (scene: Scene) => whiteBalance(scene).depths[0].red_gain.likely;
+    const scene = daylightScene("IB", 50, 8);
+    const red = { ...scene, filter_kind: "red", filter_density: 0.6 } as const;
+    expect(gain(red)).toBeLessThan(gain(scene));
+    expect(gain({ ...atNight(red), lamps: [TWO_LAMPS] })).toBeLessThan(
+      gain({ ...atNight(scene), lamps: [TWO_LAMPS] }),
+    );
+  });
+});
