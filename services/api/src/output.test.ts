@@ -95,6 +95,13 @@ describe("the log's writer at a pipe", () => {
     expect(await pipe.readUntil((read) => read.endsWith("flood\n"))).toBe("after the flood\n");
   });
 
+  it("loses a line that is longer than all that may wait, and writes the next one", async () => {
+    const log = logTo(pipe.fd);
+    log.write(`${"w".repeat(1024 * 1024)}\n`);
+    log.write("short\n");
+    expect(await pipe.readUntilSilent()).toBe("short\n");
+  });
+
   it("loses what it writes while nobody listens, and goes on when somebody does again", async () => {
     const log = logTo(pipe.fd);
     pipe.hangUp();
