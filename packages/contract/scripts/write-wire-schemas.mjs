@@ -2,10 +2,15 @@
 import { createHash } from "node:crypto";
 import { writeFileSync } from "node:fs";
 import { computedModule } from "../dist/json-schema/computed-module.js";
+import { describedSchemasModule } from "../dist/json-schema/described-schemas-module.js";
 import { wireSchemasModule } from "../dist/json-schema/wire-schemas-module.js";
 
 const digest = (text) => createHash("sha256").update(text).digest("hex").slice(0, 12);
-const files = { "wire-schemas.ts": wireSchemasModule(digest), "computed.ts": computedModule() };
+const files = {
+  "wire-schemas.ts": wireSchemasModule(digest),
+  "described-schemas.ts": describedSchemasModule(),
+  "computed.ts": computedModule(),
+};
 for (const [name, text] of Object.entries(files)) {
   const file = new URL(`../src/generated/${name}`, import.meta.url);
   writeFileSync(file, text);

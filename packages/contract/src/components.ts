@@ -1,5 +1,5 @@
 import type { z } from "zod/v3";
-import { ErrorMeaning, ProblemPage } from "./problem/page.js";
+import { ErrorMeaning, ProblemPage } from "./problem/page-schema.js";
 import { FieldError, problemSchemas } from "./problem/problem.js";
 import * as quizAnswers from "./quiz/answers.js";
 import * as quizItems from "./quiz/items.js";

@@ -7,8 +7,6 @@ it("exports these, and nothing else", () => {
     "attenuationAnswerForm",
     "beamMedia",
     "colourRecoveryAnswerForm",
-    "componentSchemas",
-    "components",
     "contractVersion",
     "daylightBases",
     "diveAdviceAnswerForm",

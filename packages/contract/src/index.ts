@@ -1,4 +1,3 @@
-export { components } from "./components.js";
 export {
   type AnswerForm,
   type AnswerName,
@@ -9,7 +8,6 @@ export {
 } from "./computed.js";
 export * from "./generated/computed.js";
 export { type ComponentName, contractVersion, wireSchemas } from "./generated/wire-schemas.js";
-export { componentSchemas } from "./json-schema/convert.js";
 export { type Form, type FormFields, formOf } from "./json-schema/form.js";
 export { type JsonSchema, knownKeywords, reference, referenced } from "./json-schema/schema.js";
 export {
@@ -18,9 +16,10 @@ export {
   problemCodes,
   problemKinds,
 } from "./problem/catalogue.js";
+export { problemComponent } from "./problem/component-name.js";
 export { type FieldErrorCode, fieldErrorCodes, maxErrors } from "./problem/error-codes.js";
 export { problemPage } from "./problem/page.js";
-export { type FieldError, type Problem, problemComponent } from "./problem/problem.js";
+export type { FieldError, Problem } from "./problem/problem.js";
 export { problemType, type SceneProblemCode, sceneProblemKinds } from "./problem/scene-problems.js";
 export type { QuizAnswersRequest, QuizMarks } from "./quiz/answers.js";
 export { quizErrorCodes } from "./quiz/error-codes.js";

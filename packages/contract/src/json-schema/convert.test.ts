@@ -5,7 +5,9 @@ import { describe, expect, it } from "vitest";
 import { z as z4 } from "zod";
 import { z } from "zod/v3";
 import { components } from "../components.js";
+import { describedSchemas } from "../generated/described-schemas.js";
 import { componentSchemas } from "./convert.js";
+import { describedSchemasModule } from "./described-schemas-module.js";
 import type { JsonSchema } from "./schema.js";
 import { wireSchemasModule } from "./wire-schemas-module.js";
 
@@ -76,6 +78,13 @@ describe("the JSON Schemas", () => {
     const file = new URL("../generated/wire-schemas.ts", import.meta.url);
     const same = readFileSync(file, "utf8") === wireSchemasModule(digest);
     expect(same, "run `pnpm --filter @sunfathom/contract generate` and commit what it wrote").toBe(true);
+  });
+
+  it("are, with all that describes them, what the other generated module holds", () => {
+    const file = new URL("../generated/described-schemas.ts", import.meta.url);
+    const same = readFileSync(file, "utf8") === describedSchemasModule();
+    expect(same, "run `pnpm --filter @sunfathom/contract generate` and commit what it wrote").toBe(true);
+    expect(describedSchemas).toEqual(schemas);
   });
 });
 

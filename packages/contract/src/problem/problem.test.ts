@@ -5,8 +5,8 @@ import { quizErrorCodes } from "../quiz/error-codes.js";
 import { sceneRules } from "../rules/all.js";
 import { mountingRules } from "../rules/mounting.js";
 import { problemCodes, problemKinds } from "./catalogue.js";
+import { problemComponent } from "./component-name.js";
 import { fieldErrorCodes } from "./error-codes.js";
-import { problemComponent } from "./problem.js";
 import { ruleMeanings } from "./rule-meanings.js";
 import { problemType } from "./scene-problems.js";
 

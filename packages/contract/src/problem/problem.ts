@@ -2,6 +2,7 @@ import { z } from "zod/v3";
 import { annotate } from "../field/annotation.js";
 import { list, text } from "../field/choice.js";
 import { type ProblemCode, problemCodes, problemKinds } from "./catalogue.js";
+import { problemComponent } from "./component-name.js";
 import { maxErrors } from "./error-codes.js";
 import { problemType } from "./scene-problems.js";
 
@@ -72,12 +73,6 @@ function problem(code: ProblemCode) {
       ...(withErrors.includes(code) ? { errors } : {}),
     })
     .describe(`${title} ${problemKinds[code].explanation}`);
-}
-
-/** Component name of a problem's schema, for example `InvalidSceneProblem`. */
-export function problemComponent(code: ProblemCode): string {
-  const words = code.split("_").map((word) => word.charAt(0).toUpperCase() + word.slice(1));
-  return `${words.join("")}Problem`;
 }
 
 export const problemSchemas: Record<string, z.ZodTypeAny> = Object.fromEntries(

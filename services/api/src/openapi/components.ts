@@ -1,20 +1,18 @@
-import { componentSchemas, components, type JsonSchema } from "@sunfathom/contract";
-
-/** The contract's schemas in full, made once at the start. */
-const schemas = componentSchemas(components);
+import type { JsonSchema } from "@sunfathom/contract";
+import { describedSchemas } from "@sunfathom/contract/described";
 
 /** Every component, as a schema that routes can share; its `$id` becomes its name in the description. */
 export function sharedSchemas(): object[] {
-  return Object.entries(schemas).map(([name, schema]) => ({ $id: name, ...wrapped(schema) }));
+  return Object.entries(describedSchemas).map(([name, schema]) => ({ $id: name, ...wrapped(schema) }));
 }
 
 /** A field of a component, as it stands in the description. */
 export function fieldsOf(component: string): [string, JsonSchema][] {
-  return Object.entries(schemas[component]?.properties ?? {});
+  return Object.entries(describedSchemas[component]?.properties ?? {});
 }
 
 export function schemaOf(component: string): JsonSchema {
-  const schema = schemas[component];
+  const schema = describedSchemas[component];
   if (schema === undefined) throw new Error(`The contract has no component ${component}.`);
   return schema;
 }
