@@ -1,0 +1,60 @@
+import { describe, expect, it } from "vitest";
+import { daylightScene } from "../../../../test/support/scenes.js";
+import { cameraState } from "../camera/camera-state.js";
+import { conditionsOf } from "../light/conditions.js";
+import { stageAt } from "../light/stage.js";
+import { underwater } from "../light/underwater.js";
+import { NOMINAL } from "../uncertainty/nuisance.js";
+import { type Candidate, candidateFilter, NO_FILTER } from "./candidates.js";
+import { type Merit, meritOf } from "./merit.js";
+import { type Judged, judge, rangeError } from "./merits.js";
+
+const scene = daylightScene("IB", 45, 5, 12);
+const RED: Candidate = { kind: "red", density: 0.6 };
+
+/** A merit with another error. */
+const erring = (merit: Merit, errors: readonly number[]): Judged => ({
+  candidate: RED,
+  merits: errors.map((delta_e00) => ({ ...merit, delta_e00 })),
+});
+const some = () => judge(conditionsOf(scene), NOMINAL, [5], [NO_FILTER])[0].merits[0];
+
+describe("the merits of candidates", () => {
+  it("are those of each at each depth, in the order asked for", () => {
+    const conditions = conditionsOf(scene);
+    const judged = judge(conditions, NOMINAL, [5, 12], [RED, NO_FILTER]);
+    expect(judged.map(({ candidate }) => candidate)).toEqual([RED, NO_FILTER]);
+    const world = underwater(conditions, NOMINAL);
+    const camera = cameraState(scene, NOMINAL);
+    for (const { candidate, merits } of judged) {
+      expect(merits).toEqual(
+        [5, 12].map((depth_m) =>
+          meritOf(stageAt(world, depth_m), candidateFilter(candidate, NOMINAL), camera),
+        ),
+      );
+    }
+  });
+
+  it("move with what is not known: the water, the camera and the filter's curve", () => {
+    const conditions = conditionsOf(scene);
+    const errorIn = (change: object) =>
+      judge(conditions, { ...NOMINAL, ...change }, [10], [RED])[0].merits[0].delta_e00;
+    for (const change of [{ kdRemainderScale: 1.3 }, { crosstalkSd: 1 }, { filterShape: { shift_nm: 10 } }]) {
+      expect(Math.abs(errorIn(change) - errorIn({}))).toBeGreaterThan(0.01);
+    }
+  });
+});
+
+describe("the error over a range", () => {
+  it("is the mean over its depths where the mount does not change", () => {
+    const merit = some();
+    expect(rangeError(erring(merit, [1, 2, 6]), erring(merit, [2, 2, 2]), false)).toBe(3);
+  });
+
+  it("counts with or without at each depth, whichever leaves less, where it does", () => {
+    const merit = some();
+    // 1, 2 and 2 instead of 1, 2 and 6.
+    expect(rangeError(erring(merit, [1, 2, 6]), erring(merit, [2, 2, 2]), true)).toBeCloseTo(5 / 3, 12);
+    expect(rangeError(erring(merit, [2, 2, 2]), erring(merit, [2, 2, 2]), true)).toBe(2);
+  });
+});
