@@ -174,17 +174,18 @@ for (let n = 0; n < tableSize; n += 1) {
 function writeFraction(bytes: Uint8Array, from: number, units: number, power: number): number {
   let at = from;
   bytes[at++] = point;
-  if (power <= tableSize) {
-    const n = units * (tableSize / power);
-    const count = significant[n] ?? 0;
-    for (let i = 0; i < count; i += 1) bytes[at++] = digits[tableDigits * n + i] ?? zero;
-    return at;
-  }
-  let rest = units;
-  for (let divisor = power / 10; rest > 0; divisor /= 10) {
-    const digit = Math.floor(rest / divisor);
-    bytes[at++] = zero + digit;
-    rest -= digit * divisor;
-  }
-  return at;
+  if (power <= tableSize) return writeTable(bytes, at, units * (tableSize / power), false);
+  // Up to eight digits, in two halves.
+  const n = units * (tableSize ** 2 / power);
+  const high = Math.floor(n / tableSize);
+  const low = n - high * tableSize;
+  at = writeTable(bytes, at, high, low > 0);
+  return low > 0 ? writeTable(bytes, at, low, false) : at;
+}
+
+/** The digits of a number below 10 000, all four or without the zeros at their end. @returns the place after them */
+function writeTable(bytes: Uint8Array, from: number, n: number, all: boolean): number {
+  const count = all ? tableDigits : (significant[n] ?? 0);
+  for (let i = 0; i < count; i += 1) bytes[from + i] = digits[tableDigits * n + i] ?? zero;
+  return from + count;
 }

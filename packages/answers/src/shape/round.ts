@@ -23,8 +23,8 @@ export function unitsOf(value: number, decimals: number): number {
   if (scaled >= 2 ** 52) return Number.POSITIVE_INFINITY;
   const floor = Math.floor(scaled);
   const rest = scaled - floor;
-  // Multiplying may have shifted the last digits: only near the middle does that matter.
-  const up = Math.abs(rest - 0.5) > 1e-3 ? rest > 0.5 : roundsUp(Math.abs(value), decimals);
+  // Multiplying may have shifted the last digits, by less than this: only so near the middle does that matter.
+  const up = Math.abs(rest - 0.5) > scaled * 1e-15 ? rest > 0.5 : roundsUp(Math.abs(value), decimals);
   return up ? floor + 1 : floor;
 }
 
