@@ -4,10 +4,18 @@ import * as answers from "./index.js";
 it("exports these, and nothing else", () => {
   expect(Object.keys(answers).sort()).toEqual([
     "answer",
-    "calculations",
+    "attenuation",
     "checkRequest",
+    "colourRecovery",
+    "diveAdvice",
+    "exposureLoss",
+    "filterChoice",
+    "filterKinds",
+    "filterMounting",
     "member",
+    "mixedLight",
     "modelVersion",
+    "models",
     "nearest",
     "operations",
     "problem",
@@ -16,5 +24,7 @@ it("exports these, and nothing else", () => {
     "shapeOf",
     "toBytes",
     "toJson",
+    "waterTypes",
+    "whiteBalance",
   ]);
 });

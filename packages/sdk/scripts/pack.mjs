@@ -1,11 +1,10 @@
 // Builds the package as it is published into dist/package, and packs it: `pnpm --filter @sunfathom/sdk pack:tarball`.
-// In the workspace the offline entry imports its neighbours; published, it holds them, and the package depends on nothing.
 import { execFileSync } from "node:child_process";
 import { cpSync, mkdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { build } from "esbuild";
 import { copyDeclarations } from "./pack/declarations.mjs";
 import { publishedManifest } from "./pack/manifest.mjs";
+import { packModules } from "./pack/modules.mjs";
 import { provenance } from "./pack/provenance.mjs";
 
 const home = new URL("../", import.meta.url);
@@ -15,25 +14,7 @@ const path = (/** @type {string} */ name, base = target) => fileURLToPath(new UR
 rmSync(target, { recursive: true, force: true });
 mkdirSync(target, { recursive: true });
 
-const { metafile } = await build({
-  entryPoints: { index: path("src/index.ts", home), offline: path("src/offline/index.ts", home) },
-  outdir: path("dist"),
-  bundle: true,
-  // What both entries need stands in a file of its own: an error thrown offline is an instance of the same class.
-  splitting: true,
-  chunkNames: "shared",
-  format: "esm",
-  platform: "neutral",
-  mainFields: ["module", "main"],
-  conditions: ["source"],
-  target: "es2022",
-  // Names stay: whoever debugs through the package can read it, and bundlers minify on their own.
-  minifySyntax: true,
-  legalComments: "eof",
-  metafile: true,
-  logLevel: "warning",
-});
-
+const metafile = await packModules(path("dist/"));
 copyDeclarations(path("dist/", home), path("dist/"));
 const manifest = JSON.parse(readFileSync(new URL("package.json", home), "utf8"));
 writeFileSync(path("package.json"), `${JSON.stringify(publishedManifest(manifest), undefined, 2)}\n`);

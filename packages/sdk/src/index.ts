@@ -1,4 +1,5 @@
 export { Sunfathom } from "./client.js";
+export type { ApiOf } from "./core/api-of.js";
 export { type AnswerCache, type KeptAnswer, memoryCache } from "./core/cache.js";
 export {
   AbortedError,

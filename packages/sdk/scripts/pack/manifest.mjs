@@ -14,6 +14,7 @@ export function publishedManifest({ name, version, description, license }) {
     exports: {
       ".": { types: "./dist/index.d.ts", default: "./dist/index.js" },
       "./offline": { types: "./dist/offline/index.d.ts", default: "./dist/offline.js" },
+      "./offline/parts": { types: "./dist/offline/parts.d.ts", default: "./dist/offline-parts.js" },
       "./package.json": "./package.json",
     },
     // For readers of manifests that know no exports.

@@ -1,14 +1,20 @@
 // Every export says what it is; every function, class and constant has an example; every number has its unit.
-import { readFileSync } from "node:fs";
+import { readdirSync, readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 
 const read = (path: string) => readFileSync(new URL(`../${path}`, import.meta.url), "utf8");
 const files = [
   "client.ts",
+  "core/api-of.ts",
   "core/cache.ts",
   "core/errors.ts",
   "core/types.ts",
   "offline/index.ts",
+  "offline/model-version.ts",
+  "offline/offline-with.ts",
+  "offline/options.ts",
+  "offline/part.ts",
+  ...readdirSync(new URL("../offline/parts", import.meta.url)).map((name) => `offline/parts/${name}`),
   "generated/api.ts",
   "generated/problems.ts",
   "generated/version.ts",

@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { expect, it } from "vitest";
 import * as online from "../index.js";
 import * as offline from "../offline/index.js";
+import * as parts from "../offline/parts.js";
 
 const description = JSON.parse(
   readFileSync(new URL("../../../../openapi/openapi.json", import.meta.url), "utf8"),
@@ -62,6 +63,25 @@ it("the online entry exports the client, its cache, its errors and what it was m
 
 it("the offline entry exports its client and the version of its model", () => {
   expect(Object.keys(offline).sort()).toEqual(["OfflineSunfathom", "modelVersion"]);
+});
+
+it("the entry with the parts of the offline mode exports each, and what makes a client of them", () => {
+  expect(Object.keys(parts).sort()).toEqual([
+    "attenuation",
+    "colourRecovery",
+    "diveAdvice",
+    "exposureLoss",
+    "filterChoice",
+    "filterKinds",
+    "filterMounting",
+    "mixedLight",
+    "modelVersion",
+    "models",
+    "offlineWith",
+    "waterTypes",
+    "whiteBalance",
+  ]);
+  expect(parts.modelVersion).toBe(offline.modelVersion);
 });
 
 it("both clients have a method for every operation of the description, its GET twins apart", () => {

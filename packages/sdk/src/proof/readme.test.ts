@@ -39,7 +39,7 @@ async function run(snippet: string, name: string): Promise<unknown[]> {
 
 describe("the README", { timeout: 30_000 }, () => {
   it("starts with a call that answers", async () => {
-    expect(snippets).toHaveLength(4);
+    expect(snippets).toHaveLength(5);
     expect(await run(snippets[0]!, "start")).toEqual([["red", expect.any(Number), expect.any(String)]]);
   });
 
@@ -63,6 +63,11 @@ describe("the README", { timeout: 30_000 }, () => {
     expect(boat).toHaveLength(3);
     for (const line of boat ?? []) expect(line).toMatch(/^\d\d:\d\d (no filter|(red|magenta) \d\.\d+)$/);
     expect(office).toEqual(boat);
+  });
+
+  it("prints a slate with the parts that it needs", async () => {
+    const [line] = (await run(snippets[4]!, "slate")) as string[];
+    expect(line).toMatch(/^12 m: (no filter|(red|magenta) \d(\.\d+)?), ISO \d+ at f\/\d+(\.\d)?$/);
   });
 
   it("lists every group and the reference methods", () => {

@@ -1,0 +1,42 @@
+import { callOf, type Done } from "../core/call.js";
+import { AbortedError } from "../core/errors.js";
+import type { Call, CallOptions } from "../core/types.js";
+import { expecting } from "../core/with-model-version.js";
+import type { OfflineOptions } from "./options.js";
+import type { OfflinePart } from "./part.js";
+import { sceneProblemError } from "./scene-problem-error.js";
+
+/** A call that is computed here, on the thread that makes it. */
+export function computing<T>(content: () => object, options: CallOptions = {}): Call<T> {
+  return callOf(compute<T>(content, options));
+}
+
+async function compute<T>(content: () => object, { signal }: CallOptions): Promise<Done<T>> {
+  // Leaves the caller the time to abort, as a request would.
+  await undefined;
+  if (signal?.aborted) throw new AbortedError(signal.reason);
+  return { data: content() as T, meta: { source: "offline", attempts: 1 } };
+}
+
+/**
+ * What a part answers.
+ * @param body the scene; nothing for reference data
+ * @throws ProblemError where it has no answer
+ */
+export function contentOf(
+  { group, source }: OfflinePart,
+  body: object | undefined,
+  { expectModelVersion }: OfflineOptions,
+): object {
+  const isFree = group !== "calculations" || expectModelVersion === undefined;
+  const replied = source.reply(asReceived(isFree ? body : expecting(expectModelVersion, body)));
+  if (replied.status === "problem") throw sceneProblemError(replied.problem);
+  return asReceived(replied.body);
+}
+
+/** What is left of a value after its way through JSON: `undefined` is absent, and nothing is shared with the caller. */
+function asReceived<T>(value: T): T {
+  const text: string | undefined = JSON.stringify(value);
+  // Of a scene that is no object at all, a service would receive nothing either.
+  return text === undefined ? value : JSON.parse(text);
+}

@@ -1,0 +1,18 @@
+import type { ErrorResponse, ProblemBody } from "../core/errors.js";
+import type { Calculations, Reference } from "../generated/api.js";
+
+/** Name of what can be computed without a service: the method of a client that asks for it. */
+export type OfflineName = keyof Calculations | keyof Reference;
+
+/** An answer, or why there is none. */
+type Reply = { status: "ok"; body: object } | { status: "problem"; problem: ProblemBody & ErrorResponse };
+
+/** What a client without a service can be made from: one calculation, or one table of reference data. */
+export interface OfflinePart<Name extends OfflineName = OfflineName> {
+  /** Its method. */
+  readonly name: Name;
+  /** The group of the client that the method is in. */
+  readonly group: "calculations" | "reference";
+  /** Where a service has it, and who answers here. */
+  readonly source: { readonly path: string; readonly reply: (body: unknown) => Reply };
+}

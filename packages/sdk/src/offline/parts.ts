@@ -1,0 +1,6 @@
+export type { ApiOf } from "../core/api-of.js";
+export * from "./every-part.js";
+export { modelVersion } from "./model-version.js";
+export { offlineWith } from "./offline-with.js";
+export type { OfflineOptions } from "./options.js";
+export type { OfflineName, OfflinePart } from "./part.js";

@@ -1,0 +1,156 @@
+// Clients made from parts of the offline mode, bundled from the package as it is published: each alone gives the bytes that
+// the service sends, and the errors that the other clients give.
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { pathToFileURL } from "node:url";
+import { createApp } from "@sunfathom/api";
+import { afterAll, beforeAll, describe, expect, expectTypeOf, it } from "vitest";
+import { problemType, sceneProblemKinds } from "../../packages/contract/src/index.js";
+import { problemErrors } from "../../packages/sdk/src/generated/problem-table.js";
+import { type Api, type ApiOf, Sunfathom } from "../../packages/sdk/src/index.js";
+import { OfflineSunfathom } from "../../packages/sdk/src/offline/index.js";
+import {
+  filterChoice,
+  modelVersion,
+  offlineWith,
+  waterTypes,
+  whiteBalance,
+} from "../../packages/sdk/src/offline/parts.js";
+import { sceneProblemErrors } from "../../packages/sdk/src/offline/scene-problem-error.js";
+import { bundle, layPackage } from "../../packages/sdk/src/proof/bundle.test-support.js";
+import { unhurried } from "../../services/api/src/unhurried.test-support.js";
+
+let app: Awaited<ReturnType<typeof createApp>>;
+let baseUrl: string;
+let folder: string;
+beforeAll(async () => {
+  app = await createApp({ limits: unhurried });
+  baseUrl = await app.listen({ host: "127.0.0.1", port: 0 });
+  folder = mkdtempSync(join(tmpdir(), "parts-"));
+  await layPackage(folder);
+}, 60_000);
+afterAll(async () => {
+  await app.close();
+  rmSync(folder, { recursive: true });
+});
+
+const whole = new OfflineSunfathom();
+const methodsOf = (group: object) =>
+  Object.getOwnPropertyNames(Object.getPrototypeOf(group)).filter((name) => name !== "constructor");
+
+/** `/v1/filter-choice` for `filterChoice`. */
+const pathOf = (name: string) => `/v1/${name.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`)}`;
+const description = JSON.parse(readFileSync(new URL("../../openapi/openapi.json", import.meta.url), "utf8"));
+
+/** The examples that the description has of a calculation's scene. */
+function examplesOf(name: string): [string, object][] {
+  const { examples } = description.paths[pathOf(name)].post.requestBody.content["application/json"];
+  return Object.entries<{ value: object }>(examples).map(([key, { value }]) => [key, value]);
+}
+
+type Calculate = (scene: object) => Promise<object>;
+
+/** The one method of a client that a page has with one part of the published package, and no other code of it. */
+async function alone(group: string, name: string): Promise<Calculate> {
+  const program = `import { offlineWith, ${name} } from "@sunfathom/sdk/offline/parts"; export const client = offlineWith([${name}]);`;
+  const file = join(folder, `${name}.mjs`);
+  writeFileSync(file, (await bundle(program, true, folder)).code);
+  const { client } = await import(/* @vite-ignore */ pathToFileURL(file).href);
+  expect(Object.keys(client)).toEqual([group]);
+  expect(Object.keys(client[group])).toEqual([name]);
+  return client[group][name];
+}
+
+async function served(name: string, scene?: object): Promise<string> {
+  const post = {
+    method: "POST",
+    headers: { "content-type": "application/json" },
+    body: JSON.stringify(scene),
+  };
+  return (await fetch(baseUrl + pathOf(name), scene === undefined ? {} : post)).text();
+}
+
+describe.each(methodsOf(whole.calculations))("%s alone", { timeout: 60_000 }, (name) => {
+  let calculate: Calculate;
+  beforeAll(async () => {
+    calculate = await alone("calculations", name);
+  });
+
+  it.each(examplesOf(name))("answers %s as the service does", async (_example, scene) => {
+    expect(JSON.stringify(await calculate(scene))).toBe(await served(name, scene));
+  });
+
+  it("refuses what the service refuses, in its words", async () => {
+    const refused = await calculate({ dept_m: 12 }).catch((error) => error);
+    const { type, title, status, code, detail, errors } = refused;
+    const { request_id: _, ...problem } = JSON.parse(await served(name, { dept_m: 12 }));
+    expect({ type, title, status, code, detail, errors }).toEqual(problem);
+    expect(refused.name).toBe("InvalidSceneError");
+  });
+});
+
+it.each(methodsOf(whole.reference))("%s alone is what the service sends", async (name) => {
+  const read = await alone("reference", name);
+  expect(JSON.stringify(await read({}))).toBe(await served(name));
+});
+
+describe("a client of several parts", () => {
+  const scene = { water_type: "IB", depth_m: 12 } as const;
+  const client = offlineWith([filterChoice, whiteBalance, waterTypes]);
+
+  it("has what it was made from, and nothing else, as the compiler knows", () => {
+    expect(Object.keys(client).sort()).toEqual(["calculations", "reference"]);
+    expect(Object.keys(client.calculations)).toEqual(["filterChoice", "whiteBalance"]);
+    expect(Object.keys(client.reference)).toEqual(["waterTypes"]);
+    expectTypeOf<keyof typeof client>().toEqualTypeOf<"calculations" | "reference">();
+    expectTypeOf<keyof typeof client.calculations>().toEqualTypeOf<"filterChoice" | "whiteBalance">();
+    expectTypeOf(client.calculations.filterChoice).toEqualTypeOf<Api["calculations"]["filterChoice"]>();
+    // @ts-expect-error it was not made from it
+    expect(client.calculations.attenuation).toBeUndefined();
+    // @ts-expect-error nor from any question
+    expect(client.quiz).toBeUndefined();
+  });
+
+  it("takes the place of any client, where a function asks for no more than it has", async () => {
+    const kind = async (any: ApiOf<"filterChoice">) =>
+      (await any.calculations.filterChoice(scene)).filter_kind;
+    const kinds = [await kind(client), await kind(whole), await kind(new Sunfathom({ baseUrl }))];
+    expect(new Set(kinds).size).toBe(1);
+    expectTypeOf<OfflineSunfathom>().toExtend<ApiOf<"filterChoice" | "models">>();
+    expectTypeOf<ApiOf<"filterChoice">>().not.toExtend<ApiOf<"filterChoice" | "models">>();
+  });
+
+  it("cannot be made from nothing", () => {
+    // @ts-expect-error no part
+    expect(offlineWith([])).toEqual({});
+  });
+
+  it("says where an answer comes from, and hears an abort", async () => {
+    const { data, meta } = await client.calculations.whiteBalance(scene).withResponse();
+    expect(data).toEqual(await whole.calculations.whiteBalance(scene));
+    expect(meta).toEqual({ source: "offline", attempts: 1 });
+    const { data: table } = await client.reference.waterTypes().withResponse();
+    expect(table.water_types.length).toBeGreaterThan(5);
+    const signal = AbortSignal.abort();
+    await expect(client.calculations.filterChoice(scene, { signal })).rejects.toMatchObject({
+      name: "AbortedError",
+    });
+    await expect(client.reference.waterTypes({ signal })).rejects.toMatchObject({ name: "AbortedError" });
+  });
+
+  it("answers for the model that is expected, and for no other", async () => {
+    const same = offlineWith([filterChoice, waterTypes], { expectModelVersion: modelVersion });
+    expect((await same.calculations.filterChoice(scene)).model.version).toBe(modelVersion);
+    const other = offlineWith([filterChoice, waterTypes], { expectModelVersion: "000000000000" });
+    const refused = await other.calculations.filterChoice(scene).catch((error) => error);
+    expect(refused).toMatchObject({ name: "ModelVersionMismatchError", status: 409 });
+    // Reference data take no expectation, online either.
+    expect((await other.reference.waterTypes()).model_version).toBe(modelVersion);
+  });
+});
+
+it("knows every kind of problem that a scene can have, by the class that the online client has for it", () => {
+  expect(Object.keys(sceneProblemErrors)).toEqual(Object.keys(sceneProblemKinds).map(problemType));
+  for (const [type, Kind] of Object.entries(sceneProblemErrors)) expect(problemErrors[type]).toBe(Kind);
+});
