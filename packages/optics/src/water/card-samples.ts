@@ -84,7 +84,7 @@ export function comparableCards(series: CardSeries): ComparableCards {
   const depths = samples.map(({ depth_m }) => depth_m);
   for (const sample of samples) requireReadable(sample, transfer_curve);
   const span = Math.max(...depths) - Math.min(...depths);
-  if (samples.length < 2 || !(span >= LEAST_SPAN_M)) {
+  if (!(span >= LEAST_SPAN_M)) {
     throw new OpticsDomainError(
       "card_samples_too_few",
       `The card was taken at depths ${Math.max(0, span).toFixed(1)} m apart; two depths at least ${LEAST_SPAN_M} m apart are needed.`,
