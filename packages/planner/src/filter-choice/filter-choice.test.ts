@@ -1,12 +1,15 @@
 // What must decide is the physics: no name, and no rule of thumb.
-import { filterTransmittance, WAVELENGTHS_NM } from "@sunfathom/optics";
+import { filterTransmittance, illuminance_lx, multiply, WAVELENGTHS_NM } from "@sunfathom/optics";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { atNight, daylightScene, TWO_LAMPS, withKd } from "../../../../test/support/scenes.js";
 import { numberIn, readTable } from "../../../../test/support/tables.js";
 import { conditionsOf } from "../light/conditions.js";
+import { stageAt } from "../light/stage.js";
+import { underwater } from "../light/underwater.js";
 import type { KdSample, Scene } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
+import { normalCdf } from "../uncertainty/normal.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { GRID } from "./candidates.js";
 import { cheapest, WORTHWHILE_DELTA_E00 } from "./decide.js";
@@ -179,5 +182,97 @@ describe("a measured curve of an owned filter", () => {
     const causes = (answer: typeof nominal) => answer.uncertainty.map((u) => u.cause);
     expect(causes(nominal)).toContain("filter_edge");
     expect(causes(owned(0))).not.toContain("filter_edge");
+  });
+});
+
+describe("the answer", () => {
+  const TURNING: Scene = daylightScene("IB", 55, 1, 15);
+  const flip = (scene: Scene): Scene => ({ ...scene, filter_change_underwater: "flip" });
+
+  it("names the part of the range that a filter serves, and where to change where the mount lets one", () => {
+    const fixed = filterChoice(TURNING);
+    expect(fixed.serves_min_depth_m).toBeGreaterThan(1);
+    expect(fixed.serves_max_depth_m).toBe(15);
+    expect(fixed).not.toHaveProperty("change_depths_m");
+    const changing = filterChoice(flip(TURNING));
+    expect(changing.serves_max_depth_m).toBe(15);
+    // The deep end of the range is no change.
+    expect(changing.change_depths_m).toEqual([changing.serves_min_depth_m]);
+    // What is changed in time leaves less error than either way throughout.
+    expect(changing.colour_error_delta_e00.likely).toBeLessThan(fixed.colour_error_delta_e00.likely);
+    const whole = filterChoice(flip(daylightScene("IB", 45, 8, 12)));
+    expect([whole.serves_min_depth_m, whole.serves_max_depth_m]).toEqual([8, 12]);
+    expect(whole).not.toHaveProperty("change_depths_m");
+  });
+
+  it("names for no filter the part in which the best filter does no better, and nothing to change", () => {
+    const none = filterChoice(daylightScene("5C", 40, 3, 16));
+    expect(none.filter_kind).toBe("none");
+    expect(none.serves_min_depth_m).toBeGreaterThan(3);
+    expect(none).not.toHaveProperty("change_depths_m");
+    // With nothing to choose from it serves the whole.
+    const bare = filterChoice({ ...flip(daylightScene("IB", 45, 5, 12)), kit: [] });
+    expect([bare.serves_min_depth_m, bare.serves_max_depth_m]).toEqual([5, 12]);
+    expect(bare).not.toHaveProperty("change_depths_m");
+  });
+
+  it("calls the runner-up better with the probability of a normal spread of what it loses by, its price counted", () => {
+    for (const scene of [2.5, 3, 3.5, 4, 6].map((depth) => daylightScene("IB", 50, depth))) {
+      const { filter_kind, runner_up, verdict } = filterChoice(scene);
+      const { loses_by_delta_e00: e, probability_better } = runner_up;
+      // 10th and 90th percentile lie 1.2816 standard deviations away.
+      const sigma = (e.high - e.low) / (2 * 1.2816);
+      const price = (kind: string) => (kind === "none" ? 0 : WORTHWHILE_DELTA_E00);
+      const gap = e.likely + price(runner_up.filter_kind) - price(filter_kind);
+      expect(gap).toBeGreaterThanOrEqual(0);
+      expect(probability_better).toBeCloseTo(normalCdf(-gap / sigma), 1);
+      expect(verdict).toBe(probability_better >= 0.25 ? "near_tie" : "clear");
+    }
+    const [near, far] = [3.5, 10].map((depth) => filterChoice(daylightScene("IB", 50, depth)));
+    expect(near.runner_up.probability_better).toBeGreaterThan(far.runner_up.probability_better);
+    expect(far.verdict).toBe("clear");
+  });
+
+  it("takes of the light in the middle of the range what the filter takes there, in luminance; none takes none", () => {
+    const scene = daylightScene("IB", 45, 5, 18);
+    const { filter_kind, filter_density = 0, filter_loss_stops } = filterChoice(scene);
+    if (filter_kind !== "red") throw new Error("not red");
+    const { subject } = stageAt(underwater(conditionsOf(scene), NOMINAL), 11.5);
+    const seen = multiply(subject, filterTransmittance("red", filter_density));
+    expect(filter_loss_stops.likely).toBeCloseTo(
+      Math.log2(illuminance_lx(subject) / illuminance_lx(seen)),
+      9,
+    );
+    const { filter_loss_stops: without } = filterChoice(daylightScene("IB", 45, 1.5));
+    expect(without).toEqual({ low: 0, likely: 0, high: 0 });
+  });
+
+  it("has a density for a filter that has one: not for none, nor for a measured curve, at each depth either", () => {
+    const none = filterChoice(daylightScene("IB", 45, 1.5));
+    for (const field of ["filter_density", "filter_id", "neutral_density"])
+      expect(none).not.toHaveProperty(field);
+    expect(none.depths[0]).not.toHaveProperty("best_filter_density");
+    const red = filterChoice(daylightScene("IB", 45, 10));
+    expect(red.filter_density).toBeGreaterThan(0);
+    expect(red).not.toHaveProperty("filter_id");
+    expect(red.depths[0].best_filter_density).toBeGreaterThan(0);
+    expect(red.depths[0].best_filter_kind).toBe("red");
+  });
+
+  it("warns of what it advises: a filter that cannot be changed is mounted on land", () => {
+    const codes = (scene: Scene) => filterChoice(scene).cautions.map(({ code }) => code);
+    expect(codes(daylightScene("IB", 45, 10))).toContain("filter_on_dry_land");
+    expect(codes(flip(daylightScene("IB", 45, 10)))).toContain("filter_flip_practised");
+    expect(codes(daylightScene("IB", 45, 1.5))).not.toContain("filter_on_dry_land");
+  });
+
+  it("rests on the light's sources and its own, and its doubt is that of the choice, or of the error where there is none", () => {
+    const answer = filterChoice(daylightScene("IB", 45, 10));
+    expect(answer.sources).toEqual(expect.arrayContaining(["jerlov_1976", "filter_merit", "filter_shapes"]));
+    expect(new Set(answer.sources).size).toBe(answer.sources.length);
+    const none = filterChoice({ ...daylightScene("IB", 45, 10), kit: [] });
+    expect(none.uncertainty.length).toBeGreaterThan(0);
+    expect(answer.uncertainty.map(({ cause }) => cause)).toContain("filter_edge");
+    expect(none.uncertainty.map(({ cause }) => cause)).not.toContain("filter_edge");
   });
 });
