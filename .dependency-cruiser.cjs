@@ -6,7 +6,7 @@ const mayImport = {
   "packages/contract": [],
   "packages/answers": ["packages/contract", "packages/planner", "packages/optics"],
   "packages/quiz": ["packages/planner", "packages/optics"],
-  // Knows the service by its HTTP contract alone. Its offline entry has the rules below.
+  // Knows the service by its HTTP contract alone. Its offline entries have the rules below.
   "packages/sdk": [],
   "services/api": [
     "packages/answers",
@@ -40,7 +40,7 @@ module.exports = {
     ...directions,
     {
       name: "direction-sdk-offline",
-      comment: "The offline entry may import packages/answers.",
+      comment: "The offline entries may import packages/answers.",
       severity: "error",
       from: { path: offline, pathNot: test },
       to: { path: anyPackage, pathNot: inside(["packages/sdk", "packages/answers"]) },

@@ -1,5 +1,5 @@
 // Installs the packed tarball in fresh projects, as integrators do, and holds it to its promise there: package linters,
-// types in old and new compilers, the same bytes in every runtime. Run by `npm run consumers`; needs a registry.
+// types in old and new compilers, small pages by every bundler, the same bytes in every runtime. Run by `npm run consumers`; needs a registry.
 import { execFileSync } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -7,6 +7,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { createApp } from "@sunfathom/api";
 import { browserChecks } from "./consumers/browser.mjs";
+import { bundlerChecks } from "./consumers/bundlers.mjs";
 import { linterChecks } from "./consumers/linters.mjs";
 import { runtimeChecks } from "./consumers/runtimes.mjs";
 import { typeChecks } from "./consumers/types.mjs";
@@ -38,6 +39,7 @@ const place = { tarball, folder, baseUrl, expected: "" };
 for (const { name, run } of [
   ...linterChecks,
   ...typeChecks,
+  ...bundlerChecks,
   ...runtimeChecks,
   ...workerChecks,
   ...browserChecks,

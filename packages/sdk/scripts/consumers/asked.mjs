@@ -54,16 +54,16 @@ const wrong = [
 
 /**
  * What every runtime is asked: each calculation's own examples, and some scenes more; of reference data all.
- * @returns {{ group: string, name: string, body: unknown }[]}
+ * @returns {{ group: string, name: string, path: string, body: unknown }[]}
  */
 export function whatIsAsked() {
   const methods = methodsOf(readDescription());
-  return methods.flatMap(({ group, name, body, described }) => {
+  return methods.flatMap(({ group, name, path, body, described }) => {
     if (group !== "calculations" && group !== "reference") return [];
-    if (body === undefined) return [{ group, name, body }];
+    if (body === undefined) return [{ group, name, path, body }];
     const content = Object.values(described.requestBody?.content ?? {})[0];
     const examples = Object.values(content?.examples ?? {}).map(({ value }) => value);
     const more = body === "Scene" ? [...scenes, ...(name === "attenuation" ? suns : []), ...wrong] : wrong;
-    return [...examples, ...more].map((value) => ({ group, name, body: value }));
+    return [...examples, ...more].map((value) => ({ group, name, path, body: value }));
   });
 }

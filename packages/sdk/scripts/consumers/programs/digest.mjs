@@ -2,7 +2,10 @@
 // digest of all that was computed, so that the runtimes can be compared as well.
 import { InvalidSceneError, ProblemError, Sunfathom, SunfathomError } from "@sunfathom/sdk";
 import { OfflineSunfathom } from "@sunfathom/sdk/offline";
+import * as parts from "@sunfathom/sdk/offline/parts";
 import asked from "./asked.json" with { type: "json" };
+
+const everyPart = new Map(Object.entries(parts));
 
 /**
  * @param {string} baseUrl of the service
@@ -20,8 +23,11 @@ export async function digest(baseUrl) {
   });
   const offline = new OfflineSunfathom();
   const texts = [];
+  const known = new Set();
   for (const { group, name, body } of asked) {
     const computed = await told(offline[group][name](body));
+    if (!known.has(name)) await alone({ group, name, body }, computed);
+    known.add(name);
     const served = await told(online[group][name](body));
     // What was told must also be what was sent: an answer that was only read alike would not be the same bytes.
     const bytes = served.startsWith("refused") ? served : sent;
@@ -53,6 +59,13 @@ function difference(computed, served) {
   while (computed[at] === served[at]) at += 1;
   const around = (/** @type {string} */ text) => text.slice(Math.max(0, at - 40), at + 40);
   return `computed ...${around(computed)}..., served ...${around(served)}...`;
+}
+
+/** Holds a client that has one part alone to what the whole computed. */
+async function alone({ group, name, body }, computed) {
+  const client = parts.offlineWith([everyPart.get(name)]);
+  const own = await told(group === "reference" ? client[group][name]() : client[group][name](body));
+  if (own !== computed) throw new Error(`${name} alone: ${difference(own, computed)}`);
 }
 
 /** What comes beside answers: errors with the nearest name, what is known of a response, files. */

@@ -1,4 +1,5 @@
-import { type Scene, Sunfathom } from "@sunfathom/sdk";
+import { type ApiOf, type Scene, Sunfathom } from "@sunfathom/sdk";
+import { attenuation, filterChoice, offlineWith, waterTypes } from "@sunfathom/sdk/offline/parts";
 
 const client = new Sunfathom({ baseUrl: "https://light.example.org" });
 declare const maybe: number | undefined;
@@ -8,6 +9,24 @@ export const handedOn: Scene = { water_type: "IB", depth_m: 12, iso: maybe };
 export const density: Promise<number | undefined> = client.calculations
   .filterChoice(handedOn)
   .then(({ filter_density }) => filter_density);
+
+// A client has the parts that it is made from, and takes the place of another where no more is asked for.
+const boat = offlineWith([filterChoice, waterTypes], { expectModelVersion: undefined });
+export const either: ApiOf<"filterChoice">[] = [boat, client];
+export const waters: Promise<string | undefined> = boat.reference
+  .waterTypes()
+  .then(({ water_types }) => water_types[0]?.water_type);
+
+// @ts-expect-error a part that it was not made from
+boat.calculations.attenuation(handedOn);
+// @ts-expect-error a group that none of its parts is in
+boat.quiz;
+// @ts-expect-error a client with less than is asked for
+export const more: ApiOf<"filterChoice" | "attenuation"> = boat;
+// @ts-expect-error no part
+offlineWith([]);
+// @ts-expect-error parts are listed
+offlineWith(attenuation);
 
 // @ts-expect-error a misspelt name
 export const misspelt: Scene = { dept_m: 12 };
