@@ -32,7 +32,7 @@ function load({ address }, what) {
 }
 
 /**
- * @param {{ operation: string, rounds: number, seconds: number, get?: boolean }[]} plan
+ * @param {{ operation: string, rounds: number, seconds: number, warmUp_s: number, get?: boolean }[]} plan
  * @param {{ operation: string, seconds: number }} latency
  */
 export async function measureService(plan, latency) {
@@ -68,17 +68,18 @@ export async function measureService(plan, latency) {
 }
 
 /**
- * @param {{ operation: string, rounds: number, seconds: number, get?: boolean }} row
+ * @param {{ operation: string, rounds: number, seconds: number, warmUp_s: number, get?: boolean }} row
  * @param {Record<"full" | "bare" | "fastify", Server>} servers
  */
-function compare({ operation, rounds, seconds, get = false }, { full, bare, fastify }) {
+function compare({ operation, rounds, seconds, warmUp_s, get = false }, { full, bare, fastify }) {
   /** @type {Record<string, number[]>} */
   const found = { full: [], bare: [], fastify: [] };
   /** @type {Record<string, number[]>} */
   const processor_us = { full: [], bare: [], fastify: [] };
   let askerBusy = 0;
   // What is compiled while the first answers are given is no part of the figures.
-  for (const server of [full, fastify]) load(server, { operation, get, seconds });
+  load(full, { operation, get, seconds: warmUp_s });
+  for (const server of get ? [fastify] : [fastify, bare]) load(server, { operation, get, seconds });
   for (let round = 0; round < rounds; round++) {
     const order = Object.entries(get ? { full, fastify } : { full, bare, fastify });
     for (const [name, server] of round % 2 === 0 ? order : order.reverse()) {
