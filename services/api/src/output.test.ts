@@ -146,9 +146,25 @@ describe("the log's writer at a pipe", () => {
     afterEach(() => {
       vi.useRealTimers();
     });
-    /** Lets what was handed to the system be done, without the clock. */
-    const settle = async () => {
-      for (let turn = 0; turn < 50; turn += 1) await new Promise((done) => setImmediate(done));
+    /** Lets what was handed to the system be done, without the clock that the log goes by: waits for `done`, or five seconds. */
+    const settle = async (done: () => boolean) => {
+      const begun = performance.now();
+      while (!done() && performance.now() - begun < 5000)
+        await new Promise((resolve) => setImmediate(resolve));
+    };
+    /** Time for what must not happen. */
+    const aWhile = () => {
+      const begun = performance.now();
+      return settle(() => performance.now() - begun > 100);
+    };
+    /** What the pipe has taken in all once `length` has come. */
+    const arrived = async (length: number) => {
+      let text = "";
+      await settle(() => {
+        text += pipe.read();
+        return text.length >= length;
+      });
+      return text;
     };
 
     it("lets few lines wait for others, 50 ms from the first of them on, then writes them together", async () => {
@@ -157,22 +173,20 @@ describe("the log's writer at a pipe", () => {
       vi.advanceTimersByTime(30);
       log.write("two\n");
       vi.advanceTimersByTime(19);
-      await settle();
+      await aWhile();
       expect(pipe.read()).toBe("");
       vi.advanceTimersByTime(1);
-      await settle();
-      expect(pipe.read()).toBe("one\ntwo\n");
+      expect(await arrived(8)).toBe("one\ntwo\n");
       expect(vi.getTimerCount()).toBe(0);
     });
 
     it("lets 16 KiB wait no longer", async () => {
       const log = logTo(pipe.fd);
       log.write(`${"a".repeat(16 * 1024 - 2)}\n`);
-      await settle();
+      await aWhile();
       expect(pipe.read()).toBe("");
       log.write("\n");
-      await settle();
-      expect(pipe.read()).toHaveLength(16 * 1024);
+      expect(await arrived(16 * 1024)).toHaveLength(16 * 1024);
       expect(vi.getTimerCount()).toBe(0);
     });
 
@@ -180,14 +194,14 @@ describe("the log's writer at a pipe", () => {
       const log = logTo(pipe.fd);
       pipe.fill();
       log.write(`${"b".repeat(16 * 1024)}\n`);
-      await settle();
+      // It has been refused once it waits to try again.
+      await settle(() => vi.getTimerCount() === 1);
       expect(pipe.read()).toBe("");
       vi.advanceTimersByTime(49);
-      await settle();
+      await aWhile();
       expect(pipe.read()).toBe("");
       vi.advanceTimersByTime(1);
-      await settle();
-      expect(pipe.read()).toHaveLength(16 * 1024 + 1);
+      expect(await arrived(16 * 1024 + 1)).toHaveLength(16 * 1024 + 1);
     });
   });
 });
