@@ -16,7 +16,7 @@ export * from "./exposure/iso-12232.js";
 export * from "./exposure/mired.js";
 export { expNegative } from "./fast/exp-negative.js";
 export { Observers, SEEN_COUNT } from "./fast/light-seen.js";
-export { power, tenTo, twoTo } from "./fast/powers.js";
+export { power, twoTo } from "./fast/powers.js";
 export * from "./filter/filter-kinds.js";
 export * from "./filter/transmittance.js";
 export * from "./imaging/haze.js";

@@ -174,18 +174,22 @@ for (let n = 0; n < tableSize; n += 1) {
 function writeFraction(bytes: Uint8Array, from: number, units: number, power: number): number {
   let at = from;
   bytes[at++] = point;
-  if (power <= tableSize) return writeTable(bytes, at, units * (tableSize / power), false);
+  if (power <= tableSize) return writeSignificant(bytes, at, units * (tableSize / power));
   // Up to eight digits, in two halves.
   const n = units * (tableSize ** 2 / power);
   const high = Math.floor(n / tableSize);
   const low = n - high * tableSize;
-  at = writeTable(bytes, at, high, low > 0);
-  return low > 0 ? writeTable(bytes, at, low, false) : at;
+  if (low === 0) return writeSignificant(bytes, at, high);
+  return writeSignificant(bytes, writeFirst(bytes, at, high, tableDigits), low);
 }
 
-/** The digits of a number below 10 000, all four or without the zeros at their end. @returns the place after them */
-function writeTable(bytes: Uint8Array, from: number, n: number, all: boolean): number {
-  const count = all ? tableDigits : (significant[n] ?? 0);
+/** The four digits of a number below 10 000 without the zeros at their end. @returns the place after them */
+function writeSignificant(bytes: Uint8Array, from: number, n: number): number {
+  return writeFirst(bytes, from, n, significant[n] ?? 0);
+}
+
+/** The first of those four digits. @returns the place after them */
+function writeFirst(bytes: Uint8Array, from: number, n: number, count: number): number {
   for (let i = 0; i < count; i += 1) bytes[from + i] = digits[tableDigits * n + i] ?? zero;
   return from + count;
 }

@@ -21,7 +21,10 @@ import type { OfflineName, OfflinePart } from "./part.js";
 export { modelVersion } from "./model-version.js";
 export type { OfflineOptions } from "./options.js";
 
-/** A method that has no part here is an error of the compiler. */
+/**
+ * A method that has no part here is an error of the compiler. By name, not as one namespace: that would tie all parts together in
+ * the published files, also for pages that ask for one.
+ */
 const parts: { readonly [Name in OfflineName]: OfflinePart<Name> } = {
   attenuation,
   colourRecovery,
