@@ -1,5 +1,6 @@
 import Fastify, { type FastifyBaseLogger, type FastifyInstance, type FastifyServerOptions } from "fastify";
 import { defaultExposure, type Exposure } from "./exposure.js";
+import { logAbandoned } from "./http/abandoned.js";
 import { AnswerCache } from "./http/answer-cache.js";
 import { handleClientError } from "./http/client-error.js";
 import { handleError } from "./http/errors.js";
@@ -94,6 +95,7 @@ export async function createApp({
     if ((request.raw.url ?? "").length <= limits.urlCharacters) done();
     else sendPlainProblem(reply, "url_too_long", `The URL has more than ${limits.urlCharacters} characters.`);
   });
+  logAbandoned(app);
   watchReadiness(app);
   limitSending(app, limits.sendTimeout_ms);
   registerHelmet(app);

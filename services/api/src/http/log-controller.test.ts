@@ -1,12 +1,16 @@
+import { once } from "node:events";
+import { type AddressInfo, connect } from "node:net";
 import { Writable } from "node:stream";
 import { pino } from "pino";
 import request from "supertest";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, vi } from "vitest";
 import { createApp } from "../app.js";
 import { unhurried } from "../unhurried.test-support.js";
 
 /** What the service logs while it answers `requests`. */
-async function logOf(requests: (server: Awaited<ReturnType<typeof createApp>>) => Promise<unknown>) {
+async function logOf(
+  requests: (server: Awaited<ReturnType<typeof createApp>>, lines: readonly string[]) => Promise<unknown>,
+) {
   const lines: string[] = [];
   const stream = new Writable({
     write(line, _, done) {
@@ -16,6 +20,7 @@ async function logOf(requests: (server: Awaited<ReturnType<typeof createApp>>) =
   });
   const app = await createApp({ logger: pino({ level: "trace", base: null }, stream), limits: unhurried });
   app.get("/test/takes-a-while", () => new Promise((done) => setTimeout(done, 120, {})));
+  app.get("/test/takes-long", () => new Promise((done) => setTimeout(done, 2000, {})));
   app.get("/test/breaks", () => {
     throw new Error("broken inside");
   });
@@ -26,12 +31,50 @@ async function logOf(requests: (server: Awaited<ReturnType<typeof createApp>>) =
   await app.ready();
   // What is said at the start is of no request.
   lines.length = 0;
-  await requests(app);
+  await requests(app, lines);
   await app.close();
   return lines.map((line) => JSON.parse(line));
 }
 
+/** Sends `text` as it stands and hangs up while the service is at it. */
+async function sendAndLeave(app: Awaited<ReturnType<typeof createApp>>, text: string) {
+  await app.listen({ host: "127.0.0.1", port: 0 });
+  const socket = connect((app.server.address() as AddressInfo).port, "127.0.0.1");
+  socket.write(text);
+  await once(app.server, "request");
+  socket.destroy();
+  await once(socket, "close");
+}
+
 describe("the log", () => {
+  it.each([
+    ["was answered", { head: "GET /test/takes-long HTTP/1.1", body: "" }],
+    [
+      "had sent all of its body",
+      {
+        head: "POST /v1/attenuation HTTP/1.1\r\nContent-Type: application/json\r\nContent-Length: 200",
+        body: '{"water',
+      },
+    ],
+  ])("has one line of a request whose caller left before it %s", async (_, { head, body }) => {
+    const lines = await logOf(async (app, written) => {
+      await sendAndLeave(app, `${head}\r\nHost: here\r\nX-Request-Id: four\r\n\r\n${body}`);
+      await vi.waitFor(() => expect(written.join("")).toContain("four"), 1500);
+    });
+    const [line, ...others] = lines.filter(({ request_id }) => request_id === "four");
+    expect(others).toEqual([]);
+    const [method, route] = head.split(" ");
+    expect(line).toMatchObject({
+      level: 30,
+      msg: "connection closed before the whole answer had left",
+      method,
+      route,
+    });
+    expect(line).not.toHaveProperty("status");
+    expect(line.ms).toBeGreaterThan(0);
+    expect(line.ms).toBeLessThan(2000);
+  });
+
   it("has one line a request, with its id, route, status and time", async () => {
     const [line, ...others] = await logOf((app) =>
       request(app.server).get("/v1/models").set("X-Request-Id", "one").expect(200),
