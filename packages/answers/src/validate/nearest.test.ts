@@ -26,6 +26,10 @@ describe("nearest", () => {
   it.each([
     ["dept_m", "depth_m"],
     ["depth", "depth_m"],
+    ["dept", "depth_m"],
+    ["dep", "depth_m"],
+    ["win", "wind_speed_m_s"],
+    ["iso", "iso"],
     ["depthM", "depth_m"],
     ["waterType", "water_type"],
     ["water", "water_type"],
@@ -37,7 +41,7 @@ describe("nearest", () => {
     expect(nearest(wrong, names)).toBe(right);
   });
 
-  it.each(["banana", "x", "__proto__", "a".repeat(1000)])("takes %j for nothing", (wrong) => {
+  it.each(["banana", "x", "de", "__proto__", "a".repeat(1000)])("takes %j for nothing", (wrong) => {
     expect(nearest(wrong, ["water_type", "depth_m", "lamps"])).toBeUndefined();
   });
 });

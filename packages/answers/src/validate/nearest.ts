@@ -1,10 +1,12 @@
 /** A longer name is nobody's slip of the pen, and would take long to compare. */
 const longestName = 64;
+/** The beginning of a word says which word from so many letters on. */
+const shortestBeginning = 3;
 
 /**
  * The one of `names` that `wrong` was most likely meant to be: least edits (Damerau 1964: insert, delete, replace,
- * swap neighbours), no more than a third of the longer name; a name that `wrong` begins counts as two edits. Case is
- * not looked at. The first of equals; undefined where none is near.
+ * swap neighbours), no more than a third of the longer name; a name that `wrong` begins, by a whole word or by
+ * three letters or more, counts as two edits. Case is not looked at. The first of equals; undefined where none is near.
  */
 export function nearest(wrong: string, names: Iterable<string>): string | undefined {
   if (wrong.length > longestName) return undefined;
@@ -12,7 +14,7 @@ export function nearest(wrong: string, names: Iterable<string>): string | undefi
   let best: string | undefined;
   let least = Number.POSITIVE_INFINITY;
   for (const name of names) {
-    const edits = name.toLowerCase().startsWith(`${typed}_`) ? 2 : distance(typed, name.toLowerCase());
+    const edits = begins(typed, name.toLowerCase()) ? 2 : distance(typed, name.toLowerCase());
     const allowed = Math.max(2, Math.floor(Math.max(typed.length, name.length) / 3));
     if (edits <= allowed && edits < least) {
       best = name;
@@ -20,6 +22,11 @@ export function nearest(wrong: string, names: Iterable<string>): string | undefi
     }
   }
   return best;
+}
+
+function begins(typed: string, name: string): boolean {
+  if (typed === name) return false;
+  return typed.length >= shortestBeginning ? name.startsWith(typed) : name.startsWith(`${typed}_`);
 }
 
 /** Edits between two words, in the restricted form that edits no place twice (optimal string alignment). */
