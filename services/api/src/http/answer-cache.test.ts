@@ -29,6 +29,7 @@ describe("the cache of answers", () => {
 
   it("does not keep what is larger than all of it, nor anything where there is none", () => {
     const cache = new AnswerCache(4096);
+    expect(cache.isOn).toBe(true);
     cache.keep("large", kilobytes(5));
     expect(cache.get("large")).toBeUndefined();
     const off = new AnswerCache(0);

@@ -29,6 +29,8 @@ describe("a method that a path does not take", () => {
     for (const method of ["put", "patch", "delete", "options"] as const) {
       const response = await request(app.server)[method](`${path}?depth_m=5`).expect(405);
       expect(response.headers["allow"]).toBe("GET, HEAD, POST");
+      const name = method.toUpperCase();
+      expect(response.body.detail).toBe(`This path takes GET, HEAD, POST, not ${name}.`);
     }
   });
 
@@ -59,6 +61,15 @@ describe("a path that there is not", () => {
       const response = await request(app.server)[method](path).expect(404);
       expect(response.body.code).toBe("not_found");
     }
+  });
+
+  it.each([
+    ["/v1/atenuation?depth_m=5", "Did you mean /v1/attenuation?"],
+    ["/v1/model", "Did you mean /v1/models?"],
+    ["/wp-admin/setup.php", "See /openapi.json for what there is."],
+  ])("%s is told %j", async (path, detail) => {
+    const { body } = await request(app.server).get(path).expect(404);
+    expect(body.detail).toBe(detail);
   });
 
   it("with an escape that cannot be decoded is a malformed request", async () => {
