@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { quizSettingsOf } from "./quiz-settings.js";
+import { drawKeyring, quizSettingsOf } from "./quiz-settings.js";
 
 const first = "00ff".repeat(16);
 const second = "A1b2".repeat(16);
@@ -11,6 +11,32 @@ describe("the settings of papers", () => {
     expect(Object.keys(keyring?.keys ?? {})).toEqual(["2026-05", "2025-11"]);
     expect([...(keyring?.keys["2026-05"] ?? [])].slice(0, 4)).toEqual([0, 255, 0, 255]);
     expect(keyring?.keys["2025-11"]).toHaveLength(32);
+  });
+
+  it.each([
+    [`a:${first}`, ["a"]],
+    [`a:${first},b:${second}`, ["a", "b"]],
+    [`a:${first} ,b:${second} ,  c_-1:${first}`, ["a", "b", "c_-1"]],
+  ])("take as many keys as there are: %s", (value, ids) => {
+    expect(Object.keys(quizSettingsOf({ QUIZ_KEYS: value }).keyring?.keys ?? {})).toEqual(ids);
+  });
+
+  it("have no key where none is given; one that is drawn is of 32 bytes, and never the same", () => {
+    expect(quizSettingsOf({})).toEqual({
+      keyring: undefined,
+      tokenLifetime_s: 86_400,
+      instructorKey: undefined,
+    });
+    const drawn = [drawKeyring(), drawKeyring()].map(({ current, keys }) => keys[current] ?? []);
+    expect(drawn.map(({ length }) => length)).toEqual([32, 32]);
+    expect(drawn[0]).not.toEqual(drawn[1]);
+  });
+
+  it("mark answers for a minute at least and a leap year at most", () => {
+    const read = (value: string) => quizSettingsOf({ QUIZ_TOKEN_LIFETIME_S: value }).tokenLifetime_s;
+    expect([read("60"), read("31622400")]).toEqual([60, 31_622_400]);
+    for (const value of ["59", "31622401"])
+      expect(() => read(value)).toThrow(/^QUIZ_TOKEN_LIFETIME_S is .* from 60 to 31622400/);
   });
 
   it.each([

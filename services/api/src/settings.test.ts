@@ -1,0 +1,128 @@
+import { describe, expect, it } from "vitest";
+import { isNetwork, isOrigin, items, oneOf, secret, switchOf, text, wholeNumber } from "./settings.js";
+
+describe("a setting", () => {
+  it("of text is the environment's or the fallback, in its form or refused by name and value", () => {
+    const read = (value?: string) =>
+      text(value === undefined ? {} : { NAME: value }, "NAME", "abc", /^[a-c]+$/, "of a, b and c");
+    expect(read()).toBe("abc");
+    expect(read("cab")).toBe("cab");
+    expect(() => read('d"')).toThrow(new Error('NAME is "d\\"", but must be of a, b and c.'));
+    expect(() => read("")).toThrow('NAME is ""');
+  });
+
+  it("that is secret is nowhere repeated, and missing where it is not there", () => {
+    const read = (env: Record<string, string>) => secret(env, "KEY", /^\d+$/, "digits");
+    expect(read({})).toBeUndefined();
+    expect(read({ KEY: "12" })).toBe("12");
+    expect(() => read({ KEY: "hidden" })).toThrow(new Error("KEY must be digits."));
+    expect(() => read({ KEY: "" })).toThrow(new Error("KEY must be digits."));
+  });
+
+  it.each([
+    [undefined, 7],
+    ["5", 5],
+    ["10", 10],
+    ["007", 7],
+  ])("of a whole number from 5 to 10: %j is %i", (value, number) => {
+    expect(wholeNumber(value === undefined ? {} : { N: value }, "N", 7, 5, 10)).toBe(number);
+  });
+
+  it.each(["4", "11", "", " 7", "7 ", "-7", "+7", "7.0", "7e0", "0x7", "seven", "00000000007"])(
+    "of a whole number from 5 to 10 is not %j",
+    (value) => {
+      expect(() => wholeNumber({ N: value }, "N", 7, 5, 10)).toThrow(
+        new Error(`N is ${JSON.stringify(value)}, but must be a whole number from 5 to 10.`),
+      );
+    },
+  );
+
+  it("of some words is one of them, letter by letter", () => {
+    const words = ["low", "high"] as const;
+    expect(oneOf({}, "WORD", "high", words)).toBe("high");
+    expect(oneOf({ WORD: "low" }, "WORD", "high", words)).toBe("low");
+    expect(() => oneOf({ WORD: "LOW" }, "WORD", "high", words)).toThrow(
+      new Error('WORD is "LOW", but must be one of low, high.'),
+    );
+  });
+
+  it("that switches is on, off, or what it is by itself", () => {
+    expect([true, false].map((fallback) => switchOf({}, "S", fallback))).toEqual([true, false]);
+    expect(switchOf({ S: "on" }, "S", false)).toBe(true);
+    expect(switchOf({ S: "off" }, "S", true)).toBe(false);
+    expect(() => switchOf({ S: "true" }, "S", true)).toThrow("one of on, off");
+  });
+
+  it("of several has blanks around its commas, and every one fits", () => {
+    const read = (env: Record<string, string>) => items(env, "LIST", (item) => /^\d$/.test(item), "digits");
+    expect(read({})).toEqual([]);
+    expect(read({ LIST: "1" })).toEqual(["1"]);
+    expect(read({ LIST: " 1 ,2,\t3" })).toEqual(["1", "2", "3"]);
+    for (const wrong of ["", "1,", "1,,2", "1,x", "1 2"])
+      expect(() => read({ LIST: wrong })).toThrow(`LIST is ${JSON.stringify(wrong)}, but must be digits.`);
+  });
+});
+
+// RFC 6454, section 6.2, and the URL Standard: default ports and trailing slashes are no part of an origin.
+describe("an origin", () => {
+  it.each(["https://shop.example", "http://localhost:3000", "https://[2001:db8::1]:8443"])(
+    "%s is one",
+    (text) => {
+      expect(isOrigin(text)).toBe(true);
+    },
+  );
+
+  it.each([
+    "",
+    "shop.example",
+    "https://shop.example/",
+    "https://shop.example:443",
+    "https://Shop.example",
+    "https://user@shop.example",
+    "https://shop.example?a",
+    "ws://shop.example",
+    "ftp://shop.example",
+    "null",
+    "https:",
+  ])("%j is none", (text) => {
+    expect(isOrigin(text)).toBe(false);
+  });
+});
+
+// RFC 4632, section 3.1, and RFC 4291, section 2.3: a prefix has at most as many bits as the address.
+describe("a network", () => {
+  it.each([
+    "loopback",
+    "10.0.0.1",
+    "10.0.0.0/8",
+    "0.0.0.0/0",
+    "10.0.0.1/32",
+    "::1",
+    "2001:db8::/32",
+    "::/0",
+    "::1/128",
+  ])("%s is one", (text) => {
+    expect(isNetwork(text)).toBe(true);
+  });
+
+  it.each([
+    "",
+    "loopback/8",
+    "localhost",
+    "10.0.0",
+    "10.0.0.256",
+    "10.0.0.0/33",
+    "10.0.0.0/",
+    "10.0.0.0/8/8",
+    "10.0.0.0/x8",
+    "10.0.0.0/8x",
+    "10.0.0.0/-1",
+    "10.0.0.0/0x8",
+    "10.0.0.0/0008",
+    "::1/129",
+    "::1/",
+    "/8",
+  ])("%j is none", (text) => {
+    expect(isNetwork(text)).toBe(false);
+  });
+});
