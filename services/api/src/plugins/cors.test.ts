@@ -13,23 +13,6 @@ async function start(exposure: Partial<Exposure> = {}): Promise<void> {
   await app.ready();
 }
 
-describe("every answer", () => {
-  it.each(["/v1/models", "/v1/attenuation", "/v1/unheard-of", "/health/live", "/openapi.json"])(
-    "of %s tells browsers to make nothing of it but data",
-    async (path) => {
-      await start();
-      const { headers } = await request(app.server).get(path);
-      // Content Security Policy Level 3, section 6.1.3 and 6.4.2.
-      expect(headers["content-security-policy"]).toBe("default-src 'none';frame-ancestors 'none'");
-      expect(headers["x-content-type-options"]).toBe("nosniff");
-      expect(headers["referrer-policy"]).toBe("no-referrer");
-      expect(headers).not.toHaveProperty("x-powered-by");
-      expect(headers).not.toHaveProperty("server");
-      expect(headers).not.toHaveProperty("strict-transport-security");
-    },
-  );
-});
-
 const namesIn = (header: unknown): string[] => String(header).toLowerCase().split(/,\s*/);
 
 // The protocol: https://fetch.spec.whatwg.org/#http-cors-protocol

@@ -1,0 +1,44 @@
+import { problemCodes, problemPage, problemType } from "@sunfathom/contract";
+import Fastify from "fastify";
+import { describe, expect, it } from "vitest";
+import { sharedSchemas } from "../openapi/components.js";
+import { problemPageRoutes } from "./problem-pages.js";
+
+function makeApp() {
+  const app = Fastify();
+  for (const schema of sharedSchemas()) app.addSchema(schema);
+  problemPageRoutes(app);
+  return app;
+}
+
+// RFC 9457, section 3.1.1: dereferencing "type" should give documentation.
+describe("the page of a problem", () => {
+  it("says what the contract says of its kind, and has a tag of its own", async () => {
+    const app = makeApp();
+    const tags = new Set<unknown>();
+    for (const code of problemCodes) {
+      const reply = await app.inject(problemType(code));
+      expect(reply.statusCode).toBe(200);
+      expect(reply.json()).toEqual(JSON.parse(JSON.stringify(problemPage(code))));
+      tags.add(reply.headers["etag"]);
+    }
+    expect(tags.size).toBe(problemCodes.length);
+    const etag = String([...tags][0]);
+    const again = await app.inject({ url: problemType(problemCodes[0]), headers: { "if-none-match": etag } });
+    expect([again.statusCode, again.body]).toEqual([304, ""]);
+  });
+
+  it("takes no query", async () => {
+    const reply = await makeApp().inject("/problems/not-found?a=1");
+    expect([reply.statusCode, reply.json().code]).toEqual([400, "invalid_query"]);
+  });
+
+  it.each(["unheard-of", "constructor", "not_found"])(
+    "is not there for %s, which is told the kinds",
+    async (name) => {
+      const reply = await makeApp().inject(`/problems/${name}`);
+      expect([reply.statusCode, reply.json().code]).toEqual([404, "not_found"]);
+      expect(reply.json().detail).toContain("/problems/invalid-scene, ");
+    },
+  );
+});
