@@ -1,0 +1,40 @@
+import { expect, it } from "vitest";
+import { daylightScene } from "../../../../test/support/scenes.js";
+import { conditionsOf } from "../light/conditions.js";
+import type { Scene } from "../scene/scene.js";
+import { sunReasons } from "./sun-reasons.js";
+
+const { sun_elevation_deg: _, ...rest } = daylightScene("IB", 45, 5);
+const there: Scene = { ...rest, daylight_basis: "place_time", latitude_deg: 52.5, longitude_deg: 13.4 };
+const said = (scene: Scene) => sunReasons(conditionsOf(scene));
+
+it("nothing is said of a sun whose height was given", () => {
+  expect(said(daylightScene("IB", 45, 5))).toEqual([]);
+});
+
+it("a place and a time say where the sun stands, and when that is in UTC", () => {
+  const scene = { ...there, time: "2026-06-21T11:07:30Z" };
+  const { sun } = conditionsOf(scene);
+  const [stands, ...more] = said(scene);
+  expect(more).toEqual([]);
+  expect(stands).toMatchObject({
+    code: "sun_stands",
+    figures: [
+      { name: "elevation_deg", value: sun?.elevation_deg },
+      { name: "azimuth_deg", value: sun?.azimuth_deg },
+    ],
+  });
+  expect(stands.text).toContain("2026-06-21 11:07 UTC");
+});
+
+// Central European summer time ends at 03:00 on the last Sunday of October (EU directive 2000/84/EC); UTC + 2 comes first.
+it("a local time that the clock shows twice is told which of the two is meant", () => {
+  const polar = { ...there, latitude_deg: -60, longitude_deg: 170, time_zone: "Europe/Berlin" };
+  const reasons = said({ ...polar, local_time: "2026-10-25T02:30" });
+  expect(reasons.map(({ code }) => code)).toEqual(["sun_stands", "clock_shows_twice"]);
+  expect(reasons[1].text).toContain("2026-10-25 00:30 UTC");
+});
+
+it("a night there is told as such", () => {
+  expect(said({ ...there, time: "2026-06-21T23:00:00Z" }).map(({ code }) => code)).toEqual(["night_there"]);
+});
