@@ -4,8 +4,8 @@ import { STEPS_EN } from "./steps-en.js";
 
 it("a step is computed unless told otherwise, and has its texts and its numbers as figures", () => {
   const { text, why } = STEPS_EN.no_filter({ error: 12.34 });
-  expect(step({ phase: "prepare" }, "no_filter", { error: 12.34 })).toEqual({
-    phase: "prepare",
+  expect(step({ phase: "before_dive" }, "no_filter", { error: 12.34 })).toEqual({
+    phase: "before_dive",
     code: "no_filter",
     text,
     why,
@@ -15,6 +15,6 @@ it("a step is computed unless told otherwise, and has its texts and its numbers 
 });
 
 it("a step may have a depth, the surface too, and another basis", () => {
-  const at = { phase: "descend", depth_m: 0, basis: "common_practice" } as const;
+  const at = { phase: "going_down", depth_m: 0, basis: "common_practice" } as const;
   expect(step(at, "no_filter", { error: 1 })).toMatchObject(at);
 });
