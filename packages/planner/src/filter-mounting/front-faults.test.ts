@@ -1,0 +1,88 @@
+// Guards where a grade or a gap becomes a fault: the edges are judgements of our own.
+import { describe, expect, it } from "vitest";
+import type { Vignetting, VignettingGrade } from "../result/filter-mounting.js";
+import type { Front } from "./front.js";
+import { closeReason, cornerFaults, cornerReason, domeFaults } from "./front-faults.js";
+
+const estimate = (low: number, likely: number, high: number) => ({ low, likely, high });
+const bare: Front = {
+  pupil: { distance_mm: estimate(18, 20, 22), assumed: false, from: "thread", spread_percent: 10 },
+  clear_diameter_needed_mm: estimate(60, 66, 72),
+};
+const withCorners = (grade: VignettingGrade, light_percent = estimate(60, 70, 80)): Front => {
+  const vignetting: Vignetting = {
+    pupil_distance_mm: bare.pupil.distance_mm,
+    pupil_distance_assumed: false,
+    corner_half_field_deg: 42,
+    clear_half_field_deg: estimate(38, 40, 41),
+    corner_light_percent: light_percent,
+    grade,
+  };
+  return { ...bare, vignetting };
+};
+
+describe("room behind a dome", () => {
+  const faults = (low: number, likely: number) =>
+    domeFaults({ ...bare, dome_clearance_mm: estimate(low, likely, likely + 3) }).map(
+      ({ fatal, reason: { code, figures } }) => [fatal, code, figures],
+    );
+  const gap = (value: number) => [{ name: "clearance_mm", value }];
+
+  it("is fatal where there is likely none, asks for care below 3 mm at its least, and is no fault beyond", () => {
+    expect(faults(-4, -1)).toEqual([[true, "mount_hits_dome", gap(-1)]]);
+    expect(faults(-3, 0)).toEqual([[true, "mount_hits_dome", gap(0)]]);
+    expect(faults(-1, 0.5)).toEqual([[false, "mount_near_dome", gap(0.5)]]);
+    expect(faults(2.9, 6)).toEqual([[false, "mount_near_dome", gap(6)]]);
+    expect(faults(3, 6)).toEqual([]);
+    expect(domeFaults(bare)).toEqual([]);
+  });
+});
+
+describe("corners", () => {
+  it("are a fault where dark or black, a fatal one only where no light is sure, wherever the pupil lies", () => {
+    const faults = (front: Front) => cornerFaults(front).map(({ fatal, reason: { code } }) => [fatal, code]);
+    expect(faults(bare)).toEqual([]);
+    for (const grade of ["clear", "slight"] as const) expect(faults(withCorners(grade))).toEqual([]);
+    expect(faults(withCorners("dark"))).toEqual([[false, "corners_dark"]]);
+    expect(faults(withCorners("black", estimate(0, 0, 1)))).toEqual([[false, "corners_black"]]);
+    expect(faults(withCorners("black", estimate(0, 0, 0)))).toEqual([[true, "corners_black"]]);
+  });
+
+  it.each([
+    ["clear", { light_percent: 70, clear_half_deg: 40, corner_half_deg: 42 }],
+    ["slight", { light_percent: 70, clear_half_deg: 40 }],
+    ["dark", { light_percent: 70, clear_half_deg: 40, corner_half_deg: 42 }],
+    ["black", { clear_half_deg: 40, corner_half_deg: 42, clear_diameter_needed_mm: 66 }],
+  ] as const)("that are %s are told as such, with what is likely", (grade, figures) => {
+    const said = cornerReason(withCorners(grade));
+    expect([said.code, said.basis]).toEqual([`corners_${grade}`, "computed"]);
+    expect(Object.fromEntries(said.figures.map(({ name, value }) => [name, value]))).toEqual(figures);
+  });
+
+  it("of a filter of unknown size are told by the clear diameter that they need", () => {
+    const said = cornerReason(bare);
+    expect([said.code, said.figures]).toEqual([
+      "corners_unknown",
+      [{ name: "clear_diameter_needed_mm", value: 66 }],
+    ]);
+  });
+
+  it("that do, but may lose more than a stop, are told with the diameter that is safe", () => {
+    const close = (grade: VignettingGrade, least: number) =>
+      closeReason(withCorners(grade, estimate(least, 90, 100)));
+    for (const grade of ["clear", "slight"] as const) {
+      const [said, ...more] = close(grade, 49.9);
+      expect(more).toEqual([]);
+      expect([said.code, said.figures]).toEqual([
+        "corners_close",
+        [
+          { name: "least_light_percent", value: 49.9 },
+          { name: "clear_diameter_safe_mm", value: 72 },
+        ],
+      ]);
+      expect(close(grade, 50)).toEqual([]);
+    }
+    for (const grade of ["dark", "black"] as const) expect(close(grade, 10)).toEqual([]);
+    expect(closeReason(bare)).toEqual([]);
+  });
+});

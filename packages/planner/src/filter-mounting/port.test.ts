@@ -1,0 +1,45 @@
+import { describe, expect, it } from "vitest";
+import { lensOf } from "./lens.js";
+import { ACTION_CAMERA, COMPACT, sceneOf, WIDE_ZOOM } from "./mounting-scenes.test-support.js";
+import { portFigures, portReasons } from "./port.js";
+
+const of = (scene: typeof WIDE_ZOOM) => portFigures(scene, lensOf(scene));
+const codes = (scene: typeof WIDE_ZOOM) => portReasons(of(scene)).map(({ code }) => code);
+
+describe("a flat window", () => {
+  it.each([
+    ["port", COMPACT],
+    ["of a watertight camera", ACTION_CAMERA],
+  ])("%s narrows the field by Snell's law, enlarges, and brings things nearer (n = 1.34)", (_what, scene) => {
+    const port = of(scene);
+    const half = (port.field_in_air_deg / 2) * (Math.PI / 180);
+    expect(port.field_in_water_deg).toBeCloseTo((2 * Math.asin(Math.sin(half) / 1.34) * 180) / Math.PI, 9);
+    expect(port.magnification).toBe(1.34);
+    expect(port.apparent_distance_share).toBeCloseTo(1 / 1.34, 12);
+    expect(port.lateral_colour_percent).toBeGreaterThan(0);
+    expect(port).not.toHaveProperty("virtual_infinity_from_vertex_mm");
+    const [narrows, ...more] = portReasons(port);
+    expect(more).toEqual([]);
+    expect(narrows.code).toBe("flat_port_narrows");
+    const figures = Object.fromEntries(narrows.figures.map(({ name, value }) => [name, value]));
+    expect(figures["enlarged_percent"]).toBeCloseTo(34, 9);
+    expect(figures["field_in_water_deg"]).toBe(port.field_in_water_deg);
+  });
+});
+
+describe("a dome", () => {
+  // A single spherical surface images infinity at R / (n - 1) from its vertex (textbook), and the centre is R behind it.
+  it("keeps the field, and brings infinity near by its radius where that is known", () => {
+    const port = of(WIDE_ZOOM);
+    expect(port).toEqual({
+      field_in_air_deg: port.field_in_air_deg,
+      field_in_water_deg: port.field_in_air_deg,
+      virtual_infinity_from_vertex_mm: expect.closeTo(110 / 0.34, 8),
+      virtual_infinity_from_centre_mm: expect.closeTo(110 + 110 / 0.34, 8),
+    });
+    expect(codes(WIDE_ZOOM)).toEqual(["dome_keeps_field", "dome_brings_near"]);
+    const unknown = sceneOf({}, "dome_radius_mm");
+    expect(Object.keys(of(unknown))).toEqual(["field_in_air_deg", "field_in_water_deg"]);
+    expect(codes(unknown)).toEqual(["dome_keeps_field"]);
+  });
+});
