@@ -10,7 +10,7 @@ import {
 } from "@sunfathom/optics";
 import { castBetween } from "../camera/cast.js";
 import { rawOf, type SensorProfile } from "../camera/sensor-profile.js";
-import { lampFilter, lampSpectrum } from "../light/lamps.js";
+import { lampSpectrum } from "../light/lamps.js";
 import { lampLightAt, type Underwater } from "../light/underwater.js";
 import { WAYS_OUT_EN } from "../messages/ways-out-en.js";
 import type { WayOut } from "../result/mixed-light.js";
@@ -69,11 +69,10 @@ function lampFilterWay({ world, profile, daylight, lamps }: Lights): WayOut {
   const unfiltered = lampLightAt(world, { filter: CLEAR });
   const needed = neededTransmittance(profile, daylight, unfiltered);
   const cost_stops = stops(add(daylight, lamps), add(daylight, best.filtered));
-  const lamp_flux_left_lm = world.scene.lamps.map((lamp) => {
-    const own = lampSpectrum(lamp);
-    const flux = lamp.flux_lm / illuminance_lx(multiply(own, lampFilter(lamp)));
-    return flux * illuminance_lx(multiply(own, best.filter));
-  });
+  // A lamp's flux is that of its light without a filter, and the spectrum is per lumen of it.
+  const lamp_flux_left_lm = world.scene.lamps.map(
+    (lamp) => lamp.flux_lm * illuminance_lx(multiply(lampSpectrum(lamp), best.filter)),
+  );
   return {
     way: "lamp_filter",
     text: WAYS_OUT_EN.lamp_filter({
