@@ -1,21 +1,16 @@
-import type { FastifyInstance } from "fastify";
 import request from "supertest";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
 import { unhurried } from "../unhurried.test-support.js";
-
-let app: FastifyInstance;
-beforeAll(async () => {
-  app = await createApp({ limits: unhurried });
-  await app.ready();
-});
-afterAll(() => app.close());
 
 describe("every answer", () => {
   it.each(["/v1/models", "/v1/attenuation", "/v1/unheard-of", "/health/live", "/openapi.json"])(
     "of %s tells browsers to make nothing of it but data",
     async (path) => {
+      const app = await createApp({ limits: unhurried });
+      await app.ready();
       const { headers } = await request(app.server).get(path);
+      await app.close();
       // Content Security Policy Level 3, section 6.1.3 and 6.4.2.
       expect(headers["content-security-policy"]).toBe("default-src 'none';frame-ancestors 'none'");
       expect(headers["x-content-type-options"]).toBe("nosniff");

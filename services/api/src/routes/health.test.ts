@@ -12,6 +12,7 @@ describe("health", () => {
     expect(live.headers["cache-control"]).toBe("no-store");
     const ready = await request(app.server).get("/health/ready").expect(200);
     expect(ready.body).toEqual({ status: "ready" });
+    expect(ready.headers["cache-control"]).toBe("no-store");
     await app.close();
   });
 
@@ -38,9 +39,22 @@ describe("health", () => {
     const ready = await app.inject("/health/ready");
     expect(ready.statusCode).toBe(503);
     expect(ready.headers["retry-after"]).toBe("5");
+    expect(ready.json()).toMatchObject({
+      code: "unavailable",
+      detail: "The service is starting or stopping.",
+    });
     const after = await app.inject("/v1/models");
     expect(after.statusCode).toBe(200);
     expect(after.headers["connection"]).toBe("close");
+    await app.close();
+  });
+
+  it("takes no query", async () => {
+    const app = await createApp({ limits: unhurried });
+    for (const path of ["/health/live", "/health/ready"]) {
+      const reply = await app.inject(`${path}?a=1`);
+      expect([reply.statusCode, reply.json().code]).toEqual([400, "invalid_query"]);
+    }
     await app.close();
   });
 });

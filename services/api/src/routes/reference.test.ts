@@ -1,16 +1,16 @@
 import { readReference, references, toJson } from "@sunfathom/answers";
 import type { FastifyInstance } from "fastify";
 import request from "supertest";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
 import { unhurried } from "../unhurried.test-support.js";
 
 let app: FastifyInstance;
-beforeAll(async () => {
+beforeEach(async () => {
   app = await createApp({ limits: unhurried });
   await app.ready();
 });
-afterAll(() => app.close());
+afterEach(() => app.close());
 
 describe.each([...references])("$path", (reference) => {
   it("answers with the data of the model, and with 304 to whoever has it", async () => {
