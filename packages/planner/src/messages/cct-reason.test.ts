@@ -17,6 +17,6 @@ it.each([
 ])("the first depth without one, at %s from the locus, is told as %s", (duv, code, figures) => {
   const reasons = cctReasons([near, { depth_m: 5, duv }, { depth_m: 9, duv: 0.2 }]);
   expect(reasons).toHaveLength(1);
-  expect(reasons[0].code).toBe(code);
+  expect([reasons[0].code, reasons[0].basis]).toEqual([code, "computed"]);
   expect(Object.fromEntries(reasons[0].figures.map(({ name, value }) => [name, value]))).toEqual(figures);
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { dialFNumber, dialIso, dialShutter } from "./dial.js";
+import { dialFNumber, dialIso, dialShutter, settings } from "./dial.js";
 
 describe("settings as on a dial", () => {
   it("gives the nearest third of a stop of ISO speed (ISO 12232 series)", () => {
@@ -16,7 +16,7 @@ describe("settings as on a dial", () => {
 
   it("gives the nearest engraved f-number (ISO 517 series, in thirds)", () => {
     expect([2.8, 3.9, 7.2, 13.6, 14.9].map(dialFNumber)).toEqual(["2.8", "4", "7.1", "14", "14"]);
-    expect(dialFNumber(90)).toBe("90.0");
+    expect([0.5, 0.64, 0.66, 69, 90].map(dialFNumber)).toEqual(["0.5", "0.6", "0.7", "64", "90.0"]);
   });
 
   it("is never farther off than half a third of a stop, a little more where the series are rounded", () => {
@@ -29,6 +29,10 @@ describe("settings as on a dial", () => {
   });
 
   it("says times as fractions or seconds", () => {
-    expect([0.02, 1 / 494, 2].map(dialShutter)).toEqual(["1/50 s", "1/494 s", "2.0 s"]);
+    expect([0.02, 1 / 494, 1, 2].map(dialShutter)).toEqual(["1/50 s", "1/494 s", "1.0 s", "2.0 s"]);
+  });
+
+  it("says ISO and aperture together", () => {
+    expect(settings({ iso: 548, f_number: 3.9 })).toBe("ISO 500 at f/4");
   });
 });

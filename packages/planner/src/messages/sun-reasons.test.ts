@@ -19,6 +19,7 @@ it("a place and a time say where the sun stands, and when that is in UTC", () =>
   expect(more).toEqual([]);
   expect(stands).toMatchObject({
     code: "sun_stands",
+    basis: "computed",
     figures: [
       { name: "elevation_deg", value: sun?.elevation_deg },
       { name: "azimuth_deg", value: sun?.azimuth_deg },
@@ -32,9 +33,11 @@ it("a local time that the clock shows twice is told which of the two is meant", 
   const polar = { ...there, latitude_deg: -60, longitude_deg: 170, time_zone: "Europe/Berlin" };
   const reasons = said({ ...polar, local_time: "2026-10-25T02:30" });
   expect(reasons.map(({ code }) => code)).toEqual(["sun_stands", "clock_shows_twice"]);
+  expect(reasons[1].basis).toBe("computed");
   expect(reasons[1].text).toContain("2026-10-25 00:30 UTC");
 });
 
 it("a night there is told as such", () => {
-  expect(said({ ...there, time: "2026-06-21T23:00:00Z" }).map(({ code }) => code)).toEqual(["night_there"]);
+  const night = said({ ...there, time: "2026-06-21T23:00:00Z" });
+  expect(night.map(({ code, basis }) => [code, basis])).toEqual([["night_there", "computed"]]);
 });
