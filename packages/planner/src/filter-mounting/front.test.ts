@@ -1,5 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { filterMounting } from "./filter-mounting.js";
+import { frontOf } from "./front.js";
+import { lensOf } from "./lens.js";
 import { COMPACT, sceneOf } from "./mounting-scenes.test-support.js";
 
 const RADIAN = Math.PI / 180;
@@ -74,5 +76,93 @@ describe("corners behind a filter", () => {
   it("name the one cause of their spread", () => {
     const { uncertainty } = filterMounting(COMPACT);
     expect(uncertainty.map(({ cause, share }) => [cause, share])).toEqual([["pupil_distance", 1]]);
+  });
+});
+
+describe("rings and filter as openings", () => {
+  const scene = sceneOf({ focal_length_mm: 24, entrance_pupil_distance_mm: 30, f_number: 8 });
+  const rings = [
+    { id: "a", from_mm: 67, to_mm: 72, thickness_mm: 2 },
+    { id: "b", from_mm: 72, to_mm: 77, thickness_mm: 3 },
+  ];
+  /** Rims take 3 mm of a thread's diameter (common practice); the pupil's radius is 24 / 16. */
+  const clear_deg = (openings: [thread_mm: number, forward_mm: number][], seat_mm = 30) =>
+    Math.min(
+      ...openings.map(([thread_mm, forward]) => Math.atan(((thread_mm - 3) / 2 - 1.5) / (seat_mm + forward))),
+    ) / RADIAN;
+
+  it("each ring is as wide as its threads at both of its ends, and the filter lies on the last", () => {
+    const front = frontOf(scene, lensOf(scene), "on_lens", 67, rings);
+    const openings: [number, number][] = [
+      [67, 0],
+      [72, 2],
+      [72, 2],
+      [77, 5],
+      [77, 10],
+    ];
+    expect(front.vignetting?.clear_half_field_deg.likely).toBeCloseTo(clear_deg(openings), 8);
+    expect(front.clear_diameter_needed_mm.likely).toBeCloseTo(2 * (1.5 + (40 * 21.65) / 24), 8);
+    // Nearer to the thread the pupil sees more, farther less.
+    expect(front.vignetting?.clear_half_field_deg.low).toBeCloseTo(clear_deg(openings, 33), 8);
+    expect(front.vignetting?.clear_half_field_deg.high).toBeCloseTo(clear_deg(openings, 27), 8);
+    const narrowed = frontOf(scene, lensOf(scene), "on_lens", 67, [
+      { id: "up", from_mm: 67, to_mm: 58, thickness_mm: 9 },
+    ]);
+    expect(narrowed.vignetting?.clear_half_field_deg.likely).toBeCloseTo(clear_deg([[58, 9]]), 8);
+  });
+
+  it("a filter is as wide as it is said to be, or as its thread, or as that of its seat", () => {
+    const of = (changes: Parameters<typeof sceneOf>[0], seat_mm: number | undefined) => {
+      const changed = { ...scene, ...changes };
+      return frontOf(changed, lensOf(changed), "on_lens", seat_mm, []).vignetting?.clear_half_field_deg
+        .likely;
+    };
+    expect(of({ filter_clear_diameter_mm: 60 }, 82)).toBeCloseTo(clear_deg([[63, 5]]), 8);
+    expect(of({ filter_thread_mm: 77 }, 82)).toBeCloseTo(clear_deg([[77, 5]]), 8);
+    const { filter_thread_mm: _, ...without } = scene;
+    const seated = frontOf(without, lensOf(without), "on_lens", 82, []).vignetting;
+    expect(seated?.clear_half_field_deg.likely).toBeCloseTo(clear_deg([[82, 5]]), 8);
+    expect(frontOf(without, lensOf(without), "on_lens", undefined, [])).not.toHaveProperty("vignetting");
+  });
+
+  it("are graded by the loss in the corner: a tenth of a stop is clear, half a stop slight (judgements)", () => {
+    const met = new Set<string>();
+    for (let pupil_mm = 20; pupil_mm < 60; pupil_mm += 0.25) {
+      const changed = { ...scene, entrance_pupil_distance_mm: pupil_mm, f_number: 2.8 };
+      const { vignetting } = frontOf(changed, lensOf(changed), "on_lens", 77, []);
+      const share = (vignetting?.corner_light_percent.likely ?? Number.NaN) / 100;
+      const stops = -Math.log2(share);
+      const grade = share === 0 ? "black" : stops < 0.1 ? "clear" : stops < 0.5 ? "slight" : "dark";
+      expect(vignetting?.grade).toBe(grade);
+      met.add(grade);
+    }
+    expect([...met]).toEqual(["clear", "slight", "dark", "black"]);
+  });
+});
+
+describe("room behind a dome", () => {
+  const scene = sceneOf({ entrance_pupil_distance_mm: 30, dome_radius_mm: 80 });
+  const room = (changes: Parameters<typeof sceneOf>[0], mounted: Parameters<typeof frontOf>[4]) =>
+    frontOf({ ...scene, ...changes }, lensOf(scene), "on_lens", 77, mounted).dome_clearance_mm;
+
+  it("is from the rim that comes nearest: the filter's, or a ring's, each 3 mm wider than its thread", () => {
+    expect(room({}, [])?.likely).toBeCloseTo(80 - Math.hypot(35, 40), 9);
+    expect(room({}, [])?.low).toBeCloseTo(80 - Math.hypot(38, 40), 9);
+    expect(room({}, [])?.high).toBeCloseTo(80 - Math.hypot(32, 40), 9);
+    const wide = { id: "wide", from_mm: 77, to_mm: 105, thickness_mm: 2 };
+    const back = { id: "back", from_mm: 105, to_mm: 77, thickness_mm: 3 };
+    expect(room({}, [wide])?.likely).toBeCloseTo(80 - Math.hypot(32, 54), 9);
+    expect(room({}, [wide, back])?.likely).toBeCloseTo(80 - Math.hypot(35, 54), 9);
+    const thin = { id: "thin", from_mm: 77, to_mm: 77, thickness_mm: 4 };
+    expect(room({}, [thin])?.likely).toBeCloseTo(80 - Math.hypot(39, 40), 9);
+  });
+
+  it("is told of what stands on the lens behind a dome of known radius alone", () => {
+    const lens = lensOf(scene);
+    expect(frontOf(scene, lens, "before_port", 77, [])).not.toHaveProperty("dome_clearance_mm");
+    const { dome_radius_mm: _, ...unknown } = scene;
+    expect(frontOf(unknown, lens, "on_lens", 77, [])).not.toHaveProperty("dome_clearance_mm");
+    const { filter_thread_mm: __, ...unthreaded } = scene;
+    expect(frontOf(unthreaded, lens, "on_lens", undefined, [])).not.toHaveProperty("dome_clearance_mm");
   });
 });
