@@ -105,6 +105,9 @@ describe("rings and filter as openings", () => {
     // Nearer to the thread the pupil sees more, farther less.
     expect(front.vignetting?.clear_half_field_deg.low).toBeCloseTo(clear_deg(openings, 33), 8);
     expect(front.vignetting?.clear_half_field_deg.high).toBeCloseTo(clear_deg(openings, 27), 8);
+    const narrow = { id: "narrow", from_mm: 52, to_mm: 77, thickness_mm: 1 };
+    const seated = frontOf(scene, lensOf(scene), "on_lens", 52, [narrow]);
+    expect(seated.vignetting?.clear_half_field_deg.likely).toBeCloseTo(clear_deg([[52, 0]]), 8);
     const narrowed = frontOf(scene, lensOf(scene), "on_lens", 67, [
       { id: "up", from_mm: 67, to_mm: 58, thickness_mm: 9 },
     ]);
