@@ -4,7 +4,6 @@ import { DARK_AND_GREEN, daylightScene, NIGHT_WRECK } from "../../../../test/sup
 import type { ColourRecoveryAnswer } from "../result/colour-recovery.js";
 import type { Scene } from "../scene/scene.js";
 import { colourRecovery } from "./colour-recovery.js";
-import { colourRedDepths } from "./red-depths.js";
 
 const codesOf = ({ reasons }: ColourRecoveryAnswer) => reasons.map(({ code }) => code);
 const figuresOf = ({ reasons }: ColourRecoveryAnswer, code: string, nth = 0) =>
@@ -89,19 +88,5 @@ describe("the reasons of what can be recovered", () => {
     const answer = colourRecovery(NIGHT_WRECK);
     expect(codesOf(answer)).not.toContain("red_is_gone");
     expect(answer).not.toHaveProperty("red_trusted_to_depth_m");
-  });
-});
-
-describe("where red ends, without its spread", () => {
-  it("is what the answer calls likely, behind the filter in use", () => {
-    const scene = red(daylightScene("IB", 50, 5));
-    const answer = colourRecovery(scene);
-    const { acceptable_m, gone_m } = colourRedDepths(scene) ?? {};
-    expect(acceptable_m).toBeCloseTo(answer.red_acceptable_to_with_filter_depth_m?.likely ?? 0, 9);
-    expect(gone_m).toBeCloseTo(answer.red_gone_from_with_filter_depth_m?.likely ?? 0, 9);
-  });
-
-  it("is nowhere without daylight", () => {
-    expect(colourRedDepths(NIGHT_WRECK)).toBeUndefined();
   });
 });
