@@ -3,7 +3,7 @@ import type { FilterMountingScene } from "../scene/filter-mounting-scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
 import { filterMounting } from "./filter-mounting.js";
 import { lensOf } from "./lens.js";
-import { FISHEYE, sceneOf } from "./mounting-scenes.test-support.js";
+import { ACTION_CAMERA, FISHEYE, sceneOf } from "./mounting-scenes.test-support.js";
 
 function problemOf(scene: FilterMountingScene): SceneProblem {
   try {
@@ -25,6 +25,29 @@ describe("the lens of a scene", () => {
     const byField = lensOf(sceneOf({ field_of_view_deg: 84.06 }, "focal_length_mm"));
     expect(byField.focal_mm).toBeCloseTo(24, 1);
     expect(byField.reasons).toEqual([]);
+  });
+
+  it("is taken for full frame, or for an action camera's format, where none is given, unless field and focal length say it", () => {
+    const assumed = (scene: FilterMountingScene) =>
+      lensOf(scene).reasons.map(({ code, basis, figures }) => [code, basis, figures[0]?.value]);
+    // 24 x 36 mm, and 7.7 mm from memory.
+    expect(assumed(sceneOf({}, "sensor_diagonal_mm"))).toEqual([
+      ["format_assumed", "common_practice", Math.hypot(24, 36)],
+    ]);
+    const { field_of_view_deg: _, ...unmeasured } = ACTION_CAMERA;
+    const small = { ...unmeasured, focal_length_mm: 3 };
+    expect(assumed(small)).toEqual([["format_assumed", "common_practice", 7.7]]);
+    // Equisolid: r = 2 f sin(w / 2), w being half the field.
+    expect(lensOf(small).half_deg).toBeCloseTo((2 * Math.asin(7.7 / 2 / (2 * 3)) * 180) / Math.PI, 9);
+    expect(assumed(sceneOf({ field_of_view_deg: 105 }, "sensor_diagonal_mm"))).toEqual([]);
+  });
+
+  it("may see as wide as its port lets through, and no wider", () => {
+    const fisheye = (field_of_view_deg: number, port_kind: "flat" | "dome") =>
+      lensOf({ ...FISHEYE, port_kind, field_of_view_deg }).half_deg;
+    expect([fisheye(170, "flat"), fisheye(220, "dome")]).toEqual([85, 110]);
+    expect(() => fisheye(170.5, "flat")).toThrow(SceneProblem);
+    expect(() => fisheye(220.5, "dome")).toThrow(SceneProblem);
   });
 
   it("may be given thrice over within a tenth, as real lenses bend lines", () => {
