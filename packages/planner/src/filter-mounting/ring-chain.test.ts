@@ -109,3 +109,29 @@ describe("chain of step rings", () => {
     );
   });
 });
+
+describe("of two chains", () => {
+  const chain = (...rings: StepRing[]): RingRoute => ({
+    rings,
+    stepped_down_mm: 0,
+    thickness_mm: rings.reduce((sum, { thickness_mm }) => sum + thickness_mm, 0),
+  });
+  const one = chain(ring("a", 52, 67, 8));
+  const two = chain(ring("b", 52, 58, 2), ring("c", 58, 67, 2));
+
+  it("the one of fewer rings is better, unless thinnest counts first; of two as thin it is better again", () => {
+    expect(compareRoutes(one, two)).toBeLessThan(0);
+    expect(compareRoutes(two, one)).toBeGreaterThan(0);
+    expect(compareRoutes(one, two, "thinnest")).toBeGreaterThan(0);
+    const thin = chain(ring("d", 52, 67, 4));
+    expect(compareRoutes(thin, two, "thinnest")).toBeLessThan(0);
+    expect(compareRoutes(two, thin, "thinnest")).toBeGreaterThan(0);
+  });
+
+  it("that are alike the one whose ids come first is better, whichever is asked first", () => {
+    const other = chain(ring("b", 52, 67, 8));
+    expect([compareRoutes(one, other), compareRoutes(other, one), compareRoutes(one, one)]).toEqual([
+      -1, 1, 0,
+    ]);
+  });
+});

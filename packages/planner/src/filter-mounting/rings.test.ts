@@ -1,6 +1,8 @@
 import { describe, expect, it } from "vitest";
+import { SceneProblem } from "../scene/scene-problem.js";
 import { filterMounting } from "./filter-mounting.js";
 import { sceneOf } from "./mounting-scenes.test-support.js";
+import { checkRingIds, ringsFrom } from "./rings.js";
 
 const ring = (id: string, from_mm: number, to_mm: number, thickness_mm = 3) => ({
   id,
@@ -66,4 +68,76 @@ describe("rings between lens and filter", () => {
     const scene = sceneOf({ focal_length_mm: 24, lens_thread_mm: 67 }, "filter_thread_mm");
     expect(filterMounting(scene).reasons.map(({ code }) => code)).toContain("rings_filter_thread_assumed");
   });
+});
+
+describe("the ways from a thread to the filter, in the order in which they are tried", () => {
+  const ways = (rings: ReturnType<typeof ring>[], filter_thread_mm = 77, from_mm = 67) =>
+    ringsFrom(from_mm, sceneOf({ filter_thread_mm, rings }));
+  const idsOf = ({ chain, mounted }: ReturnType<typeof ringsFrom>[number]) => [
+    chain.closes,
+    mounted.map(({ id }) => id),
+  ];
+  const said = ({ faults, reasons }: ReturnType<typeof ringsFrom>[number]) =>
+    [...faults, ...reasons].map(({ code, basis }) => `${code} ${basis}`);
+
+  it("are the fewest rings, the thinnest where these are others, and one to buy of 3 mm", () => {
+    const tower = ring("tower", 67, 77, 40);
+    const thin = [ring("a", 67, 72, 2), ring("b", 72, 77, 2)];
+    const all = ways([tower, ...thin]);
+    expect(all.map(idsOf)).toEqual([
+      [true, ["tower"]],
+      [true, ["a", "b"]],
+      [false, ["to buy"]],
+    ]);
+    expect(all.map(said)).toEqual([
+      ["rings_close computed"],
+      ["rings_close computed"],
+      ["rings_too_thick computed"],
+    ]);
+    expect(all[2].mounted).toEqual([{ id: "to buy", from_mm: 67, to_mm: 77, thickness_mm: 3 }]);
+    expect(ways([tower]).map(idsOf)).toEqual([
+      [true, ["tower"]],
+      [false, ["to buy"]],
+    ]);
+  });
+
+  it("are one where none is needed, or where none is owned that leads there", () => {
+    const none = ways([ring("a", 67, 77)], 67);
+    expect(none.map(idsOf)).toEqual([[true, []]]);
+    expect(none.map(said)).toEqual([["rings_not_needed computed"]]);
+    const { filter_thread_mm: _, ...unknown } = sceneOf({});
+    const assumed = ringsFrom(77, unknown);
+    expect(assumed.map(said)).toEqual([["rings_filter_thread_assumed common_practice"]]);
+    expect(assumed[0].chain).toMatchObject({ from_mm: 77, to_mm: 77 });
+    const missing = ways([ring("a", 67, 72)]);
+    expect(missing.map(idsOf)).toEqual([[false, ["to buy"]]]);
+    expect(missing.map(said)).toEqual([["rings_missing computed"]]);
+  });
+
+  it("say that a ring is turned only of one that leads from the filter's thread to this one", () => {
+    expect(said(ways([ring("x", 77, 67)])[0])).toEqual([
+      "rings_missing computed",
+      "rings_wrong_way computed",
+    ]);
+    for (const other of [ring("x", 77, 72), ring("x", 82, 67), ring("x", 52, 58)])
+      expect(said(ways([other])[0])).toEqual(["rings_missing computed"]);
+  });
+
+  it("ask for care where they narrow on the way, or step down to the filter", () => {
+    const narrow = ways([ring("down", 67, 62), ring("up", 62, 77)])[0];
+    expect(said(narrow)).toEqual(["rings_narrow computed", "rings_close computed"]);
+    expect(narrow.faults[0].figures).toEqual([
+      { name: "narrowest_mm", value: 62 },
+      { name: "from_mm", value: 67 },
+      { name: "to_mm", value: 77 },
+    ]);
+    const down = ways([ring("down", 67, 62)], 62)[0];
+    expect(said(down)).toEqual(["rings_step_down computed", "rings_close computed"]);
+    expect(down.chain).not.toHaveProperty("buy_from_mm");
+  });
+});
+
+it("two rings of one id are refused, and no others", () => {
+  expect(() => checkRingIds([ring("a", 67, 77), ring("b", 67, 77)])).not.toThrow();
+  expect(() => checkRingIds([ring("a", 67, 77), ring("b", 52, 58), ring("a", 72, 77)])).toThrow(SceneProblem);
 });
