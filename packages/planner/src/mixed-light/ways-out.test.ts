@@ -1,9 +1,11 @@
 import {
   add,
   CLEAR,
+  FIRST_NM,
   filterTransmittance,
   illuminance_lx,
   multiply,
+  STEP_NM,
   whiteLampPerLumen,
 } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
@@ -108,6 +110,30 @@ describe("a filter on the lamps", () => {
     const worn = wayOf(lit("IB", { filter_kind: "blue", filter_density: 0.3 }), "lamp_filter");
     expect(worn.lamp_filter_density).toBe(bare.lamp_filter_density);
     expect(worn.lamp_flux_left_lm?.[0]).toBeCloseTo(byHand, 6);
+    // Nor does what the filter must let through depend on the one that it takes the place of.
+    expect(worn.lamp_filter_red_transmittance).toBe(bare.lamp_filter_red_transmittance);
+    expect(worn.lamp_filter_transmittance).toEqual(bare.lamp_filter_transmittance);
+  });
+
+  it("makes, as a curve, the lamps' light daylight's, wavelength by wavelength, 1 at its clearest", () => {
+    const { world, daylight } = lightsOf(lit("3C"));
+    const lamps = lampLightAt(world, CLEAR_LAMPS);
+    const curve = wayOf(lit("3C"), "lamp_filter").lamp_filter_transmittance ?? [];
+    const matched = curve.map(({ wavelength_nm, transmittance }) => {
+      const i = (wavelength_nm - FIRST_NM) / STEP_NM;
+      return (lamps[i] * transmittance) / daylight[i];
+    });
+    expect(Math.max(...curve.map(({ transmittance }) => transmittance))).toBe(1);
+    for (const ratio of matched) expect(ratio / matched[0]).toBeCloseTo(1, 12);
+  });
+
+  it("is said to leave a visible split where it does: no plain kind matches the amber of 9C", () => {
+    const way = wayOf(lit("9C"), "lamp_filter");
+    expect(way.split_left_delta_e00).toBeGreaterThan(VISIBLE_SPLIT_DELTA_E00);
+    expect(way.text).toContain("still leaves a visible split");
+    const matched = wayOf(lit("IB"), "lamp_filter");
+    expect(matched.split_left_delta_e00).toBeLessThan(VISIBLE_SPLIT_DELTA_E00);
+    expect(matched.text).not.toContain("visible split");
   });
 });
 
@@ -149,9 +175,11 @@ describe("coming closer", () => {
   it("is no way where not even a tenth of the distance does, and starts from the nearest lamp", () => {
     const weak = waysOut(lightsOf(lit("IB", { flux_lm: 5 })));
     expect(weak.map(({ way }) => way)).not.toContain("come_closer");
-    const scene = lit("IB", { distance_m: 2 });
-    const farther = { ...scene, lamps: [...scene.lamps, { ...TWO_LAMPS, distance_m: 5 }] };
-    expect(wayOf(farther, "come_closer").lamp_distance_m).toBeLessThan(2);
+    const scene = lit("IB", { distance_m: 0.8 });
+    const farther = { ...scene, lamps: [...scene.lamps, { ...TWO_LAMPS, distance_m: 5, flux_lm: 100 }] };
+    const share = (wayOf(farther, "come_closer").lamp_distance_m ?? Number.NaN) / 0.8;
+    expect(share).toBeLessThan(1);
+    expect(share * 20).toBeCloseTo(Math.round(share * 20), 9);
   });
 });
 
