@@ -79,6 +79,13 @@ describe.each(operations)("$path", ({ name, path, examples }) => {
     expect(await tagOf(path, { ...scene, expect_model_version: modelVersion })).toBe(base);
   });
 
+  it("tells whoever has the answer so by a URL that it meets for the first time, as after a restart", async () => {
+    const etag = (await tagOf(path, scene)) ?? "";
+    const url = `${path}?${queryString(scene)}&&`;
+    const first = await request(app.server).get(url).set("If-None-Match", etag).expect(304);
+    expect([first.headers["etag"], first.text]).toEqual([etag, ""]);
+  });
+
   it("answers HEAD with the head of GET", async () => {
     const url = `${path}?${queryString(scene)}`;
     const get = await request(app.server).get(url);
