@@ -124,6 +124,46 @@ describe("white balance from 2500 to 10 000 K within |duv| 0.03 (typical, from m
   });
 });
 
+describe("the outline of what can be set", () => {
+  // The edge of the limits, drawn finely and independently: what lies just inside is reached, just outside is not.
+  it("follows the limits all the way round, between its corners too, for a camera that is asked anew", () => {
+    const own = { ...camera, white_balance_min_cct_K: 3000, white_balance_max_cct_K: 8000 };
+    const outline = balanceReach({ ...own, white_balance_max_duv: 0.021 }, profile);
+    expect(outline).toHaveLength(34);
+    const [warm, cool] = [1e6 / 3000, 1e6 / 8000];
+    const inReach = (mired: number, duv: number) => balanceToCard(outline, rawAt(mired, duv)).in_reach;
+    for (let i = 0; i <= 20; i++) {
+      const mired = cool + ((warm - cool) * i) / 20;
+      for (const sign of [1, -1]) {
+        expect(inReach(mired, sign * 0.0205)).toBe(true);
+        expect(inReach(mired, sign * 0.026)).toBe(false);
+      }
+    }
+    for (let duv = -0.018; duv <= 0.018; duv += 0.006) {
+      expect(inReach(warm - 3, duv)).toBe(true);
+      expect(inReach(warm + 25, duv)).toBe(false);
+      expect(inReach(cool + 3, duv)).toBe(true);
+      expect(inReach(cool - 25, duv)).toBe(false);
+    }
+  });
+});
+
+describe("the gains that are set", () => {
+  it.each([
+    ["red and blue weaker than green", [0.25, 1, 0.5], [4, 1, 2]],
+    ["red stronger than green", [2, 1, 0.5], [1, 2, 4]],
+    ["blue stronger than all", [1, 2, 8], [8, 4, 1]],
+  ] as [string, Vector3, Vector3][])("bring all channels level, the strongest at 1: %s", (_, raw, gains) => {
+    const wide: BalanceReach = [
+      { red: -9, blue: -9 },
+      { red: 9, blue: -9 },
+      { red: 9, blue: 9 },
+      { red: -9, blue: 9 },
+    ];
+    expect(balanceToCard(wide, raw)).toEqual({ gains, in_reach: true, residual_stops: 0 });
+  });
+});
+
 describe("the nearest point of an outline", () => {
   // A unit square in stops of gain: geometry by hand.
   const square: BalanceReach = [

@@ -34,6 +34,7 @@ describe("settings within a camera's limits", () => {
         expect(set.f_number).toBeLessThanOrEqual(16);
         expect(set.shutter_s).toBe(0.02);
         if (set.iso > 200 + 1e-9) expect(set.f_number).toBe(2.8);
+        expect(set.at_lowest_iso).toBe(set.iso === 200);
         if (set.off_by_stops < 0) expect([set.iso, set.f_number]).toEqual([3200, 2.8]);
         if (set.off_by_stops > 0) expect([set.iso, set.f_number]).toEqual([200, 16]);
       }),

@@ -127,8 +127,27 @@ describe("a grade, matrix and black level", () => {
     );
   });
 
+  it("shrinks a channel that is noise to S / (S + N), as Wiener's filter has it, and lifts black to the mean", () => {
+    // Red of 0 and 2: variance 1 around its mean. A noise of variance 3 leaves a quarter of its slope.
+    const targets = [0, 2].flatMap((red) =>
+      [0, 1].flatMap((green) =>
+        [0, 1].map((blue): GradeTarget => {
+          const from: Vector3 = [red, green, blue];
+          return { from, to: from, weight: 2, variance: [3, 0, 0] };
+        }),
+      ),
+    );
+    const { matrix: m, offset } = fitGrade(targets);
+    expect(m[0][0]).toBeCloseTo(0.25, 12);
+    expect(offset[0]).toBeCloseTo(0.75, 12);
+    expect([m[1][1], m[2][2]]).toEqual([expect.closeTo(1, 12), expect.closeTo(1, 12)]);
+    expect(offset[1]).toBeCloseTo(0, 12);
+  });
+
   it("cannot be fixed by colours that are all alike", () => {
     const same = Array.from({ length: 5 }, () => target([0.5, 0.5, 0.5], [1, 1, 1], 1));
     expect(() => fitGrade(same)).toThrow(RangeError);
+    // Nor by none, or by black alone: every pivot is nothing.
+    expect(() => fitGrade([])).toThrow(RangeError);
   });
 });

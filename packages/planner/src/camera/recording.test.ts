@@ -1,5 +1,12 @@
 import { describe, expect, it } from "vitest";
-import { codesPerStop, fillingSensitivity, record, shareOfFullScale } from "./recording.js";
+import {
+  codesPerStop,
+  electronsOf,
+  fillingSensitivity,
+  record,
+  recordedGrey,
+  shareOfFullScale,
+} from "./recording.js";
 
 const settings = { iso: 100, f_number: 8, shutter_s: 1 / 50, off_by_stops: 0, at_lowest_iso: true };
 const full_lux = fillingSensitivity(1) / ((100 * (1 / 50)) / 64);
@@ -34,6 +41,21 @@ describe("what a camera records", () => {
     const high = record({ ...recorder, settings: { ...settings, iso: 200 } }, 0, full_lux / 4);
     expect(high.value).toBeCloseTo(low.value, 12);
     expect(Math.sqrt(high.variance / low.variance)).toBeCloseTo(Math.SQRT2, 2);
+  });
+
+  it("holds as many electrons more as its wells are deeper, and less light behind neutral density, a half for each stop", () => {
+    // 20 000 at ISO 100, half of them at half the light.
+    expect(electronsOf(recorder, full_lux / 2)).toBeCloseTo(10000, 6);
+    expect(electronsOf({ ...recorder, fullWellScale: 3 }, full_lux / 2)).toBeCloseTo(30000, 6);
+    expect(electronsOf({ ...recorder, neutral_stops: 1 }, full_lux / 2)).toBeCloseTo(5000, 6);
+    expect(record({ ...recorder, neutral_stops: 2 }, 0, full_lux).value).toBeCloseTo(0.25, 12);
+  });
+
+  it("has for a grey's signal over noise the value over the root of its variance", () => {
+    const grey = recordedGrey(recorder, 0, full_lux / 2);
+    expect(grey).toMatchObject(record(recorder, 0, full_lux / 2));
+    // 10 000 electrons of 100.045, of which four pixels leave half.
+    expect(grey.signalToNoise / (10000 / (100.045 / 2))).toBeCloseTo(1, 4);
   });
 
   it("multiplies a channel's noise by its gain and leaves its signal-to-noise ratio alone", () => {

@@ -3,6 +3,7 @@ import {
   deltaE00,
   illuminance_lx,
   illuminant,
+  integrateProduct,
   labOf,
   multiply,
   onGrid,
@@ -51,6 +52,20 @@ describe("the camera's colours", () => {
     expect(WHITE_D65[0]).toBeCloseTo(0.9504, 3);
     expect(WHITE_D65[1]).toBeCloseTo(1, 12);
     expect(WHITE_D65[2]).toBeCloseTo(1.0889, 2);
+  });
+});
+
+describe("a sensor's profile", () => {
+  it("holds per patch what each channel sees of it under any light", () => {
+    const { patchResponses, sensor, unit } = sensorProfile(0.75);
+    const light = publishedIlluminant("A");
+    expect(patchResponses).toHaveLength(24);
+    patchResponses.forEach((responses, i) => {
+      const raw = rawOf({ sensor, unit }, multiply(light, CHART_PATCHES[i].reflectance));
+      responses.forEach((response, k) => {
+        expect(integrateProduct(light, response) / unit / raw[k]).toBeCloseTo(1, 12);
+      });
+    });
   });
 });
 
