@@ -1,0 +1,128 @@
+import { describe, expect, it } from "vitest";
+import {
+  atNight,
+  daylightScene,
+  NIGHT_WRECK,
+  REEF_WITH_LAMPS,
+  withKd,
+} from "../../../../test/support/scenes.js";
+import { conditionsOf } from "../light/conditions.js";
+import { underwater, uprightSpreadAt } from "../light/underwater.js";
+import type { Scene } from "../scene/scene.js";
+import { causesOf, FILTER_CAUSES, LIT_HAZE_CAUSES, nuisanceAt } from "./causes.js";
+import { Z90 } from "./normal.js";
+import { NOMINAL } from "./nuisance.js";
+
+const REEF = daylightScene("IB", 45, 8, 12);
+const idsOf = (scene: Scene) => causesOf(conditionsOf(scene)).map(({ id }) => id);
+
+/** The state of the world at z standard deviations of one cause. */
+function at(scene: Scene, id: string, z: number) {
+  const cause = causesOf(conditionsOf(scene)).find((c) => c.id === id);
+  if (!cause) throw new Error(`no ${id}`);
+  return nuisanceAt(cause, z);
+}
+const daylightStops = (cloud_oktas: number) =>
+  Math.log2(at({ ...REEF, cloud_oktas }, "daylight_level", 1).daylightScale);
+
+describe("the causes that bear on a scene", () => {
+  it("leave out daylight's at night, and lamps' by day without any", () => {
+    expect(idsOf(REEF)).toEqual(
+      expect.arrayContaining([
+        "path_scattering",
+        "water_scattering",
+        "sensor",
+        "daylight_level",
+        "upright_share",
+      ]),
+    );
+    expect(idsOf(REEF)).not.toContain("lamp_beam");
+    expect(idsOf(REEF_WITH_LAMPS)).toEqual(
+      expect.arrayContaining(["daylight_level", "upright_share", "lamp_beam"]),
+    );
+    for (const scene of [NIGHT_WRECK, atNight(REEF)])
+      for (const id of ["daylight_level", "upright_share"]) expect(idsOf(scene)).not.toContain(id);
+    expect(idsOf(NIGHT_WRECK)).toContain("lamp_beam");
+  });
+
+  it("move one thing each, nothing at its nominal state, and say how to shrink it", () => {
+    const all = [...causesOf(conditionsOf(REEF_WITH_LAMPS)), ...FILTER_CAUSES, ...LIT_HAZE_CAUSES];
+    expect(new Set(all.map(({ id }) => id)).size).toBe(all.length);
+    for (const cause of all) {
+      expect(Object.keys(cause.shift(1))).toHaveLength(1);
+      if (!cause.id.startsWith("filter_")) expect(nuisanceAt(cause, 0)).toEqual(NOMINAL);
+      expect(nuisanceAt(cause, 1)).not.toEqual(NOMINAL);
+      expect(cause.text).not.toBe("");
+      expect(cause.how_to_shrink).not.toBe("");
+    }
+  });
+
+  it("are as many as the water's description leaves doubts: a measured one leaves fewer than a class of waters", () => {
+    const spread = (scene: Scene) => {
+      const { remainder_sigmas } = conditionsOf(scene).water;
+      for (const { cause, sigma_ln } of remainder_sigmas) {
+        expect(at(scene, cause, 1).kdRemainderScale).toBeCloseTo(Math.exp(sigma_ln), 12);
+        expect(at(scene, cause, -2).kdRemainderScale).toBeCloseTo(Math.exp(-2 * sigma_ln), 12);
+      }
+      return Math.hypot(...remainder_sigmas.map(({ sigma_ln }) => sigma_ln));
+    };
+    const samples = [450, 550, 650].map((wavelength_nm) => ({ wavelength_nm, kd_per_m: 0.3 }));
+    expect(spread(withKd(REEF, samples))).toBeLessThan(spread(REEF));
+  });
+});
+
+describe("how far a cause reaches", () => {
+  it("daylight: 0.15 stops under a clear sky, 0.4 more in quadrature from half a sky of cloud on (Kasten & Czeplak 1980: some 30 %)", () => {
+    expect(daylightStops(0)).toBeCloseTo(0.15, 12);
+    expect(daylightStops(2)).toBeCloseTo(Math.hypot(0.15, 0.2), 12);
+    expect(daylightStops(4)).toBeCloseTo(Math.hypot(0.15, 0.4), 12);
+    expect(daylightStops(8)).toBeCloseTo(daylightStops(4), 12);
+    expect(2 ** daylightStops(8)).toBeGreaterThan(1.3);
+  });
+
+  it("scattering on a short path: half of it counts as lost, up to all of it and no more", () => {
+    expect(at(REEF, "path_scattering", 1).scatterLost).toBeCloseTo(0.5 * 2 ** 0.8, 12);
+    expect(at(REEF, "path_scattering", -1).scatterLost).toBeCloseTo(0.5 / 2 ** 0.8, 12);
+    expect(at(REEF, "path_scattering", 4).scatterLost).toBe(1);
+  });
+
+  it("scattering of particles: as unsure as the description, and surer where visibility was seen", () => {
+    const { water_type: _, ...bare } = REEF;
+    const ln = (scene: Scene) => Math.log(at(scene, "water_scattering", 1).scatteringScale);
+    const seen: Scene = { ...bare, visibility_m: 15, water_hue: "blue" };
+    const { beam_attenuation_530 } = conditionsOf(seen).water;
+    expect(ln(seen)).toBeCloseTo(beam_attenuation_530?.sigma_ln ?? Number.NaN, 12);
+    expect(ln(seen)).toBeLessThan(ln(REEF));
+    const texts = [REEF, seen].map(
+      (scene) => causesOf(conditionsOf(scene)).find(({ id }) => id === "water_scattering")?.how_to_shrink,
+    );
+    expect(texts[0]).not.toBe(texts[1]);
+  });
+
+  it("an upright subject: by the spread of its share of the light, up and down apart, in the middle of the range", () => {
+    const { up, down } = uprightSpreadAt(underwater(conditionsOf(REEF), NOMINAL), 10);
+    expect(up).not.toBe(down);
+    expect(Math.log(at(REEF, "upright_share", Z90).uprightScale)).toBeCloseTo(up, 12);
+    expect(Math.log(at(REEF, "upright_share", -Z90).uprightScale)).toBeCloseTo(-down, 12);
+  });
+
+  // What the model takes, as written beside it: a change here is a change of every bound that rests on it.
+  it.each([
+    ["lamp_beam", 1, { lampIntensityScale: 2 ** 0.8 }],
+    ["lamp_beam", -1, { lampIntensityScale: 2 ** -0.4 }],
+    ["lamp_offset", 1, { lampOffsetScale: 2 ** 0.6 }],
+    ["sensor", -1.5, { crosstalkSd: -1.5 }],
+    ["filter_edge", -1, { filterShape: { shift_nm: -8 } }],
+    ["filter_width", 2, { filterShape: { widthScale: Math.exp(0.5) } }],
+    ["full_well", 1, { fullWellScale: 2 ** 0.8 }],
+  ])("%s at %d standard deviations", (id, z, state) => {
+    const all = [...causesOf(conditionsOf(REEF_WITH_LAMPS)), ...FILTER_CAUSES, ...LIT_HAZE_CAUSES];
+    const cause = all.find((c) => c.id === id);
+    expect(cause?.shift(z)).toEqual(state);
+  });
+
+  it("a beam's middle is, at its 90th percentile, 1.5 to 3 times as bright as an even cone (from memory of lamp tests)", () => {
+    expect(at(REEF_WITH_LAMPS, "lamp_beam", Z90).lampIntensityScale).toBeGreaterThan(1.5);
+    expect(at(REEF_WITH_LAMPS, "lamp_beam", Z90).lampIntensityScale).toBeLessThan(3);
+  });
+});
