@@ -213,3 +213,91 @@ describe("contrast that is left", () => {
     expect(Math.log(left(4) / 100) / Math.log(left(2) / 100)).toBeCloseTo(2, 1);
   });
 });
+
+describe("which ways are told", () => {
+  const kinds = (scene: Scene) => at(scene).ways_to_pay.map(({ way }) => way);
+  const DARK: Scene = { ...daylightScene("5C", 15, 12), max_iso: 800 };
+
+  it("too bright: all that cure it, each by the whole excess, the aperture only as far as it closes", () => {
+    const { ways_to_pay, excess_stops } = at(BRIGHT_REEF);
+    expect(kinds(BRIGHT_REEF)).toEqual(["aperture", "neutral_density", "shutter"]);
+    for (const { gains_stops, enough, text } of ways_to_pay) {
+      expect(gains_stops).toBeCloseTo(-(excess_stops?.likely ?? Number.NaN), 9);
+      expect(enough).toBe(true);
+      expect(text).toMatch(/\d/);
+    }
+    expect(kinds({ ...BRIGHT_REEF, max_f_number: 5.6 })).toEqual(["neutral_density", "shutter"]);
+    // Half a stop of aperture, f/5.6 to f/6.66, is not enough and comes last.
+    const half = at({ ...BRIGHT_REEF, max_f_number: 5.6 * 2 ** 0.25 }).ways_to_pay;
+    expect(half.map(({ way }) => way)).toEqual(["neutral_density", "shutter", "aperture"]);
+    expect(half[2].gains_stops).toBeCloseTo(-0.5, 9);
+  });
+
+  it("too dark: a higher sun, less depth, lamps, time and, where none are enough, gain beyond the camera's", () => {
+    const missing = at(DARK).shortfall_stops?.likely ?? Number.NaN;
+    const ways = at(DARK).ways_to_pay;
+    expect(ways.map(({ way }) => way)).toEqual(["higher_sun", "shallower", "lamp", "shutter", "iso"]);
+    expect(ways.map(({ enough }) => enough)).toEqual([true, true, true, true, false]);
+    for (const { way, gains_stops, text } of ways) {
+      if (way !== "higher_sun") expect(gains_stops).toBeCloseTo(missing, 6);
+      expect(text).toMatch(/\d/);
+    }
+    expect(ways[4].iso).toBeCloseTo(800 * 2 ** missing, 6);
+    // Nothing is asked for that no camera has.
+    const hopeless = { ...DARK, min_depth_m: 60, max_depth_m: 60 };
+    expect(kinds(hopeless)).not.toContain("iso");
+    expect(kinds(hopeless)).not.toContain("shutter");
+    // Up to a degree higher is no higher sun.
+    expect(kinds({ ...DARK, sun_elevation_deg: 89.5, min_depth_m: 25, max_depth_m: 25 })).not.toContain(
+      "higher_sun",
+    );
+  });
+
+  it("too dark at an ISO that the diver fixed: gain is enough as far as the camera goes", () => {
+    const fixed = { ...daylightScene("IB", 45, 12), iso: 200, f_number: 8 };
+    const missing = at(fixed).shortfall_stops?.likely ?? Number.NaN;
+    const gain = (max_iso: number) => at({ ...fixed, max_iso }).ways_to_pay.find(({ way }) => way === "iso");
+    expect(gain(200 * 2 ** (missing + 0.1))?.enough).toBe(true);
+    expect(gain(200 * 2 ** (missing - 0.1))?.enough).toBe(false);
+  });
+
+  it("too dark behind a filter: without it, enough where it takes what is missing", () => {
+    const scene = (density: number, max_iso: number): Scene => ({
+      ...daylightScene("IB", 45, 12),
+      max_iso,
+      filter_kind: "red",
+      filter_density: density,
+    });
+    const iso = at(scene(0.9, 409600)).iso;
+    const off = (max_iso: number) =>
+      at(scene(0.9, max_iso)).ways_to_pay.find(({ way }) => way === "filter_off");
+    const takes = at(scene(0.9, 409600)).lens_filter_loss_stops.likely;
+    expect(off(iso / 2 ** (takes - 0.1))?.enough).toBe(true);
+    expect(off(iso / 2 ** (takes + 0.1))?.enough).toBe(false);
+    expect(kinds(DARK)).not.toContain("filter_off");
+  });
+
+  it("fits: wide open where ISO can go that low, and stopped down as far as lens and gain go", () => {
+    const ways = (change: Partial<Scene>) =>
+      at({ ...daylightScene("IB", 45, 8), ...change }).ways_to_pay.map((w) => [
+        w.way,
+        w.enough,
+        w.gains_stops,
+        w.text,
+      ]);
+    const { iso, f_number } = at({ ...daylightScene("IB", 45, 8), f_number: 4, min_iso: 1, max_iso: 409600 });
+    // By hand: ISO goes with the square of the f-number (ISO 2720).
+    const wide = iso * (2.8 / f_number) ** 2;
+    const limits = { min_iso: wide * 1.01, max_iso: wide * 4 };
+    expect(ways(limits)).toEqual([["aperture", true, 0, expect.stringContaining("5.6")]]);
+    const free = at({ ...daylightScene("IB", 45, 8), min_iso: wide / 2, max_iso: wide * 4 });
+    const [open, closed] = free.ways_to_pay;
+    expect([open.way, open.f_number, open.iso]).toEqual(["iso", 2.8, expect.closeTo(wide, 6)]);
+    expect([closed.way, closed.f_number, closed.iso]).toEqual([
+      "aperture",
+      expect.closeTo(5.6, 6),
+      expect.closeTo(wide * 4, 6),
+    ]);
+    for (const { enough, gains_stops } of free.ways_to_pay) expect([enough, gains_stops]).toEqual([true, 0]);
+  });
+});
