@@ -66,6 +66,22 @@ describe("the light at each depth", () => {
     }
   });
 
+  it("is at each depth of a range what it is there alone, doubt and all, and rests on the models of light", () => {
+    const scene = daylightScene("IB", 50, 3, 12);
+    const answer = attenuation(scene);
+    for (const light of answer.depths) {
+      const alone = attenuation({ ...scene, min_depth_m: light.depth_m, max_depth_m: light.depth_m })
+        .depths[0];
+      for (const key of ["red_loss_stops", "blue_loss_stops", "par_loss_stops", "illuminance_lx"] as const) {
+        for (const bound of ["low", "likely", "high"] as const) {
+          expect((light[key]?.[bound] ?? 0) / (alone[key]?.[bound] ?? 0)).toBeCloseTo(1, 6);
+        }
+      }
+    }
+    expect(answer.sources).toEqual(expect.arrayContaining(["jerlov_1976", "bartlett_1998"]));
+    for (const { code, basis } of answer.reasons) expect([code, basis]).toEqual([code, "computed"]);
+  });
+
   it("loses red to a tenth where an integral over 600 to 700 nm says so (trapezoid rule)", () => {
     const scene = daylightScene("3C", 50, 6);
     const answer = attenuation(scene);
