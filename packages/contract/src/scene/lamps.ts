@@ -17,7 +17,7 @@ export const LedName = z
 
 const lampFields = {
   flux_lm: quantity({
-    description: "Luminous flux of one lamp.",
+    description: "Luminous flux of one lamp, without a filter.",
     unit: "lm",
     min: 1,
     max: 200000,

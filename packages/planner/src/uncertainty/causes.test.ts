@@ -121,7 +121,7 @@ describe("how far a cause reaches", () => {
     expect(cause?.shift(z)).toEqual(state);
   });
 
-  it("a beam's middle is, at its 90th percentile, 1.5 to 3 times as bright as an even cone (from memory of lamp tests)", () => {
+  it("a beam's middle is, at its 90th percentile, 1.5 to 3 times as bright as an even cone: our assumption, no published source", () => {
     expect(at(REEF_WITH_LAMPS, "lamp_beam", Z90).lampIntensityScale).toBeGreaterThan(1.5);
     expect(at(REEF_WITH_LAMPS, "lamp_beam", Z90).lampIntensityScale).toBeLessThan(3);
   });

@@ -1388,7 +1388,7 @@ export type KitItemName = 'lens_filter' | 'lamp_filter' | 'lamp';
  */
 export type Lamp = {
     /**
-     * Luminous flux of one lamp. 1 to 200000 lm.
+     * Luminous flux of one lamp, without a filter. 1 to 200000 lm.
      */
     flux_lm: number;
     /**
@@ -2787,7 +2787,7 @@ export type RequestTimeoutProblem = {
  */
 export type ResolvedLamp = {
     /**
-     * Luminous flux of one lamp. 1 to 200000 lm.
+     * Luminous flux of one lamp, without a filter. 1 to 200000 lm.
      */
     flux_lm: number;
     /**
@@ -3387,7 +3387,7 @@ export type Scene = {
      */
     lamps?: Array<Lamp> | undefined;
     /**
-     * Luminous flux of one lamp. 1 to 200000 lm.
+     * Luminous flux of one lamp, without a filter. 1 to 200000 lm.
      */
     lamp_flux_lm?: number | undefined;
     /**

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "5e396e40aa21fbeb408736b9522dd46364be57972487ee8f5f91eb8b475bb962";
+export const descriptionHash = "3f8c5be4c300d73e821a0ca655b5f353ffe337d251bb1cf8423a3044590e4971";
