@@ -17,7 +17,7 @@ const PIXELS_AVERAGED = 4;
 const LOG_STOPS = 13;
 const LEAST_LOG = 2 ** -LOG_STOPS;
 
-/** The highest code value of a recording of so many bits, at most 31. */
+/** The highest code value of a recording of so many bits, at most 30. */
 const highestCode = (bits: number): number => (1 << bits) - 1;
 
 /** Slope of the transfer curve at a linear value: share of the code values per linear unit. */
