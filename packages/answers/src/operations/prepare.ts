@@ -3,7 +3,8 @@ import { type AnswerParts, MODEL_VERSION, SceneProblem } from "@sunfathom/planne
 import { otherModel } from "../problem/other-model.js";
 import { outsideTheModel } from "../problem/outside-the-model.js";
 import { invalidScene } from "../problem/problem.js";
-import type { Canonical, SceneKind } from "../scene/scene-kind.js";
+import { joined } from "../scene/fields.js";
+import type { SceneKind } from "../scene/scene-kind.js";
 import { checkScene } from "../validate/check-scene.js";
 import { checkOfScene } from "../validate/checker.js";
 import type { Answered, Ready, Refused } from "./outcome.js";
@@ -35,22 +36,29 @@ export function prepare<Wire extends Asked, Own extends object>(
   if ("findings" in checked) return { status: "problem", problem: invalidScene(checked.findings) };
   const mismatch = otherModel(checked.scene.expect_model_version);
   if (mismatch !== undefined) return { status: "problem", problem: mismatch };
-  const canonical = kind.canonical(checked.scene);
-  const text = JSON.stringify({ ...canonical.scene, assumed: canonical.assumed });
+  const { scene, assumed } = kind.canonical(checked.scene);
+  const told = joined(scene, { assumed });
+  const text = JSON.stringify(told);
   const asAsked = (field: string) => kind.asAsked(field, checked.scene);
-  return { status: "ready", canonical: text, compute: () => compute(work, canonical, text, asAsked) };
+  return { status: "ready", canonical: text, compute: () => compute(work, { scene, told, text }, asAsked) };
+}
+
+/** A scene in its one form, with what was assumed as answers tell it, and that as text. */
+interface Read<Own> {
+  scene: Own;
+  told: object;
+  text: string;
 }
 
 function compute<Own extends object>(
   { form, plan }: Work<Own>,
-  { scene, assumed }: Canonical<Own>,
-  canonical: string,
+  { scene, told, text }: Read<Own>,
   asAsked: (field: string) => string,
 ): Answered | Refused {
   try {
     const { sources, ...result } = plan(scene);
-    const whole = { scene: { ...scene, assumed }, ...result, model: { version: MODEL_VERSION, sources } };
-    return new WorkedOut(form, whole, canonical);
+    const whole = { scene: told, ...result, model: { version: MODEL_VERSION, sources } };
+    return new WorkedOut(form, whole, text);
   } catch (error) {
     if (error instanceof SceneProblem) return { status: "problem", problem: outsideTheModel(error, asAsked) };
     throw error;

@@ -17,7 +17,7 @@ import type {
   WaterBasis,
 } from "@sunfathom/planner";
 import { canonicalLamps } from "./canonical-lamps.js";
-import { filled, given, inOrder } from "./fields.js";
+import { filled, given, inOrder, joined } from "./fields.js";
 import type { Canonical } from "./scene-kind.js";
 
 const cardFields = [
@@ -39,15 +39,15 @@ const cardFields = [
  */
 export function canonicalScene(wire: WireScene): Canonical<Scene> {
   const assumed: string[] = [];
-  const scene: Scene = {
-    ...water(wire),
-    ...daylight(wire, assumed),
-    ...dive(wire, assumed),
-    ...camera(wire, assumed),
-    ...lensFilter(wire, assumed),
-    ...kit(wire),
-    lamps: canonicalLamps(wire, assumed),
-  };
+  const scene: Scene = joined(
+    water(wire),
+    daylight(wire, assumed),
+    dive(wire, assumed),
+    camera(wire, assumed),
+    lensFilter(wire, assumed),
+    kit(wire),
+    { lamps: canonicalLamps(wire, assumed) },
+  );
   return { scene, assumed };
 }
 
