@@ -8,6 +8,7 @@ import { createApp } from "@sunfathom/api";
 import { Copy } from "dockerfile-ast";
 import { describe, expect, it } from "vitest";
 import { execForm, lastOf, type Stage, stagesOf, wordsOf } from "./support/dockerfile.js";
+import { startFlags } from "./support/start-flags.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const read = (path: string) => readFileSync(join(root, path), "utf8");
@@ -30,10 +31,14 @@ function faultsOf(text: string): string[] {
   if (final === undefined) return ["no stage"];
   const user = lastOf(final, "USER")?.getArgumentsContent() ?? "root";
   if (/^(root|0+)(:|$)/.test(user)) faults.push("the service runs as root");
-  const [program, file = ""] = execForm(lastOf(final, "CMD")?.getArgumentsContent() ?? "") ?? [];
+  const [program, ...words] = execForm(lastOf(final, "CMD")?.getArgumentsContent() ?? "") ?? [];
+  const file = words.find((word) => !word.startsWith("--")) ?? "";
+  const flags = words.filter((word) => word.startsWith("--"));
   if (program === undefined) faults.push("no command in the exec form");
   else if (!isHere(join("services/api", file.replace(/^dist\/(.*)\.js$/, "src/$1.ts"))))
     faults.push(`nothing to run at ${file}`);
+  if (program !== undefined && flags.join() !== startFlags.join())
+    faults.push("other flags of Node.js than `npm start` has");
   if (lastOf(final, "ENTRYPOINT") !== undefined) faults.push("an entry point before the command");
   if (probeOf(final) === undefined) faults.push("no health check in the exec form");
   return faults;
@@ -66,8 +71,9 @@ describe("the Dockerfile", () => {
     ["USER node\n", "", "the service runs as root"],
     ["USER node", "USER 0:0", "the service runs as root"],
     ["USER node", "USER node\nUSER root", "the service runs as root"],
-    ['CMD ["node", "dist/server.js"]', "CMD node dist/server.js", "no command in the exec form"],
-    ['CMD ["node", "dist/server.js"]', "CMD ['node', 'dist/server.js']", "no command in the exec form"],
+    [/CMD \["node".*/, "CMD node dist/server.js", "no command in the exec form"],
+    [/CMD \["node".*/, "CMD ['node', 'dist/server.js']", "no command in the exec form"],
+    [/CMD \["node".*/, 'CMD ["node", "dist/server.js"]', "other flags of Node.js than `npm start` has"],
     ["dist/server.js", "dist/serve.js", "nothing to run at dist/serve.js"],
     ["EXPOSE", "ENTRYPOINT node dist/server.js\nEXPOSE", "an entry point before the command"],
     [/HEALTHCHECK.*/, "HEALTHCHECK NONE", "no health check in the exec form"],

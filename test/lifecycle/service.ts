@@ -4,6 +4,7 @@ import { once } from "node:events";
 import { type Agent, request } from "node:http";
 import { createServer } from "node:net";
 import { fileURLToPath } from "node:url";
+import { startFlags } from "../support/start-flags.mjs";
 
 const entry = fileURLToPath(new URL("../../services/api/dist/server.js", import.meta.url));
 
@@ -20,7 +21,7 @@ export async function start(
   stdio: StdioOptions = "ignore",
 ): Promise<Service> {
   const port = await freePort();
-  const child = spawn(process.execPath, [entry], {
+  const child = spawn(process.execPath, [...startFlags, entry], {
     env: {
       PATH: process.env["PATH"],
       PORT: String(port),

@@ -3,13 +3,14 @@ import { closeSync, mkdtempSync, openSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { startFlags } from "../../support/start-flags.mjs";
 import { ASKING_CORE, memoryOf, processorTimeOf, runJson, settled, startServer } from "../process.mjs";
 import { median } from "../statistics.mjs";
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const SERVER = fileURLToPath(new URL("../../../services/api/dist/server.js", import.meta.url));
 /** As `npm start` and the container run it. */
-const COMMAND = [process.execPath, "--max-semi-space-size=4", SERVER];
+const COMMAND = [process.execPath, ...startFlags, SERVER];
 const CONNECTIONS = 16;
 
 /**
