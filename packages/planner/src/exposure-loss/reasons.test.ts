@@ -106,6 +106,37 @@ describe("the reasons of an exposure", () => {
   });
 });
 
+describe("each reason of an exposure", () => {
+  const answers = [
+    daylightScene("IB", 45, 5, 10),
+    { ...BRIGHT_REEF, max_depth_m: 8 },
+    DARK,
+    { ...DARK, filter_kind: "magenta" as const, filter_density: 0.6 },
+    { ...daylightScene("3C", 50, 5), subject_distance_m: 5 },
+  ].map(exposureLoss);
+
+  it("is told as computed, in a sentence with its own figures", () => {
+    const told = new Set<string>();
+    for (const { code, basis, text } of answers.flatMap(({ reasons }) => reasons)) {
+      if (code === "sun_is_given") continue;
+      told.add(code);
+      expect({ code, basis }).toEqual({ code, basis: "computed" });
+      expect(text).toMatch(/^[A-Z].+\.$/);
+    }
+    expect(told.size).toBeGreaterThanOrEqual(9);
+  });
+
+  it("is left out where it does not hold: no aperture that can close where closing is not enough", () => {
+    const bright = exposureLoss({ ...BRIGHT_REEF, max_f_number: 5.7 });
+    expect(bright.depths[0].verdict).toBe("too_bright");
+    expect(codesOf(bright)).not.toContain("aperture_can_close");
+    // Dark at the end of a range whose beginning fits: only the beginning is told to fit.
+    const range = exposureLoss({ ...DARK, min_depth_m: 3 });
+    expect(range.depths[0].verdict).toBe("fits");
+    expect(codesOf(range).filter((code) => code === "exposure_fits")).toHaveLength(1);
+  });
+});
+
 describe("what an exposure's figures leave out", () => {
   it("is what there is none of: daylight's losses at night, a lamp filter's without lamps", () => {
     const [night] = exposureLoss(NIGHT_WRECK).depths;
