@@ -1,0 +1,64 @@
+import { once } from "node:events";
+import { type AddressInfo, connect } from "node:net";
+import { Writable } from "node:stream";
+import Fastify from "fastify";
+import { pino } from "pino";
+import { expect, it, vi } from "vitest";
+import { logAbandoned } from "./abandoned.js";
+import { OneLineLog } from "./log-controller.js";
+
+/** A service whose answers to `/slow/…` come never, and what it logs. */
+async function start() {
+  const lines: Record<string, unknown>[] = [];
+  const stream = new Writable({
+    write(line, _, done) {
+      lines.push(JSON.parse(String(line)));
+      done();
+    },
+  });
+  const app = Fastify({ loggerInstance: pino({ base: null }, stream), logController: new OneLineLog() });
+  logAbandoned(app);
+  app.get("/slow/:name", () => new Promise(() => {}));
+  app.get("/quick", () => "all of it");
+  await app.listen({ host: "127.0.0.1", port: 0 });
+  const { port } = app.server.address() as AddressInfo;
+  lines.length = 0;
+  return { app, lines, port };
+}
+
+const ask = (path: string) => `GET ${path} HTTP/1.1\r\nHost: a\r\n\r\n`;
+
+it("a request whose caller hangs up has its line, with its route and not its path", async () => {
+  const { app, lines, port } = await start();
+  const socket = connect(port, "127.0.0.1", () => socket.write(ask("/slow/secret")));
+  await once(app.server, "request");
+  socket.destroy();
+  await vi.waitFor(() => expect(lines).toHaveLength(1));
+  expect(lines).toMatchObject([
+    { level: 30, method: "GET", route: "/slow/:name", msg: expect.stringContaining("closed before") },
+  ]);
+  expect(JSON.stringify(lines)).not.toContain("secret");
+  const tenths = Number(lines[0]?.["ms"]) * 10;
+  expect(tenths).toBeGreaterThanOrEqual(0);
+  expect(tenths).toBeCloseTo(Math.round(tenths), 6);
+  await app.close();
+});
+
+it("a request that led nowhere, and whose caller hangs up, has no path either", async () => {
+  const { app, lines, port } = await start();
+  app.server.once("request", (_, response) => response.socket?.destroy());
+  const socket = connect(port, "127.0.0.1", () => socket.write(ask("/made/up")));
+  socket.on("error", () => {});
+  await vi.waitFor(() => expect(lines.map(({ route }) => route)).toContain("none"));
+  await app.close();
+});
+
+it("a request that was answered has no such line, whether its connection goes on or ends", async () => {
+  const { app, lines, port } = await start();
+  const socket = connect(port, "127.0.0.1", () => socket.write(ask("/quick")));
+  await once(socket, "data");
+  socket.end();
+  await once(socket, "close");
+  await app.close();
+  expect(lines.map(({ msg }) => msg)).toEqual(["request"]);
+});
