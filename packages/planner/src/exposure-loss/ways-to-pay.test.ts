@@ -2,12 +2,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { atNight, BRIGHT_REEF, daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
-import { numberIn, readTable } from "../../../../test/support/tables.js";
-import { conditionsOf } from "../light/conditions.js";
-import { underwater } from "../light/underwater.js";
 import type { ExposureAtDepth, WayToPay } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
-import { NOMINAL } from "../uncertainty/nuisance.js";
 import { exposureLoss } from "./exposure-loss.js";
 
 const at = (scene: Scene): ExposureAtDepth => exposureLoss(scene).depths[0];
@@ -184,36 +180,6 @@ describe("frame rate", () => {
   });
 });
 
-describe("contrast that is left", () => {
-  it("is exp(-c r), weighted by what the eye sees of the light (Duntley 1963): 555 nm stands for it within a tenth", () => {
-    // V peaks at 555 nm (CIE 1924); the light on the subject in green water is centred there.
-    const V = readTable("cie_luminous_efficiency_1nm").find((row) => numberIn(row, "wavelength_nm") === 555);
-    if (!V) throw new Error("no row at 555 nm");
-    expect(numberIn(V, "V_photopic_1924")).toBeCloseTo(1, 3);
-    for (const [type, r] of [
-      ["IB", 3],
-      ["1C", 1],
-      ["3C", 0.5],
-    ] as const) {
-      const scene = { ...daylightScene(type, 50, 8), subject_distance_m: r };
-      const c = underwater(conditionsOf(scene), NOMINAL).water.beam_attenuation_per_m[(555 - 380) / 5];
-      expect(at(scene).contrast_left_percent.likely / (100 * Math.exp(-c * r))).toBeGreaterThan(0.9);
-      expect(at(scene).contrast_left_percent.likely / (100 * Math.exp(-c * r))).toBeLessThan(1.1);
-    }
-  });
-
-  it("at the distance at which a black disc vanishes is exp(-4.8) = 0.8 % at 530 nm (Davies-Colley 1988), and Beer's law holds on the way", () => {
-    const { water_type: _, ...scene } = daylightScene("", 50, 8);
-    const left = (r: number) =>
-      at({ ...scene, visibility_m: 10, water_hue: "blue_green", subject_distance_m: r }).contrast_left_percent
-        .likely;
-    expect(left(10)).toBeGreaterThan(0.4);
-    expect(left(10)).toBeLessThan(2);
-    // Beer's law: twice the way squares it, up to what the spectrum changes on the way.
-    expect(Math.log(left(4) / 100) / Math.log(left(2) / 100)).toBeCloseTo(2, 1);
-  });
-});
-
 describe("which ways are told", () => {
   const kinds = (scene: Scene) => at(scene).ways_to_pay.map(({ way }) => way);
   const DARK: Scene = { ...daylightScene("5C", 15, 12), max_iso: 800 };
@@ -227,10 +193,12 @@ describe("which ways are told", () => {
       expect(text).toMatch(/\d/);
     }
     expect(kinds({ ...BRIGHT_REEF, max_f_number: 5.6 })).toEqual(["neutral_density", "shutter"]);
-    // Half a stop of aperture, f/5.6 to f/6.66, is not enough and comes last.
+    // Half a stop of aperture, f/5.6 to f/6.66, is not enough and comes last. Dials have f/6.3 nearest to it.
     const half = at({ ...BRIGHT_REEF, max_f_number: 5.6 * 2 ** 0.25 }).ways_to_pay;
     expect(half.map(({ way }) => way)).toEqual(["neutral_density", "shutter", "aperture"]);
     expect(half[2].gains_stops).toBeCloseTo(-0.5, 9);
+    expect(half[2].text).toMatch(/f\/6\.3.+not enough/);
+    expect(ways_to_pay[0].text).not.toMatch(/not enough/);
   });
 
   it("too dark: a higher sun, less depth, lamps, time and, where none are enough, gain beyond the camera's", () => {
@@ -247,10 +215,38 @@ describe("which ways are told", () => {
     const hopeless = { ...DARK, min_depth_m: 60, max_depth_m: 60 };
     expect(kinds(hopeless)).not.toContain("iso");
     expect(kinds(hopeless)).not.toContain("shutter");
-    // Up to a degree higher is no higher sun.
-    expect(kinds({ ...DARK, sun_elevation_deg: 89.5, min_depth_m: 25, max_depth_m: 25 })).not.toContain(
-      "higher_sun",
+    // Up to a degree higher is no higher sun; where place and day are not known, it comes to 60 degrees.
+    for (const sun_elevation_deg of [89.5, 59.5]) {
+      const deep = { ...DARK, sun_elevation_deg, min_depth_m: 25, max_depth_m: 25 };
+      expect(kinds(deep)).toContain("lamp");
+      expect(kinds(deep)).not.toContain("higher_sun");
+    }
+  });
+
+  it("too dark even in the shallows: no depth is told at which it would not fit", () => {
+    const murk: Scene = { ...DARK, max_iso: 200, shutter_s: 1 / 1000, filter_kind: "red", filter_density: 2 };
+    expect(at({ ...murk, min_depth_m: 0.5, max_depth_m: 0.5 }).verdict).toBe("too_dark");
+    expect(at(murk).verdict).toBe("too_dark");
+    expect(kinds(murk)).not.toContain("shallower");
+  });
+
+  it("too dark: a lamp like those there are adds what is missing, no more and no less", () => {
+    // Of the same light as the lamps of the scene and as near: nothing but the amount changes.
+    const scene: Scene = {
+      ...atNight(daylightScene("5C", 45, 15)),
+      max_iso: 200,
+      lamps: [{ ...TWO_LAMPS, count: 1, flux_lm: 300 }],
+    };
+    const { exposure_value_ev100, shortfall_stops, ways_to_pay } = at(scene);
+    const way = ways_to_pay.find(({ way: kind }) => kind === "lamp");
+    if (!way) throw new Error("no lamp among the ways");
+    const lit = at(taken(scene, way));
+    expect(lit.exposure_value_ev100.likely).toBeCloseTo(
+      exposure_value_ev100.likely + (shortfall_stops?.likely ?? Number.NaN),
+      9,
     );
+    // Illuminance goes with flux: by hand from the lamp that is there.
+    expect(way.lamp_flux_lm).toBeCloseTo(300 * (2 ** (shortfall_stops?.likely ?? Number.NaN) - 1), 6);
   });
 
   it("too dark at an ISO that the diver fixed: gain is enough as far as the camera goes", () => {
@@ -299,5 +295,23 @@ describe("which ways are told", () => {
       expect.closeTo(wide * 4, 6),
     ]);
     for (const { enough, gains_stops } of free.ways_to_pay) expect([enough, gains_stops]).toEqual([true, 0]);
+    expect(open.text).toMatch(/f\/2\.8: ISO \d+\.$/);
+  });
+
+  it("fits at an aperture that the diver fixed: wide open is what the lens has, and nothing is told of closing it", () => {
+    const fixed = { ...daylightScene("IB", 45, 8), f_number: 8, min_iso: 25 };
+    const { verdict, iso, ways_to_pay } = at(fixed);
+    expect(verdict).toBe("fits");
+    expect(ways_to_pay.map(({ way, f_number }) => [way, f_number])).toEqual([["iso", 2.8]]);
+    expect(ways_to_pay[0].iso).toBeCloseTo(iso * (2.8 / 8) ** 2, 9);
+    expect(broken(fixed)).toEqual([]);
+    expect(kinds({ ...fixed, min_iso: 100 })).toEqual([]);
+  });
+
+  it("fits at an ISO that the diver fixed a little too low: the aperture is wide open, and cannot close", () => {
+    const wide = at({ ...daylightScene("IB", 45, 8), f_number: 2.8, min_iso: 1, max_iso: 409600 }).iso;
+    const low = at({ ...daylightScene("IB", 45, 8), iso: wide * 2 ** (-1 / 12) });
+    expect(low.verdict).toBe("fits");
+    expect(low.ways_to_pay.map(({ way, f_number }) => [way, f_number])).toEqual([["iso", 2.8]]);
   });
 });

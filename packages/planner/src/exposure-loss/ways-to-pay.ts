@@ -62,7 +62,9 @@ const isWithinReason = (way: WayToPay): boolean =>
 /** The same exposure, paid by gain or by aperture. */
 function whenItFits({ conditions: { scene }, settings }: Task): (WayToPay | undefined)[] {
   const limits = limitsOf(scene);
-  const iso = settings.iso * (limits.min_f_number / settings.f_number) ** 2;
+  // The lens's widest, also where the diver fixed a smaller one: that one is not wide open.
+  const widest = scene.min_f_number;
+  const iso = settings.iso * (widest / settings.f_number) ** 2;
   const f_number = settings.f_number * Math.sqrt(limits.max_iso / settings.iso);
   const closed = Math.min(f_number, limits.max_f_number);
   const isoClosed = settings.iso * (closed / settings.f_number) ** 2;
@@ -70,11 +72,11 @@ function whenItFits({ conditions: { scene }, settings }: Task): (WayToPay | unde
     iso >= limits.min_iso - EXACT
       ? {
           way: "iso",
-          text: WAYS_TO_PAY_EN.wide_open({ f_number: limits.min_f_number, iso }),
+          text: WAYS_TO_PAY_EN.wide_open({ f_number: widest, iso }),
           gains_stops: 0,
           enough: true,
           iso,
-          f_number: limits.min_f_number,
+          f_number: widest,
         }
       : undefined,
     closed > settings.f_number + EXACT
