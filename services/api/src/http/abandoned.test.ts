@@ -1,7 +1,7 @@
 import { once } from "node:events";
 import { type AddressInfo, connect } from "node:net";
 import { Writable } from "node:stream";
-import Fastify from "fastify";
+import Fastify, { type FastifyBaseLogger } from "fastify";
 import { pino } from "pino";
 import { expect, it, vi } from "vitest";
 import { logAbandoned } from "./abandoned.js";
@@ -16,7 +16,8 @@ async function start() {
       done();
     },
   });
-  const app = Fastify({ loggerInstance: pino({ base: null }, stream), logController: new OneLineLog() });
+  const logger: FastifyBaseLogger = pino({ base: null }, stream);
+  const app = Fastify({ loggerInstance: logger, logController: new OneLineLog() });
   logAbandoned(app);
   app.get("/slow/:name", () => new Promise(() => {}));
   app.get("/quick", () => "all of it");

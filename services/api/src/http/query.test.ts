@@ -1,4 +1,5 @@
 import { operations } from "@sunfathom/answers";
+import { fieldErrorCodes } from "@sunfathom/contract";
 import { describe, expect, it } from "vitest";
 import { fitsQuery, queryFieldsOf, readQuery as read, refusedQuery } from "./query.js";
 
@@ -62,7 +63,8 @@ describe("a query string", () => {
   });
 
   it("takes a parameter once", () => {
-    expect(codes("iso=100&iso=200&iso=300")).toEqual(["/iso repeated_parameter"]);
+    for (const query of ["iso=100&iso=200", "iso=100&iso=200&iso=300", "iso=1&bits=8&iso=1&iso=1&iso=1"])
+      expect(codes(query)).toEqual(["/iso repeated_parameter"]);
     expect(readQuery("iso=100&iso=200").scene).not.toHaveProperty("iso");
   });
 
@@ -76,6 +78,11 @@ describe("a query string", () => {
   ])("has no room for %s", (name) => {
     expect(codes(`${name}=1`)).toEqual([`/${name} needs_post`]);
     expect(fitsQuery(light, name)).toBe(false);
+  });
+
+  it("has room for numbers and words, and for no field that there is not", () => {
+    for (const name of ["iso", "water_type", "time"]) expect(fitsQuery(light, name)).toBe(true);
+    expect(fitsQuery(light, "dept_m")).toBe(false);
   });
 
   it("refuses escapes that cannot be decoded", () => {
@@ -133,6 +140,7 @@ describe("a query string for another kind of scene", () => {
   });
 
   it("has no room for rings", () => {
+    expect(fitsQuery(mounting, "lens_interchangeable")).toBe(true);
     expect(fitsQuery(mounting, "rings")).toBe(false);
     expect(fitsQuery(mounting, "water_type")).toBe(false);
     expect(read("rings=52-67", mounting).errors).toEqual([
@@ -148,6 +156,15 @@ describe("a query string for another kind of scene", () => {
 describe("a request that takes no query", () => {
   it("names what it refuses", () => {
     expect(refusedQuery("")).toEqual([]);
-    expect(refusedQuery("a=1&b%2Fc").map(({ pointer }) => pointer)).toEqual(["/a", "/b~1c"]);
+    expect(refusedQuery("a=1&b%2Fc&%zz").map(({ pointer }) => pointer)).toEqual(["/a", "/b~1c", "/%zz"]);
+  });
+
+  // The codes are the contract's; each error says in words, too, what is wrong and what is allowed.
+  it("says of each what is wrong and what is allowed", () => {
+    for (const { code, message, allowed } of refusedQuery("a=1&b")) {
+      expect(fieldErrorCodes).toHaveProperty(code);
+      expect(message).toContain("no query parameter");
+      expect(allowed).toBe("no query parameters");
+    }
   });
 });

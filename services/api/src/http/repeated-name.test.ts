@@ -8,6 +8,9 @@ describe("a repeated name", () => {
     ['{"a":1,"b":{"a":1},"a":2}', "/a"],
     ['{"a":[{"b":1},{"c":1,"c":2}]}', "/a/1/c"],
     ['[[],[0,{"x":1,"x":1}]]', "/1/1/x"],
+    // RFC 6901, section 4: the first element of a list is 0.
+    ['[{"x":1,"x":1}]', "/0/x"],
+    ['{"a":[[{"x":1,"x":1}]]}', "/a/0/0/x"],
     ['{"a":{},"b":[],"a":0}', "/a"],
     // RFC 8259, section 8.3: names are compared once escapes are undone.
     ['{"a":1,"\\u0061":2}', "/a"],

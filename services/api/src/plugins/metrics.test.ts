@@ -70,6 +70,55 @@ describe("/metrics", () => {
     }
   });
 
+  it("counts the answers that it had already and those that it worked out, from nothing on", async () => {
+    app = await createApp({ limits: unhurried });
+    await app.ready();
+    const value = (families: ReturnType<typeof readOpenMetrics>, family: string, outcome?: string) =>
+      families.get(family)?.samples.find(({ labels }) => labels["outcome"] === outcome)?.value;
+    const told = async () => {
+      const families = readOpenMetrics((await scrape()).lines.join("\n"));
+      const [hits, misses] = ["hit", "miss"].map((outcome) =>
+        value(families, "answer_cache_lookups", outcome),
+      );
+      return { hits, misses, bytes: value(families, "answer_cache_bytes") };
+    };
+    expect(await told()).toEqual({ hits: 0, misses: 0, bytes: 0 });
+    const ask = () => request(app.server).post("/v1/attenuation").send({ water_type: "IB", depth_m: 5 });
+    const { text } = await ask().expect(200);
+    const first = await told();
+    expect(first).toMatchObject({ hits: 0, misses: 1 });
+    expect(first.bytes).toBeGreaterThanOrEqual(text.length);
+    await ask().expect(200);
+    await ask().expect(200);
+    expect(await told()).toEqual({ ...first, hits: 2 });
+  });
+
+  // A quantile is known to within its bucket: https://prometheus.io/docs/practices/histograms/#errors-of-quantile-estimation
+  it("tells times from a millisecond to ten seconds within half a decade or so", async () => {
+    app = await createApp({ limits: unhurried });
+    await app.ready();
+    await request(app.server).get("/v1/models").expect(200);
+    const families = readOpenMetrics((await scrape()).lines.join("\n"));
+    const { samples = [] } = families.get("http_request_duration_seconds") ?? {};
+    const bounds = samples
+      .filter(({ name, labels }) => name.endsWith("_bucket") && labels["le"] !== "+Inf")
+      .map(({ labels }) => Number(labels["le"]));
+    expect(bounds[0]).toBeLessThanOrEqual(0.001);
+    expect(bounds.at(-1)).toBeGreaterThanOrEqual(10);
+    for (const [nth, bound] of bounds.slice(1).entries())
+      expect(bound / (bounds[nth] ?? 0)).toBeLessThanOrEqual(4);
+  });
+
+  it("is kept by nobody, takes no query, and is not described to the public", async () => {
+    app = await createApp({ limits: unhurried });
+    await app.ready();
+    const { headers } = await app.inject("/metrics");
+    expect(headers["cache-control"]).toBe("no-store");
+    const refused = await app.inject("/metrics?a=1");
+    expect([refused.statusCode, refused.json().code]).toEqual([400, "invalid_query"]);
+    expect((await app.inject("/openapi.json")).json().paths).not.toHaveProperty("/metrics");
+  });
+
   it.each([
     "a 1\n# EOF\n",
     "# TYPE a gauge\na 1\n",

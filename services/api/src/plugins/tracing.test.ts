@@ -135,6 +135,19 @@ describe("a trace", () => {
     ["begun here, of none", undefined, { OTEL_TRACES_SAMPLER: "parentbased_always_off" }, 0],
     ["that the caller keeps", `00-${trace}-${span}-01`, { OTEL_TRACES_SAMPLER: "parentbased_always_off" }, 1],
     ["in any case", `00-${trace}-${span}-00`, { OTEL_TRACES_SAMPLER: "always_on" }, 1],
+    // The share is an argument of the samplers by ratio alone.
+    [
+      "in any case, whatever the share",
+      undefined,
+      { OTEL_TRACES_SAMPLER: "always_on", OTEL_TRACES_SAMPLER_ARG: "0" },
+      1,
+    ],
+    [
+      "begun here, whatever the share",
+      undefined,
+      { OTEL_TRACES_SAMPLER: "parentbased_always_on", OTEL_TRACES_SAMPLER_ARG: "0" },
+      1,
+    ],
     ["in no case", `00-${trace}-${span}-01`, { OTEL_TRACES_SAMPLER: "always_off" }, 0],
     [
       "of a share of none",
@@ -185,6 +198,7 @@ describe("a collector", () => {
       url: "/v1/traces",
       headers: { "content-type": "application/json", "x-tenant": "shop 1", authorization: "Basic abc" },
     });
+    expect(logged.join("")).not.toContain("traces");
   });
 
   it("that refuses costs a line of the log, and no answer", async () => {

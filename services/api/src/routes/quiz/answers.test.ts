@@ -69,6 +69,21 @@ describe("a paper", () => {
   });
 });
 
+// RFC 7493, section 2.3: names within an object are unique.
+it("marking takes no query, and no name twice", async () => {
+  const own = await createApp({ limits: unhurried, quiz: quizSettings });
+  const ask = async (payload: string, query = "") => {
+    const headers = { "content-type": "application/json" };
+    const reply = await own.inject({ method: "POST", url: `/v1/quiz-answers${query}`, headers, payload });
+    return [reply.statusCode, reply.json().code];
+  };
+  const token = JSON.stringify(await tokenFor());
+  expect(await ask(`{"token":${token},"responses":[]}`)).toEqual([200, undefined]);
+  expect(await ask(`{"token":${token},"responses":[]}`, "?a=1")).toEqual([400, "invalid_query"]);
+  expect(await ask(`{"token":${token},"token":${token},"responses":[]}`)).toEqual([400, "invalid_request"]);
+  await own.close();
+});
+
 describe("answers that do not fit", () => {
   const other = items.find(({ interaction }) => interaction === "numeric")?.id;
 
