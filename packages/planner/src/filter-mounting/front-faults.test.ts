@@ -24,15 +24,15 @@ const withCorners = (grade: VignettingGrade, light_percent = estimate(60, 70, 80
 describe("room behind a dome", () => {
   const faults = (low: number, likely: number) =>
     domeFaults({ ...bare, dome_clearance_mm: estimate(low, likely, likely + 3) }).map(
-      ({ fatal, reason: { code, figures } }) => [fatal, code, figures],
+      ({ fatal, reason: { code, basis, figures } }) => [fatal, `${code} ${basis}`, figures],
     );
   const gap = (value: number) => [{ name: "clearance_mm", value }];
 
   it("is fatal where there is likely none, asks for care below 3 mm at its least, and is no fault beyond", () => {
-    expect(faults(-4, -1)).toEqual([[true, "mount_hits_dome", gap(-1)]]);
-    expect(faults(-3, 0)).toEqual([[true, "mount_hits_dome", gap(0)]]);
-    expect(faults(-1, 0.5)).toEqual([[false, "mount_near_dome", gap(0.5)]]);
-    expect(faults(2.9, 6)).toEqual([[false, "mount_near_dome", gap(6)]]);
+    expect(faults(-4, -1)).toEqual([[true, "mount_hits_dome computed", gap(-1)]]);
+    expect(faults(-3, 0)).toEqual([[true, "mount_hits_dome computed", gap(0)]]);
+    expect(faults(-1, 0.5)).toEqual([[false, "mount_near_dome computed", gap(0.5)]]);
+    expect(faults(2.9, 6)).toEqual([[false, "mount_near_dome computed", gap(6)]]);
     expect(faults(3, 6)).toEqual([]);
     expect(domeFaults(bare)).toEqual([]);
   });
@@ -61,8 +61,9 @@ describe("corners", () => {
 
   it("of a filter of unknown size are told by the clear diameter that they need", () => {
     const said = cornerReason(bare);
-    expect([said.code, said.figures]).toEqual([
+    expect([said.code, said.basis, said.figures]).toEqual([
       "corners_unknown",
+      "computed",
       [{ name: "clear_diameter_needed_mm", value: 66 }],
     ]);
   });
@@ -73,8 +74,9 @@ describe("corners", () => {
     for (const grade of ["clear", "slight"] as const) {
       const [said, ...more] = close(grade, 49.9);
       expect(more).toEqual([]);
-      expect([said.code, said.figures]).toEqual([
+      expect([said.code, said.basis, said.figures]).toEqual([
         "corners_close",
+        "computed",
         [
           { name: "least_light_percent", value: 49.9 },
           { name: "clear_diameter_safe_mm", value: 72 },

@@ -8,6 +8,9 @@ import { ACTION_CAMERA, COMPACT, FISHEYE, sceneOf, WIDE_ZOOM } from "./mounting-
 const of = (scene: FilterMountingScene, holder: FilterHolder) => judge(scene, lensOf(scene), holder);
 const faults = (scene: FilterMountingScene, holder: FilterHolder) =>
   of(scene, holder).faults.map(({ code }) => code);
+/** Whether what was found against a holder is worked out or the trade's. */
+const basisOf = (scene: FilterMountingScene, holder: FilterHolder, code: string) =>
+  of(scene, holder).faults.find((fault) => fault.code === code)?.basis;
 
 describe("a holder", () => {
   it.each<[FilterHolder, FilterMountingScene, string, string, string]>([
@@ -23,6 +26,11 @@ describe("a holder", () => {
     const judged = of(scene, holder);
     expect([judged.holder, judged.place, judged.changes]).toEqual([holder, place, changes]);
     expect([judged.merit.code, judged.merit.basis]).toEqual([merit, "common_practice"]);
+  });
+
+  it("for an action camera goes on one", () => {
+    expect(of(ACTION_CAMERA, "action_camera").verdict).not.toBe("does_not_fit");
+    expect(faults(ACTION_CAMERA, "action_camera")).not.toContain("mount_not_an_action_camera");
   });
 
   it.each<[string, FilterHolder, FilterMountingScene, string]>([
@@ -55,7 +63,9 @@ describe("a holder", () => {
   ])("cannot go with %s: %s", (_what, holder, scene, code) => {
     const judged = of(scene, holder);
     expect(judged.verdict).toBe("does_not_fit");
-    expect(judged.faults.map((fault) => fault.code)).toEqual([code]);
+    // What the trade knows is told as such; an angle is worked out.
+    const basis = code === "mount_field_too_wide" ? "computed" : "common_practice";
+    expect(judged.faults.map((fault) => [fault.code, fault.basis])).toEqual([[code, basis]]);
     expect(judged).not.toHaveProperty("front");
     expect(judged).not.toHaveProperty("sheet");
   });
@@ -74,11 +84,14 @@ describe("a doubt", () => {
     expect(faults(WIDE_ZOOM, "screw_on_lens")).toEqual([]);
     const flat = sceneOf({ port_kind: "flat" }, "dome_radius_mm");
     expect(faults(flat, "screw_on_lens")).not.toContain("mount_dome_room_unknown");
+    const unknown = sceneOf({}, "dome_radius_mm");
+    expect(basisOf(unknown, "screw_on_lens", "mount_dome_room_unknown")).toBe("common_practice");
   });
 
   it("is what a flip holder seats on, where the flat port has no thread that is known", () => {
     const { port_thread_mm: _, ...without } = COMPACT;
     expect(faults(without, "flip")).toEqual(["mount_flip_seat_unknown"]);
+    expect(basisOf(without, "flip", "mount_flip_seat_unknown")).toBe("common_practice");
     expect(faults(COMPACT, "flip")).toEqual([]);
     expect(faults(without, "clip_on")).toEqual([]);
     expect(faults(ACTION_CAMERA, "flip")).not.toContain("mount_flip_seat_unknown");
@@ -87,6 +100,7 @@ describe("a doubt", () => {
   it("is where focus ends behind a sheet, unknown or lost, and not where depth of field hides it", () => {
     const thick = { sheet_thickness_mm: 1, f_number: 2.8 };
     expect(faults(sceneOf(thick, "dome_radius_mm"), "rear_sheet")).toEqual(["sheet_focus_unknown"]);
+    expect(basisOf(sceneOf(thick, "dome_radius_mm"), "rear_sheet", "sheet_focus_unknown")).toBe("computed");
     const flat = sceneOf({ ...thick, port_kind: "flat" }, "dome_radius_mm");
     expect(faults(flat, "rear_sheet")).toEqual(["sheet_infinity_lost"]);
     expect(faults(sceneOf({ port_kind: "flat" }, "dome_radius_mm"), "rear_sheet")).toEqual([]);
@@ -106,6 +120,8 @@ describe("a doubt", () => {
     ]);
     const [other] = of(change("flip"), "clip_on").faults;
     expect([other.code, other.text.includes("clipping it on")]).toEqual(["mount_other_change", true]);
+    expect(other.basis).toBe("common_practice");
+    expect(basisOf(change("flip"), "screw_on_port", "mount_fixed_for_dive")).toBe("common_practice");
     expect(of(change("clip_on"), "flip").faults[0].text).toContain("on a hinge");
     expect(of(change("clip_on"), "flip").verdict).toBe("fits_with_care");
   });

@@ -32,9 +32,19 @@ describe("a field too wide", () => {
 // A fisheye's image circle of 360 degrees has the radius 2 f (equisolid: r = 2 f sin(w / 2)), so the diameter 4 f.
 it("a format beyond the image circle is told the circle, the format, and the shortest focal length for it", () => {
   const problem = outsideImageCircle(8, 43.27);
+  expect([problem.code, problem.fields[0].field]).toEqual(["corner_outside_image_circle", "focal_length_mm"]);
   expect(problem.message).toBe("A fisheye of 8.0 mm does not reach the corners of a format of 43.3 mm.");
   expect(problem.fields[0].message).toContain("32.0 mm wide, the format's diagonal 43.3 mm");
   expect(problem.fields[0].allowed).toContain("at least 10.8 mm");
+});
+
+it("what contradicts, is unknown or stands twice is told by its code and the field that it is about", () => {
+  const about = [formatContradicts(43.27, 20), lensUnknown(), ringIdTwice("r1")];
+  expect(about.map(({ code, fields }) => [code, fields.map(({ field }) => field)])).toEqual([
+    ["lens_contradicts", ["sensor_diagonal_mm"]],
+    ["lens_field_unknown", ["focal_length_mm"]],
+    ["ring_id_twice", ["rings"]],
+  ]);
 });
 
 it("what contradicts, is unknown or stands twice is told with its numbers and names", () => {
@@ -44,6 +54,7 @@ it("what contradicts, is unknown or stands twice is told with its numbers and na
   expect(formatContradicts(43.27, 20).fields[0].allowed).toContain("leave out one of");
   expect(lensUnknown().fields[0].allowed).toContain("field_of_view_deg");
   expect(lensUnknown().message).toContain("focal length");
+  expect(lensUnknown().fields[0].message).toContain("neither");
   expect(ringIdTwice("r1").fields[0]).toEqual({
     field: "rings",
     message: "the id r1 is used twice",

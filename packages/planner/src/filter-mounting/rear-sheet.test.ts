@@ -113,6 +113,16 @@ describe("the reasons of a sheet", () => {
     expect(figures("sheet_all_in_reach")["from_centre_mm"]).toBeCloseTo(110 + 110 / 0.34, 8);
   });
 
+  it("say nothing of all being in reach behind a dome where focus ends nearer than what it shows", () => {
+    // 16 mm with a shift of a millimetre: 272 mm, and what is at infinity appears 434 mm from the centre of this dome.
+    const lost = told({ sheet_thickness_mm: 3, f_number: 2.8 });
+    expect(lost.sheet.focus).toBe("past_infinity_needed");
+    expect(lost.said.slice(1)).toEqual(["sheet_shifts_focus computed"]);
+    // A sixth of a millimetre: 1552 mm, where infinity appears 1970 mm from the centre; at f/22 depth of field hides it.
+    const hidden = told({ dome_radius_mm: 500, sheet_thickness_mm: 0.5, f_number: 22 });
+    expect(hidden.said.slice(1)).toEqual(["sheet_shifts_focus computed", "sheet_infinity_hidden computed"]);
+  });
+
   it("are where focus ends, where depth of field hides it; what is lost is told as a fault", () => {
     const hidden = told({ port_kind: "flat" }, "dome_radius_mm");
     expect(hidden.said.slice(1)).toEqual(["sheet_shifts_focus computed", "sheet_infinity_hidden computed"]);
