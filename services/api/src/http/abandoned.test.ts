@@ -63,3 +63,42 @@ it("a request that was answered has no such line, whether its connection goes on
   await app.close();
   expect(lines.map(({ msg }) => msg)).toEqual(["request"]);
 });
+
+// RFC 9112, section 9.3.2: a client may send its next requests before the answer to its first.
+it("requests that were sent behind another, and wait for it, have a line each when their caller hangs up", async () => {
+  const { app, lines, port } = await start();
+  const warned: string[] = [];
+  const warn = ({ message }: Error) => warned.push(message);
+  process.on("warning", warn);
+  const behind = 15;
+  const answered = new Promise<void>((resolve) => {
+    let count = 0;
+    app.server.on("request", () => {
+      count += 1;
+      if (count === behind + 1) setImmediate(resolve);
+    });
+  });
+  const socket = connect(port, "127.0.0.1", () =>
+    socket.write(ask("/slow/first") + ask("/quick").repeat(behind)),
+  );
+  await answered;
+  socket.destroy();
+  await vi.waitFor(() => expect(lines).toHaveLength(behind + 1));
+  await app.close();
+  process.off("warning", warn);
+  expect(lines.map(({ route }) => route)).toEqual(["/slow/:name", ...Array(behind).fill("/quick")]);
+  expect(new Set(lines.map(({ request_id }) => request_id)).size).toBe(behind + 1);
+  expect(lines.filter(({ msg }) => !String(msg).startsWith("connection closed"))).toEqual([]);
+  // So many listeners to one connection would look like a leak.
+  expect(warned).toEqual([]);
+});
+
+it("requests that were sent behind another, and answered, have no such line when their caller hangs up", async () => {
+  const { app, lines, port } = await start();
+  const socket = connect(port, "127.0.0.1", () => socket.write(ask("/quick").repeat(3)));
+  await vi.waitFor(() => expect(lines).toHaveLength(3));
+  socket.destroy();
+  await once(socket, "close");
+  await app.close();
+  expect(lines.map(({ msg }) => msg)).toEqual(["request", "request", "request"]);
+});

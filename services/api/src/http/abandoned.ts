@@ -1,4 +1,5 @@
 import type { FastifyInstance } from "fastify";
+import { whenOver } from "./when-over.js";
 
 /**
  * Logs a request whose connection closed before its whole answer had left, because its caller hung up or read too slowly:
@@ -6,7 +7,7 @@ import type { FastifyInstance } from "fastify";
  */
 export function logAbandoned(app: FastifyInstance): void {
   app.addHook("onRequest", (request, reply, done) => {
-    reply.raw.once("close", () => {
+    whenOver(request, reply, () => {
       if (reply.raw.writableFinished) return;
       const line = {
         method: request.method,

@@ -111,6 +111,22 @@ describe("the span of a request", () => {
     await app.close();
     expect(receiver.spans[0]).toMatchObject({ status: { code: 2 }, attributes: { "error.type": "aborted" } });
   });
+
+  it("ends so, too, where its answer still waited for another on the connection", async () => {
+    await start();
+    const { port } = app.server.address() as { port: number };
+    const asked = ["/test/takes-long", "/v1/models"].map((path) => `GET ${path} HTTP/1.1\r\nHost: a\r\n\r\n`);
+    const socket = connect(port, "127.0.0.1", () => socket.write(asked.join("")));
+    await new Promise((resolve) => setTimeout(resolve, 200));
+    socket.destroy();
+    await new Promise((resolve) => setTimeout(resolve, 200));
+    await app.close();
+    const told = receiver.spans.map(({ name, attributes }) => [name, attributes["error.type"]]);
+    expect(told).toEqual([
+      ["GET /test/takes-long", "aborted"],
+      ["GET /v1/models", "aborted"],
+    ]);
+  });
 });
 
 // https://www.w3.org/TR/trace-context/#traceparent-header: the examples of section 3.2.

@@ -14,6 +14,7 @@ import {
 } from "@opentelemetry/sdk-trace";
 import type { FastifyBaseLogger, FastifyInstance, FastifyRequest } from "fastify";
 import { pathOf } from "../http/path-of.js";
+import { whenOver } from "../http/when-over.js";
 import type { TracingSettings } from "../tracing-settings.js";
 
 /** At the end of the process, what is left to send may take no longer: a collector must not hold up the stop. */
@@ -60,8 +61,7 @@ export function registerTracing(app: FastifyInstance, settings: TracingSettings)
       parent,
     );
     request.log = request.log.child({ trace_id: span.spanContext().traceId });
-    // Comes whether the answer was read to its end or not.
-    reply.raw.once("close", () => {
+    whenOver(request, reply, () => {
       const { statusCode: status, writableFinished } = reply.raw;
       span.setAttribute("http.response.status_code", status);
       if (status >= 500 || !writableFinished) {
