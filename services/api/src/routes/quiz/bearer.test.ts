@@ -5,9 +5,12 @@ const key = "aB3-._~+/==";
 
 // RFC 6750, section 2.1: credentials = "Bearer" 1*SP b64token; RFC 9110, section 11.1: the scheme has no case.
 describe("an Authorization header", () => {
-  it.each([`Bearer ${key}`, `bearer ${key}`, `BEARER ${key}`])("%s brings the key", (header) => {
-    expect(bears(header, key)).toBe(true);
-  });
+  it.each([`Bearer ${key}`, `bearer ${key}`, `BEARER ${key}`, `Bearer   ${key}`])(
+    "%s brings the key",
+    (header) => {
+      expect(bears(header, key)).toBe(true);
+    },
+  );
 
   it.each([
     undefined,
@@ -20,6 +23,8 @@ describe("an Authorization header", () => {
     `Bearer ${key}=`,
     `Bearer ${key.slice(1)}`,
     `Bearer ${key} `,
+    `Bearer\t${key}`,
+    `Bearer${key}`,
     `Bearer ${key} ${key}`,
     `Bearer x Bearer ${key}`,
     `Bearer ${key.toLowerCase()}`,

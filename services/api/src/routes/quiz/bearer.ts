@@ -4,7 +4,7 @@ const digest = (text: string) => createHash("sha256").update(text).digest();
 
 /** Whether an `Authorization` header brings the key (RFC 6750, section 2.1). Takes as long for any wrong one. */
 export function bears(header: string | undefined, key: string): boolean {
-  const given = /^bearer ([\x21-\x7e]+)$/i.exec(header ?? "")?.[1];
+  const given = /^bearer +([\x21-\x7e]+)$/i.exec(header ?? "")?.[1];
   return given !== undefined && timingSafeEqual(digest(given), digest(key));
 }
 
