@@ -1,9 +1,11 @@
 import { once } from "node:events";
 import { request as ask } from "node:http";
 import type { AddressInfo } from "node:net";
+import { Writable } from "node:stream";
 import { itemsFor, openPaper } from "@sunfathom/quiz";
-import type { FastifyInstance } from "fastify";
+import type { FastifyBaseLogger, FastifyInstance } from "fastify";
 import { strFromU8, unzipSync } from "fflate";
+import { pino } from "pino";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../../app.js";
 import { unhurried } from "../../unhurried.test-support.js";
@@ -103,6 +105,51 @@ describe("a package", () => {
       { ...paper, with_keys: true },
       { authorization: `bearer ${instructorKey}` },
     ).expect(200);
+  });
+
+  it("with keys is refused once, in words that tell a missing key from a wrong one", async () => {
+    const logged: string[] = [];
+    const stream = new Writable({
+      write(line, _, done) {
+        logged.push(String(line));
+        done();
+      },
+    });
+    const logger: FastifyBaseLogger = pino({ level: "warn" }, stream);
+    for (const [key, authorization, detail] of [
+      [instructorKey, undefined, "`with_keys` needs the instructor's key."],
+      [instructorKey, "Bearer wrong", "This is not the instructor's key."],
+      [undefined, "Bearer wrong", "No instructor's key is configured, so nobody gets keys."],
+    ]) {
+      const own = await createApp({
+        logger,
+        limits: unhurried,
+        quiz: { ...quizSettings, instructorKey: key },
+      });
+      const headers = authorization === undefined ? {} : { authorization };
+      const payload = { ...paper, with_keys: true };
+      const reply = await own.inject({ method: "POST", url: "/v1/quiz-packages", headers, payload });
+      expect(reply.json().detail).toBe(detail);
+      await own.close();
+    }
+    // A second answer to a request would have its line.
+    expect(logged).toEqual([]);
+  });
+
+  // RFC 7493, section 2.3: names within an object are unique.
+  it("takes no query, no name twice, and no caller who wants another form", async () => {
+    const own = await createApp({ limits: unhurried, quiz: quizSettings });
+    const ask = async (payload: string, { query = "", accept = "application/zip" } = {}) => {
+      const headers = { "content-type": "application/json", accept };
+      const reply = await own.inject({ method: "POST", url: `/v1/quiz-packages${query}`, headers, payload });
+      return [reply.statusCode, reply.statusCode === 200 ? undefined : reply.json().code];
+    };
+    const body = JSON.stringify(paper);
+    expect(await ask(body)).toEqual([200, undefined]);
+    expect(await ask(body, { query: "?a=1" })).toEqual([400, "invalid_query"]);
+    expect(await ask(body.replace("{", '{"count":1,'))).toEqual([400, "invalid_request"]);
+    expect(await ask(body, { accept: "application/json" })).toEqual([406, "not_acceptable"]);
+    await own.close();
   });
 
   it("with keys is not to be had from a service without an instructor's key, whatever is sent", async () => {
