@@ -181,6 +181,16 @@ describe("light at depth", () => {
     expect(codes(40)).toContain("red_not_only_transmitted");
   });
 
+  it("tells the doubt of the deepest depth: that of a range is the one at its deep end alone", () => {
+    const shareOf = (from_m: number, to_m: number, id: string) =>
+      attenuation(daylightScene("1C", 50, from_m, to_m)).uncertainty.find(({ cause }) => cause === id)?.share;
+    for (const id of ["sensor", "water_type_resolution"]) {
+      const deep = shareOf(10, 10, id) ?? Number.NaN;
+      expect(shareOf(1, 10, id)).toBeCloseTo(deep, 9);
+      expect(Math.abs((shareOf(1, 1, id) ?? 0) - deep)).toBeGreaterThan(0.05);
+    }
+  });
+
   it("refuses a sun below 10 degrees with the field and what is allowed", () => {
     try {
       attenuation(daylightScene("IB", 9.5, 10));

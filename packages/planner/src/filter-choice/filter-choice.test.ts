@@ -9,7 +9,8 @@ import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
 import type { KdSample, Scene } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
-import { normalCdf } from "../uncertainty/normal.js";
+import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
+import { normalCdf, Z90 } from "../uncertainty/normal.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { GRID } from "./candidates.js";
 import { cheapest, WORTHWHILE_DELTA_E00 } from "./decide.js";
@@ -274,5 +275,32 @@ describe("the answer", () => {
     expect(none.uncertainty.length).toBeGreaterThan(0);
     expect(answer.uncertainty.map(({ cause }) => cause)).toContain("filter_edge");
     expect(none.uncertainty.map(({ cause }) => cause)).not.toContain("filter_edge");
+  });
+
+  it("shares its doubt by what moves the runner-up against the choice, not by what moves both alike", () => {
+    const scene = daylightScene("IB", 45, 10);
+    const conditions = conditionsOf(scene);
+    const { filter_kind, filter_density, runner_up, uncertainty } = filterChoice(scene);
+    const candidates = [
+      { kind: filter_kind, density: filter_density ?? 0 },
+      { kind: runner_up.filter_kind, density: runner_up.filter_density ?? 0 },
+    ];
+    const errors = (nuisance: Nuisance) =>
+      judge(conditions, nuisance, [10], candidates).map(({ merits }) => merits[0].delta_e00);
+    const [advised, second] = errors(NOMINAL);
+    const shifts = [...causesOf(conditions), ...FILTER_CAUSES].map((cause) => {
+      const runs = [-Z90, Z90].map((z) => errors({ ...NOMINAL, ...cause.shift(z) }));
+      return {
+        id: cause.id,
+        ofChoice: runs.reduce((sum, [a, b]) => sum + (b - a - (second - advised)) ** 2, 0),
+        ofError: runs.reduce((sum, [a]) => sum + (a - advised) ** 2, 0),
+      };
+    });
+    const share = (of: "ofChoice" | "ofError", id: string) =>
+      (shifts.find((shift) => shift.id === id)?.[of] ?? 0) / shifts.reduce((sum, s) => sum + s[of], 0);
+    for (const { cause, share: told } of uncertainty) expect(told).toBeCloseTo(share("ofChoice", cause), 9);
+    // It matters here which of them is told.
+    const apart = shifts.map(({ id }) => Math.abs(share("ofChoice", id) - share("ofError", id)));
+    expect(Math.max(...apart)).toBeGreaterThan(0.05);
   });
 });

@@ -4,6 +4,7 @@ import { atNight, BRIGHT_REEF, daylightScene, TWO_LAMPS } from "../../../../test
 import { conditionsOf } from "../light/conditions.js";
 import { redTrustedTo_m } from "../light/inelastic.js";
 import { underwater } from "../light/underwater.js";
+import { FILTER_CHOICE_REASONS_EN } from "../messages/reasons/filter-choice-en.js";
 import type { FilterChoiceAnswer } from "../result/filter-choice.js";
 import type { Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
@@ -123,7 +124,15 @@ describe("why none is mounted", () => {
       ...atNight(daylightScene("IB", 45, 15)),
       lamps: [{ ...unnamed, led: "LED-B4" }],
     });
-    expect(led.reasons[0].text).not.toMatch(/\d K\b/);
+    expect(led.reasons[0].text).toMatch(/Balance to the lamps\.$/);
+    // A lamp too far away leaves more than an error of 6, and there is one already.
+    const far = filterChoice({
+      ...atNight(daylightScene("IB", 45, 15)),
+      subject_distance_m: 3,
+      lamps: [{ ...TWO_LAMPS, flux_lm: 100, distance_m: 3 }],
+    });
+    expect(far.colour_error_delta_e00.likely).toBeGreaterThan(6);
+    expect(codesOf(far)).not.toContain("only_lamps_would_help");
     // Light that is short or to spare, and help from lamps, are said of daylight.
     for (const code of [
       "light_to_spare",
@@ -145,6 +154,8 @@ describe("why none is mounted", () => {
     });
     expect(reasonOf(answer, "part_would_gain")?.text).toContain(` ${gaining[0].best_filter_kind} `);
     expect(codesOf(filterChoice(daylightScene("IB", 45, 1.5)))).not.toContain("part_would_gain");
+    // Nothing is mounted whose density could be too much.
+    expect(codesOf(answer)).not.toContain("denser_gains_nothing_below");
   });
 
   it("the camera balances without, or what stays out of reach", () => {
@@ -158,7 +169,65 @@ describe("why none is mounted", () => {
   });
 });
 
+describe("the density that is best", () => {
+  /** The best density of the advised kind, depth by depth: none where another kind or none is best. */
+  const bestOf = ({ filter_kind, depths }: FilterChoiceAnswer) =>
+    depths.map((d) => (d.best_filter_kind === filter_kind ? (d.best_filter_density ?? 0) : 0));
+
+  it("is told to fall again where light runs out: down to where it rises, and how far", () => {
+    // Blue water under a low sun, and green water, both deeper than their red reaches.
+    for (const scene of [daylightScene("IB", 20, 5, 25), daylightScene("1C", 50, 3, 16)]) {
+      const answer = filterChoice(scene);
+      const densities = bestOf(answer);
+      const { depth_m, density } = figuresOf(answer, "denser_gains_nothing_below");
+      const peak = answer.depths.findIndex((d) => d.depth_m === depth_m);
+      expect(densities[peak]).toBe(density);
+      expect(Math.max(...densities)).toBe(density);
+      expect(peak).toBeGreaterThan(0);
+      expect(peak).toBeLessThan(densities.length - 1);
+      // Up to there it rises, from there on it does not come back.
+      for (let d = 0; d < peak; d++) expect(densities[d]).toBeLessThan(density);
+      expect(last(densities)).toBeLessThanOrEqual(density - 0.1);
+    }
+  });
+
+  it("is not told to fall where it rises to the end, or by less than the search resolves", () => {
+    const rising = filterChoice(daylightScene("IB", 60, 3, 10));
+    expect(last(bestOf(rising))).toBe(Math.max(...bestOf(rising)));
+    const level = filterChoice(daylightScene("IB", 50, 5, 20));
+    expect(last(bestOf(level))).toBeLessThan(Math.max(...bestOf(level)));
+    expect(last(bestOf(level))).toBeGreaterThan(Math.max(...bestOf(level)) - 0.1);
+    for (const answer of [rising, level]) {
+      expect(codesOf(answer)).not.toContain("denser_gains_nothing_below");
+    }
+  });
+});
+
 describe("what else is said", () => {
+  it("is computed, or the trade's and named as such", () => {
+    const scenes: Scene[] = [
+      daylightScene("IB", 20, 5, 25),
+      daylightScene("3C", 50, 8),
+      daylightScene("IB", 55, 1, 15),
+      { ...daylightScene("IB", 55, 1, 15), filter_change_underwater: "flip" },
+      { ...daylightScene("IB", 45, 1.5), kit: owning("magenta", 0.6) },
+      { ...daylightScene("IB", 45, 5, 40), kit: [] },
+      { ...atNight(daylightScene("IB", 45, 15)), lamps: [TWO_LAMPS] },
+      daylightScene("5C", 40, 3, 16),
+      { ...BRIGHT_REEF, max_depth_m: 8 },
+      { ...daylightScene("5C", 20, 12), max_iso: 1600 },
+      daylightScene("IB", 50, 3.5),
+    ];
+    const told = new Map(
+      scenes.flatMap((scene) => filterChoice(scene).reasons).map(({ code, basis }) => [code, basis]),
+    );
+    for (const [code, basis] of told) {
+      const isTrade = code.startsWith("filter_trade_rule");
+      expect([code, basis]).toEqual([code, isTrade ? "common_practice" : "computed"]);
+    }
+    expect([...told.keys()]).toEqual(expect.arrayContaining(Object.keys(FILTER_CHOICE_REASONS_EN)));
+  });
+
   it("too much light, with the neutral density that takes it, at the shallow end", () => {
     const answer = filterChoice({ ...BRIGHT_REEF, max_depth_m: 8 });
     const { excess_stops, density, ...at } = figuresOf(answer, "light_is_too_much");
@@ -184,6 +253,7 @@ describe("what else is said", () => {
       daylightScene("5C", 20, 12),
       daylightScene("IB", 60, 4),
       { ...daylightScene("5C", 20, 12), lamps: [TWO_LAMPS] },
+      { ...daylightScene("5C", 20, 12), lamps: [{ ...TWO_LAMPS, flux_lm: 100, distance_m: 3 }] },
     ] as Scene[]) {
       const answer = filterChoice(scene);
       const hopeless = answer.colour_error_delta_e00.likely > 6 && scene.lamps.length === 0;
