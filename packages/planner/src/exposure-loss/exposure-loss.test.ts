@@ -132,6 +132,43 @@ describe("the budget from the surface to the sensor", () => {
   });
 });
 
+describe("what is told beside the budget", () => {
+  const shares = (scene: Scene) => new Map(exposureLoss(scene).uncertainty.map((u) => [u.cause, u.share]));
+
+  it("is the doubt of the exposure at the deep end: that of a range is that of its deepest depth alone", () => {
+    // A subject that faces up: which way it faces is doubted as in the middle of a range.
+    const green = (from_m: number, to_m: number) =>
+      shares({ ...daylightScene("3C", 50, from_m, to_m), subject_facing: "up" });
+    const [range, deep, shallow] = [green(1, 12), green(12, 12), green(1, 1)];
+    for (const [cause, share] of deep) expect(range.get(cause)).toBeCloseTo(share, 9);
+    // How bright the day is moves each depth alike; how much the water takes moves the deep more.
+    expect(deep.get("water_type_resolution")).toBeGreaterThan(
+      (shallow.get("water_type_resolution") ?? 0) + 0.2,
+    );
+    expect(range.get("daylight_level")).toBeGreaterThan(0);
+  });
+
+  it("is how much another filter of the same name would take, where a nominal one is mounted", () => {
+    const red = { ...REEF, filter_kind: "red" as const, filter_density: 0.9 };
+    expect(shares(red).has("filter_edge")).toBe(true);
+    expect(shares(REEF).has("filter_edge")).toBe(false);
+    const { low, likely, high } = at(red).lens_filter_loss_stops;
+    expect(low).toBeLessThan(likely);
+    expect(high).toBeGreaterThan(likely);
+  });
+
+  it("is why, what it rests on, and how much contrast is left: all of it without a way through water", () => {
+    const { reasons, sources } = exposureLoss(REEF);
+    expect(reasons.map(({ code }) => code)).toContain("exposure_fits");
+    expect(sources).toEqual(expect.arrayContaining(["jerlov_1976", "iso_2720", "port_radiance"]));
+    expect(at({ ...REEF, subject_distance_m: 1e-6 }).contrast_left_percent.likely).toBeCloseTo(100, 3);
+    const { low, likely, high } = at(REEF).contrast_left_percent;
+    expect(low).toBeLessThan(likely);
+    expect(high).toBeGreaterThan(likely);
+    expect(high).toBeLessThan(100);
+  });
+});
+
 describe("what does not fit", () => {
   it("too bright: a smaller aperture, neutral density or a shorter shutter, never ISO, and each of them cures it", () => {
     const d = at(BRIGHT_REEF);

@@ -8,6 +8,7 @@ import {
   TWO_LAMPS,
 } from "../../../../test/support/scenes.js";
 import { BALANCE_PROCEDURE_EN as SAY } from "../messages/balance-procedure-en.js";
+import { WHITE_BALANCE_REASONS_EN } from "../messages/reasons/white-balance-en.js";
 import type { WhiteBalanceAnswer } from "../result/white-balance.js";
 import type { Scene } from "../scene/scene.js";
 import { whiteBalance } from "./white-balance.js";
@@ -69,6 +70,25 @@ describe("the reasons of a white balance", () => {
       path_m: 1.4,
     });
     expect(codesOf(whiteBalance(RANGE))).not.toContain("kelvin_leaves_the_water");
+  });
+});
+
+describe("each reason of a white balance", () => {
+  it("is told as computed, in a sentence", () => {
+    const scenes: Scene[] = [
+      RANGE,
+      { ...WIDE, balance_tolerance_delta_e00: 4 },
+      daylightScene("IB", 45, 5, 5.5),
+      daylightScene("IB", 60, 1),
+      NIGHT_WRECK,
+    ];
+    const told = new Set<string>();
+    for (const { code, basis, text } of scenes.flatMap((scene) => whiteBalance(scene).reasons)) {
+      told.add(code);
+      expect({ code, basis }).toEqual({ code, basis: "computed" });
+      expect(text).toMatch(/^[A-Z].+\.$/);
+    }
+    expect([...told]).toEqual(expect.arrayContaining(Object.keys(WHITE_BALANCE_REASONS_EN)));
   });
 });
 
