@@ -1,0 +1,61 @@
+import type { JsonSchema } from "@sunfathom/contract";
+import { describedSchemas } from "@sunfathom/contract/described";
+import { describe, expect, it } from "vitest";
+import { fieldsOf, schemaOf, sharedSchemas } from "./components.js";
+
+type Node = Record<string, unknown>;
+
+const isNode = (value: unknown): value is Node => typeof value === "object" && value !== null;
+
+/** Every object within a value, itself included. */
+function within(value: unknown): Node[] {
+  return isNode(value) ? [value, ...Object.values(value).flatMap(within)] : [];
+}
+
+/** The schema as the contract has it: what stands in an `allOf` of one comes out of it. */
+function unwrapped(value: unknown): unknown {
+  if (Array.isArray(value)) return value.map(unwrapped);
+  if (!isNode(value)) return value;
+  const { allOf, ...rest } = value;
+  const inner = Array.isArray(allOf) ? allOf[0] : {};
+  return Object.fromEntries(
+    Object.entries({ ...inner, ...rest }).map(([key, item]) => [key, unwrapped(item)]),
+  );
+}
+
+describe("the schemas that routes share", () => {
+  it("are all of the contract's, each with its name, and lose nothing of what they say", () => {
+    const shared = sharedSchemas() as Node[];
+    const named = Object.fromEntries(shared.map(({ $id, ...schema }) => [$id, unwrapped(schema)]));
+    expect(named).toEqual(describedSchemas);
+  });
+
+  // JSON Schema before 2019-09, section 8.3 of draft 7, ignored what stands beside a $ref, as the writer does.
+  it("have nothing beside a reference, and wrap none without need", () => {
+    const all = sharedSchemas().flatMap(within);
+    const references = all.filter(({ $ref }) => typeof $ref === "string");
+    expect(references.length).toBeGreaterThan(50);
+    for (const one of references) expect(Object.keys(one)).toEqual(["$ref"]);
+    const wrappers = all.filter(({ allOf }) => allOf !== undefined);
+    expect(wrappers.length).toBeGreaterThan(10);
+    for (const one of wrappers) expect(Object.keys(one).length).toBeGreaterThan(1);
+  });
+});
+
+describe("a component", () => {
+  it("is had by its name, and its fields with it", () => {
+    const scene: JsonSchema = schemaOf("Scene");
+    expect(scene).toBe(describedSchemas["Scene"]);
+    expect(Object.fromEntries(fieldsOf("Scene"))).toEqual(scene.properties);
+  });
+
+  it("that there is not has no fields, and is an error that names it where it must be there", () => {
+    expect(fieldsOf("Scenery")).toEqual([]);
+    expect(() => schemaOf("Scenery")).toThrow("Scenery");
+  });
+
+  it("without fields of its own has none", () => {
+    expect(schemaOf("WaterType").properties).toBeUndefined();
+    expect(fieldsOf("WaterType")).toEqual([]);
+  });
+});
