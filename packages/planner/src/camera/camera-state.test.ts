@@ -1,0 +1,41 @@
+import { describe, expect, it } from "vitest";
+import { daylightScene } from "../../../../test/support/scenes.js";
+import { NOMINAL } from "../uncertainty/nuisance.js";
+import { balanceReach } from "./balance-reach.js";
+import { cameraState } from "./camera-state.js";
+import { sensorProfile } from "./sensor-profile.js";
+
+const scene = daylightScene("IB", 45, 8);
+
+describe("a camera", () => {
+  it("records as BT.709 unless the scene says another curve, in the scene's bits", () => {
+    expect(cameraState(scene, NOMINAL).curve).toBe("rec709");
+    expect(cameraState({ ...scene, recording_curve: "log" }, NOMINAL).curve).toBe("log");
+    expect(cameraState(scene, NOMINAL).bits).toBe(8);
+    expect(cameraState({ ...scene, bits: 10 }, NOMINAL).bits).toBe(10);
+  });
+
+  it("is free within its limits, and bound to what the diver fixed", () => {
+    expect(cameraState(scene, NOMINAL).limits).toEqual({
+      min_iso: 200,
+      max_iso: 3200,
+      min_f_number: 2.8,
+      max_f_number: 16,
+      shutter_s: 1 / 50,
+    });
+    const { limits } = cameraState({ ...scene, iso: 400 }, NOMINAL);
+    expect([limits.min_iso, limits.max_iso]).toEqual([400, 400]);
+  });
+
+  it("has the sensor and the pixels of the state of the world asked for, and its balance reaches as far as that sensor lets it", () => {
+    const { profile, reach, fullWellScale } = cameraState(scene, {
+      ...NOMINAL,
+      crosstalkSd: 1,
+      fullWellScale: 2,
+    });
+    expect(profile).toBe(sensorProfile(1));
+    expect(reach).toEqual(balanceReach(scene, sensorProfile(1)));
+    expect(fullWellScale).toBe(2);
+    expect(cameraState(scene, NOMINAL).profile).toBe(sensorProfile(0));
+  });
+});
