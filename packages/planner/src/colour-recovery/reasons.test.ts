@@ -1,6 +1,7 @@
 // What is said must be what was computed, and be said where it holds.
 import { describe, expect, it } from "vitest";
 import { DARK_AND_GREEN, daylightScene, NIGHT_WRECK } from "../../../../test/support/scenes.js";
+import { COLOUR_RECOVERY_REASONS_EN } from "../messages/reasons/colour-recovery-en.js";
 import type { ColourRecoveryAnswer } from "../result/colour-recovery.js";
 import type { Scene } from "../scene/scene.js";
 import { colourRecovery } from "./colour-recovery.js";
@@ -15,6 +16,35 @@ const figuresOf = ({ reasons }: ColourRecoveryAnswer, code: string, nth = 0) =>
   );
 const red = (scene: Scene, filter_density = 0.9): Scene => ({ ...scene, filter_kind: "red", filter_density });
 const last = <T>(list: readonly T[]): T => list[list.length - 1];
+
+describe("each reason of what can be recovered", () => {
+  it("is told as computed, in a sentence", () => {
+    const scenes = [
+      daylightScene("IB", 50, 5, 40),
+      red(daylightScene("IB", 60, 10)),
+      red(DARK_AND_GREEN, 0.6),
+      NIGHT_WRECK,
+    ];
+    const told = new Set<string>();
+    for (const { code, basis, text } of scenes.flatMap((scene) => colourRecovery(scene).reasons)) {
+      told.add(code);
+      expect({ code, basis }).toEqual({ code, basis: "computed" });
+      expect(text).toMatch(/^[A-Z].+\.$/);
+    }
+    expect([...told]).toEqual(
+      expect.arrayContaining([...Object.keys(COLOUR_RECOVERY_REASONS_EN), "red_not_only_transmitted"]),
+    );
+  });
+
+  it("on where red ends says of which recording: without a filter first, then with it", () => {
+    const texts = colourRecovery(red(daylightScene("IB", 60, 10)))
+      .reasons.filter(({ code }) => code === "red_is_gone")
+      .map(({ text }) => text);
+    expect(texts).toHaveLength(2);
+    expect(texts[0]).toMatch(/^Without a filter /);
+    expect(texts[1]).toMatch(/^With the filter /);
+  });
+});
 
 describe("the reasons of what can be recovered", () => {
   it("tell what the deepest recording holds of red, in words and codes", () => {

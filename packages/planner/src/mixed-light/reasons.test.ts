@@ -1,6 +1,7 @@
 // What is said must be what was computed, and be said where it holds.
 import { describe, expect, it } from "vitest";
 import { daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS, TWO_LAMPS } from "../../../../test/support/scenes.js";
+import { MIXED_LIGHT_REASONS_EN } from "../messages/reasons/mixed-light-en.js";
 import type { MixedLightAnswer } from "../result/mixed-light.js";
 import type { Scene } from "../scene/scene.js";
 import { mixedLight } from "./mixed-light.js";
@@ -96,7 +97,64 @@ describe("the reasons of mixed light", () => {
   });
 });
 
+describe("each reason of mixed light", () => {
+  it("is told as computed, in a sentence", () => {
+    const scenes: Scene[] = [
+      NIGHT_WRECK,
+      daylightScene("IB", 50, 12),
+      THROUGH_ALL,
+      { ...THROUGH_ALL, lamps: [{ ...TWO_LAMPS, flux_lm: 1, count: 1 }] },
+      { ...REEF_WITH_LAMPS, lamps: [{ ...TWO_LAMPS, distance_m: 0.1 }] },
+      {
+        ...REEF_WITH_LAMPS,
+        water_type: "3C",
+        subject_distance_m: 2.4,
+        lamps: [{ ...TWO_LAMPS, distance_m: 2.4 }],
+      },
+    ];
+    const told = new Set<string>();
+    for (const { code, basis, text } of scenes.flatMap((scene) => mixedLight(scene).reasons)) {
+      told.add(code);
+      expect({ code, basis }).toEqual({ code, basis: "computed" });
+      expect(text).toMatch(/^[A-Z].+\.$/);
+    }
+    expect([...told]).toEqual(expect.arrayContaining(Object.keys(MIXED_LIGHT_REASONS_EN)));
+  });
+});
+
 describe("the answer on mixed light", () => {
+  it("balances to the lamps where they are alone or lead at most depths, else to daylight", () => {
+    const met = new Set<string>();
+    for (const flux_lm of [1, 400, 4000, 40000, 400000]) {
+      const scene = { ...THROUGH_ALL, lamps: [{ ...TWO_LAMPS, flux_lm }] };
+      const { balance_to, depths } = mixedLight(scene);
+      const led = depths.filter(({ verdict }) => verdict === "lamps_lead").length;
+      expect(balance_to).toBe(led > depths.length - led ? "lamps" : "daylight");
+      met.add(balance_to);
+    }
+    expect(met.size).toBe(2);
+    expect(mixedLight(NIGHT_WRECK).balance_to).toBe("lamps");
+    expect(mixedLight(daylightScene("IB", 50, 12)).balance_to).toBe("daylight");
+  });
+
+  it("tells the doubt of the deepest depth: that of a range is the one at its deep end alone", () => {
+    // A subject that faces up: which way it faces is doubted as in the middle of a range.
+    const shares = (min_depth_m: number, max_depth_m: number) =>
+      new Map(
+        mixedLight({
+          ...REEF_WITH_LAMPS,
+          water_type: "1C",
+          subject_facing: "up",
+          min_depth_m,
+          max_depth_m,
+        }).uncertainty.map(({ cause, share }) => [cause, share]),
+      );
+    const [range, deep, shallow] = [shares(1, 15), shares(15, 15), shares(1, 1)];
+    for (const [cause, share] of deep) expect(range.get(cause)).toBeCloseTo(share, 9);
+    const ofWater = (of: Map<string, number>) => of.get("water_type_resolution") ?? 0;
+    expect(ofWater(deep)).toBeGreaterThan(ofWater(shallow) + 0.1);
+  });
+
   it("is a near tie where the split may lie on either side of 5 (seen at a glance: a judgement), and clear elsewhere", () => {
     const clarities = new Set<string | undefined>();
     for (let power = 0; power < 12; power += 1) {
