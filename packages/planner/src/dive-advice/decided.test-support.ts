@@ -1,0 +1,37 @@
+/** What was decided for the dives of the tests, each worked out once, and a way to read a step of a plan. */
+import { daylightScene } from "../../../../test/support/scenes.js";
+import type { DiveStep } from "../result/dive-advice.js";
+import type { ExposureAtDepth } from "../result/exposure-loss.js";
+import type { Scene } from "../scene/scene.js";
+import { type Decisions, decisionsFor } from "./decisions.js";
+import type { Leg } from "./legs.js";
+
+const known = new Map<Scene, Decisions>();
+
+export function decided(scene: Scene): Decisions {
+  const decisions = known.get(scene) ?? decisionsFor(scene);
+  known.set(scene, decisions);
+  return decisions;
+}
+
+/** Blue water from 1 m down, where the mount lets the filter come in on the way. */
+export const FLIPPED: Scene = { ...daylightScene("IB", 55, 1, 15), filter_change_underwater: "flip" };
+
+/** Phase, code and depth of each step, in their order. */
+export const toldBy = (steps: readonly DiveStep[]) =>
+  steps.map(({ phase, code, depth_m }) => [phase, code, depth_m]);
+
+export const figuresIn = (steps: readonly DiveStep[], code: string) =>
+  Object.fromEntries(
+    (steps.find((step) => step.code === code)?.figures ?? []).map(({ name, value }) => [name, value]),
+  );
+
+/** A leg with its exposure changed at its shallow end, or at its deep one. */
+export function exposed(leg: Leg, end: "shallow" | "deep", change: Partial<ExposureAtDepth>): Leg {
+  const { depths } = leg.exposure;
+  const at = end === "shallow" ? 0 : depths.length - 1;
+  return {
+    ...leg,
+    exposure: { ...leg.exposure, depths: depths.map((d, i) => (i === at ? { ...d, ...change } : d)) },
+  };
+}
