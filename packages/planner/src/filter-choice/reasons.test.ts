@@ -66,6 +66,11 @@ describe("why a filter is mounted", () => {
       to_m: flip.serves_max_depth_m,
     });
     expect(codesOf(flip)).not.toContain("serves_part_of_range");
+    // In green water it is the deep end that does better without.
+    const upper = filterChoice(daylightScene("3C", 40, 4, 12));
+    expect(upper.serves_min_depth_m).toBe(4);
+    expect(upper.serves_max_depth_m).toBeLessThan(12);
+    expect(figuresOf(upper, "serves_part_of_range")).toEqual({ from_m: 4, to_m: upper.serves_max_depth_m });
     const whole = codesOf(filterChoice(daylightScene("IB", 45, 8, 12)));
     expect(whole).not.toContain("serves_part_of_range");
     expect(whole).not.toContain("change_at_depth");
@@ -154,7 +159,9 @@ describe("why none is mounted", () => {
     });
     expect(reasonOf(answer, "part_would_gain")?.text).toContain(` ${gaining[0].best_filter_kind} `);
     expect(codesOf(filterChoice(daylightScene("IB", 45, 1.5)))).not.toContain("part_would_gain");
-    // Nothing is mounted whose density could be too much.
+    // Where none does best is known, but nothing is mounted that could serve a part, or be too dense.
+    expect(answer.serves_min_depth_m).toBeGreaterThan(3);
+    expect(codesOf(answer)).not.toContain("serves_part_of_range");
     expect(codesOf(answer)).not.toContain("denser_gains_nothing_below");
   });
 
