@@ -67,10 +67,10 @@ describe("why a filter is mounted", () => {
     });
     expect(codesOf(flip)).not.toContain("serves_part_of_range");
     // In green water it is the deep end that does better without.
-    const upper = filterChoice(daylightScene("3C", 40, 4, 12));
-    expect(upper.serves_min_depth_m).toBe(4);
-    expect(upper.serves_max_depth_m).toBeLessThan(12);
-    expect(figuresOf(upper, "serves_part_of_range")).toEqual({ from_m: 4, to_m: upper.serves_max_depth_m });
+    const upper = filterChoice(daylightScene("1C", 50, 2, 20));
+    expect(upper.serves_min_depth_m).toBe(2);
+    expect(upper.serves_max_depth_m).toBeLessThan(20);
+    expect(figuresOf(upper, "serves_part_of_range")).toEqual({ from_m: 2, to_m: upper.serves_max_depth_m });
     const whole = codesOf(filterChoice(daylightScene("IB", 45, 8, 12)));
     expect(whole).not.toContain("serves_part_of_range");
     expect(whole).not.toContain("change_at_depth");
