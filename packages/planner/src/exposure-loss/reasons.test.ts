@@ -110,6 +110,7 @@ describe("each reason of an exposure", () => {
   const scenes: Scene[] = [
     daylightScene("IB", 45, 5, 10),
     { ...BRIGHT_REEF, max_depth_m: 8 },
+    { ...BRIGHT_REEF, max_f_number: 5.6 },
     DARK,
     { ...DARK, filter_kind: "magenta", filter_density: 0.6 },
     { ...daylightScene("3C", 50, 5), subject_distance_m: 5 },

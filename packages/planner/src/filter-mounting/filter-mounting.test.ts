@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { MOUNTING_HOLDERS_EN } from "../messages/mounting-en.js";
 import { models } from "../reference/models.js";
 import type { FilterMountingAnswer } from "../result/filter-mounting.js";
 import { filterMounting } from "./filter-mounting.js";
@@ -107,7 +108,123 @@ describe("where the filter goes", () => {
   });
 });
 
+describe("why it goes there", () => {
+  it("is told in this order: its merit, the corners, what is assumed, what the port does; once", () => {
+    const onLens = [
+      "mount_on_lens",
+      "rings_not_needed",
+      "corners_clear",
+      "corners_close",
+      "pupil_distance_assumed",
+      "corners_test",
+      "dome_keeps_field",
+      "dome_brings_near",
+    ];
+    expect(codes(filterMounting(WIDE_ZOOM))).toEqual(onLens);
+    // Who asks for what is best is told nothing else.
+    expect(codes(filterMounting({ ...WIDE_ZOOM, holder: "screw_on_lens" }))).toEqual(onLens);
+    expect(codes(filterMounting({ ...WIDE_ZOOM, entrance_pupil_distance_mm: 25 }))).not.toContain(
+      "pupil_distance_assumed",
+    );
+    expect(codes(filterMounting(FISHEYE))).toEqual([
+      "mount_behind_lens",
+      "sheet_measure_opening",
+      "sheet_shifts_focus",
+      "sheet_all_in_reach",
+      "dome_keeps_field",
+      "dome_brings_near",
+    ]);
+  });
+
+  it("tells of the corners once, as a fault or beside another", () => {
+    // The ray to the corner passes 25 mm * 21.65 / 16 = 33.8 mm from the axis: an opening of 33.5 mm takes more than half of it.
+    const dark = sceneOf({
+      lens_interchangeable: false,
+      filter_clear_diameter_mm: 67,
+      entrance_pupil_distance_mm: 20,
+    });
+    expect(codes(filterMounting(dark)).filter((code) => code.startsWith("corners_"))).toEqual([
+      "corners_dark",
+      "corners_test",
+    ]);
+    expect(filterMounting(dark).verdict).toBe("fits_with_care");
+    const doubted = filterMounting(sceneOf({ holder: "screw_on_lens" }, "dome_radius_mm"));
+    expect(codes(doubted).slice(0, 2)).toEqual(["mount_on_lens", "mount_dome_room_unknown"]);
+    expect(codes(doubted)).toContain("corners_clear");
+  });
+
+  it("tells of what was asked for the gravest fault alone, with both names, and then of what is advised", () => {
+    const answer = filterMounting(
+      sceneOf({ dome_radius_mm: 45, holder: "screw_on_lens", filter_change_underwater: "flip" }),
+    );
+    expect(codes(answer).slice(0, 4)).toEqual([
+      "mount_asked_does_not_fit",
+      "mount_hits_dome",
+      "mount_behind_lens",
+      "mount_fixed_for_dive",
+    ]);
+    expect(codes(answer).filter((code) => code === "mount_fixed_for_dive")).toHaveLength(1);
+    const [refused] = answer.reasons;
+    expect(refused.basis).toBe("computed");
+    expect(refused.text).toContain(MOUNTING_HOLDERS_EN.screw_on_lens);
+    expect(refused.text).toContain(MOUNTING_HOLDERS_EN.rear_sheet);
+  });
+
+  it("is told where nothing fits of what was asked, whatever would be tried first, and nothing for it", () => {
+    const nothing = (holder?: "clip_on") =>
+      filterMounting(
+        sceneOf({ lens_interchangeable: false, ...(holder ? { holder } : {}) }, "lens_thread_mm"),
+      );
+    const asked = nothing("clip_on");
+    expect([asked.holder, asked.verdict]).toEqual(["clip_on", "does_not_fit"]);
+    expect(asked.reasons.slice(0, 3).map(({ code, basis }) => [code, basis])).toEqual([
+      ["mount_nothing_fits", "computed"],
+      ["mount_not_before_dome", "common_practice"],
+      ["dome_keeps_field", "computed"],
+    ]);
+    expect(nothing().holder).toBe(nothing().options[0].holder);
+  });
+});
+
 describe("what goes with it", () => {
+  it("is rings and corners for what is screwed on, and a sheet for what goes behind the lens, with their sources", () => {
+    const rings = [{ id: "a", from_mm: 67, to_mm: 77, thickness_mm: 2 }];
+    const chained = filterMounting(
+      sceneOf({ focal_length_mm: 24, lens_thread_mm: 67, rings, holder: "screw_on_lens" }),
+    );
+    expect(chained.ring_chain?.rings).toEqual(rings);
+    expect(chained.vignetting).toBeDefined();
+    expect(chained).not.toHaveProperty("rear_sheet");
+    expect(chained.sources).toEqual(["ports", "vignetting", "ring_chain", "mounting_practice"]);
+    expect(chained.uncertainty.map(({ cause, share }) => [cause, share])).toEqual([["pupil_distance", 1]]);
+    const sheet = filterMounting(FISHEYE);
+    expect(sheet.rear_sheet?.focus_shift_mm).toBeCloseTo(0.1 / 3, 12);
+    expect(sheet).not.toHaveProperty("ring_chain");
+    expect(sheet.sources).toEqual(["ports", "rear_sheet", "mounting_practice"]);
+    const clip = filterMounting({ ...COMPACT, filter_change_underwater: "clip_on" });
+    expect(clip.sources).toEqual(["ports", "vignetting", "mounting_practice"]);
+  });
+
+  it("is what to beware of: what is changed on land alone, practised, or lets dust in, and a flat port's edges", () => {
+    const always = ["not_a_dive_planner", "mount_makers_instructions"];
+    expect(cautions(filterMounting(WIDE_ZOOM))).toEqual([...always, "filter_on_dry_land"]);
+    expect(cautions(filterMounting(FISHEYE))).toEqual([...always, "filter_on_dry_land", "mount_sensor_dust"]);
+    expect(cautions(filterMounting(COMPACT))).toEqual(always);
+    expect(cautions(filterMounting({ ...COMPACT, filter_change_underwater: "flip" }))).toEqual([
+      ...always,
+      "filter_flip_practised",
+    ]);
+    // Beyond a field of 90 degrees in air (common practice, no published source).
+    const flat = (field_of_view_deg: number) =>
+      cautions(
+        filterMounting(
+          sceneOf({ port_kind: "flat", field_of_view_deg }, "focal_length_mm", "dome_radius_mm"),
+        ),
+      );
+    expect(flat(90)).not.toContain("mount_flat_port_edges");
+    expect(flat(91)).toContain("mount_flat_port_edges");
+  });
+
   it("says for a sheet: practice cut, no tape on contacts, dry land, focus anew, matched set, renewal, dust", () => {
     const answer = filterMounting({ ...FISHEYE, rear_fixing: "tape" });
     const said = answer.procedure.join(" ");
@@ -133,6 +250,7 @@ describe("what goes with it", () => {
     expect(basis["pupil_distance_assumed"]).toBe("common_practice");
     expect(basis["corners_clear"]).toBe("computed");
     expect(basis["dome_brings_near"]).toBe("computed");
+    expect(basis["corners_test"]).toBe("common_practice");
   });
 
   it("names only sources that the list of models holds, and no reason twice", () => {

@@ -70,7 +70,6 @@ const leading = (ordered: readonly Judged[], { holder }: FilterMountingScene): J
 
 function placeReasons(scene: FilterMountingScene, advised: Judged, all: readonly Judged[]): Reason[] {
   const asked = all.find(({ holder }) => holder === scene.holder);
-  const merits = advised.verdict === "does_not_fit" ? [] : [advised.merit];
   if (all[0].verdict === "does_not_fit") {
     return [reason("mount_nothing_fits", "computed"), ...advised.faults];
   }
@@ -84,7 +83,7 @@ function placeReasons(scene: FilterMountingScene, advised: Judged, all: readonly
           ...asked.faults.slice(0, 1),
         ]
       : [];
-  return [...refused, ...merits, ...advised.faults];
+  return [...refused, advised.merit, ...advised.faults];
 }
 
 function frontReasons({ rings, front, faults }: Judged): Reason[] {

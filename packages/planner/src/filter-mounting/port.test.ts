@@ -20,7 +20,7 @@ describe("a flat window", () => {
     expect(port).not.toHaveProperty("virtual_infinity_from_vertex_mm");
     const [narrows, ...more] = portReasons(port);
     expect(more).toEqual([]);
-    expect(narrows.code).toBe("flat_port_narrows");
+    expect([narrows.code, narrows.basis]).toEqual(["flat_port_narrows", "computed"]);
     const figures = Object.fromEntries(narrows.figures.map(({ name, value }) => [name, value]));
     expect(figures["enlarged_percent"]).toBeCloseTo(34, 9);
     expect(figures["field_in_water_deg"]).toBe(port.field_in_water_deg);
@@ -38,6 +38,11 @@ describe("a dome", () => {
       virtual_infinity_from_centre_mm: expect.closeTo(110 + 110 / 0.34, 8),
     });
     expect(codes(WIDE_ZOOM)).toEqual(["dome_keeps_field", "dome_brings_near"]);
+    expect(portReasons(port).map(({ basis }) => basis)).toEqual(["computed", "computed"]);
+    expect(portReasons(port)[1].figures).toEqual([
+      { name: "from_vertex_mm", value: port.virtual_infinity_from_vertex_mm },
+      { name: "from_centre_mm", value: port.virtual_infinity_from_centre_mm },
+    ]);
     const unknown = sceneOf({}, "dome_radius_mm");
     expect(Object.keys(of(unknown))).toEqual(["field_in_air_deg", "field_in_water_deg"]);
     expect(codes(unknown)).toEqual(["dome_keeps_field"]);
