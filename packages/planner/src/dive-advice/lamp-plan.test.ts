@@ -77,7 +77,7 @@ describe("what is done with the lamps", () => {
   it("puts the filter on every lamp, takes lamps out that are off, and leaves others as they are", () => {
     const scene: Scene = { ...owning(), lamps: [TWO_LAMPS, { ...TWO_LAMPS, flux_lm: 900 }] };
     const filtered = withLampPlan(scene, "lamps_with_filter", owned);
-    expect(filtered).toEqual({
+    expect(filtered).toStrictEqual({
       ...scene,
       lamps: scene.lamps.map((lamp) => ({ ...lamp, filter_kind: "blue", filter_density: 0.9 })),
     });
@@ -95,7 +95,7 @@ describe("what is done with the lamps", () => {
       item,
       split_left_delta_e00: 3,
     }).lamps;
-    expect(lamp).toEqual({ ...TWO_LAMPS, filter_transmittance: CURVE });
+    expect(lamp).toStrictEqual({ ...TWO_LAMPS, filter_transmittance: CURVE });
     // What was promised of it is what the lamps then leave.
     const split = mixedLight({ ...REEF_WITH_LAMPS, lamps: [lamp] }).depths[0].split_delta_e00?.likely;
     expect(split).toBeCloseTo(bestOf(measured)?.split_left_delta_e00 ?? Number.NaN, 9);

@@ -1,0 +1,108 @@
+// What brings each step on dry land, and the figures that it is told with.
+import { describe, expect, it } from "vitest";
+import {
+  BRIGHT_REEF,
+  daylightScene,
+  NIGHT_WRECK,
+  OUTER_REEF_MORNING,
+  REEF_WITH_LAMPS,
+  TWO_LAMPS,
+} from "../../../../../test/support/scenes.js";
+import type { KitItem } from "../../scene/scene.js";
+import { decided, FLIPPED, figuresIn, toldBy } from "../decided.test-support.js";
+import { startOf } from "../legs.js";
+import { beforeDive } from "./before.js";
+
+const codes = (...of: Parameters<typeof beforeDive>) => beforeDive(...of).map(({ code }) => code);
+const textOf = (code: string, ...of: Parameters<typeof beforeDive>) =>
+  beforeDive(...of).find((step) => step.code === code)?.text;
+const reef = decided(OUTER_REEF_MORNING);
+const SHALLOW = daylightScene("IB", 45, 1.5);
+
+describe("before the dive", () => {
+  it("the filter is mounted, with the error that it leaves and what it costs", () => {
+    expect(toldBy(beforeDive(reef))).toEqual([
+      ["before_dive", "mount_filter", undefined],
+      ["before_dive", "set_frame", undefined],
+      ["before_dive", "pack_card", undefined],
+    ]);
+    expect(figuresIn(beforeDive(reef), "mount_filter")).toEqual({
+      with_e: reef.filter.colour_error_delta_e00.likely,
+      without_e: reef.filter.colour_error_without_delta_e00.likely,
+      loss_stops: reef.filter.filter_loss_stops.likely,
+    });
+    expect(textOf("mount_filter", reef)).toContain(reef.filterName);
+    // What is computed and what is habit are told apart.
+    expect(beforeDive(reef).map(({ basis }) => basis)).toEqual([
+      "computed",
+      "common_practice",
+      "common_practice",
+    ]);
+  });
+
+  it("a filter that is changed is carried for where it serves, on its mount", () => {
+    const flipped = decided(FLIPPED);
+    const { serves_min_depth_m: from_m, serves_max_depth_m: to_m } = flipped.filter;
+    expect(codes(flipped)[0]).toBe("carry_filter");
+    expect(figuresIn(beforeDive(flipped), "carry_filter")).toMatchObject({ from_m, to_m });
+    expect(textOf("carry_filter", flipped)).toContain("flip mount");
+  });
+
+  it("no filter is told with the error without one, or for the lamps that make the light", () => {
+    const shallow = decided(SHALLOW);
+    expect(codes(shallow)[0]).toBe("no_filter");
+    expect(figuresIn(beforeDive(shallow), "no_filter")).toEqual({
+      error: shallow.filter.colour_error_without_delta_e00.likely,
+    });
+    for (const lampPlan of ["lamps_only", "lamps_lead"] as const) {
+      expect(codes({ ...shallow, lampPlan })[0]).toBe("no_filter_for_lamps");
+    }
+    for (const lampPlan of ["lamps_off", "lamps_with_filter", "daylight_leads"] as const) {
+      expect(codes({ ...shallow, lampPlan })[0]).toBe("no_filter");
+    }
+  });
+
+  it("neutral density is brought where it is too bright, or the aperture closed", () => {
+    const bright = decided(BRIGHT_REEF);
+    const { excess_stops, neutral_density_needed, f_number_needed } = startOf(bright.legs);
+    const figures = figuresIn(beforeDive(bright), "neutral_density");
+    expect(figures).toEqual({
+      stops: excess_stops?.likely,
+      density: neutral_density_needed,
+      f_number: expect.closeTo(f_number_needed ?? Number.NaN, 9),
+    });
+    expect(codes(reef)).not.toContain("neutral_density");
+  });
+
+  it("the frame is set as it is filmed", () => {
+    expect(figuresIn(beforeDive(reef), "set_frame")).toEqual({ bits: 8 });
+    expect(textOf("set_frame", reef)).toContain("1/50 s");
+  });
+
+  it("lamps are checked for what they are to give, at the nearest; those that stay off are not", () => {
+    const night = decided(NIGHT_WRECK);
+    const lamps = [TWO_LAMPS, { ...TWO_LAMPS, distance_m: 0.5 }];
+    expect(figuresIn(beforeDive({ ...night, filmed: { ...night.filmed, lamps } }), "check_lamps")).toEqual({
+      lux: night.lampLight_lx,
+      distance_m: 0.5,
+    });
+    expect(codes(decided(REEF_WITH_LAMPS))).not.toContain("check_lamps");
+  });
+
+  it("filters go on the lamps where the plan has them, named as they are owned", () => {
+    const night = decided(NIGHT_WRECK);
+    const filtered = (item: KitItem) => ({
+      ...night,
+      lampPlan: "lamps_with_filter" as const,
+      lampFilter: { item, split_left_delta_e00: 2.5 },
+    });
+    const blue = filtered({ id: "soft", item: "lamp_filter", filter_kind: "blue", filter_density: 0.9 });
+    expect(figuresIn(beforeDive(blue), "filter_lamps")).toEqual({ left: 2.5 });
+    expect(textOf("filter_lamps", blue)).toContain("soft (a blue filter of density 0.90)");
+    expect(textOf("filter_lamps", filtered({ id: "grey", item: "lamp_filter" }))).toContain(
+      "grey (a measured neutral filter)",
+    );
+    expect(codes({ ...blue, lampPlan: "lamps_off" })).not.toContain("filter_lamps");
+    expect(codes({ ...blue, lampFilter: undefined })).not.toContain("filter_lamps");
+  });
+});

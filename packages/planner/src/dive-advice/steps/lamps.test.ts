@@ -1,0 +1,113 @@
+// What brings each step with the lamps.
+import { describe, expect, it } from "vitest";
+import { daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS } from "../../../../../test/support/scenes.js";
+import type { LampPlan } from "../../result/dive-advice.js";
+import type { MixedLightAtDepth, MixedLightZone } from "../../result/mixed-light.js";
+import { decided, figuresIn, toldBy } from "../decided.test-support.js";
+import type { Decisions } from "../decisions.js";
+import { lampSteps } from "./lamps.js";
+
+const fight = decided(REEF_WITH_LAMPS);
+const night = decided(NIGHT_WRECK);
+const codes = (d: Decisions) => lampSteps(d).map(({ code }) => code);
+const zone = (verdict: MixedLightZone["verdict"], min_depth_m: number, max_depth_m: number) => ({
+  verdict,
+  min_depth_m,
+  max_depth_m,
+});
+const changed = (
+  d: Decisions,
+  lampPlan: LampPlan,
+  middle: Partial<MixedLightAtDepth>,
+  zones: MixedLightZone[] = [],
+): Decisions => ({
+  ...d,
+  lampPlan,
+  middle: { ...d.middle, lit_haze_percent: { low: 0, likely: 0, high: 0 }, ...middle },
+  mixed: { ...d.mixed, zones },
+});
+
+describe("lamps that stay off", () => {
+  it("are told with the split, how red it is and what is lost, and the best other way", () => {
+    const { middle } = fight;
+    const steps = lampSteps(changed(fight, "lamps_off", {}));
+    expect(toldBy(steps)).toEqual([
+      ["lamps", "lamps_off", undefined],
+      ["lamps", "lamps_other_way", undefined],
+    ]);
+    expect(figuresIn(steps, "lamps_off")).toEqual({
+      split: middle.split_delta_e00?.likely,
+      red_excess: middle.red_excess_stops?.likely,
+      cost: middle.ways_out.find(({ way }) => way === "lamps_off")?.cost_stops,
+    });
+    expect(middle.ways_out.find(({ way }) => way === "lamps_off")?.cost_stops).toBeGreaterThan(0);
+    // Ways out stand by what they leave: the first but that.
+    const other = middle.ways_out.filter(({ way }) => way !== "lamps_off")[0];
+    expect(figuresIn(steps, "lamps_other_way")).toEqual({ left: other.split_left_delta_e00 });
+    expect(steps[1].text).toContain(other.text);
+  });
+
+  it("have no other way where there is none, and go on from where they lead", () => {
+    const ways_out = fight.middle.ways_out.filter(({ way }) => way === "lamps_off");
+    expect(codes(changed(fight, "lamps_off", { ways_out }))).toEqual(["lamps_off"]);
+    const zones = [zone("lights_fight", 5, 20), zone("lamps_lead", 20, 30)];
+    const steps = lampSteps(changed(fight, "lamps_off", { ways_out }, zones));
+    expect(toldBy(steps)).toEqual([
+      ["lamps", "lamps_off", undefined],
+      ["lamps", "lamps_from", 20],
+    ]);
+    expect(figuresIn(steps, "lamps_from")).toEqual({ depth_m: 20 });
+  });
+
+  it("light no haze and mix with nothing", () => {
+    const hazy = { lit_haze_percent: { low: 40, likely: 50, high: 60 } };
+    const zones = [zone("lights_fight", 5, 20), zone("daylight_leads", 1, 5)];
+    for (const code of ["mixing_zone", "hold_lamps_wide"]) {
+      expect(codes(changed(fight, "lamps_off", hazy, zones))).not.toContain(code);
+    }
+  });
+});
+
+describe("lamps that are on", () => {
+  it("lead, or hardly show, by how far they outshine daylight in green", () => {
+    const green_lamp_over_daylight_stops = { low: 1, likely: 2, high: 3 };
+    for (const [lampPlan, code] of [
+      ["lamps_lead", "lamps_lead"],
+      ["daylight_leads", "lamps_hardly_show"],
+    ] as const) {
+      const steps = lampSteps(changed(fight, lampPlan, { green_lamp_over_daylight_stops }));
+      expect(toldBy(steps)).toEqual([["lamps", code, undefined]]);
+      expect(figuresIn(steps, code)).toEqual({ green: 2 });
+    }
+  });
+
+  it("are told alone with what the water takes of each channel", () => {
+    const { middle } = night;
+    const steps = lampSteps(changed(night, "lamps_only", {}));
+    expect(toldBy(steps)).toEqual([["lamps", "lamps_only", undefined]]);
+    expect(figuresIn(steps, "lamps_only")).toEqual({
+      red: middle.lamp_red_water_loss_stops?.likely,
+      green: middle.lamp_green_water_loss_stops?.likely,
+      blue: middle.lamp_blue_water_loss_stops?.likely,
+    });
+    expect(middle.lamp_red_water_loss_stops?.likely).toBeGreaterThan(0);
+  });
+
+  it("fight in a zone where that is a part of the range, and not where it is the whole", () => {
+    const part = [zone("daylight_leads", 1, 5), zone("lights_fight", 5, 20)];
+    const steps = lampSteps(changed(night, "lamps_with_filter", {}, part));
+    expect(toldBy(steps)).toEqual([["lamps", "mixing_zone", undefined]]);
+    expect(figuresIn(steps, "mixing_zone")).toEqual({ from_m: 5, to_m: 20 });
+    expect(codes(changed(night, "lamps_with_filter", {}, [zone("lights_fight", 1, 20)]))).toEqual([]);
+    const peace = [zone("daylight_leads", 1, 5), zone("lamps_lead", 5, 20)];
+    expect(codes(changed(night, "lamps_with_filter", {}, peace))).toEqual([]);
+  });
+
+  it("are held wide where more than 15 % of a lit grey is haze (a judgement)", () => {
+    const hazy = (likely: number) =>
+      lampSteps(changed(night, "lamps_with_filter", { lit_haze_percent: { low: 0, likely, high: 99 } }));
+    expect(figuresIn(hazy(15.1), "hold_lamps_wide")).toEqual({ percent: 15.1 });
+    expect(hazy(15)).toEqual([]);
+    expect(codes(decided(daylightScene("IB", 45, 1.5)))).toEqual([]);
+  });
+});

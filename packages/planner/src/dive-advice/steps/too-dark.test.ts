@@ -1,0 +1,27 @@
+import { expect, it } from "vitest";
+import { DARK_AND_GREEN } from "../../../../../test/support/scenes.js";
+import { exposureLoss } from "../../exposure-loss/exposure-loss.js";
+import { figuresIn, toldBy } from "../decided.test-support.js";
+import { tooDark } from "./too-dark.js";
+
+const at = { phase: "going_down", depth_m: 14 } as const;
+
+it("what is missing is told with the settings that do not reach, and the first two ways that are enough", () => {
+  const [dark] = exposureLoss(DARK_AND_GREEN).depths;
+  const enough = dark.ways_to_pay.filter((way) => way.enough);
+  expect(enough.length).toBeGreaterThan(2);
+  // Among ways that are not enough, wherever they stand.
+  const poor = dark.ways_to_pay.filter((way) => !way.enough);
+  const step = tooDark(at, { ...dark, ways_to_pay: [...poor, ...enough] });
+  expect(toldBy([step])).toEqual([["going_down", "too_dark", 14]]);
+  expect(figuresIn([step], "too_dark")).toEqual({
+    iso: 800,
+    f_number: 2.8,
+    shortfall_stops: dark.shortfall_stops?.likely,
+  });
+  const [first, second, third] = enough.map(({ text }) => text);
+  expect(step.text).toContain(`${first} Or: ${second}`);
+  expect(step.text).not.toContain(third);
+  for (const { text } of poor) expect(step.text).not.toContain(text);
+  expect(tooDark(at, { ...dark, ways_to_pay: poor }).text).toContain("Nothing within reach");
+});
