@@ -1,9 +1,16 @@
 // What is said must be what was computed, and be said where it holds.
 import { describe, expect, it } from "vitest";
 import { daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS, TWO_LAMPS } from "../../../../test/support/scenes.js";
+import { conditionsOf } from "../light/conditions.js";
+import { underwater } from "../light/underwater.js";
 import { MIXED_LIGHT_REASONS_EN } from "../messages/reasons/mixed-light-en.js";
+import { models } from "../reference/models.js";
 import type { MixedLightAnswer } from "../result/mixed-light.js";
 import type { Scene } from "../scene/scene.js";
+import { causesOf, LIT_HAZE_CAUSES } from "../uncertainty/causes.js";
+import { Z90 } from "../uncertainty/normal.js";
+import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
+import { hazeOverGrey } from "./lit-haze.js";
 import { mixedLight } from "./mixed-light.js";
 
 const codesOf = ({ reasons }: MixedLightAnswer) => reasons.map(({ code }) => code);
@@ -185,8 +192,28 @@ describe("the answer on mixed light", () => {
     expect(night.lit_haze_percent?.likely).toBeGreaterThan(0);
   });
 
+  it("counts among the doubts of lit haze how far the lamps stand from the line of sight (in quadrature with the others)", () => {
+    const conditions = conditionsOf(NIGHT_WRECK);
+    const stops = (change: Partial<Nuisance>) =>
+      Math.log2(hazeOverGrey(underwater(conditions, { ...NOMINAL, ...change })));
+    const likely = stops({});
+    const ups = [...causesOf(conditions), ...LIT_HAZE_CAUSES].map(({ id, shift }) => {
+      const up = Math.max(0, ...[-Z90, Z90].map((z) => stops(shift(z)) - likely));
+      return { id, up };
+    });
+    expect(ups.find(({ id }) => id === "lamp_offset")?.up).toBeGreaterThan(0.3);
+    const [{ lit_haze_percent }] = mixedLight(NIGHT_WRECK).depths;
+    const high = 100 * 2 ** (likely + Math.hypot(...ups.map(({ up }) => up)));
+    expect(lit_haze_percent?.high).toBeCloseTo(high, 6);
+  });
+
   it("rests on lit haze where there are lamps, and its doubt is that of what matters: the lamps' at night, daylight's by day", () => {
     const [day, night, both] = [daylightScene("IB", 50, 12), NIGHT_WRECK, REEF_WITH_LAMPS].map(mixedLight);
+    const known = models().map(({ id }) => id);
+    for (const { sources } of [day, night, both]) {
+      expect(sources).toContain("ciede2000");
+      for (const source of sources) expect(known).toContain(source);
+    }
     expect(day.sources).not.toContain("lit_haze");
     expect(night.sources).toContain("lit_haze");
     expect(both.sources).toContain("lit_haze");
