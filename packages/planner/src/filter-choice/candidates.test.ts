@@ -54,6 +54,19 @@ describe("the candidates", () => {
     expect(owning({ id: "a", item: "lens_filter", filter_density: 0.6 })).toEqual([NO_FILTER]);
   });
 
+  it("take a filter that is known by its curve alone, as the contract has it, and call it what its curve is like", () => {
+    const filter_transmittance = [
+      { wavelength_nm: 450, transmittance: 0.25 },
+      { wavelength_nm: 550, transmittance: 0.3 },
+      { wavelength_nm: 650, transmittance: 0.9 },
+    ];
+    const [, measured, ...more] = owning({ id: "mine", item: "lens_filter", filter_transmittance });
+    expect(more).toEqual([]);
+    expect([measured.kind, measured.id]).toEqual(["red", "mine"]);
+    expect(candidateFilter(measured, NOMINAL)[(550 - 380) / 5]).toBeCloseTo(0.3, 12);
+    expect(owning({ id: "mine", item: "lamp_filter", filter_transmittance })).toEqual([NO_FILTER]);
+  });
+
   it("take a measured curve before a density", () => {
     const filter_transmittance = Array.from(WAVELENGTHS_NM, (wavelength_nm, i) => ({
       wavelength_nm,

@@ -2,6 +2,7 @@ import { CLEAR, filterTransmittance, measuredTransmittance, type Spectrum } from
 import type { FilterVerdict } from "../result/filter-choice.js";
 import type { KitItem, Scene } from "../scene/scene.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
+import { kindOfCurve } from "./kind-of-curve.js";
 
 export interface Candidate {
   kind: FilterVerdict;
@@ -32,15 +33,16 @@ export const GRID: readonly Candidate[] = [
 ];
 
 const ofKit = ({ id, filter_kind, filter_density, filter_transmittance }: KitItem): Candidate[] => {
-  if (!filter_kind) return [];
   if (filter_transmittance) {
     const measured = measuredTransmittance(
       filter_transmittance.map((s) => s.wavelength_nm),
       filter_transmittance.map((s) => s.transmittance),
     );
-    return [{ kind: filter_kind, id, measured }];
+    return [{ kind: filter_kind ?? kindOfCurve(filter_transmittance), id, measured }];
   }
-  return filter_density === undefined ? [] : [{ kind: filter_kind, density: filter_density, id }];
+  return filter_kind && filter_density !== undefined
+    ? [{ kind: filter_kind, density: filter_density, id }]
+    : [];
 };
 
 /** What a scene allows to choose from: the filters of its kit where it has one, else the grid. */

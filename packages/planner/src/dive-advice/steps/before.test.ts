@@ -99,9 +99,14 @@ describe("before the dive", () => {
     const blue = filtered({ id: "soft", item: "lamp_filter", filter_kind: "blue", filter_density: 0.9 });
     expect(figuresIn(beforeDive(blue), "filter_lamps")).toEqual({ left: 2.5 });
     expect(textOf("filter_lamps", blue)).toContain("soft (a blue filter of density 0.90)");
-    expect(textOf("filter_lamps", filtered({ id: "grey", item: "lamp_filter" }))).toContain(
-      "grey (a measured neutral filter)",
-    );
+    // One that is known by its curve alone is called by what it is like.
+    const filter_transmittance = [
+      { wavelength_nm: 550, transmittance: 0.9 },
+      { wavelength_nm: 620, transmittance: 0.3 },
+    ];
+    expect(
+      textOf("filter_lamps", filtered({ id: "mine", item: "lamp_filter", filter_transmittance })),
+    ).toContain("mine (a measured blue filter)");
     expect(codes({ ...blue, lampPlan: "lamps_off" })).not.toContain("filter_lamps");
     expect(codes({ ...blue, lampFilter: undefined })).not.toContain("filter_lamps");
   });

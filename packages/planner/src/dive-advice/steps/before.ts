@@ -1,4 +1,5 @@
 import { nameOf } from "../../filter-choice/candidates.js";
+import { kindOfCurve } from "../../filter-choice/kind-of-curve.js";
 import { dialShutter } from "../../messages/dial.js";
 import { step } from "../../messages/say-step.js";
 import type { DiveStep } from "../../result/dive-advice.js";
@@ -32,8 +33,10 @@ export function beforeDive(d: Decisions): DiveStep[] {
   return steps;
 }
 
-const ownedName = ({ id, filter_kind: kind = "neutral", filter_density: density }: KitItem): string =>
-  nameOf({ kind, id, ...(density === undefined ? {} : { density }) });
+function ownedName({ id, filter_kind, filter_density: density, filter_transmittance = [] }: KitItem): string {
+  const kind = filter_kind ?? kindOfCurve(filter_transmittance);
+  return nameOf({ kind, id, ...(density === undefined ? {} : { density }) });
+}
 
 function filterStep({ filter, filterName: name, lampPlan, legs }: Decisions): DiveStep {
   const lampsLight = lampPlan === "lamps_only" || lampPlan === "lamps_lead";

@@ -1,0 +1,41 @@
+import {
+  FILTER_KINDS,
+  type FilterKind,
+  filterTransmittance,
+  measuredTransmittance,
+  type Spectrum,
+  WAVELENGTHS_NM,
+} from "@sunfathom/optics";
+import type { TransmittanceSample } from "../scene/scene.js";
+
+const STEP = 0.15;
+const STEPS = 20;
+const [FROM_nm, TO_nm] = [400, 700];
+
+/** Nominal curves of each kind from weak to dense. */
+let nominal: { kind: FilterKind; curve: Spectrum }[] | undefined;
+
+const nominalCurves = () =>
+  FILTER_KINDS.flatMap((kind) =>
+    Array.from({ length: STEPS }, (_, i) => ({ kind, curve: filterTransmittance(kind, (i + 1) * STEP) })),
+  );
+
+/** Sum of squared differences where the eye sees. */
+function distance(a: Spectrum, b: Spectrum): number {
+  let sum = 0;
+  for (let i = 0; i < a.length; i++) {
+    if (WAVELENGTHS_NM[i] >= FROM_nm && WAVELENGTHS_NM[i] <= TO_nm) sum += (a[i] - b[i]) ** 2;
+  }
+  return sum;
+}
+
+/** What to call a filter that is known by its curve alone: the kind of the nominal curve, of whatever density, that lies nearest. */
+export function kindOfCurve(samples: readonly TransmittanceSample[]): FilterKind {
+  const measured = measuredTransmittance(
+    samples.map((s) => s.wavelength_nm),
+    samples.map((s) => s.transmittance),
+  );
+  nominal ??= nominalCurves();
+  const [first, ...others] = nominal.map(({ kind, curve }) => ({ kind, off: distance(measured, curve) }));
+  return others.reduce((nearest, next) => (next.off < nearest.off ? next : nearest), first).kind;
+}
