@@ -29,6 +29,9 @@ it.each([
     "not_a_dive_planner",
     said,
   ]);
+  // Known by its measured curve alone.
+  const filter_transmittance = [400, 700].map((wavelength_nm) => ({ wavelength_nm, transmittance: 0.5 }));
+  expect(codes({ ...changed, filter_transmittance })).toEqual(["not_a_dive_planner", said]);
   expect(codes(changed, { filterAdvised: true })).toEqual(["not_a_dive_planner", said]);
   expect(codes(changed, {})).toEqual(["not_a_dive_planner"]);
 });
