@@ -75,9 +75,9 @@ export function problemResponses(codes: readonly ProblemCode[]): Record<string, 
     const { status } = problemKinds[code];
     byStatus.set(status, [...(byStatus.get(status) ?? []), code]);
   }
-  const sorted = [...byStatus].sort(([a], [b]) => a - b);
   return {
-    ...Object.fromEntries(sorted.map(([status, kinds]) => [String(status), problemResponse(kinds)])),
+    // Keys that are whole numbers ascend by themselves (ECMA-262, OrdinaryOwnPropertyKeys).
+    ...Object.fromEntries([...byStatus].map(([status, kinds]) => [String(status), problemResponse(kinds)])),
     default: {
       ...problemResponse(["not_found", "method_not_allowed"]),
       description: "The request did not reach this operation: another path or method than it has.",
