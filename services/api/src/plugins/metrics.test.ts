@@ -112,7 +112,10 @@ describe("/metrics", () => {
   it("is kept by nobody, takes no query, and is not described to the public", async () => {
     app = await createApp({ limits: unhurried });
     await app.ready();
-    const { headers } = await app.inject("/metrics");
+    // OpenMetrics 1.0, "Protocol Negotiation": what a scraper asks for, which is no JSON.
+    const accept = "application/openmetrics-text;version=1.0.0;q=0.8,text/plain;version=0.0.4;q=0.5";
+    const { statusCode, headers } = await app.inject({ url: "/metrics", headers: { accept } });
+    expect(statusCode).toBe(200);
     expect(headers["cache-control"]).toBe("no-store");
     const refused = await app.inject("/metrics?a=1");
     expect([refused.statusCode, refused.json().code]).toEqual([400, "invalid_query"]);
