@@ -27,6 +27,15 @@ describe("a flat window", () => {
   });
 });
 
+// Sea water has an index of 1.346 at 450 nm (Quan & Fry 1995), so that blue stays in beyond asin(1.34 / 1.346), some 84.5 degrees.
+it("has no lateral colour to tell of where blue no longer leaves the water", () => {
+  const wide = { port_kind: "flat", lens_kind: "fisheye", field_of_view_deg: 170 } as const;
+  const port = of(sceneOf(wide, "focal_length_mm", "dome_radius_mm"));
+  expect(Object.keys(port)).not.toContain("lateral_colour_percent");
+  const narrower = of(sceneOf({ ...wide, field_of_view_deg: 160 }, "focal_length_mm", "dome_radius_mm"));
+  expect(narrower.lateral_colour_percent).toBeGreaterThan(0);
+});
+
 describe("a dome", () => {
   // A single spherical surface images infinity at R / (n - 1) from its vertex (textbook), and the centre is R behind it.
   it("keeps the field, and brings infinity near by its radius where that is known", () => {

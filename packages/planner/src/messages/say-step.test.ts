@@ -4,7 +4,7 @@ import { STEPS_EN } from "./steps-en.js";
 
 it("a step is computed unless told otherwise, and has its texts and its numbers as figures", () => {
   const { text, why } = STEPS_EN.no_filter({ error: 12.34 });
-  expect(step({ phase: "before_dive" }, "no_filter", { error: 12.34 })).toEqual({
+  expect(step({ phase: "before_dive" }, "no_filter", { error: 12.34 })).toStrictEqual({
     phase: "before_dive",
     code: "no_filter",
     text,
