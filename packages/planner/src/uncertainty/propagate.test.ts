@@ -75,27 +75,6 @@ const SCENES: { name: string; scene: Scene; depth_m: number }[] = [
 ];
 
 describe("percentiles by quadrature", () => {
-  it.each(SCENES)(
-    "of $name hold 75 to 85 % of a simulation, and miss as often below as above",
-    ({ scene, depth_m }) => {
-      const { of, causes } = evaluate(scene, depth_m);
-      const { estimates } = propagate(of, causes);
-      const normal = normalFrom(1977);
-      const draws = Array.from({ length: DRAWS }, () => of(draw(causes, normal)));
-      estimates.forEach(({ low, likely, high }, k) => {
-        const values = draws.map((d) => d[k]).sort((a, b) => a - b);
-        const below = values.filter((v) => v < low).length / DRAWS;
-        const above = values.filter((v) => v > high).length / DRAWS;
-        expect(1 - below - above, QUANTITIES[k]).toBeGreaterThan(0.75);
-        expect(1 - below - above, QUANTITIES[k]).toBeLessThan(0.86);
-        expect(below, QUANTITIES[k]).toBeLessThan(0.14);
-        expect(above, QUANTITIES[k]).toBeLessThan(0.14);
-        // Lopsided causes (a beam's peak, a subject towards the sun) lift the true median above the nominal answer.
-        expect(Math.abs(values[DRAWS / 2] - likely), QUANTITIES[k]).toBeLessThan(0.13 * (high - low));
-      });
-    },
-  );
-
   const cause = (id: string, shift: Cause["shift"]): Cause => ({ id, text: id, how_to_shrink: id, shift });
 
   it("are exact for independent normal causes that act linearly: N(0, 3^2 + 4^2) has its 90th percentile at 6.4078", () => {
@@ -124,6 +103,44 @@ describe("percentiles by quadrature", () => {
     expect(high).toBeCloseTo(1 + 1.2815516 ** 2, 5);
   });
 
+  it("are shared out answer by answer: the largest first, equals by name, and none below a hundredth", () => {
+    const scaled = (id: string, by: number) => cause(id, (z) => ({ [id]: 1 + by * z }));
+    // What each cause moves: the first answer by 10, 10, 1 and 1.5, the second by the third alone.
+    const causes = [
+      scaled("scatteringScale", 10),
+      scaled("daylightScale", 10),
+      scaled("uprightScale", 1),
+      scaled("fullWellScale", 1.5),
+    ];
+    const result = propagate(
+      (n) => [n.scatteringScale + n.daylightScale + n.uprightScale + n.fullWellScale, n.uprightScale],
+      causes,
+    );
+    // 1 of 203.25 is less than a hundredth, 2.25 is more.
+    const shares = shareOfCauses(result, 0);
+    expect(shares.map(({ cause: id }) => id)).toEqual(["daylightScale", "scatteringScale", "fullWellScale"]);
+    expect(shares[0].share).toBeCloseTo(100 / 203.25, 12);
+    expect(shares[2].share).toBeCloseTo(2.25 / 203.25, 12);
+    expect(shares[2]).toMatchObject({ text: "fullWellScale", how_to_shrink: "fullWellScale" });
+    expect(shareOfCauses(result, 1).map(({ cause: id, share }) => [id, share])).toEqual([
+      ["uprightScale", 1],
+    ]);
+    expect(sigmaOf(result, 0)).toBeCloseTo(Math.sqrt(203.25), 9);
+    expect(sigmaOf(result, 1)).toBeCloseTo(1, 9);
+  });
+
+  it("share a lopsided cause by the mean of its squares to either side, and take its deviation from their difference", () => {
+    const lopsided = cause("a", (z) => ({ daylightScale: 1 + (z > 0 ? 3 : 1) * z }));
+    const even = cause("b", (z) => ({ uprightScale: 1 + z }));
+    const result = propagate((n) => [n.daylightScale + n.uprightScale], [lopsided, even]);
+    // (9 + 1) / 2 against 1; (3 + 1) / 2 and 1.
+    expect(shareOfCauses(result, 0).map(({ share }) => share)).toEqual([
+      expect.closeTo(5 / 6, 12),
+      expect.closeTo(1 / 6, 12),
+    ]);
+    expect(sigmaOf(result, 0)).toBeCloseTo(Math.sqrt(4 + 1), 9);
+  });
+
   it("have no cause to name where nothing moves", () => {
     expect(
       shareOfCauses(
@@ -138,4 +155,25 @@ describe("percentiles by quadrature", () => {
     expect(mapRising(e, (x) => 2 * x)).toEqual({ low: 2, likely: 4, high: 8 });
     expect(mapFalling(e, (x) => -x)).toEqual({ low: -4, likely: -2, high: -1 });
   });
+
+  it.each(SCENES)(
+    "of $name hold 75 to 85 % of a simulation, and miss as often below as above",
+    ({ scene, depth_m }) => {
+      const { of, causes } = evaluate(scene, depth_m);
+      const { estimates } = propagate(of, causes);
+      const normal = normalFrom(1977);
+      const draws = Array.from({ length: DRAWS }, () => of(draw(causes, normal)));
+      estimates.forEach(({ low, likely, high }, k) => {
+        const values = draws.map((d) => d[k]).sort((a, b) => a - b);
+        const below = values.filter((v) => v < low).length / DRAWS;
+        const above = values.filter((v) => v > high).length / DRAWS;
+        expect(1 - below - above, QUANTITIES[k]).toBeGreaterThan(0.75);
+        expect(1 - below - above, QUANTITIES[k]).toBeLessThan(0.86);
+        expect(below, QUANTITIES[k]).toBeLessThan(0.14);
+        expect(above, QUANTITIES[k]).toBeLessThan(0.14);
+        // Lopsided causes (a beam's peak, a subject towards the sun) lift the true median above the nominal answer.
+        expect(Math.abs(values[DRAWS / 2] - likely), QUANTITIES[k]).toBeLessThan(0.13 * (high - low));
+      });
+    },
+  );
 });
