@@ -70,6 +70,7 @@ describe("an error that is not known", () => {
     async (given) => {
       const answer = await answerTo(withCode("OTHER", given));
       expect([answer.status, answer.body.code]).toEqual([500, "internal_error"]);
+      expect(answer.body.detail).toMatch(/^[A-Z].+\.$/);
       expect(JSON.stringify(answer.body)).not.toContain("secret");
       expect(answer.logged).toMatchObject([{ level: 50, msg: "request failed", err: { message: "secret" } }]);
     },
