@@ -243,6 +243,11 @@ describe("what else is said", () => {
     expect(density).toBeCloseTo(excess_stops * Math.log10(2), 12);
     expect(codesOf(answer)).toContain("colour_filter_as_neutral");
     expect(codesOf(answer)).not.toContain("light_to_spare");
+    // Also where the filter that is advised takes enough: it is said of the camera without one.
+    const behind = filterChoice({ ...daylightScene("IB", 45, 8), f_number: 5.6 });
+    expect(behind.filter_kind).toBe("red");
+    expect(behind).not.toHaveProperty("neutral_density");
+    expect(reasonOf(behind, "light_is_too_much")?.text).toContain("without a filter");
   });
 
   it("light to spare, or short, at the deep end", () => {

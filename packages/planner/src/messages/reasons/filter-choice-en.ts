@@ -39,7 +39,7 @@ export const FILTER_CHOICE_REASONS_EN = {
     iso: number;
     f_number: number;
   }) =>
-    `At ${shown(p.depth_m, 1)} m a white card is ${shown(p.excess_stops, 1)} stops too bright at ${settings(p)}, the least that the camera is allowed, and clips. Allow a smaller aperture, or use neutral density ${shown(p.density, 1)}.`,
+    `At ${shown(p.depth_m, 1)} m and without a filter a white card is ${shown(p.excess_stops, 1)} stops too bright at ${settings(p)}, the least that the camera is allowed, and clips. Allow a smaller aperture, or use neutral density ${shown(p.density, 1)}.`,
   colour_filter_as_neutral: () =>
     "Against clipping a colour filter would do only what a neutral one does, which is no reason to mount it.",
   light_has_run_out: (p: { depth_m: number; iso: number; short_stops: number; f_number: number }) =>
