@@ -14,6 +14,7 @@ import {
 } from "../../../../test/support/scenes.js";
 import { exposureLoss } from "../exposure-loss/exposure-loss.js";
 import { filterChoice } from "../filter-choice/filter-choice.js";
+import { mixedLight } from "../mixed-light/mixed-light.js";
 import type { DiveAdviceAnswer, DivePhase, DiveStep } from "../result/dive-advice.js";
 import type { KitItem, Scene } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
@@ -211,75 +212,55 @@ describe("lamps in the plan", () => {
   });
 });
 
-describe("what to take", () => {
-  const bright = { ...daylightScene("I", 70, 2), iso: 800, f_number: 8 };
-  const grey = (id: string, filter_density: number): KitItem => ({
-    id,
-    item: "lens_filter",
-    filter_kind: "neutral",
-    filter_density,
+describe("what is told beside the plan", () => {
+  const reasonCodes = ({ reasons }: DiveAdviceAnswer) => reasons.map(({ code }) => code);
+  const cautionCodes = ({ cautions }: DiveAdviceAnswer) => cautions.map(({ code }) => code);
+
+  it("is every reason, caution and source of the questions asked, each once", () => {
+    const advice = diveAdvice(REEF_WITH_LAMPS);
+    const unlit: Scene = { ...REEF_WITH_LAMPS, lamps: [] };
+    const asked = [filterChoice(unlit), mixedLight(REEF_WITH_LAMPS)];
+    for (const { reasons, cautions, sources } of asked) {
+      expect(advice.sources).toEqual(expect.arrayContaining(sources));
+      expect(cautionCodes(advice)).toEqual(expect.arrayContaining(cautions.map(({ code }) => code)));
+      for (const { text } of reasons) expect(advice.reasons.filter((r) => r.text === text)).toHaveLength(1);
+    }
+    for (const list of [cautionCodes(advice), advice.sources, advice.reasons.map(({ text }) => text)]) {
+      expect(new Set(list).size).toBe(list.length);
+    }
   });
 
-  it("names the weakest neutral filter owned that is enough where it is too bright, or the density to get", () => {
-    const { neutral_density_needed: needed = 0 } = exposureLoss(bright).depths[0];
-    expect(needed).toBeGreaterThan(0.3);
-    const kit = [grey("weak", 0.1), grey("dense", 2), grey("enough", Math.ceil(needed * 10) / 10)];
-    const owned = diveAdvice({ ...bright, kit }).take.find(({ what }) => what.includes("neutral"));
-    const lacking = diveAdvice({ ...bright, kit: [grey("weak", 0.1)] }).take.find(({ what }) =>
-      what.includes("neutral"),
-    );
-    expect(owned?.id).toBe("enough");
-    expect(lacking).not.toHaveProperty("id");
-    expect(lacking?.what).toContain(needed.toFixed(1));
+  it("leaves out what says nothing in a plan: no lamps to mix, one balance of a leg among several, light once told", () => {
+    expect(mixedLight(OUTER_REEF_MORNING).reasons.map(({ code }) => code)).toContain("daylight_only");
+    expect(reasonCodes(diveAdvice(OUTER_REEF_MORNING))).not.toContain("daylight_only");
+    const calm = daylightScene("IB", 45, 5, 5.5);
+    expect(reasonCodes(diveAdvice(calm))).toContain("one_balance_serves");
+    expect(reasonCodes(diveAdvice(flip("IB", 55, 1, 15)))).not.toContain("one_balance_serves");
+    const told = reasonCodes(diveAdvice(BRIGHT_REEF));
+    expect(told).toContain("too_bright");
+    expect(told).not.toContain("light_is_too_much");
+    // Behind the filter it fits, so that nothing else tells what the light is without one.
+    const filtered = diveAdvice({ ...daylightScene("IB", 45, 8), f_number: 5.6 });
+    expect(reasonCodes(filtered)).toEqual(expect.arrayContaining(["exposure_fits", "light_is_too_much"]));
   });
 
-  it("says one density wherever too much light comes up, and offers an aperture only where the lens has it", () => {
-    const needed = exposureLoss(bright).depths[0].neutral_density_needed ?? 0;
-    const advice = diveAdvice(bright);
-    const said = `neutral density ${needed.toFixed(1)}`;
-    const texts = [
-      advice.summary,
-      ...advice.steps.map(({ text }) => text),
-      ...advice.reasons.map((r) => r.text),
-    ];
-    const naming = texts.filter((text) => /neutral density \d/.test(text));
-    expect(naming.length).toBeGreaterThanOrEqual(3);
-    for (const text of naming) expect(text).toContain(said);
-    expect(stepOf(advice, "start_exposure")?.text).toContain("f/8 behind the neutral density");
-    expect(advice.summary).not.toContain("close down");
-    expect(diveAdvice({ ...bright, max_f_number: 32 }).summary).toContain("close down to f/");
+  it("is to hover where there is more than one balance, going down or coming up", () => {
+    expect(cautionCodes(diveAdvice(OUTER_REEF_MORNING))).toContain("hover_to_balance");
+    expect(cautionCodes(diveAdvice(daylightScene("IB", 45, 10)))).not.toContain("hover_to_balance");
   });
 
-  it("names the change as the mount makes it", () => {
-    const change = (mount: Scene["filter_change_underwater"]) =>
-      stepOf(diveAdvice({ ...flip("IB", 55, 1, 15), filter_change_underwater: mount }), "filter_in")?.text;
-    expect(change("flip")).toContain("swing the filter in");
-    expect(change("clip_on")).toContain("clip the filter on");
+  it("is the doubt of the filter's choice, or of how bright the lamps are where they are the only light", () => {
+    expect(diveAdvice(OUTER_REEF_MORNING).uncertainty).toEqual(filterChoice(OUTER_REEF_MORNING).uncertainty);
+    const night = diveAdvice(NIGHT_WRECK).uncertainty;
+    expect(night).toEqual(exposureLoss(NIGHT_WRECK).uncertainty);
+    expect(night.map(({ cause }) => cause)).toContain("lamp_beam");
   });
 
-  it("is nothing in particular without a kit, and with one only what is in it, or what it lacks, without an id", () => {
-    expect(diveAdvice(OUTER_REEF_MORNING).take).toEqual([]);
-    const kit: KitItem[] = [
-      { id: "r45", item: "lens_filter", filter_kind: "red", filter_density: 0.45 },
-      { id: "m60", item: "lens_filter", filter_kind: "magenta", filter_density: 0.6 },
-    ];
-    const { take, filter_id } = diveAdvice({ ...OUTER_REEF_MORNING, kit });
-    expect(filter_id).toBe("r45");
-    expect(take.map(({ id }) => id)).toContain("r45");
-    for (const { id } of take) expect([undefined, "r45"]).toContain(id);
-  });
-
-  it("leaves a lamp on the shelf where the scene has none lit", () => {
-    const kit: KitItem[] = [{ id: "video", item: "lamp" }];
-    expect(diveAdvice({ ...OUTER_REEF_MORNING, kit }).take.map(({ id }) => id)).toEqual([undefined]);
-    expect(diveAdvice({ ...NIGHT_WRECK, kit }).take.map(({ id }) => id)).toContain("video");
-  });
-
-  it("of an empty kit is a card: nothing is mounted, and the reason says how to learn what would serve", () => {
-    const { take, filter_kind, reasons } = diveAdvice({ ...OUTER_REEF_MORNING, kit: [] });
-    expect(filter_kind).toBe("none");
-    expect(take.map(({ what }) => what)).toEqual(["a grey or white card"]);
-    expect(reasons.map(({ code }) => code)).toContain("no_filter_owned");
+  it("is the filter's verdict and its id, where it has one", () => {
+    const { filter_verdict, ...advice } = diveAdvice(OUTER_REEF_MORNING);
+    expect(filter_verdict).toBe(filterChoice(OUTER_REEF_MORNING).verdict);
+    expect(advice).not.toHaveProperty("filter_id");
+    expect(diveAdvice(NIGHT_WRECK)).not.toHaveProperty("filter_density");
   });
 });
 

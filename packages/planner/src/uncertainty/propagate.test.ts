@@ -119,6 +119,9 @@ describe("percentiles by quadrature", () => {
     // 1 of 203.25 is less than a hundredth, 2.25 is more.
     const shares = shareOfCauses(result, 0);
     expect(shares.map(({ cause: id }) => id)).toEqual(["daylightScale", "scatteringScale", "fullWellScale"]);
+    // Equals stand by name, in whichever order they came.
+    const reversed = { ...result, causes: [...result.causes].reverse(), runs: [...result.runs].reverse() };
+    expect(shareOfCauses(reversed, 0).map(({ cause: id }) => id)).toEqual(shares.map(({ cause: id }) => id));
     expect(shares[0].share).toBeCloseTo(100 / 203.25, 12);
     expect(shares[2].share).toBeCloseTo(2.25 / 203.25, 12);
     expect(shares[2]).toMatchObject({ text: "fullWellScale", how_to_shrink: "fullWellScale" });
