@@ -1,8 +1,6 @@
 import {
   CLEAR,
-  emptyWater,
   GRID_SIZE,
-  kdUnderSun,
   multiply,
   pathAttenuation,
   pathTransmittance,
@@ -13,14 +11,13 @@ import {
   uprightFraction,
   uprightSpreadLn,
   type WaterOptics,
-  type WaterSpread,
-  waterFromKd,
 } from "@sunfathom/optics";
 import type { Scene } from "../scene/scene.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
 import type { Conditions } from "./conditions.js";
 import { type Daylight, scaledDaylight } from "./daylight.js";
 import { lampsIrradiance } from "./lamps.js";
+import type { WaterState } from "./water-states.js";
 
 /** Path cosine of light without a sun to give it a direction: an even field, as under a cloudy sky. */
 const EVEN_MU0 = 0.85;
@@ -37,42 +34,10 @@ export interface Underwater {
   readonly nuisance: Nuisance;
 }
 
-/** Per scene, the waters already worked out: most of what is not known leaves the water as it is. */
-const waters = new WeakMap<Conditions, Map<string, WaterState>>();
-
-/** A water under one setting of what is not known of it. Most decisions ask for its diffuse attenuation alone. */
-class WaterState {
-  readonly kd_per_m: Spectrum;
-  #water: WaterOptics | undefined;
-
-  constructor(
-    private readonly kd_reference_per_m: Spectrum,
-    private readonly spread: WaterSpread,
-    mu0: number,
-  ) {
-    this.kd_per_m = kdUnderSun(waterFromKd(kd_reference_per_m, spread, passing), mu0);
-  }
-
-  get water(): WaterOptics {
-    this.#water ??= waterFromKd(this.kd_reference_per_m, this.spread);
-    return this.#water;
-  }
-}
-
-/** A water that nobody keeps. */
-const passing = emptyWater();
-
-function waterUnder(conditions: Conditions, { kdRemainderScale, scatteringScale }: Nuisance): WaterState {
-  const known = waters.get(conditions) ?? new Map<string, WaterState>();
-  waters.set(conditions, known);
-  const key = `${kdRemainderScale} ${scatteringScale}`;
-  const found = known.get(key);
-  if (found !== undefined) return found;
-  const { daylight, water: described } = conditions;
-  const spread = { kdRemainderScale, scatteringScale: described.scatteringScale * scatteringScale };
-  const state = new WaterState(described.kd_reference_per_m, spread, daylight?.below.mu0 ?? EVEN_MU0);
-  known.set(key, state);
-  return state;
+function waterUnder({ daylight, water }: Conditions, nuisance: Nuisance): WaterState {
+  const { kdRemainderScale } = nuisance;
+  const scatteringScale = water.scatteringScale * nuisance.scatteringScale;
+  return water.states.under({ kdRemainderScale, scatteringScale }, daylight?.below.mu0 ?? EVEN_MU0);
 }
 
 export function underwater(conditions: Conditions, nuisance: Nuisance): Underwater {

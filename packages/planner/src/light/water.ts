@@ -14,6 +14,7 @@ import type { KdSample, Scene, WaterBasis } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
 import { fitCardWater } from "./card-water.js";
 import type { Daylight } from "./daylight.js";
+import { WaterStates } from "./water-states.js";
 
 /** A measured diffuse attenuation is taken as good to 5 %. */
 const MEASURED_KD_SIGMA_LN = 0.05;
@@ -26,6 +27,8 @@ export interface DescribedWater extends WaterDescription {
   cardFit?: CardFit;
   /** Ids of the tables and formulas that it rests on (see `models`). */
   sources: string[];
+  /** What has been worked out of it. */
+  states: WaterStates;
 }
 
 interface Basis {
@@ -99,7 +102,9 @@ export function describeWater(scene: Scene, daylight: Daylight | undefined): Des
     if (scene[field] === undefined) continue;
     try {
       const description = describe(scene, daylight);
-      if (description) return { ...description, scatteringScale: scaleFor(description), sources };
+      if (description === undefined) continue;
+      const states = new WaterStates(description.kd_reference_per_m);
+      return { ...description, scatteringScale: scaleFor(description), sources, states };
     } catch (error) {
       if (!(error instanceof OpticsDomainError)) throw error;
       throw new SceneProblem(error.code, error.message, [
