@@ -1,4 +1,5 @@
 // What is said must be what was computed, and be said where it holds.
+import { deltaE00, labOf, multiply } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
 import {
   atNight,
@@ -7,10 +8,20 @@ import {
   REEF_WITH_LAMPS,
   TWO_LAMPS,
 } from "../../../../test/support/scenes.js";
+import { balanceReach, balanceToCard } from "../camera/balance-reach.js";
+import { castBetween } from "../camera/cast.js";
+import { WHITE_D65 } from "../camera/d65.js";
+import { apply, type Vector3 } from "../camera/matrix.js";
+import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
+import { conditionsOf } from "../light/conditions.js";
+import { towardsCamera, underwater, uprightDaylightAt } from "../light/underwater.js";
 import { BALANCE_PROCEDURE_EN as SAY } from "../messages/balance-procedure-en.js";
 import { WHITE_BALANCE_REASONS_EN } from "../messages/reasons/white-balance-en.js";
+import { mixedLight } from "../mixed-light/mixed-light.js";
+import { models } from "../reference/models.js";
 import type { WhiteBalanceAnswer } from "../result/white-balance.js";
 import type { Scene } from "../scene/scene.js";
+import { NOMINAL } from "../uncertainty/nuisance.js";
 import { whiteBalance } from "./white-balance.js";
 
 const codesOf = ({ reasons }: WhiteBalanceAnswer) => reasons.map(({ code }) => code);
@@ -141,7 +152,79 @@ describe("the procedure", () => {
   });
 });
 
+/** Light that a white card in daylight sends through the water to the camera, without a filter. */
+function cardLight(scene: Scene, depth_m: number) {
+  const world = underwater(conditionsOf(scene), NOMINAL);
+  return multiply(uprightDaylightAt(world, depth_m), towardsCamera(world));
+}
+
 describe("the answer on a white balance", () => {
+  it("balances again where the cast since the last balance has reached the tolerance, down and up", () => {
+    const tolerance = 4;
+    const scene = { ...WIDE, balance_tolerance_delta_e00: tolerance };
+    const answer = whiteBalance(scene);
+    // All of it is in reach, so that a new balance leaves nothing.
+    expect(answer.depths.every(({ in_reach }) => in_reach)).toBe(true);
+    for (const depths of [answer.balance_depths_descending_m, answer.balance_depths_ascending_m]) {
+      expect(depths.length).toBeGreaterThan(2);
+      for (let i = 1; i < depths.length; i++) {
+        const castAt = (depth_m: number) =>
+          castBetween(sensorProfile(0), cardLight(scene, depths[i - 1]), cardLight(scene, depth_m));
+        expect(castAt(depths[i])).toBeGreaterThanOrEqual(tolerance);
+        // A step before it had not.
+        expect(castAt(depths[i] - 0.15 * Math.sign(depths[i] - depths[i - 1]))).toBeLessThan(tolerance);
+      }
+    }
+  });
+
+  it("leaves out of reach the cast that grey has after the gains that the camera can give, at equal lightness", () => {
+    const { depths } = whiteBalance(RANGE);
+    const profile = sensorProfile(0);
+    const { d65White, daylightMatrix } = profile;
+    const grey = (xyz: Vector3) =>
+      labOf([(0.18 * xyz[0]) / xyz[1], 0.18, (0.18 * xyz[2]) / xyz[1]], WHITE_D65);
+    for (const { depth_m, cast_left_delta_e00 } of depths.filter(({ in_reach }) => !in_reach)) {
+      const raw = rawOf(profile, cardLight(RANGE, depth_m));
+      const { gains } = balanceToCard(balanceReach(RANGE, profile), raw);
+      const seen = apply(daylightMatrix, [
+        raw[0] * gains[0] * d65White[0],
+        raw[1] * gains[1] * d65White[1],
+        raw[2] * gains[2] * d65White[2],
+      ]);
+      const left = deltaE00(grey(apply(daylightMatrix, d65White)), grey(seen));
+      expect(left).toBeGreaterThan(1);
+      expect(cast_left_delta_e00).toBeCloseTo(left, 9);
+    }
+  });
+
+  it("balances to what leads in the middle of the range, whatever leads at its ends", () => {
+    const lit: Scene = {
+      ...REEF_WITH_LAMPS,
+      water_type: "1C",
+      lamps: [{ ...TWO_LAMPS, flux_lm: 8000, distance_m: 0.5 }],
+    };
+    const { zones } = mixedLight({ ...lit, min_depth_m: 1, max_depth_m: 40 });
+    const deepest = zones[zones.length - 1];
+    const from_m = deepest.min_depth_m;
+    expect(deepest.verdict).toBe("lamps_lead");
+    expect(from_m).toBeGreaterThan(3);
+    const over = (min_depth_m: number, max_depth_m: number) =>
+      whiteBalance({ ...lit, min_depth_m, max_depth_m }).method;
+    expect(over(from_m - 4, from_m + 1)).toBe("card");
+    expect(over(from_m - 1, from_m + 4)).toBe("card_at_lamp_distance");
+  });
+
+  it("rests on the light's sources and its own, all of them listed, and doubts a filter's shape where one is on", () => {
+    const { sources, uncertainty } = whiteBalance({ ...RANGE, filter_kind: "red", filter_density: 0.9 });
+    const known = models().map(({ id }) => id);
+    for (const source of sources) expect(known).toContain(source);
+    expect(sources).toEqual(expect.arrayContaining(["jerlov_1976", "ciede2000", "filter_shapes"]));
+    const causes = uncertainty.map(({ cause }) => cause);
+    expect(causes.some((cause) => cause.startsWith("filter_"))).toBe(true);
+    const bare = whiteBalance(RANGE).uncertainty.map(({ cause }) => cause);
+    expect(bare.some((cause) => cause.startsWith("filter_"))).toBe(false);
+  });
+
   it("balances to lamps where they lead at the middle of the range", () => {
     const at = (distance_m: number) =>
       whiteBalance({ ...REEF_WITH_LAMPS, lamps: [{ ...TWO_LAMPS, distance_m }] });
