@@ -48,6 +48,13 @@ describe("what to take", () => {
       "enough",
       what(needed + 0.3),
     ]);
+    for (const kit of [
+      [grey("enough", needed + 0.3), grey("more", needed + 0.6), grey("dense", 3)],
+      [grey("more", needed + 0.6), grey("enough", needed + 0.3), grey("dense", 3)],
+      [grey("dense", 3), grey("more", needed + 0.6), grey("enough", needed + 0.3)],
+    ]) {
+      expect(first(...kit)[0]).toBe("enough");
+    }
     // A sixth of a stop is a density of 0.05.
     expect(first(grey("close", needed - 0.049))[0]).toBe("close");
     expect(first(grey("weak", needed - 0.051))).toEqual([undefined, what(needed)]);
