@@ -6,6 +6,14 @@ import { portFigures, portReasons } from "./port.js";
 const of = (scene: typeof WIDE_ZOOM) => portFigures(scene, lensOf(scene));
 const codes = (scene: typeof WIDE_ZOOM) => portReasons(of(scene)).map(({ code }) => code);
 
+it("the field in air is the lens's own, behind whatever port", () => {
+  const rectilinear = (diagonal_mm: number, focal_mm: number) =>
+    (2 * Math.atan(diagonal_mm / 2 / focal_mm) * 180) / Math.PI;
+  expect(of(COMPACT).field_in_air_deg).toBeCloseTo(rectilinear(15.9, 8.8), 9);
+  expect(of(WIDE_ZOOM).field_in_air_deg).toBeCloseTo(rectilinear(43.3, 16), 9);
+  expect(of(ACTION_CAMERA).field_in_air_deg).toBe(140);
+});
+
 describe("a flat window", () => {
   it.each([
     ["port", COMPACT],
