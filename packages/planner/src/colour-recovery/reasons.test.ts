@@ -1,7 +1,9 @@
 // What is said must be what was computed, and be said where it holds.
+import { filterTransmittance, listOf, WAVELENGTHS_NM } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
 import { DARK_AND_GREEN, daylightScene, NIGHT_WRECK } from "../../../../test/support/scenes.js";
 import { COLOUR_RECOVERY_REASONS_EN } from "../messages/reasons/colour-recovery-en.js";
+import { models } from "../reference/models.js";
 import type { ColourRecoveryAnswer } from "../result/colour-recovery.js";
 import type { Scene } from "../scene/scene.js";
 import { colourRecovery } from "./colour-recovery.js";
@@ -43,6 +45,66 @@ describe("each reason of what can be recovered", () => {
     expect(texts).toHaveLength(2);
     expect(texts[0]).toMatch(/^Without a filter /);
     expect(texts[1]).toMatch(/^With the filter /);
+  });
+});
+
+describe("the answer on what can be recovered", () => {
+  it("rests on the light's sources and its own, all of them listed, none twice", () => {
+    const { sources } = colourRecovery(daylightScene("IB", 50, 5));
+    const known = models().map(({ id }) => id);
+    for (const source of sources) expect(known).toContain(source);
+    expect(sources).toEqual(
+      expect.arrayContaining(["jerlov_1976", "camera_recording", "port_radiance", "bartlett_1998"]),
+    );
+    expect(new Set(sources).size).toBe(sources.length);
+  });
+
+  it("tells the doubt of red at the deepest depth without a filter: that of a range is the one at its deep end alone", () => {
+    // A subject that faces up: which way it faces is doubted as in the middle of a range.
+    const shares = (from_m: number, to_m: number) =>
+      new Map(
+        colourRecovery(
+          red({ ...daylightScene("3C", 50, from_m, to_m), subject_facing: "up" }),
+        ).uncertainty.map(({ cause, share }) => [cause, share]),
+      );
+    const [range, deep, shallow] = [shares(2, 12), shares(12, 12), shares(2, 2)];
+    for (const [cause, share] of deep) expect(range.get(cause)).toBeCloseTo(share, 9);
+    const apart = [...deep].map(([cause, share]) => Math.abs(share - (shallow.get(cause) ?? 0)));
+    expect(Math.max(...apart)).toBeGreaterThan(0.05);
+    for (const cause of ["filter_edge", "filter_width"]) expect([...deep.keys()]).not.toContain(cause);
+  });
+
+  it("doubts how much red a nominal filter leaves, by its shape, and by what a pixel holds", () => {
+    const scene = daylightScene("IB", 60, 10);
+    const spreadOf = (change: Partial<Scene>) => {
+      const [, best] = colourRecovery({ ...scene, filter_kind: "red", ...change }).depths[0].recordings;
+      const { low, high } = best.red_light_signal_to_noise;
+      return Math.log2(high / low);
+    };
+    const curve = listOf(filterTransmittance("red", 0.9)).map((transmittance, i) => ({
+      wavelength_nm: WAVELENGTHS_NM[i],
+      transmittance,
+    }));
+    expect(spreadOf({ filter_density: 0.9 })).toBeGreaterThan(spreadOf({ filter_transmittance: curve }));
+    const [bare] = colourRecovery(scene).depths[0].recordings;
+    const shares = colourRecovery(scene).uncertainty.map(({ cause }) => cause);
+    expect(shares).toContain("full_well");
+    expect(bare.red_light_signal_to_noise.low).toBeLessThan(bare.red_light_signal_to_noise.high);
+  });
+
+  it("stays finite where a filter lets no red pass at all", () => {
+    const none = [400, 580, 581, 780].map((wavelength_nm) => ({
+      wavelength_nm,
+      transmittance: wavelength_nm <= 580 ? 0.9 : 0,
+    }));
+    const [, best] = colourRecovery({ ...daylightScene("IB", 50, 5), filter_transmittance: none }).depths[0]
+      .recordings;
+    const { low, likely, high } = best.red_light_signal_to_noise;
+    for (const value of [low, likely, high]) {
+      expect(value).toBeGreaterThan(0);
+      expect(value).toBeLessThan(1e-3);
+    }
+    expect(best.red_quality).toBe("gone");
   });
 });
 
