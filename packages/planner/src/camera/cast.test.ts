@@ -1,8 +1,9 @@
-import { illuminant, scale } from "@sunfathom/optics";
+import { deltaE00, illuminant, labOf, scale } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
 import { publishedIlluminant } from "../../../../test/support/illuminants.js";
 import { castBetween, castOfRaw, redExcessStops } from "./cast.js";
-import type { Vector3 } from "./matrix.js";
+import { WHITE_D65 } from "./d65.js";
+import { apply, type Vector3 } from "./matrix.js";
 import { rawOf, sensorProfile } from "./sensor-profile.js";
 
 const profile = sensorProfile(0);
@@ -40,6 +41,24 @@ describe("the cast that a grey takes", () => {
       [1, 1.01, 1.01],
     ];
     expect(of([1, 1, 1], near) / of([1, 1, 1], back)).toBeCloseTo(1, 1);
+  });
+
+  it("is the CIEDE2000 of two greys of 18 %, one as D65 makes it and one as the light is seen, through the camera's own matrix", () => {
+    const { d65White, daylightMatrix } = profile;
+    const grey = (xyz: Vector3) =>
+      labOf([(0.18 * xyz[0]) / xyz[1], 0.18, (0.18 * xyz[2]) / xyz[1]], WHITE_D65);
+    for (const more of [
+      [1.5, 1, 1],
+      [1, 1, 1.5],
+      [0.8, 1, 1.2],
+    ] as const) {
+      const seen = apply(daylightMatrix, [
+        more[0] * d65White[0],
+        more[1] * d65White[1],
+        more[2] * d65White[2],
+      ]);
+      expect(of([1, 1, 1], more)).toBeCloseTo(deltaE00(grey(apply(daylightMatrix, d65White)), grey(seen)), 9);
+    }
   });
 
   it("of two lights is that of what the sensor makes of them, the one balanced to first", () => {
