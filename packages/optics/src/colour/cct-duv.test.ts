@@ -131,6 +131,23 @@ describe("the distance from the locus", () => {
   });
 });
 
+it("finds no point of the locus nearer than the one that it names, from anywhere among colours (definition, CIE 15)", () => {
+  const locus = Array.from({ length: 991 }, (_, i) => locusUv(10 + i));
+  const share = fc.double({ min: 0.01, max: 0.98, noNaN: true });
+  fc.assert(
+    fc.property(share, share, (x, part) => {
+      const y = part * (1 - x);
+      const { u, v } = uv1960(x, y);
+      const nearest = Math.min(...locus.map((p) => Math.hypot(p.u - u, p.v - v)));
+      // Between points a mired apart there may be a nearer one. What a parabola is off of the locus is below 1e-7.
+      const found = Math.abs(cctDuv(x, y).duv);
+      expect(found).toBeLessThan(nearest + 1e-7);
+      expect(found).toBeGreaterThan(nearest - 1e-4);
+    }),
+    { seed: 1960, numRuns: 2000 },
+  );
+});
+
 describe("temperature is withheld", () => {
   it.each([0.0501, -0.0501])("at duv %d, where CIE gives it no meaning (beyond 0.05)", (duv) => {
     const { x, y } = off(200, duv);

@@ -51,11 +51,20 @@ const NODES = Array.from({ length: (MAX_MIRED - MIN_MIRED) / NODE_STEP + 1 }, (_
   locusUv(MIN_MIRED + i * NODE_STEP),
 );
 
+/** The locus bends slowly: the nearest of every so many nodes lies within so many of the nearest of all. */
+const STRIDE = 15;
+
 /** Index of the node that lies nearest. */
 function nearestNode(u: number, v: number): number {
-  let best = 0;
+  const coarse = nearestOf(u, v, 0, NODES.length - 1, STRIDE);
+  return nearestOf(u, v, Math.max(0, coarse - STRIDE), Math.min(NODES.length - 1, coarse + STRIDE), 1);
+}
+
+/** The nearest of the nodes from `first` to `last`, `step` by `step`. */
+function nearestOf(u: number, v: number, first: number, last: number, step: number): number {
+  let best = first;
   let least = Number.POSITIVE_INFINITY;
-  for (let i = 0; i < NODES.length; i++) {
+  for (let i = first; i <= last; i += step) {
     const du = NODES[i].u - u;
     const dv = NODES[i].v - v;
     const square = du * du + dv * dv;
