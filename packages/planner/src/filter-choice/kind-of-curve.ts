@@ -8,9 +8,11 @@ import {
 } from "@sunfathom/optics";
 import type { TransmittanceSample } from "../scene/scene.js";
 
-const STEP = 0.15;
-const STEPS = 20;
-const [FROM_nm, TO_nm] = [400, 700];
+/** From the weakest to the densest filter that has a kind and a density. */
+const STEP = 0.05;
+const STEPS = 60;
+/** What dyes let through beyond, the eye does not see. */
+const TO_nm = 700;
 
 /** Nominal curves of each kind from weak to dense. */
 let nominal: { kind: FilterKind; curve: Spectrum }[] | undefined;
@@ -20,11 +22,11 @@ const nominalCurves = () =>
     Array.from({ length: STEPS }, (_, i) => ({ kind, curve: filterTransmittance(kind, (i + 1) * STEP) })),
   );
 
-/** Sum of squared differences where the eye sees. */
+/** Sum of squared differences. */
 function distance(a: Spectrum, b: Spectrum): number {
   let sum = 0;
   for (let i = 0; i < a.length; i++) {
-    if (WAVELENGTHS_NM[i] >= FROM_nm && WAVELENGTHS_NM[i] <= TO_nm) sum += (a[i] - b[i]) ** 2;
+    if (WAVELENGTHS_NM[i] <= TO_nm) sum += (a[i] - b[i]) ** 2;
   }
   return sum;
 }
