@@ -7,6 +7,7 @@ import { models } from "../reference/models.js";
 import type { ColourRecoveryAnswer } from "../result/colour-recovery.js";
 import type { Scene } from "../scene/scene.js";
 import { colourRecovery } from "./colour-recovery.js";
+import { recoveryReasons } from "./reasons.js";
 
 const codesOf = ({ reasons }: ColourRecoveryAnswer) => reasons.map(({ code }) => code);
 const figuresOf = ({ reasons }: ColourRecoveryAnswer, code: string, nth = 0) =>
@@ -166,6 +167,30 @@ describe("the reasons of what can be recovered", () => {
         acceptable_m: answer.red_acceptable_to_with_filter_depth_m?.likely,
         gone_m: answer.red_gone_from_with_filter_depth_m?.likely,
       });
+    },
+  );
+
+  it.each([
+    [1.06, "acceptable", "filter_helps_red"],
+    [1.04, "acceptable", "filter_does_not_help_red"],
+    [1.06, "gone", "filter_does_not_help_red"],
+    [1.04, "gone", "filter_does_not_help_red"],
+  ] as const)(
+    "call it help where red is exposed higher by more than a twentieth (a judgement) and not gone: %d times, %s",
+    (times, red_quality, said) => {
+      const answer = colourRecovery(red(daylightScene("IB", 60, 10)));
+      const [{ depth_m, recordings }] = answer.depths;
+      const [bare, best, ...more] = recordings;
+      const changed = { ...best, red_electrons: times * bare.red_electrons, red_quality };
+      const reasons = recoveryReasons({
+        ...answer,
+        depths: [{ depth_m, recordings: [bare, changed, ...more] }],
+      });
+      expect(
+        reasons
+          .map(({ code }) => code)
+          .filter((code) => code.endsWith("help_red") || code.endsWith("helps_red")),
+      ).toEqual([said]);
     },
   );
 
