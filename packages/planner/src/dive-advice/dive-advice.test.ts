@@ -260,6 +260,8 @@ describe("what is told beside the plan", () => {
     const { filter_verdict, ...advice } = diveAdvice(OUTER_REEF_MORNING);
     expect(filter_verdict).toBe(filterChoice(OUTER_REEF_MORNING).verdict);
     expect(advice).not.toHaveProperty("filter_id");
+    const kit: KitItem[] = [{ id: "r45", item: "lens_filter", filter_kind: "red", filter_density: 0.45 }];
+    expect(diveAdvice({ ...OUTER_REEF_MORNING, kit }).filter_id).toBe("r45");
     expect(diveAdvice(NIGHT_WRECK)).not.toHaveProperty("filter_density");
   });
 });
