@@ -7,7 +7,7 @@ import { underwater } from "../light/underwater.js";
 import type { Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { cameraState } from "./camera-state.js";
-import { record } from "./recording.js";
+import { record, shareOfFullScale } from "./recording.js";
 import { rawOf, sensorProfile } from "./sensor-profile.js";
 import { redShareAbove600, takeShot } from "./shot.js";
 
@@ -28,6 +28,11 @@ describe("a shot", () => {
       const values = CHANNELS.map((k) => record(recorder, k, 0.9 * direct[k] + haze[k]).value);
       expect(Math.max(...values)).toBeCloseTo(1, 9);
       expect(recorder.neutral_stops).toBe(0);
+      // Fills it and no more: a record is clipped, what reaches the sensor is not.
+      const reached = CHANNELS.map(
+        (k) => recorder.gains[k] * shareOfFullScale(0.9 * direct[k] + haze[k], recorder.settings),
+      );
+      expect(Math.max(...reached)).toBeCloseTo(1, 9);
     },
   );
 
