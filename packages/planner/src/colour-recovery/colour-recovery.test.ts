@@ -225,6 +225,22 @@ describe("where the scene is too bright for the settings", () => {
   });
 });
 
+it("at each depth of a range records what that depth alone does, with and without the filter, and in as much doubt", () => {
+  // A subject that faces up: which way it faces is doubted as in the middle of a range.
+  const at = (from_m: number, to_m: number) =>
+    colourRecovery(red({ ...daylightScene("IB", 50, from_m, to_m), subject_facing: "up" }, 0.6)).depths;
+  for (const { depth_m, recordings } of at(4, 16)) {
+    const [alone] = at(depth_m, depth_m);
+    recordings.forEach(({ recording, red_electrons, red_light_signal_to_noise: { low, high } }, i) => {
+      const other = alone.recordings[i];
+      expect(recording).toBe(other.recording);
+      expect(red_electrons / other.red_electrons).toBeCloseTo(1, 9);
+      expect(low / other.red_light_signal_to_noise.low).toBeCloseTo(1, 9);
+      expect(high / other.red_light_signal_to_noise.high).toBeCloseTo(1, 9);
+    });
+  }
+});
+
 describe("where red ends", () => {
   it.each(TYPES)(
     "%s: acceptable red ends before all red does, with percentiles in order, with a filter and without",
