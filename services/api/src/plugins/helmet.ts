@@ -1,20 +1,39 @@
+import { IncomingMessage, type OutgoingHttpHeaders, ServerResponse } from "node:http";
+import { Socket } from "node:net";
 import type { FastifyInstance } from "fastify";
 import helmet from "helmet";
 
 /**
  * Headers that tell browsers to make nothing of an answer but data. `/docs` brings a content security policy of its own.
  * Transport security is for whoever ends TLS to promise: the service cannot know that its whole domain speaks it.
- * By the library itself, built once: its plugin for the framework builds it anew for every request.
  * @see https://github.com/helmetjs/helmet
  */
 export function registerHelmet(app: FastifyInstance): void {
-  const setHeaders = helmet({
-    contentSecurityPolicy: {
-      useDefaults: false,
-      directives: { defaultSrc: ["'none'"], frameAncestors: ["'none'"] },
-    },
-    referrerPolicy: { policy: "no-referrer" },
-    strictTransportSecurity: false,
+  const headers = headersOf(
+    helmet({
+      contentSecurityPolicy: {
+        useDefaults: false,
+        directives: { defaultSrc: ["'none'"], frameAncestors: ["'none'"] },
+      },
+      referrerPolicy: { policy: "no-referrer" },
+      strictTransportSecurity: false,
+    }),
+  );
+  app.addHook("onRequest", (_, reply, done) => {
+    reply.headers(headers);
+    done();
   });
-  app.addHook("onRequest", ({ raw }, reply, done) => setHeaders(raw, reply.raw, () => done()));
+}
+
+/**
+ * What the library sets on an answer. With these settings that is the same for all, so it is asked once: set one by one on
+ * each, as it does, headers cost Node.js a tenth of a 304.
+ */
+function headersOf(setHeaders: ReturnType<typeof helmet>): OutgoingHttpHeaders {
+  const request = new IncomingMessage(new Socket());
+  const response = new ServerResponse(request);
+  setHeaders(request, response, (error) => {
+    if (error !== undefined) throw error;
+  });
+  return response.getHeaders();
 }
