@@ -4,7 +4,7 @@ import { normalFrom } from "../random.test-support.js";
 import { type Spectrum, spectrumFrom, WAVELENGTHS_NM } from "../spectrum/grid.js";
 import type { CardSample, CardSeries } from "./card-samples.js";
 import { kdFromChlorophyll } from "./chlorophyll-morel-maritorena-2001.js";
-import { CARD_SHAPE_SIGMA_LN, fitCard, studentWidening } from "./fit-card.js";
+import { CARD_SHAPE_SIGMA_LN, type CardFit, fitCard, studentWidening } from "./fit-card.js";
 import {
   band,
   CHANNELS,
@@ -18,6 +18,7 @@ import {
 import { familyKd, lnRemainder } from "./hue-family.js";
 import { jerlovKd } from "./jerlov-1976.js";
 import { PURE_WATER_KD_PER_M } from "./pure-water.js";
+import { SCATTERING_SIGMA_LN } from "./water-description.js";
 
 const FOUR_OVER_12_M = [3, 7, 11, 15];
 
@@ -143,6 +144,94 @@ describe("fitting a water to a grey card", () => {
     });
     const rms = Math.sqrt(squares.reduce((sum, square) => sum + square, 0) / squares.length);
     expect(Math.abs(rms - CARD_SHAPE_SIGMA_LN)).toBeLessThan(0.02);
+  });
+});
+
+describe("what a fit tells beside the water", () => {
+  const SIX = [2, 5, 8, 11, 14, 17];
+  const deviation = (values: readonly number[]): number => {
+    const mean = values.reduce((sum, x) => sum + x, 0) / values.length;
+    return Math.sqrt(values.reduce((sum, x) => sum + (x - mean) ** 2, 0) / (values.length - 1));
+  };
+
+  it("differences between channels that are those of the channels, as each is of the water found", () => {
+    const { channel_kd, channel_kd_difference, description } = fitOf(jerlovKd("III"), SIX, 0.02);
+    const { red, green, blue } = channel_kd!;
+    const { red_minus_green, blue_minus_green } = channel_kd_difference;
+    expect(red_minus_green.value_per_m).toBeCloseTo(red.value_per_m - green.value_per_m, 12);
+    expect(blue_minus_green.value_per_m).toBeCloseTo(blue.value_per_m - green.value_per_m, 12);
+    const found = trueKd(description.kd_reference_per_m, 2, 17);
+    [red, green, blue].forEach(({ value_per_m }, k) => {
+      expect(value_per_m / found[k]).toBeCloseTo(1, 3);
+    });
+  });
+
+  it("errors as wide as what it finds scatters, for channels, their differences and the water (80 series)", () => {
+    const normal = normalFrom(1949);
+    // A water in the middle of the family: at its ends the mix cannot scatter both ways, and errors are claimed up to twice as wide.
+    const fits = Array.from({ length: 80 }, () => fitOf(familyKd(0.15, 1), SIX, 0.025, normal));
+    const claims = [
+      ...CHANNELS.map((name) => (fit: CardFit) => fit.channel_kd![name]),
+      ({ channel_kd_difference }: CardFit) => channel_kd_difference.red_minus_green,
+      ({ channel_kd_difference }: CardFit) => channel_kd_difference.blue_minus_green,
+      ({ turbidity_per_m, description }: CardFit) => ({
+        value_per_m: Math.log(turbidity_per_m),
+        standard_error_per_m: description.remainder_sigmas.find(({ cause }) => cause === "card_noise")!
+          .sigma_ln,
+      }),
+    ];
+    const ratios: number[] = [];
+    for (const claim of claims) {
+      const scatter = deviation(fits.map((fit) => claim(fit).value_per_m));
+      const claimed = fits.reduce((sum, fit) => sum + claim(fit).standard_error_per_m, 0) / fits.length;
+      // 80 values give a standard deviation to 8 %.
+      ratios.push(claimed / scatter);
+    }
+    // 80 values give a standard deviation to 8 %.
+    for (const ratio of ratios) expect.soft(ratio, String(ratios)).toBeLessThan(1.25);
+    for (const ratio of ratios) expect.soft(ratio, String(ratios)).toBeGreaterThan(0.8);
+  });
+
+  it("the noise of the readings as it is, where they are many, and what is expected, where there is none", () => {
+    const normal = normalFrom(1908);
+    const noises = Array.from({ length: 20 }, () => fitOf(jerlovKd("II"), SIX, 0.06, normal).noise_ln);
+    const mean = noises.reduce((sum, x) => sum + x, 0) / noises.length;
+    expect(mean / 0.06).toBeGreaterThan(0.85);
+    expect(mean / 0.06).toBeLessThan(1.1);
+    // Three readings of 2.5 % expected, 12 that fit, and four of those spent on turbidity and the level of three channels.
+    const exact = fitOf(familyKd(0.08, 0.9), FOUR_OVER_12_M, 0).noise_ln;
+    expect(exact / (0.025 * Math.sqrt(3 / (3 + 8)))).toBeCloseTo(1, 1);
+  });
+
+  it("what is left open: the noise, the shape of the spectrum and how a water scatters", () => {
+    const { description } = fitOf(jerlovKd("II"), FOUR_OVER_12_M, 0.02);
+    expect(description.remainder_sigmas).toEqual([
+      { cause: "card_noise", sigma_ln: expect.any(Number) },
+      { cause: "spectral_shape", sigma_ln: CARD_SHAPE_SIGMA_LN },
+    ]);
+    expect(description.scattering_sigmas).toEqual([
+      { cause: "scattering_per_water", sigma_ln: SCATTERING_SIGMA_LN },
+    ]);
+  });
+
+  it("that no water is like it, where light fades more slowly than in pure water or faster than in any published one", () => {
+    const refusal = (kd: Spectrum, depths: readonly number[]) => {
+      try {
+        fitOf(kd, depths, 0);
+      } catch (error) {
+        return error;
+      }
+      return undefined;
+    };
+    expect(refusal(PURE_WATER_KD_PER_M, FOUR_OVER_12_M)).toMatchObject({
+      code: "card_samples_outside_family",
+      message: expect.stringContaining("clearer than pure sea water"),
+    });
+    expect(refusal(familyKd(5.2, 1), [0.5, 2, 3.5])).toMatchObject({
+      code: "card_samples_outside_family",
+      message: expect.stringContaining("murkier than any published type"),
+    });
+    expect(refusal(familyKd(4, 1), [0.5, 2, 3.5])).toBeUndefined();
   });
 });
 

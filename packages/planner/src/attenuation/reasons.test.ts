@@ -38,6 +38,7 @@ describe("the reasons of how light fades", () => {
     const answer = attenuation({ ...atNight(daylightScene("IB", 50, 10)), lamps: [TWO_LAMPS] });
     expect(codesOf(answer)).toContain("no_daylight_relative");
     for (const code of ["sun_path", "red_not_only_transmitted"]) expect(codesOf(answer)).not.toContain(code);
+    for (const { code, basis } of answer.reasons) expect([code, basis]).toEqual([code, "computed"]);
   });
 
   it("tell below the depth to which red is trusted that it is not only transmitted", () => {
@@ -45,6 +46,7 @@ describe("the reasons of how light fades", () => {
     const trusted_m = redTrustedTo_m(worldOf(scene)) ?? Number.NaN;
     const to = (max_depth_m: number) => attenuation({ ...scene, max_depth_m });
     expect(figuresOf(to(trusted_m + 1), "red_not_only_transmitted")).toEqual({ depth_m: trusted_m });
+    for (const { code, basis } of to(trusted_m + 1).reasons) expect([code, basis]).toEqual([code, "computed"]);
     expect(codesOf(to(trusted_m - 1))).not.toContain("red_not_only_transmitted");
   });
 });
