@@ -46,7 +46,8 @@ describe("the reasons of how light fades", () => {
     const trusted_m = redTrustedTo_m(worldOf(scene)) ?? Number.NaN;
     const to = (max_depth_m: number) => attenuation({ ...scene, max_depth_m });
     expect(figuresOf(to(trusted_m + 1), "red_not_only_transmitted")).toEqual({ depth_m: trusted_m });
-    for (const { code, basis } of to(trusted_m + 1).reasons) expect([code, basis]).toEqual([code, "computed"]);
+    for (const { code, basis } of to(trusted_m + 1).reasons)
+      expect([code, basis]).toEqual([code, "computed"]);
     expect(codesOf(to(trusted_m - 1))).not.toContain("red_not_only_transmitted");
   });
 });
