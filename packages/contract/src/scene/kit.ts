@@ -21,7 +21,7 @@ const kitItemFields = {
   }),
   filter_transmittance: list(TransmittanceSample, {
     description:
-      "Measured curve of a filter, in place of kind and density: 2 to 401 samples, wavelengths rising.",
+      "Measured curve of a filter, in place of kind and density: 2 to 401 samples, wavelengths rising. Answers call it by the kind whose curve is most like it.",
     minItems: 2,
     maxItems: 401,
     example: [

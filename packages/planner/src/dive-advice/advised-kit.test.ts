@@ -4,6 +4,7 @@ import { daylightScene, NIGHT_WRECK, OUTER_REEF_MORNING } from "../../../../test
 import { exposureLoss } from "../exposure-loss/exposure-loss.js";
 import type { DiveAdviceAnswer, DiveStep } from "../result/dive-advice.js";
 import type { KitItem, Scene } from "../scene/scene.js";
+import { grey } from "./decided.test-support.js";
 import { diveAdvice } from "./dive-advice.js";
 
 const stepOf = ({ steps }: DiveAdviceAnswer, code: string): DiveStep | undefined =>
@@ -15,12 +16,6 @@ const flip = (type: string, sun: number, from: number, to: number): Scene => ({
 
 describe("what to take", () => {
   const bright = { ...daylightScene("I", 70, 2), iso: 800, f_number: 8 };
-  const grey = (id: string, filter_density: number): KitItem => ({
-    id,
-    item: "lens_filter",
-    filter_kind: "neutral",
-    filter_density,
-  });
 
   it("names the weakest neutral filter owned that is enough where it is too bright, or the density to get", () => {
     const { neutral_density_needed: needed = 0 } = exposureLoss(bright).depths[0];

@@ -2,7 +2,7 @@
 import { daylightScene } from "../../../../test/support/scenes.js";
 import type { DiveStep } from "../result/dive-advice.js";
 import type { ExposureAtDepth } from "../result/exposure-loss.js";
-import type { Scene } from "../scene/scene.js";
+import type { KitItem, Scene } from "../scene/scene.js";
 import { type Decisions, decisionsFor } from "./decisions.js";
 import type { Leg } from "./legs.js";
 
@@ -16,6 +16,14 @@ export function decided(scene: Scene): Decisions {
 
 /** Blue water from 1 m down, where the mount lets the filter come in on the way. */
 export const FLIPPED: Scene = { ...daylightScene("IB", 55, 1, 15), filter_change_underwater: "flip" };
+
+/** A neutral filter of a kit. */
+export const grey = (id: string, filter_density: number): KitItem => ({
+  id,
+  item: "lens_filter",
+  filter_kind: "neutral",
+  filter_density,
+});
 
 /** Phase, code and depth of each step, in their order. */
 export const toldBy = (steps: readonly DiveStep[]) =>

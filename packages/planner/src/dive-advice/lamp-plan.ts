@@ -1,4 +1,5 @@
-import { filterTransmittance, measuredTransmittance, type Spectrum } from "@sunfathom/optics";
+import { filterTransmittance, type Spectrum } from "@sunfathom/optics";
+import { measuredCurve } from "../light/measured-curve.js";
 import { splitWithLampFilter } from "../mixed-light/lamp-filter-split.js";
 import { VISIBLE_SPLIT_DELTA_E00 } from "../mixed-light/lights.js";
 import type { LampPlan } from "../result/dive-advice.js";
@@ -17,10 +18,7 @@ function transmittanceOf({
   filter_transmittance,
 }: KitItem): Spectrum | undefined {
   if (filter_transmittance) {
-    return measuredTransmittance(
-      filter_transmittance.map((s) => s.wavelength_nm),
-      filter_transmittance.map((s) => s.transmittance),
-    );
+    return measuredCurve(filter_transmittance);
   }
   return filter_kind && filter_density !== undefined
     ? filterTransmittance(filter_kind, filter_density)

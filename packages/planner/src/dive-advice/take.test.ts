@@ -9,7 +9,7 @@ import {
 import { TAKE_EN } from "../messages/plan-en.js";
 import type { TakeItem } from "../result/dive-advice.js";
 import type { KitItem, Scene } from "../scene/scene.js";
-import { decided } from "./decided.test-support.js";
+import { decided, grey } from "./decided.test-support.js";
 import type { Decisions } from "./decisions.js";
 import { startOf } from "./legs.js";
 import { takeFrom } from "./take.js";
@@ -19,12 +19,6 @@ const taken = (scene: Scene, ...kit: KitItem[]): TakeItem[] => takeFrom(owning(d
 const named = (take: readonly TakeItem[]) => take.map(({ id, what }) => [id, what]);
 const CARD = [undefined, TAKE_EN.card().what];
 const DAY = daylightScene("IB", 45, 1.5);
-const grey = (id: string, filter_density: number): KitItem => ({
-  id,
-  item: "lens_filter",
-  filter_kind: "neutral",
-  filter_density,
-});
 
 describe("what to take", () => {
   it("is a card with any kit, and nothing is named without one", () => {

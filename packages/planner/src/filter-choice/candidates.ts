@@ -1,8 +1,9 @@
-import { CLEAR, filterTransmittance, measuredTransmittance, type Spectrum } from "@sunfathom/optics";
+import { CLEAR, filterTransmittance, type Spectrum } from "@sunfathom/optics";
+import { measuredCurve } from "../light/measured-curve.js";
 import type { FilterVerdict } from "../result/filter-choice.js";
 import type { KitItem, Scene } from "../scene/scene.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
-import { kindOfCurve } from "./kind-of-curve.js";
+import { kindOfItem } from "./kind-of-curve.js";
 
 export interface Candidate {
   kind: FilterVerdict;
@@ -32,18 +33,16 @@ export const GRID: readonly Candidate[] = [
   ...LENS_KINDS.flatMap((kind) => coarse.map((density) => ({ kind, density }))),
 ];
 
-const ofKit = ({ id, filter_kind, filter_density, filter_transmittance }: KitItem): Candidate[] => {
+function ofKit(item: KitItem): Candidate[] {
+  const { id, filter_kind, filter_density, filter_transmittance } = item;
   if (filter_transmittance) {
-    const measured = measuredTransmittance(
-      filter_transmittance.map((s) => s.wavelength_nm),
-      filter_transmittance.map((s) => s.transmittance),
-    );
-    return [{ kind: filter_kind ?? kindOfCurve(filter_transmittance), id, measured }];
+    const measured = measuredCurve(filter_transmittance);
+    return [{ kind: kindOfItem(item), id, measured }];
   }
   return filter_kind && filter_density !== undefined
     ? [{ kind: filter_kind, density: filter_density, id }]
     : [];
-};
+}
 
 /** What a scene allows to choose from: the filters of its kit where it has one, else the grid. */
 export const candidatesFor = ({ kit }: Scene): readonly Candidate[] =>

@@ -2,11 +2,11 @@ import {
   FILTER_KINDS,
   type FilterKind,
   filterTransmittance,
-  measuredTransmittance,
   type Spectrum,
   WAVELENGTHS_NM,
 } from "@sunfathom/optics";
-import type { TransmittanceSample } from "../scene/scene.js";
+import { measuredCurve } from "../light/measured-curve.js";
+import type { KitItem, TransmittanceSample } from "../scene/scene.js";
 
 /** From the weakest to the densest filter that has a kind and a density. */
 const STEP = 0.05;
@@ -33,11 +33,12 @@ function distance(a: Spectrum, b: Spectrum): number {
 
 /** What to call a filter that is known by its curve alone: the kind of the nominal curve, of whatever density, that lies nearest. */
 export function kindOfCurve(samples: readonly TransmittanceSample[]): FilterKind {
-  const measured = measuredTransmittance(
-    samples.map((s) => s.wavelength_nm),
-    samples.map((s) => s.transmittance),
-  );
+  const measured = measuredCurve(samples);
   nominal ??= nominalCurves();
   const [first, ...others] = nominal.map(({ kind, curve }) => ({ kind, off: distance(measured, curve) }));
   return others.reduce((nearest, next) => (next.off < nearest.off ? next : nearest), first).kind;
 }
+
+/** What to call an item of a kit that is a filter: its kind, or the one that its measured curve is like. */
+export const kindOfItem = ({ filter_kind, filter_transmittance = [] }: KitItem): FilterKind =>
+  filter_kind ?? kindOfCurve(filter_transmittance);

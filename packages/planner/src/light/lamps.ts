@@ -8,7 +8,6 @@ import {
   LED_NAMES,
   lampIrradiance,
   ledIlluminant,
-  measuredTransmittance,
   multiply,
   perLumen,
   type Spectrum,
@@ -17,6 +16,7 @@ import {
 } from "@sunfathom/optics";
 import type { Lamp } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
+import { measuredCurve } from "./measured-curve.js";
 
 /** Spectrum of a lamp without its filter, W nm^-1 per lumen. */
 export function lampSpectrum(lamp: Lamp): Spectrum {
@@ -37,10 +37,7 @@ export function lampSpectrum(lamp: Lamp): Spectrum {
 
 export function lampFilter({ filter_kind, filter_density, filter_transmittance }: Lamp): Spectrum {
   if (filter_transmittance) {
-    return measuredTransmittance(
-      filter_transmittance.map((s) => s.wavelength_nm),
-      filter_transmittance.map((s) => s.transmittance),
-    );
+    return measuredCurve(filter_transmittance);
   }
   return filter_kind && filter_density !== undefined
     ? filterTransmittance(filter_kind, filter_density)

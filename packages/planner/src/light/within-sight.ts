@@ -1,7 +1,6 @@
 /** Refuses what no camera could see: paths on which nothing is left of the light, and filters that pass none. */
 import {
   integrateProduct,
-  measuredTransmittance,
   pathAttenuation,
   type Spectrum,
   WAVELENGTHS_NM,
@@ -11,6 +10,7 @@ import {
 import type { Scene, TransmittanceSample } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
 import type { Daylight } from "./daylight.js";
+import { measuredCurve } from "./measured-curve.js";
 import type { DescribedWater } from "./water.js";
 
 /** At this optical depth a part in 10^43 is left, in the clearest colour: far below any light there is. */
@@ -65,10 +65,7 @@ export function requireWithinSight(
 
 function requireClear({ filter_transmittance, kit }: Scene): void {
   const opaque = (curve: readonly TransmittanceSample[]): boolean => {
-    const transmittance = measuredTransmittance(
-      curve.map((s) => s.wavelength_nm),
-      curve.map((s) => s.transmittance),
-    );
+    const transmittance = measuredCurve(curve);
     const total = integrateProduct(
       transmittance.map(() => 1),
       Y_BAR,

@@ -1373,7 +1373,7 @@ export type KitItem = {
      */
     filter_density?: number | undefined;
     /**
-     * Measured curve of a filter, in place of kind and density: 2 to 401 samples, wavelengths rising.
+     * Measured curve of a filter, in place of kind and density: 2 to 401 samples, wavelengths rising. Answers call it by the kind whose curve is most like it.
      */
     filter_transmittance?: Array<TransmittanceSample> | undefined;
 };

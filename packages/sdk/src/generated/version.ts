@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "3f8c5be4c300d73e821a0ca655b5f353ffe337d251bb1cf8423a3044590e4971";
+export const descriptionHash = "6da8e05498dfb499130b28fb371d69de6a90aafa6013a64c1a47e7e732ee0ca8";

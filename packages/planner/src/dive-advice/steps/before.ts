@@ -1,5 +1,5 @@
 import { nameOf } from "../../filter-choice/candidates.js";
-import { kindOfCurve } from "../../filter-choice/kind-of-curve.js";
+import { kindOfItem } from "../../filter-choice/kind-of-curve.js";
 import { dialShutter } from "../../messages/dial.js";
 import { step } from "../../messages/say-step.js";
 import type { DiveStep } from "../../result/dive-advice.js";
@@ -33,9 +33,9 @@ export function beforeDive(d: Decisions): DiveStep[] {
   return steps;
 }
 
-function ownedName({ id, filter_kind, filter_density: density, filter_transmittance = [] }: KitItem): string {
-  const kind = filter_kind ?? kindOfCurve(filter_transmittance);
-  return nameOf({ kind, id, ...(density === undefined ? {} : { density }) });
+function ownedName(item: KitItem): string {
+  const { id, filter_density: density } = item;
+  return nameOf({ kind: kindOfItem(item), id, ...(density === undefined ? {} : { density }) });
 }
 
 function filterStep({ filter, filterName: name, lampPlan, legs }: Decisions): DiveStep {
