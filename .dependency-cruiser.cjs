@@ -4,8 +4,9 @@ const mayImport = {
   "packages/optics": [],
   "packages/planner": ["packages/optics"],
   "packages/contract": [],
-  "packages/answers": ["packages/contract", "packages/planner", "packages/optics"],
-  "packages/quiz": ["packages/planner", "packages/optics"],
+  "packages/words": ["packages/contract", "packages/planner"],
+  "packages/answers": ["packages/contract", "packages/planner", "packages/optics", "packages/words"],
+  "packages/quiz": ["packages/planner", "packages/optics", "packages/words"],
   // Knows the service by its HTTP contract alone. Its offline entries have the rules below.
   "packages/sdk": [],
   "services/api": [
@@ -14,6 +15,7 @@ const mayImport = {
     "packages/optics",
     "packages/planner",
     "packages/quiz",
+    "packages/words",
   ],
 };
 
@@ -40,10 +42,10 @@ module.exports = {
     ...directions,
     {
       name: "direction-sdk-offline",
-      comment: "The offline entries may import packages/answers.",
+      comment: "The offline entries may import packages/answers and packages/words.",
       severity: "error",
       from: { path: offline, pathNot: test },
-      to: { path: anyPackage, pathNot: inside(["packages/sdk", "packages/answers"]) },
+      to: { path: anyPackage, pathNot: inside(["packages/sdk", "packages/answers", "packages/words"]) },
     },
     {
       name: "sdk-online-without-offline",
@@ -84,7 +86,7 @@ module.exports = {
       name: "pure-packages-touch-no-node",
       comment: "The model and its answers run in a browser too: no I/O.",
       severity: "error",
-      from: { path: "^packages/(optics|planner|contract|answers|quiz|charts)/src/", pathNot: test },
+      from: { path: "^packages/(optics|planner|contract|words|answers|quiz|pictures)/src/", pathNot: test },
       to: { dependencyTypes: ["core"] },
     },
   ],
