@@ -1,6 +1,7 @@
-import type { JsonSchema } from "@sunfathom/contract";
+import type { FieldError, JsonSchema } from "@sunfathom/contract";
 import type { Check } from "./check.js";
 import { nearest } from "./nearest.js";
+import { otherUnit } from "./other-unit.js";
 import { member } from "./pointer.js";
 import { wrongType } from "./wrong-type.js";
 
@@ -27,7 +28,8 @@ export function object(schema: JsonSchema, compile: (schema: JsonSchema) => Chec
       if (item === undefined) continue;
       const known = checks.get(name);
       if (known !== undefined) known.check(item, pointer + known.step, findings);
-      else if (refusesOthers) findings.add(() => unknownField(name, pointer, [...checks.keys()]));
+      else if (refusesOthers)
+        findings.add(() => unknownField({ name, value: item }, pointer, [...checks.keys()]));
     }
     for (const name of required) {
       if (value[name] === undefined) {
@@ -46,13 +48,26 @@ function isObject(value: unknown): value is Record<string, unknown> {
   return typeof value === "object" && value !== null && !Array.isArray(value);
 }
 
-function unknownField(name: string, pointer: string, names: readonly string[]) {
-  const near = nearest(name, names);
+function unknownField(
+  { name, value }: { name: string; value: unknown },
+  pointer: string,
+  names: readonly string[],
+): FieldError {
   const shown = name.length > shownLength ? `${name.slice(0, shownLength)}...` : name;
-  return {
+  const error = {
     pointer: member(pointer, name),
     code: "unknown_field",
     message: `There is no field ${shown}.`,
+  };
+  const other = otherUnit(name, value, names);
+  if (other !== undefined) {
+    const { field, value: sent, from_unit, to_unit, converted } = other;
+    // No `did_you_mean`: the right name with the number as it was sent would be wrong.
+    return { ...error, allowed: `${sent} ${from_unit} is ${converted} ${to_unit}: send ${field}` };
+  }
+  const near = nearest(name, names);
+  return {
+    ...error,
     allowed: near ?? names.join(", "),
     ...(near === undefined ? {} : { did_you_mean: near }),
   };

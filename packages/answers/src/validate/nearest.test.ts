@@ -1,47 +1,151 @@
+import { wireSchemas } from "@sunfathom/contract";
 import { describe, expect, it } from "vitest";
-import { distance, nearest } from "./nearest.js";
+import { nearest } from "./nearest.js";
+import { otherNames } from "./other-names.js";
 
-describe("distance", () => {
-  // Kukich K. (1992), Techniques for automatically correcting words in text, ACM Computing Surveys 24(4), on the four
-  // edits of Damerau F. J. (1964), CACM 7(3); kitten/sitting is the textbook pair; CA/ABC tells the restricted form
-  // (3) from the unrestricted one (2).
+const namesOf = (component: "Scene" | "MountingScene" | "Lamp") =>
+  Object.keys(wireSchemas[component].properties ?? {});
+const scene = namesOf("Scene");
+
+describe("a name that is not one of a scene's fields", () => {
   it.each([
-    ["", "", 0],
-    ["", "abc", 3],
-    ["depth_m", "depth_m", 0],
-    ["dept_m", "depth_m", 1],
-    ["deepth_m", "depth_m", 1],
-    ["dapth_m", "depth_m", 1],
-    ["detph_m", "depth_m", 1],
-    ["kitten", "sitting", 3],
-    ["ca", "abc", 3],
-  ])("from %j to %j: %i", (a, b, edits) => {
-    expect(distance(a, b)).toBe(edits);
-    expect(distance(b, a)).toBe(edits);
+    // Slips of the pen.
+    ["dept_m", "depth_m"],
+    ["detph_m", "depth_m"],
+    ["maxdepth_m", "max_depth_m"],
+    ["water_typ", "water_type"],
+    ["chlorophyl_mg_m3", "chlorophyll_mg_m3"],
+    ["lamp", "lamps"],
+    ["lattitude_deg", "latitude_deg"],
+    ["mex_depth", "max_depth_m"],
+    // Another spelling of the same words.
+    ["depthM", "depth_m"],
+    ["waterType", "water_type"],
+    ["water-type", "water_type"],
+    ["ISO", "iso"],
+    ["timezone", "time_zone"],
+    ["iso_max", "max_iso"],
+    ["isoMax", "max_iso"],
+    ["depth_max_m", "max_depth_m"],
+    // A part of the name that no other name has.
+    ["lat", "latitude_deg"],
+    ["lon", "longitude_deg"],
+    ["latitude", "latitude_deg"],
+    ["longitude", "longitude_deg"],
+    ["visibility", "visibility_m"],
+    ["chlorophyll", "chlorophyll_mg_m3"],
+    ["wind_speed", "wind_speed_m_s"],
+    ["max_depth", "max_depth_m"],
+    ["frame_rate", "frame_rate_fps"],
+    ["sun_elevation", "sun_elevation_deg"],
+    ["fps", "frame_rate_fps"],
+    ["hue", "water_hue"],
+    ["oktas", "cloud_oktas"],
+    // Other words for it.
+    ["depth", "depth_m"],
+    ["water", "water_type"],
+    ["sun_height", "sun_elevation_deg"],
+    ["sunHeight", "sun_elevation_deg"],
+    ["aperture", "f_number"],
+    ["f_stop", "f_number"],
+    ["shutter", "shutter_s"],
+    ["shutter_speed", "shutter_s"],
+    ["filter", "filter_kind"],
+    ["wind", "wind_speed_m_s"],
+    ["clouds", "cloud_oktas"],
+    ["lights", "lamps"],
+  ])("%s is taken for %s", (sent, meant) => {
+    expect(nearest(sent, scene)).toBe(meant);
+  });
+
+  it.each([
+    // Things that a scene does not have.
+    "location",
+    "site",
+    "temperature",
+    "water_temperature",
+    "salinity",
+    "date",
+    "name",
+    "country",
+    "camera",
+    "housing",
+    "lens",
+    "units",
+    "language",
+    "comment",
+    "gas",
+    "id",
+    "model",
+    "lens_type",
+    "pressure",
+    "boat",
+    "diver",
+    "profile",
+    "current",
+    "mode",
+    "mount",
+    // Several are as near.
+    "min",
+    "max",
+    "white_balance",
+    "distance",
+    "density",
+    // Nothing at all.
+    "x",
+    "de",
+    "",
+    "_",
+    "__proto__",
+    "constructor",
+    "a".repeat(1000),
+  ])("%s is taken for none", (sent) => {
+    expect(nearest(sent, scene)).toBeUndefined();
   });
 });
 
-describe("nearest", () => {
-  const names = ["water_type", "depth_m", "min_depth_m", "max_depth_m", "iso", "wind_speed_m_s", "lamps"];
+describe("a name in a scene of another kind", () => {
   it.each([
-    ["dept_m", "depth_m"],
-    ["depth", "depth_m"],
-    ["dept", "depth_m"],
-    ["dep", "depth_m"],
-    ["win", "wind_speed_m_s"],
-    ["iso", "iso"],
-    ["depthM", "depth_m"],
-    ["waterType", "water_type"],
-    ["water", "water_type"],
-    ["wind_speed", "wind_speed_m_s"],
-    ["maxdepth_m", "max_depth_m"],
-    ["ISO", "iso"],
-    ["lamp", "lamps"],
-  ])("takes %j for %j", (wrong, right) => {
-    expect(nearest(wrong, names)).toBe(right);
+    ["lens", "lens_kind"],
+    ["port", "port_kind"],
+    ["fov", "field_of_view_deg"],
+    ["focal_length", "focal_length_mm"],
+    ["aperture", "f_number"],
+  ])("%s is taken for its %s", (sent, meant) => {
+    expect(nearest(sent, namesOf("MountingScene"))).toBe(meant);
   });
 
-  it.each(["banana", "x", "de", "__proto__", "a".repeat(1000)])("takes %j for nothing", (wrong) => {
-    expect(nearest(wrong, ["water_type", "depth_m", "lamps"])).toBeUndefined();
+  it.each([
+    ["lumens", "flux_lm"],
+    ["kelvin", "cct_K"],
+    ["distance", "distance_m"],
+  ])("%s is taken for %s of a lamp", (sent, meant) => {
+    expect(nearest(sent, namesOf("Lamp"))).toBe(meant);
   });
+});
+
+describe("a word that is none of the options", () => {
+  const types = ["I", "IA", "IB", "II", "III", "1C", "3C", "5C", "7C", "9C"];
+
+  it.each([
+    ["ib", types, "IB"],
+    ["3c", types, "3C"],
+    ["5-C", types, "5C"],
+    ["redd", ["none", "red", "magenta"], "red"],
+    ["magneta", ["none", "red", "magenta"], "magenta"],
+  ])("%s is one of them, misspelt", (sent, options, meant) => {
+    expect(nearest(sent, options)).toBe(meant);
+  });
+
+  it.each(["2C", "IC", "IV", "C", "oceanic"])("%s is not taken for another water", (sent) => {
+    expect(nearest(sent, types)).toBeUndefined();
+  });
+});
+
+it("other words lead to fields that there are, each to one, and none is a field itself", () => {
+  const all = new Set([...scene, ...namesOf("MountingScene"), ...namesOf("Lamp")]);
+  for (const [other, name] of otherNames) {
+    expect(all, other).toContain(name);
+    expect(all).not.toContain(other);
+  }
 });

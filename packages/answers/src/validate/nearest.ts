@@ -1,58 +1,68 @@
+import { distance } from "./distance.js";
+import { otherNames } from "./other-names.js";
+
 /** A longer name is nobody's slip of the pen, and would take long to compare. */
 const longestName = 64;
 /** The beginning of a word says which word from so many letters on. */
 const shortestBeginning = 3;
+/** One slip in so many letters: more, and it is another word. */
+const lettersPerSlip = 3;
 
 /**
- * The one of `names` that `wrong` was most likely meant to be: least edits (Damerau 1964: insert, delete, replace,
- * swap neighbours), no more than a third of the longer name; a name that `wrong` begins, by a whole word or by
- * three letters or more, counts as two edits. Case is not looked at. The first of equals; undefined where none is near.
+ * The one of `names` that `wrong` was most likely meant to be; undefined where none is near, or where several are as near as
+ * each other: a wrong guess leads further astray than none. In this order: the same letters whatever the case and the
+ * marks between words, another word for the same thing, the same words in another order, few edits, the beginning of one name
+ * alone, the last words of one name alone.
  */
 export function nearest(wrong: string, names: Iterable<string>): string | undefined {
   if (wrong.length > longestName) return undefined;
-  const typed = wrong.toLowerCase();
-  let best: string | undefined;
-  let least = Number.POSITIVE_INFINITY;
-  for (const name of names) {
-    const edits = begins(typed, name.toLowerCase()) ? 2 : distance(typed, name.toLowerCase());
-    const allowed = Math.max(2, Math.floor(Math.max(typed.length, name.length) / 3));
-    if (edits <= allowed && edits < least) {
-      best = name;
-      least = edits;
-    }
+  const typed = spelt(wrong);
+  const known = [...names].map(spelt);
+  for (const isNear of [sameLetters, sameThing, sameWords, fewestEdits(typed, known), begins, ends]) {
+    const near = known.filter((name) => isNear(typed, name));
+    if (near.length > 0) return near.length === 1 ? near[0]?.name : undefined;
   }
-  return best;
+  return undefined;
 }
 
-function begins(typed: string, name: string): boolean {
-  if (typed === name) return false;
-  return typed.length >= shortestBeginning ? name.startsWith(typed) : name.startsWith(`${typed}_`);
+interface Spelt {
+  name: string;
+  words: readonly string[];
+  letters: string;
 }
 
-/** Edits between two words, in the restricted form that edits no place twice (optimal string alignment). */
-export function distance(a: string, b: string): number {
-  let beforeLast: number[] = [];
-  let last = Array.from({ length: b.length + 1 }, (_, column) => column);
-  for (let row = 1; row <= a.length; row += 1) {
-    const current = [row];
-    for (let column = 1; column <= b.length; column += 1) {
-      const same = a[row - 1] === b[column - 1];
-      let edits = Math.min(
-        at(last, column) + 1,
-        at(current, column - 1) + 1,
-        at(last, column - 1) + (same ? 0 : 1),
-      );
-      if (row > 1 && column > 1 && a[row - 1] === b[column - 2] && a[row - 2] === b[column - 1]) {
-        edits = Math.min(edits, at(beforeLast, column - 2) + 1);
-      }
-      current.push(edits);
-    }
-    beforeLast = last;
-    last = current;
-  }
-  return at(last, b.length);
+/** A name as its words, however they are set apart: `max_iso`, `maxIso`, `max-iso`. */
+function spelt(name: string): Spelt {
+  const words = name
+    .replace(/([a-z\d])([A-Z])/g, "$1_$2")
+    .toLowerCase()
+    .split(/[^\p{L}\p{N}]+/u)
+    .filter((word) => word !== "");
+  return { name, words, letters: words.join("") };
 }
 
-function at(row: readonly number[], column: number): number {
-  return row[column] ?? Number.POSITIVE_INFINITY;
+type Near = (typed: Spelt, name: Spelt) => boolean;
+
+const sameLetters: Near = (typed, name) => typed.letters === name.letters && typed.letters !== "";
+
+const sameThing: Near = (typed, { name }) => otherNames.get(typed.words.join("_")) === name;
+
+const sameWords: Near = (typed, name) =>
+  typed.words.length === name.words.length && typed.words.every((word) => name.words.includes(word));
+
+const begins: Near = (typed, { letters }) =>
+  typed.letters.length >= shortestBeginning && letters.startsWith(typed.letters);
+
+const ends: Near = (typed, { words }) =>
+  typed.letters.length >= shortestBeginning &&
+  words.slice(-typed.words.length).join(" ") === typed.words.join(" ");
+
+/** Names as few edits away as any, where those are few for their length. */
+function fewestEdits(typed: Spelt, known: readonly Spelt[]): Near {
+  const edits = new Map(known.map((name) => [name, distance(typed.letters, name.letters)]));
+  const least = Math.min(...edits.values());
+  return (_, name) => {
+    const slips = Math.floor(Math.min(typed.letters.length, name.letters.length) / lettersPerSlip);
+    return edits.get(name) === least && least <= slips;
+  };
 }
