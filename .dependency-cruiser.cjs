@@ -19,7 +19,7 @@ const mayImport = {
   ],
 };
 
-const test = "\\.test\\.ts$";
+const test = "\\.(test|prove)\\.ts$";
 const anyPackage = "^(packages|services)/[^/]+/";
 
 /** The one door from the client to the answers; who only asks a service never downloads what lies behind it. */

@@ -16,7 +16,7 @@ export default defineConfig({
     coverage: {
       provider: "v8",
       include: ["packages/*/src/**/*.ts", "services/*/src/**/*.ts"],
-      exclude: ["**/*.test.ts", "**/generated/**"],
+      exclude: ["**/*.{test,prove}.ts", "**/generated/**"],
     },
   },
 });

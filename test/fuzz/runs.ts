@@ -1,10 +1,11 @@
-// How many cases to try and from which seed. `npm test` tries a few from a fixed one; FUZZ_RUNS and FUZZ_SEED ask for
-// more, and for others.
+// How many cases to try and from which seed. `npm test` tries a few from a fixed one; `npm run prove` tries FUZZ_RUNS from
+// FUZZ_SEED, which it prints.
 import type { Parameters } from "fast-check";
+import { isProof } from "../support/is-proof.js";
 
-const asked = Number(process.env["FUZZ_RUNS"] ?? 0);
+const asked = Number(process.env["FUZZ_RUNS"] ?? 2000);
 
-export const isLong = asked > 0;
+export const isLong = isProof;
 const seed = Number(process.env["FUZZ_SEED"] ?? (isLong ? Date.now() % 2 ** 31 : 7));
 /** A test of a long run may take as long as it needs. */
 export const timeout_ms = isLong ? 10 * 3600 * 1000 : 60_000;

@@ -1,17 +1,17 @@
 // Clients that send or read as slowly as they can, many at a time, from this machine to itself alone. Others are still
-// served, and every slow connection is closed in bounded time. SLOW_CLIENTS asks for more of them, which are held to the
+// served, and every slow connection is closed in bounded time. `npm run prove` sends 500 (SLOW_CLIENTS), which are held to the
 // service's own limits: under shorter ones the first would be gone before the last has come.
 import { connect, type Socket } from "node:net";
 import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { createApp } from "../../services/api/src/app.js";
 import { unhurried } from "../../services/api/src/unhurried.test-support.js";
+import { isProof } from "../support/is-proof.js";
 import { head, portOf, raw } from "./wire.js";
 
-const asked = process.env["SLOW_CLIENTS"];
-const count = Number(asked ?? 40);
+const count = isProof ? Number(process.env["SLOW_CLIENTS"] ?? 500) : 40;
 /** How many of them must be there at once; in a short run some may have been closed on a busy machine. */
-const together = asked === undefined ? count / 2 : count;
+const together = isProof ? count : count / 2;
 
 const short = {
   headersTimeout_ms: 700,
@@ -20,11 +20,11 @@ const short = {
   connectionTimeout_ms: 3000,
   sendTimeout_ms: 1500,
 };
-const limits = { ...unhurried, requestsPerWindow: 0, ...(asked === undefined ? short : {}) };
+const limits = { ...unhurried, requestsPerWindow: 0, ...(isProof ? {} : short) };
 const { headersTimeout_ms, requestTimeout_ms, sendTimeout_ms, timeoutCheck_ms } = limits;
 /** What a busy machine may be late by. */
 const late_ms = 3000;
-const timeout_ms = asked === undefined ? 20_000 : 180_000;
+const timeout_ms = isProof ? 180_000 : 20_000;
 
 let app: FastifyInstance;
 let port: number;

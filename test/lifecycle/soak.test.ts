@@ -1,13 +1,14 @@
-// A mix of every operation for some time, while memory must not grow. `npm test` soaks for a few seconds; SOAK_MINUTES
-// asks for more, which finds smaller leaks: what is allowed to grow does not grow with the time.
+// A mix of every operation for some time, while memory must not grow. `npm test` soaks for a few seconds, `npm run
+// prove` for 30 minutes (SOAK_MINUTES), which finds smaller leaks: what is allowed to grow does not grow with the time.
 import { readFileSync } from "node:fs";
 import { Agent } from "node:http";
 import { afterEach, describe, expect, it } from "vitest";
 import { calculations, operations } from "../fuzz/description.js";
+import { isProof } from "../support/is-proof.js";
 import { floorsOf, growthOf, medianOf } from "./growth.js";
 import { ask, pause, type Service, start } from "./service.js";
 
-const minutes = Number(process.env["SOAK_MINUTES"] ?? 0.1);
+const minutes = isProof ? Number(process.env["SOAK_MINUTES"] ?? 30) : 0.1;
 const readings = 120;
 /** Until code is compiled and caches, which are bounded, have filled: that is no leak. */
 const warmUp_ms = 10_000;

@@ -1,0 +1,1 @@
+import "./lengths.test.js";

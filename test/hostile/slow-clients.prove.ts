@@ -1,0 +1,1 @@
+import "./slow-clients.test.js";

@@ -1,0 +1,1 @@
+import "./soak.test.js";
