@@ -39,6 +39,7 @@ describe("the README's limits", () => {
 
   it("of requests are those that the service has by itself", () => {
     const { bodyBytes, urlCharacters, headerBytes, connections, requestsPerWindow, window_s } = defaultLimits;
+    const { unansweredPerConnection } = defaultLimits;
     const { headersTimeout_ms, requestTimeout_ms, sendTimeout_ms, maxEventLoopDelay_ms } = defaultLimits;
     const told = rows
       .filter(([, what = ""]) => !what.includes("`"))
@@ -49,6 +50,7 @@ describe("the README's limits", () => {
       `headers with the request line: ${headerBytes / 1024} kB`,
       `requests of one client: ${requestsPerWindow} in ${window_s} s`,
       `connections at a time: ${connections}`,
+      `unanswered requests of a connection: ${unansweredPerConnection}`,
       `time for the headers to arrive: ${headersTimeout_ms / 1000} s`,
       `time for the whole request to arrive: ${requestTimeout_ms / 1000} s`,
       `time to read the answer: ${sendTimeout_ms / 1000} s`,

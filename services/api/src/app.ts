@@ -2,7 +2,6 @@ import Fastify, { type FastifyBaseLogger, type FastifyInstance, type FastifyServ
 import { defaultExposure, type Exposure } from "./exposure.js";
 import { logAbandoned } from "./http/abandoned.js";
 import { AnswerCache } from "./http/answer-cache.js";
-import { handleClientError } from "./http/client-error.js";
 import { handleError } from "./http/errors.js";
 import { takeOnlyJson } from "./http/json-body.js";
 import { KnownRoutes } from "./http/known-routes.js";
@@ -13,6 +12,7 @@ import { watchReadiness } from "./http/readiness.js";
 import { requestId } from "./http/request-id.js";
 import { limitSending } from "./http/send-limit.js";
 import { sendPlainProblem } from "./http/send-problem.js";
+import { serversWith } from "./http/server.js";
 import { defaultLimits, type Limits } from "./limits.js";
 import { sharedSchemas } from "./openapi/components.js";
 import { registerCors } from "./plugins/cors.js";
@@ -20,11 +20,11 @@ import { registerHelmet } from "./plugins/helmet.js";
 import { registerMetrics } from "./plugins/metrics.js";
 import { registerRateLimit } from "./plugins/rate-limit.js";
 import { registerSwagger } from "./plugins/swagger.js";
-import { registerSwaggerUi } from "./plugins/swagger-ui.js";
 import { registerUnderPressure } from "./plugins/under-pressure.js";
 import { defaultQuizSettings, type QuizSettings } from "./quiz-settings.js";
 import { calculationRoutes } from "./routes/calculations.js";
 import { descriptionRoutes } from "./routes/description.js";
+import { documentationRoutes } from "./routes/documentation.js";
 import { healthRoutes } from "./routes/health.js";
 import { problemPageRoutes } from "./routes/problem-pages.js";
 import { quizRoutes } from "./routes/quiz/routes.js";
@@ -63,15 +63,8 @@ export async function createApp({
     genReqId: requestId,
     trustProxy: exposure.trustedProxies.length > 0 && [...exposure.trustedProxies],
     bodyLimit: limits.bodyBytes,
-    requestTimeout: limits.requestTimeout_ms,
-    connectionTimeout: limits.connectionTimeout_ms,
-    keepAliveTimeout: limits.keepAliveTimeout_ms,
     handlerTimeout: limits.handlerTimeout_ms,
-    http: {
-      maxHeaderSize: limits.headerBytes,
-      headersTimeout: limits.headersTimeout_ms,
-      connectionsCheckingInterval: limits.timeoutCheck_ms,
-    },
+    serverFactory: serversWith(limits, logger),
     routerOptions: {
       maxParamLength: limits.pathParameterCharacters,
       // Query strings are read in one place, http/query.ts, by whoever takes them.
@@ -79,7 +72,8 @@ export async function createApp({
     },
     // A request that is there already is answered, and its connection closed.
     return503OnClosing: false,
-    clientErrorHandler: handleClientError,
+    // Each server refuses what is no HTTP by itself.
+    clientErrorHandler: () => {},
     frameworkErrors: (error, request, reply) => {
       reply.header("x-request-id", request.id);
       handleError(error, request, reply);
@@ -87,7 +81,6 @@ export async function createApp({
   });
   const routes = new KnownRoutes();
   routes.watch(app);
-  app.server.maxConnections = limits.connections;
   takeOnlyJson(app);
   if (tracing !== undefined) (await import("./plugins/tracing.js")).registerTracing(app, tracing);
   app.addHook("onRequest", (request, reply, done) => {
@@ -115,13 +108,13 @@ export async function createApp({
   });
   for (const schema of sharedSchemas()) app.addSchema(schema);
   await registerSwagger(app);
-  await registerSwaggerUi(app);
   calculationRoutes(app, answerCache);
   referenceRoutes(app);
   quizRoutes(app, quiz);
   healthRoutes(app);
   problemPageRoutes(app);
   descriptionRoutes(app);
+  documentationRoutes(app);
   return app;
 }
 

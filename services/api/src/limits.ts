@@ -22,6 +22,8 @@ export interface Limits {
   sendTimeout_ms: number;
   /** Connections at a time; more are closed at once. */
   connections: number;
+  /** Requests of one connection that wait for their answers at a time; beyond it the connection is closed. */
+  unansweredPerConnection: number;
   /** Requests of one client in a window; 0 for any number. */
   requestsPerWindow: number;
   window_s: number;
@@ -45,6 +47,8 @@ export const defaultLimits: Limits = {
   handlerTimeout_ms: 20_000,
   sendTimeout_ms: 60_000,
   connections: 4096,
+  // Clients that send requests ahead keep to about ten; none is known that does so by default.
+  unansweredPerConnection: 16,
   requestsPerWindow: 1200,
   window_s: 60,
   maxEventLoopDelay_ms: 1000,

@@ -1,4 +1,5 @@
 import { once } from "node:events";
+import { createServer } from "node:http";
 import { type AddressInfo, connect } from "node:net";
 import { Writable } from "node:stream";
 import Fastify, { type FastifyBaseLogger } from "fastify";
@@ -6,6 +7,7 @@ import { pino } from "pino";
 import { expect, it, vi } from "vitest";
 import { logAbandoned } from "./abandoned.js";
 import { OneLineLog } from "./log-controller.js";
+import { limitPipelines } from "./pipelines.js";
 
 /** A service whose answers to `/slow/…` come never, and what it logs. */
 async function start() {
@@ -17,7 +19,11 @@ async function start() {
     },
   });
   const logger: FastifyBaseLogger = pino({ base: null }, stream);
-  const app = Fastify({ loggerInstance: logger, logController: new OneLineLog() });
+  const app = Fastify({
+    loggerInstance: logger,
+    logController: new OneLineLog(),
+    serverFactory: (handler) => createServer(limitPipelines(handler, 16, () => {})),
+  });
   logAbandoned(app);
   app.get("/slow/:name", () => new Promise(() => {}));
   app.get("/quick", () => "all of it");

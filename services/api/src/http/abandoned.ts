@@ -1,5 +1,4 @@
 import type { FastifyInstance } from "fastify";
-import { whenOver } from "./when-over.js";
 
 /**
  * Logs a request whose connection closed before its whole answer had left, because its caller hung up or read too slowly:
@@ -7,7 +6,7 @@ import { whenOver } from "./when-over.js";
  */
 export function logAbandoned(app: FastifyInstance): void {
   app.addHook("onRequest", (request, reply, done) => {
-    whenOver(request, reply, () => {
+    reply.raw.once("close", () => {
       if (reply.raw.writableFinished) return;
       const line = {
         method: request.method,

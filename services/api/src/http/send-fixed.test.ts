@@ -1,10 +1,10 @@
 import Fastify from "fastify";
 import { expect, it } from "vitest";
-import { sendFixed } from "./send-fixed.js";
+import { fixed, fixedJson, sendFixed } from "./send-fixed.js";
 
 async function ask(ifNoneMatch?: string) {
   const app = Fastify();
-  app.get("/", (request, reply) => sendFixed(request, reply, '{"a":1.50}', '"tag"'));
+  app.get("/", (request, reply) => sendFixed(request, reply, fixedJson('{"a":1.50}', '"tag"')));
   const headers = ifNoneMatch === undefined ? {} : { "if-none-match": ifNoneMatch };
   const { statusCode, body, headers: answered } = await app.inject({ url: "/", headers });
   return { statusCode, body, headers: answered };
@@ -31,3 +31,13 @@ it.each(['"tag"', 'W/"tag"', '"other", "tag"', "*", " * "])(
     expect([statusCode, body, headers["etag"]]).toEqual([304, "", '"tag"']);
   },
 );
+
+// RFC 9110, section 8.8.3: a strong tag changes with every byte.
+it("has a tag of its bytes where it is given none", () => {
+  const tags = ["a", "b", Buffer.from([0xff, 0xfe]), Buffer.from([0xff, 0xfd])].map(
+    (content) => fixed("text/plain", content).etag,
+  );
+  for (const tag of tags) expect(tag).toMatch(/^"[\w-]{27}"$/);
+  expect(new Set(tags).size).toBe(4);
+  expect(fixed("text/plain", "a").etag).toBe(tags[0]);
+});

@@ -1,11 +1,32 @@
 import type { FastifyReply, FastifyRequest } from "fastify";
-import { matches } from "./etag.js";
-import { sendJson, tag } from "./send-json.js";
+import { etagOf, matches } from "./etag.js";
+import { tag } from "./send-json.js";
 
-/** Answers a GET whose JSON is known beforehand, with 304 where the caller has it. */
-export function sendFixed(request: FastifyRequest, reply: FastifyReply, json: string, etag: string): void {
+/** An answer that is known beforehand. As bytes: of a text, each answer that waits for its reader would be a copy. */
+export interface Fixed {
+  type: string;
+  bytes: Buffer;
+  etag: string;
+}
+
+/** @param etag one of its content when left out */
+export function fixed(type: string, content: string | Buffer, etag?: string): Fixed {
+  const bytes = Buffer.from(content);
+  return { type, bytes, etag: etag ?? etagOf(bytes.toString("latin1")) };
+}
+
+export function fixedJson(json: string, etag?: string): Fixed {
+  return fixed("application/json; charset=utf-8", json, etag);
+}
+
+/** Answers a GET with it, or with 304 where the caller has it. */
+export function sendFixed(
+  request: FastifyRequest,
+  reply: FastifyReply,
+  { type, bytes, etag }: Fixed,
+): FastifyReply {
   tag(reply, etag);
   const asked = request.headers["if-none-match"];
-  if (asked?.trim() === "*" || matches(asked, etag)) reply.code(304).send();
-  else sendJson(reply, json);
+  if (asked?.trim() === "*" || matches(asked, etag)) return reply.code(304).send();
+  return reply.header("content-type", type).send(bytes);
 }

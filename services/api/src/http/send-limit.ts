@@ -14,12 +14,14 @@ export function limitSending(app: FastifyInstance, timeout_ms: number): void {
   app.decorateReply("sendTimer", undefined);
   app.addHook("onSend", (request, reply, payload, done) => {
     // The request's, as an answer that waits for another on its connection has none yet.
-    reply.sendTimer = setTimeout(cutOff, timeout_ms, request.raw.socket).unref();
+    const { raw } = reply;
+    // An answer that fails on its way is sent once more, as a problem.
+    if (reply.sendTimer === undefined && !raw.destroyed) {
+      reply.sendTimer = setTimeout(cutOff, timeout_ms, request.raw.socket).unref();
+      // Until then it keeps the connection, and all that waits on it.
+      raw.once("close", () => clearTimeout(reply.sendTimer));
+    }
     done(null, payload);
-  });
-  app.addHook("onResponse", (_, reply, done) => {
-    clearTimeout(reply.sendTimer);
-    done();
   });
 }
 

@@ -14,7 +14,6 @@ import {
 } from "@opentelemetry/sdk-trace";
 import type { FastifyBaseLogger, FastifyInstance, FastifyRequest } from "fastify";
 import { pathOf } from "../http/path-of.js";
-import { whenOver } from "../http/when-over.js";
 import type { TracingSettings } from "../tracing-settings.js";
 
 /** At the end of the process, what is left to send may take no longer: a collector must not hold up the stop. */
@@ -61,7 +60,7 @@ export function registerTracing(app: FastifyInstance, settings: TracingSettings)
       parent,
     );
     request.log = request.log.child({ trace_id: span.spanContext().traceId });
-    whenOver(request, reply, () => {
+    reply.raw.once("close", () => {
       const { statusCode: status, writableFinished } = reply.raw;
       span.setAttribute("http.response.status_code", status);
       if (status >= 500 || !writableFinished) {

@@ -3,19 +3,19 @@ import { contractVersion } from "@sunfathom/contract";
 import type { FastifyInstance } from "fastify";
 import { etagOf } from "../http/etag.js";
 import { refuseQuery } from "../http/refuse-query.js";
-import { sendFixed } from "../http/send-fixed.js";
+import { fixedJson, sendFixed } from "../http/send-fixed.js";
 import { referenceRead } from "../openapi/reference.js";
 
 /** Reference data, made once: it is the same until the process ends. */
 export function referenceRoutes(app: FastifyInstance): void {
   for (const reference of references) {
-    const json = toJson(readReference(reference));
     const etag = etagOf(modelVersion, contractVersion, reference.name);
+    const data = fixedJson(toJson(readReference(reference)), etag);
     app.get(
       reference.path,
       { schema: referenceRead(reference), onRequest: refuseQuery },
       (request, reply) => {
-        sendFixed(request, reply, json, etag);
+        sendFixed(request, reply, data);
       },
     );
   }

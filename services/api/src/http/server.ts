@@ -1,0 +1,34 @@
+import { createServer, type RequestListener, type Server } from "node:http";
+import type { FastifyBaseLogger } from "fastify";
+import type { Limits } from "../limits.js";
+import { handleClientError } from "./client-error.js";
+import { limitPipelines } from "./pipelines.js";
+
+/**
+ * Makes the servers of an application, one for each address that its host name stands for. Here because the framework
+ * would give its limits and its refusals of what is no HTTP to the first of them alone.
+ */
+export function serversWith(
+  limits: Limits,
+  log: FastifyBaseLogger | undefined,
+): (handler: RequestListener) => Server {
+  return (handler) => {
+    const limited = limitPipelines(handler, limits.unansweredPerConnection, () =>
+      log?.info({ most: limits.unansweredPerConnection }, "connection closed: too many requests unanswered"),
+    );
+    const server = createServer(
+      {
+        maxHeaderSize: limits.headerBytes,
+        headersTimeout: limits.headersTimeout_ms,
+        requestTimeout: limits.requestTimeout_ms,
+        keepAliveTimeout: limits.keepAliveTimeout_ms,
+        connectionsCheckingInterval: limits.timeoutCheck_ms,
+      },
+      limited,
+    );
+    server.setTimeout(limits.connectionTimeout_ms);
+    server.on("clientError", handleClientError);
+    server.maxConnections = limits.connections;
+    return server;
+  };
+}
