@@ -4,7 +4,7 @@ import { FieldError, problemSchemas } from "./problem/problem.js";
 import * as quizAnswers from "./quiz/answers.js";
 import * as quizItems from "./quiz/items.js";
 import { QtiVersion, QuizPackageRequest } from "./quiz/package.js";
-import { QuizLanguage, QuizLevel, QuizTemplate, QuizUnits } from "./quiz/paper-request.js";
+import { QuizLanguage, QuizLevel, QuizRelease, QuizTemplate, QuizUnits } from "./quiz/paper-request.js";
 import * as reference from "./reference/reference.js";
 import * as attenuation from "./result/attenuation.js";
 import * as cardFit from "./result/card-fit.js";
@@ -84,6 +84,7 @@ const all: Record<string, z.ZodTypeAny> = {
   QtiVersion,
   QuizPackageRequest,
   QuizLevel,
+  QuizRelease,
   QuizUnits,
   QuizLanguage,
   QuizTemplate,

@@ -50,6 +50,7 @@ it("exports these, and nothing else", () => {
     "quizLanguages",
     "quizLevels",
     "quizPackageExamples",
+    "quizReleases",
     "quizTemplates",
     "quizTopics",
     "quizUnits",

@@ -1,5 +1,5 @@
 export { type Grade, grade, type Remark } from "./grade/grade.js";
-export { gradePaper, type ItemResponse, type PaperGrade } from "./grade/grade-paper.js";
+export { checkResponses, gradePaper, type ItemResponse, type PaperGrade } from "./grade/grade-paper.js";
 export type { Response } from "./grade/response.js";
 export * from "./item/item.js";
 export { type PublicItem, publicItem } from "./item/public-item.js";
@@ -15,3 +15,4 @@ export { QuizProblem, type QuizProblemCode } from "./quiz-problem.js";
 export { TEMPLATES } from "./templates/table.js";
 export { checkKeyring, type Keyring } from "./token/keyring.js";
 export { type OpenedPaper, openPaper, type PaperToken, sealPaper } from "./token/paper-token.js";
+export { closingOf, LONGEST_OPEN_DAYS, RELEASES, type Release } from "./token/release.js";

@@ -9,7 +9,12 @@ export type QuizProblemCode =
   | "token_key_unknown"
   | "token_refused"
   | "token_expired"
-  | "questions_changed";
+  | "questions_changed"
+  | "closes_at_missing"
+  | "closes_at_without_effect"
+  | "closes_at_out_of_range"
+  | "release_without_effect"
+  | "not_closed_yet";
 
 /** A request that cannot be answered. `code` is stable and meant for programs; `field` names what is wrong where there is one. */
 export class QuizProblem extends Error {

@@ -43,13 +43,19 @@ export const problemKinds = {
     status: 401,
     title: "The instructor's key is missing or wrong.",
     explanation:
-      "Packages with keys are for instructors: send `Authorization: Bearer` and the key that the service was configured with.",
+      "Packages with keys, and marks before a paper closes, are for instructors: send `Authorization: Bearer` and the key that the service was configured with.",
   },
   keys_not_offered: {
     status: 403,
     title: "This service gives no packages with keys.",
     explanation:
       "Whoever runs it has configured no instructor's key. Ask for a package without keys, or have `INSTRUCTOR_KEY` set.",
+  },
+  marks_held_back: {
+    status: 403,
+    title: "The paper has not closed yet.",
+    explanation:
+      "Its marks, feedback and solutions are told from its `closes_at` on, and before that to the instructor's key alone. Nothing is stored: keep the answers, and send them again then.",
   },
   not_found: {
     status: 404,
@@ -123,7 +129,7 @@ export const problemKinds = {
   token_expired: {
     status: 422,
     title: "The token has expired.",
-    explanation: "Answers are marked until `expires`, as `/v1/quiz-items` said. Ask for a new paper.",
+    explanation: "Answers are marked until `expires`, as the paper said. Ask for a new one.",
   },
   headers_too_large: {
     status: 431,

@@ -21,9 +21,9 @@ export function problemPage(code: ProblemCode): ProblemPage {
 
 function meanings(code: ProblemCode): ErrorMeaning[] {
   if (code === "invalid_scene") return [...listed(fieldErrorCodes), ...listedRules()];
-  if (code === "invalid_request") return listed(fieldErrorCodes);
   const ofQuiz: Partial<Record<ProblemCode, Readonly<Record<string, string>>>> = quizErrorCodes;
-  return listed(ofQuiz[code] ?? {});
+  const own = listed(ofQuiz[code] ?? {});
+  return code === "invalid_request" ? [...listed(fieldErrorCodes), ...own] : own;
 }
 
 function listed(codes: Readonly<Record<string, string>>): ErrorMeaning[] {

@@ -44,6 +44,7 @@ const withErrors: readonly ProblemCode[] = [
   "paper_not_possible",
   "responses_do_not_fit",
   "token_refused",
+  "marks_held_back",
   "token_expired",
 ];
 

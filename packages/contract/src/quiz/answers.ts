@@ -17,7 +17,7 @@ export const QuizPair = z
 
 const answerFields = {
   choices: list(entryId("Id of an option.", "A"), {
-    description: "For a choice: ids of the options chosen, none where none is right.",
+    description: "For a choice: ids of the options chosen. An empty list is a blank.",
     maxItems: 16,
     example: ["A"],
   }),
@@ -34,7 +34,7 @@ const answerFields = {
     example: ["C", "A", "B"],
   }),
   pairs: list(QuizPair, {
-    description: "For a matching: the partners found.",
+    description: "For a matching: the partners found. An empty list is a blank.",
     maxItems: 16,
     example: [{ left: "L1", right: "R2" }],
   }),
@@ -113,7 +113,9 @@ export const QuizGrade = z
       description: "What to say to the learner.",
       example: [{ about: "A", text: "That is right." }],
     }),
-    solution: QuizSolution.describe("How the question is worked out."),
+    solution: QuizSolution.describe(
+      "How the question is worked out. A blank brings none, but to the instructor's key.",
+    ).optional(),
   })
   .describe("The mark of one answer, with what there is to learn from it.");
 

@@ -24,7 +24,7 @@ export const quizAnswersExamples = {
 
 export const quizPackageExamples = {
   for_learners: {
-    summary: "Without keys: responses are marked by /v1/quiz-answers",
+    summary: "Without keys, to be talked through in class",
     value: { level: "beginner", count: 10, title: "Colour under water" },
   },
   for_an_older_platform: {

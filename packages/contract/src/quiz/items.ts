@@ -3,7 +3,7 @@ import { choice, list, text } from "../field/choice.js";
 import { withOptional } from "../field/optional.js";
 import { quantity } from "../field/quantity.js";
 import { ModelVersion } from "../result/common.js";
-import { optionalPaperFields, paperFields, QuizLevel, QuizTemplate } from "./paper-request.js";
+import { optionalPaperFields, paperFields, QuizLevel, QuizRelease, QuizTemplate } from "./paper-request.js";
 import { mostQuestions, quizInteractions, quizTopics } from "./values.js";
 
 export const QuizItemsRequest = z
@@ -135,6 +135,11 @@ export const QuizPaper = z
       description: "When the token ends (RFC 3339, UTC).",
       example: "2026-05-12T09:30:00.000Z",
     }),
+    release: choice(QuizRelease, { description: "When its marks are told.", example: "at_once" }),
+    closes_at: text({
+      description: "When it closes (RFC 3339, UTC), where its marks are told after that.",
+      example: "2026-05-11T09:30:00.000Z",
+    }).optional(),
     model_version: ModelVersion.shape.version,
   })
   .describe("A paper without its answers.");

@@ -17,7 +17,7 @@ const mayBeLeftOut = {
   }),
   with_keys: flag({
     description:
-      "Whether the package holds keys, feedback and solutions, so that a platform can mark by itself; for that the instructor's key is needed. Without them `paper.json` in the package has the token that `/v1/quiz-answers` takes.",
+      "Whether the package holds keys, feedback and solutions, so that a platform can mark by itself; for that the instructor's key is needed. Without them, and with `release` `after_close`, `paper.json` in the package has the token that `/v1/quiz-answers` takes; a practice paper brings no token, as it would open the solutions to anyone who looks into the package.",
     example: true,
     default: false,
   }),

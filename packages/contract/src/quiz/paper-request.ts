@@ -1,8 +1,16 @@
 import { z } from "zod/v3";
-import { choice, list } from "../field/choice.js";
+import { choice, list, text } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
 import { everySceneFields } from "../scene/every-scene.js";
-import { mostQuestions, quizLanguages, quizLevels, quizTemplates, quizUnits } from "./values.js";
+import { instantPattern } from "../scene/time.js";
+import {
+  mostQuestions,
+  quizLanguages,
+  quizLevels,
+  quizReleases,
+  quizTemplates,
+  quizUnits,
+} from "./values.js";
 
 export const QuizLevel = z
   .enum(quizLevels)
@@ -15,6 +23,12 @@ export const QuizUnits = z
 export const QuizLanguage = z.enum(quizLanguages).describe("Language of the texts (RFC 5646).");
 
 export const QuizTemplate = z.enum(quizTemplates).describe("A kind of question.");
+
+export const QuizRelease = z
+  .enum(quizReleases)
+  .describe(
+    "When a paper tells its marks: `at_once` for practice, where each mark brings feedback and the worked solution, so that anyone who holds the token can find out the whole key; `after_close` for a test, where nobody without the instructor's key is told anything before `closes_at`.",
+  );
 
 /** What a paper is made from. */
 export const paperFields = {
@@ -46,6 +60,17 @@ export const optionalPaperFields = {
     description: "Language of the texts.",
     example: "en",
     default: "en",
+  }),
+  release: choice(QuizRelease, {
+    description: "When marks are told.",
+    example: "at_once",
+    default: "at_once",
+  }),
+  closes_at: text({
+    description:
+      "When the paper closes, with its offset from UTC (RFC 3339), from now to 366 days ahead. Needed with `release` `after_close`, and only taken with it.",
+    example: "2026-05-12T09:30:00+02:00",
+    pattern: instantPattern,
   }),
   ...everySceneFields,
 };

@@ -61,6 +61,9 @@ export const quizTemplates = [
   "order_of_dive",
 ] as const;
 
+/** When a paper tells its marks. */
+export const quizReleases = ["at_once", "after_close"] as const;
+
 /** Versions of Question and Test Interoperability (1EdTech) that a package can be of. */
 export const qtiVersions = ["3.0", "2.1"] as const;
 

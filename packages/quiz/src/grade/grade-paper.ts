@@ -1,8 +1,7 @@
 import type { Item } from "../item/item.js";
-import type { Language } from "../messages/catalogue.js";
 import { QuizProblem } from "../quiz-problem.js";
-import { type Grade, grade } from "./grade.js";
-import type { Response } from "./response.js";
+import { type Grade, type GradeOptions, grade } from "./grade.js";
+import { checkResponse, type Response } from "./response.js";
 
 export interface ItemResponse extends Response {
   /** The question's id. */
@@ -23,10 +22,24 @@ export interface PaperGrade {
 export function gradePaper(
   items: readonly Item[],
   responses: readonly ItemResponse[],
-  language: Language = "en",
+  options: GradeOptions = {},
 ): PaperGrade {
+  const grades = eachAnswer(items, responses, (item, response) => grade(item, response, options));
+  return { grades, score: grades.reduce((sum, { score }) => sum + score, 0), max_score: items.length };
+}
+
+/** Holds answers to a paper without marking them. @throws QuizProblem as `gradePaper` does */
+export function checkResponses(items: readonly Item[], responses: readonly ItemResponse[]): void {
+  eachAnswer(items, responses, checkResponse);
+}
+
+function eachAnswer<Result>(
+  items: readonly Item[],
+  responses: readonly ItemResponse[],
+  answered: (item: Item, response: Response) => Result,
+): Result[] {
   const seen = new Set<string>();
-  const grades = responses.map(({ item: id, ...response }, i) => {
+  return responses.map(({ item: id, ...response }, i) => {
     const item = items.find((known) => known.id === id);
     const field = `responses/${i}/item`;
     if (!item)
@@ -34,11 +47,10 @@ export function gradePaper(
     if (seen.has(id)) throw new QuizProblem("response_malformed", `Question ${id} is answered twice.`, field);
     seen.add(id);
     try {
-      return grade(item, response, language);
+      return answered(item, response);
     } catch (error) {
       if (!(error instanceof QuizProblem)) throw error;
       throw new QuizProblem(error.code, error.message, `responses/${i}/${error.field}`);
     }
   });
-  return { grades, score: grades.reduce((sum, { score }) => sum + score, 0), max_score: items.length };
 }

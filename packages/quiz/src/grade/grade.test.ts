@@ -66,6 +66,23 @@ describe("grading", () => {
     expect(told).toBeGreaterThan(200);
   });
 
+  it("tells nothing of a blank, which earns nothing, but to an instructor", () => {
+    const item = items.find(({ interaction }) => interaction === "multiple_choice");
+    if (item?.interaction !== "multiple_choice") throw new Error("no such question");
+    const blank = grade(item, { choices: [] });
+    expect(blank).toEqual({
+      item: item.id,
+      score: 0,
+      right: false,
+      feedback: [{ text: expect.any(String) }],
+    });
+    expect(blank).toEqual({ ...grade(of("matching"), { pairs: [] }), item: item.id });
+    expect(grade(item, { choices: [] }, { blanks: true })).toMatchObject({
+      score: 0,
+      solution: item.solution,
+    });
+  });
+
   it("accepts numbers up to the ends of the interval and none beyond", () => {
     const item = of("numeric");
     const { low, high } = item.accepted;

@@ -1,7 +1,7 @@
 import type { ChoiceItem, Item, MatchingItem, NumericItem, OrderingItem, Solution } from "../item/item.js";
 import { CATALOGUES, type Catalogue, type Language } from "../messages/catalogue.js";
 import type { MisconceptionId } from "../misconceptions/catalogue.js";
-import { choicesOf, numberOf, orderOf, pairsOf, type Response } from "./response.js";
+import { choicesOf, isBlank, numberOf, orderOf, pairsOf, type Response } from "./response.js";
 
 export interface Remark {
   /** The option or entry that it is about; absent where it is about the whole answer. */
@@ -17,7 +17,14 @@ export interface Grade {
   score: number;
   right: boolean;
   feedback: Remark[];
-  solution: Solution;
+  /** Absent where nothing was answered: a blank opens no more than an honest answer. */
+  solution?: Solution;
+}
+
+export interface GradeOptions {
+  language?: Language;
+  /** Whether blanks bring feedback and solution too, as they do to an instructor. */
+  blanks?: boolean;
 }
 
 type Mark = Pick<Grade, "score" | "feedback">;
@@ -25,12 +32,19 @@ type Mark = Pick<Grade, "score" | "feedback">;
 /**
  * Marks one answer. Single choice and numeric: all or nothing. Multiple choice: right ones chosen less wrong ones chosen, over
  * right ones, not below 0. Ordering: pairs of entries in their right order less those in the wrong one, over all pairs, not
- * below 0. Matching: right pairs over all pairs.
+ * below 0. Matching: right pairs over all pairs. A blank earns and tells nothing.
  * @throws QuizProblem for a response that does not fit the question.
  */
-export function grade(item: Item, response: Response, language: Language = "en"): Grade {
+export function grade(
+  item: Item,
+  response: Response,
+  { language = "en", blanks = false }: GradeOptions = {},
+): Grade {
   const say = CATALOGUES[language];
   const { score, feedback } = mark(item, response, say);
+  if (isBlank(response) && !blanks) {
+    return { item: item.id, score, right: false, feedback: [{ text: say.common.blank }] };
+  }
   return { item: item.id, score, right: score === 1, feedback, solution: item.solution };
 }
 
@@ -48,13 +62,9 @@ function mark(item: Item, response: Response, say: Catalogue): Mark {
   }
 }
 
-function markChoice({ interaction, options }: ChoiceItem, response: Response, say: Catalogue): Mark {
-  const most = interaction === "single_choice" ? 1 : options.length;
-  const chosen = choicesOf(
-    response,
-    options.map(({ id }) => id),
-    most,
-  );
+function markChoice(item: ChoiceItem, response: Response, say: Catalogue): Mark {
+  const { interaction, options } = item;
+  const chosen = choicesOf(item, response);
   const right = options.filter((o) => o.right);
   const hits = right.filter(({ id }) => chosen.includes(id)).length;
   const misses = chosen.length - hits;
@@ -83,8 +93,9 @@ function markNumber({ accepted, anticipated }: NumericItem, response: Response, 
   };
 }
 
-function markOrder({ right_order, anticipated }: OrderingItem, response: Response, say: Catalogue): Mark {
-  const order = orderOf(response, right_order);
+function markOrder(item: OrderingItem, response: Response, say: Catalogue): Mark {
+  const { right_order, anticipated } = item;
+  const order = orderOf(item, response);
   const place = new Map(order.map((id, i) => [id, i]));
   let kept = 0;
   let turned = 0;
@@ -105,12 +116,9 @@ function markOrder({ right_order, anticipated }: OrderingItem, response: Respons
   };
 }
 
-function markPairs({ pairs, left, right, wrong }: MatchingItem, response: Response, say: Catalogue): Mark {
-  const given = pairsOf(
-    response,
-    left.map(({ id }) => id),
-    right.map(({ id }) => id),
-  );
+function markPairs(item: MatchingItem, response: Response, say: Catalogue): Mark {
+  const { pairs, wrong } = item;
+  const given = pairsOf(item, response);
   const partner = new Map(given.map((pair) => [pair.left, pair.right]));
   const hits = pairs.filter((pair) => partner.get(pair.left) === pair.right).length;
   const score = hits / pairs.length;

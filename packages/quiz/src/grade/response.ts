@@ -1,4 +1,4 @@
-import type { Pair } from "../item/item.js";
+import type { ChoiceItem, Item, MatchingItem, OrderingItem, Pair } from "../item/item.js";
 import { QuizProblem } from "../quiz-problem.js";
 
 /** What a learner answered: the one field that goes with the question's interaction. */
@@ -35,10 +35,13 @@ function knownOnce(field: keyof Response, ids: readonly string[], known: readonl
   if (new Set(ids).size !== ids.length) throw malformed(field, "Each entry can be named once.");
 }
 
-/** Chosen options; none is an answer too. */
-export function choicesOf(response: Response, known: readonly string[], most: number): readonly string[] {
+const idsOf = (entries: readonly { id: string }[]): string[] => entries.map(({ id }) => id);
+
+/** Chosen options; none where nothing was answered. */
+export function choicesOf({ interaction, options }: ChoiceItem, response: Response): readonly string[] {
   const choices = only(response, "choices");
-  knownOnce("choices", choices, known);
+  const most = interaction === "single_choice" ? 1 : options.length;
+  knownOnce("choices", choices, idsOf(options));
   if (choices.length > most) throw malformed("choices", `At most ${most} can be chosen here.`);
   return choices;
 }
@@ -49,26 +52,45 @@ export function numberOf(response: Response): number {
   return number;
 }
 
-/** A whole order of the known ids. */
-export function orderOf(response: Response, known: readonly string[]): readonly string[] {
+/** A whole order of the entries. */
+export function orderOf({ entries }: OrderingItem, response: Response): readonly string[] {
   const order = only(response, "order");
-  knownOnce("order", order, known);
-  if (order.length !== known.length) throw malformed("order", "Every entry has its place in the order.");
+  knownOnce("order", order, idsOf(entries));
+  if (order.length !== entries.length) throw malformed("order", "Every entry has its place in the order.");
   return order;
 }
 
-export function pairsOf(
-  response: Response,
-  left: readonly string[],
-  right: readonly string[],
-): readonly Pair[] {
+/** Partners found; none where nothing was answered. */
+export function pairsOf({ left, right }: MatchingItem, response: Response): readonly Pair[] {
   const pairs = only(response, "pairs");
   knownOnce(
     "pairs",
     pairs.map((pair) => pair.left),
-    left,
+    idsOf(left),
   );
-  const stray = pairs.find((pair) => !right.includes(pair.right));
+  const known = idsOf(right);
+  const stray = pairs.find((pair) => !known.includes(pair.right));
   if (stray) throw malformed("pairs", `This question has no entry ${JSON.stringify(stray.right)}.`);
   return pairs;
 }
+
+/** Holds a response to its question without marking it. @throws QuizProblem where it does not fit */
+export function checkResponse(item: Item, response: Response): void {
+  switch (item.interaction) {
+    case "single_choice":
+    case "multiple_choice":
+      choicesOf(item, response);
+      break;
+    case "numeric":
+      numberOf(response);
+      break;
+    case "ordering":
+      orderOf(item, response);
+      break;
+    case "matching":
+      pairsOf(item, response);
+  }
+}
+
+/** Whether a response that fits its question answers nothing. A number and an order always answer something. */
+export const isBlank = ({ choices, pairs }: Response): boolean => (choices ?? pairs)?.length === 0;

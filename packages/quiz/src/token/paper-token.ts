@@ -9,6 +9,7 @@ import { itemsFor, type PaperRequest } from "../paper/items-for.js";
 import { QuizProblem } from "../quiz-problem.js";
 import { toBase64url } from "./base64url.js";
 import type { Keyring } from "./keyring.js";
+import type { Release } from "./release.js";
 import { seal, unseal } from "./seal.js";
 
 interface Sealed {
@@ -18,6 +19,8 @@ interface Sealed {
   digest: string;
   /** Seconds since 1970. */
   expires_s: number;
+  /** The same, of a paper that tells its marks once it has closed. */
+  closes_s?: number;
 }
 
 export interface PaperToken {
@@ -25,32 +28,48 @@ export interface PaperToken {
   model_version: string;
   /** RFC 3339, in UTC. */
   expires: string;
+  release: Release;
+  /** RFC 3339, in UTC; of a paper that tells its marks once it has closed. */
+  closes_at?: string;
 }
+
+interface SealOptions {
+  keyring: Keyring;
+  /** Seconds since 1970. */
+  now_s: number;
+  /** How long the token can be marked: from now, or from when the paper closes. */
+  lifetime_s: number;
+  /** When the paper closes and its marks are told, seconds since 1970; they are told at once when left out. */
+  closes_s?: number | undefined;
+}
+
+const written = (seconds: number): string => new Date(seconds * 1000).toISOString();
 
 const digestOf = async (items: readonly Item[]): Promise<string> => {
   const bytes = new TextEncoder().encode(JSON.stringify(items));
   return toBase64url(new Uint8Array(await globalThis.crypto.subtle.digest("SHA-256", bytes)));
 };
 
-/**
- * @param items the paper that `itemsFor(request)` made.
- * @param now_s seconds since 1970.
- */
+/** @param items the paper that `itemsFor(request)` made. */
 export async function sealPaper(
   { request, items }: { request: PaperRequest; items: readonly Item[] },
-  { keyring, now_s, lifetime_s }: { keyring: Keyring; now_s: number; lifetime_s: number },
+  { keyring, now_s, lifetime_s, closes_s }: SealOptions,
 ): Promise<PaperToken> {
-  const expires_s = Math.floor(now_s + lifetime_s);
+  const expires_s = Math.floor((closes_s ?? now_s) + lifetime_s);
   const sealed: Sealed = {
     request,
     model_version: MODEL_VERSION,
     digest: await digestOf(items),
     expires_s,
+    ...(closes_s === undefined ? {} : { closes_s }),
   };
   return {
     token: await seal(JSON.stringify(sealed), keyring),
     model_version: MODEL_VERSION,
-    expires: new Date(expires_s * 1000).toISOString(),
+    expires: written(expires_s),
+    ...(closes_s === undefined
+      ? { release: "at_once" }
+      : { release: "after_close", closes_at: written(closes_s) }),
   };
 }
 
@@ -58,6 +77,8 @@ export interface OpenedPaper {
   request: PaperRequest;
   items: Item[];
   model_version: string;
+  /** When it closes, of a paper that tells nothing before: RFC 3339, in UTC. Undefined once it has closed. */
+  held_until?: string;
 }
 
 /**
@@ -72,8 +93,7 @@ export async function openPaper(
   // The seal proves that this is what `sealPaper` wrote.
   const sealed = JSON.parse(await unseal(token, keyring)) as Sealed;
   if (now_s >= sealed.expires_s) {
-    const when = new Date(sealed.expires_s * 1000).toISOString();
-    throw new QuizProblem("token_expired", `This token expired at ${when}.`, "token");
+    throw new QuizProblem("token_expired", `This token expired at ${written(sealed.expires_s)}.`, "token");
   }
   const changed = new QuizProblem(
     "questions_changed",
@@ -83,5 +103,6 @@ export async function openPaper(
   if (sealed.model_version !== MODEL_VERSION) throw changed;
   const items = itemsFor(sealed.request);
   if ((await digestOf(items)) !== sealed.digest) throw changed;
-  return { request: sealed.request, items, model_version: sealed.model_version };
+  const { request, model_version, closes_s = now_s } = sealed;
+  return { request, items, model_version, ...(now_s < closes_s ? { held_until: written(closes_s) } : {}) };
 }

@@ -96,6 +96,19 @@ describe("a paper's token", () => {
     );
   });
 
+  it("is held until its paper closes, where it has a close, and expires so much later", async () => {
+    const closing = { keyring, now_s: NOW_S, lifetime_s: 3600, closes_s: NOW_S + 600 };
+    const { token, ...told } = await sealPaper({ request, items }, closing);
+    const closes_at = new Date((NOW_S + 600) * 1000).toISOString();
+    expect(told).toMatchObject({ release: "after_close", closes_at });
+    expect(await opened(token, NOW_S + 599.9)).toMatchObject({ held_until: closes_at });
+    expect(await opened(token, NOW_S + 600)).not.toHaveProperty("held_until");
+    await expect(opened(token, NOW_S + 4199)).resolves.toBeDefined();
+    await expect(opened(token, NOW_S + 4200)).rejects.toThrow(
+      expect.objectContaining({ code: "token_expired" }),
+    );
+  });
+
   it("outlives a change of the current key, until its own is taken out", async () => {
     const old = await sealed({ ...keyring, current: "april" });
     await expect(opened(old.token)).resolves.toBeDefined();

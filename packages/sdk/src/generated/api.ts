@@ -359,7 +359,7 @@ export class Quiz {
   }
 
   /**
-   * Draw a paper of questions, without their answers. Questions on light and colour under water, every figure computed, no two alike, another paper with each call. With them comes a token, encrypted and authenticated, that has their answers marked until it expires. Nothing is stored.
+   * Draw a paper of questions, without their answers. Questions on light and colour under water, every figure computed, no two alike, another paper with each call. With them comes a token, encrypted and authenticated, that has their answers marked until it expires. Nothing is stored. A paper is for practice unless `release` says `after_close`: then its token tells nothing before `closes_at`.
    * Sent once, never repeated by the client.
    * @param quizItemsRequest see `QuizItemsRequest` for fields, units and defaults
    * @returns `QuizPaper`, or rejects with a `SunfathomError`
@@ -379,7 +379,7 @@ export class Quiz {
   }
 
   /**
-   * Mark the answers to a paper. Marks what was answered, with feedback on each misunderstanding and the worked solution; questions left out count nothing, and their solutions stay untold. The token alone says what is right, so the same answers can be marked as often as it holds: that each learner has one attempt is the platform's job.
+   * Mark the answers to a paper. Marks what was answered, with feedback on each misunderstanding and the worked solution; blanks and questions left out count nothing, and their solutions stay untold. The token alone says what is right, so the same answers can be marked as often as it holds. For a practice paper (`release` `at_once`) that opens the whole key to anyone who holds its token and asks again and again. A paper that is released `after_close` is marked from `closes_at` on; before, `marks_held_back` says that the answers fit, and nothing else, not even a score, which asking again would turn into the key. The instructor's key has it marked at any time, blanks with their solutions. That each learner has one attempt is the platform's job.
    * @param quizAnswersRequest see `QuizAnswersRequest` for fields, units and defaults
    * @returns `QuizMarks`, or rejects with a `SunfathomError`
    * @example
@@ -401,12 +401,12 @@ export class Quiz {
   }
 
   /**
-   * Pack a paper for a learning platform. A content package of QTI 3.0 or 2.1: manifest, test, a file for each question and each picture. With keys, feedback and solutions a platform marks by itself; for that the instructor's key is needed. Without them `paper.json` in the package has the token that `/v1/quiz-answers` takes. Another paper with each call.
+   * Pack a paper for a learning platform. A content package of QTI 3.0 or 2.1: manifest, test, a file for each question and each picture. With keys, feedback and solutions a platform marks by itself; for that the instructor's key is needed. Without them, and with `release` `after_close`, `paper.json` in the package has the token that `/v1/quiz-answers` takes from `closes_at` on. A practice paper without keys brings no token: learners hold the package, and it would open the solutions to them. Another paper with each call.
    * Sent once, never repeated by the client.
    * @param quizPackageRequest see `QuizPackageRequest` for fields, units and defaults
    * @returns the bytes of the file (`application/zip`), or rejects with a `SunfathomError`
    * @example
-   * // Without keys: responses are marked by /v1/quiz-answers
+   * // Without keys, to be talked through in class
    * const answer = await client.quiz.packItems({
    *   "level": "beginner",
    *   "count": 10,

@@ -84,6 +84,15 @@ export class MalformedRequestError extends ProblemError {
 }
 
 /**
+ * The paper has not closed yet. Its marks, feedback and solutions are told from its `closes_at` on, and before that to the instructor's key alone. Nothing is stored: keep the answers, and send them again then. Status 403.
+ * @example
+ * if (error instanceof MarksHeldBackError) console.error(error.detail, error.requestId);
+ */
+export class MarksHeldBackError extends ProblemError {
+  override readonly name = "MarksHeldBackError";
+}
+
+/**
  * This path does not take this method. The `Allow` header lists the methods that it takes. Status 405.
  * @example
  * if (error instanceof MethodNotAllowedError) console.error(error.detail, error.requestId);
@@ -165,7 +174,7 @@ export class ResponsesDoNotFitError extends ProblemError {
 }
 
 /**
- * The token has expired. Answers are marked until `expires`, as `/v1/quiz-items` said. Ask for a new paper. Status 422.
+ * The token has expired. Answers are marked until `expires`, as the paper said. Ask for a new one. Status 422.
  * @example
  * if (error instanceof TokenExpiredError) console.error(error.detail, error.requestId);
  */
@@ -192,7 +201,7 @@ export class TooManyRequestsError extends ProblemError {
 }
 
 /**
- * The instructor's key is missing or wrong. Packages with keys are for instructors: send `Authorization: Bearer` and the key that the service was configured with. Status 401.
+ * The instructor's key is missing or wrong. Packages with keys, and marks before a paper closes, are for instructors: send `Authorization: Bearer` and the key that the service was configured with. Status 401.
  * @example
  * if (error instanceof UnauthorizedError) console.error(error.detail, error.requestId);
  */

@@ -1555,6 +1555,40 @@ export type MalformedRequestProblem = {
 };
 
 /**
+ * The paper has not closed yet. Its marks, feedback and solutions are told from its `closes_at` on, and before that to the instructor's key alone. Nothing is stored: keep the answers, and send them again then.
+ */
+export type MarksHeldBackProblem = {
+    /**
+     * The kind of problem, as a reference to a page that explains it.
+     */
+    type: '/problems/marks-held-back';
+    /**
+     * The kind of problem in a sentence.
+     */
+    title: 'The paper has not closed yet.';
+    /**
+     * The HTTP status.
+     */
+    status: 403;
+    /**
+     * The kind of problem, for programs.
+     */
+    code: 'marks_held_back';
+    /**
+     * What went wrong this time.
+     */
+    detail: string;
+    /**
+     * Id of the request, as in the header `X-Request-Id` and in the log of the service.
+     */
+    request_id?: string | undefined;
+    /**
+     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     */
+    errors: Array<FieldError>;
+};
+
+/**
  * This path does not take this method. The `Allow` header lists the methods that it takes.
  */
 export type MethodNotAllowedProblem = {
@@ -2244,9 +2278,9 @@ export type QuizGrade = {
      */
     feedback: Array<QuizRemark>;
     /**
-     * How the question is worked out.
+     * How the question is worked out. A blank brings none, but to the instructor's key.
      */
-    solution: QuizSolution;
+    solution?: QuizSolution | undefined;
 };
 
 /**
@@ -2337,6 +2371,14 @@ export type QuizItemsRequest = {
      */
     language?: QuizLanguage | undefined;
     /**
+     * When marks are told. Default `at_once`.
+     */
+    release?: QuizRelease | undefined;
+    /**
+     * When the paper closes, with its offset from UTC (RFC 3339), from now to 366 days ahead. Needed with `release` `after_close`, and only taken with it.
+     */
+    closes_at?: string | undefined;
+    /**
      * Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.
      */
     expect_model_version?: string | undefined;
@@ -2407,6 +2449,14 @@ export type QuizPackageRequest = {
      */
     language?: QuizLanguage | undefined;
     /**
+     * When marks are told. Default `at_once`.
+     */
+    release?: QuizRelease | undefined;
+    /**
+     * When the paper closes, with its offset from UTC (RFC 3339), from now to 366 days ahead. Needed with `release` `after_close`, and only taken with it.
+     */
+    closes_at?: string | undefined;
+    /**
      * Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.
      */
     expect_model_version?: string | undefined;
@@ -2415,7 +2465,7 @@ export type QuizPackageRequest = {
      */
     version?: QtiVersion | undefined;
     /**
-     * Whether the package holds keys, feedback and solutions, so that a platform can mark by itself; for that the instructor's key is needed. Without them `paper.json` in the package has the token that `/v1/quiz-answers` takes. Default `false`.
+     * Whether the package holds keys, feedback and solutions, so that a platform can mark by itself; for that the instructor's key is needed. Without them, and with `release` `after_close`, `paper.json` in the package has the token that `/v1/quiz-answers` takes; a practice paper brings no token, as it would open the solutions to anyone who looks into the package. Default `false`.
      */
     with_keys?: boolean | undefined;
 };
@@ -2451,6 +2501,14 @@ export type QuizPaper = {
      */
     expires: string;
     /**
+     * When its marks are told.
+     */
+    release: QuizRelease;
+    /**
+     * When it closes (RFC 3339, UTC), where its marks are told after that.
+     */
+    closes_at?: string | undefined;
+    /**
      * Hash of the model's tables and code; two answers with the same one can be compared.
      */
     model_version: string;
@@ -2469,6 +2527,11 @@ export type QuizPicture = {
      */
     alt: string;
 };
+
+/**
+ * When a paper tells its marks: `at_once` for practice, where each mark brings feedback and the worked solution, so that anyone who holds the token can find out the whole key; `after_close` for a test, where nobody without the instructor's key is told anything before `closes_at`.
+ */
+export type QuizRelease = 'at_once' | 'after_close';
 
 /**
  * Feedback on an answer.
@@ -2497,7 +2560,7 @@ export type QuizResponse = {
      */
     item: string;
     /**
-     * For a choice: ids of the options chosen, none where none is right.
+     * For a choice: ids of the options chosen. An empty list is a blank.
      */
     choices?: Array<string> | undefined;
     /**
@@ -2509,7 +2572,7 @@ export type QuizResponse = {
      */
     order?: Array<string> | undefined;
     /**
-     * For a matching: the partners found.
+     * For a matching: the partners found. An empty list is a blank.
      */
     pairs?: Array<QuizPair> | undefined;
 };
@@ -3502,7 +3565,7 @@ export type TakeItem = {
 };
 
 /**
- * The token has expired. Answers are marked until `expires`, as `/v1/quiz-items` said. Ask for a new paper.
+ * The token has expired. Answers are marked until `expires`, as the paper said. Ask for a new one.
  */
 export type TokenExpiredProblem = {
     /**
@@ -3633,7 +3696,7 @@ export type TransmittanceSample = {
 };
 
 /**
- * The instructor's key is missing or wrong. Packages with keys are for instructors: send `Authorization: Bearer` and the key that the service was configured with.
+ * The instructor's key is missing or wrong. Packages with keys, and marks before a paper closes, are for instructors: send `Authorization: Bearer` and the key that the service was configured with.
  */
 export type UnauthorizedProblem = {
     /**

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "6da8e05498dfb499130b28fb371d69de6a90aafa6013a64c1a47e7e732ee0ca8";
+export const descriptionHash = "7b51edc7a550932c1ed2d661cc5c22a77f1bad2d0c3dde7bbd95b0d1e653bbe1";

@@ -88,6 +88,8 @@ const causes: Record<(typeof problemCodes)[number], () => Promise<Response>> = {
     await without.ready();
     return via(postQuiz(without, "packages", keyed)).finally(() => without.close());
   },
+  marks_held_back: async () =>
+    via(postQuiz(app, "answers", { token: await tokenFor(undefined, { open_s: 3600 }), responses: [] })),
   paper_not_possible: () => via(postQuiz(app, "items", { ...paper, templates: ["mired_shift"] })),
   responses_do_not_fit: () => answers(tokenFor(), "q99"),
   token_refused: () => answers(tokenFor().then((token) => `${token}AAAA`)),

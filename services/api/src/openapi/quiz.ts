@@ -33,7 +33,7 @@ export const drawItems = {
   tags,
   summary: "Draw a paper of questions, without their answers",
   description:
-    "Questions on light and colour under water, every figure computed, no two alike, another paper with each call. With them comes a token, encrypted and authenticated, that has their answers marked until it expires. Nothing is stored.",
+    "Questions on light and colour under water, every figure computed, no two alike, another paper with each call. With them comes a token, encrypted and authenticated, that has their answers marked until it expires. Nothing is stored. A paper is for practice unless `release` says `after_close`: then its token tells nothing before `closes_at`.",
   "x-safe": false,
   body: body("QuizItemsRequest", quizItemsExamples),
   response: {
@@ -48,13 +48,16 @@ export const markAnswers = {
   tags,
   summary: "Mark the answers to a paper",
   description:
-    "Marks what was answered, with feedback on each misunderstanding and the worked solution; questions left out count nothing, and their solutions stay untold. The token alone says what is right, so the same answers can be marked as often as it holds: that each learner has one attempt is the platform's job.",
+    "Marks what was answered, with feedback on each misunderstanding and the worked solution; blanks and questions left out count nothing, and their solutions stay untold. The token alone says what is right, so the same answers can be marked as often as it holds. For a practice paper (`release` `at_once`) that opens the whole key to anyone who holds its token and asks again and again. A paper that is released `after_close` is marked from `closes_at` on; before, `marks_held_back` says that the answers fit, and nothing else, not even a score, which asking again would turn into the key. The instructor's key has it marked at any time, blanks with their solutions. That each learner has one attempt is the platform's job.",
   "x-safe": true,
+  security: [{ [instructorScheme]: [] }, {}],
   body: body("QuizAnswersRequest", quizAnswersExamples),
   response: {
     200: answer("QuizMarks"),
     ...problemResponses([
       ...everyPost,
+      "unauthorized",
+      "marks_held_back",
       "questions_changed",
       "responses_do_not_fit",
       "token_refused",
@@ -80,7 +83,7 @@ export const packItems = {
   tags,
   summary: "Pack a paper for a learning platform",
   description:
-    "A content package of QTI 3.0 or 2.1: manifest, test, a file for each question and each picture. With keys, feedback and solutions a platform marks by itself; for that the instructor's key is needed. Without them `paper.json` in the package has the token that `/v1/quiz-answers` takes. Another paper with each call.",
+    "A content package of QTI 3.0 or 2.1: manifest, test, a file for each question and each picture. With keys, feedback and solutions a platform marks by itself; for that the instructor's key is needed. Without them, and with `release` `after_close`, `paper.json` in the package has the token that `/v1/quiz-answers` takes from `closes_at` on. A practice paper without keys brings no token: learners hold the package, and it would open the solutions to them. Another paper with each call.",
   "x-safe": false,
   security: [{ [instructorScheme]: [] }, {}],
   body: body("QuizPackageRequest", quizPackageExamples),

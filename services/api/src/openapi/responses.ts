@@ -153,7 +153,16 @@ const exampleErrors: Partial<Record<ProblemCode, FieldError[]>> = {
       pointer: "/token",
       code: "token_refused",
       message: "This token was altered, or sealed with another key.",
-      allowed: "a token as /v1/quiz-items gave it",
+      allowed: "a token as the service gave it with the paper",
+    },
+  ],
+  marks_held_back: [
+    {
+      pointer: "/token",
+      code: "not_closed_yet",
+      message:
+        "The answers fit the paper. It closes at 2026-05-12T09:30:00.000Z: send them again then, as nothing is stored here.",
+      allowed: "answers to a paper that has closed, or the instructor's key",
     },
   ],
   token_expired: [

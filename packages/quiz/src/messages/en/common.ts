@@ -31,6 +31,7 @@ export const COMMON_EN = {
   right: "Right.",
   wrongNumber: "That is not it.",
   partlyRight: "Not all of it is right.",
+  blank: "Nothing was answered here.",
   missed: "This one belongs to the answer too.",
 };
 

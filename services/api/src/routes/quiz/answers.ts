@@ -1,16 +1,21 @@
 import { checkRequest, shapeOf, toJson } from "@sunfathom/answers";
 import type { QuizAnswersRequest } from "@sunfathom/contract";
-import { gradePaper, openPaper } from "@sunfathom/quiz";
+import { checkResponses, gradePaper, openPaper, QuizProblem } from "@sunfathom/quiz";
 import type { FastifyInstance } from "fastify";
 import { refuseQuery } from "../../http/refuse-query.js";
 import { sendJson } from "../../http/send-json.js";
-import { sendProblem } from "../../http/send-problem.js";
+import { sendPlainProblem, sendProblem } from "../../http/send-problem.js";
 import { markAnswers } from "../../openapi/quiz.js";
+import { bears, challenge } from "./bearer.js";
 import { sendQuizProblem } from "./problems.js";
 import type { Sealing } from "./sealing.js";
 
 /** Marks, from the token alone: nothing is stored, so a paper can be marked as often as its token holds. */
-export function quizAnswersRoute(app: FastifyInstance, { keyring }: Sealing): void {
+export function quizAnswersRoute(
+  app: FastifyInstance,
+  { keyring }: Sealing,
+  instructorKey: string | undefined,
+): void {
   const shape = shapeOf("QuizMarks");
   const options = {
     schema: markAnswers,
@@ -21,9 +26,20 @@ export function quizAnswersRoute(app: FastifyInstance, { keyring }: Sealing): vo
     const checked = checkRequest<QuizAnswersRequest>("QuizAnswersRequest", request.body);
     if ("problem" in checked) return sendProblem(reply, checked.problem);
     const { token, responses } = checked.request;
+    const { authorization } = request.headers;
+    const byInstructor = instructorKey !== undefined && bears(authorization, instructorKey);
     try {
       const opened = await openPaper(token, { keyring, now_s: Date.now() / 1000 });
-      const marks = gradePaper(opened.items, responses, opened.request.language);
+      if (opened.held_until !== undefined && !byInstructor) {
+        checkResponses(opened.items, responses);
+        if (instructorKey !== undefined && authorization !== undefined) {
+          reply.header("www-authenticate", challenge(authorization));
+          return sendPlainProblem(reply, "unauthorized", "This is not the instructor's key.");
+        }
+        throw heldUntil(opened.held_until);
+      }
+      const { language } = opened.request;
+      const marks = gradePaper(opened.items, responses, { language, blanks: byInstructor });
       const answered = new Set(responses.map(({ item }) => item));
       const unanswered = opened.items.map(({ id }) => id).filter((id) => !answered.has(id));
       const body = shape({ ...marks, unanswered, model_version: opened.model_version }) as object;
@@ -33,3 +49,11 @@ export function quizAnswersRoute(app: FastifyInstance, { keyring }: Sealing): vo
     }
   });
 }
+
+/** No score either: with one, whoever asks again and again finds the key of a choice in as many tries as it has options. */
+const heldUntil = (time: string) =>
+  new QuizProblem(
+    "not_closed_yet",
+    `The answers fit the paper. It closes at ${time}: send them again then, as nothing is stored here.`,
+    "token",
+  );

@@ -1,12 +1,12 @@
 import { checkRequest, shapeOf, toJson } from "@sunfathom/answers";
 import type { QuizItemsRequest } from "@sunfathom/contract";
-import { publicItem, sealPaper } from "@sunfathom/quiz";
+import { publicItem } from "@sunfathom/quiz";
 import type { FastifyInstance } from "fastify";
 import { refuseQuery } from "../../http/refuse-query.js";
 import { sendJson } from "../../http/send-json.js";
 import { sendProblem } from "../../http/send-problem.js";
 import { drawItems, linkToMarking } from "../../openapi/quiz.js";
-import { drawPaper } from "./paper.js";
+import { drawSealed } from "./paper.js";
 import { sendQuizProblem } from "./problems.js";
 import type { Sealing } from "./sealing.js";
 
@@ -23,8 +23,7 @@ export function quizItemsRoute(app: FastifyInstance, sealing: Sealing): void {
     const checked = checkRequest<QuizItemsRequest>("QuizItemsRequest", request.body);
     if ("problem" in checked) return sendProblem(reply, checked.problem);
     try {
-      const paper = drawPaper(checked.request);
-      const sealed = await sealPaper(paper, { ...sealing, now_s: Date.now() / 1000 });
+      const { paper, sealed } = await drawSealed(checked.request, sealing);
       const body = shape({ items: paper.items.map(publicItem), ...sealed }) as object;
       return sendJson(reply.header("cache-control", "no-store"), toJson(body));
     } catch (error) {

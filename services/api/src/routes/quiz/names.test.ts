@@ -6,16 +6,27 @@ import {
   quizInteractions,
   quizLanguages,
   quizLevels,
+  quizReleases,
   quizTemplates,
   quizTopics,
 } from "@sunfathom/contract";
-import { CATALOGUES, itemsFor, LEVELS, MOST_ITEMS, packageFiles, TEMPLATES, TOPICS } from "@sunfathom/quiz";
+import {
+  CATALOGUES,
+  itemsFor,
+  LEVELS,
+  MOST_ITEMS,
+  packageFiles,
+  RELEASES,
+  TEMPLATES,
+  TOPICS,
+} from "@sunfathom/quiz";
 import { describe, expect, it } from "vitest";
 
 describe("the names of the contract", () => {
   it("are those of the questions, in their order", () => {
     expect(quizTemplates).toEqual(TEMPLATES.map(({ id }) => id));
     expect(quizLevels).toEqual(LEVELS);
+    expect(quizReleases).toEqual(RELEASES);
     expect(quizTopics).toEqual(TOPICS);
     expect(quizLanguages).toEqual(Object.keys(CATALOGUES));
     expect(mostQuestions).toBe(MOST_ITEMS);

@@ -57,12 +57,14 @@ describe("a package", () => {
   });
 
   it.each(["3.0", "2.1"])(
-    "of version %s holds no key for anybody else, and a token instead",
+    "of version %s holds no key for anybody else, and the token of a test instead",
     async (version) => {
-      const { files } = await packed({ ...paper, version });
+      const closes_at = new Date(Date.now() + 3600_000).toISOString();
+      const { files } = await packed({ ...paper, version, release: "after_close", closes_at });
       const { token, expires } = JSON.parse(files.get("paper.json") ?? "");
-      expect(Date.parse(expires)).toBeGreaterThan(Date.now());
-      const { items } = await openPaper(token, { keyring, now_s: Date.now() / 1000 });
+      expect(Date.parse(expires)).toBeGreaterThan(Date.parse(closes_at));
+      const { items, held_until } = await openPaper(token, { keyring, now_s: Date.now() / 1000 });
+      expect(Math.abs(Date.parse(held_until ?? "") - Date.parse(closes_at))).toBeLessThan(1000);
       const all = [...files.values()].join("\n");
       expect(all).not.toMatch(/correct-?response|response-?processing|mapping|modal-?feedback|base-?value/i);
       for (const item of items) {
@@ -70,10 +72,29 @@ describe("a package", () => {
       }
       expect(files.get("imsmanifest.xml")).toContain('<file href="paper.json"/>');
       const responses = items.map((item) => ({ item: item.id, ...rightAnswer(item) }));
-      const { body } = await post(app, "answers", { token, responses }).expect(200);
+      await post(app, "answers", { token, responses }).expect(403);
+      const { body } = await post(app, "answers", { token, responses }, bearer).expect(200);
       expect(body).toMatchObject({ score: 12, max_score: 12 });
     },
   );
+
+  // With the token of a practice paper any answer has its question's solution told, and learners hold the package.
+  it("for practice brings no token at all", async () => {
+    for (const asked of [paper, { ...paper, release: "at_once" }]) {
+      const { files } = await packed(asked);
+      expect(files.has("paper.json")).toBe(false);
+      expect([...files.values()].join("\n")).not.toContain("sq1.");
+    }
+  });
+
+  it("with keys takes no release, which it could not keep", async () => {
+    const asked = { ...paper, with_keys: true, release: "after_close", closes_at: "2999-01-01T00:00:00Z" };
+    const { body } = await post(app, "packages", asked, bearer).expect(400);
+    expect(body).toMatchObject({
+      code: "invalid_request",
+      errors: [{ pointer: "/release", code: "release_without_effect" }],
+    });
+  });
 
   it("needs the instructor's key, the whole of it and nothing else", async () => {
     const wrong = [

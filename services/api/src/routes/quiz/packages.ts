@@ -2,13 +2,13 @@ import { Readable } from "node:stream";
 import { setImmediate } from "node:timers/promises";
 import { checkRequest, toJson } from "@sunfathom/answers";
 import type { QuizPackageRequest } from "@sunfathom/contract";
-import { packageZip, sealPaper } from "@sunfathom/quiz";
+import { type PackageFile, packageZip, QuizProblem } from "@sunfathom/quiz";
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { refuseQuery } from "../../http/refuse-query.js";
 import { sendPlainProblem, sendProblem } from "../../http/send-problem.js";
 import { packItems } from "../../openapi/quiz.js";
 import { bears, challenge } from "./bearer.js";
-import { drawPaper, type Paper } from "./paper.js";
+import { drawPaper, drawSealed, type Paper } from "./paper.js";
 import { sendQuizProblem } from "./problems.js";
 import type { Sealing } from "./sealing.js";
 
@@ -29,14 +29,8 @@ export function quizPackagesRoute(
     const { version = "3.0", language = "en", title, with_keys = false } = checked.request;
     if (with_keys && !mayHaveKeys(request, reply, instructorKey)) return reply;
     try {
-      const paper = drawPaper(checked.request);
-      const packed = packageZip(paper.items, {
-        version,
-        language,
-        title,
-        keys: with_keys,
-        beside: with_keys ? [] : [await sealedPaper(paper, sealing)],
-      });
+      const { paper, beside } = await (with_keys ? keyed : keyless)(checked.request, sealing);
+      const packed = packageZip(paper.items, { version, language, title, keys: with_keys, beside });
       return reply
         .header("content-type", "application/zip")
         .header("content-disposition", 'attachment; filename="quiz.zip"')
@@ -65,10 +59,28 @@ function mayHaveKeys(request: FastifyRequest, reply: FastifyReply, key: string |
   return false;
 }
 
-/** What a package without keys brings so that its answers can be marked. */
-async function sealedPaper(paper: Paper, sealing: Sealing) {
-  const sealed = await sealPaper(paper, { ...sealing, now_s: Date.now() / 1000 });
-  return { path: "paper.json", content: toJson(sealed) };
+interface Content {
+  paper: Paper;
+  beside: readonly PackageFile[];
+}
+
+async function keyed(asked: QuizPackageRequest): Promise<Content> {
+  const [field] = (["release", "closes_at"] as const).filter((name) => asked[name] !== undefined);
+  if (field !== undefined) {
+    const message = "A package with keys tells its solutions to anyone who holds it.";
+    throw new QuizProblem("release_without_effect", message, field);
+  }
+  return { paper: drawPaper(asked), beside: [] };
+}
+
+/**
+ * A package is handed to learners, so it brings a token only where that opens nothing before the paper has closed: with the
+ * token of a practice paper, any answer would have its question's solution told.
+ */
+async function keyless(asked: QuizPackageRequest, sealing: Sealing): Promise<Content> {
+  const { paper, sealed } = await drawSealed(asked, sealing);
+  const beside = sealed.release === "at_once" ? [] : [{ path: "paper.json", content: toJson(sealed) }];
+  return { paper, beside };
 }
 
 /** The same chunks, with other requests let in between: making one takes a millisecond or two. */

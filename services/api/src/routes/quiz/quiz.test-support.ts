@@ -23,13 +23,22 @@ export const paperRequest: PaperRequest = {
   language: "en",
 };
 
-/** A token of that paper, sealed here and now unless told otherwise. */
+interface TokenOptions {
+  ring?: Keyring;
+  ago_s?: number;
+  lifetime_s?: number;
+  open_s?: number;
+}
+
+/** A token of that paper, sealed here and now unless told otherwise; with `open_s`, of one that closes so much later. */
 export async function tokenFor(
   items: readonly Item[] = itemsFor(paperRequest),
-  { ring = keyring, ago_s = 0, lifetime_s = 3600 } = {},
+  { ring = keyring, ago_s = 0, lifetime_s = 3600, open_s }: TokenOptions = {},
 ): Promise<string> {
   const now_s = Date.now() / 1000 - ago_s;
-  const { token } = await sealPaper({ request: paperRequest, items }, { keyring: ring, now_s, lifetime_s });
+  const closes_s = open_s === undefined ? undefined : now_s + open_s;
+  const sealing = { keyring: ring, now_s, lifetime_s, closes_s };
+  const { token } = await sealPaper({ request: paperRequest, items }, sealing);
   return token;
 }
 

@@ -14,6 +14,6 @@ export function quizRoutes(
   }
   const sealing = { keyring: keyring ?? drawKeyring(), lifetime_s: tokenLifetime_s };
   quizItemsRoute(app, sealing);
-  quizAnswersRoute(app, sealing);
+  quizAnswersRoute(app, sealing, instructorKey);
   quizPackagesRoute(app, sealing, instructorKey);
 }
