@@ -4,7 +4,6 @@ import {
   listOf,
   multiply,
   pathTransmittance,
-  SEEN_COUNT,
   type Spectrum,
   twoTo,
   WAVELENGTHS_NM,
@@ -15,6 +14,7 @@ import { depthsOf, equalDepthsOf } from "../light/depths.js";
 import { redTrustedTo_m } from "../light/inelastic.js";
 import { lightSources } from "../light/sources.js";
 import { type Underwater, underwater } from "../light/underwater.js";
+import { itemAt, lastOf, lastValue, mapEach, type NonEmpty } from "../lists/non-empty.js";
 import { cautionsFor } from "../messages/cautions-for.js";
 import { cctReasons } from "../messages/cct-reason.js";
 import { lightReason } from "../messages/light-reason.js";
@@ -25,25 +25,35 @@ import type { AttenuationAnswer, DepthLight } from "../result/attenuation.js";
 import type { Estimate, Reason } from "../result/common.js";
 import type { Scene } from "../scene/scene.js";
 import { causesOf } from "../uncertainty/causes.js";
+import type { Each } from "../uncertainty/figures.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { mapFalling, mapRising } from "../uncertainty/percentiles.js";
 import { propagate, shareOfCauses } from "../uncertainty/propagate.js";
 import { cardFitFigures } from "./card-fit.js";
-import { Fading } from "./fading.js";
+import { type FadedLight, Fading } from "./fading.js";
 import { topLight } from "./losses.js";
 
 const reason = reasonsWith(ATTENUATION_REASONS_EN);
 
 const percentLeft = (stops: Estimate): Estimate => mapFalling(stops, (s) => 100 * twoTo(-s));
 
+type FadedEstimates = Record<keyof FadedLight, Estimate>;
+
+const fadedAt = (faded: Each<FadedLight, Estimate>, d: number): FadedEstimates => ({
+  red: itemAt(faded.red, d),
+  green: itemAt(faded.green, d),
+  blue: itemAt(faded.blue, d),
+  photopic: itemAt(faded.photopic, d),
+  par: itemAt(faded.par, d),
+  level: itemAt(faded.level, d),
+});
+
 function depthLight(
   world: Underwater,
   top: Spectrum,
   depth_m: number,
-  losses: readonly Estimate[],
-  level: Estimate | undefined,
+  { red, green, blue, photopic, par, level }: FadedEstimates,
 ): DepthLight {
-  const [red, green, blue, photopic, par] = losses;
   const spectrum_left = pathTransmittance(world.kd_per_m, depth_m);
   const { x, y } = chromaticity(xyzOf(multiply(spectrum_left, top)));
   const { cct_K, duv } = cctDuv(x, y);
@@ -64,7 +74,7 @@ function depthLight(
     y,
     duv,
     ...(cct_K === undefined ? {} : { cct_K }),
-    ...(level ? { illuminance_lx: mapRising(level, twoTo) } : {}),
+    ...(world.daylight ? { illuminance_lx: mapRising(level, twoTo) } : {}),
   };
 }
 
@@ -77,32 +87,23 @@ export function attenuation(scene: Scene): AttenuationAnswer {
   const conditions = conditionsOf(scene);
   const depths = depthsOf(scene);
   const causes = causesOf(conditions).filter(({ id }) => !WITHOUT_BEARING.has(id));
-  const numbers = SEEN_COUNT + 1;
   const fading = new Fading(conditions, equalDepthsOf(scene));
-  const propagated = propagate((nuisance) => fading.numbersIn(underwater(conditions, nuisance)), causes);
+  const propagated = propagate((nuisance) => fading.in(underwater(conditions, nuisance)), causes);
   const { estimates } = propagated;
   const world = underwater(conditions, NOMINAL);
   const top = topLight(conditions);
-  const answers = depths.map((depth_m, i) => {
-    const own = estimates.slice(i * numbers, (i + 1) * numbers);
-    return depthLight(
-      world,
-      top,
-      depth_m,
-      own.slice(0, SEEN_COUNT),
-      world.daylight ? own[SEEN_COUNT] : undefined,
-    );
-  });
-  const deepest = depths.length - 1;
+  const answers = mapEach(depths, (depth_m, d) =>
+    depthLight(world, top, depth_m, fadedAt(estimates.depths, d)),
+  );
   return {
     wavelengths_nm: listOf(WAVELENGTHS_NM),
     depths: answers,
     ...(conditions.water.cardFit ? { card_fit: cardFitFigures(conditions.water.cardFit, scene) } : {}),
-    red_to_tenth_depth_m: estimates[estimates.length - 2],
-    red_to_hundredth_depth_m: estimates[estimates.length - 1],
+    red_to_tenth_depth_m: estimates.redToTenth_m,
+    red_to_hundredth_depth_m: estimates.redToHundredth_m,
     reasons: [...reasonsOf(world, answers), ...sunReasons(conditions)],
     cautions: cautionsFor(scene),
-    uncertainty: shareOfCauses(propagated, deepest * numbers),
+    uncertainty: shareOfCauses(propagated, (figures) => lastValue(figures.depths.red)),
     sources: [...lightSources(conditions), "bartlett_1998"],
   };
 }
@@ -110,8 +111,8 @@ export function attenuation(scene: Scene): AttenuationAnswer {
 /** Causes that do not change the light on a horizontal surface. */
 const WITHOUT_BEARING = new Set(["path_scattering", "upright_share", "lamp_beam"]);
 
-function reasonsOf(world: Underwater, answers: readonly DepthLight[]): Reason[] {
-  const deepest = answers[answers.length - 1];
+function reasonsOf(world: Underwater, answers: NonEmpty<DepthLight>): Reason[] {
+  const deepest = lastOf(answers);
   const reasons = [
     reason("red_goes_first", "computed", {
       red_stops: deepest.red_loss_stops.likely,

@@ -1,5 +1,4 @@
-// The numbers behind the answer, in the order in which it reads them, for one state of the world at a time.
-import { SEEN_COUNT } from "@sunfathom/optics";
+// The figures behind the answer, for one state of the world at a time.
 import { describe, expect, it } from "vitest";
 import { daylightScene } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
@@ -9,31 +8,29 @@ import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { Fading } from "./fading.js";
 
 const scene = daylightScene("IB", 50, 3, 12);
-const EYE = 3;
 
-/** Depth by depth the losses and the level, and the two depths of red. */
 function read(change: Partial<Nuisance>, fading = new Fading(conditionsOf(scene), equalDepthsOf(scene))) {
-  const numbers = fading.numbersIn(underwater(conditionsOf(scene), { ...NOMINAL, ...change }));
-  const depths = equalDepthsOf(scene).count;
-  expect(numbers).toHaveLength(depths * (SEEN_COUNT + 1) + 2);
-  const rows = Array.from({ length: depths }, (_, d) =>
-    numbers.slice(d * (SEEN_COUNT + 1), (d + 1) * (SEEN_COUNT + 1)),
-  );
-  return { rows, red_m: numbers.slice(-2) };
+  const figures = fading.in(underwater(conditionsOf(scene), { ...NOMINAL, ...change }));
+  const { depths, ...red_m } = figures;
+  for (const column of Object.values(depths)) expect(column).toHaveLength(equalDepthsOf(scene).count);
+  return { depths, red_m };
 }
 
 describe("how a scene's light fades", () => {
   it("keeps level and loss together: what the eye loses is what the level falls by", () => {
-    const { rows } = read({});
-    const top = rows[0][SEEN_COUNT] + rows[0][EYE];
-    for (const row of rows) expect(row[SEEN_COUNT] + row[EYE]).toBeCloseTo(top, 12);
+    const { level, photopic } = read({}).depths;
+    const top = level[0] + photopic[0];
+    level.forEach((here, d) => {
+      expect(here + photopic[d]).toBeCloseTo(top, 12);
+    });
   });
 
   it("is a stop brighter everywhere under twice the daylight, and loses the same", () => {
     const [once, twice] = [read({}), read({ daylightScale: 2 })];
-    once.rows.forEach((row, d) => {
-      expect(twice.rows[d].slice(0, SEEN_COUNT)).toEqual(row.slice(0, SEEN_COUNT));
-      expect(twice.rows[d][SEEN_COUNT] - row[SEEN_COUNT]).toBeCloseTo(1, 12);
+    const { level, ...losses } = once.depths;
+    expect(twice.depths).toMatchObject(losses);
+    level.forEach((here, d) => {
+      expect(twice.depths.level[d] - here).toBeCloseTo(1, 12);
     });
     expect(twice.red_m).toEqual(once.red_m);
   });
@@ -49,10 +46,11 @@ describe("how a scene's light fades", () => {
     ];
     for (const state of states) expect(read(state, fading)).toEqual(read(state));
     const [plain, murky, other] = states.map((state) => read(state));
-    expect(murky.red_m[0]).toBeLessThan(plain.red_m[0]);
+    expect(murky.red_m.redToTenth_m).toBeLessThan(plain.red_m.redToTenth_m);
     expect(other.red_m).toEqual(plain.red_m);
     // Only red has cross-talk.
-    expect(other.rows[0][0]).not.toBe(plain.rows[0][0]);
-    expect(other.rows[0].slice(1)).toEqual(plain.rows[0].slice(1));
+    const { red, ...others } = plain.depths;
+    expect(other.depths.red).not.toEqual(red);
+    expect(other.depths).toMatchObject(others);
   });
 });

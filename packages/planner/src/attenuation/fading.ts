@@ -1,20 +1,32 @@
-import { type EqualDepths, illuminance_lx, SEEN_COUNT, type Spectrum } from "@sunfathom/optics";
+import { type EqualDepths, illuminance_lx, type Spectrum } from "@sunfathom/optics";
 import type { Conditions } from "../light/conditions.js";
 import type { Underwater } from "../light/underwater.js";
-import { LossesOfScene, topLight } from "./losses.js";
+import { LossesOfScene, type LossStops, topLight } from "./losses.js";
 import { redDownTo_m } from "./red-depths.js";
 
-/** Place of the eye among those that see the light. */
-const PHOTOPIC = 3;
-/** Shares of red down to which its reach is told. */
-const RED_SHARES = [0.1, 0.01];
+/** How light has faded, depth by depth. */
+export interface FadedLight extends LossStops {
+  /** Illuminance, log2 lux. */
+  level: Float64Array;
+}
 
-/** All that an answer tells of how a scene's light fades, as numbers in one state of the world after another. */
+/** Depths at which so much of red is left. */
+interface RedReach {
+  redToTenth_m: number;
+  redToHundredth_m: number;
+}
+
+/** All that an answer tells of how a scene's light fades, in one state of the world. */
+export interface FadingFigures extends RedReach {
+  depths: FadedLight;
+}
+
+/** The figures of one state of the world after another. */
 export class Fading {
   readonly #losses: LossesOfScene;
   readonly #light: Spectrum;
   readonly #level: number;
-  readonly #redDepths_m = new Map<Spectrum, number[]>();
+  readonly #redReach = new Map<Spectrum, RedReach>();
 
   constructor(conditions: Conditions, depths: EqualDepths) {
     this.#losses = new LossesOfScene(conditions, depths);
@@ -22,23 +34,24 @@ export class Fading {
     this.#level = Math.log2(illuminance_lx(this.#light));
   }
 
-  /** Depth by depth the losses in stops and the level of light, log2 lux; then how far red reaches, m. */
-  numbersIn(world: Underwater): number[] {
+  in(world: Underwater): FadingFigures {
     const level = this.#level + Math.log2(world.nuisance.daylightScale);
-    const losses = this.#losses.in(world);
-    const numbers: number[] = [];
-    for (let at = 0; at < losses.length; at += SEEN_COUNT) {
-      for (let k = 0; k < SEEN_COUNT; k++) numbers.push(losses[at + k]);
-      numbers.push(level - losses[at + PHOTOPIC]);
-    }
-    return numbers.concat(this.#redDepthsIn(world));
+    const { redToTenth_m, redToHundredth_m } = this.#redReachIn(world);
+    const { red, green, blue, photopic, par } = this.#losses.in(world);
+    return {
+      depths: { red, green, blue, photopic, par, level: photopic.map((loss) => level - loss) },
+      redToTenth_m,
+      redToHundredth_m,
+    };
   }
 
-  #redDepthsIn({ kd_per_m }: Underwater): number[] {
-    const known = this.#redDepths_m.get(kd_per_m);
+  #redReachIn({ kd_per_m }: Underwater): RedReach {
+    const known = this.#redReach.get(kd_per_m);
     if (known !== undefined) return known;
-    const depths_m = redDownTo_m(this.#light, kd_per_m, RED_SHARES);
-    this.#redDepths_m.set(kd_per_m, depths_m);
-    return depths_m;
+    const redToTenth_m = redDownTo_m(this.#light, kd_per_m, 0.1);
+    const redToHundredth_m = redDownTo_m(this.#light, kd_per_m, 0.01, redToTenth_m);
+    const reach = { redToTenth_m, redToHundredth_m };
+    this.#redReach.set(kd_per_m, reach);
+    return reach;
   }
 }

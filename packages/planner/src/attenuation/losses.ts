@@ -12,6 +12,7 @@ import {
 import { sensorWith } from "../camera/sensor.js";
 import type { Conditions } from "../light/conditions.js";
 import type { Underwater } from "../light/underwater.js";
+import { valueAt } from "../lists/non-empty.js";
 import { band } from "./band.js";
 
 /** Photons from 400 to 700 nm per energy, in any unit: losses are ratios. */
@@ -23,7 +24,28 @@ export const topLight = ({ daylight }: Conditions): Spectrum => daylight?.below.
 
 const observersOfSensor = new WeakMap<Spectrum, Observers>();
 
-/** Red, green and blue channel, eye and leaf. */
+/** Loss from just below the surface for each who sees the light, in stops, depth by depth. */
+export interface LossStops {
+  red: Float64Array;
+  green: Float64Array;
+  blue: Float64Array;
+  /** Of the eye. */
+  photopic: Float64Array;
+  /** Of a leaf. */
+  par: Float64Array;
+}
+
+/** Who stands at which place of a row of losses. */
+function lossesFrom(rows: Float64Array, count: number): LossStops {
+  const of = (place: number): Float64Array => {
+    const column = new Float64Array(count);
+    for (let d = 0; d < count; d++) column[d] = valueAt(rows, d * SEEN_COUNT + place);
+    return column;
+  };
+  return { red: of(0), green: of(1), blue: of(2), photopic: of(3), par: of(4) };
+}
+
+/** In the order of `lossesFrom`. */
 function observersIn({ nuisance }: Underwater): Observers {
   const { red, green, blue } = sensorWith(nuisance.crosstalkSd);
   let observers = observersOfSensor.get(red);
@@ -37,30 +59,32 @@ function observersIn({ nuisance }: Underwater): Observers {
 const workspace = new DepthLosses();
 
 /**
- * Loss from just below the surface, in stops: at each depth the number for each who sees the light. Neither the brightness of
- * the sky nor most else that is not known bears on it, so that states of one water and one sensor share what is found.
+ * Losses at each depth. Neither the brightness of the sky nor most else that is not known bears on them, so that states of one
+ * water and one sensor share what is found.
  */
 export class LossesOfScene {
-  readonly #known = new Map<Spectrum, Map<number, Float64Array>>();
+  readonly #known = new Map<Spectrum, Map<number, LossStops>>();
 
   readonly #light: Spectrum;
+  readonly #rows: Float64Array;
 
   constructor(
     conditions: Conditions,
     readonly depths: EqualDepths,
   ) {
     this.#light = topLight(conditions);
+    this.#rows = new Float64Array(depths.count * SEEN_COUNT);
   }
 
-  in(world: Underwater): Float64Array {
+  in(world: Underwater): LossStops {
     const { kd_per_m, nuisance } = world;
-    const bySensor = this.#known.get(kd_per_m) ?? new Map<number, Float64Array>();
+    const bySensor = this.#known.get(kd_per_m) ?? new Map<number, LossStops>();
     this.#known.set(kd_per_m, bySensor);
     const known = bySensor.get(nuisance.crosstalkSd);
     if (known !== undefined) return known;
-    const losses = new Float64Array(this.depths.count * SEEN_COUNT);
     workspace.setLight(this.#light, observersIn(world));
-    workspace.over(kd_per_m, this.depths, losses);
+    workspace.over(kd_per_m, this.depths, this.#rows);
+    const losses = lossesFrom(this.#rows, this.depths.count);
     bySensor.set(nuisance.crosstalkSd, losses);
     return losses;
   }

@@ -1,4 +1,4 @@
-import { CLEAR } from "@sunfathom/optics";
+import { CLEAR, type Spectrum } from "@sunfathom/optics";
 import { cameraState } from "../camera/camera-state.js";
 import { type Conditions, conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
@@ -8,12 +8,14 @@ import { requireLight } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
 import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
+import { lastOf, mapBoth, mapEach } from "../lists/non-empty.js";
 import { cautionsFor } from "../messages/cautions-for.js";
 import { sunReasons } from "../messages/sun-reasons.js";
 import type { ColourRecoveryAnswer, Recording, RecordingKind } from "../result/colour-recovery.js";
 import type { Estimate } from "../result/common.js";
 import type { Scene } from "../scene/scene.js";
 import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
+import type { Each } from "../uncertainty/figures.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { mapRising } from "../uncertainty/percentiles.js";
 import { propagate, shareOfCauses } from "../uncertainty/propagate.js";
@@ -22,25 +24,55 @@ import { type GreyRecord, qualityOf, recordGrey } from "./record-grey.js";
 import { depthWithin_m, redDownTo_m } from "./red-down-to.js";
 import { ACCEPTABLE, GONE } from "./red-light.js";
 
-const WITHOUT: readonly RecordingKind[] = ["no_filter"];
-const WITH_FILTER: readonly RecordingKind[] = ["no_filter", "filter_best_exposure", "filter_same_settings"];
-
-function recordsAt(conditions: Conditions, nuisance: Nuisance, depth_m: number): GreyRecord[] {
-  const stage = stageAt(underwater(conditions, nuisance), depth_m);
-  const camera = cameraState(conditions.scene, nuisance);
-  const bare = recordGrey(stage, CLEAR, camera);
-  if (!hasLensFilter(conditions.scene)) return [bare];
-  const filter = lensFilterOf(conditions.scene, nuisance);
-  return [bare, recordGrey(stage, filter, camera), recordGrey(stage, filter, camera, bare.exposure)];
+/** One of each recording of a grey: those through a filter only where the scene has one. */
+interface OfRecordings<T> {
+  no_filter: T;
+  filtered?: { filter_best_exposure: T; filter_same_settings: T };
 }
 
-/** Logarithms of the depths to which red is acceptable and from which it is gone, without and, where there is one, with filter. */
-function redDepths(conditions: Conditions, nuisance: Nuisance): number[] {
-  const { scene } = conditions;
-  const filters = hasLensFilter(scene) ? [CLEAR, lensFilterOf(scene, nuisance)] : [CLEAR];
-  return filters.flatMap((filter) =>
-    [ACCEPTABLE, GONE].map((ratio) => Math.log2(redDownTo_m(conditions, nuisance, filter, ratio))),
-  );
+function recordsAt(conditions: Conditions, nuisance: Nuisance, depth_m: number): OfRecordings<GreyRecord> {
+  const stage = stageAt(underwater(conditions, nuisance), depth_m);
+  const camera = cameraState(conditions.scene, nuisance);
+  const no_filter = recordGrey(stage, CLEAR, camera);
+  if (!hasLensFilter(conditions.scene)) return { no_filter };
+  const filter = lensFilterOf(conditions.scene, nuisance);
+  return {
+    no_filter,
+    filtered: {
+      filter_best_exposure: recordGrey(stage, filter, camera),
+      filter_same_settings: recordGrey(stage, filter, camera, no_filter.exposure),
+    },
+  };
+}
+
+/** Signal over noise that stands for none at all, where a filter lets no red pass: a spread of nothing has no logarithm. */
+const LEAST_RED_LIGHT = 1e-6;
+
+/** Signal over noise of red light alone, as a logarithm to base 2. */
+const log2RedLight = ({ redLight }: GreyRecord): number => Math.log2(Math.max(LEAST_RED_LIGHT, redLight));
+
+const log2RedLights = ({ no_filter, filtered }: OfRecordings<GreyRecord>): OfRecordings<number> => ({
+  no_filter: log2RedLight(no_filter),
+  ...(filtered && {
+    filtered: {
+      filter_best_exposure: log2RedLight(filtered.filter_best_exposure),
+      filter_same_settings: log2RedLight(filtered.filter_same_settings),
+    },
+  }),
+});
+
+function recordingsOf(
+  { no_filter, filtered }: OfRecordings<GreyRecord>,
+  redLight: OfRecordings<Estimate>,
+): Recording[] {
+  const bare = asRecording("no_filter", no_filter, redLight.no_filter);
+  if (!filtered || !redLight.filtered) return [bare];
+  const { filter_best_exposure, filter_same_settings } = redLight.filtered;
+  return [
+    bare,
+    asRecording("filter_best_exposure", filtered.filter_best_exposure, filter_best_exposure),
+    asRecording("filter_same_settings", filtered.filter_same_settings, filter_same_settings),
+  ];
 }
 
 const asRecording = (recording: RecordingKind, record: GreyRecord, redLight: Estimate): Recording => {
@@ -54,10 +86,31 @@ const asRecording = (recording: RecordingKind, record: GreyRecord, redLight: Est
   };
 };
 
-/** Signal over noise that stands for none at all, where a filter lets no red pass: a spread of nothing has no logarithm. */
-const LEAST_RED_LIGHT = 1e-6;
+/** Depths to which red is acceptable and from which it is gone, as logarithms to base 2. */
+interface RedEnds {
+  acceptable: number;
+  gone: number;
+}
 
-type RedDepths = Partial<
+/** The same without and, where the scene has one, with its filter. */
+interface RedDepths {
+  without: RedEnds;
+  with?: RedEnds;
+}
+
+function redDepths(conditions: Conditions, nuisance: Nuisance): RedDepths {
+  const { scene } = conditions;
+  const ends = (filter: Spectrum): RedEnds => ({
+    acceptable: Math.log2(redDownTo_m(conditions, nuisance, filter, ACCEPTABLE)),
+    gone: Math.log2(redDownTo_m(conditions, nuisance, filter, GONE)),
+  });
+  return {
+    without: ends(CLEAR),
+    ...(hasLensFilter(scene) ? { with: ends(lensFilterOf(scene, nuisance)) } : {}),
+  };
+}
+
+type NamedDepths = Partial<
   Pick<
     ColourRecoveryAnswer,
     | "red_acceptable_to_without_filter_depth_m"
@@ -67,15 +120,15 @@ type RedDepths = Partial<
   >
 >;
 
-function namedDepths(estimates: readonly Estimate[]): RedDepths {
-  const [acceptable, gone, acceptableFiltered, goneFiltered] = estimates.map((e) =>
-    mapRising(e, depthWithin_m),
-  );
+function namedDepths({ without, with: filtered }: Each<RedDepths, Estimate>): NamedDepths {
+  const depth_m = (log2Depth: Estimate) => mapRising(log2Depth, depthWithin_m);
   return {
-    ...(acceptable && { red_acceptable_to_without_filter_depth_m: acceptable }),
-    ...(gone && { red_gone_from_without_filter_depth_m: gone }),
-    ...(acceptableFiltered && { red_acceptable_to_with_filter_depth_m: acceptableFiltered }),
-    ...(goneFiltered && { red_gone_from_with_filter_depth_m: goneFiltered }),
+    red_acceptable_to_without_filter_depth_m: depth_m(without.acceptable),
+    red_gone_from_without_filter_depth_m: depth_m(without.gone),
+    ...(filtered && {
+      red_acceptable_to_with_filter_depth_m: depth_m(filtered.acceptable),
+      red_gone_from_with_filter_depth_m: depth_m(filtered.gone),
+    }),
   };
 }
 
@@ -88,35 +141,31 @@ export function colourRecovery(scene: Scene): ColourRecoveryAnswer {
   const conditions = conditionsOf(scene);
   requireLight(conditions);
   const depths = depthsOf(scene);
-  const kinds = hasLensFilter(scene) ? WITH_FILTER : WITHOUT;
   const inDaylight = conditions.daylight !== undefined;
   const causes = [...causesOf(conditions), ...FILTER_CAUSES];
-  const propagated = propagate((nuisance) => {
-    const red = depths.flatMap((depth_m) =>
-      recordsAt(conditions, nuisance, depth_m).map(({ redLight }) =>
-        Math.log2(Math.max(LEAST_RED_LIGHT, redLight)),
-      ),
-    );
-    return inDaylight ? [...red, ...redDepths(conditions, nuisance)] : red;
-  }, causes);
+  const propagated = propagate(
+    (nuisance) => ({
+      depths: mapEach(depths, (depth_m) => log2RedLights(recordsAt(conditions, nuisance, depth_m))),
+      ...(inDaylight ? { redDepths: redDepths(conditions, nuisance) } : {}),
+    }),
+    causes,
+  );
   const { estimates } = propagated;
-  const answers = depths.map((depth_m, d) => ({
+  const answers = mapBoth(depths, estimates.depths, (depth_m, redLight) => ({
     depth_m,
-    recordings: recordsAt(conditions, NOMINAL, depth_m).map((record, r) =>
-      asRecording(kinds[r], record, estimates[d * kinds.length + r]),
-    ),
+    recordings: recordingsOf(recordsAt(conditions, NOMINAL, depth_m), redLight),
   }));
   const trusted = redTrustedTo_m(underwater(conditions, NOMINAL));
   const answer = {
     depths: answers,
-    ...namedDepths(estimates.slice(depths.length * kinds.length)),
+    ...(estimates.redDepths ? namedDepths(estimates.redDepths) : {}),
     ...(trusted === undefined ? {} : { red_trusted_to_depth_m: trusted }),
   };
   return {
     ...answer,
     reasons: [...recoveryReasons(answer), ...sunReasons(conditions)],
     cautions: cautionsFor(scene),
-    uncertainty: shareOfCauses(propagated, (depths.length - 1) * kinds.length),
+    uncertainty: shareOfCauses(propagated, (figures) => lastOf(figures.depths).no_filter),
     sources: [
       ...new Set([...lightSources(conditions), "camera_recording", "port_radiance", "bartlett_1998"]),
     ],

@@ -9,6 +9,7 @@ import {
 import type { Conditions } from "../light/conditions.js";
 import type { Estimate } from "../result/common.js";
 import type { ExposureAtDepth } from "../result/exposure-loss.js";
+import type { Each } from "../uncertainty/figures.js";
 import { mapFalling, mapRising } from "../uncertainty/percentiles.js";
 import type { Budget } from "./budget.js";
 import { sensitivityFor } from "./sensitivity.js";
@@ -43,7 +44,7 @@ function verdictFields(settings: Settings, ev100: Estimate, limits: ExposureLimi
 export function exposureAtDepth(
   conditions: Conditions,
   depth_m: number,
-  budget: Record<keyof Budget, Estimate>,
+  budget: Each<Budget, Estimate>,
 ): ExposureAtDepth {
   const { scene, daylight } = conditions;
   const limits = limitsOf(scene);

@@ -32,19 +32,6 @@ export interface Budget {
   /** Contrast against open water that is lost on the way to the camera, in stops. */
   contrast: number;
 }
-export const BUDGET_KEYS = [
-  "surface",
-  "depth",
-  "upright",
-  "distance",
-  "port",
-  "lensFilter",
-  "lampFilter",
-  "total",
-  "log2SubjectLux",
-  "ev100",
-  "contrast",
-] as const satisfies readonly (keyof Budget)[];
 
 export function budgetAt(world: Underwater, lensFilter: Spectrum, depth_m: number): Budget {
   const daylight = uprightDaylightAt(world, depth_m);

@@ -4,16 +4,16 @@ import { hasLensFilter, lensFilterOf } from "../light/lens-filter.js";
 import { requireLight } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
 import { underwater } from "../light/underwater.js";
+import { lastOf, mapBoth, mapEach } from "../lists/non-empty.js";
 import { cautionsFor } from "../messages/cautions-for.js";
 import { sunReasons } from "../messages/sun-reasons.js";
-import type { Estimate } from "../result/common.js";
 import type { ExposureLossAnswer } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
 import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
 import { propagate, shareOfCauses } from "../uncertainty/propagate.js";
 import { exposureAtDepth } from "./at-depth.js";
-import { BUDGET_KEYS, type Budget, budgetAt } from "./budget.js";
+import { budgetAt } from "./budget.js";
 import { exposureReasons } from "./reasons.js";
 
 /**
@@ -33,25 +33,16 @@ export function exposureLoss(scene: Scene): ExposureLossAnswer {
   const propagated = propagate((nuisance: Nuisance) => {
     const world = underwater(conditions, nuisance);
     const filter = lensFilterOf(scene, nuisance);
-    return depths.flatMap((depth_m) => {
-      const budget = budgetAt(world, filter, depth_m);
-      return BUDGET_KEYS.map((key) => budget[key]);
-    });
+    return { depths: mapEach(depths, (depth_m) => budgetAt(world, filter, depth_m)) };
   }, causes);
-  const count = BUDGET_KEYS.length;
-  const answers = depths.map((depth_m, d) => {
-    const own = propagated.estimates.slice(d * count, (d + 1) * count);
-    const budget = Object.fromEntries(BUDGET_KEYS.map((key, k) => [key, own[k]])) as Record<
-      keyof Budget,
-      Estimate
-    >;
-    return exposureAtDepth(conditions, depth_m, budget);
-  });
+  const answers = mapBoth(depths, propagated.estimates.depths, (depth_m, budget) =>
+    exposureAtDepth(conditions, depth_m, budget),
+  );
   return {
     depths: answers,
     reasons: [...exposureReasons(scene, answers), ...sunReasons(conditions)],
     cautions: cautionsFor(scene),
-    uncertainty: shareOfCauses(propagated, (depths.length - 1) * count + BUDGET_KEYS.indexOf("ev100")),
+    uncertainty: shareOfCauses(propagated, (figures) => lastOf(figures.depths).ev100),
     sources: [...lightSources(conditions), "iso_2720", "port_radiance"],
   };
 }

@@ -78,15 +78,30 @@ export function filterChoice(scene: Scene): FilterChoiceAnswer {
   const propagated = propagate(
     (nuisance) => {
       const [without, first, second] = judge(conditions, nuisance, depths, [NO_FILTER, advised, runnerUp]);
-      const [e1, e2, e0] = [first, second, without].map((j) => rangeError(j, without, changeable));
-      return [e1, e2, e0, e2 - e1, isFilter ? luminanceLoss(conditions, nuisance, advised) : 0];
+      const error = (judged: Judged) => rangeError(judged, without, changeable);
+      const [advisedError, runnerUpError] = [error(first), error(second)];
+      return {
+        advisedError,
+        runnerUpError,
+        withoutError: error(without),
+        losesBy: runnerUpError - advisedError,
+        loss: isFilter ? luminanceLoss(conditions, nuisance, advised) : 0,
+      };
     },
     [...causesOf(conditions), ...FILTER_CAUSES],
   );
-  const [advisedError, runnerUpError, withoutError, losesBy, loss] = propagated.estimates;
+  const { advisedError, runnerUpError, withoutError, losesBy, loss } = propagated.estimates;
   const gap = costOf(runnerUp, runnerUpError.likely) - costOf(advised, advisedError.likely);
   const probability_better =
-    runnerUp === advised ? 0 : normalCdf(-gap / Math.max(1e-6, sigmaOf(propagated, 3)));
+    runnerUp === advised
+      ? 0
+      : normalCdf(
+          -gap /
+            Math.max(
+              1e-6,
+              sigmaOf(propagated, (figures) => figures.losesBy),
+            ),
+        );
 
   const of = (candidate: Candidate): Judged => judged.find((j) => j.candidate === candidate) ?? judged[0];
   const answer: FilterChoiceFigures = {
@@ -119,7 +134,9 @@ export function filterChoice(scene: Scene): FilterChoiceAnswer {
       ...sunReasons(conditions),
     ],
     cautions: cautionsFor(scene, { filterAdvised: isFilter }),
-    uncertainty: shareOfCauses(propagated, runnerUp === advised ? 0 : 3),
+    uncertainty: shareOfCauses(propagated, (figures) =>
+      runnerUp === advised ? figures.advisedError : figures.losesBy,
+    ),
     sources: [...new Set([...lightSources(conditions), ...SOURCES])],
   };
 }

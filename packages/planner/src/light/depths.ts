@@ -1,4 +1,5 @@
 import type { EqualDepths } from "@sunfathom/optics";
+import { type NonEmpty, nonEmpty } from "../lists/non-empty.js";
 import type { Scene } from "../scene/scene.js";
 
 /** How many depths stand for a range: both ends and five between. */
@@ -11,9 +12,10 @@ export function equalDepthsOf({ min_depth_m, max_depth_m }: Scene): EqualDepths 
 }
 
 /** The same as a list. */
-export function depthsOf(scene: Scene): number[] {
+export function depthsOf(scene: Scene): NonEmpty<number> {
   const { first_m, step_m, count } = equalDepthsOf(scene);
-  return Array.from({ length: count }, (_, i) =>
+  const depths_m = Array.from({ length: count }, (_, i) =>
     i === count - 1 ? scene.max_depth_m : first_m + i * step_m,
   );
+  return nonEmpty(depths_m, "depths");
 }

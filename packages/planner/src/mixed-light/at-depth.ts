@@ -1,6 +1,7 @@
 import type { Underwater } from "../light/underwater.js";
 import type { Estimate } from "../result/common.js";
 import type { MixedLightAtDepth } from "../result/mixed-light.js";
+import type { Each } from "../uncertainty/figures.js";
 import { mapRising } from "../uncertainty/percentiles.js";
 import { lightsAt, VISIBLE_SPLIT_DELTA_E00, verdictAt } from "./lights.js";
 import { falloffStops, type Numbers } from "./numbers.js";
@@ -15,7 +16,7 @@ const fromLog2 = (e: Estimate, unit = 1): Estimate => mapRising(e, (l) => unit *
 /** Behind the subject, where the falloff of the lamps' light is told. */
 const BEHIND_M = 1;
 
-export type NumberEstimates = Record<keyof Numbers, Estimate>;
+export type NumberEstimates = Each<Numbers, Estimate>;
 
 export function mixedAtDepth(world: Underwater, depth_m: number, e: NumberEstimates): MixedLightAtDepth {
   const verdict = verdictAt(world, depth_m);

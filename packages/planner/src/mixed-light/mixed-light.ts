@@ -3,6 +3,7 @@ import { depthsOf } from "../light/depths.js";
 import { requireLight } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
 import { underwater } from "../light/underwater.js";
+import { lastOf, mapBoth, mapEach } from "../lists/non-empty.js";
 import { cautionsFor } from "../messages/cautions-for.js";
 import { sunReasons } from "../messages/sun-reasons.js";
 import type { MixedLightAnswer, MixedLightAtDepth } from "../result/mixed-light.js";
@@ -10,8 +11,8 @@ import type { Scene } from "../scene/scene.js";
 import { causesOf, LIT_HAZE_CAUSES } from "../uncertainty/causes.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { propagate, shareOfCauses } from "../uncertainty/propagate.js";
-import { mixedAtDepth, type NumberEstimates } from "./at-depth.js";
-import { NUMBER_KEYS, numbersAt } from "./numbers.js";
+import { mixedAtDepth } from "./at-depth.js";
+import { type Numbers, numbersAt } from "./numbers.js";
 import { mixedReasons } from "./reasons.js";
 import { zonesOf } from "./zones.js";
 
@@ -28,22 +29,15 @@ export function mixedLight(scene: Scene): MixedLightAnswer {
   const propagated = propagate(
     (nuisance) => {
       const world = underwater(conditions, nuisance);
-      return depths.flatMap((depth_m) => {
-        const numbers = numbersAt(world, depth_m, mixed);
-        return NUMBER_KEYS.map((key) => numbers[key]);
-      });
+      return { depths: mapEach(depths, (depth_m) => numbersAt(world, depth_m, mixed)) };
     },
     [...causesOf(conditions), ...(scene.lamps.length > 0 ? LIT_HAZE_CAUSES : [])],
   );
   const world = underwater(conditions, NOMINAL);
-  const answers = depths.map((depth_m, d) => {
-    const own = propagated.estimates.slice(d * NUMBER_KEYS.length, (d + 1) * NUMBER_KEYS.length);
-    const e = Object.fromEntries(NUMBER_KEYS.map((key, k) => [key, own[k]])) as NumberEstimates;
-    return mixedAtDepth(world, depth_m, e);
-  });
-  const main = NUMBER_KEYS.indexOf(
-    mixed ? "green" : scene.lamps.length > 0 ? "log2LampLux" : "log2DaylightLux",
+  const answers = mapBoth(depths, propagated.estimates.depths, (depth_m, estimates) =>
+    mixedAtDepth(world, depth_m, estimates),
   );
+  const main: keyof Numbers = mixed ? "green" : scene.lamps.length > 0 ? "log2LampLux" : "log2DaylightLux";
   const zones = zonesOf(world);
   return {
     balance_to: balanceTo(answers),
@@ -51,7 +45,7 @@ export function mixedLight(scene: Scene): MixedLightAnswer {
     depths: answers,
     reasons: [...mixedReasons(answers, zones), ...sunReasons(conditions)],
     cautions: cautionsFor(scene),
-    uncertainty: shareOfCauses(propagated, (depths.length - 1) * NUMBER_KEYS.length + main),
+    uncertainty: shareOfCauses(propagated, (figures) => lastOf(figures.depths)[main]),
     sources: [...lightSources(conditions), "ciede2000", ...(scene.lamps.length > 0 ? ["lit_haze"] : [])],
   };
 }

@@ -23,22 +23,6 @@ export interface Numbers {
   log2LitHaze: number;
 }
 
-export const NUMBER_KEYS = [
-  "red",
-  "green",
-  "blue",
-  "split",
-  "splitToLamps",
-  "splitBetween",
-  "redExcess",
-  "log2LampLux",
-  "log2DaylightLux",
-  "waterRed",
-  "waterGreen",
-  "waterBlue",
-  "log2LitHaze",
-] as const satisfies readonly (keyof Numbers)[];
-
 /** Log to base 2 of an illuminance; of a millionth of a lux where it is dark, so that differences stay finite. */
 const log2Lux = (light: Spectrum): number => Math.log2(Math.max(1e-6, illuminance_lx(light)));
 

@@ -31,20 +31,11 @@ function draw(causes: readonly Cause[], normal: () => number): Nuisance {
   return all;
 }
 
-const QUANTITIES = [
-  "depth loss",
-  "total loss",
-  "ev100",
-  "red lamp ratio",
-  "green lamp ratio",
-  "blue lamp ratio",
-] as const;
-
 /** What the answers are made of: losses, exposure value and lamp over daylight per channel, in stops. */
 function evaluate(scene: Scene, depth_m: number) {
   const conditions = conditionsOf(scene);
   const causes = [...causesOf(conditions), ...FILTER_CAUSES];
-  const of = (nuisance: Nuisance): number[] => {
+  const of = (nuisance: Nuisance) => {
     const world = underwater(conditions, nuisance);
     const filter = scene.filter_kind
       ? filterTransmittance(scene.filter_kind, 0.9, nuisance.filterShape)
@@ -53,8 +44,9 @@ function evaluate(scene: Scene, depth_m: number) {
     const profile = sensorProfile(nuisance.crosstalkSd);
     const lamps = rawOf(profile, lampLightAt(world));
     const daylight = rawOf(profile, uprightDaylightAt(world, depth_m));
-    const ratios = scene.lamps.length > 0 ? lamps.map((v, k) => Math.log2(v / daylight[k])) : [];
-    return [depth, total, ev100, ...ratios];
+    const over = (channel: 0 | 1 | 2) => Math.log2(lamps[channel] / daylight[channel]);
+    const lampOverDaylight = scene.lamps.length > 0 ? { red: over(0), green: over(1), blue: over(2) } : {};
+    return { depth, total, ev100, ...lampOverDaylight };
   };
   return { of, causes };
 }
@@ -83,14 +75,16 @@ describe("percentiles by quadrature", () => {
       cause("b", (z) => ({ uprightScale: 4 * z })),
     ];
     const result = propagate(
-      (n) => [(n.daylightScale === 1 ? 0 : n.daylightScale) + (n.uprightScale === 1 ? 0 : n.uprightScale)],
+      (n) => ({
+        sum: (n.daylightScale === 1 ? 0 : n.daylightScale) + (n.uprightScale === 1 ? 0 : n.uprightScale),
+      }),
       causes,
     );
     // 5 * 1.2815516 (Abramowitz & Stegun 1964, Table 26.5)
-    expect(result.estimates[0].high).toBeCloseTo(6.407758, 6);
-    expect(result.estimates[0].low).toBeCloseTo(-6.407758, 6);
-    expect(sigmaOf(result, 0)).toBeCloseTo(5, 10);
-    expect(shareOfCauses(result, 0).map((s) => [s.cause, Math.round(s.share * 100)])).toEqual([
+    expect(result.estimates.sum.high).toBeCloseTo(6.407758, 6);
+    expect(result.estimates.sum.low).toBeCloseTo(-6.407758, 6);
+    expect(sigmaOf(result, ({ sum }) => sum)).toBeCloseTo(5, 10);
+    expect(shareOfCauses(result, ({ sum }) => sum).map((s) => [s.cause, Math.round(s.share * 100)])).toEqual([
       ["b", 64],
       ["a", 36],
     ]);
@@ -98,7 +92,7 @@ describe("percentiles by quadrature", () => {
 
   it("keep a lopsided cause lopsided, and one that can only raise an answer off its low side", () => {
     const onlyUp = [cause("up", (z) => ({ daylightScale: 1 + z * z }))];
-    const { low, likely, high } = propagate((n) => [n.daylightScale], onlyUp).estimates[0];
+    const { low, likely, high } = propagate((n) => ({ level: n.daylightScale }), onlyUp).estimates.level;
     expect([low, likely]).toEqual([1, 1]);
     expect(high).toBeCloseTo(1 + 1.2815516 ** 2, 5);
   });
@@ -113,42 +107,47 @@ describe("percentiles by quadrature", () => {
       scaled("fullWellScale", 1.5),
     ];
     const result = propagate(
-      (n) => [n.scatteringScale + n.daylightScale + n.uprightScale + n.fullWellScale, n.uprightScale],
+      (n) => ({
+        sum: n.scatteringScale + n.daylightScale + n.uprightScale + n.fullWellScale,
+        upright: n.uprightScale,
+      }),
       causes,
     );
     // 1 of 203.25 is less than a hundredth, 2.25 is more.
-    const shares = shareOfCauses(result, 0);
+    const shares = shareOfCauses(result, ({ sum }) => sum);
     expect(shares.map(({ cause: id }) => id)).toEqual(["daylightScale", "scatteringScale", "fullWellScale"]);
     // Equals stand by name, in whichever order they came.
-    const reversed = { ...result, causes: [...result.causes].reverse(), runs: [...result.runs].reverse() };
-    expect(shareOfCauses(reversed, 0).map(({ cause: id }) => id)).toEqual(shares.map(({ cause: id }) => id));
+    const reversed = { ...result, runs: [...result.runs].reverse() };
+    expect(shareOfCauses(reversed, ({ sum }) => sum).map(({ cause: id }) => id)).toEqual(
+      shares.map(({ cause: id }) => id),
+    );
     expect(shares[0].share).toBeCloseTo(100 / 203.25, 12);
     expect(shares[2].share).toBeCloseTo(2.25 / 203.25, 12);
     expect(shares[2]).toMatchObject({ text: "fullWellScale", how_to_shrink: "fullWellScale" });
-    expect(shareOfCauses(result, 1).map(({ cause: id, share }) => [id, share])).toEqual([
-      ["uprightScale", 1],
-    ]);
-    expect(sigmaOf(result, 0)).toBeCloseTo(Math.sqrt(203.25), 9);
-    expect(sigmaOf(result, 1)).toBeCloseTo(1, 9);
+    expect(
+      shareOfCauses(result, ({ upright }) => upright).map(({ cause: id, share }) => [id, share]),
+    ).toEqual([["uprightScale", 1]]);
+    expect(sigmaOf(result, ({ sum }) => sum)).toBeCloseTo(Math.sqrt(203.25), 9);
+    expect(sigmaOf(result, ({ upright }) => upright)).toBeCloseTo(1, 9);
   });
 
   it("share a lopsided cause by the mean of its squares to either side, and take its deviation from their difference", () => {
     const lopsided = cause("a", (z) => ({ daylightScale: 1 + (z > 0 ? 3 : 1) * z }));
     const even = cause("b", (z) => ({ uprightScale: 1 + z }));
-    const result = propagate((n) => [n.daylightScale + n.uprightScale], [lopsided, even]);
+    const result = propagate((n) => ({ sum: n.daylightScale + n.uprightScale }), [lopsided, even]);
     // (9 + 1) / 2 against 1; (3 + 1) / 2 and 1.
-    expect(shareOfCauses(result, 0).map(({ share }) => share)).toEqual([
+    expect(shareOfCauses(result, ({ sum }) => sum).map(({ share }) => share)).toEqual([
       expect.closeTo(5 / 6, 12),
       expect.closeTo(1 / 6, 12),
     ]);
-    expect(sigmaOf(result, 0)).toBeCloseTo(Math.sqrt(4 + 1), 9);
+    expect(sigmaOf(result, ({ sum }) => sum)).toBeCloseTo(Math.sqrt(4 + 1), 9);
   });
 
   it("have no cause to name where nothing moves", () => {
     expect(
       shareOfCauses(
-        propagate(() => [7], [cause("none", () => ({}))]),
-        0,
+        propagate(() => ({ sum: 7 }), [cause("none", () => ({}))]),
+        ({ sum }) => sum,
       ),
     ).toEqual([]);
   });
@@ -166,17 +165,17 @@ describe("percentiles by quadrature", () => {
       const { estimates } = propagate(of, causes);
       const normal = normalFrom(1977);
       const draws = Array.from({ length: DRAWS }, () => of(draw(causes, normal)));
-      estimates.forEach(({ low, likely, high }, k) => {
-        const values = draws.map((d) => d[k]).sort((a, b) => a - b);
+      for (const [name, { low, likely, high }] of Object.entries(estimates)) {
+        const values = draws.map((d) => d[name as keyof typeof d] ?? Number.NaN).sort((a, b) => a - b);
         const below = values.filter((v) => v < low).length / DRAWS;
         const above = values.filter((v) => v > high).length / DRAWS;
-        expect(1 - below - above, QUANTITIES[k]).toBeGreaterThan(0.75);
-        expect(1 - below - above, QUANTITIES[k]).toBeLessThan(0.86);
-        expect(below, QUANTITIES[k]).toBeLessThan(0.14);
-        expect(above, QUANTITIES[k]).toBeLessThan(0.14);
+        expect(1 - below - above, name).toBeGreaterThan(0.75);
+        expect(1 - below - above, name).toBeLessThan(0.86);
+        expect(below, name).toBeLessThan(0.14);
+        expect(above, name).toBeLessThan(0.14);
         // Lopsided causes (a beam's peak, a subject towards the sun) lift the true median above the nominal answer.
-        expect(Math.abs(values[DRAWS / 2] - likely), QUANTITIES[k]).toBeLessThan(0.13 * (high - low));
-      });
+        expect(Math.abs(values[DRAWS / 2] - likely), name).toBeLessThan(0.13 * (high - low));
+      }
     },
   );
 });

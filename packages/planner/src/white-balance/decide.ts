@@ -15,6 +15,7 @@ import {
   underwater,
   uprightDaylightAt,
 } from "../light/underwater.js";
+import { lastOf, mapBoth, mapEach } from "../lists/non-empty.js";
 import { cautionsFor } from "../messages/cautions-for.js";
 import { sunReasons } from "../messages/sun-reasons.js";
 import { verdictAt } from "../mixed-light/lights.js";
@@ -22,6 +23,7 @@ import type { Estimate } from "../result/common.js";
 import type { BalanceAtDepth, WhiteBalanceDecision, WhiteBalanceFigures } from "../result/white-balance.js";
 import type { Scene } from "../scene/scene.js";
 import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
+import type { Each } from "../uncertainty/figures.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { mapRising } from "../uncertainty/percentiles.js";
 import { propagate, shareOfCauses } from "../uncertainty/propagate.js";
@@ -39,18 +41,25 @@ function cardLight(world: Underwater, filter: Spectrum, depth_m: number): Spectr
 }
 
 /** Gains that make the card neutral, as stops over the smallest. */
-function gainStops(conditions: Conditions, nuisance: Nuisance, depth_m: number): number[] {
+interface GainStops {
+  red: number;
+  green: number;
+  blue: number;
+}
+
+function gainStops(conditions: Conditions, nuisance: Nuisance, depth_m: number): GainStops {
   const world = underwater(conditions, nuisance);
   const light = cardLight(world, lensFilterOf(conditions.scene, nuisance), depth_m);
-  const raw = rawOf(sensorProfile(nuisance.crosstalkSd), light).map((v) => -Math.log2(v));
-  const least = Math.min(...raw);
-  return raw.map((stops) => stops - least);
+  const [red, green, blue] = rawOf(sensorProfile(nuisance.crosstalkSd), light);
+  const stops = { red: -Math.log2(red), green: -Math.log2(green), blue: -Math.log2(blue) };
+  const least = Math.min(stops.red, stops.green, stops.blue);
+  return { red: stops.red - least, green: stops.green - least, blue: stops.blue - least };
 }
 
 function atDepth(
   conditions: Conditions,
   depth_m: number,
-  [red, green, blue]: readonly Estimate[],
+  { red, green, blue }: Each<GainStops, Estimate>,
 ): BalanceAtDepth {
   const { scene } = conditions;
   const profile = sensorProfile(0);
@@ -105,7 +114,7 @@ export function decideBalance(scene: Scene): WhiteBalanceDecision {
   const tolerance = scene.balance_tolerance_delta_e00 ?? BALANCE_TOLERANCE_DELTA_E00;
   const causes = [...causesOf(conditions), ...FILTER_CAUSES.filter(({ id }) => id !== "full_well")];
   const propagated = propagate(
-    (nuisance) => depths.flatMap((depth_m) => gainStops(conditions, nuisance, depth_m)),
+    (nuisance) => ({ depths: mapEach(depths, (depth_m) => gainStops(conditions, nuisance, depth_m)) }),
     causes,
   );
   const world = underwater(conditions, NOMINAL);
@@ -127,15 +136,15 @@ export function decideBalance(scene: Scene): WhiteBalanceDecision {
     ),
     balance_tolerance_delta_e00: tolerance,
     ...(toLamps ? lampKelvin(conditions) : {}),
-    depths: depths.map((depth_m, d) =>
-      atDepth(conditions, depth_m, propagated.estimates.slice(3 * d, 3 * d + 3)),
+    depths: mapBoth(depths, propagated.estimates.depths, (depth_m, gains) =>
+      atDepth(conditions, depth_m, gains),
     ),
   };
   return {
     ...answer,
     reasons: [...balanceReasons(conditions, answer), ...sunReasons(conditions)],
     cautions: cautionsFor(scene),
-    uncertainty: shareOfCauses(propagated, 3 * (depths.length - 1)),
+    uncertainty: shareOfCauses(propagated, (figures) => lastOf(figures.depths).red),
     sources: [...new Set([...lightSources(conditions), "ciede2000", "filter_shapes"])],
   };
 }

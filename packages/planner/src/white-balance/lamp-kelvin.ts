@@ -23,11 +23,11 @@ export function lampKelvin(
   const { cct_K } = cctDuv(x, y);
   if (cct_K === undefined) return {};
   const { estimates } = propagate(
-    (nuisance) => [leftByKelvin(underwater(conditions, nuisance))],
+    (nuisance) => ({ left: leftByKelvin(underwater(conditions, nuisance)) }),
     causesOf(conditions),
   );
   return {
     lamp_kelvin_setting_K: cct_K,
-    lamp_kelvin_leaves_delta_e00: mapRising(estimates[0], (e) => Math.max(0, e)),
+    lamp_kelvin_leaves_delta_e00: mapRising(estimates.left, (e) => Math.max(0, e)),
   };
 }
