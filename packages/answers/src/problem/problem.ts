@@ -49,10 +49,10 @@ export function invalidRequest(findings: Findings): Problem {
   return problem("invalid_request", detailOf(findings), findings.errors);
 }
 
-function detailOf({ errors, count }: Findings): string {
+function detailOf({ errors, more }: Findings): string {
   const [first] = errors;
   const where = first === undefined || first.pointer === "" ? "" : `${first.pointer}: `;
-  const more = count === 1 ? "" : ` And ${count - 1} more.`;
-  const unlisted = count > errors.length ? ` Only the first ${errors.length} are listed.` : "";
-  return `${where}${first?.message}${more}${unlisted}`;
+  const others = errors.length === 1 ? "" : ` And ${errors.length - 1} more.`;
+  const unlisted = ` More than ${errors.length} values are wrong: only the first ${errors.length} are listed.`;
+  return `${where}${first?.message}${more ? unlisted : others}`;
 }

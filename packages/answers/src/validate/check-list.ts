@@ -22,7 +22,7 @@ export function list(schema: JsonSchema, compile: (schema: JsonSchema) => Check)
       }));
       return;
     }
-    for (let index = 0; index < value.length; index += 1)
+    for (let index = 0; index < value.length && !findings.more; index += 1)
       check(value[index], `${pointer}/${index}`, findings);
   };
 }

@@ -24,6 +24,7 @@ export function object(schema: JsonSchema, compile: (schema: JsonSchema) => Chec
       return;
     }
     for (const [name, item] of Object.entries(value)) {
+      if (findings.more) return;
       // A program that calls this without JSON may well leave a field undefined.
       if (item === undefined) continue;
       const known = checks.get(name);

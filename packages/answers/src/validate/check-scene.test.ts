@@ -2,8 +2,12 @@ import { maxErrors } from "@sunfathom/contract";
 import { describe, expect, it } from "vitest";
 import { lightScene } from "../scene/light-scene.js";
 import { mountingScene } from "../scene/mounting-scene.js";
+import type { Check } from "./check.js";
+import { list } from "./check-list.js";
+import { object } from "./check-object.js";
 import { type Checked, checkScene } from "./check-scene.js";
 import { checkOfScene } from "./checker.js";
+import { Findings } from "./findings.js";
 
 const light = { check: checkOfScene(lightScene.schemas), rules: lightScene.rules };
 const mounting = { check: checkOfScene(mountingScene.schemas), rules: mountingScene.rules };
@@ -54,12 +58,45 @@ describe("the whole check of a scene", () => {
     expect(codes(null)).toEqual([" wrong_type"]);
   });
 
-  it("lists a stated number of errors, and counts the rest", () => {
-    const raw = Object.fromEntries(Array.from({ length: 80 }, (_, index) => [`field${index}`, index]));
+  const strangers = (count: number) =>
+    Object.fromEntries(Array.from({ length: count }, (_, index) => [`z${index}`, index]));
+  function findingsIn(raw: unknown) {
     const checked = checkScene(light, raw, []);
     if (!("findings" in checked)) throw new Error("The scene passed.");
-    expect(checked.findings.errors).toHaveLength(maxErrors);
-    expect(checked.findings.count).toBe(82);
+    return checked.findings;
+  }
+
+  it("lists a stated number of errors, and knows whether there are more", () => {
+    expect(findingsIn({ ...strangers(maxErrors), water_type: "IB", depth_m: 5 })).toMatchObject({
+      more: false,
+    });
+    const { errors, more } = findingsIn({ ...strangers(80), water_type: "IB", depth_m: 5 });
+    expect(errors).toHaveLength(maxErrors);
+    expect(more).toBe(true);
+  });
+
+  const longList = Array.from({ length: 19_000 }, () => ({ id: "a" }));
+  // A rule that met such a value would throw, or look at each entry.
+  it.each([48, 49, 50, 51, 80])("shows no rule a value that is not well formed behind %i errors", (count) => {
+    for (const kit of [{}, 7, [null], longList, [{ id: {} }, { id: {} }]]) {
+      const scene = { ...strangers(count), kit, lamps: {}, kd_samples: 5, card_samples: [3], local_time: [] };
+      const codes = findingsIn(scene).errors.map(({ code }) => code);
+      expect(codes).toHaveLength(maxErrors);
+      expect(codes).not.toContain("kit_ids_unique");
+    }
+  });
+
+  it("looks no further once more is wrong than is listed", () => {
+    let looked = 0;
+    const wrong: Check = (_, pointer, findings) => {
+      looked += 1;
+      findings.add(() => ({ pointer, code: "wrong_type", message: "", allowed: "" }));
+    };
+    const findings = new Findings();
+    list({ type: "array", items: {} }, () => wrong)(longList, "", findings);
+    expect(looked).toBe(maxErrors + 1);
+    object({ type: "object", properties: { z1: {} } }, () => wrong)(strangers(9), "", findings);
+    expect(looked).toBe(maxErrors + 1);
   });
 });
 

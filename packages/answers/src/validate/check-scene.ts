@@ -7,7 +7,8 @@ export type Checked<Wire> = { scene: Wire } | { findings: Findings };
 
 /**
  * Checks a scene from outside against its schema and then against the rules between its fields, and reports all that
- * is wrong at once. A rule is not asked about fields that are not well formed, or that a misspelt name was meant for.
+ * is wrong at once. A rule is not asked about fields that are not well formed, or that a misspelt name was meant for;
+ * none is asked where more is wrong than is listed, as fields behind that have not been looked at.
  * @param check that a scene passes when it is a `Wire`
  * @param rules between its fields
  * @param found errors that reading the request has already met
@@ -21,7 +22,7 @@ export function checkScene<Wire>(
   for (const error of found) findings.add(() => error);
   check(raw, "", findings);
   // What is no object at all has no fields to ask about.
-  if (findings.errors.some(({ pointer }) => pointer === "")) return { findings };
+  if (findings.more || findings.errors.some(({ pointer }) => pointer === "")) return { findings };
   const scene = raw as Wire;
   const troubled = new Set(
     findings.errors.flatMap(({ pointer, did_you_mean }) => [topLevelName(pointer), did_you_mean]),
@@ -30,5 +31,5 @@ export function checkScene<Wire>(
     if (troubled.size > 0 && fields.some((field) => troubled.has(field))) continue;
     for (const violation of violations(scene)) findings.add(() => ({ ...violation, code }));
   }
-  return findings.count === 0 ? { scene } : { findings };
+  return findings.none ? { scene } : { findings };
 }

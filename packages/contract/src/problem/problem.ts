@@ -55,7 +55,7 @@ function constant<T extends string | number>(value: T, description: string) {
 function problem(code: ProblemCode) {
   const { status, title } = problemKinds[code];
   const errors = list(FieldError, {
-    description: `Everything that is wrong; at most ${maxErrors}, and \`detail\` counts the rest.`,
+    description: `Everything that is wrong, up to ${maxErrors} errors; \`detail\` says if there are more.`,
     example: exampleErrors,
     minItems: 1,
     maxItems: maxErrors,

@@ -1235,7 +1235,7 @@ export type InvalidQueryProblem = {
      */
     request_id?: string | undefined;
     /**
-     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     * Everything that is wrong, up to 50 errors; `detail` says if there are more.
      */
     errors: Array<FieldError>;
 };
@@ -1269,7 +1269,7 @@ export type InvalidRequestProblem = {
      */
     request_id?: string | undefined;
     /**
-     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     * Everything that is wrong, up to 50 errors; `detail` says if there are more.
      */
     errors: Array<FieldError>;
 };
@@ -1303,7 +1303,7 @@ export type InvalidSceneProblem = {
      */
     request_id?: string | undefined;
     /**
-     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     * Everything that is wrong, up to 50 errors; `detail` says if there are more.
      */
     errors: Array<FieldError>;
 };
@@ -1583,7 +1583,7 @@ export type MarksHeldBackProblem = {
      */
     request_id?: string | undefined;
     /**
-     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     * Everything that is wrong, up to 50 errors; `detail` says if there are more.
      */
     errors: Array<FieldError>;
 };
@@ -2064,7 +2064,7 @@ export type OutsideTheModelProblem = {
      */
     request_id?: string | undefined;
     /**
-     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     * Everything that is wrong, up to 50 errors; `detail` says if there are more.
      */
     errors: Array<FieldError>;
 };
@@ -2098,7 +2098,7 @@ export type PaperNotPossibleProblem = {
      */
     request_id?: string | undefined;
     /**
-     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     * Everything that is wrong, up to 50 errors; `detail` says if there are more.
      */
     errors: Array<FieldError>;
 };
@@ -2224,7 +2224,7 @@ export type QuestionsChangedProblem = {
      */
     request_id?: string | undefined;
     /**
-     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     * Everything that is wrong, up to 50 errors; `detail` says if there are more.
      */
     errors: Array<FieldError>;
 };
@@ -3196,7 +3196,7 @@ export type ResponsesDoNotFitProblem = {
      */
     request_id?: string | undefined;
     /**
-     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     * Everything that is wrong, up to 50 errors; `detail` says if there are more.
      */
     errors: Array<FieldError>;
 };
@@ -3593,7 +3593,7 @@ export type TokenExpiredProblem = {
      */
     request_id?: string | undefined;
     /**
-     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     * Everything that is wrong, up to 50 errors; `detail` says if there are more.
      */
     errors: Array<FieldError>;
 };
@@ -3627,7 +3627,7 @@ export type TokenRefusedProblem = {
      */
     request_id?: string | undefined;
     /**
-     * Everything that is wrong; at most 50, and `detail` counts the rest.
+     * Everything that is wrong, up to 50 errors; `detail` says if there are more.
      */
     errors: Array<FieldError>;
 };

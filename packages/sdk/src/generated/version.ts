@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "7b51edc7a550932c1ed2d661cc5c22a77f1bad2d0c3dde7bbd95b0d1e653bbe1";
+export const descriptionHash = "4c60ee381bab4ba8dd718f068cf84b596eaa7abd13e5dabfd7bf85b167ae6ce7";
