@@ -38,8 +38,9 @@ describe("the README's limits", () => {
   });
 
   it("of requests are those that the service has by itself", () => {
-    const { bodyBytes, urlCharacters, headerBytes, connections, requestsPerWindow, window_s } = defaultLimits;
-    const { unansweredPerConnection } = defaultLimits;
+        const { unansweredPerConnection } = defaultLimits;
+    const { bodyBytes, urlCharacters, headerBytes, connections, costPerWindow, window_s } = defaultLimits;
+    const { documentationPerWindow } = defaultLimits;
     const { headersTimeout_ms, requestTimeout_ms, sendTimeout_ms, maxEventLoopDelay_ms } = defaultLimits;
     const told = rows
       .filter(([, what = ""]) => !what.includes("`"))
@@ -48,7 +49,8 @@ describe("the README's limits", () => {
       `body: ${bodyBytes / 1024} kB`,
       `URL: ${urlCharacters} characters`,
       `headers with the request line: ${headerBytes / 1024} kB`,
-      `requests of one client: ${requestsPerWindow} in ${window_s} s`,
+      `budget of one client: ${costPerWindow} in ${window_s} s`,
+      `documentation for one client: ${documentationPerWindow} in ${window_s} s`,
       `connections at a time: ${connections}`,
       `unanswered requests of a connection: ${unansweredPerConnection}`,
       `time for the headers to arrive: ${headersTimeout_ms / 1000} s`,

@@ -12,7 +12,7 @@ const key = "a-key-of-these-tests-alone";
 
 /** The service, with a limit on requests that no test meets. Examples that hold another answer's content get it. */
 export async function startApp(): Promise<FastifyInstance> {
-  const limits = { ...defaultLimits, requestsPerWindow: 1e9, maxEventLoopDelay_ms: 0 };
+  const limits = { ...defaultLimits, costPerWindow: 1e9, maxEventLoopDelay_ms: 0 };
   const quiz = { ...defaultQuizSettings, instructorKey: key };
   const app = await createApp({ limits, quiz });
   await app.ready();

@@ -7,7 +7,7 @@ import { unhurried } from "../../services/api/src/unhurried.test-support.js";
 
 let app: FastifyInstance;
 beforeAll(async () => {
-  app = await createApp({ limits: { ...unhurried, requestsPerWindow: 0 } });
+  app = await createApp({ limits: { ...unhurried, costPerWindow: 0 } });
   await app.ready();
 });
 afterAll(() => app.close());

@@ -20,7 +20,7 @@ const short = {
   connectionTimeout_ms: 3000,
   sendTimeout_ms: 1500,
 };
-const limits = { ...unhurried, requestsPerWindow: 0, ...(isProof ? {} : short) };
+const limits = { ...unhurried, costPerWindow: 0, ...(isProof ? {} : short) };
 const { headersTimeout_ms, requestTimeout_ms, sendTimeout_ms, timeoutCheck_ms } = limits;
 /** What a busy machine may be late by. */
 const late_ms = 3000;

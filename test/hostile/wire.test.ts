@@ -21,7 +21,7 @@ let port: number;
 beforeAll(async () => {
   const limits = {
     ...unhurried,
-    requestsPerWindow: 0,
+    costPerWindow: 0,
     headersTimeout_ms: 300,
     requestTimeout_ms: 500,
     timeoutCheck_ms: 50,

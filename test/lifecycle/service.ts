@@ -25,7 +25,7 @@ export async function start(
     env: {
       PATH: process.env["PATH"],
       PORT: String(port),
-      RATE_LIMIT_REQUESTS: "0",
+      RATE_LIMIT_COST: "0",
       // A busy machine must not turn away what tests ask.
       MAX_EVENT_LOOP_DELAY_MS: "0",
       ...environment,

@@ -150,7 +150,7 @@ describe("callers behind a proxy", () => {
     ask({ url: "/v1/models", remoteAddress: proxy, headers: { "x-forwarded-for": forwarded } });
 
   it("are told apart where the proxy is trusted", async () => {
-    await start({ requestsPerWindow: 1 }, { trustedProxies: ["10.0.0.1"] });
+    await start({ costPerWindow: 1 }, { trustedProxies: ["10.0.0.1"] });
     expect(await from("192.0.2.1")).toEqual([200]);
     expect(await from("192.0.2.2")).toEqual([200]);
     expect(await from("192.0.2.1")).toEqual([429, "too_many_requests"]);
@@ -160,7 +160,7 @@ describe("callers behind a proxy", () => {
   });
 
   it("are one caller where no proxy is trusted", async () => {
-    await start({ requestsPerWindow: 1 });
+    await start({ costPerWindow: 1 });
     expect(await from("192.0.2.1")).toEqual([200]);
     expect(await from("192.0.2.2")).toEqual([429, "too_many_requests"]);
   });

@@ -13,12 +13,12 @@ import { requestId } from "./http/request-id.js";
 import { limitSending } from "./http/send-limit.js";
 import { sendPlainProblem } from "./http/send-problem.js";
 import { serversWith } from "./http/server.js";
+import { countRequests, Limiter, refuseBeyondBudget } from "./limiting/limiter.js";
 import { defaultLimits, type Limits } from "./limits.js";
 import { sharedSchemas } from "./openapi/components.js";
 import { registerCors } from "./plugins/cors.js";
 import { registerHelmet } from "./plugins/helmet.js";
 import { registerMetrics } from "./plugins/metrics.js";
-import { registerRateLimit } from "./plugins/rate-limit.js";
 import { registerSwagger } from "./plugins/swagger.js";
 import { registerUnderPressure } from "./plugins/under-pressure.js";
 import { defaultQuizSettings, type QuizSettings } from "./quiz-settings.js";
@@ -56,6 +56,7 @@ export async function createApp({
   tracing,
   quiz = defaultQuizSettings,
 }: AppOptions = {}): Promise<FastifyInstance> {
+  const limiter = new Limiter(limits);
   const app = Fastify({
     ...(logger === undefined ? {} : { loggerInstance: logger }),
     logController: new OneLineLog(),
@@ -76,17 +77,19 @@ export async function createApp({
     clientErrorHandler: () => {},
     frameworkErrors: (error, request, reply) => {
       reply.header("x-request-id", request.id);
-      handleError(error, request, reply);
+      // No hook runs for these.
+      limiter.count(request, reply);
+      if (!limiter.refuse(request, reply)) handleError(error, request, reply);
     },
   });
   const routes = new KnownRoutes();
   routes.watch(app);
+  countRequests(app, limiter);
   takeOnlyJson(app);
   if (tracing !== undefined) (await import("./plugins/tracing.js")).registerTracing(app, tracing);
   app.addHook("onRequest", (request, reply, done) => {
     reply.header("x-request-id", request.id);
-    if ((request.raw.url ?? "").length <= limits.urlCharacters) done();
-    else sendPlainProblem(reply, "url_too_long", `The URL has more than ${limits.urlCharacters} characters.`);
+    done();
   });
   logAbandoned(app);
   watchReadiness(app);
@@ -94,7 +97,11 @@ export async function createApp({
   registerHelmet(app);
   await registerCors(app, exposure.corsOrigins);
   await registerUnderPressure(app, limits);
-  await registerRateLimit(app, limits);
+  refuseBeyondBudget(app, limiter);
+  app.addHook("onRequest", (request, reply, done) => {
+    if ((request.raw.url ?? "").length <= limits.urlCharacters) done();
+    else sendPlainProblem(reply, "url_too_long", `The URL has more than ${limits.urlCharacters} characters.`);
+  });
   app.addHook("onRequest", refuseOtherForms);
   const answerCache = new AnswerCache(limits.answerCacheBytes);
   if (exposure.metrics) registerMetrics(app, answerCache);

@@ -35,7 +35,7 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
     logLevel: oneOf(env, "LOG_LEVEL", "info", logLevels),
     limits: {
       ...defaultLimits,
-      requestsPerWindow: wholeNumber(env, "RATE_LIMIT_REQUESTS", defaultLimits.requestsPerWindow, 0, 1e9),
+      costPerWindow: wholeNumber(env, "RATE_LIMIT_COST", defaultLimits.costPerWindow, 0, 1e9),
       window_s: wholeNumber(env, "RATE_LIMIT_WINDOW_S", defaultLimits.window_s, 1, 86_400),
       maxEventLoopDelay_ms: wholeNumber(
         env,

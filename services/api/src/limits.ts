@@ -24,8 +24,10 @@ export interface Limits {
   connections: number;
   /** Requests of one connection that wait for their answers at a time; beyond it the connection is closed. */
   unansweredPerConnection: number;
-  /** Requests of one client in a window; 0 for any number. */
-  requestsPerWindow: number;
+  /** What one client may ask for in a window, in units of cost (cost.ts); 0 for any amount. */
+  costPerWindow: number;
+  /** Requests of one client for the documentation in a window, where the other is not 0. */
+  documentationPerWindow: number;
   window_s: number;
   /** How late the event loop may run, on average over a second, before requests are turned away; 0 for however late. */
   maxEventLoopDelay_ms: number;
@@ -49,7 +51,8 @@ export const defaultLimits: Limits = {
   connections: 4096,
   // Clients that send requests ahead keep to about ten; none is known that does so by default.
   unansweredPerConnection: 16,
-  requestsPerWindow: 1200,
+  costPerWindow: 30_000,
+  documentationPerWindow: 600,
   window_s: 60,
   maxEventLoopDelay_ms: 1000,
   answerCacheBytes: 16 * 1024 * 1024,

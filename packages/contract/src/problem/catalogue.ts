@@ -138,9 +138,9 @@ export const problemKinds = {
   },
   too_many_requests: {
     status: 429,
-    title: "The caller has sent too many requests.",
+    title: "The caller has asked for too much.",
     explanation:
-      "`RateLimit-Policy` says how many are taken in how many seconds, `RateLimit` what is left. Try again after the time in `Retry-After`.",
+      "Each request has a cost, by what it asks for. `RateLimit-Policy` says how much may be spent in how many seconds, `RateLimit` what is left. Try again after the time in `Retry-After`.",
   },
   internal_error: {
     status: 500,

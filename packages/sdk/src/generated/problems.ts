@@ -192,7 +192,7 @@ export class TokenRefusedError extends ProblemError {
 }
 
 /**
- * The caller has sent too many requests. `RateLimit-Policy` says how many are taken in how many seconds, `RateLimit` what is left. Try again after the time in `Retry-After`. Status 429.
+ * The caller has asked for too much. Each request has a cost, by what it asks for. `RateLimit-Policy` says how much may be spent in how many seconds, `RateLimit` what is left. Try again after the time in `Retry-After`. Status 429.
  * @example
  * if (error instanceof TooManyRequestsError) console.error(error.detail, error.requestId);
  */

@@ -3633,7 +3633,7 @@ export type TokenRefusedProblem = {
 };
 
 /**
- * The caller has sent too many requests. `RateLimit-Policy` says how many are taken in how many seconds, `RateLimit` what is left. Try again after the time in `Retry-After`.
+ * The caller has asked for too much. Each request has a cost, by what it asks for. `RateLimit-Policy` says how much may be spent in how many seconds, `RateLimit` what is left. Try again after the time in `Retry-After`.
  */
 export type TooManyRequestsProblem = {
     /**
@@ -3643,7 +3643,7 @@ export type TooManyRequestsProblem = {
     /**
      * The kind of problem in a sentence.
      */
-    title: 'The caller has sent too many requests.';
+    title: 'The caller has asked for too much.';
     /**
      * The HTTP status.
      */

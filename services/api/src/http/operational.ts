@@ -1,5 +1,5 @@
-/** Paths that whoever runs or explores the service needs when it is busiest: no limit on requests holds there. */
-const operational = /^\/(?:health|docs)(?:\/|$)|^\/(?:openapi\.json|metrics)$/;
+/** Paths that whoever runs the service needs when it is busiest: no limit on requests holds there. */
+const operational = /^\/health(?:\/|$)/;
 
 export function isOperational(path: string): boolean {
   return operational.test(path);

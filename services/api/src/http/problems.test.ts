@@ -11,7 +11,7 @@ import { unhurried } from "../unhurried.test-support.js";
 let app: FastifyInstance;
 let strict: FastifyInstance;
 beforeAll(async () => {
-  strict = await createApp({ limits: { ...unhurried, requestsPerWindow: 1 } });
+  strict = await createApp({ limits: { ...unhurried, costPerWindow: 1 } });
   await strict.ready();
   const impatient = {
     ...unhurried,

@@ -25,11 +25,11 @@ export const commonHeaders: Record<string, Header> = {
   ...requestIdHeader,
   "RateLimit-Policy": {
     type: "string",
-    description: "How many requests (`q`) of one client are taken in how many seconds (`w`).",
+    description: "The budget of one client: so much cost (`q`) in so many seconds (`w`).",
   },
   RateLimit: {
     type: "string",
-    description: "How many requests are left (`r`), and for how many seconds that holds (`t`).",
+    description: "What is left of it (`r`), and in how many seconds it is whole again (`t`).",
   },
 };
 

@@ -62,7 +62,7 @@ describe("pages of other origins", () => {
     ["a problem", "/v1/attenuation", {}, 400],
     ["a refusal for the rate", "/v1/models", {}, 429],
   ] as const)("read tag, request id and limits of %s", async (_what, path, headers, status) => {
-    const limits = status === 429 ? { ...unhurried, requestsPerWindow: 1 } : unhurried;
+    const limits = status === 429 ? { ...unhurried, costPerWindow: 1 } : unhurried;
     app = await createApp({ limits, exposure: { ...defaultExposure, corsOrigins: "*" } });
     await app.ready();
     const asked = () => request(app.server).get(path).set("Origin", "https://shop.example").set(headers);

@@ -7,9 +7,10 @@ import { descriptionText } from "../openapi/text.js";
 export function descriptionRoutes(app: FastifyInstance): void {
   // Written when it is first asked for: it would make up a tenth of the start.
   let written: Fixed | undefined;
-  app.get("/openapi.json", { schema: { hide: true }, onRequest: refuseQuery }, (request, reply) => {
+  const config = { budget: "documentation" } as const;
+  app.get("/openapi.json", { schema: { hide: true }, config, onRequest: refuseQuery }, (request, reply) => {
     written ??= fixedJson(descriptionText(app));
     sendFixed(request, reply, written);
   });
-  app.get("/", { schema: { hide: true } }, (_, reply) => reply.redirect("/docs"));
+  app.get("/", { schema: { hide: true }, config }, (_, reply) => reply.redirect("/docs"));
 }

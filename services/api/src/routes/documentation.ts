@@ -74,7 +74,7 @@ SwaggerUIBundle({
  */
 export function documentationRoutes(app: FastifyInstance): void {
   for (const [path, file] of files())
-    app.get(path, { schema: { hide: true } }, (request, reply) =>
+    app.get(path, { schema: { hide: true }, config: { budget: "documentation" } }, (request, reply) =>
       sendFixed(request, reply.header("content-security-policy", onlyFromHere), file),
     );
 }

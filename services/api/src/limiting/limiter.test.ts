@@ -1,0 +1,145 @@
+import type { FastifyInstance } from "fastify";
+import request from "supertest";
+import { afterEach, describe, expect, it, vi } from "vitest";
+import { createApp } from "../app.js";
+import { defaultExposure } from "../exposure.js";
+import { unhurried } from "../unhurried.test-support.js";
+
+let app: FastifyInstance;
+afterEach(() => app.close());
+
+async function start(limits: object, exposure: object = {}): Promise<void> {
+  app = await createApp({
+    limits: { ...unhurried, ...limits },
+    exposure: { ...defaultExposure, ...exposure },
+  });
+  await app.ready();
+}
+
+const get = (path: string) => request(app.server).get(path);
+
+describe("the limit on requests", () => {
+  // draft-ietf-httpapi-ratelimit-headers-10, section 3 and 4: a policy with its quota and window in seconds; what is left
+  // and for how long. Both are Structured Fields (RFC 9651): a quoted name with parameters.
+  it("says on each answer what is left, takes the last request and refuses the one past it", async () => {
+    await start({ costPerWindow: 3, window_s: 60 });
+    for (const left of [2, 1, 0]) {
+      const { headers } = await get("/v1/models").expect(200);
+      expect(headers["ratelimit-policy"]).toBe('"default";q=3;w=60');
+      // A third of the budget comes back in a third of the window.
+      expect(headers["ratelimit"]).toBe(`"default";r=${left};t=${60 - 20 * left}`);
+    }
+    const { headers, body } = await get("/v1/models").expect(429);
+    expect(headers["ratelimit-policy"]).toBe('"default";q=3;w=60');
+    expect(headers["ratelimit"]).toMatch(/^"default";r=0;t=(60|59)$/);
+    // RFC 9110, section 10.2.3: seconds.
+    expect(headers["retry-after"]).toMatch(/^(20|19)$/);
+    expect(headers["content-type"]).toBe("application/problem+json; charset=utf-8");
+    expect(body).toMatchObject({ type: "/problems/too-many-requests", status: 429 });
+  });
+
+  it("counts what is refused, too: problems, unknown paths and methods", async () => {
+    await start({ costPerWindow: 3 });
+    await get("/v1/attenuation").expect(400);
+    await get("/v1/unheard-of").expect(404);
+    await request(app.server).delete("/v1/models").expect(405);
+    await get("/v1/models").expect(429);
+  });
+
+  it("holds everywhere but where the process is watched", async () => {
+    await start({ costPerWindow: 1 });
+    await get("/v1/models").expect(200);
+    for (const path of ["/v1/models", "/metrics", "/healthy"])
+      await get(path).expect(429);
+    for (const path of ["/health/live", "/health/ready"]) {
+      const { headers } = await get(path).expect(200);
+      expect(headers).not.toHaveProperty("ratelimit");
+    }
+  });
+
+  it.each<[string, () => request.Test, number]>([
+    ["a URL that is too long", () => get(`/v1/models?${"a".repeat(5000)}`), 414],
+    ["an escape that cannot be decoded", () => get("/problems/%zz"), 400],
+    ["a body of another kind", () => request(app.server).post("/v1/attenuation").type("text").send("a"), 415],
+    ["a path that is not there", () => get("/nowhere"), 404],
+  ])("counts %s", async (_, ask, status) => {
+    await start({ costPerWindow: 2 });
+    await ask().expect(status);
+    await ask().expect(status);
+    const { headers, body } = await ask().expect(429);
+    expect(headers).toMatchObject({ "retry-after": "30", "x-request-id": body.request_id });
+  });
+
+  it("counts the size of a body, and the largest where it is not said beforehand", async () => {
+    await start({ costPerWindow: 1000 });
+    const post = () => request(app.server).post("/v1/attenuation").type("json");
+    const left = (headers: Record<string, string>) => Number(/r=(\d+)/.exec(headers["ratelimit"] ?? "")?.[1]);
+    const { headers } = await post().send(" ".repeat(10 * 2048));
+    expect(left(headers)).toBe(1000 - 11);
+    const chunked = post().set("Transfer-Encoding", "chunked");
+    chunked.write("{}");
+    const { headers: after } = await chunked;
+    expect(left(after)).toBe(1000 - 11 - 129);
+  });
+
+  it("has a budget of its own for the documentation", async () => {
+    await start({ costPerWindow: 1, documentationPerWindow: 4 });
+    await get("/v1/models").expect(200);
+    await get("/v1/models").expect(429);
+    for (const [left, path] of ["/docs/static/swagger-ui.css", "/docs", "/openapi.json"].entries()) {
+      const { headers } = await get(path).expect(200);
+      expect(headers["ratelimit-policy"]).toBe('"documentation";q=4;w=60');
+      expect(headers["ratelimit"]).toMatch(new RegExp(`^"documentation";r=${3 - left};`));
+    }
+    await get("/").expect(302);
+    await get("/docs").expect(429);
+  });
+
+  it("does not heed the clock on the wall", async () => {
+    await start({ costPerWindow: 1, window_s: 1 });
+    await get("/v1/models").expect(200);
+    const { headers } = await get("/v1/models").expect(429);
+    const hourBack = vi.spyOn(Date, "now").mockReturnValue(Date.now() - 3_600_000);
+    await new Promise((resolve) => setTimeout(resolve, Number(headers["retry-after"]) * 1000));
+    await get("/v1/models").expect(200);
+    hourBack.mockRestore();
+  });
+
+  it("ends with its window", async () => {
+    await start({ costPerWindow: 1, window_s: 1 });
+    await get("/v1/models").expect(200);
+    const { headers } = await get("/v1/models").expect(429);
+    await new Promise((resolve) => setTimeout(resolve, Number(headers["retry-after"]) * 1000));
+    await get("/v1/models").expect(200);
+  });
+
+  it("can be switched off", async () => {
+    await start({ costPerWindow: 0 });
+    const { headers } = await get("/v1/models").expect(200);
+    expect(headers).not.toHaveProperty("ratelimit");
+  });
+});
+
+describe("a forwarded request", () => {
+  const from = (client: string) => get("/v1/models").set("X-Forwarded-For", client);
+
+  it("is counted as its sender's, whatever it claims, unless the sender is a trusted proxy", async () => {
+    await start({ costPerWindow: 1 });
+    await from("203.0.113.1").expect(200);
+    await from("203.0.113.2").expect(429);
+  });
+
+  it("is counted as the client's whom a trusted proxy names", async () => {
+    await start({ costPerWindow: 1 }, { trustedProxies: ["loopback"] });
+    await from("203.0.113.1").expect(200);
+    await from("203.0.113.2").expect(200);
+    // What stands before the address that the proxy added is the client's own claim.
+    await from("198.51.100.7, 203.0.113.1").expect(429);
+    // Nor does a port make another client, or text that is no address more than one.
+    await from("203.0.113.1:4711").expect(429);
+    await from("[2001:db8::1]:80").expect(200);
+    await from("2001:db8::2").expect(429);
+    await from("unknown").expect(200);
+    await from("made up").expect(429);
+  });
+});

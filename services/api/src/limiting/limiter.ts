@@ -1,0 +1,122 @@
+import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import { isOperational } from "../http/operational.js";
+import { pathOf } from "../http/path-of.js";
+import { sendPlainProblem } from "../http/send-problem.js";
+import type { Limits } from "../limits.js";
+import { Budget, type Taken } from "./budget.js";
+import { clientKeyOf } from "./client-key.js";
+
+/** Budgets that a route can count against. Each client has one of each. */
+export type PolicyName = "default" | "documentation";
+
+declare module "fastify" {
+  interface FastifyContextConfig {
+    /** The budget that requests for the route count against: `default` when left out. */
+    budget?: PolicyName;
+  }
+  interface FastifyRequest {
+    /** Who asks, as far as limits are concerned. */
+    client: string;
+    /** What was taken for the request before its route was reached. */
+    taken: Taken | undefined;
+  }
+}
+
+/** What a request costs whatever it asks for: reading it and answering it. */
+export const requestCost = 1;
+/** Reading a body costs one unit for each so many bytes: parsing it, and checking what it says. */
+const bodyBytesPerUnit = 2048;
+
+/**
+ * Counts what each client asks for, by cost, and refuses what goes beyond its budget.
+ * @see https://datatracker.ietf.org/doc/draft-ietf-httpapi-ratelimit-headers/ (version 10: `RateLimit-Policy`, `RateLimit`)
+ */
+export class Limiter {
+  readonly #budgets: Readonly<Record<PolicyName, Budget>>;
+  readonly #bodyBytes: number;
+  readonly #isOn: boolean;
+
+  /** @param now_ms a clock that only goes forward */
+  constructor(
+    { costPerWindow, documentationPerWindow, window_s, bodyBytes }: Limits,
+    now_ms = () => performance.now(),
+  ) {
+    this.#isOn = costPerWindow > 0;
+    this.#bodyBytes = bodyBytes;
+    this.#budgets = {
+      default: new Budget({ cost: costPerWindow, window_s }, now_ms),
+      documentation: new Budget({ cost: documentationPerWindow, window_s }, now_ms),
+    };
+  }
+
+  /** Counts a request that has come in. Whether it may go on, `refuse` says. */
+  count(request: FastifyRequest, reply: FastifyReply): void {
+    request.client = clientKeyOf(request);
+    if (this.#isOn && !isOperational(pathOf(request.raw.url ?? "")))
+      request.taken = this.#take(request, reply, requestCost + this.#costOfBody(request));
+  }
+
+  /** Answers a request for which the budget was too small. @returns whether it was */
+  refuse(request: FastifyRequest, reply: FastifyReply): boolean {
+    const { taken } = request;
+    if (taken === undefined || taken.isTaken) return false;
+    this.#sayRefused(request, reply, taken.wait_s);
+    return true;
+  }
+
+  /**
+   * Takes what a request costs beyond what was taken when it came in, once that is known.
+   * @returns false where the budget is too small, and the request is answered with that
+   */
+  charge(request: FastifyRequest, reply: FastifyReply, cost: number): boolean {
+    if (request.taken === undefined || cost <= requestCost) return true;
+    const taken = this.#take(request, reply, cost - requestCost);
+    if (!taken.isTaken) this.#sayRefused(request, reply, taken.wait_s);
+    return taken.isTaken;
+  }
+
+  /** Who does not say beforehand how long a body is pays for the longest. */
+  #costOfBody({ headers }: FastifyRequest): number {
+    const length = headers["content-length"];
+    const isChunked = headers["transfer-encoding"] !== undefined;
+    const bytes = isChunked ? this.#bodyBytes : Math.min(Number(length ?? 0) || 0, this.#bodyBytes);
+    return Math.floor(bytes / bodyBytesPerUnit);
+  }
+
+  #take(request: FastifyRequest, reply: FastifyReply, cost: number): Taken {
+    const { name, budget } = this.#budgetOf(request);
+    const taken = budget.take(request.client, cost);
+    reply
+      .header("ratelimit-policy", `"${name}";q=${budget.quota.cost};w=${budget.quota.window_s}`)
+      .header("ratelimit", `"${name}";r=${taken.left};t=${taken.whole_s}`);
+    return taken;
+  }
+
+  #sayRefused(request: FastifyRequest, reply: FastifyReply, wait_s: number): void {
+    const { quota } = this.#budgetOf(request).budget;
+    const detail = `You have used up your budget of ${quota.cost} in ${quota.window_s} s. Try again in ${wait_s} s.`;
+    sendPlainProblem(reply.header("retry-after", String(wait_s)), "too_many_requests", detail);
+  }
+
+  #budgetOf(request: FastifyRequest): { name: PolicyName; budget: Budget } {
+    const name = request.routeOptions.config?.budget ?? "default";
+    return { name, budget: this.#budgets[name] };
+  }
+}
+
+/** Counts every request before anything else can answer it, those that nothing takes included. */
+export function countRequests(app: FastifyInstance, limiter: Limiter): void {
+  app.decorateRequest("client", "");
+  app.decorateRequest("taken", undefined);
+  app.addHook("onRequest", (request, reply, done) => {
+    limiter.count(request, reply);
+    done();
+  });
+}
+
+/** Refuses those beyond the budget. Apart from counting, so that a refusal has every header that an answer has. */
+export function refuseBeyondBudget(app: FastifyInstance, limiter: Limiter): void {
+  app.addHook("onRequest", (request, reply, done) => {
+    if (!limiter.refuse(request, reply)) done();
+  });
+}
