@@ -38,7 +38,7 @@ describe("the README's limits", () => {
   });
 
   it("of requests are those that the service has by itself", () => {
-        const { unansweredPerConnection } = defaultLimits;
+    const { unansweredPerConnection } = defaultLimits;
     const { bodyBytes, urlCharacters, headerBytes, connections, costPerWindow, window_s } = defaultLimits;
     const { documentationPerWindow } = defaultLimits;
     const { headersTimeout_ms, requestTimeout_ms, sendTimeout_ms, maxEventLoopDelay_ms } = defaultLimits;

@@ -49,8 +49,7 @@ describe("the limit on requests", () => {
   it("holds everywhere but where the process is watched", async () => {
     await start({ costPerWindow: 1 });
     await get("/v1/models").expect(200);
-    for (const path of ["/v1/models", "/metrics", "/healthy"])
-      await get(path).expect(429);
+    for (const path of ["/v1/models", "/metrics", "/healthy"]) await get(path).expect(429);
     for (const path of ["/health/live", "/health/ready"]) {
       const { headers } = await get(path).expect(200);
       expect(headers).not.toHaveProperty("ratelimit");
@@ -71,7 +70,7 @@ describe("the limit on requests", () => {
   });
 
   it("counts the size of a body, and the largest where it is not said beforehand", async () => {
-    await start({ costPerWindow: 1000 });
+    await start({ costPerWindow: 1000, window_s: 86_400 });
     const post = () => request(app.server).post("/v1/attenuation").type("json");
     const left = (headers: Record<string, string>) => Number(/r=(\d+)/.exec(headers["ratelimit"] ?? "")?.[1]);
     const { headers } = await post().send(" ".repeat(10 * 2048));
