@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "4c60ee381bab4ba8dd718f068cf84b596eaa7abd13e5dabfd7bf85b167ae6ce7";
+export const descriptionHash = "57698581d765eec61c5d3c5716d2b8b28609bea2373a62b9c3d782aa4b520b63";
