@@ -11,6 +11,11 @@ beforeAll(async () => {
 });
 afterAll(() => app.close());
 
+const kd = (...points: [number, number][]) =>
+  points.map(([wavelength_nm, kd_per_m]) => ({ wavelength_nm, kd_per_m }));
+const curve = (...points: [number, number][]) =>
+  points.map(([wavelength_nm, transmittance]) => ({ wavelength_nm, transmittance }));
+
 const lamp = { flux_lm: 4000, distance_m: 0.8 };
 /** Lets violet through and nothing else: what the lamps light is swallowed before it is seen. */
 const violetWater = [
@@ -95,6 +100,25 @@ it.each([
       ],
     },
   ],
+  [
+    "a camera in water whose light comes from nearly straight above",
+    "exposure-loss",
+    { kd_samples: kd([554, 0.005], [565, 17]), depth_m: 0.1 },
+  ],
+  [
+    "a filter that a far weaker lamp alone has to itself",
+    "exposure-loss",
+    {
+      water_type: "III",
+      depth_m: 0.1,
+      filter_kind: "magenta",
+      filter_density: 0.06,
+      lamps: [
+        { flux_lm: 200_000, count: 2, distance_m: 20, filter_kind: "green", filter_density: 0.05 },
+        { flux_lm: 38, distance_m: 3 },
+      ],
+    },
+  ],
 ])(
   "%s is answered as described",
   async (_, name, scene) => {
@@ -119,6 +143,56 @@ it.each(calculations.filter(({ post }) => post.bodyName === "Scene").map(({ post
     expect([200, 422]).toContain(status);
     if (status === 422)
       expect((body as Problem).errors?.map(({ pointer }) => pointer)).toEqual(["/filter_transmittance"]);
+  },
+  timeout_ms,
+);
+
+const farRed = [
+  { id: "a", item: "lens_filter", filter_transmittance: curve([736, 0], [745, 0.28], [766, 0.97]) },
+];
+
+it.each([
+  ["a filter of the kit that passes only what no camera sees", "filter-choice", "/kit", { kit: farRed }],
+  ["the same for a dive", "dive-advice", "/kit", { kit: farRed }],
+  [
+    "a filter for light that the water has taken already",
+    "white-balance",
+    "/filter_transmittance",
+    {
+      kd_samples: kd([644, 20], [671, 0.1]),
+      depth_m: 100,
+      filter_transmittance: curve([398, 0.5], [524, 0]),
+    },
+  ],
+  [
+    "a balance of colours of which one may not be there",
+    "white-balance",
+    "/max_depth_m",
+    { kd_samples: kd([549, 20], [554, 0.02], [566, 0.02], [571, 20]), min_depth_m: 80, max_depth_m: 80 },
+  ],
+])(
+  "%s is refused by its field",
+  async (_, name, pointer, fields) => {
+    const operation = calculations.find(({ post }) => post.path === `/v1/${name}`);
+    if (operation === undefined) throw new Error(`There is no ${name}.`);
+    const water = "kd_samples" in fields ? {} : { water_type: "II", depth_m: 10 };
+    const { status, body } = await ask(app, operation.post, {
+      body: JSON.stringify({ ...water, ...fields }),
+    });
+    expect(status).toBe(422);
+    const { code, errors } = body as Problem;
+    expect(code).toBe("outside_the_model");
+    expect(errors?.map((error) => error.pointer)).toEqual([pointer]);
+  },
+  timeout_ms,
+);
+
+it.each(calculations.map(({ post }) => post))(
+  "$path says what is wrong with a list of another type behind fifty errors",
+  async (post) => {
+    const strangers = Object.fromEntries(Array.from({ length: 51 }, (_, nth) => [`z${nth}`, 0]));
+    const { status } = await ask(app, post, { body: JSON.stringify({ ...strangers, kit: {}, rings: 7 }) });
+    expect(status).toBe(400);
   },
   timeout_ms,
 );

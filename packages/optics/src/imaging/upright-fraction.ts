@@ -31,6 +31,11 @@ const Z90 = 1.2816;
 const TENTH_TOWARDS_SUN = 0.95;
 /** What a plane facing away from the sun gets below the mean, per surplus towards the sun (simulation). */
 const SHORTFALL_AWAY = 0.5;
+/**
+ * Least share of the mean that such a plane is taken to get. The simulated seas and every Jerlov water keep 0.09 or more; in a
+ * made-up water the straight line through the simulation would lead below no light at all.
+ */
+const LEAST_SHARE_AWAY = 0.05;
 const SPREAD_AT = (550 - FIRST_NM) / STEP_NM;
 
 /** Concentration k of L ~ exp(k cos) with mean cosine m, by the usual rational approximation refined with Newton steps. */
@@ -151,7 +156,7 @@ export function uprightSpreadLn(
   const i = SPREAD_AT;
   const { mean, surplus } = uprightLight(geometry, absorption_per_m[i], scattering_per_m[i], kd_per_m[i]);
   const towards = mean + TENTH_TOWARDS_SUN * surplus;
-  const away = mean - SHORTFALL_AWAY * surplus;
+  const away = Math.max(mean - SHORTFALL_AWAY * surplus, LEAST_SHARE_AWAY * mean);
   return {
     up: Math.hypot(model, Math.log(towards / mean)),
     down: Math.hypot(model, Math.log(mean / away)),

@@ -21,6 +21,10 @@ const shortfall = (ev100: number, { max_iso, min_f_number, shutter_s }: Exposure
 const excess = (ev100: number, { min_iso, max_f_number, shutter_s }: ExposureLimits): number =>
   -Math.log2((sensitivityFor(ev100) * max_f_number ** 2) / shutter_s / min_iso);
 
+/**
+ * What no state of the world has below zero may still be shifted there: from a value near zero by shifts added in quadrature,
+ * which are larger than each of them.
+ */
 const atLeastZero = (e: Estimate): Estimate => mapRising(e, (x) => Math.max(0, x));
 function verdictFields(settings: Settings, ev100: Estimate, limits: ExposureLimits) {
   if (settings.off_by_stops < -FITS_WITHIN_STOPS) {
@@ -54,16 +58,16 @@ export function exposureAtDepth(
     depth_m,
     ...(inDaylight
       ? {
-          surface_loss_stops: budget.surface,
-          depth_loss_stops: budget.depth,
+          surface_loss_stops: atLeastZero(budget.surface),
+          depth_loss_stops: atLeastZero(budget.depth),
           upright_loss_stops: budget.upright,
         }
       : {}),
-    distance_loss_stops: budget.distance,
+    distance_loss_stops: atLeastZero(budget.distance),
     port_loss_stops: budget.port,
-    lens_filter_loss_stops: budget.lensFilter,
-    ...(scene.lamps.length > 0 ? { lamp_filter_loss_stops: budget.lampFilter } : {}),
-    ...(inDaylight ? { total_loss_stops: budget.total } : {}),
+    lens_filter_loss_stops: atLeastZero(budget.lensFilter),
+    ...(scene.lamps.length > 0 ? { lamp_filter_loss_stops: atLeastZero(budget.lampFilter) } : {}),
+    ...(inDaylight ? { total_loss_stops: atLeastZero(budget.total) } : {}),
     subject_illuminance_lx: mapRising(budget.log2SubjectLux, (l) => 2 ** l),
     exposure_value_ev100: budget.ev100,
     ...verdictFields(settings, budget.ev100, limits),

@@ -2,7 +2,7 @@ import { integrateProduct, multiply, stopsToDensity, Y_BAR } from "@sunfathom/op
 import { FITS_WITHIN_STOPS } from "../camera/exposure-settings.js";
 import { type Conditions, conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
-import { requireLight } from "../light/require-light.js";
+import { requireLight, requireSeenThrough } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
 import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
@@ -68,6 +68,8 @@ function search(conditions: Conditions, depths: readonly number[], changeable: b
 export function filterChoice(scene: Scene): FilterChoiceAnswer {
   const conditions = conditionsOf(scene);
   requireLight(conditions);
+  for (const { measured } of candidatesFor(scene))
+    if (measured) requireSeenThrough(conditions, measured, "kit");
   const depths = depthsOf(scene);
   const changeable = scene.filter_change_underwater !== "none";
   const { judged, decision } = search(conditions, depths, changeable);

@@ -5,7 +5,7 @@ import type { Vector3 } from "../camera/matrix.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
 import { type Conditions, conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
-import { lensFilterOf } from "../light/lens-filter.js";
+import { hasLensFilter, lensFilterOf } from "../light/lens-filter.js";
 import { requireLight } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
 import {
@@ -22,6 +22,7 @@ import { verdictAt } from "../mixed-light/lights.js";
 import type { Estimate } from "../result/common.js";
 import type { BalanceAtDepth, WhiteBalanceDecision, WhiteBalanceFigures } from "../result/white-balance.js";
 import type { Scene } from "../scene/scene.js";
+import { SceneProblem } from "../scene/scene-problem.js";
 import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
 import type { Each } from "../uncertainty/figures.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
@@ -55,6 +56,31 @@ function gainStops(conditions: Conditions, nuisance: Nuisance, depth_m: number):
   const least = Math.min(stops.red, stops.green, stops.blue);
   return { red: stops.red - least, green: stops.green - least, blue: stops.blue - least };
 }
+
+/** A channel this many stops below the strongest has no signal left to balance: a part in 10^12. */
+const DARKEST_STOPS = 12 * Math.log2(10);
+
+/** @throws SceneProblem where a channel receives nothing that a gain could bring back. */
+function requireBalance(scene: Scene, depth_m: number, gains: Each<GainStops, Estimate>): void {
+  for (const channel of ["red", "green", "blue"] as const) {
+    if (gains[channel].high <= DARKEST_STOPS) continue;
+    const field = hasLensFilter(scene) ? lensFilterField(scene) : "max_depth_m";
+    throw new SceneProblem(
+      "no_balance",
+      `At ${depth_m} m the camera's ${channel} channel may receive nothing.`,
+      [
+        {
+          field,
+          message: `no gain brings back what the ${channel} channel misses at ${depth_m} m`,
+          allowed: "a depth and a filter that leave each channel at least a part in 10^12 of the strongest",
+        },
+      ],
+    );
+  }
+}
+
+const lensFilterField = ({ filter_transmittance }: Scene): string =>
+  filter_transmittance ? "filter_transmittance" : "filter_kind";
 
 function atDepth(
   conditions: Conditions,
@@ -117,6 +143,7 @@ export function decideBalance(scene: Scene): WhiteBalanceDecision {
     (nuisance) => ({ depths: mapEach(depths, (depth_m) => gainStops(conditions, nuisance, depth_m)) }),
     causes,
   );
+  mapBoth(depths, propagated.estimates.depths, (depth_m, gains) => requireBalance(scene, depth_m, gains));
   const world = underwater(conditions, NOMINAL);
   const verdict = verdictAt(world, (scene.min_depth_m + scene.max_depth_m) / 2);
   const toLamps = verdict === "lamps_only" || verdict === "lamps_lead";
