@@ -20,7 +20,13 @@ const filled = (path: string) => path.replace("{name}", "invalid-scene");
 describe.each(paths)("%s", (path) => {
   const here = operations.filter((operation) => operation.path === path);
   const described = here.map(({ method }) => method);
-  const allowed = [...described, ...(described.includes("GET") ? ["HEAD"] : [])].sort();
+  const allowed = [...described, "OPTIONS", ...(described.includes("GET") ? ["HEAD"] : [])].sort();
+
+  // RFC 9110, section 9.3.7.
+  it("answers OPTIONS with the methods that it takes", async () => {
+    const { statusCode, headers, payload } = await app.inject({ method: "OPTIONS", url: filled(path) });
+    expect([statusCode, headers["allow"], payload]).toEqual([204, allowed.join(", "), ""]);
+  });
 
   // RFC 9110, section 15.5.6: a 405 carries Allow with the methods that the resource takes.
   it("answers every other method with 405 and Allow", async () => {

@@ -85,7 +85,7 @@ describe("a body", () => {
     ["__proto__", `{${right},"__proto__":{"iso":100}}`, 400, "malformed_json"],
     ["__proto__ in a list", `{${right},"lamps":[{"__proto__":{"flux_lm":1}}]}`, 400, "malformed_json"],
     ["__proto__ in escapes", `{${right},"\\u005f_proto__":{"iso":100}}`, 400, "malformed_json"],
-    ["constructor.prototype", `{${right},"constructor":{"prototype":{"iso":1}}}`, 400, "malformed_json"],
+    ["constructor.prototype", `{${right},"constructor":{"prototype":{"iso":1}}}`, 400, "invalid_scene"],
     [
       "names that every object has",
       `{${right},"toString":1,"hasOwnProperty":1,"valueOf":1}`,
@@ -115,7 +115,32 @@ describe("a body", () => {
     expect(body).toMatchObject({ code: "invalid_scene", errors: [{ pointer, code: "repeated_field" }] });
   });
 
+  it("with constructor as a name is refused for that name", async () => {
+    const { status, body } = await post(`{${right},"constructor":{"prototype":{"iso":1}}}`);
+    expect(status).toBe(400);
+    expect(body).toMatchObject({
+      code: "invalid_scene",
+      errors: [{ pointer: "/constructor", code: "unknown_field" }],
+    });
+  });
+
   // RFC 8259, section 8.1: JSON between systems is UTF-8.
+  it.each([
+    ["utf-8", 200],
+    ["UTF-8", 200],
+    ['"utf-8"', 200],
+    ["us-ascii", 200],
+    ["utf-16", 415],
+    ["utf-16le", 415],
+    ["iso-8859-1", 415],
+    ['"utf-7"', 415],
+    ["", 415],
+  ])("declared to be in %s is answered with %i", async (charset, status) => {
+    const answer = await post(`{${right}}`, { "content-type": `application/json; charset=${charset}` });
+    expect(answer.status).toBe(status);
+    if (status === 415) expect(answer.body.detail).toContain("UTF-8");
+  });
+
   it.each([
     ["a byte that UTF-8 never has", [0xff]],
     ["half a character", [0xe2, 0x82]],

@@ -95,7 +95,10 @@ describe("a request line or header", () => {
   it.each([
     ["the preface of HTTP/2", "PRI * HTTP/2.0\r\n\r\nSM\r\n\r\n"],
     ["TLS", Buffer.from([0x16, 0x03, 0x01, 0x02, 0x00, 0x01, 0x00, 0x01])],
-    ["no host", "GET /v1/models HTTP/1.1\r\n\r\n"],
+    ["no host", "GET /v1/models HTTP/1.1\r\nConnection: close\r\n\r\n"],
+    ["two hosts", get("/v1/models", "Host: b")],
+    ["an expectation that nobody knows", get("/v1/models", "Expect: x")],
+    ["an escape that cannot be decoded", get("/problems/%zz")],
     ["an unknown method", "FETCH /v1/models HTTP/1.1\r\nHost: a\r\n\r\n"],
     ["a blank in a name", get("/v1/models", "X A: b")],
     ["a folded value", get("/v1/models", "X-A: b\r\n c")],

@@ -53,13 +53,6 @@ describe("the sizes of a request", () => {
     expect(detail).toBe(`The URL has more than ${url.length} characters.`);
   });
 
-  it("hold for names in its path", async () => {
-    await start({ pathParameterCharacters: "not-found".length });
-    expect(await ask("/problems/not-found")).toEqual([200]);
-    expect(await ask("/problems/not-founds")).toEqual([404, "not_found"]);
-    expect((await app.inject("/problems/not-founds")).json().detail).toContain("as long as");
-  });
-
   it("hold for its headers", async () => {
     await start({ headerBytes: 1000 });
     await app.listen({ host: "127.0.0.1", port: 0 });

@@ -6,13 +6,16 @@ import { handleError } from "./http/errors.js";
 import { takeOnlyJson } from "./http/json-body.js";
 import { KnownRoutes } from "./http/known-routes.js";
 import { OneLineLog } from "./http/log-controller.js";
+import { refuseMalformed } from "./http/malformed.js";
 import { refuseOtherForms } from "./http/not-acceptable.js";
 import { notFoundHandler } from "./http/not-found.js";
+import { answerOptions } from "./http/options.js";
 import { watchReadiness } from "./http/readiness.js";
 import { requestId } from "./http/request-id.js";
 import { limitSending } from "./http/send-limit.js";
 import { sendPlainProblem } from "./http/send-problem.js";
 import { serversWith } from "./http/server.js";
+import { routedBy } from "./http/target.js";
 import { countRequests, Limiter, refuseBeyondBudget } from "./limiting/limiter.js";
 import { defaultLimits, type Limits } from "./limits.js";
 import { sharedSchemas } from "./openapi/components.js";
@@ -67,10 +70,12 @@ export async function createApp({
     handlerTimeout: limits.handlerTimeout_ms,
     serverFactory: serversWith(limits, logger),
     routerOptions: {
-      maxParamLength: limits.pathParameterCharacters,
+      // Longer than any URL: what is too long is refused as such.
+      maxParamLength: limits.headerBytes,
       // Query strings are read in one place, http/query.ts, by whoever takes them.
       querystringParser: () => ({}),
     },
+    rewriteUrl: routedBy,
     // A request that is there already is answered, and its connection closed.
     return503OnClosing: false,
     // Each server refuses what is no HTTP by itself.
@@ -85,7 +90,6 @@ export async function createApp({
   const routes = new KnownRoutes();
   routes.watch(app);
   countRequests(app, limiter);
-  takeOnlyJson(app);
   if (tracing !== undefined) (await import("./plugins/tracing.js")).registerTracing(app, tracing);
   app.addHook("onRequest", (request, reply, done) => {
     reply.header("x-request-id", request.id);
@@ -98,10 +102,14 @@ export async function createApp({
   await registerCors(app, exposure.corsOrigins);
   await registerUnderPressure(app, limits);
   refuseBeyondBudget(app, limiter);
+  // What refuses a request for itself comes after what every answer has, and after the count.
+  app.addHook("onRequest", refuseMalformed);
   app.addHook("onRequest", (request, reply, done) => {
     if ((request.raw.url ?? "").length <= limits.urlCharacters) done();
     else sendPlainProblem(reply, "url_too_long", `The URL has more than ${limits.urlCharacters} characters.`);
   });
+  takeOnlyJson(app);
+  app.addHook("onRequest", answerOptions(routes));
   app.addHook("onRequest", refuseOtherForms);
   const answerCache = new AnswerCache(limits.answerCacheBytes);
   if (exposure.metrics) registerMetrics(app, answerCache);

@@ -4,8 +4,6 @@ export interface Limits {
   urlCharacters: number;
   /** Request line and headers together. */
   headerBytes: number;
-  /** Longest part of a path that is matched against a parameter. */
-  pathParameterCharacters: number;
   /** From the first byte of a request to the end of its headers. */
   headersTimeout_ms: number;
   /** From the first byte of a request to its last: a stalled body must not stay open. */
@@ -40,7 +38,6 @@ export const defaultLimits: Limits = {
   bodyBytes: 256 * 1024,
   urlCharacters: 4096,
   headerBytes: 16 * 1024,
-  pathParameterCharacters: 64,
   headersTimeout_ms: 10_000,
   requestTimeout_ms: 15_000,
   timeoutCheck_ms: 5_000,

@@ -1,6 +1,7 @@
 import { once } from "node:events";
 import { type AddressInfo, connect, createServer, type Socket } from "node:net";
 import { describe, expect, it } from "vitest";
+import { securityHeaders } from "../plugins/helmet.js";
 import { handleClientError } from "./client-error.js";
 
 const failure = (code?: string) => Object.assign(new Error("secret"), code === undefined ? {} : { code });
@@ -47,6 +48,8 @@ describe("what the HTTP parser refuses", () => {
       "Content-Type: application/problem+json; charset=utf-8",
       `Content-Length: ${Buffer.byteLength(body)}`,
       `X-Request-Id: ${request_id}`,
+      "Cache-Control: no-store",
+      ...Object.entries(securityHeaders).map(([name, value]) => `${name}: ${value}`),
       "Connection: close",
     ]);
     expect(rest).toMatchObject({ code: problem, status: Number(status.slice(0, 3)) });

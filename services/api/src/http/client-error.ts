@@ -1,8 +1,10 @@
 import { randomUUID } from "node:crypto";
-import { STATUS_CODES } from "node:http";
+import { type IncomingMessage, type ServerResponse, STATUS_CODES } from "node:http";
 import type { Socket } from "node:net";
+import type { Duplex } from "node:stream";
 import { problem, toJson } from "@sunfathom/answers";
 import type { ProblemCode } from "@sunfathom/contract";
+import { securityHeaders } from "../plugins/helmet.js";
 import { problemType } from "./send-problem.js";
 
 /** What the HTTP parser refuses, by its error code; any other is a malformed request. */
@@ -13,15 +15,29 @@ const refusals: Readonly<Record<string, { code: ProblemCode; detail: string }>> 
 
 /** Answers on the bare socket where there is no request yet to answer, and closes it. */
 export function handleClientError(error: Error & { code?: string }, socket: Socket): void {
-  if (error.code === "ECONNRESET" || !socket.writable) {
+  if (error.code === "ECONNRESET" || !socket.writable || isBeingAnswered(socket)) {
     socket.destroy();
     return;
   }
-  const refusal = refusals[error.code ?? ""];
-  const { code, detail }: { code: ProblemCode; detail: string } = refusal ?? {
+  const { code, detail }: { code: ProblemCode; detail: string } = refusals[error.code ?? ""] ?? {
     code: "malformed_request",
     detail: "The request cannot be read as HTTP.",
   };
+  refuse(socket, code, detail);
+}
+
+/** Answers CONNECT, which asks for a tunnel to somewhere else. */
+export function refuseTunnel(_: IncomingMessage, socket: Duplex): void {
+  socket.on("error", () => socket.destroy());
+  refuse(socket, "method_not_allowed", "This service is no proxy.", ["Allow: GET, HEAD, OPTIONS, POST"]);
+}
+
+/** Whether a part of an answer has left: another one would be read as the rest of it. */
+function isBeingAnswered(socket: Socket & { _httpMessage?: ServerResponse | null }): boolean {
+  return socket._httpMessage?.headersSent === true;
+}
+
+function refuse(socket: Duplex, code: ProblemCode, detail: string, headers: readonly string[] = []): void {
   const requestId = randomUUID();
   const whole = { ...problem(code, detail), request_id: requestId };
   const body = toJson(whole);
@@ -30,6 +46,9 @@ export function handleClientError(error: Error & { code?: string }, socket: Sock
     `Content-Type: ${problemType}`,
     `Content-Length: ${Buffer.byteLength(body)}`,
     `X-Request-Id: ${requestId}`,
+    "Cache-Control: no-store",
+    ...Object.entries(securityHeaders).map(([name, value]) => `${name}: ${value}`),
+    ...headers,
     "Connection: close",
   ];
   socket.end(`${head.join("\r\n")}\r\n\r\n${body}`);

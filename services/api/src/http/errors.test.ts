@@ -36,7 +36,6 @@ describe("an error of the framework", () => {
     ["FST_ERR_CTP_INVALID_JSON_BODY", 400, 400, "malformed_json"],
     ["FST_ERR_CTP_INVALID_CONTENT_LENGTH", 400, 400, "malformed_request"],
     ["FST_ERR_BAD_URL", 400, 400, "malformed_request"],
-    ["FST_ERR_MAX_PARAM_LENGTH", 414, 404, "not_found"],
     ["FST_UNDER_PRESSURE", undefined, 503, "unavailable"],
     ["FST_ERR_HANDLER_TIMEOUT", 503, 503, "unavailable"],
     ["ERR_ENCODING_INVALID_ENCODED_DATA", undefined, 400, "malformed_json"],

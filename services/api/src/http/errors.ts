@@ -1,6 +1,6 @@
 import type { ProblemCode } from "@sunfathom/contract";
 import type { FastifyError, FastifyReply, FastifyRequest } from "fastify";
-import { notUtf8, RepeatedField } from "./json-body.js";
+import { notUtf8, otherCharset, RepeatedField } from "./json-body.js";
 import { sendPlainProblem, sendProblem } from "./send-problem.js";
 
 /** What the framework refuses before a handler sees it, by its error code. */
@@ -14,6 +14,10 @@ const refusals: Readonly<Record<string, { code: ProblemCode; detail: string }>> 
     code: "unsupported_media_type",
     detail: "The body has no Content-Type.",
   },
+  [otherCharset]: {
+    code: "unsupported_media_type",
+    detail: "The body is declared to be in another encoding than UTF-8.",
+  },
   [notUtf8]: { code: "malformed_json", detail: "The body is not UTF-8." },
   FST_ERR_CTP_EMPTY_JSON_BODY: { code: "malformed_json", detail: "The body is empty." },
   FST_ERR_CTP_INVALID_JSON_BODY: { code: "malformed_json", detail: "The body cannot be read as JSON." },
@@ -22,10 +26,6 @@ const refusals: Readonly<Record<string, { code: ProblemCode; detail: string }>> 
     detail: "The body is not as long as Content-Length says.",
   },
   FST_ERR_BAD_URL: { code: "malformed_request", detail: "The path holds an escape that cannot be decoded." },
-  FST_ERR_MAX_PARAM_LENGTH: {
-    code: "not_found",
-    detail: "No name is as long as the last part of this path.",
-  },
   FST_UNDER_PRESSURE: { code: "unavailable", detail: "The service has more to do than it can." },
   FST_ERR_HANDLER_TIMEOUT: { code: "unavailable", detail: "The answer took too long." },
 };

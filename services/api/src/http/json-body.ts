@@ -14,6 +14,12 @@ declare module "fastify" {
   }
 }
 
+/** A body that says that it is in another encoding than UTF-8. */
+class OtherCharset extends Error {
+  readonly code = otherCharset;
+}
+
+export const otherCharset = "OTHER_CHARSET";
 export const notUtf8 = "ERR_ENCODING_INVALID_ENCODED_DATA";
 
 /** A name that stands twice in an object of the body. */
@@ -36,10 +42,15 @@ export class RepeatedField extends Error {
  */
 export function takeOnlyJson(app: FastifyInstance): void {
   const utf8 = new TextDecoder("utf-8", { fatal: true });
-  const parse = app.getDefaultJsonParser("error", "error");
+  // A name like `constructor` is one that no scene has, and is refused as such.
+  const parse = app.getDefaultJsonParser("error", "ignore");
   app.removeAllContentTypeParsers();
   app.addHook("onRequest", refuseEncodings);
   app.addContentTypeParser("application/json", { parseAs: "buffer" }, (request, body, done) => {
+    if (!isUtf8(request.headers["content-type"] ?? "")) {
+      done(new OtherCharset());
+      return;
+    }
     let text: string;
     try {
       text = utf8.decode(Buffer.from(body));
@@ -53,6 +64,12 @@ export function takeOnlyJson(app: FastifyInstance): void {
       else done(new RepeatedField(repeated));
     });
   });
+}
+
+/** Whether a media type names no other encoding than that of JSON (RFC 8259, section 8.1), of which ASCII is a part. */
+function isUtf8(contentType: string): boolean {
+  const [, charset = "utf-8"] = /;\s*charset=\s*"?([^;"]*)/i.exec(contentType) ?? [];
+  return ["utf-8", "utf8", "us-ascii"].includes(charset.trim().toLowerCase());
 }
 
 /** A body that is packed could unpack to any size: none is taken (RFC 9110, section 8.4 and 15.5.16). */

@@ -18,10 +18,10 @@ function routesOfAnApp(): KnownRoutes {
 
 describe("known routes", () => {
   it.each([
-    ["/things", ["GET", "HEAD", "POST"]],
-    ["/things/one", ["DELETE", "PUT"]],
-    ["/things/one/parts/2", ["PUT"]],
-    ["/a.b+(c)", ["GET"]],
+    ["/things", ["GET", "HEAD", "OPTIONS", "POST"]],
+    ["/things/one", ["DELETE", "OPTIONS", "PUT"]],
+    ["/things/one/parts/2", ["OPTIONS", "PUT"]],
+    ["/a.b+(c)", ["GET", "OPTIONS"]],
     ["/things/", []],
     ["/things/one/two", []],
     ["/things//parts/2", []],

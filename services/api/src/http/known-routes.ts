@@ -8,6 +8,8 @@ export class KnownRoutes {
   /** Takes note of every route that `app` gets from now on. */
   watch(app: FastifyInstance): void {
     app.addHook("onRoute", ({ url, method }) => {
+      // Whatever follows: that is no path.
+      if (url === "*") return;
       const known = this.#methods.get(url);
       const methods = known ?? new Set();
       for (const name of [method].flat()) methods.add(name);
@@ -18,10 +20,11 @@ export class KnownRoutes {
     });
   }
 
-  /** Methods that `path` takes, empty where there is nothing at it. */
+  /** Methods that `path` takes, OPTIONS with them as every path does; empty where there is nothing at it. */
   methodsOf(path: string): string[] {
     const route = this.#patterns.find(({ pattern }) => pattern.test(path));
-    return route === undefined ? [] : [...(this.#methods.get(route.url) ?? [])].sort();
+    if (route === undefined) return [];
+    return [...new Set([...(this.#methods.get(route.url) ?? []), "OPTIONS"])].sort();
   }
 
   /** Paths without parameters, to suggest to whoever missed one. */

@@ -186,7 +186,7 @@ describe("a body", () => {
     ["", "malformed_json"],
     ["[1,", "malformed_json"],
     ['{"__proto__": {"iso": 100}}', "malformed_json"],
-    ['{"constructor": {"prototype": {}}}', "malformed_json"],
+    ['{"constructor": {"prototype": {}}}', "invalid_scene"],
     ["null", "invalid_scene"],
     ["[]", "invalid_scene"],
     ['"IB"', "invalid_scene"],

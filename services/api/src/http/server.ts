@@ -1,7 +1,7 @@
 import { createServer, type RequestListener, type Server } from "node:http";
 import type { FastifyBaseLogger } from "fastify";
 import type { Limits } from "../limits.js";
-import { handleClientError } from "./client-error.js";
+import { handleClientError, refuseTunnel } from "./client-error.js";
 import { limitPipelines } from "./pipelines.js";
 
 /**
@@ -23,10 +23,15 @@ export function serversWith(
         requestTimeout: limits.requestTimeout_ms,
         keepAliveTimeout: limits.keepAliveTimeout_ms,
         connectionsCheckingInterval: limits.timeoutCheck_ms,
+        // Refused where every other malformed request is, so that the refusal is a problem like any other.
+        requireHostHeader: false,
       },
       limited,
     );
     server.setTimeout(limits.connectionTimeout_ms);
+    // Any expectation but 100-continue comes as an event of its own, and would be answered without a body.
+    server.on("checkExpectation", limited);
+    server.on("connect", refuseTunnel);
     server.on("clientError", handleClientError);
     server.maxConnections = limits.connections;
     return server;

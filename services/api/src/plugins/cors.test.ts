@@ -29,7 +29,8 @@ describe("pages of other origins", () => {
     await start();
     const { headers } = await ask("https://shop.example").expect(200);
     expect(headers).not.toHaveProperty("access-control-allow-origin");
-    await preflight("https://shop.example").expect(405);
+    const asked = await preflight("https://shop.example").expect(204);
+    expect(Object.keys(asked.headers).filter((name) => name.startsWith("access-control"))).toEqual([]);
   });
 
   it("read answers where they are named, and others do not", async () => {
@@ -73,6 +74,13 @@ describe("pages of other origins", () => {
     );
   });
 
+  it("are told that a path is not there by the request itself, not before it", async () => {
+    await start({ corsOrigins: "*" });
+    const asked = request(app.server).options("/v1/nowhere").set("Origin", "https://shop.example");
+    await asked.set("Access-Control-Request-Method", "GET").expect(204);
+    await request(app.server).options("/v1/nowhere").set("Origin", "https://shop.example").expect(404);
+  });
+
   it("read problems, too", async () => {
     await start({ corsOrigins: "*" });
     const { headers } = await request(app.server).get("/v1/attenuation").set("Origin", "https://any.example");
@@ -82,6 +90,6 @@ describe("pages of other origins", () => {
   it("do not change which methods there are", async () => {
     await start({ corsOrigins: "*" });
     const { headers } = await request(app.server).delete("/v1/models").expect(405);
-    expect(headers["allow"]).toBe("GET, HEAD");
+    expect(headers["allow"]).toBe("GET, HEAD, OPTIONS");
   });
 });

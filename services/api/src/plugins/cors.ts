@@ -15,5 +15,8 @@ export async function registerCors(app: FastifyInstance, origins: Exposure["cors
     allowedHeaders: ["Authorization", "Content-Type", "If-None-Match", "X-Request-Id"],
     exposedHeaders: ["ETag", "X-Request-Id", "RateLimit", "RateLimit-Policy", "Retry-After"],
     maxAge: 600,
+    // What asks beforehand is counted, and answered, as any other OPTIONS is.
+    preflightContinue: true,
+    strictPreflight: false,
   });
 }

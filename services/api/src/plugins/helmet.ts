@@ -8,19 +8,20 @@ import helmet from "helmet";
  * Transport security is for whoever ends TLS to promise: the service cannot know that its whole domain speaks it.
  * @see https://github.com/helmetjs/helmet
  */
+export const securityHeaders: OutgoingHttpHeaders = headersOf(
+  helmet({
+    contentSecurityPolicy: {
+      useDefaults: false,
+      directives: { defaultSrc: ["'none'"], frameAncestors: ["'none'"] },
+    },
+    referrerPolicy: { policy: "no-referrer" },
+    strictTransportSecurity: false,
+  }),
+);
+
 export function registerHelmet(app: FastifyInstance): void {
-  const headers = headersOf(
-    helmet({
-      contentSecurityPolicy: {
-        useDefaults: false,
-        directives: { defaultSrc: ["'none'"], frameAncestors: ["'none'"] },
-      },
-      referrerPolicy: { policy: "no-referrer" },
-      strictTransportSecurity: false,
-    }),
-  );
   app.addHook("onRequest", (_, reply, done) => {
-    reply.headers(headers);
+    reply.headers(securityHeaders);
     done();
   });
 }

@@ -93,7 +93,8 @@ function files(): Map<string, Fixed> {
 }
 
 function libraryFilesRead(): [string, Fixed][] {
-  const manifest = createRequire(import.meta.url).resolve("@fastify/swagger-ui/package.json");
+  const require = createRequire(import.meta.url);
+  const manifest = require.resolve("@fastify/swagger-ui/package.json");
   return Object.entries(libraryFiles).map(([name, type]) => [
     `/docs/static/${name}`,
     fixed(type, readFileSync(join(dirname(manifest), "static", name))),

@@ -1,0 +1,1 @@
+import "./pipelined-aborts.test.js";

@@ -1,0 +1,157 @@
+// Callers that send many requests in one packet, to every route, and hang up before the answers have left. What each held
+// must be given back at once: `npm test` tries it for seconds, `npm run prove` for 10 minutes (PIPELINE_MINUTES). In a heap
+// that is small enough for what is kept too long to end the process.
+import { readdirSync, readFileSync } from "node:fs";
+import { connect } from "node:net";
+import { afterEach, describe, expect, it } from "vitest";
+import { operations } from "../fuzz/description.js";
+import { growthOf, medianOf } from "../lifecycle/growth.js";
+import { ask, pause, type Service, start } from "../lifecycle/service.js";
+import { isProof } from "../support/is-proof.js";
+
+const minutes = isProof ? Number(process.env["PIPELINE_MINUTES"] ?? 10) : 0.2;
+const heap_mb = 160;
+const attackers = 4;
+const readings = 60;
+
+let service: Service | undefined;
+afterEach(() => service?.process.kill("SIGKILL"));
+
+function requestOf(method: string, path: string, body?: object): string {
+  const json = body === undefined ? "" : JSON.stringify(body);
+  const framing =
+    body === undefined
+      ? ""
+      : `Content-Type: application/json\r\nContent-Length: ${Buffer.byteLength(json)}\r\n`;
+  return `${method} ${path} HTTP/1.1\r\nHost: a\r\n${framing}\r\n${json}`;
+}
+
+/** One request to every route that there is, described or not, and to some that there are not. */
+const requests: string[] = [
+  ...operations.flatMap(({ method, path, examples }) =>
+    method === "POST"
+      ? examples.map((body) => requestOf(method, path, body))
+      : [requestOf(method, path.replace("{name}", "not-found"))],
+  ),
+  ...[
+    "/",
+    "/docs",
+    "/docs/",
+    "/docs/static/swagger-ui-bundle.js",
+    "/docs/static/swagger-ui.css",
+    "/docs/static/swagger-initializer.js",
+    "/docs/static/favicon-32x32.png",
+    "/openapi.json",
+    "/nowhere",
+    "/problems/%zz",
+  ].map((path) => requestOf("GET", path)),
+  requestOf("HEAD", "/docs/static/swagger-ui-bundle.js"),
+  requestOf("OPTIONS", "/v1/attenuation"),
+  requestOf("POST", "/v1/attenuation", {}),
+];
+
+/** From one request to more than any connection may have unanswered; the service closes what sends those. */
+const counts = [1, 4, 16, 300];
+
+/** Sends one request so often in one write, and hangs up a moment later. */
+function abort(port: number, request: string, count: number, after_ms: number): Promise<void> {
+  return new Promise((resolve) => {
+    const socket = connect(port, "127.0.0.1", () => {
+      socket.write(request.repeat(count));
+      setTimeout(() => socket.resetAndDestroy(), after_ms);
+    });
+    // Nothing is read, so that answers wait.
+    socket.pause();
+    socket.on("error", () => {});
+    socket.on("close", () => resolve());
+  });
+}
+
+/** What a process has open (Linux, proc(5)). */
+const openFiles = (pid: number) => readdirSync(`/proc/${pid}/fd`).length;
+
+function residentMb(pid: number): number {
+  const [, kb] = /^VmRSS:\s+(\d+) kB$/m.exec(readFileSync(`/proc/${pid}/status`, "utf8")) ?? [];
+  return Number(kb) / 1024;
+}
+
+/** Aborts on every route in turn, for so long; a bystander must be served throughout. */
+async function attack({ port, process: { pid = 0 } }: Service, time_ms: number) {
+  const end = performance.now() + time_ms;
+  const seen = { aborted: 0, files: [] as number[], resident_mb: [] as number[], health: [] as number[] };
+  const attacker = async (nth: number) => {
+    for (let turn = nth; performance.now() < end; turn += attackers) {
+      const request = requests[turn % requests.length] ?? "";
+      const count = counts[Math.floor(turn / requests.length) % counts.length] ?? 1;
+      await abort(port, request, count, (turn * 7) % 30);
+      seen.aborted += 1;
+    }
+  };
+  const watch = async () => {
+    while (performance.now() < end) {
+      await pause(time_ms / readings);
+      seen.health.push((await ask(port, "/health/live")).status);
+      seen.files.push(openFiles(pid));
+      seen.resident_mb.push(residentMb(pid));
+    }
+  };
+  await Promise.all([watch(), ...Array.from({ length: attackers }, (_, nth) => attacker(nth))]);
+  return seen;
+}
+
+/** Waits until no more is open than `most`, for some seconds at the most. */
+async function settledFiles(pid: number, most: number): Promise<number> {
+  for (let tries = 0; openFiles(pid) > most && tries < 100; tries += 1) await pause(100);
+  return openFiles(pid);
+}
+
+const limits = { LOG_LEVEL: "silent", NODE_OPTIONS: `--max-old-space-size=${heap_mb}` };
+
+describe("requests that are sent together and abandoned", () => {
+  it(
+    `leave no file open and no memory taken, on any route, for ${minutes} minutes`,
+    async () => {
+      service = await start(limits);
+      const { pid = 0 } = service.process;
+      const before = openFiles(pid);
+      await attack(service, 8000);
+      const { aborted, files, resident_mb, health } = await attack(service, minutes * 60_000);
+      const grown_mb = growthOf(resident_mb);
+      const typical_mb = medianOf(resident_mb);
+      console.info(
+        `${aborted} connections aborted; files ${before} before, at most ${Math.max(...files)}; ` +
+          `${Math.round(typical_mb)} MB, grown by ${Math.round(grown_mb)} MB`,
+      );
+      expect(aborted).toBeGreaterThan(requests.length);
+      expect(new Set(health)).toEqual(new Set([200]));
+      expect(await settledFiles(pid, before + attackers)).toBeLessThanOrEqual(before + attackers);
+      expect(Math.max(...files)).toBeLessThan(before + 50);
+      expect(grown_mb, `at ${typical_mb} MB`).toBeLessThan(30 + 0.1 * typical_mb);
+      expect(service.process.exitCode).toBeNull();
+    },
+    minutes * 60_000 + 120_000,
+  );
+
+  // Each held a file: 900 stayed open after three connections.
+  it("to the documentation leave no file open, however many they are", async () => {
+    service = await start(limits);
+    const { port } = service;
+    const { pid = 0 } = service.process;
+    const before = openFiles(pid);
+    for (const count of [16, 300, 300, 300])
+      await abort(port, requestOf("GET", "/docs/static/swagger-ui-bundle.js"), count, 100);
+    expect(await settledFiles(pid, before)).toBeLessThanOrEqual(before);
+  }, 60_000);
+
+  // Each held its package, and the connection, for a minute.
+  it("for packages leave nothing behind that a small heap could not hold", async () => {
+    service = await start(limits);
+    const { port, ended } = service;
+    const [package_] = requests.filter((text) => text.startsWith("POST /v1/quiz-packages"));
+    if (package_ === undefined) throw new Error("There is no example of a package.");
+    for (let round = 0; round < 15; round += 1)
+      await Promise.all(Array.from({ length: 4 }, () => abort(port, package_, 16, 200)));
+    expect((await ask(port, "/health/live")).status).toBe(200);
+    expect(await Promise.race([ended, pause(100)])).toBeUndefined();
+  }, 120_000);
+});
