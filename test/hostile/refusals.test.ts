@@ -9,7 +9,9 @@ import { portOf, raw } from "./wire.js";
 let app: FastifyInstance;
 let port: number;
 beforeAll(async () => {
-  app = await createApp({ limits: unhurried, exposure: { ...defaultExposure, corsOrigins: "*" } });
+  // A budget that does not fill up meanwhile.
+  const limits = { ...unhurried, window_s: 86_400 };
+  app = await createApp({ limits, exposure: { ...defaultExposure, corsOrigins: "*" } });
   await app.listen({ host: "127.0.0.1", port: 0 });
   port = portOf(app);
 });
