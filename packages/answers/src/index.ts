@@ -1,4 +1,4 @@
-export { MODEL_VERSION as modelVersion } from "@sunfathom/planner";
+export { MODEL_VERSION as modelVersion, onCheckpoint } from "@sunfathom/planner";
 export { answer } from "./operations/answer.js";
 export { attenuation } from "./operations/calculations/attenuation.js";
 export { colourRecovery } from "./operations/calculations/colour-recovery.js";

@@ -1,4 +1,5 @@
 export { attenuation } from "./attenuation/attenuation.js";
+export { onCheckpoint } from "./checkpoint.js";
 export { colourRecovery } from "./colour-recovery/colour-recovery.js";
 export { diveAdvice } from "./dive-advice/dive-advice.js";
 export { exposureLoss } from "./exposure-loss/exposure-loss.js";

@@ -1,4 +1,6 @@
 import Fastify, { type FastifyBaseLogger, type FastifyInstance, type FastifyServerOptions } from "fastify";
+import { Computing } from "./compute/computing.js";
+import { ComputePool, type PoolLimits } from "./compute/pool.js";
 import { defaultExposure, type Exposure } from "./exposure.js";
 import { logAbandoned } from "./http/abandoned.js";
 import { AnswerCache } from "./http/answer-cache.js";
@@ -36,6 +38,13 @@ import type { TracingSettings } from "./tracing-settings.js";
 
 export { defaultLimits } from "./limits.js";
 export { defaultQuizSettings } from "./quiz-settings.js";
+
+declare module "fastify" {
+  interface FastifyInstance {
+    /** Gets ready what would otherwise be made ready with the first heavy request. */
+    warm: () => void;
+  }
+}
 
 /** What an application is made of. Each may be left out. */
 export interface AppOptions {
@@ -112,7 +121,12 @@ export async function createApp({
   app.addHook("onRequest", answerOptions(routes));
   app.addHook("onRequest", refuseOtherForms);
   const answerCache = new AnswerCache(limits.answerCacheBytes);
-  if (exposure.metrics) registerMetrics(app, answerCache);
+  const pool = new ComputePool(poolLimits(limits));
+  app.addHook("onClose", () => pool.close());
+  app.decorate("warm", () => pool.warm());
+  pool.watch({ waited: () => {}, died: (error) => app.log.error({ err: error }, "a thread died") });
+  const computing = new Computing(pool, limiter);
+  if (exposure.metrics) registerMetrics(app, answerCache, pool);
   app.setErrorHandler(handleError);
   const notFound = notFoundHandler(routes);
   app.setNotFoundHandler(notFound);
@@ -123,7 +137,7 @@ export async function createApp({
   });
   for (const schema of sharedSchemas()) app.addSchema(schema);
   await registerSwagger(app);
-  calculationRoutes(app, answerCache);
+  calculationRoutes(app, answerCache, computing);
   referenceRoutes(app);
   quizRoutes(app, quiz);
   healthRoutes(app);
@@ -131,6 +145,16 @@ export async function createApp({
   descriptionRoutes(app);
   documentationRoutes(app);
   return app;
+}
+
+/** One client may keep every core busy, as there is one more thread than cores: the others always find one. */
+function poolLimits({ workers, heavyPerClient, waitingPerClient, waiting }: Limits): PoolLimits {
+  return {
+    threads: workers + 1,
+    runningPerClient: Math.min(heavyPerClient, workers),
+    waitingPerClient,
+    waiting,
+  };
 }
 
 /**

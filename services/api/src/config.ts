@@ -44,6 +44,8 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
         0,
         60_000,
       ),
+      workers: wholeNumber(env, "WORKERS", defaultLimits.workers, 1, 64),
+      heavyPerClient: wholeNumber(env, "HEAVY_PER_CLIENT", defaultLimits.heavyPerClient, 1, 64),
       answerCacheBytes: wholeNumber(env, "ANSWER_CACHE_BYTES", defaultLimits.answerCacheBytes, 0, 4e9),
       connections: wholeNumber(env, "MAX_CONNECTIONS", defaultLimits.connections, 1, 1_000_000),
     },

@@ -1,3 +1,5 @@
+import { availableParallelism } from "node:os";
+
 /** How much and how long a request may take, and how many there may be. */
 export interface Limits {
   bodyBytes: number;
@@ -27,6 +29,14 @@ export interface Limits {
   /** Requests of one client for the documentation in a window, where the other is not 0. */
   documentationPerWindow: number;
   window_s: number;
+  /** Cores that heavy calculations may keep busy. */
+  workers: number;
+  /** Heavy calculations of one client at a time. */
+  heavyPerClient: number;
+  /** Beyond those, how many of its own may wait for them. */
+  waitingPerClient: number;
+  /** Heavy calculations of all clients that may wait. */
+  waiting: number;
   /** How late the event loop may run, on average over a second, before requests are turned away; 0 for however late. */
   maxEventLoopDelay_ms: number;
   /** Answers that are kept to be given again, in bytes; 0 for none. */
@@ -51,6 +61,11 @@ export const defaultLimits: Limits = {
   costPerWindow: 30_000,
   documentationPerWindow: 600,
   window_s: 60,
+  workers: availableParallelism(),
+  heavyPerClient: 4,
+  // A page of a shop's site may ask for a dozen at once.
+  waitingPerClient: 12,
+  waiting: 256,
   maxEventLoopDelay_ms: 1000,
   answerCacheBytes: 16 * 1024 * 1024,
 };

@@ -34,6 +34,7 @@ try {
     listenTextResolver: () => "listening",
   });
   console.log(banner(address));
+  app.warm();
   await warmQuiz(() => stopping);
 } catch (error) {
   console.error(error instanceof Error ? error.message : error);

@@ -21,5 +21,7 @@ export interface Answered {
 export interface Ready {
   status: "ready";
   canonical: string;
+  /** The scene in its one form: what the computing will cost can be told from it. */
+  scene: object;
   compute: () => Answered | Refused;
 }

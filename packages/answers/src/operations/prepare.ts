@@ -40,7 +40,12 @@ export function prepare<Wire extends Asked, Own extends object>(
   const told = joined(scene, { assumed });
   const text = JSON.stringify(told);
   const asAsked = (field: string) => kind.asAsked(field, checked.scene);
-  return { status: "ready", canonical: text, compute: () => compute(work, { scene, told, text }, asAsked) };
+  return {
+    status: "ready",
+    canonical: text,
+    scene,
+    compute: () => compute(work, { scene, told, text }, asAsked),
+  };
 }
 
 /** A scene in its one form, with what was assumed as answers tell it, and that as text. */

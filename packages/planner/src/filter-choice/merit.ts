@@ -28,6 +28,7 @@ import type { Vector3 } from "../camera/matrix.js";
 import { record } from "../camera/recording.js";
 import { rawOf } from "../camera/sensor-profile.js";
 import { redShareAbove600, takeShot } from "../camera/shot.js";
+import { checkpoint } from "../checkpoint.js";
 import type { Stage } from "../light/stage.js";
 
 export interface Merit {
@@ -61,6 +62,7 @@ interface Seen {
 }
 
 export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState): Merit {
+  checkpoint();
   const { profile } = camera;
   const { subject, haze, balance, recorder } = takeShot(stage, filter, camera);
   const see = (raw: Vector3, wantedXyz: Xyz, wantedLab: Lab, weight: number): Seen => {

@@ -12,6 +12,7 @@ import {
   uprightSpreadLn,
   type WaterOptics,
 } from "@sunfathom/optics";
+import { checkpoint } from "../checkpoint.js";
 import type { Scene } from "../scene/scene.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
 import type { Conditions } from "./conditions.js";
@@ -41,6 +42,7 @@ function waterUnder({ daylight, water }: Conditions, nuisance: Nuisance): WaterS
 }
 
 export function underwater(conditions: Conditions, nuisance: Nuisance): Underwater {
+  checkpoint();
   return new WorldState(conditions, nuisance, waterUnder(conditions, nuisance));
 }
 
@@ -102,6 +104,7 @@ export function uprightSpreadAt(world: Underwater, depth_m: number): UprightSpre
 
 /** Daylight on the subject as it faces, W m^-2 nm^-1; dark without daylight. */
 export function uprightDaylightAt(world: Underwater, depth_m: number): Spectrum {
+  checkpoint();
   if (!world.daylight) return DARK;
   const { absorption_per_m, scattering_per_m } = world.water;
   const geometry = uprightGeometry(world, world.daylight, depth_m);
@@ -114,6 +117,7 @@ export function lampLightAt(
   world: Underwater,
   changes: { filter?: Spectrum; distance_m?: number } = {},
 ): Spectrum {
+  checkpoint();
   return lampsIrradiance(world.scene.lamps, {
     intensityScale: world.nuisance.lampIntensityScale,
     attenuation_per_m: world.path_per_m,

@@ -1,5 +1,6 @@
 import type { FastifyInstance } from "fastify";
 import { Counter, collectDefaultMetrics, Gauge, Histogram, Registry } from "prom-client";
+import type { ComputePool } from "../compute/pool.js";
 import type { AnswerCache } from "../http/answer-cache.js";
 import { refuseQuery } from "../http/refuse-query.js";
 
@@ -9,7 +10,7 @@ import { refuseQuery } from "../http/refuse-query.js";
  * @see https://github.com/siimon/prom-client
  * @see https://github.com/prometheus/OpenMetrics/blob/v1.0.0/specification/OpenMetrics.md
  */
-export function registerMetrics(app: FastifyInstance, answerCache: AnswerCache): void {
+export function registerMetrics(app: FastifyInstance, answerCache: AnswerCache, pool: ComputePool): void {
   const registry = new Registry<typeof Registry.OPENMETRICS_CONTENT_TYPE>();
   registry.setContentType(Registry.OPENMETRICS_CONTENT_TYPE);
   const registers = [registry];
@@ -42,6 +43,7 @@ export function registerMetrics(app: FastifyInstance, answerCache: AnswerCache):
       this.set(answerCache.bytes);
     },
   });
+  watchPool(pool, registers);
   app.addHook("onReady", async () => collectDefaultMetrics({ register: registry }));
   app.addHook("onResponse", (request, reply, done) => {
     // Never the path, of which callers can make up as many as they like.
@@ -54,4 +56,38 @@ export function registerMetrics(app: FastifyInstance, answerCache: AnswerCache):
     const text = await registry.metrics();
     return reply.header("content-type", registry.contentType).header("cache-control", "no-store").send(text);
   });
+}
+
+function watchPool(pool: ComputePool, registers: Registry<typeof Registry.OPENMETRICS_CONTENT_TYPE>[]): void {
+  const gauges: [string, string, () => number][] = [
+    ["workers_waiting_tasks", "Heavy calculations that wait for a thread.", () => pool.waiting],
+    ["workers_running_tasks", "Heavy calculations that threads work on.", () => pool.running],
+    [
+      "workers_heap_bytes",
+      "What the heaps of the threads held after their last tasks.",
+      () => pool.heapBytes,
+    ],
+  ];
+  for (const [name, help, read] of gauges) {
+    new Gauge({
+      name,
+      help,
+      registers,
+      collect() {
+        this.set(read());
+      },
+    });
+  }
+  const waits = new Histogram({
+    name: "workers_wait_seconds",
+    help: "From when a heavy calculation was asked for until a thread took it.",
+    buckets: [0.001, 0.01, 0.1, 0.3, 1, 3, 10],
+    registers,
+  });
+  const restarts = new Counter({
+    name: "workers_restarts_total",
+    help: "Threads that died and were replaced.",
+    registers,
+  });
+  pool.watch({ waited: (wait_s) => waits.observe(wait_s), died: () => restarts.inc() });
 }

@@ -1,6 +1,9 @@
 import { modelVersion, type Operation, operations, type Refused, toBytes } from "@sunfathom/answers";
 import { contractVersion } from "@sunfathom/contract";
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import type { Computing } from "../compute/computing.js";
+import { costOfCalculation } from "../compute/cost.js";
+import type { Outcome } from "../compute/tasks.js";
 import type { AnswerCache } from "../http/answer-cache.js";
 import { etagOf, matches } from "../http/etag.js";
 import { KnownTags } from "../http/known-tags.js";
@@ -14,9 +17,27 @@ import { calculationByGet, calculationByPost } from "../openapi/calculation.js";
 type Prepared = ReturnType<Operation["prepare"]>;
 type Ready = Exclude<Prepared, Refused>;
 
+/** What requests have in common. */
+interface Kept {
+  cache: AnswerCache;
+  tags: KnownTags;
+  computing: Computing;
+}
+
+/** What is to be answered. */
+interface Asked {
+  operation: Named;
+  prepared: Ready;
+  /** As it came in. */
+  scene: unknown;
+  etag: string;
+}
+
+type Named = (typeof operations)[number];
+
 /** Every calculation of the table, by POST and by GET: same schema, same bytes. */
-export function calculationRoutes(app: FastifyInstance, cache: AnswerCache): void {
-  const kept = { cache, tags: new KnownTags() };
+export function calculationRoutes(app: FastifyInstance, cache: AnswerCache, computing: Computing): void {
+  const kept = { cache, computing, tags: new KnownTags() };
   for (const operation of operations) {
     const fields = queryFieldsOf(operation);
     app.get(operation.path, { schema: calculationByGet(operation) }, (request, reply) => {
@@ -25,18 +46,25 @@ export function calculationRoutes(app: FastifyInstance, cache: AnswerCache): voi
     app.post(
       operation.path,
       { schema: calculationByPost(operation), onRequest: refuseQuery },
-      (request, reply) => post(operation, request.body, cache, reply),
+      (request, reply) => {
+        post(operation, request, kept, reply);
+      },
     );
   }
 }
 
 function get(
-  operation: Operation,
+  operation: Named,
   fields: QueryFields,
-  { raw: { url = "" }, headers }: FastifyRequest,
-  { cache, tags }: { cache: AnswerCache; tags: KnownTags },
+  request: FastifyRequest,
+  kept: Kept,
   reply: FastifyReply,
 ): void {
+  const {
+    raw: { url = "" },
+    headers,
+  } = request;
+  const { tags } = kept;
   const ifNoneMatch = headers["if-none-match"];
   const known = tags.get(url);
   if (known !== undefined && matches(ifNoneMatch, known)) {
@@ -55,34 +83,55 @@ function get(
     tag(reply, etag).code(304).send();
     return;
   }
-  const answered = bytesOf(prepared, etag, cache);
-  if (Buffer.isBuffer(answered)) sendJson(tag(reply, etag), answered);
-  else sendProblem(reply, answered.problem);
+  answerWith({ operation, prepared, scene, etag }, request, reply, kept, (bytes) =>
+    sendJson(tag(reply, etag), bytes),
+  );
 }
 
-function post(operation: Operation, body: unknown, cache: AnswerCache, reply: FastifyReply): void {
-  const prepared = operation.prepare(body);
+function post(operation: Named, request: FastifyRequest, kept: Kept, reply: FastifyReply): void {
+  const prepared = operation.prepare(request.body);
   if (prepared.status === "problem") {
     sendProblem(reply, prepared.problem);
     return;
   }
-  const etag = cache.isOn ? etagOfAnswer(operation, prepared) : "";
-  const answered = bytesOf(prepared, etag, cache);
-  if (Buffer.isBuffer(answered)) sendJson(reply, answered);
-  else sendProblem(reply, answered.problem);
+  const etag = kept.cache.isOn ? etagOfAnswer(operation, prepared) : "";
+  answerWith({ operation, prepared, scene: request.body, etag }, request, reply, kept, (bytes) =>
+    sendJson(reply, bytes),
+  );
 }
 
 function etagOfAnswer({ name }: Operation, { canonical }: Ready): string {
   return etagOf(modelVersion, contractVersion, name, canonical);
 }
 
-/** The answer as JSON, from the cache or worked out; or why there is none. */
-function bytesOf(ready: Ready, etag: string, cache: AnswerCache): Buffer | Refused {
-  const kept = cache.get(etag);
-  if (kept !== undefined) return kept;
+/** Answers with bytes from the cache, or with what is worked out; or with why there is none. */
+function answerWith(
+  { operation: { name }, prepared, scene, etag }: Asked,
+  request: FastifyRequest,
+  reply: FastifyReply,
+  { cache, computing }: Kept,
+  sendBytes: (bytes: Buffer) => void,
+): void {
+  const known = cache.get(etag);
+  if (known !== undefined) {
+    sendBytes(known);
+    return;
+  }
+  computing.do(request, reply, {
+    task: { kind: "calculation", name, scene },
+    cost: costOfCalculation(name, prepared.scene),
+    here: () => outcomeOf(prepared),
+    send: (outcome) => {
+      if (outcome.status === "problem") sendProblem(reply, outcome.problem);
+      if (outcome.status !== "ok") return;
+      const { bytes } = outcome;
+      cache.keep(etag, bytes);
+      sendBytes(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength));
+    },
+  });
+}
+
+function outcomeOf(ready: Ready): Outcome {
   const answered = ready.compute();
-  if (answered.status === "problem") return answered;
-  const bytes = toBytes(answered);
-  cache.keep(etag, bytes);
-  return Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength);
+  return answered.status === "problem" ? answered : { status: "ok", bytes: toBytes(answered) };
 }

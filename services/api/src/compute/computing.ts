@@ -1,0 +1,92 @@
+import type { FastifyReply, FastifyRequest } from "fastify";
+import { sendPlainProblem } from "../http/send-problem.js";
+import type { Limiter } from "../limiting/limiter.js";
+import { Abandoned, type ComputePool, Crowded, ThreadDied } from "./pool.js";
+import type { Outcome, Task } from "./tasks.js";
+
+/** Up to this cost work is done at once, on the thread that answers: some five milliseconds at most. */
+const lightCost = 10;
+
+/** Where work is done, and who may have it done. */
+export class Computing {
+  constructor(
+    private readonly pool: ComputePool,
+    private readonly limiter: Limiter,
+  ) {}
+
+  /**
+   * Has a request's work done: at once where it is light, on a thread where it is heavy.
+   * @param here does light work
+   * @param send answers with what was found
+   */
+  do(request: FastifyRequest, reply: FastifyReply, { task, cost, here, send }: Work): void {
+    if (!this.limiter.charge(request, reply, cost)) return;
+    if (cost <= lightCost) {
+      send(here());
+      return;
+    }
+    this.away(request, reply, task, cost).then(
+      (outcome) => {
+        if (outcome !== undefined && !reply.sent) send(outcome);
+      },
+      (error: unknown) => reply.send(error),
+    );
+  }
+
+  /** Has a task done on a thread. @returns undefined where there is no outcome, and the request is over */
+  async away(
+    request: FastifyRequest,
+    reply: FastifyReply,
+    task: Task,
+    cost: number,
+  ): Promise<Outcome | undefined> {
+    try {
+      const outcome = await this.pool.run(task, {
+        client: request.client,
+        cost,
+        // Also after the answer, when there is nothing to stop any more.
+        abandon: (stop) => reply.raw.once("close", stop),
+      });
+      if (outcome.status === "failed") throw new Error(outcome.message);
+      return outcome;
+    } catch (error) {
+      refuse(reply, error);
+      return undefined;
+    }
+  }
+}
+
+interface Work {
+  task: Task;
+  cost: number;
+  here: () => Outcome;
+  send: (outcome: Outcome) => void;
+}
+
+/** Answers where no thread has. @throws what is the program's own fault */
+function refuse(reply: FastifyReply, error: unknown): void {
+  // Whoever has left, or was told that it took too long, needs no answer.
+  if (reply.sent) return;
+  if (error instanceof Abandoned) reply.hijack();
+  else if (error instanceof Crowded) {
+    const { full, wait_s } = error;
+    reply.header("retry-after", String(wait_s));
+    if (full === "client") {
+      const detail = `You have as many calculations waiting as one client may. Try again in ${wait_s} s.`;
+      sendPlainProblem(reply, "too_many_requests", detail);
+    } else {
+      sendPlainProblem(
+        reply,
+        "unavailable",
+        `The service has more to do than it can. Try again in ${wait_s} s.`,
+      );
+    }
+  } else if (error instanceof ThreadDied) {
+    reply.log.error({ err: error }, "a thread died");
+    sendPlainProblem(
+      reply.header("retry-after", "1"),
+      "unavailable",
+      "The calculation broke off. Try again.",
+    );
+  } else throw error;
+}

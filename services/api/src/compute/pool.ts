@@ -1,0 +1,220 @@
+import { Piscina } from "piscina";
+import { FairQueue, type QueueLimits } from "./fair-queue.js";
+import type { Done, Order, Outcome, Shared, Task } from "./tasks.js";
+
+/** Threads and what may wait for them. */
+export interface PoolLimits extends QueueLimits {
+  threads: number;
+}
+
+/** Nobody waits for the answer any more. */
+export class Abandoned extends Error {}
+
+/** There is no room for a task, for about so many seconds. */
+export class Crowded extends Error {
+  constructor(
+    readonly full: "client" | "all",
+    readonly wait_s: number,
+  ) {
+    super(`no room (${full})`);
+  }
+}
+
+/** The thread that worked on a task has died. */
+export class ThreadDied extends Error {}
+
+interface Entry {
+  client: string;
+  task: Task;
+  cost: number;
+  queued_ms: number;
+  /** While it runs. */
+  slot: number | undefined;
+  isAbandoned: boolean;
+  resolve: (outcome: Outcome) => void;
+  reject: (error: Error) => void;
+}
+
+/** What the pool tells of itself. */
+export interface PoolWatcher {
+  waited: (wait_s: number) => void;
+  died: (error: Error) => void;
+}
+
+/** A thread needs some 40 MB; one that needs this much is in a loop that the program should not have. */
+const heap_MB = 192;
+/** What a unit of cost takes before any has been measured, ms. */
+const firstGuess_ms = 0.5;
+
+/**
+ * The threads that heavy work is done on. Started with the first task, or by `warm`: most of the time there are none in
+ * tests, and the start of the service does not wait for them.
+ * @see https://github.com/piscinajs/piscina
+ */
+export class ComputePool {
+  readonly #queue: FairQueue<Entry>;
+  readonly #flags: Int32Array;
+  readonly #freeSlots: number[];
+  readonly #heaps = new Map<number, number>();
+  readonly #watchers: PoolWatcher[] = [];
+  #piscina: Piscina | undefined;
+  #msPerUnit = firstGuess_ms;
+  #cost = 0;
+
+  constructor(private readonly limits: PoolLimits) {
+    this.#queue = new FairQueue(limits);
+    this.#flags = new Int32Array(new SharedArrayBuffer(limits.threads * Int32Array.BYTES_PER_ELEMENT));
+    this.#freeSlots = Array.from({ length: limits.threads }, (_, slot) => slot);
+  }
+
+  /** Tasks that wait for a thread. */
+  get waiting(): number {
+    return this.#queue.waiting;
+  }
+
+  get running(): number {
+    return this.limits.threads - this.#freeSlots.length;
+  }
+
+  /** What the heaps of the threads held after their last tasks, bytes. */
+  get heapBytes(): number {
+    const alive = new Set(this.#piscina?.threads.map((thread) => thread.threadId));
+    return [...this.#heaps].reduce((sum, [thread, bytes]) => sum + (alive.has(thread) ? bytes : 0), 0);
+  }
+
+  watch(watcher: PoolWatcher): void {
+    this.#watchers.push(watcher);
+  }
+
+  /** Starts the threads. */
+  warm(): void {
+    this.#started();
+  }
+
+  /**
+   * Works out a task as soon as its client's turn comes.
+   * @param abandon calls what it is given once nobody waits for the answer any more
+   * @throws Crowded, Abandoned or ThreadDied
+   */
+  async run(
+    task: Task,
+    { client, cost, abandon }: { client: string; cost: number; abandon: (stop: () => void) => void },
+  ): Promise<Outcome> {
+    const full = this.#queue.fullFor(client);
+    if (full !== undefined) throw new Crowded(full, this.#wait_s());
+    return new Promise((resolve, reject) => {
+      const entry: Entry = {
+        client,
+        task,
+        cost,
+        queued_ms: performance.now(),
+        slot: undefined,
+        isAbandoned: false,
+        resolve,
+        reject,
+      };
+      abandon(() => this.#abandon(entry));
+      this.#cost += cost;
+      this.#queue.add(client, entry);
+      this.#serve();
+    });
+  }
+
+  /** Ends the threads. What has not been answered by now never is. */
+  async close(): Promise<void> {
+    const piscina = this.#piscina;
+    this.#piscina = undefined;
+    this.#flags.fill(1);
+    await piscina?.destroy();
+  }
+
+  #serve(): void {
+    while (this.#freeSlots.length > 0) {
+      const entry = this.#queue.next();
+      if (entry === undefined) return;
+      void this.#give(entry);
+    }
+  }
+
+  async #give(entry: Entry): Promise<void> {
+    const slot = this.#freeSlots.pop() ?? 0;
+    const started_ms = performance.now();
+    for (const { waited } of this.#watchers) waited((started_ms - entry.queued_ms) / 1000);
+    entry.slot = slot;
+    Atomics.store(this.#flags, slot, 0);
+    try {
+      const piscina = this.#started();
+      const order: Order = { task: entry.task, slot };
+      const { outcome, thread, heapBytes } = (await piscina.run(order)) as Done;
+      this.#heaps.set(thread, heapBytes);
+      if (outcome.status === "stopped") entry.reject(new Abandoned());
+      else {
+        this.#learn((performance.now() - started_ms) / entry.cost);
+        entry.resolve(outcome);
+      }
+    } catch (error) {
+      const cause = error instanceof Error ? error : new Error(String(error));
+      for (const { died } of this.#watchers) died(cause);
+      entry.reject(new ThreadDied(cause.message));
+    } finally {
+      // From here on the flag is another task's.
+      entry.slot = undefined;
+      this.#freeSlots.push(slot);
+      this.#cost -= entry.cost;
+      this.#queue.ran(entry.client);
+      this.#serve();
+    }
+  }
+
+  #abandon(entry: Entry): void {
+    if (entry.isAbandoned) return;
+    entry.isAbandoned = true;
+    // The thread looks at its flag wherever the model is evaluated; it is never killed, which would cost more than the task.
+    if (entry.slot !== undefined) Atomics.store(this.#flags, entry.slot, 1);
+    else if (this.#queue.drop(entry.client, entry)) {
+      this.#cost -= entry.cost;
+      entry.reject(new Abandoned());
+    }
+  }
+
+  /** A moving mean over some ten tasks. */
+  #learn(msPerUnit: number): void {
+    this.#msPerUnit += (msPerUnit - this.#msPerUnit) / 10;
+  }
+
+  /** Until what waits and runs has been worked out by the threads of one client, s. */
+  #wait_s(): number {
+    return Math.max(1, Math.ceil((this.#cost * this.#msPerUnit) / this.limits.runningPerClient / 1000));
+  }
+
+  #started(): Piscina {
+    this.#piscina ??= this.#start();
+    return this.#piscina;
+  }
+
+  #start(): Piscina {
+    const piscina = new Piscina({
+      filename: workerFile(import.meta.url),
+      minThreads: this.limits.threads,
+      maxThreads: this.limits.threads,
+      concurrentTasksPerWorker: 1,
+      idleTimeout: Number.POSITIVE_INFINITY,
+      recordTiming: false,
+      execArgv: [],
+      // Threads read no settings, and no secrets.
+      env: {},
+      resourceLimits: { maxOldGenerationSizeMb: heap_MB },
+      workerData: { flags: this.#flags } satisfies Shared,
+    });
+    // Of a thread that dies between tasks; another takes its place.
+    piscina.on("error", (error) => {
+      for (const { died } of this.#watchers) died(error);
+    });
+    return piscina;
+  }
+}
+
+/** What threads run: built, also where this file is not, as in tests. */
+function workerFile(here: string): string {
+  return new URL(here.endsWith(".ts") ? "../../dist/compute/worker.js" : "./worker.js", here).href;
+}

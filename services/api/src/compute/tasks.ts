@@ -1,0 +1,39 @@
+import type { OperationName } from "@sunfathom/answers";
+import type { Problem } from "@sunfathom/contract";
+import type { Item, PaperRequest, QuizProblemCode } from "@sunfathom/quiz";
+
+/** What a thread can be asked to work out. All of it can be copied between threads. */
+export type Task =
+  | { kind: "calculation"; name: OperationName; scene: unknown }
+  | { kind: "paper"; request: PaperRequest };
+
+/** What a thread found. */
+export type Outcome =
+  | { status: "ok"; bytes: Uint8Array }
+  | { status: "problem"; problem: Problem }
+  | { status: "paper"; items: Item[] }
+  | { status: "quiz_problem"; code: QuizProblemCode; message: string; field: string | undefined }
+  /** The caller has left. */
+  | { status: "stopped"; checkpoints: number }
+  /** The program is wrong. */
+  | { status: "failed"; message: string };
+
+/** A task on its way to a thread. */
+export interface Order {
+  task: Task;
+  /** Which of the shared flags says that nobody waits for it any more. */
+  slot: number;
+}
+
+/** What comes back. */
+export interface Done {
+  outcome: Outcome;
+  thread: number;
+  heapBytes: number;
+}
+
+/** What threads are given when they start. */
+export interface Shared {
+  /** One for each task that can run at a time: not 0 where it is to stop. */
+  flags: Int32Array;
+}

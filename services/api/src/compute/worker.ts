@@ -1,0 +1,72 @@
+// The file that each thread runs. Threads run the built packages, also under the tests, which build them first.
+import { setPriority } from "node:os";
+import { getHeapStatistics } from "node:v8";
+import { threadId, workerData } from "node:worker_threads";
+import { onCheckpoint, operations, toBytes } from "@sunfathom/answers";
+import { itemsFor, QuizProblem } from "@sunfathom/quiz";
+import { move, transferableSymbol, valueSymbol } from "piscina";
+import type { Done, Order, Outcome, Shared, Task } from "./tasks.js";
+
+/** So much politer than the thread that answers, which light answers and health checks depend on. */
+const niceness = 10;
+
+class Stopped extends Error {}
+
+const { flags } = workerData as Shared;
+lowerPriority();
+
+/** Linux gives each thread a priority of its own; elsewhere the whole process would get this one. */
+function lowerPriority(): void {
+  if (process.platform !== "linux") return;
+  try {
+    setPriority(0, niceness);
+  } catch {
+    // Where the system does not allow it, threads compete as equals.
+  }
+}
+
+/** Works out one task. Never throws: where it does not return, the thread has died. */
+export default function work({ task, slot }: Order): unknown {
+  let checkpoints = 0;
+  onCheckpoint(() => {
+    checkpoints += 1;
+    if (Atomics.load(flags, slot) !== 0) throw new Stopped();
+  });
+  let outcome: Outcome;
+  try {
+    outcome = outcomeOf(task);
+  } catch (error) {
+    if (error instanceof Stopped) outcome = { status: "stopped", checkpoints };
+    else if (error instanceof QuizProblem) {
+      const { code, message, field } = error;
+      outcome = { status: "quiz_problem", code, message, field };
+    } else
+      outcome = { status: "failed", message: error instanceof Error ? (error.stack ?? "") : String(error) };
+  } finally {
+    onCheckpoint(undefined);
+  }
+  const done: Done = { outcome, thread: threadId, heapBytes: getHeapStatistics().used_heap_size };
+  return outcome.status === "ok" ? moved(done, outcome.bytes) : done;
+}
+
+function outcomeOf(task: Task): Outcome {
+  if (task.kind === "paper") return { status: "paper", items: itemsFor(task.request) };
+  const operation = operations.find(({ name }) => name === task.name);
+  if (operation === undefined) throw new Error(`There is no calculation ${task.name}.`);
+  const answered = operation.reply(task.scene);
+  if (answered.status === "problem") return answered;
+  // A copy of its own, since it is given away.
+  return { status: "ok", bytes: Uint8Array.from(toBytes(answered)) };
+}
+
+/** Hands over the bytes in place of a copy. */
+function moved(done: Done, bytes: Uint8Array): ReturnType<typeof move> {
+  return move({
+    get [transferableSymbol]() {
+      return bytes.buffer as ArrayBuffer;
+    },
+    get [valueSymbol]() {
+      return done;
+    },
+  });
+}
