@@ -2,7 +2,7 @@
 // made to keep it, so that it can be asserted to be taken.
 import type { Scene } from "./arbitrary.js";
 
-const waters = [
+export const waters = [
   "water_type",
   "chlorophyll_mg_m3",
   "secchi_depth_m",

@@ -4,10 +4,11 @@ import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { objectOf, type Scene, valuesOf } from "./arbitrary.js";
 import { ask, type Problem, startApp } from "./ask.js";
-import { compatible } from "./compatible.js";
+import { compatible, waters } from "./compatible.js";
 import { type Calculation, calculations, type Parameter } from "./description.js";
 import { queryOf } from "./query.js";
 import { runs, timeout_ms } from "./runs.js";
+import { extremeLight } from "./spectral.js";
 import { wrongScene } from "./wrong.js";
 
 let app: FastifyInstance;
@@ -20,8 +21,16 @@ afterAll(() => app.close());
 function rightScene({ post }: Calculation, share = 6): fc.Arbitrary<Scene> {
   const { body = {}, bodyName, examples } = post;
   if (bodyName === "Scene") {
+    const usual = objectOf(body, share);
+    // Little else in it, so that it is the light that the answer depends on.
+    const extreme = fc
+      .tuple(objectOf(body, 40), extremeLight)
+      .map(([scene, light]) => withLight(scene, light));
     return fc
-      .tuple(objectOf(body, share), fc.nat({ max: 1000 }))
+      .tuple(
+        fc.oneof({ arbitrary: usual, weight: 1 }, { arbitrary: extreme, weight: 1 }),
+        fc.nat({ max: 1000 }),
+      )
       .map(([scene, pick]) => compatible(scene, pick));
   }
   return fc.constantFrom(...examples).chain((example) => {
@@ -33,6 +42,15 @@ function rightScene({ post }: Calculation, share = 6): fc.Arbitrary<Scene> {
       })),
     );
   });
+}
+
+/** A scene under this light: what it says of the same in other ways is taken out. */
+function withLight(scene: Scene, light: Scene): Scene {
+  const same = (name: string) =>
+    ("kd_samples" in light && waters.includes(name)) ||
+    ("depth_m" in light && name.endsWith("_depth_m")) ||
+    ("lamps" in light && name.startsWith("lamp_"));
+  return { ...Object.fromEntries(Object.entries(scene).filter(([name]) => !same(name))), ...light };
 }
 
 /** Whether every field of the scene is a query parameter of the GET. */
