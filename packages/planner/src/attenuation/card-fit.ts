@@ -1,4 +1,5 @@
 import type { CardFit } from "@sunfathom/optics";
+import { mapBoth } from "../lists/non-empty.js";
 import type { CardFitFigures } from "../result/attenuation.js";
 import type { Scene } from "../scene/scene.js";
 
@@ -24,11 +25,11 @@ export function cardFitFigures(fit: CardFit, { card_samples = [] }: Scene): Card
     blue_minus_green_kd_per_m: blue_minus_green.value_per_m,
     blue_minus_green_kd_standard_error_per_m: blue_minus_green.standard_error_per_m,
     rms_residual_stops: stops(rms_residual_ln),
-    residuals: card_samples.map(({ depth_m }, i) => ({
+    residuals: mapBoth(card_samples, residuals_ln, ({ depth_m }, [red, green, blue]) => ({
       depth_m,
-      red_stops: stops(residuals_ln[i][0]),
-      green_stops: stops(residuals_ln[i][1]),
-      blue_stops: stops(residuals_ln[i][2]),
+      red_stops: stops(red),
+      green_stops: stops(green),
+      blue_stops: stops(blue),
     })),
   };
 }

@@ -3,6 +3,7 @@
  * distance from the Planckian locus. A card beyond that is balanced to the nearest point of the region's edge.
  */
 import { locusNormal, locusUv, mired, xyFromUv1960 } from "@sunfathom/optics";
+import { lastOf, type NonEmpty, nonEmpty } from "../lists/non-empty.js";
 import type { Camera } from "../scene/scene.js";
 import { apply, invert, type Vector3 } from "./matrix.js";
 import { remember } from "./remember.js";
@@ -15,7 +16,7 @@ interface GainPoint {
 }
 
 /** Closed outline of the reachable gains, in stops. */
-export type BalanceReach = readonly GainPoint[];
+export type BalanceReach = Readonly<NonEmpty<GainPoint>>;
 
 const EDGE_STEPS = 16;
 
@@ -52,7 +53,7 @@ function outline(camera: BalanceLimits, profile: SensorProfile): BalanceReach {
   };
   const duv = camera.white_balance_max_duv;
   const steps = Array.from({ length: EDGE_STEPS + 1 }, (_, i) => i);
-  return [...steps.map((i) => at(i, duv)), ...steps.reverse().map((i) => at(i, -duv))];
+  return nonEmpty([...steps.map((i) => at(i, duv)), ...steps.reverse().map((i) => at(i, -duv))], "points");
 }
 
 /** The gains that a camera with these limits can set. */
@@ -65,15 +66,15 @@ export const balanceReach = remember(
 
 function isInside(reach: BalanceReach, p: GainPoint): boolean {
   let inside = false;
-  for (let i = 0, j = reach.length - 1; i < reach.length; j = i++) {
-    const a = reach[i];
-    const b = reach[j];
+  let b = lastOf(reach);
+  for (const a of reach) {
     if (
       a.blue > p.blue !== b.blue > p.blue &&
       p.red < ((b.red - a.red) * (p.blue - a.blue)) / (b.blue - a.blue) + a.red
     ) {
       inside = !inside;
     }
+    b = a;
   }
   return inside;
 }
@@ -81,9 +82,8 @@ function isInside(reach: BalanceReach, p: GainPoint): boolean {
 function nearestOnEdge(reach: BalanceReach, p: GainPoint): GainPoint {
   let best: GainPoint = p;
   let least = Infinity;
-  for (let i = 0, j = reach.length - 1; i < reach.length; j = i++) {
-    const a = reach[j];
-    const b = reach[i];
+  let a = lastOf(reach);
+  for (const b of reach) {
     const dr = b.red - a.red;
     const db = b.blue - a.blue;
     const length = dr * dr + db * db;
@@ -95,6 +95,7 @@ function nearestOnEdge(reach: BalanceReach, p: GainPoint): GainPoint {
       least = d;
       best = q;
     }
+    a = b;
   }
   return best;
 }

@@ -1,5 +1,5 @@
 import {
-  CHART_PATCHES,
+  GRID_SIZE,
   illuminant,
   integrateProduct,
   integrateTriple,
@@ -23,4 +23,4 @@ export function xyzUnderD65(reflectance: Spectrum): Xyz {
 }
 
 /** A perfect white under D65. */
-export const WHITE_D65: Xyz = xyzUnderD65(CHART_PATCHES[0].reflectance.map(() => 1));
+export const WHITE_D65: Xyz = xyzUnderD65(new Float64Array(GRID_SIZE).fill(1));

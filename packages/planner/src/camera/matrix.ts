@@ -2,6 +2,11 @@
 export type Vector3 = readonly [number, number, number];
 export type Matrix3 = readonly [Vector3, Vector3, Vector3];
 
+/** The place of red, green or blue, or of X, Y or Z. */
+export type Place = 0 | 1 | 2;
+
+export const perPlace = <T>(f: (place: Place) => T): [T, T, T] => [f(0), f(1), f(2)];
+
 export const apply = (m: Matrix3, v: Vector3): Vector3 => [
   m[0][0] * v[0] + m[0][1] * v[1] + m[0][2] * v[2],
   m[1][0] * v[0] + m[1][1] * v[1] + m[1][2] * v[2],
@@ -42,30 +47,21 @@ export interface WeightedPair {
 
 /** The matrix that takes `from` to `to` with the least weighted square error that can be expected, noise included. */
 export function fitMatrix(pairs: readonly WeightedPair[]): Matrix3 {
-  const square = [
-    [0, 0, 0],
-    [0, 0, 0],
-    [0, 0, 0],
-  ];
-  const cross = [
-    [0, 0, 0],
-    [0, 0, 0],
-    [0, 0, 0],
-  ];
-  for (const { from, to, weight, variance } of pairs) {
-    for (let i = 0; i < 3; i++) {
-      for (let j = 0; j < 3; j++) {
-        square[i][j] += weight * from[i] * from[j];
-        cross[i][j] += weight * to[i] * from[j];
-      }
-      square[i][i] += weight * variance[i];
+  const square = (i: Place, j: Place): number => {
+    let sum = 0;
+    for (const { from, weight, variance } of pairs) {
+      sum += weight * from[i] * from[j];
+      if (i === j) sum += weight * variance[i];
     }
-  }
-  return multiplyMatrices(asMatrix(cross), invert(asMatrix(square)));
+    return sum;
+  };
+  const cross = (i: Place, j: Place): number => {
+    let sum = 0;
+    for (const { from, to, weight } of pairs) sum += weight * to[i] * from[j];
+    return sum;
+  };
+  return multiplyMatrices(matrixOf(cross), invert(matrixOf(square)));
 }
 
-const asMatrix = (m: number[][]): Matrix3 => [
-  [m[0][0], m[0][1], m[0][2]],
-  [m[1][0], m[1][1], m[1][2]],
-  [m[2][0], m[2][1], m[2][2]],
-];
+const matrixOf = (f: (row: Place, column: Place) => number): Matrix3 =>
+  perPlace((row) => perPlace((column) => f(row, column)));

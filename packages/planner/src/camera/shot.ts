@@ -11,7 +11,7 @@ import type { Stage } from "../light/stage.js";
 import { type Balance, balanceToCard } from "./balance-reach.js";
 import type { CameraState } from "./camera-state.js";
 import { type ExposureLimits, settingsFor } from "./exposure-settings.js";
-import type { Vector3 } from "./matrix.js";
+import { perPlace, type Vector3 } from "./matrix.js";
 import { fillingSensitivity, type Recorder } from "./recording.js";
 import { rawOf } from "./sensor-profile.js";
 
@@ -48,7 +48,7 @@ export function takeShot(stage: Stage, filter: Spectrum, camera: CameraState, gi
   const direct = rawOf(profile, subject);
   const balance = balanceToCard(reach, [direct[0] + haze[0], direct[1] + haze[1], direct[2] + haze[2]]);
   const { gains } = balance;
-  const brightest = Math.max(...direct.map((lux, k) => (CARD_REFLECTANCE * lux + haze[k]) * gains[k]));
+  const brightest = Math.max(...perPlace((k) => (CARD_REFLECTANCE * direct[k] + haze[k]) * gains[k]));
   const sensitivity = fillingSensitivity(brightest);
   const { settings, neutral_stops } = given ?? exposureFor(sensitivity, limits);
   return {

@@ -1,3 +1,4 @@
+import { lastOf } from "../lists/non-empty.js";
 import { lightReason } from "../messages/light-reason.js";
 import { COLOUR_RECOVERY_REASONS_EN } from "../messages/reasons/colour-recovery-en.js";
 import { reasonsWith } from "../messages/say.js";
@@ -10,7 +11,7 @@ const reason = reasonsWith(COLOUR_RECOVERY_REASONS_EN);
 const HELPS_FROM = 1.05;
 
 export function recoveryReasons(answer: Omit<ColourRecoveryAnswer, keyof AnswerParts>): Reason[] {
-  const deepest = answer.depths[answer.depths.length - 1];
+  const deepest = lastOf(answer.depths);
   const of = (kind: RecordingKind): Recording | undefined =>
     deepest.recordings.find(({ recording }) => recording === kind);
   const { depth_m } = deepest;

@@ -1,13 +1,12 @@
 import { type Spectrum, stopsToDensity } from "@sunfathom/optics";
 import type { CameraState } from "../camera/camera-state.js";
 import { FITS_WITHIN_STOPS } from "../camera/exposure-settings.js";
+import { perPlace } from "../camera/matrix.js";
 import { codesPerStop, electronsOf, recordedGrey } from "../camera/recording.js";
 import { type Exposure, takeShot } from "../camera/shot.js";
 import type { Stage } from "../light/stage.js";
 import type { Recording, RedQuality } from "../result/colour-recovery.js";
 import { ACCEPTABLE, EXCELLENT, GONE, greyIn, redLightIn } from "./red-light.js";
-
-const CHANNELS = [0, 1, 2] as const;
 
 export function qualityOf(signalToNoise: number): RedQuality {
   if (signalToNoise >= EXCELLENT) return "excellent";
@@ -33,9 +32,9 @@ export function recordGrey(
   const { recorder, balance } = shot;
   const grey = greyIn(shot);
   const red = redLightIn(shot, camera.profile.sensor);
-  const electrons = CHANNELS.map((k) => electronsOf(recorder, grey[k]));
-  const recorded = CHANNELS.map((k) => recordedGrey(recorder, k, grey[k]));
-  const afterBalance = CHANNELS.map((k) => grey[k] * balance.gains[k]);
+  const electrons = perPlace((k) => electronsOf(recorder, grey[k]));
+  const recorded = perPlace((k) => recordedGrey(recorder, k, grey[k]));
+  const afterBalance = perPlace((k) => grey[k] * balance.gains[k]);
   const { neutral_stops } = recorder;
   const { iso, f_number, shutter_s } = recorder.settings;
   return {

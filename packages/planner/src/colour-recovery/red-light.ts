@@ -1,4 +1,5 @@
 import type { Sensor } from "@sunfathom/optics";
+import { perPlace, type Vector3 } from "../camera/matrix.js";
 import { recordedGrey } from "../camera/recording.js";
 import { redShareAbove600, type Shot } from "../camera/shot.js";
 
@@ -13,8 +14,8 @@ export const ACCEPTABLE = 10 * RED_NOISE_WEIGHT;
 export const GONE = 1;
 
 /** What a shot shows of a grey of 18 %, per channel: raw exposure in lux, haze over it included. */
-export const greyIn = ({ direct, haze }: Shot): number[] =>
-  direct.map((lux, channel) => GREY_REFLECTANCE * lux + haze[channel]);
+export const greyIn = ({ direct, haze }: Shot): Vector3 =>
+  perPlace((channel) => GREY_REFLECTANCE * direct[channel] + haze[channel]);
 
 export interface RedLight {
   /** Share of the red channel's signal on the subject that comes from above 600 nm, 0 to 1. */

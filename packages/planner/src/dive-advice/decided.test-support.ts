@@ -1,5 +1,7 @@
 /** What was decided for the dives of the tests, each worked out once, and a way to read a step of a plan. */
+
 import { daylightScene } from "../../../../test/support/scenes.js";
+import { mapEach } from "../lists/non-empty.js";
 import type { DiveStep } from "../result/dive-advice.js";
 import type { ExposureAtDepth } from "../result/exposure-loss.js";
 import type { KitItem, Scene } from "../scene/scene.js";
@@ -40,6 +42,6 @@ export function exposed(leg: Leg, end: "shallow" | "deep", change: Partial<Expos
   const at = end === "shallow" ? 0 : depths.length - 1;
   return {
     ...leg,
-    exposure: { ...leg.exposure, depths: depths.map((d, i) => (i === at ? { ...d, ...change } : d)) },
+    exposure: { ...leg.exposure, depths: mapEach(depths, (d, i) => (i === at ? { ...d, ...change } : d)) },
   };
 }

@@ -1,6 +1,7 @@
 import { colourRedDepths, type RedDepthsNominal } from "../colour-recovery/red-depths.js";
 import { nameOf } from "../filter-choice/candidates.js";
 import { filterChoice } from "../filter-choice/filter-choice.js";
+import { itemAt, type NonEmpty } from "../lists/non-empty.js";
 import { mixedLight } from "../mixed-light/mixed-light.js";
 import type { LampPlan } from "../result/dive-advice.js";
 import type { FilterChoiceAnswer } from "../result/filter-choice.js";
@@ -26,12 +27,13 @@ export interface Decisions {
   filterName: string;
   runnerUpName: string;
   /** Shallow first. */
-  legs: Leg[];
+  legs: NonEmpty<Leg>;
   /** Absent without daylight, and where lamps bring red of their own. */
   red: RedDepthsNominal | undefined;
 }
 
-const middleOf = ({ depths }: MixedLightAnswer): MixedLightAtDepth => depths[(depths.length - 1) >> 1];
+const middleOf = ({ depths }: MixedLightAnswer): MixedLightAtDepth =>
+  itemAt(depths, (depths.length - 1) >> 1);
 
 export function decisionsFor(scene: Scene): Decisions {
   const mixed = mixedLight(scene);

@@ -1,4 +1,5 @@
 import { exposureLoss } from "../exposure-loss/exposure-loss.js";
+import { lastOf, type NonEmpty, nonEmpty } from "../lists/non-empty.js";
 import type { ExposureAtDepth, ExposureLossAnswer } from "../result/exposure-loss.js";
 import type { FilterChoiceAnswer } from "../result/filter-choice.js";
 import type { WhiteBalanceDecision } from "../result/white-balance.js";
@@ -22,17 +23,15 @@ function leg(scene: Scene, filtered: boolean, min_depth_m: number, max_depth_m: 
 }
 
 /** @param bare the scene as it is filmed without the filter, @param filtered with it. */
-export function legsOf(bare: Scene, filtered: Scene, filter: FilterChoiceAnswer): Leg[] {
+export function legsOf(bare: Scene, filtered: Scene, filter: FilterChoiceAnswer): NonEmpty<Leg> {
   const { min_depth_m, max_depth_m } = bare;
   const { serves_min_depth_m: from_m, serves_max_depth_m: to_m, change_depths_m } = filter;
   if (!change_depths_m || from_m === undefined || to_m === undefined) {
     return [leg(filtered, filter.filter_kind !== "none", min_depth_m, max_depth_m)];
   }
-  return [
-    ...(from_m > min_depth_m ? [leg(bare, false, min_depth_m, from_m)] : []),
-    leg(filtered, true, from_m, to_m),
-    ...(to_m < max_depth_m ? [leg(bare, false, to_m, max_depth_m)] : []),
-  ];
+  const above = from_m > min_depth_m ? [leg(bare, false, min_depth_m, from_m)] : [];
+  const below = to_m < max_depth_m ? [leg(bare, false, to_m, max_depth_m)] : [];
+  return nonEmpty([...above, leg(filtered, true, from_m, to_m), ...below], "legs");
 }
 
 /** How the filter is changed between legs; there is more than one only where the mount allows it. */
@@ -53,14 +52,11 @@ export const balancesUpIn = ({ balance, scene }: Leg, shallowest: Leg | undefine
   );
 
 /** The shallow end of the first leg, and the deep end of the last. */
-export const startOf = (legs: readonly Leg[]): ExposureAtDepth => legs[0].exposure.depths[0];
-export function endOf(legs: readonly Leg[]): ExposureAtDepth {
-  const { depths } = legs[legs.length - 1].exposure;
-  return depths[depths.length - 1];
-}
+export const startOf = (legs: Readonly<NonEmpty<Leg>>): ExposureAtDepth => legs[0].exposure.depths[0];
+export const endOf = (legs: Readonly<NonEmpty<Leg>>): ExposureAtDepth => lastOf(lastOf(legs).exposure.depths);
 
 /** What changing the filter between two legs is worth in exposure, in stops, at the depth where they meet. */
 export function changeStops(above: Leg, below: Leg): number {
-  const before = above.exposure.depths[above.exposure.depths.length - 1].exposure_value_ev100.likely;
+  const before = lastOf(above.exposure.depths).exposure_value_ev100.likely;
   return Math.abs(before - below.exposure.depths[0].exposure_value_ev100.likely);
 }

@@ -1,4 +1,5 @@
 import { hasLensFilter } from "../light/lens-filter.js";
+import { lastOf, type NonEmpty } from "../lists/non-empty.js";
 import { EXPOSURE_LOSS_REASONS_EN } from "../messages/reasons/exposure-loss-en.js";
 import { reasonsWith } from "../messages/say.js";
 import type { Reason } from "../result/common.js";
@@ -10,9 +11,9 @@ const reason = reasonsWith(EXPOSURE_LOSS_REASONS_EN);
 /** Below this share of contrast, haze and not colour limits the picture: a judgement. */
 const HAZE_LIMITS_BELOW_PERCENT = 30;
 
-export function exposureReasons(scene: Scene, answers: readonly ExposureAtDepth[]): Reason[] {
+export function exposureReasons(scene: Scene, answers: Readonly<NonEmpty<ExposureAtDepth>>): Reason[] {
   const shallowest = answers[0];
-  const deepest = answers[answers.length - 1];
+  const deepest = lastOf(answers);
   const reasons: Reason[] = [];
   if (shallowest.verdict === "too_bright") reasons.push(...tooBright(shallowest));
   if (deepest.verdict === "too_dark") {

@@ -1,5 +1,6 @@
 import { CLEAR, filterTransmittance, type Spectrum } from "@sunfathom/optics";
 import { measuredCurve } from "../light/measured-curve.js";
+import type { NonEmpty } from "../lists/non-empty.js";
 import type { FilterVerdict } from "../result/filter-choice.js";
 import type { KitItem, Scene } from "../scene/scene.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
@@ -28,7 +29,7 @@ export const NO_FILTER: Candidate = { kind: "none", density: 0 };
 const LENS_KINDS = ["red", "magenta"] as const;
 
 /** The stated grid on which filters are searched: none, then each kind from weak to dense; the first of equals wins. */
-export const GRID: readonly Candidate[] = [
+export const GRID: Readonly<NonEmpty<Candidate>> = [
   NO_FILTER,
   ...LENS_KINDS.flatMap((kind) => coarse.map((density) => ({ kind, density }))),
 ];
@@ -45,7 +46,7 @@ function ofKit(item: KitItem): Candidate[] {
 }
 
 /** What a scene allows to choose from: the filters of its kit where it has one, else the grid. */
-export const candidatesFor = ({ kit }: Scene): readonly Candidate[] =>
+export const candidatesFor = ({ kit }: Scene): Readonly<NonEmpty<Candidate>> =>
   kit ? [NO_FILTER, ...kit.filter(({ item }) => item === "lens_filter").flatMap(ofKit)] : GRID;
 
 /** Densities around the best of the grid; none around a filter that is owned, or around no filter. */

@@ -6,6 +6,7 @@ import { requireLight, requireSeenThrough } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
 import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
+import { itemAt, lastOf, mapEach, type NonEmpty } from "../lists/non-empty.js";
 import { cautionsFor } from "../messages/cautions-for.js";
 import { sunReasons } from "../messages/sun-reasons.js";
 import type { Estimate } from "../result/common.js";
@@ -45,18 +46,18 @@ function luminanceLoss(conditions: Conditions, nuisance: Nuisance, candidate: Ca
 
 interface Search {
   /** Every candidate that was tried; the first is no filter. */
-  judged: readonly Judged[];
+  judged: Readonly<NonEmpty<Judged>>;
   decision: Decision;
 }
 
 /** Searches the candidates and then, on the grid, the densities around the best of them. */
-function search(conditions: Conditions, depths: readonly number[], changeable: boolean): Search {
+function search(conditions: Conditions, depths: NonEmpty<number>, changeable: boolean): Search {
   const judged = judge(conditions, NOMINAL, depths, candidatesFor(conditions.scene));
   const scoreAll = (all: readonly Judged[]) =>
     all.map((j) => ({ candidate: j.candidate, delta_e00: rangeError(j, judged[0], changeable) }));
   const rough = decide(scoreAll(judged));
   const finer = rough.bestFilter ? finerThan(rough.bestFilter.candidate) : [];
-  const all = [...judged, ...judge(conditions, NOMINAL, depths, finer)];
+  const all: NonEmpty<Judged> = [...judged, ...judge(conditions, NOMINAL, depths, finer)];
   return { judged: all, decision: decide(scoreAll(all)) };
 }
 
@@ -127,7 +128,7 @@ export function filterChoice(scene: Scene): FilterChoiceAnswer {
       isFilter ? judged[0] : of(decision.bestFilter?.candidate ?? NO_FILTER),
       changeable && isFilter,
     ),
-    depths: depths.map((depth_m, d) => atDepth(depth_m, d, judged, of(advised))),
+    depths: mapEach(depths, (depth_m, d) => atDepth(depth_m, d, judged, of(advised))),
   };
   return {
     ...answer,
@@ -148,12 +149,17 @@ const described = ({ kind, density, id }: Candidate): { filter_density?: number;
   ...(id === undefined ? {} : { filter_id: id }),
 });
 
-function atDepth(depth_m: number, d: number, judged: readonly Judged[], advised: Judged): FilterAtDepth {
+function atDepth(
+  depth_m: number,
+  d: number,
+  judged: Readonly<NonEmpty<Judged>>,
+  advised: Judged,
+): FilterAtDepth {
   const best = cheapest(
-    judged.map(({ candidate, merits }) => ({ candidate, delta_e00: merits[d].delta_e00 })),
+    judged.map(({ candidate, merits }) => ({ candidate, delta_e00: itemAt(merits, d).delta_e00 })),
   );
-  const chosen = advised.merits[d];
-  const without = judged[0].merits[d];
+  const chosen = itemAt(advised.merits, d);
+  const without = itemAt(judged[0].merits, d);
   const { filter_density } = described(best.candidate);
   return {
     depth_m,
@@ -178,18 +184,16 @@ const neutralDensity = ({ neutral_stops }: Merit): { neutral_density?: number } 
 
 /** Where the advised choice beats its rival, and where to change if the mount allows it. */
 function servedAnswer(
-  depths: readonly number[],
+  depths: Readonly<NonEmpty<number>>,
   advised: Judged,
   rival: Judged,
   changeable: boolean,
 ): Pick<FilterChoiceFigures, "serves_min_depth_m" | "serves_max_depth_m" | "change_depths_m"> {
   const served =
-    advised === rival
-      ? { from_m: depths[0], to_m: depths[depths.length - 1] }
-      : servedBy(depths, advised, rival);
+    advised === rival ? { from_m: depths[0], to_m: lastOf(depths) } : servedBy(depths, advised, rival);
   if (!served) return {};
   const { from_m, to_m } = served;
-  const inside = [from_m, to_m].filter((d) => d > depths[0] && d < depths[depths.length - 1]);
+  const inside = [from_m, to_m].filter((d) => d > depths[0] && d < lastOf(depths));
   return {
     serves_min_depth_m: from_m,
     serves_max_depth_m: to_m,

@@ -1,9 +1,11 @@
 // The search, not the physics: against brute force, against other shapes of filter, and with what is owned.
+
 import type { FilterShape } from "@sunfathom/optics";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { atNight, daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
+import { mapEach } from "../lists/non-empty.js";
 import type { FilterChoiceAnswer } from "../result/filter-choice.js";
 import type { KitItem, Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
@@ -54,7 +56,7 @@ describe("the search", () => {
   it("over a range: no density in twentieths leaves a lower mean error by 1 %", () => {
     const scene = daylightScene("IB", 40, 5, 18);
     const answer = filterChoice(scene);
-    const depths = answer.depths.map((d) => d.depth_m);
+    const depths = mapEach(answer.depths, (d) => d.depth_m);
     const twentieths = EVERY_HUNDREDTH.filter((_, i) => i % 5 === 0);
     const errors = judge(conditionsOf(scene), NOMINAL, depths, twentieths).map(
       ({ merits }) => merits.reduce((sum, m) => sum + m.delta_e00, 0) / merits.length,

@@ -6,6 +6,7 @@ import {
   WAVELENGTHS_NM,
 } from "@sunfathom/optics";
 import { measuredCurve } from "../light/measured-curve.js";
+import { valueAt } from "../lists/non-empty.js";
 import type { KitItem, TransmittanceSample } from "../scene/scene.js";
 
 /** From the weakest to the densest filter that has a kind and a density. */
@@ -26,7 +27,7 @@ const nominalCurves = () =>
 function distance(a: Spectrum, b: Spectrum): number {
   let sum = 0;
   for (let i = 0; i < a.length; i++) {
-    if (WAVELENGTHS_NM[i] <= TO_nm) sum += (a[i] - b[i]) ** 2;
+    if (valueAt(WAVELENGTHS_NM, i) <= TO_nm) sum += (valueAt(a, i) - valueAt(b, i)) ** 2;
   }
   return sum;
 }
@@ -35,8 +36,8 @@ function distance(a: Spectrum, b: Spectrum): number {
 export function kindOfCurve(samples: readonly TransmittanceSample[]): FilterKind {
   const measured = measuredCurve(samples);
   nominal ??= nominalCurves();
-  const [first, ...others] = nominal.map(({ kind, curve }) => ({ kind, off: distance(measured, curve) }));
-  return others.reduce((nearest, next) => (next.off < nearest.off ? next : nearest), first).kind;
+  const distances = nominal.map(({ kind, curve }) => ({ kind, off: distance(measured, curve) }));
+  return distances.reduce((nearest, next) => (next.off < nearest.off ? next : nearest)).kind;
 }
 
 /** What to call an item of a kit that is a filter: its kind, or the one that its measured curve is like. */

@@ -24,12 +24,13 @@ import type { CameraState } from "../camera/camera-state.js";
 import { WHITE_D65, xyzUnderD65 } from "../camera/d65.js";
 import type { Settings } from "../camera/exposure-settings.js";
 import { fitGrade, type Grade, graded } from "../camera/grade.js";
-import type { Vector3 } from "../camera/matrix.js";
+import { perPlace, type Vector3 } from "../camera/matrix.js";
 import { record } from "../camera/recording.js";
 import { rawOf } from "../camera/sensor-profile.js";
 import { redShareAbove600, takeShot } from "../camera/shot.js";
 import { checkpoint } from "../checkpoint.js";
 import type { Stage } from "../light/stage.js";
+import { mapBoth } from "../lists/non-empty.js";
 
 export interface Merit {
   /** Mean CIEDE2000 over chart and background. */
@@ -42,8 +43,10 @@ export interface Merit {
   red_above_600_nm_share: number;
 }
 
-const CHART_XYZ = CHART_PATCHES.map((patch) => xyzUnderD65(patch.reflectance));
-const CHART_LAB = CHART_XYZ.map((xyz) => labOf(xyz, WHITE_D65));
+const CHART = CHART_PATCHES.map((patch) => {
+  const xyz = xyzUnderD65(patch.reflectance);
+  return { xyz, lab: labOf(xyz, WHITE_D65) };
+});
 /** Open water counts as much as four patches: it fills much of the frame, and with one hue. */
 const BACKGROUND_WEIGHT = 4;
 /** Where cubature of degree three samples a normal spread in three dimensions, in standard deviations. */
@@ -66,7 +69,7 @@ export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState): Me
   const { profile } = camera;
   const { subject, haze, balance, recorder } = takeShot(stage, filter, camera);
   const see = (raw: Vector3, wantedXyz: Xyz, wantedLab: Lab, weight: number): Seen => {
-    const [red, green, blue] = CHANNELS.map((k) => record(recorder, k, raw[k]));
+    const [red, green, blue] = perPlace((k) => record(recorder, k, raw[k]));
     return {
       wantedXyz,
       wantedLab,
@@ -76,13 +79,13 @@ export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState): Me
     };
   };
 
-  const seen = profile.patchResponses.map(([red, green, blue], i) => {
+  const seen = mapBoth(profile.patchResponses, CHART, ([red, green, blue], { xyz, lab }) => {
     const raw: Vector3 = [
       integrateProduct(subject, red) / profile.unit + haze[0],
       integrateProduct(subject, green) / profile.unit + haze[1],
       integrateProduct(subject, blue) / profile.unit + haze[2],
     ];
-    return see(raw, CHART_XYZ[i], CHART_LAB[i], 1);
+    return see(raw, xyz, lab, 1);
   });
   if (stage.background) {
     const { openWater, colour, againstSubject } = stage.background;

@@ -4,6 +4,7 @@ import { cameraState } from "../camera/camera-state.js";
 import { conditionsOf } from "../light/conditions.js";
 import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
+import { mapEach, type NonEmpty } from "../lists/non-empty.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { type Candidate, candidateFilter, NO_FILTER } from "./candidates.js";
 import { type Merit, meritOf } from "./merit.js";
@@ -13,9 +14,9 @@ const scene = daylightScene("IB", 45, 5, 12);
 const RED: Candidate = { kind: "red", density: 0.6 };
 
 /** A merit with another error. */
-const erring = (merit: Merit, errors: readonly number[]): Judged => ({
+const erring = (merit: Merit, errors: NonEmpty<number>): Judged => ({
   candidate: RED,
-  merits: errors.map((delta_e00) => ({ ...merit, delta_e00 })),
+  merits: mapEach(errors, (delta_e00) => ({ ...merit, delta_e00 })),
 });
 const some = () => judge(conditionsOf(scene), NOMINAL, [5], [NO_FILTER])[0].merits[0];
 

@@ -2,6 +2,7 @@ import { cameraState } from "../camera/camera-state.js";
 import type { Conditions } from "../light/conditions.js";
 import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
+import { itemAt, mapEach, type NonEmpty } from "../lists/non-empty.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
 import { type Candidate, candidateFilter } from "./candidates.js";
 import { type Merit, meritOf } from "./merit.js";
@@ -9,22 +10,24 @@ import { type Merit, meritOf } from "./merit.js";
 /** One candidate's merits, depth by depth, shallow first. */
 export interface Judged {
   candidate: Candidate;
-  merits: readonly Merit[];
+  merits: Readonly<NonEmpty<Merit>>;
 }
 
-export function judge(
+/** One judgement for each candidate, in their order. */
+export function judge<const Candidates extends readonly Candidate[]>(
   conditions: Conditions,
   nuisance: Nuisance,
-  depths: readonly number[],
-  candidates: readonly Candidate[],
-): Judged[] {
+  depths: Readonly<NonEmpty<number>>,
+  candidates: Candidates,
+): { [Place in keyof Candidates]: Judged } {
   const world = underwater(conditions, nuisance);
   const camera = cameraState(conditions.scene, nuisance);
-  const stages = depths.map((depth_m) => stageAt(world, depth_m));
-  return candidates.map((candidate) => {
+  const stages = mapEach(depths, (depth_m) => stageAt(world, depth_m));
+  const judged = candidates.map((candidate): Judged => {
     const filter = candidateFilter(candidate, nuisance);
-    return { candidate, merits: stages.map((stage) => meritOf(stage, filter, camera)) };
+    return { candidate, merits: mapEach(stages, (stage) => meritOf(stage, filter, camera)) };
   });
+  return judged as { [Place in keyof Candidates]: Judged };
 }
 
 /**
@@ -33,7 +36,7 @@ export function judge(
  */
 export function rangeError({ merits }: Judged, without: Judged, changeable: boolean): number {
   const errors = merits.map(({ delta_e00 }, d) =>
-    changeable ? Math.min(delta_e00, without.merits[d].delta_e00) : delta_e00,
+    changeable ? Math.min(delta_e00, itemAt(without.merits, d).delta_e00) : delta_e00,
   );
   return errors.reduce((sum, e) => sum + e, 0) / errors.length;
 }

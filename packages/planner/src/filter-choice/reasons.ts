@@ -3,6 +3,7 @@ import { FITS_WITHIN_STOPS } from "../camera/exposure-settings.js";
 import type { Conditions } from "../light/conditions.js";
 import { redTrustedTo_m } from "../light/inelastic.js";
 import { underwater } from "../light/underwater.js";
+import { itemAt, lastOf, mapEach, type NonEmpty } from "../lists/non-empty.js";
 import { lightReason } from "../messages/light-reason.js";
 import { FILTER_CHOICE_REASONS_EN } from "../messages/reasons/filter-choice-en.js";
 import { reasonsWith } from "../messages/say.js";
@@ -23,7 +24,7 @@ interface Facts {
   decision: Decision;
   answer: FilterChoiceFigures;
   /** The camera without a filter, depth by depth, shallow first. */
-  without: readonly Merit[];
+  without: Readonly<NonEmpty<Merit>>;
 }
 
 /** Why this filter, or none: what decides first. */
@@ -31,7 +32,7 @@ export function filterReasons(facts: Facts): Reason[] {
   const { conditions, decision, answer } = facts;
   const reasons = [mainReason(facts), ...rangeReasons(facts), balanceReason(facts)];
   if (conditions.daylight) reasons.push(...lightReasons(facts));
-  const deepest = answer.depths[answer.depths.length - 1];
+  const deepest = lastOf(answer.depths);
   if (answer.filter_kind !== "none") {
     reasons.push(
       reason("filter_adds_no_red", "computed", {
@@ -74,9 +75,9 @@ function rangeReasons({ conditions, answer }: Facts): Reason[] {
     }
   }
   const gaining = answer.depths.filter((d) => d.best_filter_kind !== "none");
-  if (answer.filter_kind === "none" && gaining.length > 0 && answer.depths.length > 1) {
-    const [first] = gaining;
-    const last = gaining[gaining.length - 1];
+  const [first] = gaining;
+  const last = gaining.at(-1);
+  if (answer.filter_kind === "none" && first && last && answer.depths.length > 1) {
     reasons.push(
       reason("part_would_gain", "computed", {
         kind: first.best_filter_kind,
@@ -101,10 +102,12 @@ function densityPeak({
   filter_kind,
   depths,
 }: FilterChoiceFigures): { depth_m: number; density: number } | undefined {
-  const best = depths.map((d) => (d.best_filter_kind === filter_kind ? (d.best_filter_density ?? 0) : 0));
+  const best = mapEach(depths, (d) =>
+    d.best_filter_kind === filter_kind ? (d.best_filter_density ?? 0) : 0,
+  );
   const density = Math.max(...best);
-  const depth_m = depths[best.indexOf(density)].depth_m;
-  return filter_kind !== "none" && density - best[best.length - 1] >= DENSITY_FALLS_BY
+  const depth_m = itemAt(depths, best.indexOf(density)).depth_m;
+  return filter_kind !== "none" && density - lastOf(best) >= DENSITY_FALLS_BY
     ? { depth_m, density }
     : undefined;
 }
@@ -136,9 +139,9 @@ function mainReason({ conditions, decision, answer }: Facts): Reason {
 function balanceReason({ answer, without }: Facts): Reason {
   const first = answer.depths.find((d) => !d.without_balance_in_reach);
   if (!first) return reason("balance_in_reach_without", "computed");
-  const { residual_stops } = without[without.length - 1].balance;
+  const { residual_stops } = lastOf(without).balance;
   const { depth_m } = first;
-  const deepest_m = answer.depths[answer.depths.length - 1].depth_m;
+  const deepest_m = lastOf(answer.depths).depth_m;
   const shortfall = { depth_m, deepest_m, residual_stops };
   if (answer.filter_kind === "none") return reason("balance_out_of_reach", "computed", shortfall);
   const reached = answer.depths.filter((d) => d.advised_balance_in_reach).map((d) => d.depth_m);
@@ -152,9 +155,9 @@ function balanceReason({ answer, without }: Facts): Reason {
 /** Judged at the shallow end for too much light and at the deep end for too little. */
 function lightReasons({ without, answer }: Facts): Reason[] {
   const shallow = without[0];
-  const deep = without[without.length - 1].settings;
+  const deep = lastOf(without).settings;
   const at = {
-    depth_m: answer.depths[answer.depths.length - 1].depth_m,
+    depth_m: lastOf(answer.depths).depth_m,
     f_number: deep.f_number,
     iso: deep.iso,
   };

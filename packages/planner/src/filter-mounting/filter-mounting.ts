@@ -1,3 +1,4 @@
+import { type NonEmpty, nonEmpty } from "../lists/non-empty.js";
 import { MOUNTING_HOLDERS_EN } from "../messages/mounting-en.js";
 import { caution } from "../messages/say.js";
 import type { Caution, Reason, UncertaintyCause } from "../result/common.js";
@@ -25,10 +26,8 @@ export function filterMounting(scene: FilterMountingScene): FilterMountingAnswer
   checkRingIds(scene.rings);
   const lens = lensOf(scene);
   const port = portFigures(scene, lens);
-  const ordered = byFitness(
-    holdersByHabit(scene).map((holder) => judge(scene, lens, holder)),
-    scene.holder,
-  );
+  const judged = holdersByHabit(scene).map((holder) => judge(scene, lens, holder));
+  const ordered = nonEmpty(byFitness(judged, scene.holder), "holders");
   const advised = leading(ordered, scene);
   const { front } = advised;
   return {
@@ -63,12 +62,12 @@ export function filterMounting(scene: FilterMountingScene): FilterMountingAnswer
 }
 
 /** The best; where none fits, the one asked for, so that what is said is about it. */
-const leading = (ordered: readonly Judged[], { holder }: FilterMountingScene): Judged =>
+const leading = (ordered: NonEmpty<Judged>, { holder }: FilterMountingScene): Judged =>
   ordered[0].verdict === "does_not_fit"
     ? (ordered.find((judged) => judged.holder === holder) ?? ordered[0])
     : ordered[0];
 
-function placeReasons(scene: FilterMountingScene, advised: Judged, all: readonly Judged[]): Reason[] {
+function placeReasons(scene: FilterMountingScene, advised: Judged, all: NonEmpty<Judged>): Reason[] {
   const asked = all.find(({ holder }) => holder === scene.holder);
   if (all[0].verdict === "does_not_fit") {
     return [reason("mount_nothing_fits", "computed"), ...advised.faults];

@@ -4,6 +4,7 @@
  * stepping down least, since a narrow ring takes from the corners; fewest rings; thinnest; ids in order. Where the corners ask
  * for it, thinnest comes before fewest. Each part of that cost only grows along a path, so that no ring is used twice.
  */
+import { mapBoth } from "../lists/non-empty.js";
 import type { StepRing } from "../scene/filter-mounting-scene.js";
 
 export interface RingRoute {
@@ -30,9 +31,9 @@ export function compareRoutes(a: RingRoute, b: RingRoute, preference: RingPrefer
   if (count !== 0 && preference === "fewest") return count;
   if (Math.abs(thickness) > SAME_mm) return thickness;
   if (count !== 0) return count;
-  const other = a.rings.findIndex(({ id }, i) => id !== b.rings[i].id);
-  if (other < 0) return 0;
-  return a.rings[other].id < b.rings[other].id ? -1 : 1;
+  const ids = mapBoth(a.rings, b.rings, (one, other) => [one.id, other.id] as const);
+  const [one, other] = ids.find(([one, other]) => one !== other) ?? ["", ""];
+  return one === other ? 0 : one < other ? -1 : 1;
 }
 
 export const lengthened = (route: RingRoute, ring: StepRing): RingRoute => ({

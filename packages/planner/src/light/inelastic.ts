@@ -1,4 +1,5 @@
 import { FIRST_NM, ramanDownwellingAt, STEP_NM } from "@sunfathom/optics";
+import { valueAt } from "../lists/non-empty.js";
 import { bisect } from "./bisect.js";
 import type { Underwater } from "./underwater.js";
 
@@ -15,6 +16,6 @@ export function redTrustedTo_m({ daylight, kd_per_m }: Underwater): number | und
   const { downwelling } = daylight.below;
   const madeOverTransmitted = (depth_m: number): number =>
     ramanDownwellingAt(DEEP_RED, downwelling, kd_per_m, depth_m) /
-    (downwelling[DEEP_RED] * Math.exp(-kd_per_m[DEEP_RED] * depth_m));
+    (valueAt(downwelling, DEEP_RED) * Math.exp(-valueAt(kd_per_m, DEEP_RED) * depth_m));
   return bisect((depth_m) => madeOverTransmitted(depth_m) < 1, 0, DEEPEST_SEARCHED_M, 0.01);
 }

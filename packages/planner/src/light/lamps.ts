@@ -64,7 +64,7 @@ export interface LampLight {
 
 /** Irradiance of all lamps together on a subject that faces them, W m^-2 nm^-1. */
 export function lampsIrradiance(lamps: readonly Lamp[], light: LampLight): Spectrum {
-  const sum = new Float64Array(GRID_SIZE);
+  let sum: Spectrum = new Float64Array(GRID_SIZE);
   for (const lamp of lamps) {
     const spectrum = multiply(lampSpectrum(lamp), light.filter ?? lampFilter(lamp));
     const intensity = lampIntensity_cd(lamp) * light.intensityScale;
@@ -74,7 +74,7 @@ export function lampsIrradiance(lamps: readonly Lamp[], light: LampLight): Spect
       light.distance_m ?? lamp.distance_m,
       light.attenuation_per_m,
     );
-    for (let i = 0; i < GRID_SIZE; i++) sum[i] = sum[i] + part[i];
+    sum = add(sum, part);
   }
   return sum;
 }

@@ -7,6 +7,7 @@ import {
   waterFromKd,
   Y_BAR,
 } from "@sunfathom/optics";
+import { valueAt } from "../lists/non-empty.js";
 import type { Scene, TransmittanceSample } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
 import type { Daylight } from "./daylight.js";
@@ -22,7 +23,8 @@ const OPAQUE_BELOW = 1e-7;
 function clearest(attenuation_per_m: Spectrum): number {
   let least = Number.POSITIVE_INFINITY;
   for (let i = 0; i < attenuation_per_m.length; i++) {
-    if (WAVELENGTHS_NM[i] >= 400 && WAVELENGTHS_NM[i] <= 700) least = Math.min(least, attenuation_per_m[i]);
+    const nm = valueAt(WAVELENGTHS_NM, i);
+    if (nm >= 400 && nm <= 700) least = Math.min(least, valueAt(attenuation_per_m, i));
   }
   return least;
 }

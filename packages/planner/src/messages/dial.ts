@@ -1,4 +1,5 @@
 /** Settings as cameras have them on their dials: the nearest third of a stop. Exact values stay in the figures. */
+import { itemAt } from "../lists/non-empty.js";
 
 /** One decade of ISO speeds in thirds (preferred numbers R10 as ISO 12232 rounds them). */
 const ISO_DECADE = [100, 125, 160, 200, 250, 320, 400, 500, 640, 800];
@@ -12,7 +13,7 @@ export function dialIso(iso: number): string {
   const thirds = Math.round(3 * Math.log2(iso / 100));
   const decade = Math.floor(thirds / ISO_DECADE.length);
   // Ten thirds are ten times the speed, near enough (2^(10/3) = 10.08).
-  const value = ISO_DECADE[thirds - decade * ISO_DECADE.length] * 10 ** decade;
+  const value = itemAt(ISO_DECADE, thirds - decade * ISO_DECADE.length) * 10 ** decade;
   return String(Math.round(value));
 }
 

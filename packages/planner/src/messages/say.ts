@@ -7,14 +7,15 @@ export const figuresOf = (parameters: unknown): Figure[] =>
     typeof value === "number" ? [{ name, value }] : [],
   );
 
-type ReasonTexts = Readonly<Record<string, (parameters: never) => string>>;
-type ParametersOf<Text extends ReasonTexts[string]> = Parameters<Text> extends [infer P] ? [P] : [];
+type ReasonText = (parameters: never) => string;
+type ReasonTexts<Texts> = Readonly<Record<keyof Texts, ReasonText>>;
+type ParametersOf<Text extends ReasonText> = Parameters<Text> extends [infer P] ? [P] : [];
 
 /**
  * What makes reasons with the texts of one catalogue, and their numbers as figures. Each decision has a catalogue of its own,
  * so that whoever computes one of them carries no other's texts.
  */
-export function reasonsWith<Texts extends ReasonTexts>(texts: Texts) {
+export function reasonsWith<Texts extends ReasonTexts<Texts>>(texts: Texts) {
   return <Code extends keyof Texts & string>(
     code: Code,
     basis: Reason["basis"],
@@ -28,7 +29,7 @@ export function reasonsWith<Texts extends ReasonTexts>(texts: Texts) {
 }
 
 /** The same for cautions. */
-export function cautionsWith<Texts extends Readonly<Record<string, string>>>(texts: Texts) {
+export function cautionsWith<Texts extends Readonly<Record<keyof Texts, string>>>(texts: Texts) {
   return (code: keyof Texts & string): Caution => ({ code, text: texts[code] });
 }
 

@@ -1,4 +1,5 @@
 import {
+  add,
   backscattering,
   beamAngleInWater_deg,
   illuminance_lx,
@@ -19,7 +20,7 @@ const LAMP_OFFSET_M = 0.35;
 export function hazeOverGrey(world: Underwater): number {
   const { water, scene, path_per_m, nuisance } = world;
   const backward = backscattering(water.scattering_per_m, PURE_WATER_SCATTERING_PER_M);
-  const haze = new Float64Array(backward.length);
+  let haze: Spectrum = new Float64Array(backward.length);
   for (const lamp of scene.lamps) {
     const inWater =
       lamp.beam_angle_medium === "air" ? beamAngleInWater_deg(lamp.beam_angle_deg) : lamp.beam_angle_deg;
@@ -31,7 +32,7 @@ export function hazeOverGrey(world: Underwater): number {
       offset_m: LAMP_OFFSET_M * nuisance.lampOffsetScale,
       beamAngle_deg: inWater,
     });
-    for (let i = 0; i < haze.length; i++) haze[i] += part[i];
+    haze = add(haze, part);
   }
   const grey = scale(multiply(lampLightAt(world), towardsCamera(world)), GREY_REFLECTANCE / Math.PI);
   return illuminance_lx(haze) / illuminance_lx(grey);

@@ -1,8 +1,10 @@
 import { add, illuminance_lx, multiply, pathTransmittance, type Spectrum } from "@sunfathom/optics";
 import { castBetween, redExcessStops } from "../camera/cast.js";
+import { perPlace, type Vector3 } from "../camera/matrix.js";
 import { rawOf, type SensorProfile } from "../camera/sensor-profile.js";
 import { lampsAtPort } from "../light/lamps.js";
 import { lampLightAt, towardsCamera, type Underwater } from "../light/underwater.js";
+import { valueAt } from "../lists/non-empty.js";
 import { lightsAt } from "./lights.js";
 import { hazeOverGrey } from "./lit-haze.js";
 
@@ -39,7 +41,7 @@ export function numbersAt(world: Underwater, depth_m: number, mixed: boolean): N
     : [0, 0, 0];
   const [waterRed, waterGreen, waterBlue] = hasLamps ? waterLoss(world, profile) : [0, 0, 0];
   const both = add(daylight, lamps);
-  const between = daylight.map((d, i) => Math.sqrt(d * lamps[i]));
+  const between = daylight.map((d, i) => Math.sqrt(d * valueAt(lamps, i)));
   return {
     red,
     green,
@@ -58,13 +60,14 @@ export function numbersAt(world: Underwater, depth_m: number, mixed: boolean): N
 }
 
 /** Channel by channel, how far `light` outshines `reference`, in stops. */
-function stopsBetween(profile: SensorProfile, reference: Spectrum, light: Spectrum): number[] {
+function stopsBetween(profile: SensorProfile, reference: Spectrum, light: Spectrum): Vector3 {
   const below = rawOf(profile, reference);
-  return rawOf(profile, light).map((value, k) => Math.log2(value / below[k]));
+  const above = rawOf(profile, light);
+  return perPlace((k) => Math.log2(above[k] / below[k]));
 }
 
 /** What the water takes from the lamps' light on its way to the subject and on to the camera, per channel, in stops. */
-function waterLoss(world: Underwater, profile: SensorProfile): number[] {
+function waterLoss(world: Underwater, profile: SensorProfile): Vector3 {
   const { lamps, subject_distance_m } = world.scene;
   const path_m = Math.min(...lamps.map((lamp) => lamp.distance_m)) + subject_distance_m;
   const port = lampsAtPort(lamps);

@@ -1,3 +1,4 @@
+import { lastOf, type NonEmpty } from "../lists/non-empty.js";
 import { MIXED_LIGHT_REASONS_EN } from "../messages/reasons/mixed-light-en.js";
 import { reasonsWith } from "../messages/say.js";
 import type { Reason } from "../result/common.js";
@@ -9,7 +10,7 @@ const reason = reasonsWith(MIXED_LIGHT_REASONS_EN);
 const HAZE_SPOILS_FROM_PERCENT = 15;
 
 export function mixedReasons(
-  answers: readonly MixedLightAtDepth[],
+  answers: Readonly<NonEmpty<MixedLightAtDepth>>,
   zones: readonly MixedLightZone[],
 ): Reason[] {
   const reasons: Reason[] = [];
@@ -49,7 +50,7 @@ export function mixedReasons(
       reason("mixing_zone", "computed", { from_m: fighting.min_depth_m, to_m: fighting.max_depth_m }),
     );
   }
-  const haze = answers[answers.length - 1].lit_haze_percent;
+  const haze = lastOf(answers).lit_haze_percent;
   if (haze && haze.likely > HAZE_SPOILS_FROM_PERCENT) {
     reasons.push(reason("lit_haze", "computed", { percent: haze.likely, low: haze.low, high: haze.high }));
   }

@@ -9,9 +9,11 @@ import {
   STEP_NM,
 } from "@sunfathom/optics";
 import { castBetween } from "../camera/cast.js";
+import { perPlace } from "../camera/matrix.js";
 import { rawOf, type SensorProfile } from "../camera/sensor-profile.js";
 import { lampSpectrum } from "../light/lamps.js";
 import { lampLightAt, type Underwater } from "../light/underwater.js";
+import { valueAt } from "../lists/non-empty.js";
 import { WAYS_OUT_EN } from "../messages/ways-out-en.js";
 import type { WayOut } from "../result/mixed-light.js";
 import type { TransmittanceSample } from "../scene/scene.js";
@@ -95,9 +97,11 @@ function lampFilterWay({ world, profile, daylight, lamps }: Lights): WayOut {
 
 /** Per channel, what a filter on the lamps must let through to match daylight, relative to its clearest channel. */
 function neededTransmittance(profile: SensorProfile, daylight: Spectrum, lamps: Spectrum) {
-  const wanted = rawOf(profile, daylight).map((d, k) => d / rawOf(profile, lamps)[k]);
+  const target = rawOf(profile, daylight);
+  const own = rawOf(profile, lamps);
+  const wanted = perPlace((k) => target[k] / own[k]);
   const top = Math.max(...wanted);
-  const [red, green, blue] = wanted.map((w) => w / top);
+  const [red, green, blue] = perPlace((k) => wanted[k] / top);
   return { red, green, blue };
 }
 
@@ -105,7 +109,7 @@ function neededTransmittance(profile: SensorProfile, daylight: Spectrum, lamps: 
 function neededCurve(daylight: Spectrum, lamps: Spectrum): TransmittanceSample[] {
   const samples = CURVE_NM.map((wavelength_nm) => {
     const i = (wavelength_nm - FIRST_NM) / STEP_NM;
-    return { wavelength_nm, ratio: daylight[i] / lamps[i] };
+    return { wavelength_nm, ratio: valueAt(daylight, i) / valueAt(lamps, i) };
   });
   const top = Math.max(...samples.map(({ ratio }) => ratio));
   return samples.map(({ wavelength_nm, ratio }) => ({ wavelength_nm, transmittance: ratio / top }));

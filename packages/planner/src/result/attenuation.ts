@@ -1,9 +1,10 @@
+import type { NonEmpty } from "../lists/non-empty.js";
 import type { AnswerParts, Estimate } from "./common.js";
 
 export interface AttenuationAnswer extends AnswerParts {
   /** Wavelengths of every `spectrum_left` in this answer. */
   wavelengths_nm: number[];
-  depths: DepthLight[];
+  depths: NonEmpty<DepthLight>;
   /** How well a water fits the card samples; present where they describe the water. */
   card_fit?: CardFitFigures;
   /** Depth at which light above 600 nm is down to a tenth of what it is just below the surface. */

@@ -1,9 +1,10 @@
+import type { NonEmpty } from "../lists/non-empty.js";
 import type { AnswerParts, Estimate } from "./common.js";
 
 export type ExposureVerdict = "fits" | "too_dark" | "too_bright";
 
 export interface ExposureLossAnswer extends AnswerParts {
-  depths: ExposureAtDepth[];
+  depths: NonEmpty<ExposureAtDepth>;
 }
 
 /** The budget from the surface to the sensor at one depth, and how to pay for it. */

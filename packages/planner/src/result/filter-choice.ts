@@ -1,3 +1,4 @@
+import type { NonEmpty } from "../lists/non-empty.js";
 import type { FilterKind } from "../scene/scene.js";
 import type { AnswerParts, Estimate } from "./common.js";
 
@@ -28,7 +29,7 @@ export interface FilterChoiceFigures {
   serves_max_depth_m?: number;
   /** Depths at which to mount it, or take it off, where the mount lets the diver change underwater; absent elsewhere. */
   change_depths_m?: number[];
-  depths: FilterAtDepth[];
+  depths: NonEmpty<FilterAtDepth>;
 }
 
 export interface RunnerUp {

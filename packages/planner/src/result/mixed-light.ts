@@ -1,3 +1,4 @@
+import type { NonEmpty } from "../lists/non-empty.js";
 import type { FilterKind, TransmittanceSample } from "../scene/scene.js";
 import type { AnswerParts, Estimate } from "./common.js";
 
@@ -14,7 +15,7 @@ export interface MixedLightAnswer extends AnswerParts {
   balance_to: "daylight" | "lamps";
   /** The range as stretches of one verdict, shallow first: where lamps lead, daylight leads, or they fight. */
   zones: MixedLightZone[];
-  depths: MixedLightAtDepth[];
+  depths: NonEmpty<MixedLightAtDepth>;
 }
 
 export interface MixedLightZone {

@@ -1,3 +1,4 @@
+import type { NonEmpty } from "../lists/non-empty.js";
 import type { AnswerParts, Estimate } from "./common.js";
 
 export interface WhiteBalanceAnswer extends WhiteBalanceDecision {
@@ -19,7 +20,7 @@ export interface WhiteBalanceFigures {
   /** For lamps: their own colour temperature, to be set where there is no card, and what it would leave on a grey card. */
   lamp_kelvin_setting_K?: number;
   lamp_kelvin_leaves_delta_e00?: Estimate;
-  depths: BalanceAtDepth[];
+  depths: NonEmpty<BalanceAtDepth>;
 }
 
 export interface BalanceAtDepth {

@@ -10,6 +10,7 @@ const reason = reasonsWith(WHITE_BALANCE_REASONS_EN);
 export function balanceReasons({ scene }: Conditions, answer: WhiteBalanceFigures): Reason[] {
   const reasons: Reason[] = [];
   const { depths, balance_depths_descending_m: down, balance_tolerance_delta_e00: tolerance } = answer;
+  const [, again_m] = down;
   if (answer.lamp_kelvin_setting_K !== undefined && answer.lamp_kelvin_leaves_delta_e00) {
     reasons.push(
       reason("kelvin_leaves_the_water", "computed", {
@@ -21,8 +22,8 @@ export function balanceReasons({ scene }: Conditions, answer: WhiteBalanceFigure
   }
   if (scene.max_depth_m > scene.min_depth_m) {
     reasons.push(
-      down.length > 1
-        ? reason("balance_again", "computed", { times: down.length - 1, first_m: down[1], tolerance })
+      again_m !== undefined
+        ? reason("balance_again", "computed", { times: down.length - 1, first_m: again_m, tolerance })
         : reason("one_balance_serves", "computed", { tolerance }),
     );
   }

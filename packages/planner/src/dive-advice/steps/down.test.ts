@@ -38,7 +38,7 @@ describe("going down", () => {
     expect(figuresIn(change, "filter_in")).toEqual({ depth_m, stops: changeStops(bare, filtered) });
     expect(change[0].text).toContain("swing the filter in");
     // The same legs, with the filter on above and off below.
-    const swapped = {
+    const swapped: Decisions = {
       ...flipped,
       legs: [
         { ...bare, filtered: true },

@@ -1,3 +1,4 @@
+import { itemAt } from "../../lists/non-empty.js";
 import { spokenDepths } from "../../messages/list.js";
 import { step } from "../../messages/say-step.js";
 import type { DiveStep } from "../../result/dive-advice.js";
@@ -17,14 +18,15 @@ export function goingDown({ legs, filmed }: Decisions): DiveStep[] {
     const depth_m = leg.scene.min_depth_m;
     if (i > 0) {
       const code = leg.filtered ? "filter_in" : "filter_out";
-      const stops = changeStops(legs[i - 1], leg);
+      const stops = changeStops(itemAt(legs, i - 1), leg);
       steps.push(step({ phase: "going_down", depth_m }, code, { depth_m, stops, mount: mountOf(leg) }));
     }
     const again = leg.balance.balance_depths_descending_m.slice(1);
-    if (again.length > 0) {
+    const [first_m] = again;
+    if (first_m !== undefined) {
       const tolerance = leg.balance.balance_tolerance_delta_e00;
       steps.push(
-        step({ phase: "going_down", depth_m: again[0] }, "balance_again", {
+        step({ phase: "going_down", depth_m: first_m }, "balance_again", {
           list: spokenDepths(again),
           tolerance,
         }),

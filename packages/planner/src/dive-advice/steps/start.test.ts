@@ -1,4 +1,5 @@
 // What brings each step at the start: a card by day, the lamps' light by night, and what the light allows.
+
 import { expect, it } from "vitest";
 import { BRIGHT_REEF, NIGHT_WRECK, OUTER_REEF_MORNING } from "../../../../../test/support/scenes.js";
 import type { BalanceAtDepth } from "../../result/white-balance.js";
@@ -66,6 +67,6 @@ it("balances in the lamps' light where they make it, with their kelvin where the
     cast: balance.lamp_kelvin_leaves_delta_e00?.likely,
   });
   const { lamp_kelvin_setting_K: _, lamp_kelvin_leaves_delta_e00: __, ...without } = balance;
-  const green = { ...night, legs: [{ ...night.legs[0], balance: without }] };
+  const green: Decisions = { ...night, legs: [{ ...night.legs[0], balance: without }] };
   expect(figuresIn(atStart(green), "balance_on_card_in_lamp_light")).toEqual({ cast: 0 });
 });

@@ -1,3 +1,4 @@
+import { itemAt } from "../../lists/non-empty.js";
 import { spokenDepths } from "../../messages/list.js";
 import { step } from "../../messages/say-step.js";
 import type { DiveStep } from "../../result/dive-advice.js";
@@ -12,14 +13,15 @@ export function comingUp(d: Decisions): DiveStep[] {
     const depth_m = leg.scene.max_depth_m;
     if (i > 0) {
       const code = leg.filtered ? "filter_in" : "filter_out";
-      const stops = changeStops(leg, upward[i - 1]);
+      const stops = changeStops(leg, itemAt(upward, i - 1));
       steps.push(step({ phase: "coming_up", depth_m }, code, { depth_m, stops, mount: mountOf(leg) }));
     }
     const again = balancesUpIn(leg, d.legs[0]).slice(1);
-    if (again.length > 0) {
+    const [first_m] = again;
+    if (first_m !== undefined) {
       const tolerance = leg.balance.balance_tolerance_delta_e00;
       steps.push(
-        step({ phase: "coming_up", depth_m: again[0] }, "balance_again", {
+        step({ phase: "coming_up", depth_m: first_m }, "balance_again", {
           list: spokenDepths(again),
           tolerance,
         }),
