@@ -38,7 +38,7 @@ describe("the README's limits", () => {
   });
 
   it("of requests are those that the service has by itself", () => {
-    const { unansweredPerConnection } = defaultLimits;
+    const { connectionsPerAddress, unansweredPerConnection } = defaultLimits;
     const { bodyBytes, urlCharacters, headerBytes, connections, costPerWindow, window_s } = defaultLimits;
     const { documentationPerWindow } = defaultLimits;
     const { headersTimeout_ms, requestTimeout_ms, sendTimeout_ms, maxEventLoopDelay_ms } = defaultLimits;
@@ -52,6 +52,7 @@ describe("the README's limits", () => {
       `budget of one client: ${costPerWindow} in ${window_s} s`,
       `documentation for one client: ${documentationPerWindow} in ${window_s} s`,
       `connections at a time: ${connections}`,
+      `connections of one address: ${connectionsPerAddress}`,
       `unanswered requests of a connection: ${unansweredPerConnection}`,
       `time for the headers to arrive: ${headersTimeout_ms / 1000} s`,
       `time for the whole request to arrive: ${requestTimeout_ms / 1000} s`,

@@ -16,13 +16,20 @@ export interface Service {
   ended: Promise<{ code: number | null; signal: string | null }>;
 }
 
-/** Starts the service on a port that was free a moment ago, and waits until it answers. */
+/**
+ * Starts the service on a port that was free a moment ago, and waits until it answers.
+ * @param openFiles how many files the system lets it open
+ */
 export async function start(
   environment: Record<string, string> = {},
   stdio: StdioOptions = "ignore",
+  openFiles?: number,
 ): Promise<Service> {
   const port = await freePort();
-  const child = spawn(process.execPath, [...startFlags, entry], {
+  const command = [process.execPath, ...startFlags, entry];
+  const limited = ["sh", "-c", `ulimit -n ${openFiles} && exec "$0" "$@"`, ...command];
+  const [program = "", ...words] = openFiles === undefined ? command : limited;
+  const child = spawn(program, words, {
     env: {
       PATH: process.env["PATH"],
       PORT: String(port),

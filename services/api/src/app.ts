@@ -4,6 +4,7 @@ import { ComputePool, type PoolLimits } from "./compute/pool.js";
 import { defaultExposure, type Exposure } from "./exposure.js";
 import { logAbandoned } from "./http/abandoned.js";
 import { AnswerCache } from "./http/answer-cache.js";
+import { Connections } from "./http/connections.js";
 import { handleError } from "./http/errors.js";
 import { takeOnlyJson } from "./http/json-body.js";
 import { KnownRoutes } from "./http/known-routes.js";
@@ -77,7 +78,7 @@ export async function createApp({
     trustProxy: exposure.trustedProxies.length > 0 && [...exposure.trustedProxies],
     bodyLimit: limits.bodyBytes,
     handlerTimeout: limits.handlerTimeout_ms,
-    serverFactory: serversWith(limits, logger),
+    serverFactory: serversWith(limits, new Connections(limits, exposure.trustedProxies), logger),
     routerOptions: {
       // Longer than any URL: what is too long is refused as such.
       maxParamLength: limits.headerBytes,

@@ -48,17 +48,29 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
       heavyPerClient: wholeNumber(env, "HEAVY_PER_CLIENT", defaultLimits.heavyPerClient, 1, 64),
       answerCacheBytes: wholeNumber(env, "ANSWER_CACHE_BYTES", defaultLimits.answerCacheBytes, 0, 4e9),
       connections: wholeNumber(env, "MAX_CONNECTIONS", defaultLimits.connections, 1, 1_000_000),
+      connectionsPerAddress: wholeNumber(
+        env,
+        "MAX_CONNECTIONS_PER_ADDRESS",
+        defaultLimits.connectionsPerAddress,
+        1,
+        1_000_000,
+      ),
     },
     exposure: {
       corsOrigins:
         env["CORS_ORIGINS"] === "*"
           ? "*"
-          : items(env, "CORS_ORIGINS", isOrigin, "* or origins such as https://shop.example, between commas"),
+          : items(
+              env,
+              "CORS_ORIGINS",
+              isOrigin,
+              "* or whole origins such as https://shop.example, between commas",
+            ),
       trustedProxies: items(
         env,
         "TRUST_PROXY",
         isNetwork,
-        "addresses or networks such as 10.0.0.0/8, or loopback, between commas",
+        "addresses or networks such as 10.0.0.0/8, or loopback, between commas, none wider than /8 (IPv6: /7)",
       ),
       metrics: switchOf(env, "METRICS", defaultExposure.metrics),
     },

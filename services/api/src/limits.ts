@@ -22,6 +22,8 @@ export interface Limits {
   sendTimeout_ms: number;
   /** Connections at a time; more are closed at once. */
   connections: number;
+  /** Of them, of one address (of IPv6, one /64) that is no trusted proxy. */
+  connectionsPerAddress: number;
   /** Requests of one connection that wait for their answers at a time; beyond it the connection is closed. */
   unansweredPerConnection: number;
   /** What one client may ask for in a window, in units of cost (cost.ts); 0 for any amount. */
@@ -50,12 +52,14 @@ export const defaultLimits: Limits = {
   headerBytes: 16 * 1024,
   headersTimeout_ms: 10_000,
   requestTimeout_ms: 15_000,
-  timeoutCheck_ms: 5_000,
+  timeoutCheck_ms: 1_000,
   connectionTimeout_ms: 30_000,
   keepAliveTimeout_ms: 72_000,
   handlerTimeout_ms: 20_000,
   sendTimeout_ms: 60_000,
   connections: 4096,
+  // Forty browsers behind one address with the six connections that each opens at the most; sixteen such addresses at a time.
+  connectionsPerAddress: 256,
   // Clients that send requests ahead keep to about ten; none is known that does so by default.
   unansweredPerConnection: 16,
   costPerWindow: 30_000,

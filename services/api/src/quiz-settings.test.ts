@@ -1,15 +1,15 @@
 import { describe, expect, it } from "vitest";
 import { drawKeyring, quizSettingsOf } from "./quiz-settings.js";
 
-const first = "00ff".repeat(16);
-const second = "A1b2".repeat(16);
+const first = "00ff1e2d3c4b5a69".repeat(4);
+const second = "A1b2c3D4e5f60718".repeat(4);
 
 describe("the settings of papers", () => {
   it("seal with the first key, and open with each", () => {
     const { keyring } = quizSettingsOf({ QUIZ_KEYS: `2026-05:${first}, 2025-11:${second}` });
     expect(keyring?.current).toBe("2026-05");
     expect(Object.keys(keyring?.keys ?? {})).toEqual(["2026-05", "2025-11"]);
-    expect([...(keyring?.keys["2026-05"] ?? [])].slice(0, 4)).toEqual([0, 255, 0, 255]);
+    expect([...(keyring?.keys["2026-05"] ?? [])].slice(0, 4)).toEqual([0, 255, 0x1e, 0x2d]);
     expect(keyring?.keys["2025-11"]).toHaveLength(32);
   });
 
@@ -56,6 +56,13 @@ describe("the settings of papers", () => {
     expect(reading).not.toThrow(first.slice(0, 8));
   });
 
+  it.each(["00", "ff", "0102", "00112233445566"])("refuse a key of %s over and over", (bytes) => {
+    const key = bytes.repeat(32).slice(0, 64);
+    expect(() => quizSettingsOf({ QUIZ_KEYS: `a:${first},b:${key}` })).toThrow(
+      /^QUIZ_KEYS has a key that is not random/,
+    );
+  });
+
   it("take an instructor's key of the form of a bearer token", () => {
     const key = "aB3-._~+/aB3-._~+/==";
     expect(quizSettingsOf({ INSTRUCTOR_KEY: key }).instructorKey).toBe(key);
@@ -66,6 +73,8 @@ describe("the settings of papers", () => {
     ["short"],
     ["two words of a long key"],
     [`${"=".repeat(30)}a`],
+    ["a".repeat(32)],
+    ["abcabc1".repeat(5)],
     ["x".repeat(257)],
     ["ü".repeat(30)],
   ])("refuse the instructor's key %j, and do not repeat it", (value) => {

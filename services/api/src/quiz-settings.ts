@@ -30,13 +30,19 @@ export function quizSettingsOf(env: Environment): QuizSettings {
       366 * 24 * 3600,
     ),
     // The form of a bearer token (RFC 6750, section 2.1), long enough that nobody guesses it.
-    instructorKey: secret(
-      env,
-      "INSTRUCTOR_KEY",
-      /^(?=.{20,256}$)[\w.~+/-]+=*$/,
-      "20 to 256 letters, digits, - . _ ~ + or /, such as `openssl rand -hex 24` prints",
-    ),
+    instructorKey: instructorKeyOf(env),
   };
+}
+
+/** Different characters of a key that nobody guesses: of 48 random hexadecimal digits more than that differ. */
+const leastVariety = 8;
+
+function instructorKeyOf(env: Environment): string | undefined {
+  const allowed = `20 to 256 letters, digits, - . _ ~ + or /, at least ${leastVariety} of them different, such as \`openssl rand -hex 24\` prints`;
+  const key = secret(env, "INSTRUCTOR_KEY", /^(?=.{20,256}$)[\w.~+/-]+=*$/, allowed);
+  if (key !== undefined && new Set(key).size < leastVariety)
+    throw new Error(`INSTRUCTOR_KEY must be ${allowed}.`);
+  return key;
 }
 
 /** A ring of one key that nobody else has. */
@@ -59,6 +65,9 @@ function keyringOf(env: Environment): Keyring | undefined {
     const [id = "", digits = ""] = entry.trim().split(":");
     return [id, Uint8Array.from(Buffer.from(digits, "hex"))];
   });
+  // 32 random bytes have some 30 different values.
+  if (entries.some(([, key]) => new Set(key).size < leastVariety))
+    throw new Error("QUIZ_KEYS has a key that is not random: draw each with `openssl rand -hex 32`.");
   const keyring = { current: entries[0]?.[0] ?? "", keys: Object.fromEntries(entries) };
   if (Object.keys(keyring.keys).length < entries.length) throw new Error(`QUIZ_KEYS must be ${allowed}.`);
   checkKeyring(keyring);

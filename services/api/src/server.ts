@@ -2,6 +2,7 @@ import { pino } from "pino";
 import { createApp } from "./app.js";
 import { banner } from "./banner.js";
 import { readConfig } from "./config.js";
+import { fitConnections, openFilesAllowed } from "./open-files.js";
 import { outliveReaders, PatientLog } from "./output.js";
 import { stopInOrder } from "./stop.js";
 import { warmQuiz } from "./warm-quiz.js";
@@ -10,9 +11,11 @@ try {
   outliveReaders();
   const config = readConfig(process.env);
   const logger = pino({ level: config.logLevel, base: null }, new PatientLog(2));
+  const { lowered, ...connections } = fitConnections(config.limits, openFilesAllowed());
+  if (lowered !== undefined) logger.warn(lowered);
   const app = await createApp({
     logger,
-    limits: config.limits,
+    limits: { ...config.limits, ...connections },
     exposure: config.exposure,
     tracing: config.tracing,
     quiz: config.quiz,

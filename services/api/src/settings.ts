@@ -70,18 +70,28 @@ export function items(
   return all;
 }
 
-/** Scheme, host and port as browsers write them (RFC 6454, section 6.2). */
+/** Scheme, host and port as browsers write them (RFC 6454, section 6.2): compared as a whole, so that no star stands for anything. */
 export function isOrigin(text: string): boolean {
-  return URL.canParse(text) && /^https?:$/.test(new URL(text).protocol) && new URL(text).origin === text;
+  return (
+    !text.includes("*") &&
+    URL.canParse(text) &&
+    /^https?:$/.test(new URL(text).protocol) &&
+    new URL(text).origin === text
+  );
 }
 
-/** An IP address or network, or `loopback`. */
+/**
+ * An IP address or network, or `loopback`. None wider than the widest private ones, 10.0.0.0/8 (RFC 1918) and fc00::/7 (RFC
+ * 4193): in it anybody could claim to be anybody.
+ */
 export function isNetwork(text: string): boolean {
   if (text === "loopback") return true;
   const [address = "", bits, ...rest] = text.split("/");
   const family = isIP(address);
   if (family === 0 || rest.length > 0) return false;
-  return bits === undefined || (/^\d{1,3}$/.test(bits) && Number(bits) <= (family === 4 ? 32 : 128));
+  if (bits === undefined) return true;
+  const [widest, narrowest] = family === 4 ? [8, 32] : [7, 128];
+  return /^\d{1,3}$/.test(bits) && Number(bits) >= widest && Number(bits) <= narrowest;
 }
 
 function bad(name: string, value: string, allowed: string): Error {

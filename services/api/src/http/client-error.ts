@@ -13,6 +13,9 @@ const refusals: Readonly<Record<string, { code: ProblemCode; detail: string }>> 
   ERR_HTTP_REQUEST_TIMEOUT: { code: "request_timeout", detail: "The request did not arrive in time." },
 };
 
+/** How long a caller has to read why it is refused; closed at once, a connection can lose what has not been read. */
+const linger_ms = 1000;
+
 /** Answers on the bare socket where there is no request yet to answer, and closes it. */
 export function handleClientError(error: Error & { code?: string }, socket: Socket): void {
   if (error.code === "ECONNRESET" || !socket.writable || isBeingAnswered(socket)) {
@@ -52,4 +55,7 @@ function refuse(socket: Duplex, code: ProblemCode, detail: string, headers: read
     "Connection: close",
   ];
   socket.end(`${head.join("\r\n")}\r\n\r\n${body}`);
+  // Whoever keeps its own end open would keep the connection, and others out.
+  const left = setTimeout(() => socket.destroy(), linger_ms).unref();
+  socket.once("close", () => clearTimeout(left));
 }

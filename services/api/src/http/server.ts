@@ -2,6 +2,7 @@ import { createServer, type RequestListener, type Server } from "node:http";
 import type { FastifyBaseLogger } from "fastify";
 import type { Limits } from "../limits.js";
 import { handleClientError, refuseTunnel } from "./client-error.js";
+import type { Connections } from "./connections.js";
 import { limitPipelines } from "./pipelines.js";
 
 /**
@@ -10,6 +11,7 @@ import { limitPipelines } from "./pipelines.js";
  */
 export function serversWith(
   limits: Limits,
+  connections: Connections,
   log: FastifyBaseLogger | undefined,
 ): (handler: RequestListener) => Server {
   return (handler) => {
@@ -31,9 +33,13 @@ export function serversWith(
     server.setTimeout(limits.connectionTimeout_ms);
     // Any expectation but 100-continue comes as an event of its own, and would be answered without a body.
     server.on("checkExpectation", limited);
+    // Accepting a connection can fail, too: that is no reason to end.
+    server.on("error", (error) => {
+      if (server.listening) log?.error({ err: error }, "a connection could not be taken");
+    });
     server.on("connect", refuseTunnel);
     server.on("clientError", handleClientError);
-    server.maxConnections = limits.connections;
+    connections.watch(server);
     return server;
   };
 }
