@@ -4,7 +4,17 @@ type Value = string | number | boolean | null | Value[] | { [name: string]: Valu
 export type Recorded = Value;
 
 /** Fields that are written for people, or that say what was asked and by which model it was answered. */
-const LEFT_OUT = new Set(["text", "why", "summary", "how_to_shrink", "procedure", "scene", "version"]);
+const LEFT_OUT = new Set([
+  "text",
+  "why",
+  "summary",
+  "how_to_shrink",
+  "procedure",
+  "scene",
+  "version",
+  "model_version",
+  "build",
+]);
 
 /** Longer lists of numbers are spectra, of which samples and the sum tell whether anything moved. */
 const LONG = 40;
