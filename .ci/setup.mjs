@@ -69,7 +69,7 @@ function install() {
 
 function build() {
   say("building what changed ...");
-  run(process.execPath, [join("packages", "planner", "scripts", "write-model-version.mjs")]);
+  run(process.execPath, [join("packages", "answers", "scripts", "write-build.mjs")]);
   run(process.execPath, [join("node_modules", "typescript", "bin", "tsc"), "-b"]);
 }
 

@@ -1,6 +1,7 @@
 // The client against the real service: what it hands on is what a POST answers, and what it computes offline is the same
 // to the byte. Operations are taken from the client, so that a new one is held to this by being there.
 import { readFileSync } from "node:fs";
+import { build } from "@sunfathom/answers";
 import { createApp } from "@sunfathom/api";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type Call, memoryCache, type ProblemError, Sunfathom } from "../../packages/sdk/src/index.js";
@@ -106,7 +107,7 @@ describe("a scene that cannot be answered", () => {
     "with a misspelt name": { water_type: "IB", dept_m: 12 },
     "with values out of range": { water_type: "1B", depth_m: -1, iso: Number.NaN },
     "outside the model": { water_type: "IB", depth_m: 12, sun_elevation_deg: 0 },
-    "for another model": { water_type: "IB", depth_m: 12, expect_model_version: "000000000000" },
+    "for another model": { water_type: "IB", depth_m: 12, expect_model_version: "1999.1.1" },
     "with half a group": { water_type: "IB", depth_m: 12, lamp_flux_lm: 4000, filter_kind: "red" },
   };
 
@@ -163,7 +164,7 @@ describe("a version of the model that is expected", () => {
     const scene = { water_type: "IB", depth_m: 12 } as const;
     const answer = await clientFor(modelVersion).calculations.attenuation(scene);
     expect(answer.model.version).toBe(modelVersion);
-    await expect(clientFor("000000000000").calculations.attenuation(scene)).rejects.toMatchObject({
+    await expect(clientFor("1999.1.1").calculations.attenuation(scene)).rejects.toMatchObject({
       name: "ModelVersionMismatchError",
       status: 409,
     });
@@ -172,7 +173,7 @@ describe("a version of the model that is expected", () => {
 
 describe("what only a service can say", () => {
   it("is said online, and refused offline", async () => {
-    expect(await online.service.readiness()).toEqual({ status: "ready" });
+    expect(await online.service.readiness()).toEqual({ status: "ready", build });
     expect((await online.service.problemKind("invalid-scene")).type).toBe("/problems/invalid-scene");
     await expect(offline.service.readiness()).rejects.toMatchObject({ name: "NotOfflineError" });
     await expect(online.service.problemKind("no-such")).rejects.toMatchObject({ name: "NotFoundError" });

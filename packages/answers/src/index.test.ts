@@ -5,6 +5,7 @@ it("exports these, and nothing else", () => {
   expect(Object.keys(answers).sort()).toEqual([
     "answer",
     "attenuation",
+    "build",
     "checkRequest",
     "colourRecovery",
     "diveAdvice",

@@ -1,4 +1,5 @@
 export { MODEL_VERSION as modelVersion, onCheckpoint } from "@sunfathom/planner";
+export { BUILD as build } from "./generated/build.js";
 export { answer } from "./operations/answer.js";
 export { attenuation } from "./operations/calculations/attenuation.js";
 export { colourRecovery } from "./operations/calculations/colour-recovery.js";

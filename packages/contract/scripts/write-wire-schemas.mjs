@@ -1,13 +1,11 @@
 // Writes src/generated from the built zod schemas.
-import { createHash } from "node:crypto";
 import { writeFileSync } from "node:fs";
 import { computedModule } from "../dist/json-schema/computed-module.js";
 import { describedSchemasModule } from "../dist/json-schema/described-schemas-module.js";
 import { wireSchemasModule } from "../dist/json-schema/wire-schemas-module.js";
 
-const digest = (text) => createHash("sha256").update(text).digest("hex").slice(0, 12);
 const files = {
-  "wire-schemas.ts": wireSchemasModule(digest),
+  "wire-schemas.ts": wireSchemasModule(),
   "described-schemas.ts": describedSchemasModule(),
   "computed.ts": computedModule(),
 };

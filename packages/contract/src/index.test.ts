@@ -7,7 +7,6 @@ it("exports these, and nothing else", () => {
     "attenuationAnswerForm",
     "beamMedia",
     "colourRecoveryAnswerForm",
-    "contractVersion",
     "daylightBases",
     "diveAdviceAnswerForm",
     "exposureLossAnswerForm",

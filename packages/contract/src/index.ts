@@ -7,7 +7,7 @@ export {
   sceneNames,
 } from "./computed.js";
 export * from "./generated/computed.js";
-export { type ComponentName, contractVersion, wireSchemas } from "./generated/wire-schemas.js";
+export { type ComponentName, wireSchemas } from "./generated/wire-schemas.js";
 export { type Form, type FormFields, formOf } from "./json-schema/form.js";
 export { type JsonSchema, knownKeywords, reference, referenced } from "./json-schema/schema.js";
 export {

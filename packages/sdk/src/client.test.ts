@@ -51,15 +51,15 @@ describe("a request", () => {
 
   it("asks for the client's version of the model, unless the scene asks for another", async () => {
     faults.faults = [ok];
-    const client = new Sunfathom({ baseUrl, expectModelVersion: "0123456789ab" });
+    const client = new Sunfathom({ baseUrl, expectModelVersion: "2026.11.1" });
     await client.calculations.attenuation({ water_type: "IB", depth_m: 12 });
-    await client.calculations.attenuation({ depth_m: 12, expect_model_version: "ba9876543210" });
+    await client.calculations.attenuation({ depth_m: 12, expect_model_version: "2026.10.3" });
     await client.calculations.attenuation({ depth_m: 12, expect_model_version: undefined });
     await client.reference.models();
     const versions = faults.seen.map(({ body }) =>
       body === "" ? body : JSON.parse(body).expect_model_version,
     );
-    expect(versions).toEqual(["0123456789ab", "ba9876543210", "0123456789ab", ""]);
+    expect(versions).toEqual(["2026.11.1", "2026.10.3", "2026.11.1", ""]);
   });
 
   it("is never sent twice where repeating it is not safe", async () => {

@@ -23,7 +23,7 @@ describe("the body of a request that is no scene", () => {
   });
 
   it("is refused where it expects another model", () => {
-    const body = { level: "working", count: 10, expect_model_version: "000000000000" };
+    const body = { level: "working", count: 10, expect_model_version: "1999.1.1" };
     expect(checkRequest("QuizItemsRequest", body)).toMatchObject({
       problem: { code: "model_version_mismatch", status: 409 },
     });

@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import { readFileSync } from "node:fs";
 import { Ajv } from "ajv";
 import { describe, expect, it } from "vitest";
@@ -74,9 +73,8 @@ describe("the JSON Schemas", () => {
   });
 
   it("are what the generated module holds", () => {
-    const digest = (text: string) => createHash("sha256").update(text).digest("hex").slice(0, 12);
     const file = new URL("../generated/wire-schemas.ts", import.meta.url);
-    const same = readFileSync(file, "utf8") === wireSchemasModule(digest);
+    const same = readFileSync(file, "utf8") === wireSchemasModule();
     expect(same, "run `pnpm --filter @sunfathom/contract generate` and commit what it wrote").toBe(true);
   });
 

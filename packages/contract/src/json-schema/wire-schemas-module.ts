@@ -6,9 +6,8 @@ import type { JsonSchema } from "./schema.js";
 /**
  * The text of `src/generated/wire-schemas.ts`: the schemas as plain data, so that whoever only checks and rounds
  * values carries neither zod nor the converter.
- * @param digest makes a short name of a text
  */
-export function wireSchemasModule(digest: (text: string) => string): string {
+export function wireSchemasModule(): string {
   const schemas: Record<string, JsonSchema> = Object.fromEntries(
     Object.entries(componentSchemas(components)).map(([name, schema]) => [name, compact(schema)]),
   );
@@ -16,9 +15,6 @@ export function wireSchemasModule(digest: (text: string) => string): string {
   return [
     "// Generated from the zod schemas by `pnpm --filter @sunfathom/contract generate`. Never edit it.",
     'import type { JsonSchema } from "../json-schema/schema.js";',
-    "",
-    "/** Changes whenever a schema does. */",
-    `export const contractVersion = "${digest(JSON.stringify(schemas))}";`,
     "",
     `export type ComponentName = ${Object.keys(schemas)
       .map((name) => `"${name}"`)

@@ -5,6 +5,7 @@ import { ModelVersion } from "../result/common.js";
 import { density, share } from "../result/quantities.js";
 import { FilterKind } from "../scene/lens-filter.js";
 import { WaterType } from "../scene/water.js";
+import { build } from "./build.js";
 
 const wavelengths_nm = quantityList({
   description: "Wavelengths of the curve, rising.",
@@ -155,5 +156,6 @@ export const ModelsAnswer = z
       ],
     }),
     model_version: version,
+    build,
   })
   .describe("What the model is made of.");

@@ -76,8 +76,9 @@ export const UncertaintyCause = z
 export const ModelVersion = z
   .object({
     version: text({
-      description: "Hash of the model's tables and code; two answers with the same one can be compared.",
-      example: "0123456789ab",
+      description:
+        "Version of the model: year, month and count. It changes when figures of answers do, not with their wording; two answers with the same one can be compared.",
+      example: "2026.11.1",
     }),
     sources: list(text({ description: "Id of a source, as /v1/models lists it.", example: "jerlov_1976" }), {
       description: "Tables and formulas that the answer rests on.",

@@ -5,7 +5,7 @@ export const everySceneFields = {
   expect_model_version: text({
     description:
       "Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.",
-    example: "0123456789ab",
+    example: "2026.11.1",
     maxLength: 64,
   }),
 };

@@ -1,5 +1,6 @@
 import { z } from "zod/v3";
 import { choice } from "../field/choice.js";
+import { build } from "../reference/build.js";
 
 const HealthStatus = z.enum(["live", "ready"]);
 
@@ -9,5 +10,6 @@ export const Health = z
       description: "`live`: the process runs. `ready`: it answers requests.",
       example: "ready",
     }),
+    build,
   })
   .describe("The state of the service.");

@@ -1011,7 +1011,7 @@ export type FilterKindsAnswer = {
      */
     filter_kinds: Array<FilterKindInfo>;
     /**
-     * Hash of the model's tables and code; two answers with the same one can be compared.
+     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; two answers with the same one can be compared.
      */
     model_version: string;
 };
@@ -1156,6 +1156,7 @@ export type Health = {
      * `live`: the process runs. `ready`: it answers requests.
      */
     status: 'live' | 'ready';
+    build: Build;
 };
 
 /**
@@ -1792,7 +1793,7 @@ export type ModelInfo = {
  */
 export type ModelVersion = {
     /**
-     * Hash of the model's tables and code; two answers with the same one can be compared.
+     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; two answers with the same one can be compared.
      */
     version: string;
     /**
@@ -1840,9 +1841,10 @@ export type ModelsAnswer = {
      */
     models: Array<ModelInfo>;
     /**
-     * Hash of the model's tables and code; two answers with the same one can be compared.
+     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; two answers with the same one can be compared.
      */
     model_version: string;
+    build: Build;
 };
 
 /**
@@ -2415,7 +2417,7 @@ export type QuizMarks = {
      */
     unanswered: Array<string>;
     /**
-     * Hash of the model's tables and code; two answers with the same one can be compared.
+     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; two answers with the same one can be compared.
      */
     model_version: string;
 };
@@ -2509,7 +2511,7 @@ export type QuizPaper = {
      */
     closes_at?: string | undefined;
     /**
-     * Hash of the model's tables and code; two answers with the same one can be compared.
+     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; two answers with the same one can be compared.
      */
     model_version: string;
 };
@@ -3925,7 +3927,7 @@ export type WaterTypesAnswer = {
      */
     water_types: Array<WaterTypeInfo>;
     /**
-     * Hash of the model's tables and code; two answers with the same one can be compared.
+     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; two answers with the same one can be compared.
      */
     model_version: string;
 };
@@ -4119,3 +4121,8 @@ export type WholePercentEstimate = {
      */
     high: number;
 };
+
+/**
+ * The code and texts that answer, as a hash: two services with the same one give the same bytes. It changes with every wording, unlike the version of the model.
+ */
+export type Build = string;

@@ -105,7 +105,7 @@ const causes: Record<(typeof problemCodes)[number], () => Promise<Response>> = {
     raw(
       "POST /v1/attenuation HTTP/1.1\r\nHost: a\r\nContent-Type: application/json\r\nContent-Length: 50\r\n\r\n{",
     ),
-  model_version_mismatch: () => via(post({ ...scene, expect_model_version: "000000000000" })),
+  model_version_mismatch: () => via(post({ ...scene, expect_model_version: "1999.1.1" })),
   body_too_large: () => via(post(JSON.stringify({ note: "a".repeat(unhurried.bodyBytes) }))),
   url_too_long: () => via(request(app.server).get(`/v1/attenuation?water_type=${"I".repeat(5000)}`)),
   unsupported_media_type: () =>

@@ -1,5 +1,4 @@
-import { modelVersion, type Operation, operations, type Refused, toBytes } from "@sunfathom/answers";
-import { contractVersion } from "@sunfathom/contract";
+import { build, type Operation, operations, type Refused, toBytes } from "@sunfathom/answers";
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Computing } from "../compute/computing.js";
 import { costOfCalculation } from "../compute/cost.js";
@@ -101,7 +100,7 @@ function post(operation: Named, request: FastifyRequest, kept: Kept, reply: Fast
 }
 
 function etagOfAnswer({ name }: Operation, { canonical }: Ready): string {
-  return etagOf(modelVersion, contractVersion, name, canonical);
+  return etagOf(build, name, canonical);
 }
 
 /** Answers with bytes from the cache, or with what is worked out; or with why there is none. */

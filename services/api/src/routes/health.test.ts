@@ -1,3 +1,4 @@
+import { build } from "@sunfathom/answers";
 import request from "supertest";
 import { describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
@@ -8,10 +9,10 @@ describe("health", () => {
     const app = await createApp({ limits: unhurried });
     await app.ready();
     const live = await request(app.server).get("/health/live").expect(200);
-    expect(live.body).toEqual({ status: "live" });
+    expect(live.body).toEqual({ status: "live", build });
     expect(live.headers["cache-control"]).toBe("no-store");
     const ready = await request(app.server).get("/health/ready").expect(200);
-    expect(ready.body).toEqual({ status: "ready" });
+    expect(ready.body).toEqual({ status: "ready", build });
     expect(ready.headers["cache-control"]).toBe("no-store");
     await app.close();
   });

@@ -1,3 +1,4 @@
+import { build } from "@sunfathom/answers";
 import type { FastifyInstance } from "fastify";
 import { refuseQuery } from "../http/refuse-query.js";
 import { sendPlainProblem } from "../http/send-problem.js";
@@ -6,10 +7,10 @@ import { healthLive, healthReady } from "../openapi/service.js";
 /** Whether the process runs, and whether it takes requests. */
 export function healthRoutes(app: FastifyInstance): void {
   app.get("/health/live", { schema: healthLive, onRequest: refuseQuery }, (_, reply) => {
-    reply.header("cache-control", "no-store").send({ status: "live" });
+    reply.header("cache-control", "no-store").send({ status: "live", build });
   });
   app.get("/health/ready", { schema: healthReady, onRequest: refuseQuery }, (_, reply) => {
-    if (app.isReady()) reply.header("cache-control", "no-store").send({ status: "ready" });
+    if (app.isReady()) reply.header("cache-control", "no-store").send({ status: "ready", build });
     else
       sendPlainProblem(
         reply.header("retry-after", "5"),

@@ -1,5 +1,4 @@
-import { modelVersion, readReference, references, toJson } from "@sunfathom/answers";
-import { contractVersion } from "@sunfathom/contract";
+import { build, readReference, references, toJson } from "@sunfathom/answers";
 import type { FastifyInstance } from "fastify";
 import { etagOf } from "../http/etag.js";
 import { refuseQuery } from "../http/refuse-query.js";
@@ -9,7 +8,7 @@ import { referenceRead } from "../openapi/reference.js";
 /** Reference data, made once: it is the same until the process ends. */
 export function referenceRoutes(app: FastifyInstance): void {
   for (const reference of references) {
-    const etag = etagOf(modelVersion, contractVersion, reference.name);
+    const etag = etagOf(build, reference.name);
     const data = fixedJson(toJson(readReference(reference)), etag);
     app.get(
       reference.path,

@@ -114,7 +114,7 @@ describe("a paper that cannot be", () => {
   });
 
   it("is no question of another model", async () => {
-    const asked = { level: "beginner", count: 1, expect_model_version: "000000000000" };
+    const asked = { level: "beginner", count: 1, expect_model_version: "1999.1.1" };
     expect((await post(app, "items", asked).expect(409)).body.code).toBe("model_version_mismatch");
   });
 });
