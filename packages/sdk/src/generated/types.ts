@@ -1156,7 +1156,10 @@ export type Health = {
      * `live`: the process runs. `ready`: it answers requests.
      */
     status: 'live' | 'ready';
-    build: Build;
+    /**
+     * The code and texts that answer, as a hash: two services with the same one give the same bytes. It changes with every wording, unlike the version of the model.
+     */
+    build: string;
 };
 
 /**
@@ -1844,7 +1847,10 @@ export type ModelsAnswer = {
      * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; two answers with the same one can be compared.
      */
     model_version: string;
-    build: Build;
+    /**
+     * The code and texts that answer, as a hash: two services with the same one give the same bytes. It changes with every wording, unlike the version of the model.
+     */
+    build: string;
 };
 
 /**
@@ -4121,8 +4127,3 @@ export type WholePercentEstimate = {
      */
     high: number;
 };
-
-/**
- * The code and texts that answer, as a hash: two services with the same one give the same bytes. It changes with every wording, unlike the version of the model.
- */
-export type Build = string;

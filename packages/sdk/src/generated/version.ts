@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "57698581d765eec61c5d3c5716d2b8b28609bea2373a62b9c3d782aa4b520b63";
+export const descriptionHash = "0c027da6ab36b3998c82e6c31bfe1759b0fb2b876287b8e0bd3e907531e6c3e0";
