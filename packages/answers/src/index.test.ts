@@ -18,6 +18,7 @@ it("exports these, and nothing else", () => {
     "modelVersion",
     "models",
     "nearest",
+    "onCheckpoint",
     "operations",
     "problem",
     "readReference",
