@@ -3,7 +3,8 @@
  *
  *   0.08 for each step of the solution beyond the first, to 0.24
  * + the hardest operation: recall 0, compare 0.1, add 0.1, multiply 0.2, power or logarithm 0.35
- * + 0.2 × how near the nearest wrong number lies (1 on the key, 0 at four times or a quarter of it)
+ * + 0.2 × how near two options, or the key of a numeric question and a wrong number that was foreseen, lie to each other (1 for
+ *   the same, 0 at four times or a quarter). Of options it is any two: from the nearest to the key learners could tell the key
  * + 0.2 × the chance of missing by guessing
  */
 import type { AnswerDraft, Draft, Operation } from "./draft.js";
@@ -37,23 +38,20 @@ function guessed(answer: AnswerDraft): number {
 const nearness = (key: number, other: number): number =>
   key > 0 && other > 0 ? Math.max(0, 1 - Math.abs(Math.log(other / key)) / Math.log(4)) : 0;
 
-function nearestWrong(answer: AnswerDraft): number {
+function nearest(answer: AnswerDraft): number {
   if (answer.interaction === "numeric") {
     return Math.max(0, ...answer.anticipated.map(({ value }) => nearness(answer.value, value)));
   }
   if (answer.interaction !== "single_choice") return 0;
-  const key = answer.options.find(({ right }) => right)?.value;
-  if (typeof key !== "number") return 0;
-  const wrong = answer.options.filter(({ right }) => !right);
-  return Math.max(...wrong.map(({ value }) => nearness(key, Number(value))));
+  const values = answer.options.map(({ value }) => value);
+  if (!values.every((value) => typeof value === "number")) return 0;
+  const pairs = values.flatMap((a, i) => values.slice(i + 1).map((b) => nearness(a, b)));
+  return Math.max(...pairs);
 }
 
 export function difficultyOf({ answer, steps }: Draft): number {
   const hardest = Math.max(...steps.map(({ operation }) => OPERATION[operation]));
   const sum =
-    Math.min(0.24, 0.08 * (steps.length - 1)) +
-    hardest +
-    0.2 * nearestWrong(answer) +
-    0.2 * (1 - guessed(answer));
+    Math.min(0.24, 0.08 * (steps.length - 1)) + hardest + 0.2 * nearest(answer) + 0.2 * (1 - guessed(answer));
   return Math.round(100 * Math.min(1, sum)) / 100;
 }

@@ -56,7 +56,8 @@ export type AnswerDraft = ChoiceDraft | NumericDraft | OrderingDraft | MatchingD
 export interface Draft {
   given: Given;
   stem: string;
-  picture?: Picture;
+  /** Drawn once the question is taken. */
+  picture?: () => Picture;
   answer: AnswerDraft;
   /** The last one is the step that wrong answers miss. */
   steps: Step[];

@@ -54,11 +54,25 @@ describe("the gate of fairness", () => {
       ["water_forgotten", 31],
       ["distance_forgotten", 14],
     ] as const;
-    const found = numberOptions(draw, { key: 10, interval: { low: 8, high: 15 }, wrong, text });
+    const smallest = { draw, aim: { size: 0, length: 0 } };
     // 10.5 and 14 lie in the doubt, 30 and 31 beside each other: one wrong option is left, which is too few.
-    expect(found).toBeUndefined();
-    const more = numberOptions(draw, { key: 10, wrong: [...wrong, ["order_reversed", 50]], text });
+    expect(numberOptions(smallest, { key: 10, interval: { low: 8, high: 15 }, wrong, text })).toBeUndefined();
+    const more = numberOptions(smallest, { key: 10, wrong: [...wrong, ["order_reversed", 50]], text });
     expect(more?.map(({ value }) => value)).toEqual(expect.arrayContaining([10, 14, 50]));
     expect(more).not.toContainEqual(expect.objectContaining({ value: 10.5 }));
   });
+
+  it.each([0, 1, 2, 3])(
+    "sets the right number among others so that %i are smaller, where that was aimed at",
+    (smaller) => {
+      const wrong = [2, 4, 6, 15, 20, 40].map((value) => ["one_way_only", value] as const);
+      const asked = { key: 10, wrong, text: String };
+      for (let i = 0; i < 20; i++) {
+        const aim = { size: smaller / 4, length: 0 };
+        const options = numberOptions({ draw: new Draw(`aim ${i}`), aim }, asked);
+        expect(options).toHaveLength(4);
+        expect(options?.filter(({ value }) => Number(value) < 10)).toHaveLength(smaller);
+      }
+    },
+  );
 });

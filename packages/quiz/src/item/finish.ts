@@ -19,7 +19,7 @@ export function finish(template: Template, draft: Draft, maker: Maker, id: strin
     level,
     basis: draft.basis,
     stem: stemOf(draft, maker),
-    ...(draft.picture ? { picture: draft.picture } : {}),
+    ...(draft.picture ? { picture: draft.picture() } : {}),
     difficulty: difficultyOf(draft),
     solution: {
       steps: draft.steps.map(({ text }) => text),
@@ -116,9 +116,8 @@ function orderingItem(
   { draw }: Maker,
   feedback: Feedback,
 ): Item {
-  // Never shown in the right order already.
-  let shown = draw.shuffle(entries);
-  while (shown.every((entry, i) => entry === entries[i])) shown = draw.shuffle(entries);
+  // Every order alike, the right one too: were it left out, the places shown would tell something of it.
+  const shown = draw.shuffle(entries);
   const idOf = new Map(shown.map(({ key }, i) => [key, letter(i)]));
   const ids = (keys: readonly string[]): string[] => keys.map((key) => idOf.get(key) ?? key);
   const right_order = ids(entries.map(({ key }) => key));

@@ -1,12 +1,15 @@
 import type { Catalogue } from "../messages/catalogue.js";
 import type { Show } from "../messages/show.js";
 import type { Draw } from "../random/draw.js";
+import type { Aim } from "./aim.js";
 import type { Draft } from "./draft.js";
 import type { Interaction, Level, Topic } from "./item.js";
 
 /** What a template works with. */
 export interface Maker {
   draw: Draw;
+  /** Where the right option shall stand among the others by size. */
+  aim: Aim;
   level: Level;
   /** Texts in the language of the paper. */
   say: Catalogue;

@@ -52,25 +52,45 @@ export const kdSpreadAt = (type: JerlovType, sun_elevation_deg: number, waveleng
 const BANDS = {
   /** From 600 to 700 nm; half the step at the edge, as the trapezoid rule has it. */
   red: spectrumFrom((nm) => (nm === 600 ? 0.5 : nm > 600 && nm <= 700 ? 1 : 0)),
+  /** The same from 500 to 560 nm. */
+  green: spectrumFrom((nm) => (nm === 500 || nm === 560 ? 0.5 : nm > 500 && nm < 560 ? 1 : 0)),
   brightness: Y_BAR,
 };
+type Band = keyof typeof BANDS;
+
+/** The share of a band's light that is left at a depth, of what it is just below the surface. */
+export function shareLeft(type: JerlovType, sun_elevation_deg: number, depth_m: number, band: Band): number {
+  const kd = kdSpread(type, sun_elevation_deg)[1] ?? CLEAR;
+  const top = multiply(below(sun_elevation_deg).downwelling, BANDS[band]);
+  return integrateProduct(top, pathTransmittance(kd, depth_m)) / integrate(top);
+}
 
 /** Depth at which the light of a band is down to a share of what it is just below the surface, m; to a millimetre. */
 export const depthOfShare = remembered(
-  (type: JerlovType, sun_elevation_deg: number, share: number, band: keyof typeof BANDS): number => {
-    const kd = kdSpread(type, sun_elevation_deg)[1] ?? CLEAR;
-    const top = multiply(below(sun_elevation_deg).downwelling, BANDS[band]);
-    const all = integrate(top);
+  (type: JerlovType, sun_elevation_deg: number, share: number, band: Band): number => {
     let low = 0;
     let high = 300;
     while (high - low > 1e-3) {
       const middle = (low + high) / 2;
-      if (integrateProduct(top, pathTransmittance(kd, middle)) > share * all) low = middle;
+      if (shareLeft(type, sun_elevation_deg, middle, band) > share) low = middle;
       else high = middle;
     }
     return (low + high) / 2;
   },
 );
+
+/** The longest waves of the red channel, which water takes fastest. */
+const LONGEST_RED_NM = 700;
+const longestRedKd = (type: JerlovType, sun_elevation_deg: number): number =>
+  kdSpreadAt(type, sun_elevation_deg, LONGEST_RED_NM)[1] ?? Number.NaN;
+
+/** The share that is left of the longest red waves alone. */
+export const longestRedLeft = (type: JerlovType, sun_elevation_deg: number, depth_m: number): number =>
+  Math.exp(-longestRedKd(type, sun_elevation_deg) * depth_m);
+
+/** Depth at which a share of the longest red waves is left, m. */
+export const longestRedReach_m = (type: JerlovType, sun_elevation_deg: number, share: number): number =>
+  -Math.log(share) / longestRedKd(type, sun_elevation_deg);
 
 /** Stops that a metre of a short path takes from light of one wavelength, as the model's likely value. */
 export const pathStopsPerMetre = remembered((type: JerlovType, wavelength_nm: number): number => {

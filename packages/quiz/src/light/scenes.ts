@@ -1,5 +1,6 @@
 /** The scenes that questions are about: a stated, finite grid, so that what the planner says of them can be remembered. */
 import type { Lamp, Scene } from "@sunfathom/planner";
+import { remembered } from "./remember.js";
 
 /** Waters that questions are about, clearest first; see the catalogue for their names. */
 export const WATERS = ["IB", "II", "1C", "3C", "5C", "7C"] as const;
@@ -20,22 +21,25 @@ const CAMERA = {
   filter_change_underwater: "none",
 } as const;
 
-/** A scene in daylight under a clear sky, at one depth or over a range. */
-export function byDay(water_type: Water, sun_elevation_deg: number, min_m: number, max_m = min_m): Scene {
-  return {
+const sceneByDay = remembered(
+  (water_type: Water, sun_elevation_deg: number, min_depth_m: number, max_depth_m: number): Scene => ({
     ...CAMERA,
     water_type,
     daylight_basis: "sun",
     sun_elevation_deg,
     cloud_oktas: 0,
     wind_speed_m_s: 4,
-    min_depth_m: min_m,
-    max_depth_m: max_m,
+    min_depth_m,
+    max_depth_m,
     subject_distance_m: 1,
     subject_facing: "camera",
     lamps: [],
-  };
-}
+  }),
+);
+
+/** A scene in daylight under a clear sky, at one depth or over a range; one object for one scene. */
+export const byDay = (water: Water, sun_elevation_deg: number, min_m: number, max_m = min_m): Scene =>
+  sceneByDay(water, sun_elevation_deg, min_m, max_m);
 
 /** The same scene without daylight. */
 export function atNight({ sun_elevation_deg: _, ...scene }: Scene): Scene {

@@ -19,7 +19,8 @@ export interface Show {
   /** Two significant digits. */
   lx(value: number): string;
   iso(value: number): string;
-  f(value: number): string;
+  /** `least` decimals below 10, as cameras show f/8.0 beside f/5.6. */
+  f(value: number, least?: 0 | 1): string;
   /** Exposure time. */
   s(value: number): string;
   density(value: number): string;
@@ -45,7 +46,7 @@ export function showIn(units: Units): Show {
     deg: (value) => `${value.toFixed(0)}°`,
     lx: (value) => `${Number(value.toPrecision(2))} lx`,
     iso: (value) => `ISO ${value.toFixed(0)}`,
-    f: (value) => `f/${plain(value, 1)}`,
+    f: (value, least = 0) => `f/${value < 10 && least === 1 ? value.toFixed(1) : plain(value, 1)}`,
     s: (value) => (value < 1 ? `1/${Math.round(1 / value)} s` : `${plain(value, 1)} s`),
     density: (value) => plain(value, 2),
   };

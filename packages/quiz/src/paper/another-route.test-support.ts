@@ -64,7 +64,7 @@ type RightChoice = (option: Choice, given: Given) => boolean;
 const bandsLeft = (given: Given): Map<string, number> => {
   const { wavelengths_nm, depths } = lightOf(scene(given));
   return new Map(
-    ["475", "525", "575", "650"].map((nm) => [
+    (given["colours"] as string[]).map((nm) => [
       nm,
       there(there(depths[0]).spectrum_left[wavelengths_nm.indexOf(Number(nm))]),
     ]),
@@ -149,6 +149,9 @@ const SAFE = new Set([
   "filter_dry",
   "rinse",
   "practise_flip",
+  "beams_away",
+  "hands_dry",
+  "dim_near_animals",
 ]);
 const PLACE: Record<string, string> = { fisheye: "behind_lens", flat: "before_port", dome: "on_lens" };
 

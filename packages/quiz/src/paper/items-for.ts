@@ -1,3 +1,4 @@
+import { type Aim, drawAim, LENGTH_RULES, type LengthRule, standsByLength } from "../item/aim.js";
 import { isFair } from "../item/fair.js";
 import { finish } from "../item/finish.js";
 import type { Item, Level, Units } from "../item/item.js";
@@ -22,8 +23,9 @@ export interface PaperRequest {
   language: Language;
 }
 
-/** Draws without anything new after which a template counts as used up. */
-const PATIENCE = 60;
+/** Draws without anything new after which a turn is over, and further aims after which a template counts as used up. */
+const PATIENCE = 100;
+const FURTHER_AIMS = 3;
 
 /**
  * A paper of questions with their keys, no two alike. Templates take turns, so that a paper covers the job evenly.
@@ -63,18 +65,30 @@ export function itemsFor(request: PaperRequest): Item[] {
 function nextItem(
   template: Template,
   seed: string,
-  maker: Omit<Maker, "draw">,
+  language: Omit<Maker, "draw" | "aim">,
   seen: Set<string>,
   id: string,
 ): Item | undefined {
-  for (let attempt = 0; attempt < PATIENCE; attempt++) {
-    const draw = new Draw(`${seed} ${template.id} ${attempt}`);
-    const draft = template.make({ ...maker, draw });
-    if (!draft || !isFair(draft)) continue;
-    const same = `${template.id} ${JSON.stringify(draft.given)}`;
-    if (seen.has(same)) continue;
-    seen.add(same);
-    return finish(template, draft, { ...maker, draw }, id);
+  const aims = new Draw(`${seed} ${template.id} aim`);
+  const first = drawAim(aims);
+  // Another aim only where the first is used up, as in a paper that asks a template for most of what it holds; then any length.
+  const turns: { aim: Aim; rule?: LengthRule }[] = [
+    ...LENGTH_RULES.map((rule) => ({ aim: first, rule })),
+    { aim: first },
+    ...Array.from({ length: FURTHER_AIMS }, () => ({ aim: drawAim(aims) })),
+  ];
+  for (const [turn, { aim, rule }] of turns.entries()) {
+    for (let attempt = 0; attempt < PATIENCE; attempt++) {
+      const draw = new Draw(`${seed} ${template.id} ${turn} ${attempt}`);
+      const maker = { ...language, draw, aim };
+      const draft = template.make(maker);
+      if (!draft || !isFair(draft)) continue;
+      if (rule !== undefined && !standsByLength(draft.answer, aim, rule)) continue;
+      const same = `${template.id} ${JSON.stringify(draft.given)}`;
+      if (seen.has(same)) continue;
+      seen.add(same);
+      return finish(template, draft, maker, id);
+    }
   }
   return undefined;
 }

@@ -1,3 +1,4 @@
+import { drawAim } from "../item/aim.js";
 import { LEVELS } from "../item/item.js";
 import { CATALOGUES } from "../messages/catalogue.js";
 import { showIn } from "../messages/show.js";
@@ -16,7 +17,8 @@ export function* warmUp(): Generator<undefined, void> {
   for (let round = 0; round < ROUNDS; round++) {
     for (const level of LEVELS) {
       for (const template of TEMPLATES.filter(({ levels }) => levels.includes(level))) {
-        template.make({ ...maker, level, draw: new Draw(`warm up ${level} ${round}`) });
+        const draw = new Draw(`warm up ${level} ${round}`);
+        template.make({ ...maker, level, draw, aim: drawAim(draw) });
         yield;
       }
     }

@@ -1,4 +1,4 @@
-import { densityToTransmittance } from "@sunfathom/optics";
+import { densityToStops, densityToTransmittance } from "@sunfathom/optics";
 import { numberOptions } from "../item/options.js";
 import type { Template } from "../item/template.js";
 
@@ -10,25 +10,39 @@ export const densitiesStack: Template = {
   topic: "filter",
   interaction: "single_choice",
   levels: ["beginner", "working", "expert"],
-  make({ draw, level, say, show }) {
+  make({ draw, aim, level, say, show }) {
     const [a = 0, b = 0] = draw.shuffle(draw.sample(DENSITIES, 2));
     const sum = Number((a + b).toFixed(2));
     const asPercent = level !== "beginner";
     const text = say.filter.densities_stack;
     const left = (density: number): number => 100 * densityToTransmittance(density);
     const as = asPercent ? left : (density: number) => density;
-    const options = numberOptions(draw, {
-      key: as(sum),
-      wrong: [
-        ["densities_multiplied", as(a * b)],
-        ["densest_filter_counts", as(Math.max(a, b))],
-        ["densities_averaged", as((a + b) / 2)],
-        ...(asPercent && left(a) + left(b) < 100
-          ? ([["transmittances_added", left(a) + left(b)]] as const)
-          : []),
-      ],
-      text: asPercent ? show.percent : (density) => text.option({ density: show.density(density) }),
-    });
+    const both = left(a) + left(b);
+    const options = numberOptions(
+      { draw, aim },
+      {
+        key: as(sum),
+        wrong: [
+          ["densities_multiplied", as(a * b)],
+          ["densest_filter_counts", as(Math.max(a, b))],
+          ["densest_filter_doubled", as(2 * Math.max(a, b))],
+          ["densities_averaged", as((a + b) / 2)],
+          ...(asPercent
+            ? ([
+                ["logarithm_to_ten", left(densityToStops(sum))],
+                ["density_taken_linearly", 100 / (10 * sum)],
+                // Each only where it says something possible.
+                [both < 100 ? "transmittances_added" : "absorptions_added", both < 100 ? both : both - 100],
+              ] as const)
+            : ([
+                ["density_is_stops", densityToStops(sum)],
+                // Ten and more would be no density that anyone takes for one.
+                ["density_is_factor", sum < 1 ? 10 ** sum : Number.NaN],
+              ] as const)),
+        ],
+        text: asPercent ? show.percent : (density) => text.option({ density: density.toFixed(2) }),
+      },
+    );
     if (!options) return undefined;
     const two = { first: show.density(a), second: show.density(b) };
     const summed = { operation: "add" as const, text: text.sum({ ...two, sum: show.density(sum) }) };

@@ -8,16 +8,14 @@ import { spectrumPicture } from "../picture/spectrum.js";
 const SUN_DEG = 50;
 /** Where the runner-up is the better one more often than this, the question would not be fair. */
 const SURE = 0.2;
-const KINDS = ["none", "red", "magenta", "blue"] as const;
+const KINDS = ["none", "red", "magenta"] as const;
 type Kind = (typeof KINDS)[number];
 const MISTAKE: Record<Kind, MisconceptionId> = {
   none: "filter_never_pays",
   red: "red_filter_everywhere",
   magenta: "magenta_filter_everywhere",
-  blue: "filter_of_water_colour",
 };
-const isAdvised = (kind: FilterVerdict): kind is "none" | "red" | "magenta" =>
-  kind === "none" || kind === "red" || kind === "magenta";
+const isAdvised = (kind: FilterVerdict): kind is Kind => KINDS.some((known) => known === kind);
 
 /** Filter or not, red or magenta. */
 export const filterForWater: Template = {
@@ -47,7 +45,7 @@ export const filterForWater: Template = {
       stem: unnamed
         ? text.pictureStem({ depth, sun })
         : text.stem({ scene: say.common.scene({ water: say.common.water[water], sun }), depth }),
-      ...(unnamed ? { picture: spectrumPicture(wavelengths_nm, light.spectrum_left, depth, say) } : {}),
+      ...(unnamed ? { picture: () => spectrumPicture(wavelengths_nm, light.spectrum_left, depth, say) } : {}),
       answer: {
         interaction: "single_choice",
         options: KINDS.map((kind) => ({

@@ -4,6 +4,8 @@ import type { Template } from "../item/template.js";
 import { plain } from "../messages/show.js";
 
 const RADIAN = Math.PI / 180;
+/** Crown glass, rounded: what a port is often made of. */
+const GLASS_INDEX = 1.5;
 
 /** What a flat port leaves of the field of view. */
 export const flatPortField: Template = {
@@ -11,24 +13,31 @@ export const flatPortField: Template = {
   topic: "mounting",
   interaction: "single_choice",
   levels: ["working", "expert"],
-  make({ draw, say, show }) {
+  make({ draw, aim, say, show }) {
     // Below 100 degrees, dividing the angle itself comes too near to the right answer to be told apart.
     const field_deg = 100 + 2 * draw.below(16);
     const key = flatPortField_deg(field_deg);
-    const options = numberOptions(draw, {
-      key,
-      wrong: [
-        ["field_divided_by_index", field_deg / WATER_INDEX],
-        ["field_kept", field_deg],
-        ["field_widened", field_deg * WATER_INDEX],
-      ],
-      text: show.deg,
-    });
+    const half = (field_deg / 2) * RADIAN;
+    const options = numberOptions(
+      { draw, aim },
+      {
+        key,
+        wrong: [
+          ["field_divided_by_index", field_deg / WATER_INDEX],
+          ["field_kept", field_deg],
+          ["field_widened", field_deg * WATER_INDEX],
+          ["tangent_taken_for_sine", (2 * Math.atan(Math.tan(half) / WATER_INDEX)) / RADIAN],
+          ["half_field_given", key / 2],
+          ["glass_index_taken", (2 * Math.asin(Math.sin(half) / GLASS_INDEX)) / RADIAN],
+          ["index_counted_twice", (2 * Math.asin(Math.sin(half) / WATER_INDEX ** 2)) / RADIAN],
+        ],
+        text: show.deg,
+      },
+    );
     if (!options) return undefined;
     const text = say.mounting.flat_port_field;
-    const sine = Math.sin((field_deg / 2) * RADIAN);
+    const sine = Math.sin(half);
     const divided = plain(sine / WATER_INDEX, 3);
-    const half = `${plain(key / 2, 1)}°`;
     return {
       given: { field_deg },
       stem: text.stem({ field: show.deg(field_deg) }),
@@ -42,7 +51,10 @@ export const flatPortField: Template = {
             divided,
           }),
         },
-        { operation: "multiply", text: text.last({ divided, half, field: show.deg(key) }) },
+        {
+          operation: "multiply",
+          text: text.last({ divided, half: `${plain(key / 2, 1)}°`, field: show.deg(key) }),
+        },
       ],
       sources: ["snell"],
       basis: "definition",

@@ -33,15 +33,21 @@ export const kelvinMeaning: Template = {
       { value: "card", text: text.option.card, right: true },
       {
         value: wrong_K,
-        text: text.option.number({ kelvin: show.kelvin(wrong_K) }),
+        text: draw.pick(text.option.number({ kelvin: show.kelvin(wrong_K) })),
         right: false,
         misconception: "kelvin_always_fits",
       },
       {
         value: SURFACE_K,
-        text: text.option.surface({ kelvin: show.kelvin(SURFACE_K) }),
+        text: draw.pick(text.option.surface({ kelvin: show.kelvin(SURFACE_K) })),
         right: false,
         misconception: "kelvin_of_surface",
+      },
+      {
+        value: "lowest",
+        text: draw.pick(text.option.lowest),
+        right: false,
+        misconception: "warmer_for_higher_kelvin",
       },
     ];
     return {

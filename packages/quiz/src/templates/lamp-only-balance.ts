@@ -24,17 +24,22 @@ export const lampOnlyBalance: Template = {
     const { option, stem, last, loss: lost } = say.balance.lamp_only_balance;
     const every_m = draw.pick([3, 5]);
     const wrong: OptionDraft[] = [
-      { value: "surface", text: option.surface, right: false, misconception: "kelvin_of_surface" },
+      { value: "surface", text: draw.pick(option.surface), right: false, misconception: "kelvin_of_surface" },
       {
         value: "deeper",
-        text: option.deeper({ every: show.m(every_m) }),
+        text: draw.pick(option.deeper({ every: show.m(every_m) })),
         right: false,
         misconception: "depth_shifts_lamp_balance",
       },
-      { value: "filter", text: option.filter, right: false, misconception: "filter_for_lamp_light" },
+      {
+        value: "filter",
+        text: draw.pick(option.filter),
+        right: false,
+        misconception: "filter_for_lamp_light",
+      },
       {
         value: "higher",
-        text: option.higher({ kelvin: show.kelvin(kelvin + 4000) }),
+        text: draw.pick(option.higher({ kelvin: show.kelvin(kelvin + 4000) })),
         right: false,
         misconception: "warmer_for_higher_kelvin",
       },

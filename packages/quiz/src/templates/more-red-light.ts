@@ -24,24 +24,24 @@ export const moreRedLight: Template = {
     const lamp_m = draw.pick([0.5, 0.6, 0.8]);
     const { option, feedback, stem, last } = say.exposure.more_red_light;
     const right: OptionDraft[] = [
-      { value: "aperture", text: option.aperture, right: true, feedback: feedback.aperture },
-      { value: "shutter", text: option.shutter, right: true, feedback: feedback.shutter },
+      { value: "aperture", text: draw.pick(option.aperture), right: true, feedback: feedback.aperture },
+      { value: "shutter", text: draw.pick(option.shutter), right: true, feedback: feedback.shutter },
       {
         value: "shallower",
-        text: option.shallower({ depth: show.m(shallower_m) }),
+        text: draw.pick(option.shallower({ depth: show.m(shallower_m) })),
         right: true,
         feedback: feedback.shallower,
       },
       {
         value: "lamp",
-        text: option.lamp({ distance: show.m(lamp_m) }),
+        text: draw.pick(option.lamp({ distance: show.m(lamp_m) })),
         right: true,
         feedback: feedback.lamp,
       },
     ];
     const wrong: OptionDraft[] = (["iso", "filter", "balance", "grade"] as const).map((value) => ({
       value,
-      text: option[value],
+      text: draw.pick(option[value]),
       right: false,
       misconception: MISTAKES[value],
     }));

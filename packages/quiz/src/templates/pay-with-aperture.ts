@@ -11,20 +11,27 @@ export const payWithAperture: Template = {
   topic: "exposure",
   interaction: "single_choice",
   levels: ["beginner", "working"],
-  make({ draw, level, say, show }) {
+  make({ draw, aim, level, say, show }) {
     const stops = draw.pick(level === "beginner" ? [1, 2, 3] : [1, 2, 3, 4]);
     const step = 3 + stops + draw.below(8 - stops - 2);
     const from = at(step);
     const key = at(step - stops);
-    const options = numberOptions(draw, {
-      key,
-      wrong: [
-        ["f_number_halved_per_stop", at(step - 2 * stops)],
-        ["f_number_raised_for_light", at(step + stops)],
-        ["f_number_less_stops", Number((from - stops).toFixed(1))],
-      ],
-      text: show.f,
-    });
+    const options = numberOptions(
+      { draw, aim },
+      {
+        key,
+        wrong: [
+          ["f_number_halved_per_stop", at(step - 2 * stops)],
+          ["f_number_raised_for_light", at(step + stops)],
+          ["f_number_raised_for_light", at(step + 2 * stops)],
+          ["stop_counted_too_many", at(step - stops - 1)],
+          ["light_factors_added", Number((from / (2 * stops)).toFixed(1))],
+          ["thirds_taken_for_stops", Number((from / 2 ** (stops / 6)).toFixed(1))],
+          ["f_number_less_stops", Number((from - stops).toFixed(1))],
+        ],
+        text: (f_number) => show.f(f_number, 1),
+      },
+    );
     if (!options) return undefined;
     const text = say.exposure.pay_with_aperture;
     return {

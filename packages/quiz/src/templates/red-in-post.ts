@@ -2,6 +2,7 @@ import type { OptionDraft } from "../item/draft.js";
 import type { Template } from "../item/template.js";
 import { redRecordedAt } from "../light/remembered.js";
 import { byDay, WATERS } from "../light/scenes.js";
+import type { MisconceptionId } from "../misconceptions/catalogue.js";
 
 const SUN_DEG = 50;
 /** Signal over noise of red light: well recorded above (see `RedQuality` of the planner), lost below. */
@@ -25,21 +26,19 @@ export const redInPost: Template = {
     const good = signal.low > GOOD_FROM;
     if (!good && signal.high > GONE_BELOW) return undefined;
     const text = say.grading.red_in_post;
+    const { wrongly, ...rightly } = text.option;
+    const wrong = (value: keyof typeof wrongly, misconception: MisconceptionId): OptionDraft => ({
+      value,
+      text: draw.pick(wrongly[value]),
+      right: false,
+      misconception,
+    });
+    const key = good ? "restore" : "none";
     const options: OptionDraft[] = [
-      {
-        value: "restore",
-        text: text.option.restore,
-        right: good,
-        ...(good ? {} : { misconception: "grade_restores_all" }),
-      },
-      {
-        value: "none",
-        text: text.option.none,
-        right: !good,
-        ...(good ? { misconception: "red_lost_at_once" } : {}),
-      },
-      { value: "bits", text: text.option.bits, right: false, misconception: "bits_bring_back" },
-      { value: "tint", text: text.option.tint, right: false, misconception: "tint_brings_red" },
+      { value: key, text: rightly[key], right: true },
+      good ? wrong("none", "red_lost_at_once") : wrong("restore", "grade_restores_all"),
+      wrong("bits", "bits_bring_back"),
+      wrong("tint", "tint_brings_red"),
     ];
     return {
       given: { water, sun_deg: SUN_DEG, depth_m },

@@ -1,8 +1,10 @@
 import { numberOptions } from "../item/options.js";
 import type { Template } from "../item/template.js";
-import { depthOfShare } from "../light/daylight-left.js";
+import { depthOfShare, longestRedReach_m, shareLeft } from "../light/daylight-left.js";
 import { lightAt } from "../light/remembered.js";
 import { byDay, SUNS_DEG, WATERS } from "../light/scenes.js";
+
+const TENTH = 0.1;
 
 /** How deep red reaches. */
 export const redReach: Template = {
@@ -10,23 +12,32 @@ export const redReach: Template = {
   topic: "light",
   interaction: "single_choice",
   levels: ["beginner", "working"],
-  make({ draw, say, show }) {
+  make({ draw, aim, say, show }) {
     const water = draw.pick(WATERS);
     const sun_deg = draw.pick(SUNS_DEG);
     const { red_to_tenth_depth_m: tenth, red_to_hundredth_depth_m: hundredth } = lightAt(
       byDay(water, sun_deg, 10),
     );
+    const first = shareLeft(water, sun_deg, 1, "red");
     const half_m = depthOfShare(water, sun_deg, 0.5, "red");
-    const options = numberOptions(draw, {
-      key: tenth.likely,
-      interval: tenth,
-      wrong: [
-        ["tenth_taken_for_half", half_m],
-        ["tenth_taken_for_hundredth", hundredth.likely],
-        ["brightness_taken_for_red", depthOfShare(water, sun_deg, 0.1, "brightness")],
-      ],
-      text: show.m1,
-    });
+    const options = numberOptions(
+      { draw, aim },
+      {
+        key: tenth.likely,
+        interval: tenth,
+        wrong: [
+          ["tenth_taken_for_half", half_m],
+          ["tenth_taken_for_hundredth", hundredth.likely],
+          ["brightness_taken_for_red", depthOfShare(water, sun_deg, TENTH, "brightness")],
+          ["channel_confused", depthOfShare(water, sun_deg, TENTH, "green")],
+          ["stops_as_divisor", 10 * half_m],
+          ["loss_per_metre_subtracted", (1 - TENTH) / (1 - first)],
+          ["first_metre_everywhere", Math.log(TENTH) / Math.log(first)],
+          ["longest_red_for_all", longestRedReach_m(water, sun_deg, TENTH)],
+        ],
+        text: show.m1,
+      },
+    );
     if (!options) return undefined;
     const text = say.light.red_reach;
     const scene = say.common.scene({ water: say.common.water[water], sun: show.deg(sun_deg) });

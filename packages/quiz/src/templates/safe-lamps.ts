@@ -11,9 +11,16 @@ const GOOD = [
   "filter_dry",
   "rinse",
   "practise_flip",
+  "beams_away",
+  "hands_dry",
+  "dim_near_animals",
 ] as const;
 const BAD = {
   test_in_air: "lamp_tested_in_air",
+  warm_up: "lamp_tested_in_air",
+  hand_in_air: "lamp_tested_in_air",
+  face_fish: "lamp_pointed_at_eyes",
+  open_wet: "housing_opened_wet",
   filter_near_lamp: "lamp_tested_in_air",
   shine_at_buddy: "lamp_pointed_at_eyes",
   look_into: "lamp_pointed_at_eyes",

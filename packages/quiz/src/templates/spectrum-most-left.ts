@@ -5,12 +5,16 @@ import { byDay, SUNS_DEG, WATERS } from "../light/scenes.js";
 import type { MisconceptionId } from "../misconceptions/catalogue.js";
 import { spectrumPicture } from "../picture/spectrum.js";
 
-const COLOURS = ["475", "525", "575", "650"] as const;
+/** Of these, four are asked about. */
+const COLOURS = ["425", "475", "525", "575", "600", "650"] as const;
+const ASKED = 4;
 type Colour = (typeof COLOURS)[number];
 const MISTAKE: Record<Colour, MisconceptionId> = {
+  "425": "curve_misread",
   "475": "blue_lasts_everywhere",
   "525": "curve_misread",
   "575": "curve_misread",
+  "600": "curve_misread",
   "650": "red_reaches_deepest",
 };
 /** The colour that is left most must lead by this ratio, at either end of what the water type leaves open. */
@@ -26,8 +30,9 @@ export const spectrumMostLeft: Template = {
     const water = draw.pick(WATERS);
     const sun_deg = draw.pick(SUNS_DEG);
     const depth_m = draw.pick([5, 6, 8, 10, 12, 15]);
-    const kd = new Map(COLOURS.map((c) => [c, kdSpreadAt(water, sun_deg, Number(c))]));
-    const [most, second] = [...COLOURS].sort((a, b) => (kd.get(a)?.[1] ?? 0) - (kd.get(b)?.[1] ?? 0));
+    const colours = draw.sample(COLOURS, ASKED);
+    const kd = new Map(colours.map((c) => [c, kdSpreadAt(water, sun_deg, Number(c))]));
+    const [most, second] = [...colours].sort((a, b) => (kd.get(a)?.[1] ?? 0) - (kd.get(b)?.[1] ?? 0));
     const clear = kd
       .get(most ?? "475")
       ?.every((k, i) => Math.exp(((kd.get(second ?? "475")?.[i] ?? 0) - k) * depth_m) > CLEARLY);
@@ -36,12 +41,12 @@ export const spectrumMostLeft: Template = {
     const left = depths[0]?.spectrum_left ?? [];
     const text = say.light.spectrum_most_left;
     return {
-      given: { water, sun_deg, depth_m },
+      given: { water, sun_deg, depth_m, colours },
       stem: text.stem({ depth: show.m(depth_m) }),
-      picture: spectrumPicture(wavelengths_nm, left, show.m(depth_m), say),
+      picture: () => spectrumPicture(wavelengths_nm, left, show.m(depth_m), say),
       answer: {
         interaction: "single_choice",
-        options: COLOURS.map((c) => ({
+        options: colours.map((c) => ({
           value: c,
           text: say.light.colour[c],
           right: c === most,
@@ -52,7 +57,7 @@ export const spectrumMostLeft: Template = {
         {
           operation: "compare",
           text: text.reading({
-            shares: COLOURS.map((c) => ({
+            shares: colours.map((c) => ({
               colour: say.light.colour[c],
               percent: show.percent(100 * Math.exp(-(kd.get(c)?.[1] ?? 0) * depth_m)),
             })),

@@ -41,14 +41,19 @@ export const wayOut: Template = {
           { value: "lamp_filter", text: text.option.lamp_filter({ kind }), right: true },
           {
             value: "red_on_lamp",
-            text: text.option.red_on_lamp,
+            text: draw.pick(text.option.red_on_lamp),
             right: false,
             misconception: "red_filter_on_lamp",
           },
-          { value: "kelvin", text: text.option.kelvin, right: false, misconception: "balance_mends_split" },
+          {
+            value: "kelvin",
+            text: draw.pick(text.option.kelvin),
+            right: false,
+            misconception: "balance_mends_split",
+          },
           {
             value: "red_on_lens",
-            text: text.option.red_on_lens,
+            text: draw.pick(text.option.red_on_lens),
             right: false,
             misconception: "balance_mends_split",
           },

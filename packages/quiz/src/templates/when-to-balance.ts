@@ -72,7 +72,7 @@ function filterOn({ draw, say }: Maker): OptionDraft {
   const { option, feedback } = say.balance.when_to_balance;
   return {
     value: `filter_on ${kind}`,
-    text: option.filter_on({ kind }),
+    text: draw.pick(option.filter_on({ kind })),
     right: true,
     feedback: feedback.filter_on,
   };
@@ -90,7 +90,7 @@ function keeping({ draw, say, show }: Maker): OptionDraft[] {
   return [
     {
       value: `level ${depth_m} ${minutes}`,
-      text: option.level({ depth: show.m(depth_m), minutes }),
+      text: draw.pick(option.level({ depth: show.m(depth_m), minutes })),
       right: false,
       misconception: "balance_follows_time",
     },
@@ -102,13 +102,13 @@ function keeping({ draw, say, show }: Maker): OptionDraft[] {
     },
     {
       value: `subject ${colour}`,
-      text: option.subject({ colour }),
+      text: draw.pick(option.subject({ colour })),
       right: false,
       misconception: "balance_follows_subject",
     },
     {
       value: `iso ${iso}`,
-      text: option.iso({ from: show.iso(iso), to: show.iso(2 * iso) }),
+      text: draw.pick(option.iso({ from: show.iso(iso), to: show.iso(2 * iso) })),
       right: false,
       misconception: "balance_follows_exposure",
     },

@@ -40,14 +40,28 @@ export const EXPOSURE_EN = {
     stem: (p: { depth: string; water: string }) =>
       `At ${p.depth} in ${p.water} red is weak. You change one thing and leave all else as it is. Which of these bring more red light to the sensor?`,
     option: {
-      aperture: "Open the aperture by one stop",
-      shutter: "Double the exposure time",
-      shallower: (p: { depth: string }) => `Film such a subject at ${p.depth} instead`,
-      lamp: (p: { distance: string }) => `Switch on a white lamp ${p.distance} from the subject`,
-      iso: "Double the ISO",
-      filter: "Mount a red filter",
-      balance: "Set the white balance to a higher kelvin value",
-      grade: "Raise red in the grade",
+      aperture: [
+        "Open the aperture by one stop",
+        "Open up one stop",
+        "Open the aperture by one stop and change nothing else",
+      ],
+      shutter: [
+        "Double the exposure time",
+        "Double the time",
+        "Double the exposure time and leave all else as it is",
+      ],
+      shallower: (p: { depth: string }) => [
+        `Film such a subject at ${p.depth} instead`,
+        `Film at ${p.depth}`,
+      ],
+      lamp: (p: { distance: string }) => [
+        `Switch on a white lamp ${p.distance} from the subject`,
+        `Light it from ${p.distance} away`,
+      ],
+      iso: ["Double the ISO", "Double the ISO of the recording, with the same lens"],
+      filter: ["Mount a red filter", "Mount a red filter in front of the camera's lens"],
+      balance: ["Set the white balance to a higher kelvin value", "Set a higher kelvin value"],
+      grade: ["Raise red in the grade", "Raise red in the grade until white comes out as white"],
     },
     feedback: {
       aperture: "A wider opening lets in twice the light, red included.",

@@ -16,7 +16,6 @@ export const FILTER_EN = {
       none: "No colour filter",
       red: "A red filter",
       magenta: "A magenta filter",
-      blue: "A blue filter",
     },
     losses: (p: { depth: string; red: string; green: string; blue: string }) =>
       `On the way to ${p.depth} the water takes ${p.red} from red, ${p.green} from green and ${p.blue} from blue.`,

@@ -22,9 +22,9 @@ export const LAMPS_EN = {
       `${p.scene} At ${p.depth} you balanced to daylight. Two white lamps, ${p.distance} from a subject, now make it look too red against the rest of the picture. What takes the difference away and keeps the lamps on?`,
     option: {
       lamp_filter: (p: { kind: string }) => `A ${p.kind} filter on each lamp`,
-      red_on_lamp: "A red filter on each lamp",
-      kelvin: "A lower kelvin setting of the white balance",
-      red_on_lens: "A red filter on the lens",
+      red_on_lamp: ["A red filter on each lamp", "A red filter on each of the two lamps"],
+      kelvin: ["A lower kelvin setting of the white balance", "A lower kelvin setting"],
+      red_on_lens: ["A red filter on the lens", "A red filter in front of the lens"],
     },
     split: (p: { split: string; left: string; kind: string; density: string }) =>
       `Lamp-lit and daylit grey differ by ${p.split} (CIEDE2000). A ${p.kind} filter of density ${p.density} on the lamps brings that down to ${p.left}.`,

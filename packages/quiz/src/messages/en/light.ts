@@ -13,7 +13,14 @@ export type Band = keyof typeof BANDS_EN;
 
 export const LIGHT_EN = {
   band: BANDS_EN,
-  colour: { "650": "Red", "575": "Yellow", "525": "Green", "475": "Blue" },
+  colour: {
+    "650": "Red",
+    "600": "Orange",
+    "575": "Yellow",
+    "525": "Green",
+    "475": "Blue",
+    "425": "Violet",
+  },
   channel: { red: "red", green: "green", blue: "blue" },
 
   colour_order: {

@@ -7,6 +7,9 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   channel_confused: "That figure belongs to another colour.",
   loss_per_metre_subtracted: "Each metre takes a share of what is left, not of what came in at the surface.",
   stops_as_divisor: "Dividing by the number of stops is not halving once for each stop.",
+  first_metre_everywhere: "The first metre takes the longest red waves. What is left goes down more slowly.",
+  longest_red_for_all: "The longest red waves go first. Shorter ones reach deeper.",
+  way_counted_twice: "Daylight goes that way once, not twice.",
   logarithm_to_ten: "That counts powers of ten, and stops are powers of two.",
   order_by_wavelength:
     "Colours do not fade strictly from long to short waves: coastal water takes violet and blue early too.",
@@ -23,8 +26,6 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
     "Magenta holds back green and lets blue through: it pays where green alone is too strong and there is light to spare.",
   filter_never_pays:
     "Here a filter pays: without one, green and blue fill the sensor before red is well exposed.",
-  filter_of_water_colour:
-    "A filter passes the colour it looks. One of the water's colour would make the cast stronger.",
   filter_adds_light: "A filter only takes light away. It cannot add any.",
   density_is_stops: "Density counts powers of ten and stops count halvings. They are not the same number.",
   density_taken_linearly:
@@ -33,8 +34,10 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   densities_multiplied:
     "What multiplies is the share of light that each filter lets through, not the density.",
   densest_filter_counts: "The weaker filter takes its share as well.",
+  densest_filter_doubled: "The weaker filter takes less than the denser one.",
   densities_averaged: "Light passes one filter after the other, and each takes its share.",
   transmittances_added: "Two filters let less through than one, never more: the shares multiply.",
+  absorptions_added: "The second filter can only take from what the first lets through.",
   red_loss_alone: "Green has lost light too. Only the difference has to be made up.",
   losses_added_for_difference:
     "The filter has to take what green has more than red, not both losses together.",
@@ -45,6 +48,9 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
     "Halving the f-number gives two stops, as the area of the opening grows with the square.",
   f_number_raised_for_light: "A higher f-number is a smaller opening and lets in less light.",
   f_number_less_stops: "f-numbers do not count in stops, so stops cannot be subtracted from them.",
+  stop_counted_too_many: "The f-number you start from is no stop yet.",
+  light_factors_added: "Each stop doubles the light again. It does not add the same amount.",
+  thirds_taken_for_stops: "Dials often click in thirds of a stop, so that is a third of the way.",
   iso_adds_light: "ISO amplifies what was recorded. It brings no light to the sensor.",
   balance_adds_light: "White balance multiplies the red signal and its noise together. It brings no light.",
   grade_adds_light: "Grading works on what was recorded. It brings no light to the sensor.",
@@ -85,6 +91,10 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   field_divided_by_index: "Refraction divides the sine of the angle by the index, not the angle.",
   field_kept: "A flat port refracts rays: in water the lens sees less.",
   field_widened: "A flat port narrows the view: things appear larger.",
+  tangent_taken_for_sine: "Snell's law goes by the sine of the angle, not by its tangent.",
+  half_field_given: "That is the angle to one side of the axis.",
+  glass_index_taken: "Flat glass bends the light in and out again. Only air and water decide.",
+  index_counted_twice: "The index counts once, between water and air.",
   whole_sheet_counted: "Only a part of the thickness counts: light is slowed in the sheet, not stopped.",
   index_excess_used: "The factor is 1 - 1/n, not n - 1.",
   filter_goes_in_front: "In front of this lens there is no place for a flat filter.",
