@@ -11,6 +11,7 @@ const entry =
 
 export interface Service {
   port: number;
+  metricsPort: number;
   process: ChildProcess;
   /** Exit status and signal, once it has ended. */
   ended: Promise<{ code: number | null; signal: string | null }>;
@@ -26,6 +27,7 @@ export async function start(
   openFiles?: number,
 ): Promise<Service> {
   const port = await freePort();
+  const metricsPort = await freePort();
   const command = [process.execPath, ...startFlags, entry];
   const limited = ["sh", "-c", `ulimit -n ${openFiles} && exec "$0" "$@"`, ...command];
   const [program = "", ...words] = openFiles === undefined ? command : limited;
@@ -33,6 +35,7 @@ export async function start(
     env: {
       PATH: process.env["PATH"],
       PORT: String(port),
+      METRICS_LISTEN: `127.0.0.1:${metricsPort}`,
       RATE_LIMIT_COST: "0",
       // A busy machine must not turn away what tests ask.
       MAX_EVENT_LOOP_DELAY_MS: "0",
@@ -43,7 +46,7 @@ export async function start(
   const ended = once(child, "exit").then(([code, signal]) => ({ code, signal }));
   for (let tries = 0; tries < 600; tries += 1) {
     const { status } = await ask(port, "/health/ready");
-    if (status === 200) return { port, process: child, ended };
+    if (status === 200) return { port, metricsPort, process: child, ended };
     await pause(50);
   }
   child.kill("SIGKILL");

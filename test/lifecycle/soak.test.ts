@@ -58,7 +58,7 @@ interface Soaked {
 }
 
 /** Asks without a pause, from four clients. */
-async function soak({ port, process: { pid = 0 } }: Service, time_ms: number): Promise<Soaked> {
+async function soak({ port, metricsPort, process: { pid = 0 } }: Service, time_ms: number): Promise<Soaked> {
   const agent = new Agent({ keepAlive: true });
   const soaked: Soaked = { asked: 0, statuses: new Map(), resident_mb: [], heap_mb: [] };
   const end = performance.now() + time_ms;
@@ -74,7 +74,7 @@ async function soak({ port, process: { pid = 0 } }: Service, time_ms: number): P
     while (performance.now() < end) {
       await pause(time_ms / readings);
       soaked.resident_mb.push(residentMb(pid));
-      soaked.heap_mb.push(await heapMb(port));
+      soaked.heap_mb.push(await heapMb(metricsPort));
     }
   };
   await Promise.all([watch(), client(), client(), client(), client()]);

@@ -167,17 +167,18 @@ describe("an answer", () => {
     ] as const) {
       await start({ answerCacheBytes });
       for (let round = 0; round < 2; round += 1) expect(await ask(post(scene))).toEqual([200]);
-      const { body } = await app.inject("/metrics");
+      const body = await app.metrics?.metrics();
       expect(body).toContain(`answer_cache_lookups_total{outcome="hit"} ${hits}`);
       await app.close();
     }
   });
 
-  it("comes to pages of other origins, and with metrics, where that is said", async () => {
-    await start({}, { corsOrigins: "*", metrics: false });
+  it("comes to pages of other origins, and the service counts, where that is said", async () => {
+    await start({}, { corsOrigins: "*", metricsAt: undefined });
     const { headers } = await app.inject({ url: "/v1/models", headers: { origin: "https://a.example" } });
     expect(headers["access-control-allow-origin"]).toBe("*");
     expect(headers["x-content-type-options"]).toBe("nosniff");
+    expect(app.metrics).toBeUndefined();
     expect(await ask("/metrics")).toEqual([404, "not_found"]);
   });
 

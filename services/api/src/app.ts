@@ -127,7 +127,8 @@ export async function createApp({
   app.decorate("warm", () => pool.warm());
   pool.watch({ waited: () => {}, died: (error) => app.log.error({ err: error }, "a thread died") });
   const computing = new Computing(pool, limiter);
-  if (exposure.metrics) registerMetrics(app, answerCache, pool);
+  app.decorate("metrics", undefined);
+  if (exposure.metricsAt !== undefined) registerMetrics(app, answerCache, pool);
   app.setErrorHandler(handleError);
   const notFound = notFoundHandler(routes);
   app.setNotFoundHandler(notFound);

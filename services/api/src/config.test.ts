@@ -11,7 +11,7 @@ describe("the configuration", () => {
       port: 8080,
       logLevel: "info",
       limits: defaultLimits,
-      exposure: { corsOrigins: [], trustedProxies: [], metrics: true },
+      exposure: { corsOrigins: [], trustedProxies: [], metricsAt: { host: "127.0.0.1", port: 9464 } },
       quiz: defaultQuizSettings,
       drain_ms: 1000,
       grace_ms: 25_000,
@@ -31,7 +31,7 @@ describe("the configuration", () => {
       ANSWER_CACHE_BYTES: "0",
       CORS_ORIGINS: "https://shop.example, http://localhost:3000",
       TRUST_PROXY: "loopback,10.0.0.0/8, 2001:db8::/32",
-      METRICS: "off",
+      METRICS_LISTEN: "[::1]:9000",
       QUIZ_TOKEN_LIFETIME_S: "3600",
       DRAIN_MS: "0",
       GRACE_MS: "100",
@@ -53,12 +53,13 @@ describe("the configuration", () => {
       exposure: {
         corsOrigins: ["https://shop.example", "http://localhost:3000"],
         trustedProxies: ["loopback", "10.0.0.0/8", "2001:db8::/32"],
-        metrics: false,
+        metricsAt: { host: "::1", port: 9000 },
       },
       quiz: { keyring: undefined, tokenLifetime_s: 3600, instructorKey: undefined },
       drain_ms: 0,
       grace_ms: 100,
     });
+    expect(readConfig({ METRICS_LISTEN: "off" }).exposure.metricsAt).toBeUndefined();
     expect(readConfig({ CORS_ORIGINS: "*" }).exposure.corsOrigins).toBe("*");
   });
 
@@ -107,7 +108,12 @@ describe("the configuration", () => {
     ["TRUST_PROXY", "0.0.0.0/0"],
     ["TRUST_PROXY", "10.0.0.0/8, ::/0"],
     ["TRUST_PROXY", "10.0.0.0/8/8"],
-    ["METRICS", "yes"],
+    ["METRICS_LISTEN", ""],
+    ["METRICS_LISTEN", "on"],
+    ["METRICS_LISTEN", "9464"],
+    ["METRICS_LISTEN", "127.0.0.1:65536"],
+    ["METRICS_LISTEN", "::1:9464"],
+    ["METRICS_LISTEN", "http://127.0.0.1:9464"],
     ["QUIZ_TOKEN_LIFETIME_S", "59"],
     ["QUIZ_TOKEN_LIFETIME_S", "1h"],
     ["DRAIN_MS", "1s"],

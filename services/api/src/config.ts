@@ -1,7 +1,7 @@
 import { defaultExposure, type Exposure } from "./exposure.js";
 import { defaultLimits, type Limits } from "./limits.js";
 import { type QuizSettings, quizSettingsOf } from "./quiz-settings.js";
-import { isNetwork, isOrigin, items, oneOf, switchOf, text, wholeNumber } from "./settings.js";
+import { addressOf, isNetwork, isOrigin, items, oneOf, text, wholeNumber } from "./settings.js";
 import { type TracingSettings, tracingOf } from "./tracing-settings.js";
 
 /** What the environment says of this process. */
@@ -72,7 +72,7 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
         isNetwork,
         "addresses or networks such as 10.0.0.0/8, or loopback, between commas, none wider than /8 (IPv6: /7)",
       ),
-      metrics: switchOf(env, "METRICS", defaultExposure.metrics),
+      metricsAt: addressOf(env, "METRICS_LISTEN", defaultExposure.metricsAt),
     },
     tracing: tracingOf(env),
     quiz: quizSettingsOf(env),

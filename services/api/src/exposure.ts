@@ -1,3 +1,5 @@
+import type { MetricsAddress } from "./http/metrics-server.js";
+
 /** What the service shows to the outside and whom it trusts there. */
 export interface Exposure {
   /** Origins whose pages may read answers: none, every one (`*`), or those listed. */
@@ -7,8 +9,12 @@ export interface Exposure {
    * a caller would have as many addresses, and so limits, as it likes.
    */
   trustedProxies: readonly string[];
-  /** Whether `/metrics` is there. */
-  metrics: boolean;
+  /** Where metrics are served; where this is left out, nothing is counted. */
+  metricsAt: MetricsAddress | undefined;
 }
 
-export const defaultExposure: Exposure = { corsOrigins: [], trustedProxies: [], metrics: true };
+export const defaultExposure: Exposure = {
+  corsOrigins: [],
+  trustedProxies: [],
+  metricsAt: { host: "127.0.0.1", port: 9464 },
+};

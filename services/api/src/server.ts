@@ -3,6 +3,7 @@ import { createApp } from "./app.js";
 import { banner } from "./banner.js";
 import { readConfig } from "./config.js";
 import { fitConnections, openFilesAllowed } from "./open-files.js";
+import { openMetrics } from "./open-metrics.js";
 import { outliveReaders, PatientLog } from "./output.js";
 import { stopInOrder } from "./stop.js";
 import { warmQuiz } from "./warm-quiz.js";
@@ -20,6 +21,8 @@ try {
     tracing: config.tracing,
     quiz: config.quiz,
   });
+  if (app.metrics !== undefined && config.exposure.metricsAt !== undefined)
+    await openMetrics(app, app.metrics, config.exposure.metricsAt);
   let stopping = false;
   const stop = (signal: NodeJS.Signals) => {
     // Whoever asks twice means now.

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { isNetwork, isOrigin, items, oneOf, secret, switchOf, text, wholeNumber } from "./settings.js";
+import { addressOf, isNetwork, isOrigin, items, oneOf, secret, text, wholeNumber } from "./settings.js";
 
 describe("a setting", () => {
   it("of text is the environment's or the fallback, in its form or refused by name and value", () => {
@@ -46,11 +46,27 @@ describe("a setting", () => {
     );
   });
 
-  it("that switches is on, off, or what it is by itself", () => {
-    expect([true, false].map((fallback) => switchOf({}, "S", fallback))).toEqual([true, false]);
-    expect(switchOf({ S: "on" }, "S", false)).toBe(true);
-    expect(switchOf({ S: "off" }, "S", true)).toBe(false);
-    expect(() => switchOf({ S: "true" }, "S", true)).toThrow("one of on, off");
+  it("of an address is a host and a port, or off", () => {
+    const fallback = { host: "127.0.0.1", port: 1 };
+    const read = (value?: string) => addressOf(value === undefined ? {} : { A: value }, "A", fallback);
+    expect(read()).toBe(fallback);
+    expect(read("off")).toBeUndefined();
+    expect(read("localhost:0")).toEqual({ host: "localhost", port: 0 });
+    expect(read("10.0.0.1:9464")).toEqual({ host: "10.0.0.1", port: 9464 });
+    expect(read("[::1]:65535")).toEqual({ host: "::1", port: 65_535 });
+    for (const wrong of [
+      "",
+      "on",
+      ":1",
+      "a:",
+      "a:b",
+      "a:65536",
+      "::1:1",
+      "[a]b:1",
+      "http://a:1",
+      "a:1/metrics",
+    ])
+      expect(() => read(wrong)).toThrow(`A is ${JSON.stringify(wrong)}, but must be a host and a port`);
   });
 
   it("of several has blanks around its commas, and every one fits", () => {

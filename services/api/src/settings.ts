@@ -1,5 +1,10 @@
 import { isIP } from "node:net";
 
+interface ListenAddress {
+  host: string;
+  port: number;
+}
+
 export type Environment = Readonly<Record<string, string | undefined>>;
 
 /** The text of a variable. @throws Error that names it where it does not have the form */
@@ -51,9 +56,20 @@ export function oneOf<T extends string>(
   return option;
 }
 
-/** `on` or `off`. @throws Error that names the variable */
-export function switchOf(env: Environment, name: string, fallback: boolean): boolean {
-  return oneOf(env, name, fallback ? "on" : "off", ["on", "off"]) === "on";
+/** An address to listen at, such as `127.0.0.1:9464` or `[::1]:9464`; undefined for `off`. @throws Error that names the variable */
+export function addressOf(
+  env: Environment,
+  name: string,
+  fallback: ListenAddress | undefined,
+): ListenAddress | undefined {
+  const value = env[name];
+  if (value === undefined) return fallback;
+  if (value === "off") return undefined;
+  const [, bracketed, plain, port] = /^(?:\[([\da-f:.]+)\]|([^\s:/[\]]+)):(\d{1,5})$/i.exec(value) ?? [];
+  const host = bracketed ?? plain;
+  if (host === undefined || Number(port) > 65535)
+    throw bad(name, value, "a host and a port, such as 127.0.0.1:9464, or off");
+  return { host, port: Number(port) };
 }
 
 /** What stands between commas, each of which `fits`; empty where the variable is not there. @throws Error that names it */

@@ -58,7 +58,6 @@ describe("a caller who takes no JSON", () => {
       await request(app.server).get(path).set("Accept", "text/html").expect(406);
     }
     await request(app.server).get("/docs").set("Accept", "text/html").expect(200);
-    await request(app.server).get("/metrics").set("Accept", "text/plain").expect(200);
     await request(app.server).get("/nowhere").set("Accept", "text/html").expect(404);
   });
 });

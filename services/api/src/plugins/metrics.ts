@@ -2,11 +2,17 @@ import type { FastifyInstance } from "fastify";
 import { Counter, collectDefaultMetrics, Gauge, Histogram, Registry } from "prom-client";
 import type { ComputePool } from "../compute/pool.js";
 import type { AnswerCache } from "../http/answer-cache.js";
-import { refuseQuery } from "../http/refuse-query.js";
+
+declare module "fastify" {
+  interface FastifyInstance {
+    /** What is counted; undefined where nothing is. */
+    metrics: Registry<typeof Registry.OPENMETRICS_CONTENT_TYPE> | undefined;
+  }
+}
 
 /**
- * What the process does, at `/metrics`, in the OpenMetrics 1.0 text format: requests and their times by route, memory,
- * event loop, garbage. Counted once an answer has left. Not for the public: keep the path inside at the proxy.
+ * What the process does, for the OpenMetrics 1.0 text format: requests and their times by route, memory, event loop,
+ * garbage. Counted once an answer has left. Not for the public: http/metrics-server.ts has an address of its own.
  * @see https://github.com/siimon/prom-client
  * @see https://github.com/prometheus/OpenMetrics/blob/v1.0.0/specification/OpenMetrics.md
  */
@@ -52,10 +58,7 @@ export function registerMetrics(app: FastifyInstance, answerCache: AnswerCache, 
     durations.observe({ route }, reply.elapsedTime / 1000);
     done();
   });
-  app.get("/metrics", { schema: { hide: true }, onRequest: refuseQuery }, async (_, reply) => {
-    const text = await registry.metrics();
-    return reply.header("content-type", registry.contentType).header("cache-control", "no-store").send(text);
-  });
+  app.metrics = registry;
 }
 
 function watchPool(pool: ComputePool, registers: Registry<typeof Registry.OPENMETRICS_CONTENT_TYPE>[]): void {
