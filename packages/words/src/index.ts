@@ -2,3 +2,8 @@
 export const languages = ["en"] as const;
 
 export type Language = (typeof languages)[number];
+
+export { outsideLight } from "./en/problems/outside-light.js";
+export { outsideMeanings } from "./en/problems/outside-meanings.js";
+export { outsideMounting } from "./en/problems/outside-mounting.js";
+export type { FieldText, OutsideText, Texts } from "./problems/texts.js";

@@ -39,12 +39,15 @@ export function prepare<Wire extends Asked, Own extends object>(
   const { scene, assumed } = kind.canonical(checked.scene);
   const told = joined(scene, { assumed });
   const text = JSON.stringify(told);
-  const asAsked = (field: string) => kind.asAsked(field, checked.scene);
+  const refuse = (error: SceneProblem): Refused => ({
+    status: "problem",
+    problem: outsideTheModel(error, kind.outside, (field) => kind.asAsked(field, checked.scene)),
+  });
   return {
     status: "ready",
     canonical: text,
     scene,
-    compute: () => compute(work, { scene, told, text }, asAsked),
+    compute: () => compute(work, { scene, told, text }, refuse),
   };
 }
 
@@ -58,14 +61,14 @@ interface Read<Own> {
 function compute<Own extends object>(
   { form, plan }: Work<Own>,
   { scene, told, text }: Read<Own>,
-  asAsked: (field: string) => string,
+  refuse: (error: SceneProblem) => Refused,
 ): Answered | Refused {
   try {
     const { sources, ...result } = plan(scene);
     const whole = { scene: told, ...result, model: { version: MODEL_VERSION, sources } };
     return new WorkedOut(form, whole, text);
   } catch (error) {
-    if (error instanceof SceneProblem) return { status: "problem", problem: outsideTheModel(error, asAsked) };
+    if (error instanceof SceneProblem) return refuse(error);
     throw error;
   }
 }

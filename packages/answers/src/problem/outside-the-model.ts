@@ -1,21 +1,35 @@
 import type { Problem } from "@sunfathom/contract";
-import type { SceneProblem } from "@sunfathom/planner";
+import type { SceneProblem, SceneRefusal, SceneRefusals } from "@sunfathom/planner";
+import type { OutsideText, Texts } from "@sunfathom/words";
 import { member } from "../validate/pointer.js";
 import { sceneProblem } from "./problem.js";
 
+/** Texts for what the model can refuse of scenes of one kind. */
+export type OutsideTexts = Partial<Texts<SceneRefusals, OutsideText>>;
+
 /**
  * The problem of a scene that is valid, but that the model cannot answer.
+ * @param texts for what can be refused of such a scene
  * @param asAsked the name under which the caller gave what the planner calls `field`
+ * @throws the refusal itself where there is no text for it: then the program is wrong
  */
 export function outsideTheModel(
-  { code, message, fields }: SceneProblem,
+  refused: SceneProblem,
+  texts: OutsideTexts,
   asAsked: (field: string) => string,
 ): Problem {
-  const errors = fields.map((field) => ({
-    pointer: member("", asAsked(field.field)),
-    code,
-    message: field.message,
-    allowed: field.allowed,
-  }));
-  return sceneProblem("outside_the_model", message, errors);
+  const text = textOf(refused.refusal, texts);
+  if (text === undefined) throw refused;
+  const { detail, message, allowed } = text;
+  const { code, parameters } = refused.refusal;
+  const error = { pointer: member("", asAsked(refused.field)), code, message, allowed, parameters };
+  return sceneProblem("outside_the_model", detail, [error]);
+}
+
+function textOf<Code extends keyof SceneRefusals>(
+  { code, parameters }: SceneRefusal & { code: Code; parameters: SceneRefusals[Code] },
+  texts: OutsideTexts,
+): OutsideText | undefined {
+  const say: ((parameters: SceneRefusals[Code]) => OutsideText) | undefined = texts[code];
+  return say?.(parameters);
 }

@@ -6,6 +6,7 @@ import {
   type Scene as WireScene,
 } from "@sunfathom/contract";
 import type { Scene } from "@sunfathom/planner";
+import { outsideLight } from "@sunfathom/words";
 import { canonicalScene } from "./canonical.js";
 import type { SceneKind } from "./scene-kind.js";
 
@@ -15,6 +16,7 @@ export const lightScene: SceneKind<WireScene, Scene> = {
   rules: sceneRules,
   besideLists: fieldsBesideLists,
   canonical: canonicalScene,
+  outside: outsideLight,
   asAsked: (field, asked) => {
     if (field === "max_depth_m" && asked.depth_m !== undefined) return "depth_m";
     if (field !== "lamps" || asked.lamps !== undefined) return field;

@@ -4,6 +4,7 @@ import {
   type MountingScene as WireMountingScene,
 } from "@sunfathom/contract";
 import type { FilterMountingScene } from "@sunfathom/planner";
+import { outsideMounting } from "@sunfathom/words";
 import { canonicalMounting } from "./canonical-mounting.js";
 import type { SceneKind } from "./scene-kind.js";
 
@@ -13,5 +14,6 @@ export const mountingScene: SceneKind<WireMountingScene, FilterMountingScene> = 
   rules: mountingRules,
   besideLists: [],
   canonical: canonicalMounting,
+  outside: outsideMounting,
   asAsked: (field) => field,
 };

@@ -1,4 +1,5 @@
 import type { Rule, SceneSchemas } from "@sunfathom/contract";
+import type { OutsideTexts } from "../problem/outside-the-model.js";
 
 export interface Canonical<Own> {
   /** Every default filled in, fields in one fixed order, one form for what can be said in several. */
@@ -20,6 +21,8 @@ export interface SceneKind<Wire, Own> {
   besideLists: readonly string[];
   /** The one form of a scene that has passed its schema and its rules: scenes that mean the same come out the same. */
   canonical: (wire: Wire) => Canonical<Own>;
+  /** Texts for what the model can refuse of it. */
+  outside: OutsideTexts;
   /** The name under which the caller gave what the planner calls `field`. */
   asAsked: (field: string, asked: Wire) => string;
 }

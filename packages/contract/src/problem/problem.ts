@@ -20,6 +20,10 @@ export const FieldError = z
       description: "The nearest right name, if one is near.",
       example: "depth_m",
     }).optional(),
+    parameters: annotate(
+      z.object({}).describe("The numbers and names that the code comes with; which, the code decides."),
+      { examples: [{ name: "dept_m" }] },
+    ).optional(),
   })
   .describe("What is wrong with one field.");
 export type FieldError = z.infer<typeof FieldError>;

@@ -19,6 +19,8 @@ export interface LocalInstant {
 const SHAPE = /^(\d{4})-(\d{2})-(\d{2})T(\d{2}):(\d{2})(?::(\d{2}))?$/;
 const ZONE_NAME = /^[A-Za-z][A-Za-z0-9_+-]*(?:\/[A-Za-z0-9_+-]+)*$/;
 const MINUTE_MS = 60_000;
+const FIRST_YEAR = 1900;
+const LAST_YEAR = 2100;
 const DAY_MS = 86_400_000;
 /** Around a clock change both offsets are found by looking this far to either side; no zone changes twice within it. */
 const LOOK_AROUND_MS = [-DAY_MS, -DAY_MS / 2, 0, DAY_MS / 2, DAY_MS];
@@ -30,11 +32,11 @@ function digitsAsUtc(localTime: string): number {
   const asUtc = match ? Date.UTC(year, month - 1, day, hour, minute, second) : Number.NaN;
   // Date.UTC carries 31 February over into March: a time that comes back changed was none.
   const shown = Number.isNaN(asUtc) ? "" : new Date(asUtc).toISOString();
-  if (!match || !shown.startsWith(localTime) || year < 1900 || year > 2100) {
-    throw new OpticsDomainError(
-      "local_time_malformed",
-      `local_time "${localTime}" is not a date and time such as 2026-03-10T10:15, in the years 1900 to 2100, without offset.`,
-    );
+  if (!match || !shown.startsWith(localTime) || year < FIRST_YEAR || year > LAST_YEAR) {
+    throw new OpticsDomainError({
+      code: "local_time_malformed",
+      parameters: { local_time: localTime, first_year: FIRST_YEAR, last_year: LAST_YEAR },
+    });
   }
   return asUtc;
 }
@@ -53,10 +55,7 @@ function clockOf(timeZone: string): Intl.DateTimeFormat {
       second: "2-digit",
     });
   } catch {
-    throw new OpticsDomainError(
-      "time_zone_unknown",
-      `time_zone "${timeZone}" is not a name of the IANA time zone database, such as Africa/Cairo or Asia/Makassar.`,
-    );
+    throw new OpticsDomainError({ code: "time_zone_unknown", parameters: { time_zone: timeZone } });
   }
 }
 
@@ -90,10 +89,10 @@ export function localTimeToInstant(localTime: string, timeZone: string): LocalIn
     .sort((a, b) => a.at - b.at);
   const [first, second] = found;
   if (!first) {
-    throw new OpticsDomainError(
-      "local_time_skipped",
-      `The clocks of ${timeZone} never showed ${localTime}: they were put forward over it. Give a time before or after the change.`,
-    );
+    throw new OpticsDomainError({
+      code: "local_time_skipped",
+      parameters: { local_time: localTime, time_zone: timeZone },
+    });
   }
   const result: LocalInstant = { instant: new Date(first.at), utc_offset_min: first.offset / MINUTE_MS };
   return second ? { ...result, repeated_at: new Date(second.at) } : result;

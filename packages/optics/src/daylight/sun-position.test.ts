@@ -2,6 +2,7 @@ import { readFileSync } from "node:fs";
 import * as Astronomy from "astronomy-engine";
 import { getSpa } from "nrel-spa";
 import { describe, expect, it } from "vitest";
+import { OpticsDomainError } from "../domain-error.js";
 import { refraction_deg, sunPosition } from "./sun-position.js";
 
 // The worked example of Reda & Andreas 2004, NREL/TP-560-34302, table A5.1, with every intermediate.
@@ -131,14 +132,25 @@ describe("position of the sun, edges", () => {
       try {
         sunPosition({ latitude_deg, longitude_deg }, instant);
       } catch (error) {
-        return String(error);
+        if (error instanceof OpticsDomainError) return error.refusal;
+        throw error;
       }
       return "taken";
     };
-    expect(refusal(91, 0)).toMatch(/\blatitude_deg is 91; .*between -90 and 90/);
-    expect(refusal(0, -181)).toMatch(/\blongitude_deg is -181; .*between -180 and 180/);
-    expect(refusal(0, 0, new Date("2101-06-01T00:00Z"))).toMatch(/in the year 2101; .*1900 to 2100/);
-    expect(refusal(0, 0, new Date("no date"))).toMatch(/not a date; .*1900 to 2100/);
+    expect(refusal(91, 0)).toEqual({
+      code: "latitude_out_of_range",
+      parameters: { latitude_deg: 91, limit_deg: 90 },
+    });
+    expect(refusal(0, -181)).toEqual({
+      code: "longitude_out_of_range",
+      parameters: { longitude_deg: -181, limit_deg: 180 },
+    });
+    const years = { first_year: 1900, last_year: 2100 };
+    expect(refusal(0, 0, new Date("2101-06-01T00:00Z"))).toEqual({
+      code: "instant_out_of_range",
+      parameters: { year: 2101, ...years },
+    });
+    expect(refusal(0, 0, new Date("no date"))).toEqual({ code: "instant_out_of_range", parameters: years });
   });
 
   it("stays finite at the poles, and puts the sun of the June solstice 23.4 degrees high over the North Pole", () => {

@@ -28,6 +28,8 @@ export interface SunPlace {
   longitude_deg: number;
 }
 
+const MOST_LATITUDE_DEG = 90;
+const MOST_LONGITUDE_DEG = 180;
 const FIRST_YEAR = 1900;
 const LAST_YEAR = 2100;
 /** Standard air at sea level, for refraction. */
@@ -53,14 +55,15 @@ export function refraction_deg(
   return (air * 1.02) / (60 * Math.tan((elevation_deg + 10.3 / (elevation_deg + 5.11)) * RADIAN));
 }
 
-function requireWithin(
-  code: "latitude_out_of_range" | "longitude_out_of_range",
-  value: number,
-  limit: number,
-): void {
-  if (value >= -limit && value <= limit) return;
-  const name = code === "latitude_out_of_range" ? "latitude_deg" : "longitude_deg";
-  throw new OpticsDomainError(code, `${name} is ${value}; it must lie between -${limit} and ${limit}.`);
+function requireOnGlobe({ latitude_deg, longitude_deg }: SunPlace): void {
+  if (!(Math.abs(latitude_deg) <= MOST_LATITUDE_DEG)) {
+    const parameters = { latitude_deg, limit_deg: MOST_LATITUDE_DEG };
+    throw new OpticsDomainError({ code: "latitude_out_of_range", parameters });
+  }
+  if (!(Math.abs(longitude_deg) <= MOST_LONGITUDE_DEG)) {
+    const parameters = { longitude_deg, limit_deg: MOST_LONGITUDE_DEG };
+    throw new OpticsDomainError({ code: "longitude_out_of_range", parameters });
+  }
 }
 
 /**
@@ -68,15 +71,14 @@ function requireWithin(
  * @throws OpticsDomainError for a place off the globe, an invalid date, or a year outside 1900 to 2100.
  */
 export function sunPosition(place: SunPlace, instant: Date): SunPosition {
-  requireWithin("latitude_out_of_range", place.latitude_deg, 90);
-  requireWithin("longitude_out_of_range", place.longitude_deg, 180);
+  requireOnGlobe(place);
   const year = instant.getUTCFullYear();
   if (!(year >= FIRST_YEAR && year <= LAST_YEAR)) {
-    const given = Number.isNaN(year) ? "not a date" : `in the year ${year}`;
-    throw new OpticsDomainError(
-      "instant_out_of_range",
-      `The instant is ${given}; the sun's place is given for ${FIRST_YEAR} to ${LAST_YEAR}.`,
-    );
+    const given = Number.isNaN(year) ? {} : { year };
+    throw new OpticsDomainError({
+      code: "instant_out_of_range",
+      parameters: { ...given, first_year: FIRST_YEAR, last_year: LAST_YEAR },
+    });
   }
   const { declination_deg, greenwich_hour_angle_deg } = sunCoordinates(instant);
   const latitude = place.latitude_deg * RADIAN;

@@ -1,5 +1,5 @@
 /** What a diver brings of a grey card, and how it is made comparable: logarithms of light per channel, or a refusal. */
-import { OpticsDomainError } from "../domain-error.js";
+import { type MalformedCard, OpticsDomainError } from "../domain-error.js";
 import { linearLight, type TransferCurve } from "../sensor/transfer-curve.js";
 
 export type Rgb = readonly [red: number, green: number, blue: number];
@@ -37,40 +37,33 @@ const CLIPPED_FROM = 0.995;
 const LOST_BELOW = 1e-4;
 const MOST_DEPTH_M = 60;
 
-const malformed = (message: string): OpticsDomainError =>
-  new OpticsDomainError("card_samples_malformed", message);
+const malformed = (parameters: MalformedCard): OpticsDomainError =>
+  new OpticsDomainError({ code: "card_samples_malformed", parameters });
 const positive = (values: readonly number[]): boolean => values.every((v) => v > 0 && Number.isFinite(v));
 
 /** All or none of the samples may carry a field. */
 function givenByAll(samples: readonly CardSample[], field: "exposure" | "balance_gains"): boolean {
   const count = samples.filter((sample) => sample[field] !== undefined).length;
   if (count > 0 && count < samples.length) {
-    throw malformed(
-      `${field} is given with ${count} of ${samples.length} card samples; give it with all or with none.`,
-    );
+    throw malformed({ case: "not_with_all", field, given: count, samples: samples.length });
   }
   return count > 0;
 }
 
 function requireReadable({ depth_m, rgb, exposure, balance_gains }: CardSample, curve: TransferCurve): void {
   if (!(depth_m >= 0 && depth_m <= MOST_DEPTH_M)) {
-    throw malformed(`A card sample has a depth of ${depth_m} m; 0 to ${MOST_DEPTH_M} m can be used.`);
+    throw malformed({ case: "depth", depth_m, max_depth_m: MOST_DEPTH_M });
   }
   for (const stored of rgb) {
-    if (stored >= CLIPPED_FROM) {
-      throw malformed(`The card at ${depth_m} m is clipped (${stored}); expose it darker.`);
-    }
-    if (!(linearLight(stored, curve) >= LOST_BELOW)) {
-      throw malformed(
-        `The card at ${depth_m} m has a channel that recorded nothing (${stored}); expose it brighter or stay shallower.`,
-      );
-    }
+    if (stored >= CLIPPED_FROM) throw malformed({ case: "clipped", depth_m, value: stored });
+    if (!(linearLight(stored, curve) >= LOST_BELOW))
+      throw malformed({ case: "dark", depth_m, value: stored });
   }
   if (exposure && !positive([exposure.iso, exposure.shutter_s, exposure.f_number])) {
-    throw malformed(`The exposure of the card at ${depth_m} m must be of numbers above 0.`);
+    throw malformed({ case: "exposure_not_positive", depth_m });
   }
   if (balance_gains && !positive(balance_gains)) {
-    throw malformed(`The balance gains of the card at ${depth_m} m must be above 0.`);
+    throw malformed({ case: "gains_not_positive", depth_m });
   }
 }
 
@@ -85,17 +78,15 @@ export function comparableCards(series: CardSeries): ComparableCards {
   for (const sample of samples) requireReadable(sample, transfer_curve);
   const span = Math.max(...depths) - Math.min(...depths);
   if (!(span >= LEAST_SPAN_M)) {
-    throw new OpticsDomainError(
-      "card_samples_too_few",
-      `The card was taken at depths ${Math.max(0, span).toFixed(1)} m apart; two depths at least ${LEAST_SPAN_M} m apart are needed.`,
-    );
+    throw new OpticsDomainError({
+      code: "card_samples_too_few",
+      parameters: { span_m: Number(Math.max(0, span).toFixed(1)), least_span_m: LEAST_SPAN_M },
+    });
   }
   const withExposure = givenByAll(samples, "exposure");
   const withGains = givenByAll(samples, "balance_gains");
   if (!withGains && series.locked_balance !== true) {
-    throw malformed(
-      "The white balance may have moved between the pictures: take raw, lock it, or give balance_gains with each.",
-    );
+    throw malformed({ case: "balance_unlocked" });
   }
   const lnLight = samples.map(({ rgb, exposure, balance_gains }): Rgb => {
     const seen = exposure ? (exposure.iso * exposure.shutter_s) / exposure.f_number ** 2 : 1;

@@ -56,10 +56,14 @@ export function kdFromChlorophyll(
   out: Spectrum = new Float64Array(GRID_SIZE),
 ): Spectrum {
   if (!(chlorophyll_mg_m3 >= LEAST_CHLOROPHYLL_MG_M3 && chlorophyll_mg_m3 <= MOST_CHLOROPHYLL_MG_M3)) {
-    throw new OpticsDomainError(
-      "chlorophyll_out_of_range",
-      `chlorophyll_mg_m3 is ${chlorophyll_mg_m3}; the relation holds from ${LEAST_CHLOROPHYLL_MG_M3} to ${MOST_CHLOROPHYLL_MG_M3} mg/m3.`,
-    );
+    throw new OpticsDomainError({
+      code: "chlorophyll_out_of_range",
+      parameters: {
+        chlorophyll_mg_m3,
+        min_mg_m3: LEAST_CHLOROPHYLL_MG_M3,
+        max_mg_m3: MOST_CHLOROPHYLL_MG_M3,
+      },
+    });
   }
   relationTable().mixAt(Math.log(chlorophyll_mg_m3), out);
   for (let i = 0; i < GRID_SIZE; i++) {

@@ -225,11 +225,11 @@ describe("what a fit tells beside the water", () => {
     };
     expect(refusal(PURE_WATER_KD_PER_M, FOUR_OVER_12_M)).toMatchObject({
       code: "card_samples_outside_family",
-      message: expect.stringContaining("clearer than pure sea water"),
+      refusal: { parameters: { case: "clearer" } },
     });
     expect(refusal(familyKd(5.2, 1), [0.5, 2, 3.5])).toMatchObject({
       code: "card_samples_outside_family",
-      message: expect.stringContaining("murkier than any published type"),
+      refusal: { parameters: { case: "murkier" } },
     });
     expect(refusal(familyKd(4, 1), [0.5, 2, 3.5])).toBeUndefined();
   });
@@ -273,7 +273,12 @@ describe("card samples that cannot be used", () => {
           n === 1 ? { ...sample, rgb: [Math.min(0.9, red * 40), green, blue] } : sample,
       );
     expect(() => fitCard(series(lit), conditions)).toThrow(
-      expect.objectContaining({ code: "card_samples_contradict", message: expect.stringContaining("11 m") }),
+      expect.objectContaining({
+        refusal: {
+          code: "card_samples_contradict",
+          parameters: { rms_ln: expect.any(Number), worst_depth_m: 11 },
+        },
+      }),
     );
   });
 

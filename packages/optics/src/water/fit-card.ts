@@ -111,7 +111,7 @@ function channelKd(kd: Spectrum, from_m: number, to_m: number, light: readonly S
 
 /**
  * Fits a water to card samples.
- * @throws OpticsDomainError `card_samples_contradict` when no water fits them (the message names the worst sample),
+ * @throws OpticsDomainError `card_samples_contradict` when no water fits them (the parameters name the worst sample),
  * `card_samples_outside_family` when the best water lies at an end of the family, and what `comparableCards` refuses.
  */
 export function fitCard(series: CardSeries, conditions: CardConditions): CardFit {
@@ -177,18 +177,17 @@ export function fitCard(series: CardSeries, conditions: CardConditions): CardFit
   if (rms > MOST_RMS_LN) {
     const size = residuals_ln.map((row) => Math.hypot(...row));
     const worst = size.indexOf(Math.max(...size));
-    throw new OpticsDomainError(
-      "card_samples_contradict",
-      `No water explains these card samples: they miss the best one by ${rms.toFixed(2)} in the logarithm, most at ${depths_m[worst]} m. Look for shadow, lamp light, another pose, or an automatic that was not locked.`,
-    );
+    throw new OpticsDomainError({
+      code: "card_samples_contradict",
+      parameters: { rms_ln: Number(rms.toFixed(2)), worst_depth_m: depths_m[worst] },
+    });
   }
   const [lnTurbidity, mix] = fit.parameters;
   if (lnTurbidity <= LN_TURBIDITY.least + 1e-6 || lnTurbidity >= LN_TURBIDITY.most - 1e-6) {
-    const end = lnTurbidity < 0 ? "clearer than pure sea water" : "murkier than any published type";
-    throw new OpticsDomainError(
-      "card_samples_outside_family",
-      `The card samples ask for a water ${end}; check depths, exposures and the order of the pictures.`,
-    );
+    throw new OpticsDomainError({
+      code: "card_samples_outside_family",
+      parameters: { case: lnTurbidity < 0 ? "clearer" : "murkier" },
+    });
   }
 
   const from_m = Math.min(...depths_m);

@@ -29,7 +29,7 @@ const OUT_OF_RANGE = {
   visibility_m: "visibility_out_of_range",
 } as const;
 
-const metres = (value: number): string => `${value >= 10 ? value.toFixed(0) : value.toFixed(1)} m`;
+const toTenth = (metres: number): number => Number(metres.toFixed(1));
 
 function requirePossible(clarity: Clarity, value_m: number, hue: WaterHue): void {
   const ranges = WATER_HUES.map((name) => ({ name, range: CLARITY_RANGES[clarity][name] }));
@@ -38,17 +38,24 @@ function requirePossible(clarity: Clarity, value_m: number, hue: WaterHue): void
   const least = Math.min(...ranges.map(({ range }) => range[0]));
   const most = Math.max(...ranges.map(({ range }) => range[1]));
   if (fitting.length === 0) {
-    throw new OpticsDomainError(
-      OUT_OF_RANGE[clarity],
-      `${clarity} is ${value_m}; natural water shows ${metres(least)} to ${metres(most)}.`,
-    );
+    throw new OpticsDomainError({
+      code: OUT_OF_RANGE[clarity],
+      parameters: { value_m, min_m: toTenth(least), max_m: toTenth(most) },
+    });
   }
   if (fitting.some(({ name }) => name === hue)) return;
   const [from, to] = CLARITY_RANGES[clarity][hue];
-  throw new OpticsDomainError(
-    "water_hue_contradicts_measure",
-    `${clarity} of ${value_m} does not go with ${hue} water, which shows ${metres(from)} to ${metres(to)}. Such a distance is seen in water that is ${fitting.map(({ name }) => name).join(" or ")}.`,
-  );
+  throw new OpticsDomainError({
+    code: "water_hue_contradicts_measure",
+    parameters: {
+      measure: clarity,
+      value_m,
+      water_hue: hue,
+      min_m: toTenth(from),
+      max_m: toTenth(to),
+      fitting_hues: fitting.map(({ name }) => name),
+    },
+  });
 }
 
 /** Mean spread of ln(Kd - Kw) over 440 to 600 nm when the hue mix is off by its standard deviation. */
@@ -74,7 +81,7 @@ function turbidityPerReading(clarity: Clarity, value_m: number, hueMix: number, 
 /**
  * @param clarity which distance was read.
  * @param value_m the distance, m.
- * @throws OpticsDomainError when no natural water shows that distance, or none of that hue; the message names what does.
+ * @throws OpticsDomainError when no natural water shows that distance, or none of that hue; the parameters name what does.
  */
 export function describeByClarity(clarity: Clarity, value_m: number, hue: WaterHue): WaterDescription {
   requirePossible(clarity, value_m, hue);

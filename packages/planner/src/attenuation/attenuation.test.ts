@@ -198,8 +198,7 @@ describe("light at depth", () => {
     } catch (error) {
       if (!(error instanceof SceneProblem)) throw error;
       expect(error.code).toBe("sun_too_low");
-      expect(error.fields[0].field).toBe("sun_elevation_deg");
-      expect(error.fields[0].allowed).toContain("10 to 90");
+      expect(error.field).toBe("sun_elevation_deg");
     }
   });
 });

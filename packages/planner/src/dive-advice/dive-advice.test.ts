@@ -290,7 +290,7 @@ describe("what cannot be", () => {
       try {
         diveAdvice(scene);
       } catch (error) {
-        if (error instanceof SceneProblem) return error.fields.map(({ field }) => field);
+        if (error instanceof SceneProblem) return [error.field];
         throw error;
       }
       return ["no refusal"];

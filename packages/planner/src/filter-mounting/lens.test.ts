@@ -104,12 +104,9 @@ describe("lenses that cannot be", () => {
       "ring_id_twice",
       "rings",
     ],
-  ])("%s: a problem that names field, fault and what is allowed", (_, scene, code, field) => {
+  ])("%s: a problem that names its code and field", (_, scene, code, field) => {
     const problem = problemOf(scene);
-    expect(problem.code).toBe(code);
-    expect(problem.fields.map((entry) => entry.field)).toEqual([field]);
-    expect(problem.fields[0].message.length).toBeGreaterThan(10);
-    expect(problem.fields[0].allowed.length).toBeGreaterThan(10);
+    expect([problem.code, problem.field]).toEqual([code, field]);
   });
 });
 

@@ -77,7 +77,7 @@ describe("the water of a scene", () => {
   it("is refused outside the domain of its description, with the field named", () => {
     const problem = problemOf({ ...withoutWater, chlorophyll_mg_m3: 500 });
     expect(problem.code).toBe("chlorophyll_out_of_range");
-    expect(problem.fields[0].field).toBe("chlorophyll_mg_m3");
+    expect(problem.field).toBe("chlorophyll_mg_m3");
   });
 });
 

@@ -41,8 +41,8 @@ describe("a lamp's light", () => {
       }
       expect(problem).toBeInstanceOf(SceneProblem);
       expect(problem).toMatchObject({
-        code: "lamp_unknown",
-        fields: [{ field: "lamps", allowed: expect.stringContaining(LED_NAMES.join(", ")) }],
+        refusal: { code: "lamp_unknown", parameters: { leds: LED_NAMES } },
+        field: "lamps",
       });
     },
   );

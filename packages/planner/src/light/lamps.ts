@@ -26,13 +26,7 @@ export function lampSpectrum(lamp: Lamp): Spectrum {
   } else if (lamp.cct_K !== undefined) {
     return whiteLampPerLumen(lamp.cct_K);
   }
-  throw new SceneProblem("lamp_unknown", "A lamp names no light source that the model knows.", [
-    {
-      field: "lamps",
-      message: "cct_K or led is needed",
-      allowed: `cct_K in kelvin, or led as one of ${LED_NAMES.join(", ")}`,
-    },
-  ]);
+  throw new SceneProblem({ code: "lamp_unknown", parameters: { leds: LED_NAMES } }, "lamps");
 }
 
 export function lampFilter({ filter_kind, filter_density, filter_transmittance }: Lamp): Spectrum {

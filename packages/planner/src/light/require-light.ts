@@ -24,15 +24,10 @@ export function requireLight(conditions: Conditions): void {
  */
 export function requireSeenThrough(conditions: Conditions, filter: Spectrum, field: string): void {
   const sensor = meanSensor();
-  const named = field === "kit" ? "a filter of the kit" : "the filter on the lens";
+  const of = field === "kit" ? "kit" : "lens";
   if (!(integrateProduct(filter, sensor.green) > 0 && integrateProduct(filter, sensor.red) > 0)) {
-    throw new SceneProblem("no_light", `No light that a camera sees passes ${named}.`, [
-      {
-        field,
-        message: "nothing from 400 to 720 nm, where cameras see, passes this filter",
-        allowed: "a transmittance above 0 somewhere from 400 to 720 nm",
-      },
-    ]);
+    const parameters = { case: "filter_passes_none", filter: of } as const;
+    throw new SceneProblem({ code: "no_light", parameters }, field);
   }
   const world = underwater(conditions, NOMINAL);
   const { min_depth_m, max_depth_m } = conditions.scene;
@@ -42,13 +37,8 @@ export function requireSeenThrough(conditions: Conditions, filter: Spectrum, fie
     const isLeft = (seen: Spectrum) =>
       integrateProduct(through, seen) > NOTHING_BELOW * integrateProduct(light, seen);
     if (isLeft(sensor.green) && isLeft(Y_BAR)) continue;
-    throw new SceneProblem("no_light", `At ${depth_m} m no light passes ${named}.`, [
-      {
-        field,
-        message: `this filter stops all the light that the water leaves at ${depth_m} m`,
-        allowed: "a transmittance above 0 where this water is clear",
-      },
-    ]);
+    const parameters = { case: "filter_stops_what_is_left", filter: of, depth_m } as const;
+    throw new SceneProblem({ code: "no_light", parameters }, field);
   }
 }
 
@@ -59,11 +49,5 @@ function arriving(world: Underwater, depth_m: number): Spectrum {
 
 function requireSource({ scene, daylight }: Conditions): void {
   if (daylight || scene.lamps.length > 0) return;
-  throw new SceneProblem("no_light", "Without daylight and without lamps there is no light to film by.", [
-    {
-      field: "lamps",
-      message: "no lamp is given and there is no daylight",
-      allowed: "at least one lamp, or daylight",
-    },
-  ]);
+  throw new SceneProblem({ code: "no_light", parameters: { case: "no_source" } }, "lamps");
 }

@@ -46,27 +46,17 @@ function sunAtPlace(scene: Where): Sun & { field: string } {
   } catch (error) {
     if (!(error instanceof OpticsDomainError)) throw error;
     field = FIELD_OF_CODE[error.code] ?? field;
-    throw new SceneProblem(error.code, error.message, [
-      {
-        field,
-        message: error.message,
-        allowed: "a place, and a time that its clocks show, between 1900 and 2100",
-      },
-    ]);
+    throw new SceneProblem(error.refusal, field);
   }
 }
 
 const tooLow = (elevation_deg: number, field: string): SceneProblem =>
   new SceneProblem(
-    "sun_too_low",
-    "With the sun this low the daylight model does not hold: at dusk and dawn the light is weak, blue and quick to change. Plan on lamps, or ask for a higher sun.",
-    [
-      {
-        field,
-        message: `the sun stands at ${elevation_deg.toFixed(1)} degrees, outside the model's domain`,
-        allowed: `a sun from ${LOWEST_SUN_DEG} to 90 degrees above the horizon, or daylight_basis "none" to plan on lamps alone`,
-      },
-    ],
+    {
+      code: "sun_too_low",
+      parameters: { elevation_deg: Number(elevation_deg.toFixed(1)), min_elevation_deg: LOWEST_SUN_DEG },
+    },
+    field,
   );
 
 /**

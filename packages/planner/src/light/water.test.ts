@@ -63,25 +63,25 @@ describe("a described water", () => {
 
   it("that is unknown is refused with what could be given", () => {
     const problem = problemOf({ water_type: "4C" });
-    expect(problem.code).toBe("water_missing");
-    expect(problem.fields).toEqual([
-      {
-        field: "water_type",
-        message: "no known water",
-        allowed:
-          "one of water_type, chlorophyll_mg_m3, secchi_depth_m, visibility_m, kd_samples, card_samples",
-      },
-    ]);
+    const fields = [
+      "water_type",
+      "chlorophyll_mg_m3",
+      "secchi_depth_m",
+      "visibility_m",
+      "kd_samples",
+      "card_samples",
+    ];
+    expect(problem.refusal).toEqual({ code: "water_missing", parameters: { fields } });
+    expect(problem.field).toBe("water_type");
   });
 
-  it("outside what nature shows is refused by its field, with optics' own words", () => {
+  it("outside what nature shows is refused by its field, with what optics says", () => {
     const problem = problemOf({ chlorophyll_mg_m3: 500 });
-    expect(problem.message).toContain("500");
-    expect(problem.fields[0]).toMatchObject({
-      field: "chlorophyll_mg_m3",
-      message: problem.message,
-      allowed: expect.stringContaining("see the message"),
+    expect(problem.refusal).toEqual({
+      code: "chlorophyll_out_of_range",
+      parameters: { chlorophyll_mg_m3: 500, min_mg_m3: 0.02, max_mg_m3: 20 },
     });
+    expect(problem.field).toBe("chlorophyll_mg_m3");
   });
 });
 
@@ -196,6 +196,6 @@ describe("a water that a grey card saw", () => {
     const still = depths.map((depth_m): CardSample => ({ ...locked[0], depth_m }));
     const problem = problemOf({ card_samples: still, locked_exposure: true, locked_balance: true });
     expect(problem.code).toMatch(/^card_samples_/);
-    expect(problem.fields[0].field).toBe("card_samples");
+    expect(problem.field).toBe("card_samples");
   });
 });

@@ -107,18 +107,11 @@ export function describeWater(scene: Scene, daylight: Daylight | undefined): Des
       return { ...description, scatteringScale: scaleFor(description), sources, states };
     } catch (error) {
       if (!(error instanceof OpticsDomainError)) throw error;
-      throw new SceneProblem(error.code, error.message, [
-        { field, message: error.message, allowed: "see the message for what natural water shows" },
-      ]);
+      throw new SceneProblem(error.refusal, field);
     }
   }
-  throw new SceneProblem("water_missing", "The scene names no water that the model knows.", [
-    {
-      field: "water_type",
-      message: "no known water",
-      allowed: `one of ${BASES.map(({ field }) => field).join(", ")}`,
-    },
-  ]);
+  const parameters = { fields: BASES.map(({ field }) => field) };
+  throw new SceneProblem({ code: "water_missing", parameters }, "water_type");
 }
 
 function scaleFor({ kd_reference_per_m, beam_attenuation_530 }: WaterDescription): number {

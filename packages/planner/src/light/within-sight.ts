@@ -29,10 +29,6 @@ function clearest(attenuation_per_m: Spectrum): number {
   return least;
 }
 
-function refuse(code: string, field: string, message: string, allowed: string): never {
-  throw new SceneProblem(code, message, [{ field, message, allowed }]);
-}
-
 /** @throws SceneProblem where depth, distance or a filter leaves no light at all. */
 export function requireWithinSight(
   scene: Scene,
@@ -43,22 +39,14 @@ export function requireWithinSight(
   const reach = (attenuation: Spectrum): number => DARK_AT_OPTICAL_DEPTH / clearest(attenuation);
   const deepest_m = reach(optics.kd_reference_per_m);
   if (daylight && scene.max_depth_m > deepest_m) {
-    refuse(
-      "no_daylight_left",
-      "max_depth_m",
-      `At ${scene.max_depth_m} m nothing is left of daylight in this water.`,
-      `at most ${deepest_m.toFixed(1)} m in this water, or daylight_basis "none" to plan on lamps alone`,
-    );
+    const parameters = { depth_m: scene.max_depth_m, max_depth_m: Number(deepest_m.toFixed(1)) };
+    throw new SceneProblem({ code: "no_daylight_left", parameters }, "max_depth_m");
   }
   const farthest_m = reach(pathAttenuation(optics));
   const toFar = (field: string, distance_m: number) => {
     if (distance_m <= farthest_m) return;
-    refuse(
-      "no_sight",
-      field,
-      `No light crosses ${distance_m} m of this water.`,
-      `at most ${farthest_m.toFixed(2)} m in this water`,
-    );
+    const parameters = { distance_m, max_distance_m: Number(farthest_m.toFixed(2)) };
+    throw new SceneProblem({ code: "no_sight", parameters }, field);
   };
   toFar("subject_distance_m", scene.subject_distance_m);
   for (const lamp of scene.lamps) toFar("lamps", lamp.distance_m);
@@ -74,12 +62,10 @@ function requireClear({ filter_transmittance, kit }: Scene): void {
     );
     return integrateProduct(transmittance, Y_BAR) / total < OPAQUE_BELOW;
   };
-  const message = "This curve lets no visible light through.";
-  const allowed = "transmittance above 0 somewhere from 380 to 780 nm";
   if (filter_transmittance && opaque(filter_transmittance)) {
-    refuse("filter_opaque", "filter_transmittance", message, allowed);
+    throw new SceneProblem({ code: "filter_opaque", parameters: { case: "lens" } }, "filter_transmittance");
   }
   if (kit?.some((item) => item.filter_transmittance && opaque(item.filter_transmittance))) {
-    refuse("filter_opaque", "kit", message, allowed);
+    throw new SceneProblem({ code: "filter_opaque", parameters: { case: "kit" } }, "kit");
   }
 }

@@ -1,0 +1,152 @@
+import type { LightRefusals } from "@sunfathom/planner";
+import type { FieldText, OutsideText, Texts } from "../../problems/texts.js";
+
+/** Why the model has no answer to the light of a scene. */
+export const outsideLight: Texts<LightRefusals, OutsideText> = {
+  latitude_out_of_range: ({ latitude_deg, limit_deg }) =>
+    ofPlace(`latitude_deg is ${latitude_deg}; it must lie between -${limit_deg} and ${limit_deg}.`),
+  longitude_out_of_range: ({ longitude_deg, limit_deg }) =>
+    ofPlace(`longitude_deg is ${longitude_deg}; it must lie between -${limit_deg} and ${limit_deg}.`),
+  instant_out_of_range: ({ year, first_year, last_year }) => {
+    const given = year === undefined ? "not a date" : `in the year ${year}`;
+    return ofPlace(`The instant is ${given}; the sun's place is given for ${first_year} to ${last_year}.`);
+  },
+  local_time_malformed: ({ local_time, first_year, last_year }) =>
+    ofPlace(
+      `local_time "${local_time}" is not a date and time such as 2026-03-10T10:15, in the years ${first_year} to ${last_year}, without offset.`,
+    ),
+  local_time_skipped: ({ local_time, time_zone }) =>
+    ofPlace(
+      `The clocks of ${time_zone} never showed ${local_time}: they were put forward over it. Give a time before or after the change.`,
+    ),
+  time_zone_unknown: ({ time_zone }) =>
+    ofPlace(
+      `time_zone "${time_zone}" is not a name of the IANA time zone database, such as Africa/Cairo or Asia/Makassar.`,
+    ),
+  chlorophyll_out_of_range: ({ chlorophyll_mg_m3, min_mg_m3, max_mg_m3 }) =>
+    outside(
+      `chlorophyll_mg_m3 is ${chlorophyll_mg_m3}; the relation holds from ${min_mg_m3} to ${max_mg_m3} mg/m3.`,
+      `${min_mg_m3} to ${max_mg_m3} mg/m3`,
+    ),
+  secchi_depth_out_of_range: (range) => ofClarity("secchi_depth_m", range),
+  visibility_out_of_range: (range) => ofClarity("visibility_m", range),
+  water_hue_contradicts_measure: ({ measure, value_m, water_hue, min_m, max_m, fitting_hues }) => {
+    const fitting = fitting_hues.join(" or ");
+    return outside(
+      `${measure} of ${value_m} does not go with ${water_hue} water, which shows ${metres(min_m)} to ${metres(max_m)}. Such a distance is seen in water that is ${fitting}.`,
+      `${metres(min_m)} to ${metres(max_m)} with water_hue ${water_hue}, or water_hue ${fitting}`,
+    );
+  },
+  card_samples_too_few: ({ span_m, least_span_m }) =>
+    outside(
+      `The card was taken at depths ${span_m.toFixed(1)} m apart; two depths at least ${least_span_m} m apart are needed.`,
+      `two depths at least ${least_span_m} m apart`,
+    ),
+  card_samples_malformed: (p) => {
+    switch (p.case) {
+      case "not_with_all":
+        return outside(
+          `${p.field} is given with ${p.given} of ${p.samples} card samples; give it with all or with none.`,
+          `${p.field} with all card samples, or with none`,
+        );
+      case "depth":
+        return outside(
+          `A card sample has a depth of ${p.depth_m} m; 0 to ${p.max_depth_m} m can be used.`,
+          `0 to ${p.max_depth_m} m`,
+        );
+      case "clipped":
+        return outside(
+          `The card at ${p.depth_m} m is clipped (${p.value}); expose it darker.`,
+          "a picture of the card in which no channel is clipped",
+        );
+      case "dark":
+        return outside(
+          `The card at ${p.depth_m} m has a channel that recorded nothing (${p.value}); expose it brighter or stay shallower.`,
+          "a picture of the card in which every channel recorded light",
+        );
+      case "exposure_not_positive":
+        return outside(
+          `The exposure of the card at ${p.depth_m} m must be of numbers above 0.`,
+          "numbers above 0",
+        );
+      case "gains_not_positive":
+        return outside(`The balance gains of the card at ${p.depth_m} m must be above 0.`, "numbers above 0");
+      case "balance_unlocked":
+        return outside(
+          "The white balance may have moved between the pictures: take raw, lock it, or give balance_gains with each.",
+          "locked_balance true, or red_gain, green_gain and blue_gain with each card sample",
+        );
+    }
+  },
+  card_samples_contradict: ({ rms_ln, worst_depth_m }) =>
+    outside(
+      `No water explains these card samples: they miss the best one by ${rms_ln.toFixed(2)} in the logarithm, most at ${worst_depth_m} m. Look for shadow, lamp light, another pose, or an automatic that was not locked.`,
+      "card samples that one water explains",
+    ),
+  card_samples_outside_family: (p) => {
+    const end = p.case === "clearer" ? "clearer than pure sea water" : "murkier than any published type";
+    return outside(
+      `The card samples ask for a water ${end}; check depths, exposures and the order of the pictures.`,
+      "card samples of a water between pure sea water and the murkiest published type",
+    );
+  },
+  sun_too_low: ({ elevation_deg, min_elevation_deg }) => ({
+    detail:
+      "With the sun this low the daylight model does not hold: at dusk and dawn the light is weak, blue and quick to change. Plan on lamps, or ask for a higher sun.",
+    message: `the sun stands at ${elevation_deg.toFixed(1)} degrees, outside the model's domain`,
+    allowed: `a sun from ${min_elevation_deg} to 90 degrees above the horizon, or daylight_basis "none" to plan on lamps alone`,
+  }),
+  no_light: (p) =>
+    p.case === "no_source"
+      ? {
+          detail: "Without daylight and without lamps there is no light to film by.",
+          message: "no lamp is given and there is no daylight",
+          allowed: "at least one lamp, or daylight",
+        }
+      : {
+          detail: "No light that a camera sees passes the filter on the lens.",
+          message: "nothing from 400 to 720 nm, where cameras see, passes this filter",
+          allowed: "a transmittance above 0 somewhere from 400 to 720 nm",
+        },
+  no_daylight_left: ({ depth_m, max_depth_m }) =>
+    outside(
+      `At ${depth_m} m nothing is left of daylight in this water.`,
+      `at most ${max_depth_m.toFixed(1)} m in this water, or daylight_basis "none" to plan on lamps alone`,
+    ),
+  no_sight: ({ distance_m, max_distance_m }) =>
+    outside(
+      `No light crosses ${distance_m} m of this water.`,
+      `at most ${max_distance_m.toFixed(2)} m in this water`,
+    ),
+  filter_opaque: () =>
+    outside(
+      "This curve lets no visible light through.",
+      "transmittance above 0 somewhere from 380 to 780 nm",
+    ),
+  lamp_unknown: ({ leds }) => ({
+    detail: "A lamp names no light source that the model knows.",
+    message: "cct_K or led is needed",
+    allowed: `cct_K in kelvin, or led as one of ${leds.join(", ")}`,
+  }),
+  water_missing: ({ fields }) => ({
+    detail: "The scene names no water that the model knows.",
+    message: "no known water",
+    allowed: `one of ${fields.join(", ")}`,
+  }),
+};
+
+const outside = (message: string, allowed: FieldText["allowed"]): OutsideText => ({
+  detail: message,
+  message,
+  allowed,
+});
+
+const ofPlace = (message: string): OutsideText =>
+  outside(message, "a place, and a time that its clocks show, between 1900 and 2100");
+
+const ofClarity = (field: string, range: LightRefusals["visibility_out_of_range"]): OutsideText => {
+  const shown = `${metres(range.min_m)} to ${metres(range.max_m)}`;
+  return outside(`${field} is ${range.value_m}; natural water shows ${shown}.`, shown);
+};
+
+const metres = (value: number): string => `${value.toFixed(value >= 10 ? 0 : 1)} m`;

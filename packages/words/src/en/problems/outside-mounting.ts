@@ -1,0 +1,45 @@
+import type { MountingRefusals } from "@sunfathom/planner";
+import type { OutsideText, Texts } from "../../problems/texts.js";
+
+/** Why the model has no answer to a lens or to its rings. */
+export const outsideMounting: Texts<MountingRefusals, OutsideText> = {
+  lens_field_unknown: () => ({
+    detail: "Without a focal length or a field of view nothing can be said about corners.",
+    message: "neither a focal length nor a field of view is given",
+    allowed: "focal_length_mm with sensor_diagonal_mm, or field_of_view_deg",
+  }),
+  corner_outside_image_circle: (p) => ({
+    detail: `A fisheye of ${p.focal_length_mm.toFixed(1)} mm does not reach the corners of a format of ${p.format_mm.toFixed(1)} mm.`,
+    message: `the image circle of such a fisheye is ${p.image_circle_mm.toFixed(1)} mm wide, the format's diagonal ${p.format_mm.toFixed(1)} mm`,
+    allowed: `at least ${p.min_focal_length_mm.toFixed(1)} mm for this format, or the field given as field_of_view_deg`,
+  }),
+  field_too_wide: (p) => ({
+    detail: `A field of ${p.field_of_view_deg.toFixed(1)} degrees is not possible here.`,
+    message: `${p.field_of_view_deg.toFixed(1)} degrees of field in air: ${whyTooWide(p)}`,
+    allowed: `a field of at most ${p.max_field_of_view_deg} degrees in air${insteadOf(p)}`,
+  }),
+  lens_contradicts: ({ sensor_diagonal_mm, follows_mm }) => ({
+    detail: "Focal length, format and field of view do not belong together.",
+    message: `${sensor_diagonal_mm.toFixed(1)} mm, where focal length and field of view ask for ${follows_mm.toFixed(1)} mm`,
+    allowed: "leave out one of focal_length_mm, sensor_diagonal_mm and field_of_view_deg, or correct it",
+  }),
+  ring_id_twice: ({ id }) => ({
+    detail: "Two rings have the same id.",
+    message: `the id ${id} is used twice`,
+    allowed: "a different id for each ring",
+  }),
+};
+
+type TooWide = MountingRefusals["field_too_wide"];
+
+function whyTooWide({ lens_kind, port_kind }: TooWide): string {
+  if (lens_kind !== "fisheye") return "a lens that draws straight lines straight cannot see that wide";
+  return port_kind === "dome"
+    ? "no lens sees that far behind itself"
+    : "at such angles a flat window reflects the light instead of letting it in";
+}
+
+function insteadOf({ lens_kind, port_kind }: TooWide): string {
+  if (lens_kind !== "fisheye") return ", or lens_kind fisheye";
+  return port_kind === "dome" ? "" : ", or a dome";
+}
