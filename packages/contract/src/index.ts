@@ -18,8 +18,10 @@ export {
 } from "./problem/catalogue.js";
 export { problemComponent } from "./problem/component-name.js";
 export { type FieldErrorCode, fieldErrorCodes, maxErrors } from "./problem/error-codes.js";
-export { problemPage } from "./problem/page.js";
+export { type OutsideCode, outsideCodes } from "./problem/outside-codes.js";
+export type { ErrorMeaning, ProblemPage } from "./problem/page-schema.js";
 export type { FieldError, Problem } from "./problem/problem.js";
+export { ruleMeanings } from "./problem/rule-meanings.js";
 export { problemType, type SceneProblemCode, sceneProblemKinds } from "./problem/scene-problems.js";
 export type { QuizAnswersRequest, QuizMarks } from "./quiz/answers.js";
 export { quizErrorCodes } from "./quiz/error-codes.js";

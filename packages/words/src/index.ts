@@ -6,4 +6,5 @@ export type Language = (typeof languages)[number];
 export { outsideLight } from "./en/problems/outside-light.js";
 export { outsideMeanings } from "./en/problems/outside-meanings.js";
 export { outsideMounting } from "./en/problems/outside-mounting.js";
+export { problemPage } from "./en/problems/page.js";
 export type { FieldText, OutsideText, Texts } from "./problems/texts.js";

@@ -8,25 +8,27 @@ interface Unit {
   times: number;
 }
 
-/** Units by how names end: those that people send, and those that fields are in. */
-const units: Readonly<Record<string, Unit>> = named([
-  ["ft feet foot", { symbol: "ft", of: "length", times: 0.3048 }],
-  ["yd yard yards", { symbol: "yd", of: "length", times: 0.9144 }],
-  ["in inch inches", { symbol: "in", of: "length", times: 0.0254 }],
-  ["m metre metres meter meters", { symbol: "m", of: "length", times: 1 }],
-  ["cm", { symbol: "cm", of: "length", times: 0.01 }],
-  ["mm", { symbol: "mm", of: "length", times: 0.001 }],
-  ["kn kt kts knot knots", { symbol: "kn", of: "speed", times: 1852 / 3600 }],
-  ["km_h kmh kph", { symbol: "km/h", of: "speed", times: 1 / 3.6 }],
-  ["mph", { symbol: "mph", of: "speed", times: 0.44704 }],
-  ["m_s", { symbol: "m/s", of: "speed", times: 1 }],
-  ["s", { symbol: "s", of: "time", times: 1 }],
-  ["ms", { symbol: "ms", of: "time", times: 0.001 }],
-]);
-
-function named(rows: readonly (readonly [endings: string, unit: Unit])[]): Record<string, Unit> {
-  return Object.fromEntries(rows.flatMap(([endings, unit]) => endings.split(" ").map((end) => [end, unit])));
-}
+/** Units by how names end, those that people send and those that fields are in: what each measures, and how much of it. */
+const units = new Map<string, Unit>(
+  (
+    [
+      ["ft", "length", 0.3048, "feet foot"],
+      ["yd", "length", 0.9144, "yard yards"],
+      ["in", "length", 0.0254, "inch inches"],
+      ["m", "length", 1, "metres meters"],
+      ["cm", "length", 0.01],
+      ["mm", "length", 0.001],
+      ["kn", "speed", 1852 / 3600, "kt kts knots"],
+      ["km/h", "speed", 1 / 3.6, "km_h kmh"],
+      ["mph", "speed", 0.44704],
+      ["m/s", "speed", 1, "m_s"],
+      ["s", "time", 1],
+      ["ms", "time", 0.001],
+    ] as const
+  ).flatMap(([symbol, of, times, endings = ""]) =>
+    [symbol, ...endings.split(" ")].map((end) => [end, { symbol, of, times }] as const),
+  ),
+);
 
 /** A field that was sent in another unit than it is taken in. */
 export interface OtherUnit {
@@ -71,7 +73,7 @@ function split(name: string): { stem: string; unit: Unit } | undefined {
   for (const length of [2, 1]) {
     const ending = words.slice(-length).join("_");
     const stem = words.slice(0, -length).join("_");
-    const unit = Object.hasOwn(units, ending) ? units[ending] : undefined;
+    const unit = units.get(ending);
     if (unit !== undefined && stem !== "") return { stem, unit };
   }
   return undefined;

@@ -39,8 +39,7 @@ export const ProblemPage = z
       example: problemKinds.malformed_json.explanation,
     }),
     errors: list(ErrorMeaning, {
-      description:
-        "Codes that its `errors` can carry; the model adds its own where a scene leads outside it.",
+      description: "Codes that its `errors` can carry. An open list: further ones may come.",
       example: [{ code: "unknown_field", meaning: fieldErrorCodes.unknown_field }],
     }).optional(),
   })

@@ -1,10 +1,21 @@
 import { z } from "zod/v3";
 import { annotate } from "../field/annotation.js";
 import { list, text } from "../field/choice.js";
+import { quizErrorCodes } from "../quiz/error-codes.js";
 import { type ProblemCode, problemCodes, problemKinds } from "./catalogue.js";
 import { problemComponent } from "./component-name.js";
-import { maxErrors } from "./error-codes.js";
+import { fieldErrorCodes, maxErrors } from "./error-codes.js";
+import { outsideCodes } from "./outside-codes.js";
+import { ruleMeanings } from "./rule-meanings.js";
 import { problemType } from "./scene-problems.js";
+
+/** Every code that an error can carry. */
+const errorCodes: readonly string[] = [
+  ...Object.keys(fieldErrorCodes),
+  ...Object.keys(ruleMeanings),
+  ...Object.values(quizErrorCodes).flatMap((codes) => Object.keys(codes)),
+  ...outsideCodes,
+];
 
 export const FieldError = z
   .object({
@@ -13,7 +24,14 @@ export const FieldError = z
         "JSON pointer (RFC 6901) to what is wrong; empty for the body as a whole. For a query string, `/` and the name.",
       example: "/dept_m",
     }),
-    code: text({ description: "Stable code, for programs and translations.", example: "unknown_field" }),
+    code: annotate(
+      z
+        .string()
+        .describe(
+          "Stable code, for programs and translations. The examples are all that there are today, and further ones may come; what each means stands on the page that `type` leads to.",
+        ),
+      { examples: errorCodes },
+    ),
     message: text({ description: "What is wrong.", example: "There is no field dept_m." }),
     allowed: text({ description: "What is allowed there.", example: "depth_m" }),
     did_you_mean: text({

@@ -794,7 +794,7 @@ export type FieldError = {
      */
     pointer: string;
     /**
-     * Stable code, for programs and translations.
+     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come; what each means stands on the page that `type` leads to.
      */
     code: string;
     /**
@@ -809,6 +809,12 @@ export type FieldError = {
      * The nearest right name, if one is near.
      */
     did_you_mean?: string | undefined;
+    /**
+     * The numbers and names that the code comes with; which, the code decides.
+     */
+    parameters?: {
+        [key: string]: unknown;
+    };
 };
 
 /**
@@ -2193,7 +2199,7 @@ export type ProblemPage = {
      */
     explanation: string;
     /**
-     * Codes that its `errors` can carry; the model adds its own where a scene leads outside it.
+     * Codes that its `errors` can carry. An open list: further ones may come.
      */
     errors?: Array<ErrorMeaning> | undefined;
 };

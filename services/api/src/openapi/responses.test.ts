@@ -6,9 +6,9 @@ import {
   problemCodes,
   problemComponent,
   problemKinds,
-  problemPage,
   reference,
 } from "@sunfathom/contract";
+import { problemPage } from "@sunfathom/words";
 import { describe, expect, it } from "vitest";
 import { fieldsOf, schemaOf } from "./components.js";
 import { problemResponses } from "./responses.js";

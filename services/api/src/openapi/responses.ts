@@ -6,6 +6,7 @@ import {
   problemType,
   reference,
 } from "@sunfathom/contract";
+import { outsideLight } from "@sunfathom/words";
 
 /** A header of a response, in the description. */
 export interface Header {
@@ -114,6 +115,9 @@ function example(code: ProblemCode): object {
   };
 }
 
+const tooDeep = { depth_m: 60, max_depth_m: 48.2 };
+const noDaylightLeft = outsideLight.no_daylight_left(tooDeep);
+
 const exampleErrors: Partial<Record<ProblemCode, FieldError[]>> = {
   invalid_scene: [
     {
@@ -192,10 +196,11 @@ const exampleErrors: Partial<Record<ProblemCode, FieldError[]>> = {
   ],
   outside_the_model: [
     {
-      pointer: "/sun_elevation_deg",
-      code: "sun_too_low",
-      message: "The sun stands too low for the model of the sky.",
-      allowed: "10 to 90 deg",
+      pointer: "/depth_m",
+      code: "no_daylight_left",
+      message: noDaylightLeft.message,
+      allowed: noDaylightLeft.allowed,
+      parameters: tooDeep,
     },
   ],
 };

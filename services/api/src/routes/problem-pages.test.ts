@@ -1,4 +1,5 @@
-import { problemCodes, problemPage, problemType } from "@sunfathom/contract";
+import { problemCodes, problemType } from "@sunfathom/contract";
+import { problemPage } from "@sunfathom/words";
 import Fastify from "fastify";
 import { describe, expect, it } from "vitest";
 import { sharedSchemas } from "../openapi/components.js";

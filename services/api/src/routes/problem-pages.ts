@@ -1,5 +1,6 @@
 import { toJson } from "@sunfathom/answers";
-import { problemCodes, problemPage, problemType } from "@sunfathom/contract";
+import { problemCodes, problemType } from "@sunfathom/contract";
+import { problemPage } from "@sunfathom/words";
 import type { FastifyInstance } from "fastify";
 import { refuseQuery } from "../http/refuse-query.js";
 import { fixedJson, sendFixed } from "../http/send-fixed.js";

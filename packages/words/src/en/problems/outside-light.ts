@@ -1,12 +1,9 @@
+import type { OutsideCode } from "@sunfathom/contract";
 import type { LightRefusals } from "@sunfathom/planner";
 import type { FieldText, OutsideText, Texts } from "../../problems/texts.js";
 
 /** Why the model has no answer to the light of a scene. */
-export const outsideLight: Texts<LightRefusals, OutsideText> = {
-  latitude_out_of_range: ({ latitude_deg, limit_deg }) =>
-    ofPlace(`latitude_deg is ${latitude_deg}; it must lie between -${limit_deg} and ${limit_deg}.`),
-  longitude_out_of_range: ({ longitude_deg, limit_deg }) =>
-    ofPlace(`longitude_deg is ${longitude_deg}; it must lie between -${limit_deg} and ${limit_deg}.`),
+export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRefusals>, OutsideText> = {
   instant_out_of_range: ({ year, first_year, last_year }) => {
     const given = year === undefined ? "not a date" : `in the year ${year}`;
     return ofPlace(`The instant is ${given}; the sun's place is given for ${first_year} to ${last_year}.`);
@@ -23,11 +20,6 @@ export const outsideLight: Texts<LightRefusals, OutsideText> = {
     ofPlace(
       `time_zone "${time_zone}" is not a name of the IANA time zone database, such as Africa/Cairo or Asia/Makassar.`,
     ),
-  chlorophyll_out_of_range: ({ chlorophyll_mg_m3, min_mg_m3, max_mg_m3 }) =>
-    outside(
-      `chlorophyll_mg_m3 is ${chlorophyll_mg_m3}; the relation holds from ${min_mg_m3} to ${max_mg_m3} mg/m3.`,
-      `${min_mg_m3} to ${max_mg_m3} mg/m3`,
-    ),
   secchi_depth_out_of_range: (range) => ofClarity("secchi_depth_m", range),
   visibility_out_of_range: (range) => ofClarity("visibility_m", range),
   water_hue_contradicts_measure: ({ measure, value_m, water_hue, min_m, max_m, fitting_hues }) => {
@@ -38,56 +30,37 @@ export const outsideLight: Texts<LightRefusals, OutsideText> = {
     );
   },
   card_samples_too_few: ({ span_m, least_span_m }) =>
-    outside(
+    ofCards(
       `The card was taken at depths ${span_m.toFixed(1)} m apart; two depths at least ${least_span_m} m apart are needed.`,
-      `two depths at least ${least_span_m} m apart`,
     ),
   card_samples_malformed: (p) => {
     switch (p.case) {
       case "not_with_all":
-        return outside(
+        return ofCards(
           `${p.field} is given with ${p.given} of ${p.samples} card samples; give it with all or with none.`,
-          `${p.field} with all card samples, or with none`,
-        );
-      case "depth":
-        return outside(
-          `A card sample has a depth of ${p.depth_m} m; 0 to ${p.max_depth_m} m can be used.`,
-          `0 to ${p.max_depth_m} m`,
         );
       case "clipped":
-        return outside(
-          `The card at ${p.depth_m} m is clipped (${p.value}); expose it darker.`,
-          "a picture of the card in which no channel is clipped",
-        );
+        return ofCards(`The card at ${p.depth_m} m is clipped (${p.value}); expose it darker.`);
       case "dark":
-        return outside(
+        return ofCards(
           `The card at ${p.depth_m} m has a channel that recorded nothing (${p.value}); expose it brighter or stay shallower.`,
-          "a picture of the card in which every channel recorded light",
         );
-      case "exposure_not_positive":
-        return outside(
-          `The exposure of the card at ${p.depth_m} m must be of numbers above 0.`,
-          "numbers above 0",
-        );
-      case "gains_not_positive":
-        return outside(`The balance gains of the card at ${p.depth_m} m must be above 0.`, "numbers above 0");
       case "balance_unlocked":
-        return outside(
-          "The white balance may have moved between the pictures: take raw, lock it, or give balance_gains with each.",
-          "locked_balance true, or red_gain, green_gain and blue_gain with each card sample",
+        return ofCards(
+          "The white balance may have moved between the pictures: take raw, lock it, or give red_gain, green_gain and blue_gain with each.",
         );
+      default:
+        return ofCards(`The card at ${p.depth_m} m has a depth, an exposure or gains that cannot be.`);
     }
   },
   card_samples_contradict: ({ rms_ln, worst_depth_m }) =>
-    outside(
+    ofCards(
       `No water explains these card samples: they miss the best one by ${rms_ln.toFixed(2)} in the logarithm, most at ${worst_depth_m} m. Look for shadow, lamp light, another pose, or an automatic that was not locked.`,
-      "card samples that one water explains",
     ),
   card_samples_outside_family: (p) => {
     const end = p.case === "clearer" ? "clearer than pure sea water" : "murkier than any published type";
-    return outside(
+    return ofCards(
       `The card samples ask for a water ${end}; check depths, exposures and the order of the pictures.`,
-      "card samples of a water between pure sea water and the murkiest published type",
     );
   },
   sun_too_low: ({ elevation_deg, min_elevation_deg }) => ({
@@ -123,16 +96,6 @@ export const outsideLight: Texts<LightRefusals, OutsideText> = {
       "This curve lets no visible light through.",
       "transmittance above 0 somewhere from 380 to 780 nm",
     ),
-  lamp_unknown: ({ leds }) => ({
-    detail: "A lamp names no light source that the model knows.",
-    message: "cct_K or led is needed",
-    allowed: `cct_K in kelvin, or led as one of ${leds.join(", ")}`,
-  }),
-  water_missing: ({ fields }) => ({
-    detail: "The scene names no water that the model knows.",
-    message: "no known water",
-    allowed: `one of ${fields.join(", ")}`,
-  }),
 };
 
 const outside = (message: string, allowed: FieldText["allowed"]): OutsideText => ({
@@ -143,6 +106,8 @@ const outside = (message: string, allowed: FieldText["allowed"]): OutsideText =>
 
 const ofPlace = (message: string): OutsideText =>
   outside(message, "a place, and a time that its clocks show, between 1900 and 2100");
+
+const ofCards = (message: string): OutsideText => outside(message, "card samples of one natural water");
 
 const ofClarity = (field: string, range: LightRefusals["visibility_out_of_range"]): OutsideText => {
   const shown = `${metres(range.min_m)} to ${metres(range.max_m)}`;

@@ -1,14 +1,11 @@
-import type { SceneRefusalCode } from "@sunfathom/planner";
+import type { OutsideCode } from "@sunfathom/contract";
 
 /** What each code of a scene outside the model means. */
-export const outsideMeanings: Readonly<Record<SceneRefusalCode, string>> = {
-  latitude_out_of_range: "The latitude is none that the globe has.",
-  longitude_out_of_range: "The longitude is none that the globe has.",
+export const outsideMeanings: Readonly<Record<OutsideCode, string>> = {
   instant_out_of_range: "The sun's place is not known for that year.",
   local_time_malformed: "`local_time` is no date and time of the calendar.",
   local_time_skipped: "The clocks of the place were put forward over this time and never showed it.",
   time_zone_unknown: "`time_zone` is no name of the IANA time zone database.",
-  chlorophyll_out_of_range: "The relation between chlorophyll and the water's colour does not hold so far.",
   secchi_depth_out_of_range: "No natural water shows such a Secchi depth.",
   visibility_out_of_range: "No natural water shows such a visibility.",
   water_hue_contradicts_measure: "Water of that hue does not show such a visibility or Secchi depth.",
@@ -21,11 +18,7 @@ export const outsideMeanings: Readonly<Record<SceneRefusalCode, string>> = {
   no_daylight_left: "So deep in this water nothing is left of daylight.",
   no_sight: "No light crosses so much of this water.",
   filter_opaque: "The measured curve of a filter lets no visible light through.",
-  lamp_unknown: "A lamp has no colour that the model knows.",
-  water_missing: "The scene names no water that the model knows.",
-  lens_field_unknown: "What the lens sees is not given.",
   corner_outside_image_circle: "The image circle of the fisheye does not reach the corners of the format.",
   field_too_wide: "No lens of this kind sees so wide behind this port.",
   lens_contradicts: "Focal length, format and field of view do not belong together.",
-  ring_id_twice: "Two rings have the same `id`.",
 };

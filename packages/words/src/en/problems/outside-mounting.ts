@@ -1,13 +1,12 @@
+import type { OutsideCode } from "@sunfathom/contract";
 import type { MountingRefusals } from "@sunfathom/planner";
 import type { OutsideText, Texts } from "../../problems/texts.js";
 
 /** Why the model has no answer to a lens or to its rings. */
-export const outsideMounting: Texts<MountingRefusals, OutsideText> = {
-  lens_field_unknown: () => ({
-    detail: "Without a focal length or a field of view nothing can be said about corners.",
-    message: "neither a focal length nor a field of view is given",
-    allowed: "focal_length_mm with sensor_diagonal_mm, or field_of_view_deg",
-  }),
+export const outsideMounting: Texts<
+  Pick<MountingRefusals, OutsideCode & keyof MountingRefusals>,
+  OutsideText
+> = {
   corner_outside_image_circle: (p) => ({
     detail: `A fisheye of ${p.focal_length_mm.toFixed(1)} mm does not reach the corners of a format of ${p.format_mm.toFixed(1)} mm.`,
     message: `the image circle of such a fisheye is ${p.image_circle_mm.toFixed(1)} mm wide, the format's diagonal ${p.format_mm.toFixed(1)} mm`,
@@ -22,11 +21,6 @@ export const outsideMounting: Texts<MountingRefusals, OutsideText> = {
     detail: "Focal length, format and field of view do not belong together.",
     message: `${sensor_diagonal_mm.toFixed(1)} mm, where focal length and field of view ask for ${follows_mm.toFixed(1)} mm`,
     allowed: "leave out one of focal_length_mm, sensor_diagonal_mm and field_of_view_deg, or correct it",
-  }),
-  ring_id_twice: ({ id }) => ({
-    detail: "Two rings have the same id.",
-    message: `the id ${id} is used twice`,
-    allowed: "a different id for each ring",
   }),
 };
 

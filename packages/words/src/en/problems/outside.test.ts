@@ -7,10 +7,6 @@ describe("what lies outside the model is said with its numbers", () => {
   const years = { first_year: 1900, last_year: 2100 };
   it.each([
     [
-      outsideLight.latitude_out_of_range({ latitude_deg: 91, limit_deg: 90 }),
-      "latitude_deg is 91; it must lie between -90 and 90.",
-    ],
-    [
       outsideLight.instant_out_of_range({ year: 2101, ...years }),
       "The instant is in the year 2101; the sun's place is given for 1900 to 2100.",
     ],
