@@ -77,6 +77,20 @@ const outside: Record<OutsideCode, [calculation: Replies, scene: object][]> = {
       },
     ],
   ],
+  no_balance: [
+    [
+      whiteBalance,
+      {
+        kd_samples: [
+          { wavelength_nm: 549, kd_per_m: 20 },
+          { wavelength_nm: 554, kd_per_m: 0.02 },
+          { wavelength_nm: 566, kd_per_m: 0.02 },
+          { wavelength_nm: 571, kd_per_m: 20 },
+        ],
+        depth_m: 80,
+      },
+    ],
+  ],
   no_daylight_left: [[attenuation, { ...murk, depth_m: 100 }]],
   no_sight: [[filterChoice, { ...murk, depth_m: 1, subject_distance_m: 20 }]],
   filter_opaque: [

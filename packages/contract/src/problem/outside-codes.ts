@@ -16,6 +16,7 @@ export const outsideCodes = [
   "card_samples_outside_family",
   "sun_too_low",
   "no_light",
+  "no_balance",
   "no_daylight_left",
   "no_sight",
   "filter_opaque",

@@ -106,7 +106,10 @@ describe("light to film by", () => {
     expect(integrateProduct(light, Y_BAR)).toBeGreaterThan(0);
     expect(integrateProduct(light, sensor.red)).toBe(0);
     const problem = problemOf({ ...harbour, filter_transmittance: beside }, asked);
-    expect(problem.refusal).toEqual({ code: "no_light", parameters: { case: "filter_passes_none" } });
+    expect(problem.refusal).toEqual({
+      code: "no_light",
+      parameters: { case: "filter_passes_none", filter: "lens" },
+    });
     expect(problem.field).toBe("filter_transmittance");
     expect(() => asked({ ...harbour, filter_transmittance: curve(() => 0.5) })).not.toThrow();
   });

@@ -4,7 +4,12 @@ import type { LensKind, PortKind } from "./filter-mounting-scene.js";
 /** Why the light of a scene lies outside what the model can answer, with what was asked and what is possible. */
 export interface LightRefusals extends OpticsRefusals {
   sun_too_low: { elevation_deg: number; min_elevation_deg: number };
-  no_light: { case: "no_source" | "filter_passes_none" };
+  no_light:
+    | { case: "no_source" }
+    | { case: "filter_passes_none"; filter: "lens" | "kit" }
+    | { case: "filter_stops_what_is_left"; filter: "lens" | "kit"; depth_m: number };
+  /** A channel of the camera receives nothing that a gain could bring back. */
+  no_balance: { channel: "red" | "green" | "blue"; depth_m: number };
   no_daylight_left: { depth_m: number; max_depth_m: number };
   no_sight: { distance_m: number; max_distance_m: number };
   filter_opaque: { case: "lens" | "kit" };

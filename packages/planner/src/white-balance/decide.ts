@@ -65,17 +65,7 @@ function requireBalance(scene: Scene, depth_m: number, gains: Each<GainStops, Es
   for (const channel of ["red", "green", "blue"] as const) {
     if (gains[channel].high <= DARKEST_STOPS) continue;
     const field = hasLensFilter(scene) ? lensFilterField(scene) : "max_depth_m";
-    throw new SceneProblem(
-      "no_balance",
-      `At ${depth_m} m the camera's ${channel} channel may receive nothing.`,
-      [
-        {
-          field,
-          message: `no gain brings back what the ${channel} channel misses at ${depth_m} m`,
-          allowed: "a depth and a filter that leave each channel at least a part in 10^12 of the strongest",
-        },
-      ],
-    );
+    throw new SceneProblem({ code: "no_balance", parameters: { channel, depth_m } }, field);
   }
 }
 

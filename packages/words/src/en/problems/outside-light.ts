@@ -69,18 +69,33 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
     message: `the sun stands at ${elevation_deg.toFixed(1)} degrees, outside the model's domain`,
     allowed: `a sun from ${min_elevation_deg} to 90 degrees above the horizon, or daylight_basis "none" to plan on lamps alone`,
   }),
-  no_light: (p) =>
-    p.case === "no_source"
-      ? {
-          detail: "Without daylight and without lamps there is no light to film by.",
-          message: "no lamp is given and there is no daylight",
-          allowed: "at least one lamp, or daylight",
-        }
-      : {
-          detail: "No light that a camera sees passes the filter on the lens.",
-          message: "nothing from 400 to 720 nm, where cameras see, passes this filter",
-          allowed: "a transmittance above 0 somewhere from 400 to 720 nm",
-        },
+  no_light: (p) => {
+    if (p.case === "no_source") {
+      return {
+        detail: "Without daylight and without lamps there is no light to film by.",
+        message: "no lamp is given and there is no daylight",
+        allowed: "at least one lamp, or daylight",
+      };
+    }
+    const named = p.filter === "kit" ? "a filter of the kit" : "the filter on the lens";
+    if (p.case === "filter_passes_none") {
+      return {
+        detail: `No light that a camera sees passes ${named}.`,
+        message: "nothing from 400 to 720 nm, where cameras see, passes this filter",
+        allowed: "a transmittance above 0 somewhere from 400 to 720 nm",
+      };
+    }
+    return {
+      detail: `At ${p.depth_m} m no light passes ${named}.`,
+      message: `this filter stops all the light that the water leaves at ${p.depth_m} m`,
+      allowed: "a transmittance above 0 where this water is clear",
+    };
+  },
+  no_balance: ({ channel, depth_m }) => ({
+    detail: `At ${depth_m} m the camera's ${channel} channel may receive nothing.`,
+    message: `no gain brings back what the ${channel} channel misses at ${depth_m} m`,
+    allowed: "a depth and a filter that leave each channel at least a part in 10^12 of the strongest",
+  }),
   no_daylight_left: ({ depth_m, max_depth_m }) =>
     outside(
       `At ${depth_m} m nothing is left of daylight in this water.`,

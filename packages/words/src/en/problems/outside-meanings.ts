@@ -15,6 +15,7 @@ export const outsideMeanings: Readonly<Record<OutsideCode, string>> = {
   card_samples_outside_family: "The card samples ask for a water that does not occur.",
   sun_too_low: "The sun stands too low for the daylight model, and too high for night.",
   no_light: "No light reaches the sensor: there is no source, or the filter on the lens passes none.",
+  no_balance: "A channel of the camera receives nothing that a gain could bring back.",
   no_daylight_left: "So deep in this water nothing is left of daylight.",
   no_sight: "No light crosses so much of this water.",
   filter_opaque: "The measured curve of a filter lets no visible light through.",
