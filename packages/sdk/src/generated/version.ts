@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "0c027da6ab36b3998c82e6c31bfe1759b0fb2b876287b8e0bd3e907531e6c3e0";
+export const descriptionHash = "ac216d82a027a37f10e14599596027391c88cbed94c828e60321d4362e0ac423";
