@@ -1,4 +1,0 @@
-// Written by scripts/write-model-version.mjs; not committed.
-
-/** Identifies the tables and formulas behind an answer: the start of a SHA-256 over their sources. */
-export const MODEL_VERSION = "dfe79f9106f1";
