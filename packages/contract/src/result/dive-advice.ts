@@ -26,7 +26,7 @@ const exampleStep = {
 export const DiveStep = z
   .object({
     phase: choice(DivePhase, { description: "When it is done.", example: exampleStep.phase }),
-    depth_m: depth("Where it is done; absent where depth does not matter.", 8.2).optional(),
+    depth_m: depth("Where it is done; absent where it belongs to no one depth.", 8.2).optional(),
     code: text({ description: "Stable code, for programs and translations.", example: exampleStep.code }),
     text: text({ description: "What to do, ready to say.", example: exampleStep.text }),
     why: text({ description: "Why, in a sentence.", example: exampleStep.why }),

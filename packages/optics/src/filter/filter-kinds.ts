@@ -19,37 +19,29 @@ export interface FilterShape {
 const logistic = (x: number) => 1 / (1 + Math.exp(-x));
 
 interface Band {
-  description: string;
   use: "lens" | "lamp" | "lens_or_lamp";
   density(nm: number, shift_nm: number, widthScale: number): number;
 }
 
 export const FILTER_BANDS: Record<FilterKind, Band> = {
   red: {
-    description: "Holds back blue and green, passes red from about 590 nm: for blue water in daylight.",
     use: "lens",
     density: (nm, shift, width) => logistic((580 + shift - nm) / (10 * width)),
   },
   magenta: {
-    description: "Holds back green around 540 nm, passes blue and red: for green water in daylight.",
     use: "lens",
     density: (nm, shift, width) => Math.exp(-(((nm - 540 - shift) / (35 * width)) ** 2) / 2),
   },
   blue: {
-    description:
-      "Holds back red from about 590 nm, passes blue and green: on a lamp, to match it to daylight at depth.",
     use: "lamp",
     density: (nm, shift, width) => logistic((nm - 585 - shift) / (12 * width)),
   },
   green: {
-    description:
-      "Holds back red from about 590 nm and blue below about 480 nm, passes green: on a lamp, to match it to daylight in green water.",
     use: "lamp",
     density: (nm, shift, width) =>
       Math.max(logistic((nm - 585 - shift) / (12 * width)), logistic((480 - shift - nm) / (12 * width))),
   },
   neutral: {
-    description: "Holds back all colours alike: takes light away and changes no colour.",
     use: "lens_or_lamp",
     density: () => 1,
   },

@@ -9,13 +9,13 @@ import {
   WAVELENGTHS_NM,
   xyzOf,
 } from "@sunfathom/optics";
+import { cautionsFor } from "../cautions/cautions-for.js";
 import { conditionsOf } from "../light/conditions.js";
 import { depthsOf, equalDepthsOf } from "../light/depths.js";
 import { redTrustedTo_m } from "../light/inelastic.js";
 import { lightSources } from "../light/sources.js";
 import { type Underwater, underwater } from "../light/underwater.js";
 import { itemAt, lastOf, lastValue, mapEach, type NonEmpty } from "../lists/non-empty.js";
-import { cautionsFor } from "../messages/cautions-for.js";
 import { cctReasons } from "../messages/cct-reason.js";
 import { lightReason } from "../messages/light-reason.js";
 import { ATTENUATION_REASONS_EN } from "../messages/reasons/attenuation-en.js";
@@ -95,15 +95,17 @@ export function attenuation(scene: Scene): AttenuationAnswer {
   const answers = mapEach(depths, (depth_m, d) =>
     depthLight(world, top, depth_m, fadedAt(estimates.depths, d)),
   );
+  const reasons = [...reasonsOf(world, answers), ...sunReasons(conditions)];
+  const uncertainty = shareOfCauses(propagated, (figures) => lastValue(figures.depths.red));
   return {
     wavelengths_nm: listOf(WAVELENGTHS_NM),
     depths: answers,
     ...(conditions.water.cardFit ? { card_fit: cardFitFigures(conditions.water.cardFit, scene) } : {}),
     red_to_tenth_depth_m: estimates.redToTenth_m,
     red_to_hundredth_depth_m: estimates.redToHundredth_m,
-    reasons: [...reasonsOf(world, answers), ...sunReasons(conditions)],
-    cautions: cautionsFor(scene),
-    uncertainty: shareOfCauses(propagated, (figures) => lastValue(figures.depths.red)),
+    reasons,
+    cautions: cautionsFor(scene, { reasons, uncertainty }),
+    uncertainty,
     sources: [...lightSources(conditions), "bartlett_1998"],
   };
 }

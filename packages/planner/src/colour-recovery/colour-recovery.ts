@@ -1,5 +1,6 @@
 import { CLEAR, type Spectrum } from "@sunfathom/optics";
 import { cameraState } from "../camera/camera-state.js";
+import { cautionsFor } from "../cautions/cautions-for.js";
 import { type Conditions, conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
 import { redTrustedTo_m } from "../light/inelastic.js";
@@ -9,7 +10,6 @@ import { lightSources } from "../light/sources.js";
 import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
 import { lastOf, mapBoth, mapEach } from "../lists/non-empty.js";
-import { cautionsFor } from "../messages/cautions-for.js";
 import { sunReasons } from "../messages/sun-reasons.js";
 import type { ColourRecoveryAnswer, Recording, RecordingKind } from "../result/colour-recovery.js";
 import type { Estimate } from "../result/common.js";
@@ -161,11 +161,13 @@ export function colourRecovery(scene: Scene): ColourRecoveryAnswer {
     ...(estimates.redDepths ? namedDepths(estimates.redDepths) : {}),
     ...(trusted === undefined ? {} : { red_trusted_to_depth_m: trusted }),
   };
+  const reasons = [...recoveryReasons(answer), ...sunReasons(conditions)];
+  const uncertainty = shareOfCauses(propagated, (figures) => lastOf(figures.depths).no_filter);
   return {
     ...answer,
-    reasons: [...recoveryReasons(answer), ...sunReasons(conditions)],
-    cautions: cautionsFor(scene),
-    uncertainty: shareOfCauses(propagated, (figures) => lastOf(figures.depths).no_filter),
+    reasons,
+    cautions: cautionsFor(scene, { reasons, uncertainty }),
+    uncertainty,
     sources: [
       ...new Set([...lightSources(conditions), "camera_recording", "port_radiance", "bartlett_1998"]),
     ],

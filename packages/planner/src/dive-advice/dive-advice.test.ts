@@ -244,10 +244,14 @@ describe("what is told beside the plan", () => {
     expect(reasonCodes(filtered)).toEqual(expect.arrayContaining(["exposure_fits", "light_is_too_much"]));
   });
 
-  it("is to hover where there is more than one balance, going down or coming up", () => {
-    expect(cautionCodes(diveAdvice(OUTER_REEF_MORNING))).toContain("hover_to_balance");
-    expect(cautionCodes(diveAdvice(daylightScene("IB", 45, 10)))).not.toContain("hover_to_balance");
-  });
+  it.each([OUTER_REEF_MORNING, daylightScene("IB", 45, 10), NIGHT_WRECK])(
+    "is to hover for every balance, and that the ascent comes before every depth on the way up",
+    (scene) => {
+      expect(cautionCodes(diveAdvice(scene))).toEqual(
+        expect.arrayContaining(["hover_to_balance", "ascent_first"]),
+      );
+    },
+  );
 
   it("is the doubt of the filter's choice, or of how bright the lamps are where they are the only light", () => {
     expect(diveAdvice(OUTER_REEF_MORNING).uncertainty).toEqual(filterChoice(OUTER_REEF_MORNING).uncertainty);

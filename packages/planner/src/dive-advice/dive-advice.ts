@@ -1,5 +1,5 @@
-import { caution } from "../messages/say.js";
-import type { AnswerParts, Caution, Reason } from "../result/common.js";
+import { cautionsIn } from "../cautions/cautions-for.js";
+import type { AnswerParts, Reason } from "../result/common.js";
 import type { DiveAdviceAnswer } from "../result/dive-advice.js";
 import type { Scene } from "../scene/scene.js";
 import { type Decisions, decisionsFor } from "./decisions.js";
@@ -21,12 +21,6 @@ const idleReasons = ({ legs }: Decisions): string[] => [
   ...(legs.length > 1 ? ["one_balance_serves"] : []),
   ...(startOf(legs).verdict === "too_bright" ? ["light_is_too_much"] : []),
 ];
-
-function cautionsOf(d: Decisions, answers: readonly AnswerParts[]): Caution[] {
-  const changes = balancesDown(d.legs).length > 1 || balancesUp(d.legs).length > 1;
-  const own = changes ? [caution("hover_to_balance")] : [];
-  return firstOfEach([...answers.flatMap(({ cautions }) => cautions), ...own]);
-}
 
 /**
  * The whole job for one dive: filter, exposure, balance and lamps, as one plan in order of action, each line with its number and
@@ -52,7 +46,7 @@ export function diveAdvice(scene: Scene): DiveAdviceAnswer {
     steps: stepsOf(d),
     take: takeFrom(d),
     reasons: reasons.filter(({ code }) => !idleReasons(d).includes(code)),
-    cautions: cautionsOf(d, answers),
+    cautions: cautionsIn(answers.flatMap(({ cautions }) => cautions.map(({ code }) => code))),
     // Where lamps make the light no filter is in question: what is unsure is how bright they are.
     uncertainty: d.lampPlan === "lamps_only" ? d.legs[0].exposure.uncertainty : filter.uncertainty,
     sources: [...new Set(answers.flatMap(({ sources }) => sources))],

@@ -1,3 +1,4 @@
+import { cautionsFor } from "../cautions/cautions-for.js";
 import { conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
 import { hasLensFilter, lensFilterOf } from "../light/lens-filter.js";
@@ -5,7 +6,6 @@ import { requireLight } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
 import { underwater } from "../light/underwater.js";
 import { lastOf, mapBoth, mapEach } from "../lists/non-empty.js";
-import { cautionsFor } from "../messages/cautions-for.js";
 import { sunReasons } from "../messages/sun-reasons.js";
 import type { ExposureLossAnswer } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
@@ -38,11 +38,14 @@ export function exposureLoss(scene: Scene): ExposureLossAnswer {
   const answers = mapBoth(depths, propagated.estimates.depths, (depth_m, budget) =>
     exposureAtDepth(conditions, depth_m, budget),
   );
+  const reasons = [...exposureReasons(scene, answers), ...sunReasons(conditions)];
+  const uncertainty = shareOfCauses(propagated, (figures) => lastOf(figures.depths).ev100);
+  const ways = answers.flatMap(({ ways_to_pay }) => ways_to_pay);
   return {
     depths: answers,
-    reasons: [...exposureReasons(scene, answers), ...sunReasons(conditions)],
-    cautions: cautionsFor(scene),
-    uncertainty: shareOfCauses(propagated, (figures) => lastOf(figures.depths).ev100),
+    reasons,
+    cautions: cautionsFor(scene, { reasons, uncertainty, ways }),
+    uncertainty,
     sources: [...lightSources(conditions), "iso_2720", "port_radiance"],
   };
 }

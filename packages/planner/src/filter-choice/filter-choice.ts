@@ -1,5 +1,6 @@
 import { integrateProduct, multiply, stopsToDensity, Y_BAR } from "@sunfathom/optics";
 import { FITS_WITHIN_STOPS } from "../camera/exposure-settings.js";
+import { cautionsFor, filterAdvice } from "../cautions/cautions-for.js";
 import { type Conditions, conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
 import { requireLight, requireSeenThrough } from "../light/require-light.js";
@@ -7,7 +8,6 @@ import { lightSources } from "../light/sources.js";
 import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
 import { itemAt, lastOf, mapEach, type NonEmpty } from "../lists/non-empty.js";
-import { cautionsFor } from "../messages/cautions-for.js";
 import { sunReasons } from "../messages/sun-reasons.js";
 import type { Estimate } from "../result/common.js";
 import type { FilterAtDepth, FilterChoiceAnswer, FilterChoiceFigures } from "../result/filter-choice.js";
@@ -130,16 +130,18 @@ export function filterChoice(scene: Scene): FilterChoiceAnswer {
     ),
     depths: mapEach(depths, (depth_m, d) => atDepth(depth_m, d, judged, of(advised))),
   };
+  const reasons = [
+    ...filterReasons({ conditions, decision, answer, without: judged[0].merits }),
+    ...sunReasons(conditions),
+  ];
+  const uncertainty = shareOfCauses(propagated, (figures) =>
+    runnerUp === advised ? figures.advisedError : figures.losesBy,
+  );
   return {
     ...answer,
-    reasons: [
-      ...filterReasons({ conditions, decision, answer, without: judged[0].merits }),
-      ...sunReasons(conditions),
-    ],
-    cautions: cautionsFor(scene, { filterAdvised: isFilter }),
-    uncertainty: shareOfCauses(propagated, (figures) =>
-      runnerUp === advised ? figures.advisedError : figures.losesBy,
-    ),
+    reasons,
+    cautions: cautionsFor(scene, { reasons, uncertainty, advises: isFilter ? [filterAdvice(scene)] : [] }),
+    uncertainty,
     sources: [...new Set([...lightSources(conditions), ...SOURCES])],
   };
 }

@@ -209,7 +209,8 @@ describe("what goes with it", () => {
     const always = ["not_a_dive_planner", "mount_makers_instructions"];
     expect(cautions(filterMounting(WIDE_ZOOM))).toEqual([...always, "filter_on_dry_land"]);
     expect(cautions(filterMounting(FISHEYE))).toEqual([...always, "filter_on_dry_land", "mount_sensor_dust"]);
-    expect(cautions(filterMounting(COMPACT))).toEqual(always);
+    // In the water it is taken off to let the air out, also where it stays on for the dive.
+    expect(cautions(filterMounting(COMPACT))).toEqual([...always, "filter_flip_practised"]);
     expect(cautions(filterMounting({ ...COMPACT, filter_change_underwater: "flip" }))).toEqual([
       ...always,
       "filter_flip_practised",

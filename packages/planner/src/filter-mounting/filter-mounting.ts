@@ -106,13 +106,13 @@ function frontReasons({ rings, front, faults }: Judged): Reason[] {
   ];
 }
 
-function cautionsOf({ place, changes }: Judged, { magnification, field_in_air_deg }: PortFigures): Caution[] {
+function cautionsOf({ place }: Judged, { magnification, field_in_air_deg }: PortFigures): Caution[] {
   const flatAndWide = magnification !== undefined && field_in_air_deg > FLAT_PORT_GOOD_TO_deg;
   return [
     caution("not_a_dive_planner"),
     mountingCaution("mount_makers_instructions"),
-    ...(place === "on_lens" || place === "behind_lens" ? [caution("filter_on_dry_land")] : []),
-    ...(changes === "none" ? [] : [caution("filter_flip_practised")]),
+    // In the water it is taken off at least to let the air behind it out.
+    caution(place === "on_lens" || place === "behind_lens" ? "filter_on_dry_land" : "filter_flip_practised"),
     ...(place === "behind_lens" ? [mountingCaution("mount_sensor_dust")] : []),
     ...(flatAndWide ? [mountingCaution("mount_flat_port_edges")] : []),
   ];

@@ -11,7 +11,7 @@ export const BALANCE_PROCEDURE_EN = {
   kelvin: (p: { cct_K: number }) =>
     `Without a card, set ${kelvin(p.cct_K)} K; the water between will still show.`,
   keep_distance: () =>
-    "Keep to that distance: closer or farther, the water takes another share of red. Depth does not matter.",
+    "Keep to that distance: closer or farther, the water takes another share of red. The balance holds as long as the distance does.",
   lamps_away: () => "Switch the lamps off, or turn them away from the card.",
   filter_first: () => "Mount the filter first if one is used: the balance goes through it.",
   card_upright: () =>

@@ -2,17 +2,25 @@
 export const CAUTIONS_EN = {
   not_a_dive_planner:
     "This is advice on light and colour, not a dive plan. Depth, time, gas and ascent follow your training, your instructor and local rules.",
+  ascent_first:
+    "Your ascent and safety stop come first. Depths given for the way up are depths you pass anyway: never change your ascent for one.",
+  overhead_by_training:
+    "Go into caves, wrecks or under ice only with the training, the guide and the backup lights for them. Filming lights are no backup lights.",
+  hover_to_balance:
+    "Set a white balance or change a filter only while you hover under control, hands off the reef. Skip it before you neglect your buddy, your depth or your gas.",
+  closer_under_control:
+    "Come closer only with your buoyancy under control: touch nothing, and keep hands and fins off the reef and its animals.",
   lamps_in_water_only:
-    "Lamps made for diving are cooled by water: switch them on in water only. In air they overheat, can burn, and can melt a plastic filter.",
-  lamps_not_into_eyes: "Never look into a lamp or point it at the eyes of divers or animals.",
+    "Video lights made for diving are cooled by water: switch them on in water only. In air they overheat, can burn, and can melt a plastic filter.",
+  lamps_not_into_eyes: "Never look into a video light or point it at the eyes of divers or animals.",
   lamps_stay_on_rig:
-    "Leave lamps and batteries on the rig even when they are not used: taking them off changes its trim. Change the rig only where its handling can be tried out first.",
+    "Leave video lights and batteries on the rig even when you do not use them: taking them off changes its trim. Change the rig only where you can try out first how it handles.",
+  batteries_by_maker:
+    "Batteries and chargers follow their makers' instructions: charge nothing unattended, and use none that are damaged or were flooded.",
   filter_on_dry_land:
     "A filter inside the housing or behind the lens is changed on dry land only; never open a housing near the water's edge.",
-  hover_to_balance:
-    "Balance white and change filters only while you hover under control; skip a balance before you neglect your buddy, your depth or your gas.",
   filter_flip_practised:
-    "Practise the change of filter at the surface: task load at depth comes before the picture.",
+    "Change a filter under water only while you hover under control, hands off the reef. Practise it at the surface: task load at depth comes before the picture.",
 } as const;
 
 export type CautionCode = keyof typeof CAUTIONS_EN;

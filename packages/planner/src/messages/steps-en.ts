@@ -119,7 +119,7 @@ export const STEPS_EN = {
     why: `Daylight outshines them by ${shown(-p.green, 1)} stops in green: they hardly show.`,
   }),
   lamps_only: (p: { red: number; green: number; blue: number }): StepText => ({
-    text: "Keep lamp and subject at the distance at which you balanced; depth does not matter.",
+    text: "Keep lamp and subject at the distance at which you balanced: the balance holds as long as the distance does.",
     why: `The water between takes ${shown(p.red, 2)} stops of red, ${shown(p.green, 2)} of green and ${shown(p.blue, 2)} of blue, and more of each with distance.`,
   }),
   mixing_zone: (p: { from_m: number; to_m: number }): StepText => ({

@@ -25,7 +25,8 @@ export const WAYS_TO_PAY_EN = {
     `Wait until the sun stands ${shown(p.elevation_deg)} degrees high that day: ${shown(p.gains_stops, 1)} stops more.`,
   if_sun_rises: (p: { elevation_deg: number; gains_stops: number }) =>
     `If the sun comes to stand ${shown(p.elevation_deg)} degrees high there, wait for it: ${shown(p.gains_stops, 1)} stops more.`,
-  shallower: (p: { depth_m: number }) => `Film no deeper than ${shown(p.depth_m, 1)} m.`,
+  shallower: (p: { depth_m: number }) =>
+    `At ${shown(p.depth_m, 1)} m there is light enough, should your dive take you there.`,
   add_lamp: (p: { flux_lm: number; beam_angle_deg: number; distance_m: number }) =>
     `A white lamp of about ${lumens(p.flux_lm)} lm with a beam of ${shown(p.beam_angle_deg)} degrees at ${shown(p.distance_m, 1)} m; then balance to the lamp.`,
 } as const;

@@ -1,10 +1,10 @@
+import { cautionsFor } from "../cautions/cautions-for.js";
 import { conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
 import { requireLight } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
 import { underwater } from "../light/underwater.js";
 import { lastOf, mapBoth, mapEach } from "../lists/non-empty.js";
-import { cautionsFor } from "../messages/cautions-for.js";
 import { sunReasons } from "../messages/sun-reasons.js";
 import type { MixedLightAnswer, MixedLightAtDepth } from "../result/mixed-light.js";
 import type { Scene } from "../scene/scene.js";
@@ -39,13 +39,21 @@ export function mixedLight(scene: Scene): MixedLightAnswer {
   );
   const main: keyof Numbers = mixed ? "green" : scene.lamps.length > 0 ? "log2LampLux" : "log2DaylightLux";
   const zones = zonesOf(world);
+  const reasons = [...mixedReasons(answers, zones), ...sunReasons(conditions)];
+  const uncertainty = shareOfCauses(propagated, (figures) => lastOf(figures.depths)[main]);
+  const ways = answers.flatMap(({ ways_out }) => ways_out);
   return {
     balance_to: balanceTo(answers),
     zones,
     depths: answers,
-    reasons: [...mixedReasons(answers, zones), ...sunReasons(conditions)],
-    cautions: cautionsFor(scene),
-    uncertainty: shareOfCauses(propagated, (figures) => lastOf(figures.depths)[main]),
+    reasons,
+    cautions: cautionsFor(scene, {
+      reasons,
+      uncertainty,
+      ways,
+      advises: scene.lamps.length > 0 ? ["balance"] : [],
+    }),
+    uncertainty,
     sources: [...lightSources(conditions), "ciede2000", ...(scene.lamps.length > 0 ? ["lit_haze"] : [])],
   };
 }

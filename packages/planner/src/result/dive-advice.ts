@@ -14,7 +14,7 @@ export type LampPlan =
 /** One line of the plan. */
 export interface DiveStep {
   phase: DivePhase;
-  /** Where it is to be done; absent where depth does not matter. */
+  /** Where it is to be done; absent where it belongs to no one depth. */
   depth_m?: number;
   /** Stable code, for programs and translations. */
   code: string;

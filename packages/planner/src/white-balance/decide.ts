@@ -3,6 +3,7 @@ import { balanceReach, balanceToCard } from "../camera/balance-reach.js";
 import { castOfRaw } from "../camera/cast.js";
 import type { Vector3 } from "../camera/matrix.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
+import { cautionsFor } from "../cautions/cautions-for.js";
 import { type Conditions, conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";
 import { hasLensFilter, lensFilterOf } from "../light/lens-filter.js";
@@ -16,7 +17,6 @@ import {
   uprightDaylightAt,
 } from "../light/underwater.js";
 import { lastOf, mapBoth, mapEach } from "../lists/non-empty.js";
-import { cautionsFor } from "../messages/cautions-for.js";
 import { sunReasons } from "../messages/sun-reasons.js";
 import { verdictAt } from "../mixed-light/lights.js";
 import type { Estimate } from "../result/common.js";
@@ -157,11 +157,13 @@ export function decideBalance(scene: Scene): WhiteBalanceDecision {
       atDepth(conditions, depth_m, gains),
     ),
   };
+  const reasons = [...balanceReasons(conditions, answer), ...sunReasons(conditions)];
+  const uncertainty = shareOfCauses(propagated, (figures) => lastOf(figures.depths).red);
   return {
     ...answer,
-    reasons: [...balanceReasons(conditions, answer), ...sunReasons(conditions)],
-    cautions: cautionsFor(scene),
-    uncertainty: shareOfCauses(propagated, (figures) => lastOf(figures.depths).red),
+    reasons,
+    cautions: cautionsFor(scene, { reasons, uncertainty, advises: ["balance", "way_up"] }),
+    uncertainty,
     sources: [...new Set([...lightSources(conditions), "ciede2000", "filter_shapes"])],
   };
 }
