@@ -603,7 +603,7 @@ export type DiveStep = {
      */
     phase: DivePhase;
     /**
-     * Where it is done; absent where depth does not matter. 0.1 to 100 m.
+     * Where it is done; absent where it belongs to no one depth. 0.1 to 100 m.
      */
     depth_m?: number | undefined;
     /**

@@ -1,0 +1,282 @@
+/**
+ * What every text of an answer advises, by its code. Complete by type: a text with a new code does not compile until it is judged
+ * here. Tests only.
+ */
+import type { BALANCE_PROCEDURE_EN } from "../messages/balance-procedure-en.js";
+import type { CAUSES_EN, WATER_CAUSES_EN } from "../messages/causes-en.js";
+import type { MOUNTING_STEPS_EN } from "../messages/mounting-en.js";
+import type { TAKE_EN } from "../messages/plan-en.js";
+import type { ATTENUATION_REASONS_EN } from "../messages/reasons/attenuation-en.js";
+import type { COLOUR_RECOVERY_REASONS_EN } from "../messages/reasons/colour-recovery-en.js";
+import type { EXPOSURE_LOSS_REASONS_EN } from "../messages/reasons/exposure-loss-en.js";
+import type { FILTER_CHOICE_REASONS_EN } from "../messages/reasons/filter-choice-en.js";
+import type { FILTER_MOUNTING_REASONS_EN } from "../messages/reasons/filter-mounting-en.js";
+import type { LIGHT_REASONS_EN } from "../messages/reasons/light-en.js";
+import type { MIXED_LIGHT_REASONS_EN } from "../messages/reasons/mixed-light-en.js";
+import type { WHITE_BALANCE_REASONS_EN } from "../messages/reasons/white-balance-en.js";
+import type { STEPS_EN } from "../messages/steps-en.js";
+import type { LampPlan } from "../result/dive-advice.js";
+import type { WayToPayKind } from "../result/exposure-loss.js";
+import type { WayOutKind } from "../result/mixed-light.js";
+
+/** A filter is changed on land or under water, as the scene's mount has it. */
+export type Advised = "light" | "way_up" | "balance" | "closer" | "filter" | "filter_in_water";
+
+type Judged<Catalogue> = { readonly [Code in keyof Catalogue]: readonly Advised[] };
+
+/** How texts are told apart in answers. */
+export interface Classified {
+  reasons: Judged<
+    typeof ATTENUATION_REASONS_EN &
+      typeof COLOUR_RECOVERY_REASONS_EN &
+      typeof EXPOSURE_LOSS_REASONS_EN &
+      typeof FILTER_CHOICE_REASONS_EN &
+      typeof LIGHT_REASONS_EN &
+      typeof MIXED_LIGHT_REASONS_EN &
+      typeof WHITE_BALANCE_REASONS_EN
+  >;
+  mountingReasons: Judged<typeof FILTER_MOUNTING_REASONS_EN>;
+  waysToPay: Judged<Record<WayToPayKind, unknown>>;
+  waysOut: Judged<Record<WayOutKind, unknown>>;
+  steps: Judged<typeof STEPS_EN>;
+  lampPlans: Judged<Record<LampPlan, unknown>>;
+  take: Judged<typeof TAKE_EN>;
+  balanceSteps: Judged<typeof BALANCE_PROCEDURE_EN>;
+  mountingSteps: Judged<typeof MOUNTING_STEPS_EN>;
+  causes: Judged<typeof CAUSES_EN & typeof WATER_CAUSES_EN>;
+}
+
+const NOTHING = [] as const;
+
+export const CLASSIFIED: Classified = {
+  reasons: {
+    red_goes_first: NOTHING,
+    no_daylight_relative: NOTHING,
+    sun_path: NOTHING,
+    red_record: NOTHING,
+    filter_helps_red: NOTHING,
+    filter_does_not_help_red: NOTHING,
+    same_settings_no_gain: NOTHING,
+    red_is_gone: NOTHING,
+    red_codes: NOTHING,
+    too_bright: NOTHING,
+    aperture_can_close: NOTHING,
+    too_dark: ["light", "way_up"],
+    exposure_fits: NOTHING,
+    filter_makes_it_darker: ["filter"],
+    any_filter_would_worsen: NOTHING,
+    port_takes: NOTHING,
+    water_takes_most: NOTHING,
+    haze_is_the_limit: ["closer"],
+    filter_earns: ["filter"],
+    no_filter_earns: NOTHING,
+    no_filter_owned: NOTHING,
+    change_at_depth: ["filter", "way_up", "balance"],
+    serves_part_of_range: ["filter"],
+    part_would_gain: NOTHING,
+    denser_gains_nothing_below: NOTHING,
+    only_lamps_would_help: ["light", "way_up", "closer"],
+    filter_brings_balance_into_reach: ["filter"],
+    balance_out_of_reach: NOTHING,
+    balance_in_reach_without: NOTHING,
+    light_to_spare: NOTHING,
+    light_is_too_much: NOTHING,
+    colour_filter_as_neutral: NOTHING,
+    light_has_run_out: NOTHING,
+    filter_adds_no_red: ["filter"],
+    lamps_are_the_only_light: ["light", "balance"],
+    near_tie: NOTHING,
+    filter_shape_assumed: NOTHING,
+    filter_trade_rule_blue: ["filter"],
+    filter_trade_rule_green: ["filter"],
+    cct_without_meaning: ["balance"],
+    cct_beyond_locus: ["balance"],
+    red_not_only_transmitted: NOTHING,
+    sun_stands: NOTHING,
+    clock_shows_twice: NOTHING,
+    night_there: ["light"],
+    lamps_only: ["light", "balance"],
+    daylight_only: NOTHING,
+    lights_fight: ["light"],
+    lamps_lead: ["light", "balance"],
+    daylight_leads: ["light", "balance"],
+    mixing_zone: ["light"],
+    lit_haze: ["light", "closer"],
+    upright_subject: NOTHING,
+    kelvin_leaves_the_water: ["light", "balance"],
+    balance_again: ["balance"],
+    one_balance_serves: ["balance"],
+    balance_in_reach: NOTHING,
+    balance_falls_short: NOTHING,
+  },
+  mountingReasons: {
+    mount_asked_does_not_fit: NOTHING,
+    mount_nothing_fits: NOTHING,
+    mount_on_lens: ["filter"],
+    mount_outside_fixed: ["filter_in_water"],
+    mount_outside_changed: ["filter_in_water"],
+    mount_over_window: ["filter_in_water"],
+    mount_behind_lens: ["filter"],
+    mount_window_is_port: NOTHING,
+    mount_front_bulges: NOTHING,
+    mount_lens_without_thread: NOTHING,
+    mount_field_too_wide: NOTHING,
+    mount_hits_dome: NOTHING,
+    mount_near_dome: NOTHING,
+    mount_not_before_dome: NOTHING,
+    mount_port_without_thread: NOTHING,
+    mount_flip_seat_unknown: NOTHING,
+    mount_dome_room_unknown: NOTHING,
+    mount_not_an_action_camera: NOTHING,
+    mount_lens_stays_on: NOTHING,
+    mount_fixed_for_dive: NOTHING,
+    mount_other_change: NOTHING,
+    rings_not_needed: NOTHING,
+    rings_filter_thread_assumed: NOTHING,
+    rings_close: NOTHING,
+    rings_missing: NOTHING,
+    rings_too_thick: NOTHING,
+    rings_wrong_way: NOTHING,
+    rings_narrow: NOTHING,
+    rings_step_down: NOTHING,
+    corners_clear: NOTHING,
+    corners_slight: NOTHING,
+    corners_dark: NOTHING,
+    corners_black: NOTHING,
+    corners_close: NOTHING,
+    corners_unknown: NOTHING,
+    corners_test: NOTHING,
+    pupil_distance_assumed: NOTHING,
+    format_assumed: NOTHING,
+    flat_port_narrows: NOTHING,
+    dome_keeps_field: NOTHING,
+    dome_brings_near: NOTHING,
+    sheet_shifts_focus: NOTHING,
+    sheet_all_in_reach: NOTHING,
+    sheet_infinity_hidden: NOTHING,
+    sheet_infinity_lost: NOTHING,
+    sheet_focus_unknown: NOTHING,
+    sheet_measure_opening: NOTHING,
+    sheet_cut: NOTHING,
+  },
+  waysToPay: {
+    iso: NOTHING,
+    aperture: NOTHING,
+    shutter: NOTHING,
+    lamp: ["light", "balance"],
+    higher_sun: NOTHING,
+    shallower: ["way_up"],
+    filter_off: ["filter"],
+    neutral_density: NOTHING,
+  },
+  waysOut: {
+    lamps_off: ["light", "balance"],
+    lamp_filter: ["light", "balance"],
+    balance_to_lamps: ["light", "balance"],
+    come_closer: ["light", "balance", "closer"],
+  },
+  steps: {
+    mount_filter: ["filter"],
+    carry_filter: ["filter"],
+    no_filter: NOTHING,
+    no_filter_for_lamps: ["light"],
+    neutral_density: NOTHING,
+    set_frame: NOTHING,
+    pack_card: NOTHING,
+    check_lamps: ["light"],
+    filter_lamps: ["light"],
+    start_exposure: NOTHING,
+    balance_on_card: ["balance"],
+    balance_on_card_in_lamp_light: ["light", "balance"],
+    balance_again: ["balance", "way_up"],
+    filter_in: ["filter", "balance", "way_up"],
+    filter_out: ["filter", "balance", "way_up"],
+    deep_exposure: NOTHING,
+    // May name a lamp and a shallower depth among the ways to pay.
+    too_dark: ["light", "way_up"],
+    come_close: ["closer"],
+    lamps_off: ["light"],
+    // May be to bring the lamps closer.
+    lamps_other_way: ["light", "balance"],
+    lamps_from: ["light", "balance"],
+    lamps_lead: ["light", "balance"],
+    lamps_hardly_show: ["light", "balance"],
+    lamps_only: ["light", "balance"],
+    mixing_zone: ["light"],
+    hold_lamps_wide: ["light"],
+    grade_red: NOTHING,
+    lamps_off_before_air: ["light", "way_up"],
+    rinse: NOTHING,
+  },
+  lampPlans: {
+    none: NOTHING,
+    lamps_off: ["light"],
+    lamps_with_filter: ["light", "balance"],
+    lamps_lead: ["light", "balance"],
+    lamps_only: ["light", "balance"],
+    daylight_leads: ["light"],
+  },
+  take: {
+    lens_filter: ["filter"],
+    neutral_density: NOTHING,
+    lamp_filters: ["light"],
+    lamp_filters_lacking: ["light"],
+    lamp: ["light"],
+    card: ["balance"],
+  },
+  balanceSteps: {
+    lamps_on: ["light"],
+    card_in_lamp_light: ["light", "balance"],
+    fill_frame: ["balance"],
+    no_kelvin_fits: NOTHING,
+    kelvin: ["light", "balance"],
+    keep_distance: ["light", "balance"],
+    lamps_away: ["light"],
+    // Filters are in the caution on balances too.
+    filter_first: ["balance"],
+    card_upright: ["balance"],
+    going_down: ["balance"],
+    coming_up: ["balance", "way_up"],
+    out_of_reach: ["balance"],
+    light_changes: ["balance"],
+  },
+  mountingSteps: {
+    cut_practice: NOTHING,
+    cut_sheet: NOTHING,
+    slide_in: ["filter"],
+    tape_on: ["filter"],
+    refocus: NOTHING,
+    sheet_set: NOTHING,
+    sheet_renew: NOTHING,
+    dry_land_only: ["filter"],
+    chain_assemble: NOTHING,
+    wall_test: NOTHING,
+    clear_of_port: NOTHING,
+    no_bubbles: ["filter_in_water"],
+    tether: ["filter_in_water"],
+    change_practised: ["filter_in_water"],
+    rinse: NOTHING,
+  },
+  causes: {
+    water_type_resolution: NOTHING,
+    kd_measurement: NOTHING,
+    clarity_reading: NOTHING,
+    beam_to_diffuse: NOTHING,
+    spectral_shape: NOTHING,
+    hue_name: NOTHING,
+    scattering_per_water: NOTHING,
+    chlorophyll_relation: NOTHING,
+    card_noise: NOTHING,
+    scattering: NOTHING,
+    scattering_as_seen: NOTHING,
+    path_scattering: ["closer"],
+    sensor: NOTHING,
+    daylight_level: NOTHING,
+    upright_share: NOTHING,
+    lamp_beam: NOTHING,
+    filter_edge: NOTHING,
+    filter_width: NOTHING,
+    full_well: NOTHING,
+    lamp_offset: ["light"],
+  },
+};

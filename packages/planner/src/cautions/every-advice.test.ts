@@ -1,0 +1,246 @@
+/** Whatever advises a light, a depth on the way up, a balance, coming closer or changing a filter has its caution in the same answer. */
+import { describe, expect, it } from "vitest";
+import {
+  atNight,
+  DARK_AND_GREEN,
+  daylightScene,
+  HARBOUR_WALL_AFTERNOON,
+  NIGHT_WRECK,
+  OUTER_REEF_MORNING,
+  REEF_WITH_LAMPS,
+  TWO_LAMPS,
+} from "../../../../test/support/scenes.js";
+import { attenuation } from "../attenuation/attenuation.js";
+import { colourRecovery } from "../colour-recovery/colour-recovery.js";
+import { diveAdvice } from "../dive-advice/dive-advice.js";
+import { exposureLoss } from "../exposure-loss/exposure-loss.js";
+import { filterChoice } from "../filter-choice/filter-choice.js";
+import { filterMounting } from "../filter-mounting/filter-mounting.js";
+import {
+  ACTION_CAMERA,
+  COMPACT,
+  FISHEYE,
+  WIDE_ZOOM,
+} from "../filter-mounting/mounting-scenes.test-support.js";
+import { BALANCE_PROCEDURE_EN } from "../messages/balance-procedure-en.js";
+import { MOUNTING_STEPS_EN } from "../messages/mounting-en.js";
+import { TAKE_EN } from "../messages/plan-en.js";
+import { mixedLight } from "../mixed-light/mixed-light.js";
+import type { AnswerParts } from "../result/common.js";
+import type { Scene } from "../scene/scene.js";
+import { whiteBalance } from "../white-balance/white-balance.js";
+import { type Advised, CLASSIFIED, type Classified } from "./classified.test-support.js";
+
+const LIGHT = ["lamps_in_water_only", "lamps_not_into_eyes", "lamps_stay_on_rig", "batteries_by_maker"];
+/** Each list whole, one of which is enough. */
+const ASKED: Readonly<Record<Advised, readonly (readonly string[])[]>> = {
+  light: [LIGHT],
+  way_up: [["ascent_first"]],
+  balance: [["hover_to_balance"]],
+  closer: [["closer_under_control"]],
+  filter: [["filter_on_dry_land"], ["filter_flip_practised"]],
+  filter_in_water: [["filter_flip_practised"]],
+};
+
+const nightByTheClock: Scene = {
+  ...NIGHT_WRECK,
+  daylight_basis: "place_time",
+  latitude_deg: 27.8,
+  longitude_deg: 34.3,
+  time: "2026-06-10T22:15:00+03:00",
+};
+const flip = { filter_change_underwater: "flip" } as const;
+const red = { filter_kind: "red", filter_density: 0.6 } as const;
+const far = { subject_distance_m: 6 } as const;
+
+const SCENES: readonly Scene[] = [
+  OUTER_REEF_MORNING,
+  HARBOUR_WALL_AFTERNOON,
+  DARK_AND_GREEN,
+  NIGHT_WRECK,
+  REEF_WITH_LAMPS,
+  nightByTheClock,
+  { ...daylightScene("5C", 30, 1, 20), lamps: [{ ...TWO_LAMPS, distance_m: 0.5 }] },
+  { ...atNight(daylightScene("7C", 45, 12)), subject_distance_m: 2, lamps: [TWO_LAMPS] },
+  { ...daylightScene("IB", 55, 1, 15), ...flip },
+  { ...daylightScene("IB", 45, 2, 30), ...red },
+  { ...DARK_AND_GREEN, ...red },
+  { ...daylightScene("5C", 15, 2, 14), ...flip, ...red },
+  { ...daylightScene("3C", 50, 2, 14), ...far },
+  { ...REEF_WITH_LAMPS, water_type: "3C", ...far },
+  { ...daylightScene("7C", 20, 4, 18), lamps: [{ ...TWO_LAMPS, distance_m: 1.5 }] },
+  { ...daylightScene("IB", 60, 2, 5), lamps: [{ ...TWO_LAMPS, flux_lm: 300, distance_m: 2 }] },
+  {
+    ...daylightScene("IB", 50, 8, 14),
+    lamps: [TWO_LAMPS],
+    kit: [
+      { id: "soft-red", item: "lens_filter", filter_kind: "red", filter_density: 0.45 },
+      { id: "lamp-blue", item: "lamp_filter", filter_kind: "blue", filter_density: 0.9 },
+      { id: "video-lamps", item: "lamp" },
+    ],
+  },
+  { ...daylightScene("IB", 50, 8, 14), lamps: [TWO_LAMPS], kit: [{ id: "video-lamps", item: "lamp" }] },
+  { ...atNight(daylightScene("1C", 45, 8, 20)), ...far, lamps: [{ ...TWO_LAMPS, distance_m: 1.2 }] },
+];
+
+const MOUNTED = [WIDE_ZOOM, FISHEYE, COMPACT, ACTION_CAMERA].flatMap((scene) =>
+  (["none", "flip", "clip_on"] as const).flatMap((filter_change_underwater) =>
+    (["slot", "tape"] as const).map((rear_fixing) => ({ ...scene, filter_change_underwater, rear_fixing })),
+  ),
+);
+
+type Kind = keyof Classified;
+/** What one answer says, by kind of text and code, and the cautions that it carries. */
+interface Said {
+  from: string;
+  daylight_basis?: Scene["daylight_basis"];
+  codes: [Kind, string][];
+  cautions: string[];
+}
+
+const UNREACHABLE: Readonly<Record<string, string>> = {
+  lamp_offset:
+    "Doubt is told of light on the subject and between the channels; this cause bears on backscatter alone.",
+};
+
+/** A line without a code on the wire is known by how it begins. */
+const beginning = (text: string): string => text.split(/\d/)[0] ?? "";
+const codesOf = (catalogue: object, lines: readonly string[]): string[] =>
+  Object.entries(catalogue).flatMap(([code, text]) => {
+    const own = typeof text === "string" ? text : String(text({ depths: [5], depth_m: 5, cct_K: 5000 }));
+    return lines.some((line) => line.startsWith(beginning(own))) ? [code] : [];
+  });
+const takenAs = (why: string): string[] =>
+  Object.entries(TAKE_EN).flatMap(([code, text]) =>
+    (text as (p: object) => { why: string })({ name: "", kind: "", density: 1 }).why === why ? [code] : [],
+  );
+
+const told = (
+  from: string,
+  answer: AnswerParts,
+  codes: [Kind, string][],
+  reasons: Kind = "reasons",
+): Said => ({
+  from,
+  codes: [
+    ...codes,
+    ...answer.reasons.map(({ code }): [Kind, string] => [
+      code in CLASSIFIED.mountingReasons ? "mountingReasons" : reasons,
+      code,
+    ]),
+    ...answer.uncertainty.map(({ cause }): [Kind, string] => ["causes", cause]),
+  ],
+  cautions: answer.cautions.map(({ code }) => code),
+});
+
+function saidTo(scene: Scene): Said[] {
+  const exposure = exposureLoss(scene);
+  const mixed = mixedLight(scene);
+  const balance = whiteBalance(scene);
+  const dive = diveAdvice(scene);
+  const kinds = (kind: Kind, codes: readonly string[]) => codes.map((code): [Kind, string] => [kind, code]);
+  return [
+    told("attenuation", attenuation(scene), []),
+    told("filter-choice", filterChoice(scene), []),
+    told("colour-recovery", colourRecovery(scene), []),
+    told(
+      "exposure-loss",
+      exposure,
+      kinds(
+        "waysToPay",
+        exposure.depths.flatMap(({ ways_to_pay }) => ways_to_pay.map(({ way }) => way)),
+      ),
+    ),
+    told(
+      "mixed-light",
+      mixed,
+      kinds(
+        "waysOut",
+        mixed.depths.flatMap(({ ways_out }) => ways_out.map(({ way }) => way)),
+      ),
+    ),
+    told("white-balance", balance, kinds("balanceSteps", codesOf(BALANCE_PROCEDURE_EN, balance.procedure))),
+    told("dive-advice", dive, [
+      ...kinds(
+        "steps",
+        dive.steps.map(({ code }) => code),
+      ),
+      ...kinds("lampPlans", [dive.lamp_plan]),
+      ...kinds(
+        "take",
+        dive.take.flatMap(({ why }) => takenAs(why)),
+      ),
+    ]),
+  ];
+}
+
+const advisedBy = (kind: Kind, code: string): readonly Advised[] =>
+  (CLASSIFIED[kind] as Readonly<Record<string, readonly Advised[]>>)[code] ?? [];
+
+const everything: readonly Said[] = [
+  ...SCENES.flatMap((scene) =>
+    saidTo(scene).map((said) => ({ ...said, daylight_basis: scene.daylight_basis })),
+  ),
+  ...MOUNTED.map((scene) => {
+    const answer = filterMounting(scene);
+    const steps = codesOf(MOUNTING_STEPS_EN, answer.procedure);
+    return told(
+      "filter-mounting",
+      answer,
+      steps.map((code): [Kind, string] => ["mountingSteps", code]),
+    );
+  }),
+];
+
+describe("every code that advises what calls for a caution", () => {
+  const advising = (Object.keys(CLASSIFIED) as Kind[]).flatMap((kind) =>
+    Object.entries(CLASSIFIED[kind])
+      .filter(([, advised]) => advised.length > 0)
+      .map(([code, advised]) => ({ kind, code, advised: advised as readonly Advised[] })),
+  );
+
+  it.each(advising.filter(({ code }) => !(code in UNREACHABLE)))(
+    "$kind $code: in each answer that says it",
+    ({ kind, code, advised }) => {
+      const saying = everything.filter(({ codes }) => codes.some(([k, c]) => k === kind && c === code));
+      expect(saying.length, "no scene reaches it").toBeGreaterThan(0);
+      for (const { from, cautions } of saying) {
+        for (const advice of advised) {
+          const given = ASKED[advice].some((codes) => codes.every((asked) => cautions.includes(asked)));
+          expect(
+            given,
+            `${from}: ${code} advises ${advice}, and the cautions are ${cautions.join(", ")}`,
+          ).toBe(true);
+        }
+      }
+    },
+  );
+});
+
+it("every code that is said is judged", () => {
+  const judged = new Set(
+    (Object.keys(CLASSIFIED) as Kind[]).flatMap((kind) =>
+      Object.keys(CLASSIFIED[kind]).map((code) => `${kind} ${code}`),
+    ),
+  );
+  // Of water, scattering has two texts and one cause; lenses have one of their own.
+  const besides = ["causes water_scattering", "causes pupil_distance"];
+  const said = new Set(everything.flatMap(({ codes }) => codes.map(([kind, code]) => `${kind} ${code}`)));
+  expect([...said].filter((code) => !judged.has(code) && !besides.includes(code))).toEqual([]);
+});
+
+it("every answer without daylight says what a roof over the diver asks for, and no other does", () => {
+  for (const { from, daylight_basis, cautions } of everything) {
+    expect(cautions.includes("overhead_by_training"), from).toBe(daylight_basis === "none");
+  }
+});
+
+it("an answer to one question gives no caution on coming closer or on the way up that nothing in it asks for", () => {
+  // A dive's advice has all cautions of the decisions behind it.
+  for (const { from, codes, cautions } of everything.filter(({ from }) => from !== "dive-advice")) {
+    const asked = new Set(codes.flatMap(([kind, code]) => advisedBy(kind, code)));
+    if (!asked.has("closer")) expect(cautions, from).not.toContain("closer_under_control");
+    if (!asked.has("way_up") && from !== "white-balance")
+      expect(cautions, from).not.toContain("ascent_first");
+  }
+});
