@@ -226,6 +226,17 @@ const MODULES = [
     "Ohta 1997",
     () => byGroup("chart24_reflectance_ohta1997", "patch", { reflectance: "reflectance" }, 380, 780, 5),
   ],
+  [
+    "bottom-reflectance",
+    "BOTTOM_REFLECTANCE",
+    "Irradiance reflectance of sea floors.",
+    "means of spectra by G. Asner and by Schnalzger 2017, as an open bio-optical library carries them (DOI 10.5281/zenodo.10246861)",
+    () => {
+      const rows = readCsv("bottom_reflectance").filter(within(GRID.from, GRID.to, GRID.step));
+      const floors = ["sand", "coral", "crustose_coralline_algae", "macroalgae", "seagrass"];
+      return columns(rows, Object.fromEntries(["wavelength_nm", ...floors].map((name) => [name, name])));
+    },
+  ],
 ];
 
 /** An object of columns, as text; `depth` levels in. */

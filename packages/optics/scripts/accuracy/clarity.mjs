@@ -22,7 +22,7 @@ export function claritySection() {
       visibility: visibilityFromBeam_m(water.beam_attenuation_per_m[VISIBILITY_INDEX]),
     };
   });
-  const markdown = `## 7. Secchi depth and visibility of each type
+  const markdown = `## 8. Secchi depth and visibility of each type
 
 Sources: Lee et al. 2015, *Remote Sensing of Environment* 169, 139 (measured and predicted depths differ by 18 % on average); classical
 theory, 8.7/(c + Kd) at 550 nm, constant from memory; visibility 4.8/c at 530 nm as in section 3.

@@ -4,6 +4,7 @@ import { clearSkySection } from "./clear-sky.mjs";
 import { quantaSection } from "./quanta.mjs";
 import { scatteringSection } from "./scattering.mjs";
 import { stationsSection } from "./stations.mjs";
+import { subjectSection } from "./subject.mjs";
 import { uprightSection } from "./upright.mjs";
 
 const HEAD = `<!-- Written by scripts/write-accuracy.mjs; do not edit. -->
@@ -25,6 +26,7 @@ export function accuracyFiles() {
     clearSkySection(),
     quantaSection(),
     uprightSection(),
+    subjectSection(),
     claritySection(),
   ];
   return {

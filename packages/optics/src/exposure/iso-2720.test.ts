@@ -1,6 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
+  DOME_C,
+  ev100FromDome,
   ev100FromIlluminance,
   ev100FromLuminance,
   exposureValue,
@@ -19,6 +21,13 @@ describe("exposure by ISO 2720:1974", () => {
   it("steps by one for half the time and by one for sqrt(2) in f-number", () => {
     expect(exposureValue(8, 1 / 100) - exposureValue(8, 1 / 50)).toBeCloseTo(1, 12);
     expect(exposureValue(8 * Math.SQRT2, 1 / 50) - exposureValue(8, 1 / 50)).toBeCloseTo(1, 12);
+  });
+
+  it("has a constant for a dome within the standard's range of 320 to 540, and meters sunlight of 87 klx at EV 14.6 with it", () => {
+    expect(DOME_C).toBeGreaterThanOrEqual(320);
+    expect(DOME_C).toBeLessThanOrEqual(540);
+    // N^2 / t = E S / C by hand: 87 000 x 100 / 340 = 25 588, the 16^2 x 100 of f/16 at 1/100 s (25 600).
+    expect(ev100FromDome(87_000)).toBeCloseTo(Math.log2(25_588), 4);
   });
 
   it("has constants within the standard's ranges, K 10.6 to 13.4 and C 240 to 400 for a flat receptor", () => {

@@ -1,16 +1,20 @@
 /**
  * Light in a sea by tracing photons: an independent check for what the model says in closed form. Tests only.
  *
- * Plane-parallel, flat surface with total and Fresnel reflection from below, elastic scattering with the phase function of
- * Fournier & Jonasz 1999 (Proc. SPIE 3761, 62; index 1.10, slope 3.5835: backscattered share 0.0183, the mean of Petzold
- * 1972, after Mobley, Sundman & Boss 2002, Applied Optics 41, 1035). Deep water: photons are lost below the last layer.
+ * Plane-parallel, flat surface with total and Fresnel reflection from below, elastic scattering by particles and by molecules
+ * (phase functions beside this file). Without a floor photons are lost far below the last layer; a floor is a matt reflector.
  */
 import { uniformFrom } from "../random.test-support.js";
 import { fresnelReflectance, refractedAngle_deg, WATER_INDEX } from "../surface/snell-fresnel.js";
+import { moleculeCosine, particleCosine } from "./phase-functions.test-support.js";
 
 export interface Sea {
-  /** Scattering over absorption. */
+  /** Scattering by particles over absorption. */
   scatteringOverAbsorption: number;
+  /** Scattering by molecules over absorption; 0 when left out. */
+  molecularOverAbsorption?: number;
+  /** A matt floor: its absorption depth and its reflectance, 0 to 1. Deep water when left out. */
+  floor?: { absorptionDepth: number; reflectance: number };
   /** Sun's zenith angle in air. */
   sunZenith_deg: number;
   /** Share of the direct beam in the light just below the surface; the rest is an even sky. */
@@ -25,6 +29,10 @@ export interface Layer {
   /** Irradiance on a vertical plane: mean over its directions, and at 0, 45 ... 180 degrees from the sun. */
   upright: number;
   uprightAt: number[];
+  /** Net horizontal irradiance away from the sun: on a plane that faces it, less on one that faces away. */
+  netTowards: number;
+  /** Level radiance times pi, within 10 degrees of level, when looking 0, 45 ... 180 degrees away from the sun. */
+  level: number[];
   /** Not relative: downwelling light, for its attenuation. */
   downwelling: number;
 }
@@ -32,42 +40,13 @@ export interface Layer {
 const AZIMUTHS_DEG = [0, 45, 90, 135, 180];
 const RADIAN = Math.PI / 180;
 const LAYERS = 16;
+/** Sine of the half-height of the band that counts as level. */
+const LEVEL_SINE = Math.sin(10 * RADIAN);
 /** Photons are followed to this many layers' worth below the last that is reported, so that it is not dark from below. */
 const BELOW = 1.5;
 
-/** Cosines of scattering at evenly spaced shares of the phase function's integral. */
-function fournierForandCosines(index: number, slope: number): Float64Array {
-  const nu = (3 - slope) / 2;
-  const scale = 4 / (3 * (index - 1) ** 2);
-  const d180 = scale;
-  const angles = Array.from({ length: 2001 }, (_, i) =>
-    Math.exp(Math.log(1e-4) + (i / 2000) * Math.log(Math.PI * 1e4)),
-  );
-  const phase = angles.map((angle) => {
-    const s2 = Math.sin(angle / 2) ** 2;
-    const d = scale * s2;
-    const dn = d ** nu;
-    const body = nu * (1 - d) - (1 - dn) + (d * (1 - dn) - nu * (1 - d)) / s2;
-    const back =
-      ((1 - d180 ** nu) / (16 * Math.PI * (d180 - 1) * d180 ** nu)) * (3 * Math.cos(angle) ** 2 - 1);
-    return body / (4 * Math.PI * (1 - d) ** 2 * dn) + back;
-  });
-  const sums = [0];
-  for (let i = 1; i < angles.length; i++) {
-    const ring = phase[i] * Math.sin(angles[i]) + phase[i - 1] * Math.sin(angles[i - 1]);
-    sums.push(sums[i - 1] + ring * (angles[i] - angles[i - 1]));
-  }
-  const out = new Float64Array(4097);
-  let j = 0;
-  for (let i = 0; i < out.length; i++) {
-    const share = (i / (out.length - 1)) * sums[sums.length - 1];
-    while (j < sums.length - 2 && sums[j + 1] < share) j++;
-    const part = (share - sums[j]) / (sums[j + 1] - sums[j]);
-    out[i] = Math.cos(angles[j] + part * (angles[j + 1] - angles[j]));
-  }
-  return out;
-}
-const COSINES = fournierForandCosines(1.1, 3.5835);
+/** Of the level band around a direction: an eighth of the circle straight towards or away from the sun, two eighths beside it. */
+const levelSolidAngle = (bin: number): number => 2 * LEVEL_SINE * (bin % 4 === 0 ? 1 : 2) * (Math.PI / 4);
 
 /** Share reflected back down of light that meets the surface from below. */
 function reflectedFromBelow(cosine: number): number {
@@ -78,15 +57,20 @@ function reflectedFromBelow(cosine: number): number {
 /** Light in `LAYERS` layers down to an absorption depth. Deterministic for a seed. */
 export function traceSea(sea: Sea, toAbsorptionDepth: number, photons: number, seed: number): Layer[] {
   const random = uniformFrom(seed);
-  const single = sea.scatteringOverAbsorption / (1 + sea.scatteringOverAbsorption);
-  const thickness = (toAbsorptionDepth * (1 + sea.scatteringOverAbsorption)) / LAYERS;
-  const floor = thickness * LAYERS * BELOW;
+  const { scatteringOverAbsorption: particles, molecularOverAbsorption: molecules = 0 } = sea;
+  const beam = 1 + particles + molecules;
+  const single = (particles + molecules) / beam;
+  const molecular = molecules / (particles + molecules);
+  const thickness = (toAbsorptionDepth * beam) / LAYERS;
+  const floor = sea.floor ? sea.floor.absorptionDepth * beam : thickness * LAYERS * BELOW;
   const sums = Array.from({ length: LAYERS }, () => ({
     down: 0,
     up: 0,
     scalar: 0,
     mean: 0,
+    net: 0,
     at: [0, 0, 0, 0, 0],
+    level: [0, 0, 0, 0, 0],
   }));
   const facing = AZIMUTHS_DEG.map((azimuth) => ({
     x: Math.cos(azimuth * RADIAN),
@@ -101,6 +85,11 @@ export function traceSea(sea: Sea, toAbsorptionDepth: number, photons: number, s
     if (z > 0) sum.down += path * z;
     else sum.up -= path * z;
     sum.mean += (path * Math.sqrt(1 - z * z)) / Math.PI;
+    sum.net += path * x;
+    if (Math.abs(z) < LEVEL_SINE) {
+      const fromSun = Math.acos(Math.max(-1, Math.min(1, x / Math.hypot(x, y)))) / RADIAN;
+      sum.level[Math.round(fromSun / 45)] += path;
+    }
     for (let k = 0; k < facing.length; k++)
       sum.at[k] += path * Math.max(0, x * facing[k].x + y * facing[k].y);
   };
@@ -117,7 +106,7 @@ export function traceSea(sea: Sea, toAbsorptionDepth: number, photons: number, s
     }
   };
   const turn = (): void => {
-    const cosine = COSINES[Math.floor(random() * COSINES.length)];
+    const cosine = molecular > 0 && random() < molecular ? moleculeCosine(random) : particleCosine(random);
     const sine = Math.sqrt(Math.max(0, 1 - cosine * cosine));
     const angle = 2 * Math.PI * random();
     const [c, s] = [Math.cos(angle) * sine, Math.sin(angle) * sine];
@@ -140,6 +129,13 @@ export function traceSea(sea: Sea, toAbsorptionDepth: number, photons: number, s
     z = Math.sqrt(1 - sine * sine);
   };
 
+  /** Matt: as many photons for each share of the solid angle as its cosine (Lambert). */
+  const leaveFloor = (): void => {
+    const sine = Math.sqrt(random());
+    const azimuth = 2 * Math.PI * random();
+    [x, y, z] = [sine * Math.cos(azimuth), sine * Math.sin(azimuth), -Math.sqrt(1 - sine * sine)];
+  };
+
   for (let n = 0; n < photons; n++) {
     launch();
     let depth = 0;
@@ -155,6 +151,12 @@ export function traceSea(sea: Sea, toAbsorptionDepth: number, photons: number, s
         depth = 0;
         end = z * (length - toSurface);
         tallyPath(0, end, weight, length - toSurface);
+      } else if (end > floor && sea.floor) {
+        tallyPath(depth, floor, weight, (floor - depth) / z);
+        depth = floor;
+        weight *= sea.floor.reflectance;
+        leaveFloor();
+        continue;
       } else tallyPath(depth, end, weight, length);
       depth = end;
       weight *= single;
@@ -163,12 +165,14 @@ export function traceSea(sea: Sea, toAbsorptionDepth: number, photons: number, s
       turn();
     }
   }
-  return sums.map(({ down, up, scalar, mean, at }, n) => ({
+  return sums.map(({ down, up, scalar, mean, net, at, level }, n) => ({
     absorptionDepth: ((n + 0.5) * toAbsorptionDepth) / LAYERS,
     upwelling: up / down,
     meanCosine: (down - up) / scalar,
     upright: mean / down,
     uprightAt: at.map((value) => value / down),
+    netTowards: net / down,
+    level: level.map((value, bin) => (Math.PI * value) / down / levelSolidAngle(bin)),
     downwelling: down / photons,
   }));
 }
