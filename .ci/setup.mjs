@@ -69,6 +69,7 @@ function install() {
 
 function build() {
   say("building what changed ...");
+  run(process.execPath, [join(".ci", "write-operations.mjs")]);
   run(process.execPath, [join("packages", "answers", "scripts", "write-build.mjs")]);
   run(process.execPath, [join("node_modules", "typescript", "bin", "tsc"), "-b"]);
 }

@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { createApp, defaultLimits } from "@sunfathom/api";
+import { calculationNames } from "@sunfathom/contract";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 
 /** Every curl line of the README, run against the application as a reader would run it. */
@@ -44,6 +45,12 @@ async function run(line: string) {
 const lineWith = (part: string) => lines.find((line) => line.includes(part)) ?? "";
 
 describe("the README", () => {
+  it("names every calculation in its table, and no other", () => {
+    const [, table = ""] = /^\| `GET` and `POST` under `\/v1`[^\n]*\n([\s\S]*?)\n\n/m.exec(readme) ?? [];
+    const rows = [...table.matchAll(/^\| `([a-z-]+)`/gm)].map(([, name]) => name);
+    expect(rows.sort()).toEqual([...calculationNames].sort());
+  });
+
   it("has curl lines to run", () => expect(lines.length).toBeGreaterThanOrEqual(6));
 
   it.each(lines.filter((line) => !line.includes("sun_elevaton_deg")))("runs: %s", async (line) => {

@@ -1,4 +1,5 @@
 import type { z } from "zod/v3";
+import * as calculationAnswers from "./generated/calculation-answers.js";
 import { ErrorMeaning, ProblemPage } from "./problem/page-schema.js";
 import { FieldError, problemSchemas } from "./problem/problem.js";
 import * as quizAnswers from "./quiz/answers.js";
@@ -6,19 +7,11 @@ import * as quizItems from "./quiz/items.js";
 import { QtiVersion, QuizPackageRequest } from "./quiz/package.js";
 import { QuizLanguage, QuizLevel, QuizRelease, QuizTemplate, QuizUnits } from "./quiz/paper-request.js";
 import * as reference from "./reference/reference.js";
-import * as attenuation from "./result/attenuation.js";
 import * as cardFit from "./result/card-fit.js";
 import { Clarity } from "./result/clarity.js";
-import * as colourRecovery from "./result/colour-recovery.js";
 import { Caution, Figure, ModelVersion, Reason, ReasonBasis, UncertaintyCause } from "./result/common.js";
-import * as diveAdvice from "./result/dive-advice.js";
 import * as estimates from "./result/estimates.js";
-import * as exposureLoss from "./result/exposure-loss.js";
-import * as filterChoice from "./result/filter-choice.js";
-import * as filterMounting from "./result/filter-mounting.js";
-import * as mixedLight from "./result/mixed-light.js";
 import * as mountingParts from "./result/mounting-parts.js";
-import * as whiteBalance from "./result/white-balance.js";
 import { RecordingCurve } from "./scene/camera.js";
 import { CardSample, TransferCurve } from "./scene/card.js";
 import { DaylightBasis } from "./scene/daylight.js";
@@ -68,15 +61,8 @@ const all: Record<string, z.ZodTypeAny> = {
   UncertaintyCause,
   ModelVersion,
   Clarity,
-  ...attenuation,
   ...cardFit,
-  ...filterChoice,
-  ...exposureLoss,
-  ...mixedLight,
-  ...whiteBalance,
-  ...colourRecovery,
-  ...diveAdvice,
-  ...filterMounting,
+  ...calculationAnswers,
   ...mountingParts,
   ...reference,
   ...quizItems,

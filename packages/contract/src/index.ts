@@ -6,10 +6,19 @@ export {
   type SceneSchemas,
   sceneNames,
 } from "./computed.js";
+export type * from "./generated/calculation-answer-types.js";
 export * from "./generated/computed.js";
 export { type ComponentName, wireSchemas } from "./generated/wire-schemas.js";
 export { type Form, type FormFields, formOf } from "./json-schema/form.js";
 export { type JsonSchema, knownKeywords, reference, referenced } from "./json-schema/schema.js";
+export {
+  type CalculationName,
+  calculationNames,
+  pascal,
+  pathOf,
+  type ReferenceName,
+  referenceNames,
+} from "./operation-names.js";
 export {
   type ProblemCode,
   type ProblemKind,
@@ -30,14 +39,6 @@ export type { QuizItemsRequest, QuizPaper } from "./quiz/items.js";
 export type { QuizPackageRequest } from "./quiz/package.js";
 export * from "./quiz/values.js";
 export type { FilterKindInfo, ModelInfo, WaterTypeInfo } from "./reference/reference.js";
-export type { AttenuationAnswer } from "./result/attenuation.js";
-export type { ColourRecoveryAnswer } from "./result/colour-recovery.js";
-export type { DiveAdviceAnswer } from "./result/dive-advice.js";
-export type { ExposureLossAnswer } from "./result/exposure-loss.js";
-export type { FilterChoiceAnswer } from "./result/filter-choice.js";
-export type { FilterMountingAnswer } from "./result/filter-mounting.js";
-export type { MixedLightAnswer } from "./result/mixed-light.js";
-export type { WhiteBalanceAnswer } from "./result/white-balance.js";
 export { sceneRules } from "./rules/all.js";
 export { mountingRules } from "./rules/mounting.js";
 export type { Rule, Violation } from "./rules/rule.js";

@@ -1,12 +1,13 @@
 import { attenuationAnswerForm, type Scene, sceneExamples } from "@sunfathom/contract";
 import { attenuation, MODEL_VERSION } from "@sunfathom/planner";
 import { describe, expect, it } from "vitest";
+import { calculations } from "../generated/calculations.js";
 import { lightScene } from "../scene/light-scene.js";
 import { contractAjv } from "../shape/contract-ajv.test-support.js";
 import { toJson } from "../shape/to-json.js";
 import { answer } from "./answer.js";
 import { taking } from "./calculation.js";
-import { calculationOf, calculations } from "./calculations.js";
+import { calculationOf } from "./calculations.js";
 
 /** Scenes at the edges of what a caller can say. */
 const edges: Record<string, Scene> = {

@@ -1,25 +1,27 @@
-import type { AnswerForm, AnswerName, FieldError, SceneName } from "@sunfathom/contract";
+import {
+  type AnswerForm,
+  type AnswerName,
+  type FieldError,
+  pathOf,
+  type SceneName,
+} from "@sunfathom/contract";
 import type { AnswerParts, Scene } from "@sunfathom/planner";
 import type { SceneKind } from "../scene/scene-kind.js";
 import type { Answered, Ready, Refused } from "./outcome.js";
 import { prepare } from "./prepare.js";
 
-/** What a calculation is called. */
-interface Named {
-  /** Name, and last part of its path. */
-  name: string;
-  path: string;
-}
-
 /** A calculation on scenes of one kind, who works it out, and the form of what comes out. */
-interface Worked<Own> extends Named {
+interface Worked<Own> {
   form: AnswerForm;
   /** @throws SceneProblem where the scene lies outside the model */
   plan: (scene: Own) => AnswerParts;
 }
 
 /** A calculation, whatever kind of scene it takes. */
-export interface Calculation extends Named {
+export interface Calculation {
+  /** Name, and last part of its path. */
+  name: string;
+  path: string;
   /** Component of the contract that its answer keeps. */
   answer: AnswerName;
   /** Component of the contract that a request keeps. */
@@ -43,13 +45,14 @@ export interface Calculation extends Named {
 /** Makes calculations of what works out scenes of one kind. */
 export function taking<Wire extends object, Own extends object>(kind: SceneKind<Wire, Own>) {
   return <const Name extends string>({
+    name,
     plan,
     form,
-    ...named
   }: Worked<Own> & { name: Name }): Calculation & { name: Name } => {
     const prepared: Calculation["prepare"] = (raw, found = []) => prepare(kind, { form, plan }, raw, found);
     return {
-      ...named,
+      name,
+      path: pathOf(name),
       answer: form.component,
       request: kind.schemas.component,
       besideLists: kind.besideLists,

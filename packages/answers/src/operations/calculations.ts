@@ -1,27 +1,5 @@
+import { calculations } from "../generated/calculations.js";
 import type { Calculation } from "./calculation.js";
-import { attenuation } from "./calculations/attenuation.js";
-import { colourRecovery } from "./calculations/colour-recovery.js";
-import { diveAdvice } from "./calculations/dive-advice.js";
-import { exposureLoss } from "./calculations/exposure-loss.js";
-import { filterChoice } from "./calculations/filter-choice.js";
-import { filterMounting } from "./calculations/filter-mounting.js";
-import { mixedLight } from "./calculations/mixed-light.js";
-import { whiteBalance } from "./calculations/white-balance.js";
-
-/**
- * Every calculation. Another one is one more entry here, from a file of its own: who computes one of them imports its file
- * alone.
- */
-export const calculations = [
-  attenuation,
-  filterChoice,
-  exposureLoss,
-  mixedLight,
-  whiteBalance,
-  colourRecovery,
-  diveAdvice,
-  filterMounting,
-] as const;
 
 export type OperationName = (typeof calculations)[number]["name"];
 

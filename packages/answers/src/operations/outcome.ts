@@ -10,7 +10,7 @@ export interface Answered {
   /** The answer in its final form: `toJson` gives its text. Put into form when it is first asked for. */
   readonly body: object;
   /** The same before it is put into form, for `toBytes`. */
-  readonly raw: object;
+  readonly unshaped: object;
   /** The form that the contract gives it. */
   readonly form: AnswerForm;
   /** The scene in its one form, as text: equal for scenes that mean the same. */

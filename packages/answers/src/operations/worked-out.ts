@@ -9,12 +9,12 @@ export class WorkedOut implements Answered {
 
   constructor(
     readonly form: AnswerForm,
-    readonly raw: object,
+    readonly unshaped: object,
     readonly canonical: string,
   ) {}
 
   get body(): object {
-    this.#body ??= shapeOfAnswer(this.form)(this.raw) as object;
+    this.#body ??= shapeOfAnswer(this.form)(this.unshaped) as object;
     return this.#body;
   }
 }

@@ -1,4 +1,4 @@
-import type { AnswerForm, AnswerName } from "@sunfathom/contract";
+import { type AnswerForm, type AnswerName, pathOf } from "@sunfathom/contract";
 import { MODEL_VERSION } from "@sunfathom/planner";
 import { shapeOfAnswer } from "../shape/shape.js";
 
@@ -13,19 +13,29 @@ export interface ReferenceData {
   reply: () => { status: "ok"; body: object };
 }
 
+/** What reference data say of themselves where a service describes them. */
+export interface AboutData {
+  summary: string;
+  description: string;
+}
+
 /** Makes reference data of what reads them. */
 export function reading<const Name extends string>({
+  name,
   form,
   read,
-  ...named
 }: {
   name: Name;
-  path: string;
   form: AnswerForm;
   read: () => object;
 }): ReferenceData & { name: Name } {
   const shaped = () => shapeOfAnswer(form)({ ...read(), model_version: MODEL_VERSION }) as object;
-  return { ...named, answer: form.component, reply: () => ({ status: "ok", body: shaped() }) };
+  return {
+    name,
+    path: pathOf(name),
+    answer: form.component,
+    reply: () => ({ status: "ok", body: shaped() }),
+  };
 }
 
 /** The planner names types and kinds with plain strings. */

@@ -48,7 +48,7 @@ export class ByteWriter {
   }
 
   /** Bytes as they are. */
-  raw(bytes: Uint8Array): void {
+  verbatim(bytes: Uint8Array): void {
     this.#makeRoom(bytes.length);
     this.#length = copy(bytes, this.#bytes, this.#length);
   }

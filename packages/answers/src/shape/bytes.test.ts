@@ -26,8 +26,8 @@ describe("the bytes of an answer", () => {
 
   it("refuse what the contract does not have, and start afresh after it", () => {
     const message = "AttenuationAnswer/scene must be there";
-    expect(() => toBytes({ form, raw: {} })).toThrow(message);
-    expect(() => toBytes({ form, raw: {} })).toThrow(message);
+    expect(() => toBytes({ form, unshaped: {} })).toThrow(message);
+    expect(() => toBytes({ form, unshaped: {} })).toThrow(message);
     const [first] = cases;
     if (first === undefined) throw new Error("no case");
     const answered = answer(first.name, first.scene);

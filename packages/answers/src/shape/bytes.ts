@@ -19,14 +19,17 @@ const out = new ByteWriter();
  * written at once. (Apart from the answer itself, so that who needs no bytes does not load this.)
  * @throws as putting it into form does, where it does not hold what the contract says, or holds more
  */
-export function toBytes({ form: { component, form }, raw }: Pick<Answered, "form" | "raw">): Uint8Array {
+export function toBytes({
+  form: { component, form },
+  unshaped,
+}: Pick<Answered, "form" | "unshaped">): Uint8Array {
   let write = writes.get(component);
   if (write === undefined) {
     write = compile(form, component);
     writes.set(component, write);
   }
   try {
-    write(raw, out);
+    write(unshaped, out);
   } catch (error) {
     out.drop();
     throw error;
@@ -60,7 +63,7 @@ function object(form: FormFields, path: string): Write {
     for (const { name, isRequired, write, first, following } of fields) {
       const field = source[name];
       if (field !== undefined) {
-        out.raw(taken === 0 ? first : following);
+        out.verbatim(taken === 0 ? first : following);
         write(field, out);
         taken += 1;
       } else if (isRequired) throw misfit(`${path}/${name}`, "there");
@@ -125,6 +128,6 @@ function scalar(form: "text" | "flag", path: string): Write {
   const [yes, no] = [asciiBytes("true"), asciiBytes("false")];
   return (value, out) => {
     if (typeof value !== "boolean") throw misfit(path, "a boolean");
-    out.raw(value ? yes : no);
+    out.verbatim(value ? yes : no);
   };
 }

@@ -49,7 +49,7 @@ export async function packModules(outdir) {
  * bundler leaves these out with the parts that nobody asks for. The entries themselves only hand on, and are not published.
  */
 function partEntries() {
-  const folder = join(source, "offline/parts");
+  const folder = join(source, "offline/generated/parts");
   return Object.fromEntries(
     readdirSync(folder).map((name) => [`parts/${basename(name, ".ts")}`, join(folder, name)]),
   );

@@ -2,43 +2,14 @@ import { NotOfflineError } from "../core/errors.js";
 import type { Input, Operation, Send } from "../core/types.js";
 import { Api } from "../generated/api.js";
 import { computing, contentOf } from "./compute.js";
-import {
-  attenuation,
-  colourRecovery,
-  diveAdvice,
-  exposureLoss,
-  filterChoice,
-  filterKinds,
-  filterMounting,
-  mixedLight,
-  models,
-  waterTypes,
-  whiteBalance,
-} from "./every-part.js";
+import { everyPart } from "./generated/every-part.js";
 import type { OfflineOptions } from "./options.js";
-import type { OfflineName, OfflinePart } from "./part.js";
+import type { OfflinePart } from "./part.js";
 
 export { modelVersion } from "./model-version.js";
 export type { OfflineOptions } from "./options.js";
 
-/**
- * A method that has no part here is an error of the compiler. By name, not as one namespace: that would tie all parts together in
- * the published files, also for pages that ask for one.
- */
-const parts: { readonly [Name in OfflineName]: OfflinePart<Name> } = {
-  attenuation,
-  colourRecovery,
-  diveAdvice,
-  exposureLoss,
-  filterChoice,
-  filterKinds,
-  filterMounting,
-  mixedLight,
-  models,
-  waterTypes,
-  whiteBalance,
-};
-const partOf = new Map<string, OfflinePart>(Object.values(parts).map((part) => [part.source.path, part]));
+const partOf = new Map<string, OfflinePart>(Object.values(everyPart).map((part) => [part.source.path, part]));
 
 /**
  * The same calls as `Sunfathom`, computed here: no network, no service. For the same scene and version of the model,

@@ -1,5 +1,5 @@
 export type { ApiOf } from "../core/api-of.js";
-export * from "./every-part.js";
+export * from "./generated/parts.js";
 export { modelVersion } from "./model-version.js";
 export { offlineWith } from "./offline-with.js";
 export type { OfflineOptions } from "./options.js";

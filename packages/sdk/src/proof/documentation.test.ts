@@ -14,7 +14,9 @@ const files = [
   "offline/offline-with.ts",
   "offline/options.ts",
   "offline/part.ts",
-  ...readdirSync(new URL("../offline/parts", import.meta.url)).map((name) => `offline/parts/${name}`),
+  ...readdirSync(new URL("../offline/generated/parts", import.meta.url)).map(
+    (name) => `offline/generated/parts/${name}`,
+  ),
   "generated/api.ts",
   "generated/problems.ts",
   "generated/version.ts",

@@ -1,11 +1,23 @@
-import { type ExposureLossAnswer, exposureLossAnswerForm as form } from "@sunfathom/contract";
+import {
+  type ExposureLossAnswer,
+  exposureLossAnswerForm as form,
+  type SceneExampleName,
+} from "@sunfathom/contract";
 import { exposureLoss as plan } from "@sunfathom/planner";
 import { lightScene } from "../../scene/light-scene.js";
+import type { About } from "../about.js";
 import { type Plan, taking } from "../calculation.js";
 
 export const exposureLoss = taking(lightScene)({
   name: "exposure-loss",
-  path: "/v1/exposure-loss",
   form,
   plan: plan satisfies Plan<ReturnType<typeof plan>, ExposureLossAnswer>,
 });
+
+export const about: About<SceneExampleName> = {
+  summary: "Where light is lost, and what pays for it",
+  description:
+    "Stops lost to the surface, the water, the distance and the filters; the ISO speed, aperture and exposure time that pay for them; what is missing or too much where they do not fit the camera.",
+  examples: ["outer_reef_morning", "reef_with_lamps"],
+  cost: ({ depths, lamps }) => depths * (1 + 1.5 * lamps),
+};

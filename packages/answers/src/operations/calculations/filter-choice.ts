@@ -1,11 +1,23 @@
-import { type FilterChoiceAnswer, filterChoiceAnswerForm as form } from "@sunfathom/contract";
+import {
+  type FilterChoiceAnswer,
+  filterChoiceAnswerForm as form,
+  type SceneExampleName,
+} from "@sunfathom/contract";
 import { filterChoice as plan } from "@sunfathom/planner";
 import { lightScene } from "../../scene/light-scene.js";
+import type { About } from "../about.js";
 import { type Plan, taking } from "../calculation.js";
 
 export const filterChoice = taking(lightScene)({
   name: "filter-choice",
-  path: "/v1/filter-choice",
   form,
   plan: plan satisfies Plan<ReturnType<typeof plan>, FilterChoiceAnswer>,
 });
+
+export const about: About<SceneExampleName> = {
+  summary: "Which filter to mount on the lens",
+  description:
+    "None, red, magenta or another kind, its density, the depths that it serves, and the runner-up with how much it loses by. Judged by the colours of a 24-patch chart after the camera has done what it can.",
+  examples: ["outer_reef_morning", "harbour_wall_afternoon", "night_wreck"],
+  cost: ({ depths, filters, lamps }) => depths * filters * 1.2 + 30 + depths * lamps,
+};

@@ -1,11 +1,23 @@
-import { type FilterMountingAnswer, filterMountingAnswerForm as form } from "@sunfathom/contract";
+import {
+  type FilterMountingAnswer,
+  filterMountingAnswerForm as form,
+  type MountingExampleName,
+} from "@sunfathom/contract";
 import { type FilterMountingScene, filterMounting as plan } from "@sunfathom/planner";
 import { mountingScene } from "../../scene/mounting-scene.js";
+import type { About } from "../about.js";
 import { type Plan, taking } from "../calculation.js";
 
 export const filterMounting = taking(mountingScene)({
   name: "filter-mounting",
-  path: "/v1/filter-mounting",
   form,
   plan: plan satisfies Plan<ReturnType<typeof plan>, FilterMountingAnswer, FilterMountingScene>,
 });
+
+export const about: About<MountingExampleName> = {
+  summary: "Where the filter goes on this lens and port",
+  description:
+    "On the lens, before the port or behind the lens, and what holds it; the rings to screw on or to buy; what filter and rings take from the corners; for a sheet behind the lens its size and what it does to focus; and what to do, step by step.",
+  examples: ["flat_port_and_rings", "fisheye_behind_dome", "action_camera_flip"],
+  cost: () => 2,
+};

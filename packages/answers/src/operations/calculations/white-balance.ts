@@ -1,11 +1,23 @@
-import { whiteBalanceAnswerForm as form, type WhiteBalanceAnswer } from "@sunfathom/contract";
+import {
+  whiteBalanceAnswerForm as form,
+  type SceneExampleName,
+  type WhiteBalanceAnswer,
+} from "@sunfathom/contract";
 import { whiteBalance as plan } from "@sunfathom/planner";
 import { lightScene } from "../../scene/light-scene.js";
+import type { About } from "../about.js";
 import { type Plan, taking } from "../calculation.js";
 
 export const whiteBalance = taking(lightScene)({
   name: "white-balance",
-  path: "/v1/white-balance",
   form,
   plan: plan satisfies Plan<ReturnType<typeof plan>, WhiteBalanceAnswer>,
 });
+
+export const about: About<SceneExampleName> = {
+  summary: "How to balance white, and where again",
+  description:
+    "Per depth: the channel gains that make a grey card neutral and whether the camera reaches them; the depths at which to balance again on the way down and up; for lamps, what their own kelvin setting would leave.",
+  examples: ["outer_reef_morning", "night_wreck"],
+  cost: ({ depths, range_m, lamps }) => depths * 4 + range_m * (3 + 0.9 * lamps) + 30 * lamps,
+};

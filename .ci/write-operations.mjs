@@ -1,0 +1,139 @@
+// Writes what follows from the names of the operations (packages/contract/src/operation-names.ts), so that a new one is entered
+// there and nowhere else: lists and exports of planner, contract and answers, and the parts of the client's offline mode. Run before
+// every build (see setup.mjs); none of it is committed, since it follows from the sources.
+import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
+import { basename, dirname, join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+const packages = fileURLToPath(new URL("../packages", import.meta.url));
+const mark = "// Written by .ci/write-operations.mjs; not committed.\n";
+
+const listed = readFileSync(join(packages, "contract/src/operation-names.ts"), "utf8");
+const calculations = namesIn("calculationNames");
+const references = namesIn("referenceNames");
+
+/** @param {string} list */
+function namesIn(list) {
+  const [, text = ""] = new RegExp(`const ${list} = \\[([^\\]]*)\\]`).exec(listed) ?? [];
+  const names = [...text.matchAll(/"([a-z-]+)"/g)].map(([, name = ""]) => name);
+  if (names.length === 0) throw new Error(`operation-names.ts has no ${list} that can be read here.`);
+  return names;
+}
+
+const pascal = (/** @type {string} */ name) => name.replace(/(?:^|-)(.)/g, (_, first) => first.toUpperCase());
+const camel = (/** @type {string} */ name) => name.replace(/-(.)/g, (_, first) => first.toUpperCase());
+/** @param {string[]} names @param {(name: string) => string} line */
+const lines = (names, line) => names.map(line).join("");
+
+/** @param {string} file within packages @param {string} text */
+function write(file, text) {
+  const path = join(packages, file);
+  mkdirSync(dirname(path), { recursive: true });
+  if (!existsSync(path) || readFileSync(path, "utf8") !== mark + text) writeFileSync(path, mark + text);
+}
+
+write(
+  "planner/src/generated/calculations.ts",
+  lines(calculations, (name) => `export { ${camel(name)} } from "../${name}/${name}.js";\n`) +
+    lines(calculations, (name) => `export type * from "../result/${name}.js";\n`),
+);
+
+write(
+  "contract/src/generated/calculation-answers.ts",
+  lines(calculations, (name) => `export * from "../result/${name}.js";\n`),
+);
+write(
+  "contract/src/generated/calculation-answer-types.ts",
+  lines(calculations, (name) => `export type { ${pascal(name)}Answer } from "../result/${name}.js";\n`),
+);
+
+/** @param {string} folder @param {string[]} names */
+const importsOf = (folder, names) =>
+  lines(
+    names,
+    (name) => `import { about as about${pascal(name)}, ${camel(name)} } from "../${folder}/${name}.js";\n`,
+  );
+const listOf = (/** @type {string[]} */ names) => `[${names.map(camel).join(", ")}] as const`;
+/** @param {string[]} names */
+const aboutsOf = (names) => `{\n${lines(names, (name) => `  "${name}": about${pascal(name)},\n`)}}`;
+
+write(
+  "answers/src/generated/calculations.ts",
+  `${importsOf("operations/calculations", calculations)}
+export const calculations = ${listOf(calculations)};
+export const abouts = ${aboutsOf(calculations)} as const;
+`,
+);
+write(
+  "answers/src/generated/reference.ts",
+  `${importsOf("reference/data", references)}
+export const referenceData = ${listOf(references)};
+export const aboutData = ${aboutsOf(references)} as const;
+`,
+);
+write(
+  "answers/src/generated/parts.ts",
+  lines(calculations, (name) => `export { ${camel(name)} } from "../operations/calculations/${name}.js";\n`) +
+    lines(references, (name) => `export { ${camel(name)} } from "../reference/data/${name}.js";\n`),
+);
+
+/** What the descriptor of an operation says of it in short. @param {string} file */
+function summaryIn(file) {
+  const [, summary] = /\bsummary: "([^"]+)"/.exec(readFileSync(join(packages, file), "utf8")) ?? [];
+  if (summary === undefined) throw new Error(`${file} has no summary that can be read here.`);
+  return summary;
+}
+
+/** A file for each part, so that a bundler leaves out those that nobody asks for. */
+const parts = [
+  ...calculations.map((name) => ({
+    name,
+    group: "calculations",
+    summary: summaryIn(`answers/src/operations/calculations/${name}.ts`),
+  })),
+  ...references.map((name) => ({
+    name,
+    group: "reference",
+    summary: summaryIn(`answers/src/reference/data/${name}.ts`),
+  })),
+];
+for (const { name, group, summary } of parts) {
+  const own = camel(name);
+  write(
+    `sdk/src/offline/generated/parts/${name}.ts`,
+    `import { ${own} as source } from "@sunfathom/answers";
+import type { OfflinePart } from "../../part.js";
+
+/**
+ * ${summary}: \`${group}.${own}\`.
+ * @example const client = offlineWith([${own}]);
+ */
+export const ${own}: OfflinePart<"${own}"> = {
+  name: "${own}",
+  group: "${group}",
+  source,
+};
+`,
+  );
+}
+const partNames = parts.map(({ name }) => name).sort();
+write(
+  "sdk/src/offline/generated/parts.ts",
+  lines(partNames, (name) => `export { ${camel(name)} } from "./parts/${name}.js";\n`),
+);
+// By name, not as one namespace: that would tie all parts together in the published files, also for pages that ask for one.
+write(
+  "sdk/src/offline/generated/every-part.ts",
+  `import type { OfflineName, OfflinePart } from "../part.js";
+${lines(partNames, (name) => `import { ${camel(name)} } from "./parts/${name}.js";\n`)}
+/** All that can be computed without a service. A method of the client that has no part here is an error of the compiler. */
+export const everyPart: { readonly [Name in OfflineName]: OfflinePart<Name> } = {
+${lines(partNames, (name) => `  ${camel(name)},\n`)}};
+`,
+);
+
+// What is no longer an operation leaves no part behind.
+const folder = join(packages, "sdk/src/offline/generated/parts");
+for (const file of readdirSync(folder)) {
+  if (!partNames.includes(basename(file, ".ts"))) rmSync(join(folder, file));
+}
