@@ -7,6 +7,7 @@ import { exposureLoss as plan } from "@sunfathom/planner";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
 import { type Plan, taking } from "../calculation.js";
+import { exposureCost } from "../costs.js";
 
 export const exposureLoss = taking(lightScene)({
   name: "exposure-loss",
@@ -19,5 +20,5 @@ export const about: About<SceneExampleName> = {
   description:
     "Stops lost to the surface, the water, the distance and the filters; the ISO speed, aperture and exposure time that pay for them; what is missing or too much where they do not fit the camera.",
   examples: ["outer_reef_morning", "reef_with_lamps"],
-  cost: ({ depths, lamps }) => depths * (1 + 1.5 * lamps),
+  cost: exposureCost,
 };

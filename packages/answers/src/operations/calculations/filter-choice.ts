@@ -7,6 +7,7 @@ import { filterChoice as plan } from "@sunfathom/planner";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
 import { type Plan, taking } from "../calculation.js";
+import { choiceCost } from "../costs.js";
 
 export const filterChoice = taking(lightScene)({
   name: "filter-choice",
@@ -19,5 +20,5 @@ export const about: About<SceneExampleName> = {
   description:
     "None, red, magenta or another kind, its density, the depths that it serves, and the runner-up with how much it loses by. Judged by the colours of a 24-patch chart after the camera has done what it can.",
   examples: ["outer_reef_morning", "harbour_wall_afternoon", "night_wreck"],
-  cost: ({ depths, filters, lamps }) => depths * filters * 1.2 + 30 + depths * lamps,
+  cost: choiceCost,
 };

@@ -7,6 +7,7 @@ import { mixedLight as plan } from "@sunfathom/planner";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
 import { type Plan, taking } from "../calculation.js";
+import { mixedCost } from "../costs.js";
 
 export const mixedLight = taking(lightScene)({
   name: "mixed-light",
@@ -19,5 +20,5 @@ export const about: About<SceneExampleName> = {
   description:
     "Lamp light over daylight per channel and depth, how far the two split the picture's colour after balancing, and the way out: lamps off, a filter on the lamps, balancing to the lamps, or coming closer.",
   examples: ["reef_with_lamps", "night_wreck"],
-  cost: ({ depths, lamps }) => depths * (1 + 10 * lamps),
+  cost: mixedCost,
 };

@@ -7,6 +7,7 @@ import { whiteBalance as plan } from "@sunfathom/planner";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
 import { type Plan, taking } from "../calculation.js";
+import { balanceCost } from "../costs.js";
 
 export const whiteBalance = taking(lightScene)({
   name: "white-balance",
@@ -19,5 +20,5 @@ export const about: About<SceneExampleName> = {
   description:
     "Per depth: the channel gains that make a grey card neutral and whether the camera reaches them; the depths at which to balance again on the way down and up; for lamps, what their own kelvin setting would leave.",
   examples: ["outer_reef_morning", "night_wreck"],
-  cost: ({ depths, range_m, lamps }) => depths * 4 + range_m * (3 + 0.9 * lamps) + 30 * lamps,
+  cost: balanceCost,
 };

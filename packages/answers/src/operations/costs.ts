@@ -1,0 +1,22 @@
+import type { SceneSize } from "./about.js";
+
+// What calculations cost that a whole plan has in it: here, since the plan's descriptor must not lead to theirs, which would tie
+// them together where one is computed alone. Units as in `About`.
+
+export const exposureCost = ({ depths, lamps }: SceneSize): number => depths * (1 + 1.5 * lamps);
+
+export const mixedCost = ({ depths, lamps }: SceneSize): number => depths * (1 + 10 * lamps);
+
+export const balanceCost = ({ depths, range_m, lamps }: SceneSize): number =>
+  depths * 4 + range_m * (3 + 0.9 * lamps) + 30 * lamps;
+
+export const recoveryCost = ({ depths, lamps }: SceneSize): number => depths * (8 + 5 * lamps);
+
+export const choiceCost = ({ depths, filters, lamps }: SceneSize): number =>
+  depths * filters * 1.2 + 30 + depths * lamps;
+
+export const planCost = (size: SceneSize): number =>
+  choiceCost(size) +
+  2 * mixedCost(size) +
+  size.legs * (balanceCost(size) + exposureCost(size)) +
+  recoveryCost(size);
