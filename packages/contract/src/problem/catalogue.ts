@@ -87,7 +87,7 @@ export const problemKinds = {
     status: 409,
     title: "The questions have changed.",
     explanation:
-      "The token's paper was made with another version of the model or of the texts, which the service no longer has. Ask for a new paper.",
+      "The model has changed since the token's paper was made, and with it what is right. Ask for a new paper.",
   },
   body_too_large: {
     status: 413,

@@ -24,5 +24,7 @@ export const quizErrorCodes = {
   },
   marks_held_back: { not_closed_yet: "The paper tells its marks once it has closed." },
   token_expired: { token_expired: "The time of the token is over." },
-  questions_changed: { questions_changed: "The model or the texts have changed since the paper was made." },
+  questions_changed: {
+    questions_changed: "What is right has changed since the paper was made, with the model.",
+  },
 } as const satisfies Partial<Record<ProblemCode, Readonly<Record<string, string>>>>;

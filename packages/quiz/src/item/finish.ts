@@ -9,8 +9,13 @@ import type { Maker, Template } from "./template.js";
 const LETTERS = "ABCDEFGHIJ";
 const letter = (i: number): string => LETTERS.charAt(i);
 
-/** @param id place in the paper. */
-export function finish(template: Template, draft: Draft, maker: Maker, id: string): Item {
+/** @param place in the paper, and where it was found. */
+export function finish(
+  template: Template,
+  draft: Draft,
+  maker: Maker,
+  { id, origin }: Pick<ItemCommon, "id" | "origin">,
+): Item {
   const { say, level } = maker;
   const common: ItemCommon = {
     id,
@@ -26,6 +31,7 @@ export function finish(template: Template, draft: Draft, maker: Maker, id: strin
       sources: draft.sources.map((source) => citation(say, source)),
     },
     given: draft.given,
+    origin,
   };
   const { answer } = draft;
   const missed = draft.steps[draft.steps.length - 1]?.text ?? "";

@@ -40,6 +40,13 @@ export interface Wrong {
   feedback: string;
 }
 
+/** Where a question was found among the draws of its seed: enough to make it again. */
+export interface Origin {
+  round: number;
+  turn: number;
+  attempt: number;
+}
+
 /** What every question has. */
 export interface ItemCommon {
   /** Place in the paper: q1, q2 … */
@@ -55,6 +62,7 @@ export interface ItemCommon {
   solution: Solution;
   /** What the question states, for whoever wants to work it out again. */
   given: Given;
+  origin: Origin;
 }
 
 export type Given = Readonly<Record<string, number | string | readonly string[] | readonly number[]>>;

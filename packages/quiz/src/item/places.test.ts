@@ -1,12 +1,14 @@
 // Neither its place, nor its rank among numbers, nor the length of its text gives an answer away. Over many draws none of them is
-// right more than 5 points above chance: above the share of right options. QUIZ_DRAWS=1000 draws as many.
+// right more than 5 points above chance, which is the share of right options. 1000 draws of each template and level in
+// `places.prove.ts`; in fewer, chance itself does something.
 import { describe, expect, it } from "vitest";
+import { isProof } from "../../../../test/support/is-proof.js";
 import { itemsFor } from "../paper/items-for.js";
 import { TEMPLATES } from "../templates/table.js";
 import type { Choice, Item, Level } from "./item.js";
 
-const DRAWS = Number(process.env["QUIZ_DRAWS"] ?? 1000);
-/** Above chance; and what chance itself does in so many draws, where they are fewer than 1000 (3 standard deviations). */
+const DRAWS = isProof ? 1000 : 150;
+/** Three standard deviations of a share of a half, the largest there is, where draws are few. */
 const MOST = 0.05 + (DRAWS < 1000 ? 1.5 / Math.sqrt(DRAWS) : 0);
 
 const drawn = (template: string, level: Level): Item[] =>

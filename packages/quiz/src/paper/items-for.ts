@@ -1,7 +1,8 @@
-import { type Aim, drawAim, LENGTH_RULES, type LengthRule, standsByLength } from "../item/aim.js";
+import { drawAim, LENGTH_RULES, type LengthRule, standsByLength } from "../item/aim.js";
+import type { Draft } from "../item/draft.js";
 import { isFair } from "../item/fair.js";
 import { finish } from "../item/finish.js";
-import type { Item, Level, Units } from "../item/item.js";
+import type { Item, Level, Origin, Units } from "../item/item.js";
 import type { Maker, Template } from "../item/template.js";
 import { CATALOGUES, type Language } from "../messages/catalogue.js";
 import { showIn } from "../messages/show.js";
@@ -12,7 +13,7 @@ import { TEMPLATES } from "../templates/table.js";
 export const MOST_ITEMS = 200;
 
 export interface PaperRequest {
-  /** Any text; the same seed gives the same paper with the same model version. */
+  /** Any text; the same seed gives the same paper with the same model version and texts. */
   seed: string;
   level: Level;
   /** 1 to 200. */
@@ -23,9 +24,19 @@ export interface PaperRequest {
   language: Language;
 }
 
-/** Draws without anything new after which a turn is over, and further aims after which a template counts as used up. */
+/** Draws without anything new after which a turn is over. */
 const PATIENCE = 100;
-const FURTHER_AIMS = 3;
+/**
+ * What is asked of lengths, turn by turn; after the last one a template counts as used up. Any length does where nothing else is
+ * left, as in a paper that asks a template for most of what it holds, with the aim that was drawn first and then with others.
+ */
+const TURNS: readonly (LengthRule | undefined)[] = [
+  ...LENGTH_RULES,
+  undefined,
+  undefined,
+  undefined,
+  undefined,
+];
 
 /**
  * A paper of questions with their keys, no two alike. Templates take turns, so that a paper covers the job evenly.
@@ -45,7 +56,8 @@ export function itemsFor(request: PaperRequest): Item[] {
     const turn = new Draw(`${seed} ${level} round ${round}`).shuffle(rest).slice(0, count - items.length);
     const usedUp = new Set<Template>();
     for (const template of turn) {
-      const item = nextItem(template, `${seed} ${level} ${round}`, maker, seen, `q${items.length + 1}`);
+      const at = { id: `q${items.length + 1}`, round };
+      const item = nextItem(template, request, maker, seen, at);
       if (item) items.push(item);
       else usedUp.add(template);
     }
@@ -64,33 +76,63 @@ export function itemsFor(request: PaperRequest): Item[] {
 /** The next question of a template that the paper does not have yet; undefined when none turns up. */
 function nextItem(
   template: Template,
-  seed: string,
+  request: Source,
   language: Omit<Maker, "draw" | "aim">,
   seen: Set<string>,
-  id: string,
+  { id, round }: { id: string; round: number },
 ): Item | undefined {
-  const aims = new Draw(`${seed} ${template.id} aim`);
-  const first = drawAim(aims);
-  // Another aim only where the first is used up, as in a paper that asks a template for most of what it holds; then any length.
-  const turns: { aim: Aim; rule?: LengthRule }[] = [
-    ...LENGTH_RULES.map((rule) => ({ aim: first, rule })),
-    { aim: first },
-    ...Array.from({ length: FURTHER_AIMS }, () => ({ aim: drawAim(aims) })),
-  ];
-  for (const [turn, { aim, rule }] of turns.entries()) {
+  for (const [turn, rule] of TURNS.entries()) {
     for (let attempt = 0; attempt < PATIENCE; attempt++) {
-      const draw = new Draw(`${seed} ${template.id} ${turn} ${attempt}`);
-      const maker = { ...language, draw, aim };
-      const draft = template.make(maker);
+      const origin = { round, turn, attempt };
+      const { maker, draft } = drawnAt(template, request, language, origin);
       if (!draft || !isFair(draft)) continue;
-      if (rule !== undefined && !standsByLength(draft.answer, aim, rule)) continue;
+      if (rule !== undefined && !standsByLength(draft.answer, maker.aim, rule)) continue;
       const same = `${template.id} ${JSON.stringify(draft.given)}`;
       if (seen.has(same)) continue;
       seen.add(same);
-      return finish(template, draft, maker, id);
+      return finish(template, draft, maker, { id, origin });
     }
   }
   return undefined;
+}
+
+type Source = Pick<PaperRequest, "seed" | "level">;
+
+/** What a template draws at one place of a seed. */
+function drawnAt(
+  template: Template,
+  { seed, level }: Source,
+  language: Omit<Maker, "draw" | "aim">,
+  { round, turn, attempt }: Origin,
+): { maker: Maker; draft: Draft | undefined } {
+  const own = `${seed} ${level} ${round} ${template.id}`;
+  // One aim as long as lengths are ruled: another would favour what is found easily.
+  const aim = drawAim(new Draw(`${own} aim ${Math.max(0, turn - LENGTH_RULES.length)}`));
+  const maker = { ...language, draw: new Draw(`${own} ${turn} ${attempt}`), aim };
+  return { maker, draft: template.make(maker) };
+}
+
+/**
+ * The questions of a paper made again, each from where it was found. So a paper stays what it was when a text is mended, though
+ * the lengths of texts have a say in what is drawn.
+ * @returns undefined where they are not as many as asked for, or one is no longer made there
+ */
+export function itemsAgain(
+  request: PaperRequest,
+  found: readonly { template: string; origin: Origin }[],
+): Item[] | undefined {
+  const { level, units, language } = request;
+  if (found.length !== request.count) return undefined;
+  const words = { level, say: CATALOGUES[language], show: showIn(units) };
+  const items: Item[] = [];
+  for (const [i, { template: id, origin }] of found.entries()) {
+    const template = TEMPLATES.find((known) => known.id === id);
+    if (template === undefined) return undefined;
+    const { maker, draft } = drawnAt(template, request, words, origin);
+    if (draft === undefined) return undefined;
+    items.push(finish(template, draft, maker, { id: `q${i + 1}`, origin }));
+  }
+  return items;
 }
 
 function templatesOf({ templates, level }: PaperRequest): Template[] {

@@ -58,7 +58,7 @@ export const exposureWay: Template = {
         shutter_s: TIMES_S[t] ?? 0,
         over_stops,
         depth_m,
-        turns: turns.map((turn) => turn.text),
+        turns: turns.map(({ control, stops }) => `${control} ${stops.toFixed(2)}`),
       },
       stem: over_stops > 0 ? text.brightStem(set) : text.darkStem(set),
       answer: { interaction: "multiple_choice", options },

@@ -1,13 +1,15 @@
 /**
- * A paper as a sealed token. It holds what the paper was made from and a digest of its questions with their keys, not the keys
- * themselves: grading makes the paper again and refuses where the digest differs, as after a change of the model or the texts.
- * So a token stays short, whatever the paper, and nothing has to be stored.
+ * A paper as a sealed token. It holds what the paper was made from, where its questions were found, and a digest of what decides
+ * their marks, not the keys themselves: grading makes the paper again and refuses where the digest differs, as after a change of
+ * the model. No sentence is part of it, so mending a text breaks no paper. So a token stays short, and nothing has to be stored.
  */
 import { MODEL_VERSION } from "@sunfathom/planner";
 import type { Item } from "../item/item.js";
-import { itemsFor, type PaperRequest } from "../paper/items-for.js";
+import { itemsAgain, type PaperRequest } from "../paper/items-for.js";
 import { QuizProblem } from "../quiz-problem.js";
 import { toBase64url } from "./base64url.js";
+import { decidesMarks } from "./decides-marks.js";
+import { readFound, writeFound } from "./found.js";
 import type { Keyring } from "./keyring.js";
 import type { Release } from "./release.js";
 import { seal, unseal } from "./seal.js";
@@ -15,7 +17,9 @@ import { seal, unseal } from "./seal.js";
 interface Sealed {
   request: PaperRequest;
   model_version: string;
-  /** SHA-256 of the paper with its keys. */
+  /** Where its questions were found, see `found.ts`. */
+  found: string;
+  /** SHA-256 of what decides its marks. */
   digest: string;
   /** Seconds since 1970. */
   expires_s: number;
@@ -46,7 +50,7 @@ interface SealOptions {
 const written = (seconds: number): string => new Date(seconds * 1000).toISOString();
 
 const digestOf = async (items: readonly Item[]): Promise<string> => {
-  const bytes = new TextEncoder().encode(JSON.stringify(items));
+  const bytes = new TextEncoder().encode(JSON.stringify(items.map(decidesMarks)));
   return toBase64url(new Uint8Array(await globalThis.crypto.subtle.digest("SHA-256", bytes)));
 };
 
@@ -59,6 +63,7 @@ export async function sealPaper(
   const sealed: Sealed = {
     request,
     model_version: MODEL_VERSION,
+    found: writeFound(items),
     digest: await digestOf(items),
     expires_s,
     ...(closes_s === undefined ? {} : { closes_s }),
@@ -83,8 +88,8 @@ export interface OpenedPaper {
 
 /**
  * The paper of a token, made again with its keys.
- * @throws QuizProblem for a token that is malformed, altered, of an unknown key or expired, or whose questions this version of
- * the model no longer makes.
+ * @throws QuizProblem for a token that is malformed, altered, of an unknown key or expired, or whose questions would have
+ * other keys today.
  */
 export async function openPaper(
   token: string,
@@ -95,14 +100,15 @@ export async function openPaper(
   if (now_s >= sealed.expires_s) {
     throw new QuizProblem("token_expired", `This token expired at ${written(sealed.expires_s)}.`, "token");
   }
-  const changed = new QuizProblem(
-    "questions_changed",
-    `The questions were made with model version ${sealed.model_version}, which is no longer in use. Ask for a new paper.`,
-    "token",
-  );
-  if (sealed.model_version !== MODEL_VERSION) throw changed;
-  const items = itemsFor(sealed.request);
-  if ((await digestOf(items)) !== sealed.digest) throw changed;
+  const found = readFound(sealed.found ?? "");
+  const items = found && itemsAgain(sealed.request, found);
+  if (!items || (await digestOf(items)) !== sealed.digest) {
+    throw new QuizProblem(
+      "questions_changed",
+      `The questions were made with model version ${sealed.model_version}, and would come out otherwise today. Ask for a new paper.`,
+      "token",
+    );
+  }
   const { request, model_version, closes_s = now_s } = sealed;
   return { request, items, model_version, ...(now_s < closes_s ? { held_until: written(closes_s) } : {}) };
 }

@@ -1,5 +1,7 @@
 import { MODEL_VERSION } from "@sunfathom/planner";
-import { describe, expect, it } from "vitest";
+import { afterEach, describe, expect, it } from "vitest";
+import type { Item } from "../item/item.js";
+import { CATALOGUES } from "../messages/catalogue.js";
 import { itemsFor, type PaperRequest } from "../paper/items-for.js";
 import { fromBase64url, toBase64url } from "./base64url.js";
 import { checkKeyring, type Keyring } from "./keyring.js";
@@ -125,6 +127,37 @@ describe("a paper's token", () => {
     await expect(opened(await seal(stale, keyring))).rejects.toThrow(
       expect.objectContaining({ code: "questions_changed", message: expect.stringContaining("0000") }),
     );
+  });
+});
+
+describe("a text that is mended", () => {
+  const { safety, light, common } = CATALOGUES.en;
+  const before = { option: { ...safety.safe_lamps.option }, stem: light.red_left.stem, right: common.right };
+  afterEach(() => {
+    Object.assign(safety.safe_lamps.option, before.option);
+    light.red_left.stem = before.stem;
+    common.right = before.right;
+  });
+
+  it("leaves open papers as they are, though the lengths of texts have a say in what is drawn", async () => {
+    const asked = { ...request, count: 60, templates: ["safe_lamps", "red_left"] } satisfies PaperRequest;
+    const paper = itemsFor(asked);
+    const { token } = await sealPaper(
+      { request: asked, items: paper },
+      { keyring, now_s: NOW_S, lifetime_s: 60 },
+    );
+    const { option } = safety.safe_lamps;
+    for (const [id, text] of Object.entries(option))
+      Object.assign(option, { [id]: `${text}${"!".repeat(id.length)}` });
+    light.red_left.stem = () => "How much red is left?";
+    common.right = "Yes.";
+    // Drawn today, the paper would be another one.
+    expect(itemsFor(asked).map(({ origin }) => origin)).not.toEqual(paper.map(({ origin }) => origin));
+    const again = (await opened(token)).items;
+    expect(again.map(({ given }) => given)).toEqual(paper.map(({ given }) => given));
+    const keysOf = (item: Item) => "options" in item && item.options.map(({ id, right }) => [id, right]);
+    expect(again.map(keysOf)).toEqual(paper.map(keysOf));
+    expect(again.find(({ template }) => template === "red_left")?.stem).toBe("How much red is left?");
   });
 });
 

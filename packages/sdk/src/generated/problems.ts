@@ -147,7 +147,7 @@ export class PaperNotPossibleError extends ProblemError {
 }
 
 /**
- * The questions have changed. The token's paper was made with another version of the model or of the texts, which the service no longer has. Ask for a new paper. Status 409.
+ * The questions have changed. The model has changed since the token's paper was made, and with it what is right. Ask for a new paper. Status 409.
  * @example
  * if (error instanceof QuestionsChangedError) console.error(error.detail, error.requestId);
  */

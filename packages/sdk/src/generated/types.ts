@@ -2210,7 +2210,7 @@ export type ProblemPage = {
 export type QtiVersion = '3.0' | '2.1';
 
 /**
- * The questions have changed. The token's paper was made with another version of the model or of the texts, which the service no longer has. Ask for a new paper.
+ * The questions have changed. The model has changed since the token's paper was made, and with it what is right. Ask for a new paper.
  */
 export type QuestionsChangedProblem = {
     /**

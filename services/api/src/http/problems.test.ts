@@ -1,11 +1,12 @@
 import { connect } from "node:net";
 import { problemCodes, problemComponent, problemKinds, problemType, wireSchemas } from "@sunfathom/contract";
+import { itemsFor } from "@sunfathom/quiz";
 import { Ajv } from "ajv";
 import type { FastifyInstance } from "fastify";
 import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
-import { post as postQuiz, quizSettings, tokenFor } from "../routes/quiz/quiz.test-support.js";
+import { paperRequest, post as postQuiz, quizSettings, tokenFor } from "../routes/quiz/quiz.test-support.js";
 import { unhurried } from "../unhurried.test-support.js";
 
 let app: FastifyInstance;
@@ -94,7 +95,7 @@ const causes: Record<(typeof problemCodes)[number], () => Promise<Response>> = {
   responses_do_not_fit: () => answers(tokenFor(), "q99"),
   token_refused: () => answers(tokenFor().then((token) => `${token}AAAA`)),
   token_expired: () => answers(tokenFor(undefined, { ago_s: 7200 })),
-  questions_changed: () => answers(tokenFor([])),
+  questions_changed: () => answers(tokenFor(itemsFor(paperRequest).slice(1))),
   invalid_query: () => via(request(app.server).get("/v1/models?page=2")),
   malformed_json: () => via(post('{"water_type":')),
   malformed_request: () => raw("HELLO\r\n\r\n"),

@@ -182,7 +182,7 @@ const exampleErrors: Partial<Record<ProblemCode, FieldError[]>> = {
       pointer: "/token",
       code: "questions_changed",
       message:
-        "The questions were made with model version 2026.10.3, which is no longer in use. Ask for a new paper.",
+        "The questions were made with model version 2026.10.3, and would come out otherwise today. Ask for a new paper.",
       allowed: "a token of a paper that is made today",
     },
   ],
