@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "ac216d82a027a37f10e14599596027391c88cbed94c828e60321d4362e0ac423";
+export const descriptionHash = "75e6a636e10220ca479904034f1da8cec699958fda43242a28e472b3411413ef";
