@@ -92,7 +92,7 @@ describe("rings and filter as openings", () => {
     ) / RADIAN;
 
   it("each ring is as wide as its threads at both of its ends, and the filter lies on the last", () => {
-    const front = frontOf(scene, lensOf(scene), "on_lens", 67, rings);
+    const front = frontOf(scene, lensOf(scene), { place: "on_lens", seat_mm: 67, mounted: rings });
     const openings: [number, number][] = [
       [67, 0],
       [72, 2],
@@ -106,33 +106,45 @@ describe("rings and filter as openings", () => {
     expect(front.vignetting?.clear_half_field_deg.low).toBeCloseTo(clear_deg(openings, 33), 8);
     expect(front.vignetting?.clear_half_field_deg.high).toBeCloseTo(clear_deg(openings, 27), 8);
     const narrow = { id: "narrow", from_mm: 52, to_mm: 77, thickness_mm: 1 };
-    const seated = frontOf(scene, lensOf(scene), "on_lens", 52, [narrow]);
+    const seated = frontOf(scene, lensOf(scene), { place: "on_lens", seat_mm: 52, mounted: [narrow] });
     expect(seated.vignetting?.clear_half_field_deg.likely).toBeCloseTo(clear_deg([[52, 0]]), 8);
-    const narrowed = frontOf(scene, lensOf(scene), "on_lens", 67, [
-      { id: "up", from_mm: 67, to_mm: 58, thickness_mm: 9 },
-    ]);
+    const narrowed = frontOf(scene, lensOf(scene), {
+      place: "on_lens",
+      seat_mm: 67,
+      mounted: [{ id: "up", from_mm: 67, to_mm: 58, thickness_mm: 9 }],
+    });
     expect(narrowed.vignetting?.clear_half_field_deg.likely).toBeCloseTo(clear_deg([[58, 9]]), 8);
   });
 
   it("a filter is as wide as it is said to be, or as its thread, or as that of its seat", () => {
     const of = (changes: Parameters<typeof sceneOf>[0], seat_mm: number | undefined) => {
       const changed = { ...scene, ...changes };
-      return frontOf(changed, lensOf(changed), "on_lens", seat_mm, []).vignetting?.clear_half_field_deg
-        .likely;
+      return frontOf(changed, lensOf(changed), { place: "on_lens", seat_mm: seat_mm, mounted: [] }).vignetting
+        ?.clear_half_field_deg.likely;
     };
     expect(of({ filter_clear_diameter_mm: 60 }, 82)).toBeCloseTo(clear_deg([[63, 5]]), 8);
     expect(of({ filter_thread_mm: 77 }, 82)).toBeCloseTo(clear_deg([[77, 5]]), 8);
     const { filter_thread_mm: _, ...without } = scene;
-    const seated = frontOf(without, lensOf(without), "on_lens", 82, []).vignetting;
+    const seated = frontOf(without, lensOf(without), {
+      place: "on_lens",
+      seat_mm: 82,
+      mounted: [],
+    }).vignetting;
     expect(seated?.clear_half_field_deg.likely).toBeCloseTo(clear_deg([[82, 5]]), 8);
-    expect(frontOf(without, lensOf(without), "on_lens", undefined, [])).not.toHaveProperty("vignetting");
+    expect(
+      frontOf(without, lensOf(without), { place: "on_lens", seat_mm: undefined, mounted: [] }),
+    ).not.toHaveProperty("vignetting");
   });
 
   it("are graded by the loss in the corner: a tenth of a stop is clear, half a stop slight (judgements)", () => {
     const met = new Set<string>();
     for (let pupil_mm = 20; pupil_mm < 60; pupil_mm += 0.25) {
       const changed = { ...scene, entrance_pupil_distance_mm: pupil_mm, f_number: 2.8 };
-      const { vignetting } = frontOf(changed, lensOf(changed), "on_lens", 77, []);
+      const { vignetting } = frontOf(changed, lensOf(changed), {
+        place: "on_lens",
+        seat_mm: 77,
+        mounted: [],
+      });
       const share = (vignetting?.corner_light_percent.likely ?? Number.NaN) / 100;
       const stops = -Math.log2(share);
       const grade = share === 0 ? "black" : stops < 0.1 ? "clear" : stops < 0.5 ? "slight" : "dark";
@@ -145,8 +157,9 @@ describe("rings and filter as openings", () => {
 
 describe("room behind a dome", () => {
   const scene = sceneOf({ entrance_pupil_distance_mm: 30, dome_radius_mm: 80 });
-  const room = (changes: Parameters<typeof sceneOf>[0], mounted: Parameters<typeof frontOf>[4]) =>
-    frontOf({ ...scene, ...changes }, lensOf(scene), "on_lens", 77, mounted).dome_clearance_mm;
+  const room = (changes: Parameters<typeof sceneOf>[0], mounted: Parameters<typeof frontOf>[2]["mounted"]) =>
+    frontOf({ ...scene, ...changes }, lensOf(scene), { place: "on_lens", seat_mm: 77, mounted: mounted })
+      .dome_clearance_mm;
 
   it("is from the rim that comes nearest: the filter's, or a ring's, each 3 mm wider than its thread", () => {
     expect(room({}, [])?.likely).toBeCloseTo(80 - Math.hypot(35, 40), 9);
@@ -162,10 +175,16 @@ describe("room behind a dome", () => {
 
   it("is told of what stands on the lens behind a dome of known radius alone", () => {
     const lens = lensOf(scene);
-    expect(frontOf(scene, lens, "before_port", 77, [])).not.toHaveProperty("dome_clearance_mm");
+    expect(frontOf(scene, lens, { place: "before_port", seat_mm: 77, mounted: [] })).not.toHaveProperty(
+      "dome_clearance_mm",
+    );
     const { dome_radius_mm: _, ...unknown } = scene;
-    expect(frontOf(unknown, lens, "on_lens", 77, [])).not.toHaveProperty("dome_clearance_mm");
+    expect(frontOf(unknown, lens, { place: "on_lens", seat_mm: 77, mounted: [] })).not.toHaveProperty(
+      "dome_clearance_mm",
+    );
     const { filter_thread_mm: __, ...unthreaded } = scene;
-    expect(frontOf(unthreaded, lens, "on_lens", undefined, [])).not.toHaveProperty("dome_clearance_mm");
+    expect(
+      frontOf(unthreaded, lens, { place: "on_lens", seat_mm: undefined, mounted: [] }),
+    ).not.toHaveProperty("dome_clearance_mm");
   });
 });

@@ -56,13 +56,19 @@ function openingsOf(
   return openings;
 }
 
-/** @param seat_mm thread of lens or port where there is one; @param mounted rings between it and the filter. */
+/** Where a filter is screwed on, and through what. */
+export interface Seat {
+  place: MountPlace;
+  /** Thread of lens or port, where there is one. */
+  seat_mm: number | undefined;
+  /** Rings between it and the filter. */
+  mounted: readonly StepRing[];
+}
+
 export function frontOf(
   scene: FilterMountingScene,
   lens: LensFacts,
-  place: MountPlace,
-  seat_mm: number | undefined,
-  mounted: readonly StepRing[],
+  { place, seat_mm, mounted }: Seat,
 ): Front {
   const pupil = pupilDistance(scene, lens, place);
   const thread_mm = scene.filter_thread_mm ?? seat_mm;
@@ -88,7 +94,7 @@ export function frontOf(
     clear_diameter_needed_mm: needed,
     ...(filterClear_mm === undefined ? {} : { vignetting: vignettingOf(lens, pupil, stopsAt) }),
     ...(place === "on_lens" && scene.dome_radius_mm !== undefined && thread_mm !== undefined
-      ? { dome_clearance_mm: domeClearance(scene, scene.dome_radius_mm, pupil, thread_mm, mounted) }
+      ? { dome_clearance_mm: domeClearance(scene.dome_radius_mm, pupil, rimsOf(scene, thread_mm, mounted)) }
       : {}),
   };
 }
@@ -121,20 +127,29 @@ function gradeOf(light: number): VignettingGrade {
   return stops < SLIGHT_STOPS ? "slight" : "dark";
 }
 
-/** Room between the rims and a dome around the entrance pupil. A rim is as wide outside as its thread and the rim's width. */
-function domeClearance(
+interface Rim {
+  radius_mm: number;
+  /** In front of the seat. */
+  forward_mm: number;
+}
+
+/** A rim is as wide outside as its thread and the rim's width. */
+function rimsOf(
   { filter_thickness_mm }: FilterMountingScene,
-  dome_mm: number,
-  pupil: PupilDistance,
   thread_mm: number,
   mounted: readonly StepRing[],
-): Estimate {
+): Rim[] {
   let forward_mm = 0;
   const rims = mounted.map(({ from_mm, to_mm, thickness_mm }) => {
     forward_mm += thickness_mm;
     return { radius_mm: (Math.max(from_mm, to_mm) + RIM_mm) / 2, forward_mm };
   });
   rims.push({ radius_mm: (thread_mm + RIM_mm) / 2, forward_mm: forward_mm + filter_thickness_mm });
+  return rims;
+}
+
+/** Room between the rims and a dome around the entrance pupil. */
+function domeClearance(dome_mm: number, pupil: PupilDistance, rims: readonly Rim[]): Estimate {
   return mapFalling(pupil.distance_mm, (seat) =>
     rims.reduce(
       (least, rim) => Math.min(least, dome_mm - Math.hypot(seat + rim.forward_mm, rim.radius_mm)),

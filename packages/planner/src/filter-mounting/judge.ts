@@ -42,7 +42,7 @@ export function judge(scene: FilterMountingScene, lens: LensFacts, holder: Filte
   const unknown = unknownFit(scene, holder).map(care);
   const ways = seat_mm === undefined ? [undefined] : ringsFrom(seat_mm, scene);
   const tried = ways.map((rings) => {
-    const front = frontOf(scene, lens, place, seat_mm, rings?.mounted ?? []);
+    const front = frontOf(scene, lens, { place, seat_mm, mounted: rings?.mounted ?? [] });
     const ringFaults = (rings?.faults ?? []).map(care);
     const faults = [...domeFaults(front), ...cornerFaults(front), ...ringFaults, ...unknown, ...change];
     return { ...base, ...weighed(faults), ...(rings ? { rings } : {}), front };

@@ -22,7 +22,7 @@ export function balanceDepths(
   const depths = [from_m];
   let last = from_m;
   while (direction !== 0) {
-    const next = firstBeyond(last, to_m, direction, tolerance, shift);
+    const next = firstBeyond({ last_m: last, to_m, direction }, tolerance, shift);
     if (next === undefined) break;
     depths.push(next);
     last = next;
@@ -30,10 +30,15 @@ export function balanceDepths(
   return depths;
 }
 
+interface Way {
+  last_m: number;
+  to_m: number;
+  /** 1 down, -1 up. */
+  direction: number;
+}
+
 function firstBeyond(
-  last_m: number,
-  to_m: number,
-  direction: number,
+  { last_m, to_m, direction }: Way,
   tolerance: number,
   shift: ShiftBetween,
 ): number | undefined {
