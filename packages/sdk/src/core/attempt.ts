@@ -10,19 +10,24 @@ export interface Reply {
   bytes?: ArrayBuffer;
 }
 
+/** What is asked, and for how long. */
+export interface Attempt {
+  url: string;
+  init: RequestInit;
+  /** Whether a good answer is a file. */
+  isFile: boolean;
+  /** Until the last byte of the body is there. */
+  timeoutMs: number;
+  signal: AbortSignal | undefined;
+}
+
 /**
  * Asks once.
- * @param isFile whether a good answer is a file
- * @param timeoutMs until the last byte of the body is there
  * @throws AbortedError, TimeoutError, ConnectionError
  */
 export async function attempt(
   fetch: Fetch,
-  url: string,
-  init: RequestInit,
-  isFile: boolean,
-  timeoutMs: number,
-  signal: AbortSignal | undefined,
+  { url, init, isFile, timeoutMs, signal }: Attempt,
 ): Promise<Reply> {
   if (signal?.aborted) throw new AbortedError(signal.reason);
   // A controller for each attempt, tied by hand: a signal that outlives many calls must not gather listeners.

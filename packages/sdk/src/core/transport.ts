@@ -28,11 +28,12 @@ async function carryOut<T>(
   const keeper = method === "GET" ? cache : undefined;
   const kept = await keptAnswer(keeper, url);
   const { file } = operation;
-  const headers = headersOf(settings, options, file, body !== undefined, kept?.etag);
+  const headers = headersOf(settings, options, { file, hasBody: body !== undefined, etag: kept?.etag });
   const init = { method, headers, ...(body === undefined ? {} : { body }) };
 
   const ask = async (): Promise<Reply> => {
-    const reply = await attempt(settings.fetch, url, init, file !== undefined, timeoutMs, options.signal);
+    const { signal } = options;
+    const reply = await attempt(settings.fetch, { url, init, isFile: file !== undefined, timeoutMs, signal });
     if (reply.status === 304 && kept !== undefined) return reply;
     if (reply.status < 200 || reply.status > 299) throw errorOf(reply);
     return reply;
@@ -83,12 +84,19 @@ async function repeat(
   }
 }
 
+/** What the headers of a request depend on beside settings and options. */
+interface Sent {
+  /** Media type of the file that is asked for. */
+  file: string | undefined;
+  hasBody: boolean;
+  /** Tag of the answer that is kept. */
+  etag: string | undefined;
+}
+
 function headersOf(
   { apiKey }: Settings,
   { requestId }: CallOptions,
-  file: string | undefined,
-  hasBody: boolean,
-  etag: string | undefined,
+  { file, hasBody, etag }: Sent,
 ): Record<string, string> {
   return {
     accept: `${file ?? "application/json"}, application/problem+json`,
