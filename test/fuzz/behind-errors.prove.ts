@@ -1,0 +1,1 @@
+import "./behind-errors.test.js";
