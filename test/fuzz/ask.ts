@@ -3,16 +3,19 @@
 import { Ajv2020 } from "ajv/dist/2020.js";
 import type { FastifyInstance } from "fastify";
 import { createApp } from "../../services/api/src/app.js";
-import { defaultLimits } from "../../services/api/src/limits.js";
+import { defaultLimits, type Limits } from "../../services/api/src/limits.js";
 import { defaultQuizSettings } from "../../services/api/src/quiz-settings.js";
 import { document, type Operation, operations, type ResponseObject, type Schema } from "./description.js";
 
 /** The key that operations take. */
-const key = "a-key-of-these-tests-alone";
+export const key = "a-key-of-these-tests-alone";
 
-/** The service, with a limit on requests that no test meets. Examples that hold another answer's content get it. */
-export async function startApp(): Promise<FastifyInstance> {
-  const limits = { ...defaultLimits, costPerWindow: 1e9, maxEventLoopDelay_ms: 0 };
+/**
+ * The service, with a limit on requests that no test meets. Examples that hold another answer's content get it.
+ * @param others limits that a test is about
+ */
+export async function startApp(others: Partial<Limits> = {}): Promise<FastifyInstance> {
+  const limits = { ...defaultLimits, costPerWindow: 1e9, maxEventLoopDelay_ms: 0, ...others };
   const quiz = { ...defaultQuizSettings, instructorKey: key };
   const app = await createApp({ limits, quiz });
   await app.ready();

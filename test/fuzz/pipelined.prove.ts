@@ -1,0 +1,1 @@
+import "./pipelined.test.js";
