@@ -1,3 +1,5 @@
+export { type Advice, CAUTIONS_OF } from "./cautions/advises.js";
+export { cautionsIn } from "./cautions/cautions-for.js";
 export { onCheckpoint } from "./checkpoint.js";
 export * from "./generated/calculations.js";
 export { MODEL_VERSION } from "./model-version.js";

@@ -12,6 +12,7 @@ it("the public surface is this and no more", () => {
     "RELEASES",
     "TEMPLATES",
     "TOPICS",
+    "cautionsOf",
     "checkKeyring",
     "checkResponses",
     "closingOf",

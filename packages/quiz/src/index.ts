@@ -1,3 +1,4 @@
+export { cautionsOf } from "./cautions/cautions-of.js";
 export { type Grade, grade, type Remark } from "./grade/grade.js";
 export { checkResponses, gradePaper, type ItemResponse, type PaperGrade } from "./grade/grade-paper.js";
 export type { Response } from "./grade/response.js";

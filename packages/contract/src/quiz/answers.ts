@@ -3,6 +3,7 @@ import { flag, list, text } from "../field/choice.js";
 import { withOptional } from "../field/optional.js";
 import { quantity } from "../field/quantity.js";
 import { ModelVersion } from "../result/common.js";
+import { QuizCautions } from "./cautions.js";
 import { mostQuestions } from "./values.js";
 
 const entryId = (description: string, example: string) => text({ description, example, maxLength: 16 });
@@ -149,6 +150,7 @@ export const QuizMarks = z
       maxItems: mostQuestions,
       example: ["q2"],
     }),
+    cautions: QuizCautions,
     model_version: ModelVersion.shape.version,
   })
   .describe("A paper, marked.");

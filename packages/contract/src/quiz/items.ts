@@ -3,6 +3,7 @@ import { choice, list, text } from "../field/choice.js";
 import { withOptional } from "../field/optional.js";
 import { quantity } from "../field/quantity.js";
 import { ModelVersion } from "../result/common.js";
+import { QuizCautions } from "./cautions.js";
 import { optionalPaperFields, paperFields, QuizLevel, QuizRelease, QuizTemplate } from "./paper-request.js";
 import { mostQuestions, quizInteractions, quizTopics } from "./values.js";
 
@@ -127,6 +128,7 @@ export const QuizPaper = z
         },
       ],
     }),
+    cautions: QuizCautions,
     token: text({
       description: "The paper, sealed: hand it to `/v1/quiz-answers` with what was answered.",
       example: "sq1.2026-05.bm9uY2Ugb2YgMTIg.c2VhbGVk",

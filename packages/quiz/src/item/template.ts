@@ -1,3 +1,4 @@
+import type { Advice } from "@sunfathom/planner";
 import type { Catalogue } from "../messages/catalogue.js";
 import type { Show } from "../messages/show.js";
 import type { Draw } from "../random/draw.js";
@@ -23,6 +24,8 @@ export interface Template {
   topic: Topic;
   interaction: Interaction;
   levels: readonly Level[];
+  /** What its questions or their answers advise or are about that calls for cautions. */
+  advises?: readonly Advice[];
   /** One question, or undefined where what was drawn would not be fair or clear: then the next draw is tried. */
   make(maker: Maker): Draft | undefined;
 }

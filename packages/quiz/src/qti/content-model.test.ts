@@ -15,7 +15,7 @@ const items = LEVELS.flatMap((level) =>
 const expression = "(?:variable|correct|baseValue|mapResponse|isNull|match|and|gte|lte|ordered) ";
 const rule = "(?:responseCondition|setOutcomeValue) ";
 const flow = "(?:p|div|ul|ol) ";
-const block = `(?:${flow}|choiceInteraction |orderInteraction |matchInteraction )`;
+const block = `(?:${flow}|rubricBlock |choiceInteraction |orderInteraction |matchInteraction )`;
 
 /** Children as a pattern over names, each with a blank behind it, and attributes that must be there. */
 const RULES: Readonly<Record<string, { children: string; attributes?: readonly string[] }>> = {
@@ -72,6 +72,7 @@ const RULES: Readonly<Record<string, { children: string; attributes?: readonly s
   lte: { children: `(${expression}){2}` },
   and: { children: `(${expression})+` },
   ordered: { children: `(${expression})*` },
+  rubricBlock: { children: `(?:contentBody |(${flow})*)`, attributes: ["view"] },
   modalFeedback: {
     children: `(?:contentBody |(${flow})*)`,
     attributes: ["outcomeIdentifier", "identifier", "showHide"],
@@ -83,7 +84,7 @@ const RULES: Readonly<Record<string, { children: string; attributes?: readonly s
     attributes: ["identifier", "navigationMode", "submissionMode"],
   },
   assessmentSection: {
-    children: "(assessmentItemRef )*",
+    children: "(rubricBlock )*(assessmentItemRef )*",
     attributes: ["identifier", "title", "visible"],
   },
   assessmentItemRef: { children: "", attributes: ["identifier", "href"] },

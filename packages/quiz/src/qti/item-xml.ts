@@ -1,9 +1,11 @@
+import { ownCautions } from "../cautions/cautions-of.js";
 import type { Item } from "../item/item.js";
 import type { Catalogue } from "../messages/catalogue.js";
 import { type Element, el, text, xml } from "../xml/xml.js";
 import { interactionOf } from "./interaction.js";
 import { inVersion, type QtiVersion } from "./names.js";
 import { FEEDBACK, SCORE } from "./processing.js";
+import { rubric } from "./rubric.js";
 
 const p = (content: string): Element => el("p", {}, text(content));
 
@@ -36,6 +38,7 @@ export function itemXml(item: Item, { version, say, language, picture, keys }: I
     parts.inline
       ? el("p", {}, parts.interaction, ...("unit" in item && item.unit !== "" ? [text(` ${item.unit}`)] : []))
       : parts.interaction,
+    ...rubric(ownCautions(item), version),
   );
   const feedback = parts.feedback.map(({ id, text: content }) => {
     const paragraphs = parts.manyFeedback

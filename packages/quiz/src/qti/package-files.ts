@@ -1,9 +1,11 @@
 /** The files of a content package: manifest, test, items and pictures (IMS Content Packaging 1.1 profile of QTI). */
+import { cautionsOf } from "../cautions/cautions-of.js";
 import type { Item } from "../item/item.js";
 import { CATALOGUES, type Language } from "../messages/catalogue.js";
 import { type Element, el, text, xml } from "../xml/xml.js";
 import { itemXml } from "./item-xml.js";
 import { inVersion, type QtiVersion } from "./names.js";
+import { rubric } from "./rubric.js";
 
 export interface PackageFile {
   path: string;
@@ -70,13 +72,21 @@ export function* packageFiles(
     if (item.picture && asset) yield { path: asset, content: item.picture.svg };
     resources.push({ identifier: document.identifier, href, files: asset ? [asset] : [] });
   }
-  yield { path: TEST_PATH, content: testXml(resources, version, title) };
+  yield {
+    path: TEST_PATH,
+    content: testXml(resources, rubric(cautionsOf(items), version), { version, title }),
+  };
   yield* beside;
   const further = beside.map(({ path }) => path);
   yield { path: "imsmanifest.xml", content: manifestXml(resources, further, version) };
 }
 
-function testXml(resources: readonly Resource[], version: QtiVersion, title: string): string {
+/** With the cautions of the whole paper before its questions, for players to show first. */
+function testXml(
+  resources: readonly Resource[],
+  cautions: readonly Element[],
+  { version, title }: Pick<PackageOptions, "version" | "title">,
+): string {
   const root = el(
     "assessmentTest",
     { identifier: "paper", title },
@@ -86,6 +96,7 @@ function testXml(resources: readonly Resource[], version: QtiVersion, title: str
       el(
         "assessmentSection",
         { identifier: "section1", title, visible: "true" },
+        ...cautions,
         ...resources.map(({ identifier, href }) => el("assessmentItemRef", { identifier, href })),
       ),
     ),

@@ -23,6 +23,7 @@ export const filterForWater: Template = {
   topic: "filter",
   interaction: "single_choice",
   levels: ["beginner", "working", "expert"],
+  advises: ["balance", "filter_on_land"],
   make({ draw, level, say, show }) {
     const water = draw.pick(level === "beginner" ? WATERS.slice(0, 4) : WATERS);
     const depth_m = draw.pick([1.5, 6, 8, 10, 12, 15]);

@@ -20,6 +20,7 @@ export const kelvinMeaning: Template = {
   topic: "balance",
   interaction: "single_choice",
   levels: ["working", "expert"],
+  advises: ["balance"],
   make({ draw, say, show }) {
     const water = draw.pick(WATERS);
     const sun_deg = draw.pick(SUNS_DEG);

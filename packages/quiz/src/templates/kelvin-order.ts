@@ -10,6 +10,7 @@ export const kelvinOrder: Template = {
   topic: "balance",
   interaction: "ordering",
   levels: ["beginner", "working"],
+  advises: ["light"],
   make({ draw, level, say, show }) {
     const kelvins = draw.sample(KELVINS, level === "beginner" ? 3 : 4);
     const near = kelvins.some((k, i) => i > 0 && 1e6 / (kelvins[i - 1] ?? k) - 1e6 / k < LEAST_MIRED);

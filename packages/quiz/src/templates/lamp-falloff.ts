@@ -11,6 +11,7 @@ export const lampFalloff: Template = {
   topic: "lamps",
   interaction: "numeric",
   levels: ["beginner", "working", "expert"],
+  advises: ["light"],
   make({ draw, level, say, show }) {
     const near_m = draw.pick([0.3, 0.4, 0.5, 0.6, 0.7, 0.8, 0.9, 1, 1.2]);
     const ratio = draw.pick(level === "beginner" ? [2, 4] : [1.5, 2, 3]);

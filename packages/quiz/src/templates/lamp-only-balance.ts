@@ -14,6 +14,7 @@ export const lampOnlyBalance: Template = {
   topic: "balance",
   interaction: "single_choice",
   levels: ["beginner", "working"],
+  advises: ["light", "balance"],
   make({ draw, say, show }) {
     const depth_m = draw.pick(DEPTHS_M);
     const distance_m = draw.pick([0.5, 0.8, 1]);

@@ -11,6 +11,7 @@ export const lampPath: Template = {
   topic: "lamps",
   interaction: "numeric",
   levels: ["beginner", "working"],
+  advises: ["light"],
   make({ draw, level, say, show }) {
     const water = draw.pick(WATERS);
     const lamp_m = draw.pick([0.5, 0.8, 1, 1.2]);

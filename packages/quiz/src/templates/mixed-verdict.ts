@@ -23,6 +23,7 @@ export const mixedVerdict: Template = {
   topic: "lamps",
   interaction: "single_choice",
   levels: ["working", "expert"],
+  advises: ["light", "balance"],
   make({ draw, say, show }) {
     const water = draw.pick(WATERS);
     const depth_m = draw.pick([3, 10, 20]);

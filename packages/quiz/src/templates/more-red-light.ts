@@ -17,6 +17,7 @@ export const moreRedLight: Template = {
   topic: "exposure",
   interaction: "multiple_choice",
   levels: ["beginner", "working", "expert"],
+  advises: ["light", "way_up"],
   make({ draw, level, say, show }) {
     const water = draw.pick(WATERS);
     const depth_m = draw.pick([8, 10, 12, 15]);

@@ -59,6 +59,7 @@ export const mountPlace: Template = {
   topic: "mounting",
   interaction: "single_choice",
   levels: ["beginner", "working"],
+  advises: ["filter_on_land", "filter_under_water"],
   make({ draw, say, show }) {
     const { camera, thread_mm, dome_mm } = drawn(draw);
     const answer = filterMounting(mountingScene(camera, thread_mm, dome_mm));

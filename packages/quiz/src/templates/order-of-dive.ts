@@ -8,6 +8,7 @@ export const orderOfDive: Template = {
   topic: "safety",
   interaction: "ordering",
   levels: ["beginner", "working"],
+  advises: ["balance", "filter_on_land"],
   make({ draw, level, say }) {
     const steps = draw.sample(STEPS, level === "beginner" ? 4 : 5);
     const { stem, step, last } = say.safety.order_of_dive;

@@ -35,6 +35,7 @@ export const safeLamps: Template = {
   topic: "safety",
   interaction: "multiple_choice",
   levels: ["beginner", "working"],
+  advises: ["light", "filter_on_land", "filter_under_water"],
   make({ draw, level, say }) {
     const { option, stem, last } = say.safety.safe_lamps;
     const good = draw.sample(GOOD, 1 + draw.below(3));

@@ -14,6 +14,7 @@ export const wayOut: Template = {
   topic: "lamps",
   interaction: "single_choice",
   levels: ["working", "expert"],
+  advises: ["light", "balance"],
   make({ draw, say, show }) {
     const water = draw.pick(["II", "1C", "3C"] as const);
     const depth_m = draw.pick([10, 15]);

@@ -17,6 +17,7 @@ export const whenToBalance: Template = {
   topic: "balance",
   interaction: "multiple_choice",
   levels: ["beginner", "working", "expert"],
+  advises: ["light", "balance", "filter_under_water"],
   make(maker) {
     const { draw, level, say } = maker;
     const right = [descend(maker), lampsOn(maker), filterOn(maker)].filter((o) => o !== undefined);

@@ -401,7 +401,7 @@ export class Quiz {
   }
 
   /**
-   * Pack a paper for a learning platform. A content package of QTI 3.0 or 2.1: manifest, test, a file for each question and each picture. With keys, feedback and solutions a platform marks by itself; for that the instructor's key is needed. Without them, and with `release` `after_close`, `paper.json` in the package has the token that `/v1/quiz-answers` takes from `closes_at` on. A practice paper without keys brings no token: learners hold the package, and it would open the solutions to them. Another paper with each call.
+   * Pack a paper for a learning platform. A content package of QTI 3.0 or 2.1: manifest, test, a file for each question and each picture. Cautions stand before the questions. With keys, feedback and solutions a platform marks by itself; for that the instructor's key is needed. Without them, and with `release` `after_close`, `paper.json` in the package has the token that `/v1/quiz-answers` takes from `closes_at` on. A practice paper without keys brings no token: learners hold the package, and it would open the solutions to them. Another paper with each call.
    * Sent once, never repeated by the client.
    * @param quizPackageRequest see `QuizPackageRequest` for fields, units and defaults
    * @returns the bytes of the file (`application/zip`), or rejects with a `SunfathomError`

@@ -2429,6 +2429,10 @@ export type QuizMarks = {
      */
     unanswered: Array<string>;
     /**
+     * What to take care of before acting on what the questions are about: show it with the paper. First, that none of it is a dive plan.
+     */
+    cautions: Array<Caution>;
+    /**
      * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; two answers with the same one can be compared.
      */
     model_version: string;
@@ -2506,6 +2510,10 @@ export type QuizPaper = {
      * The questions, in order.
      */
     items: Array<QuizItem>;
+    /**
+     * What to take care of before acting on what the questions are about: show it with the paper. First, that none of it is a dive plan.
+     */
+    cautions: Array<Caution>;
     /**
      * The paper, sealed: hand it to `/v1/quiz-answers` with what was answered.
      */

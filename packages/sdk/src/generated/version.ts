@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "75e6a636e10220ca479904034f1da8cec699958fda43242a28e472b3411413ef";
+export const descriptionHash = "b753e03b73e3245383f43421de0fa40f9aa1e8c25f0cb979ef3cac0ba0464bab";

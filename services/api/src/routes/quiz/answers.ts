@@ -1,6 +1,6 @@
 import { checkRequest, shapeOf, toJson } from "@sunfathom/answers";
 import type { QuizAnswersRequest } from "@sunfathom/contract";
-import { checkResponses, gradePaper, openPaper, QuizProblem } from "@sunfathom/quiz";
+import { cautionsOf, checkResponses, gradePaper, openPaper, QuizProblem } from "@sunfathom/quiz";
 import type { FastifyInstance } from "fastify";
 import { refuseQuery } from "../../http/refuse-query.js";
 import { sendJson } from "../../http/send-json.js";
@@ -42,7 +42,8 @@ export function quizAnswersRoute(
       const marks = gradePaper(opened.items, responses, { language, blanks: byInstructor });
       const answered = new Set(responses.map(({ item }) => item));
       const unanswered = opened.items.map(({ id }) => id).filter((id) => !answered.has(id));
-      const body = shape({ ...marks, unanswered, model_version: opened.model_version }) as object;
+      const { items, model_version } = opened;
+      const body = shape({ ...marks, unanswered, cautions: cautionsOf(items), model_version }) as object;
       return sendJson(reply.header("cache-control", "no-store"), toJson(body));
     } catch (error) {
       return sendQuizProblem(reply, error);

@@ -42,6 +42,17 @@ describe("a paper that is asked for", () => {
     expect(text).not.toMatch(/"right":(true|false)/);
   });
 
+  it("brings the cautions of what it is about, first that it is no dive plan", async () => {
+    const asked = { level: "beginner", count: 2, templates: ["lamp_falloff", "pay_with_iso"] };
+    const { body } = await post(app, "items", asked).expect(200);
+    const lamps = ["lamps_in_water_only", "lamps_not_into_eyes", "lamps_stay_on_rig", "batteries_by_maker"];
+    const codes = body.cautions.map(({ code }: { code: string }) => code);
+    expect(codes).toEqual(["not_a_dive_planner", ...lamps]);
+    for (const { text } of body.cautions) expect(text).toMatch(/^[A-Z].*\.$/);
+    const marks = await post(app, "answers", { token: body.token, responses: [] }).expect(200);
+    expect(marks.body.cautions).toEqual(body.cautions);
+  });
+
   it("is another with each call, and its token another too", async () => {
     const draw = async () => (await post(app, "items", { level: "expert", count: 5 }).expect(200)).body;
     const [one, two] = [await draw(), await draw()];

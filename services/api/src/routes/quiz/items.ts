@@ -1,6 +1,6 @@
 import { checkRequest, shapeOf, toJson } from "@sunfathom/answers";
 import type { QuizItemsRequest } from "@sunfathom/contract";
-import { publicItem } from "@sunfathom/quiz";
+import { cautionsOf, publicItem } from "@sunfathom/quiz";
 import type { FastifyInstance } from "fastify";
 import { refuseQuery } from "../../http/refuse-query.js";
 import { sendJson } from "../../http/send-json.js";
@@ -24,7 +24,11 @@ export function quizItemsRoute(app: FastifyInstance, sealing: Sealing): void {
     if ("problem" in checked) return sendProblem(reply, checked.problem);
     try {
       const { paper, sealed } = await drawSealed(checked.request, sealing);
-      const body = shape({ items: paper.items.map(publicItem), ...sealed }) as object;
+      const body = shape({
+        items: paper.items.map(publicItem),
+        cautions: cautionsOf(paper.items),
+        ...sealed,
+      }) as object;
       return sendJson(reply.header("cache-control", "no-store"), toJson(body));
     } catch (error) {
       return sendQuizProblem(reply, error);
