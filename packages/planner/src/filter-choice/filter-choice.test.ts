@@ -143,7 +143,7 @@ describe("the choice of a filter", () => {
   it("is refused where there is no light, and where the sun is too low for the daylight model", () => {
     const dark = () => filterChoice(atNight(daylightScene("IB", 45, 10)));
     expect(dark).toThrow(SceneProblem);
-    expect(dark).toThrow(/no light/i);
+    expect(dark).toThrow(expect.objectContaining({ code: "no_light" }));
     expect(() => filterChoice(daylightScene("IB", 9.9, 10))).toThrow(SceneProblem);
   });
 });

@@ -247,6 +247,6 @@ describe("without light", () => {
   it("is refused with what to change", () => {
     const dark = () => whiteBalance(atNight(daylightScene("IB", 45, 10)));
     expect(dark).toThrow(SceneProblem);
-    expect(dark).toThrow(/no light/i);
+    expect(dark).toThrow(expect.objectContaining({ code: "no_light" }));
   });
 });
