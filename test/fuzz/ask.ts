@@ -63,7 +63,9 @@ function closed(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(closed);
   if (typeof value !== "object" || value === null) return value;
   const copy = Object.fromEntries(Object.entries(value).map(([name, item]) => [name, closed(item)]));
-  if (copy["type"] === "object" && "properties" in copy) copy["additionalProperties"] ??= false;
+  // An object of which no name is described may have any.
+  const names = Object.keys(copy["properties"] ?? {});
+  if (copy["type"] === "object" && names.length > 0) copy["additionalProperties"] ??= false;
   return copy;
 }
 

@@ -148,12 +148,18 @@ it.each(calculations.filter(({ post }) => post.bodyName === "Scene").map(({ post
 );
 
 const farRed = [
+  { id: "b", item: "lens_filter", filter_kind: "red", filter_density: 0.6 },
   { id: "a", item: "lens_filter", filter_transmittance: curve([736, 0], [745, 0.28], [766, 0.97]) },
 ];
 
 it.each([
-  ["a filter of the kit that passes only what no camera sees", "filter-choice", "/kit", { kit: farRed }],
-  ["the same for a dive", "dive-advice", "/kit", { kit: farRed }],
+  [
+    "a filter of the kit that passes only what no camera sees",
+    "filter-choice",
+    "/kit/1/filter_transmittance",
+    { kit: farRed },
+  ],
+  ["the same for a dive", "dive-advice", "/kit/1/filter_transmittance", { kit: farRed }],
   [
     "a filter for light that the water has taken already",
     "white-balance",

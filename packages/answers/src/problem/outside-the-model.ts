@@ -22,7 +22,8 @@ export function outsideTheModel(
   if (text === undefined) throw refused;
   const { detail, message, allowed } = text;
   const { code, parameters } = refused.refusal;
-  const error = { pointer: member("", asAsked(refused.field)), code, message, allowed, parameters };
+  const pointer = [asAsked(refused.field), ...refused.within].reduce(member, "");
+  const error = { pointer, code, message, allowed, parameters };
   return sceneProblem("outside_the_model", detail, [error]);
 }
 

@@ -2,7 +2,9 @@ import { integrateProduct, multiply, stopsToDensity, Y_BAR } from "@sunfathom/op
 import { FITS_WITHIN_STOPS } from "../camera/exposure-settings.js";
 import { cautionsFor, filterAdvice } from "../cautions/cautions-for.js";
 import { type Conditions, conditionsOf } from "../light/conditions.js";
+import { curveOfKit } from "../light/curve-of-kit.js";
 import { depthsOf } from "../light/depths.js";
+import { measuredCurve } from "../light/measured-curve.js";
 import { requireLight, requireSeenThrough } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
 import { stageAt } from "../light/stage.js";
@@ -62,6 +64,18 @@ function search(conditions: Conditions, depths: NonEmpty<number>, changeable: bo
 }
 
 /**
+ * One filter of a kit that passes nothing is a slip in its data, and refused by its place: left out in silence, it would
+ * never be put right.
+ * @throws SceneProblem for the first such filter
+ */
+function requireSeenThroughKit(conditions: Conditions): void {
+  for (const [index, { item, filter_transmittance }] of (conditions.scene.kit ?? []).entries()) {
+    if (item === "lens_filter" && filter_transmittance)
+      requireSeenThrough(conditions, measuredCurve(filter_transmittance), curveOfKit(index));
+  }
+}
+
+/**
  * Which filter to mount for a range of depths: none, red or magenta, and how dense, by the colour error that is left (see
  * `meritOf`), searched on a stated grid of kinds and densities, or among the filters of the scene's kit, over seven depths.
  * @throws SceneProblem without any light, or for a sun or water outside the model's domain.
@@ -69,8 +83,7 @@ function search(conditions: Conditions, depths: NonEmpty<number>, changeable: bo
 export function filterChoice(scene: Scene): FilterChoiceAnswer {
   const conditions = conditionsOf(scene);
   requireLight(conditions);
-  for (const { measured } of candidatesFor(scene))
-    if (measured) requireSeenThrough(conditions, measured, "kit");
+  requireSeenThroughKit(conditions);
   const depths = depthsOf(scene);
   const changeable = scene.filter_change_underwater !== "none";
   const { judged, decision } = search(conditions, depths, changeable);

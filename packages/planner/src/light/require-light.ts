@@ -15,19 +15,24 @@ const NOTHING_BELOW = 1e-60;
 export function requireLight(conditions: Conditions): void {
   requireSource(conditions);
   if (conditions.scene.filter_transmittance === undefined) return;
-  requireSeenThrough(conditions, lensFilterOf(conditions.scene, NOMINAL), "filter_transmittance");
+  requireSeenThrough(conditions, lensFilterOf(conditions.scene, NOMINAL), ["filter_transmittance", []]);
 }
 
 /**
- * @param field that names the filter
+ * @param place of the filter in the scene: a field, and the way within it
  * @throws SceneProblem where a filter lets nothing through that a camera sees, of what light the water leaves.
  */
-export function requireSeenThrough(conditions: Conditions, filter: Spectrum, field: string): void {
+export function requireSeenThrough(
+  conditions: Conditions,
+  filter: Spectrum,
+  place: readonly [field: string, within: readonly string[]],
+): void {
   const sensor = meanSensor();
+  const [field, within] = place;
   const of = field === "kit" ? "kit" : "lens";
   if (!(integrateProduct(filter, sensor.green) > 0 && integrateProduct(filter, sensor.red) > 0)) {
     const parameters = { case: "filter_passes_none", filter: of } as const;
-    throw new SceneProblem({ code: "no_light", parameters }, field);
+    throw new SceneProblem({ code: "no_light", parameters }, field, within);
   }
   const world = underwater(conditions, NOMINAL);
   const { min_depth_m, max_depth_m } = conditions.scene;
@@ -38,7 +43,7 @@ export function requireSeenThrough(conditions: Conditions, filter: Spectrum, fie
       integrateProduct(through, seen) > NOTHING_BELOW * integrateProduct(light, seen);
     if (isLeft(sensor.green) && isLeft(Y_BAR)) continue;
     const parameters = { case: "filter_stops_what_is_left", filter: of, depth_m } as const;
-    throw new SceneProblem({ code: "no_light", parameters }, field);
+    throw new SceneProblem({ code: "no_light", parameters }, field, within);
   }
 }
 

@@ -76,7 +76,7 @@ describe("a filter that lets nothing through", () => {
       expect(onLens.field).toBe("filter_transmittance");
       const inKit = problemOf({ ...harbour, kit: owning(dark) });
       expect(inKit.refusal).toEqual({ code: "filter_opaque", parameters: { case: "kit" } });
-      expect(inKit.field).toBe("kit");
+      expect([inKit.field, ...inKit.within]).toEqual(["kit", "1", "filter_transmittance"]);
     }
   });
 

@@ -10,6 +10,7 @@ import {
 import { valueAt } from "../lists/non-empty.js";
 import type { Scene, TransmittanceSample } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
+import { curveOfKit } from "./curve-of-kit.js";
 import type { Daylight } from "./daylight.js";
 import { measuredCurve } from "./measured-curve.js";
 import type { DescribedWater } from "./water.js";
@@ -65,7 +66,8 @@ function requireClear({ filter_transmittance, kit }: Scene): void {
   if (filter_transmittance && opaque(filter_transmittance)) {
     throw new SceneProblem({ code: "filter_opaque", parameters: { case: "lens" } }, "filter_transmittance");
   }
-  if (kit?.some((item) => item.filter_transmittance && opaque(item.filter_transmittance))) {
-    throw new SceneProblem({ code: "filter_opaque", parameters: { case: "kit" } }, "kit");
+  for (const [index, item] of (kit ?? []).entries()) {
+    if (item.filter_transmittance && opaque(item.filter_transmittance))
+      throw new SceneProblem({ code: "filter_opaque", parameters: { case: "kit" } }, ...curveOfKit(index));
   }
 }

@@ -53,6 +53,8 @@ export class SceneProblem extends Error {
     readonly refusal: SceneRefusal,
     /** The field of the scene that it concerns. */
     readonly field: string,
+    /** The way from that field to what it concerns, as names and indices. */
+    readonly within: readonly string[] = [],
   ) {
     super(`${refusal.code} ${JSON.stringify(refusal.parameters)}`);
   }
