@@ -5,6 +5,7 @@ import { defaultExposure, type Exposure } from "./exposure.js";
 import { logAbandoned } from "./http/abandoned.js";
 import { AnswerCache } from "./http/answer-cache.js";
 import { Connections } from "./http/connections.js";
+import { Departure } from "./http/departure.js";
 import { handleError } from "./http/errors.js";
 import { takeOnlyJson } from "./http/json-body.js";
 import { KnownRoutes } from "./http/known-routes.js";
@@ -44,6 +45,8 @@ declare module "fastify" {
   interface FastifyInstance {
     /** Gets ready what would otherwise be made ready with the first heavy request. */
     warm: () => void;
+    /** Takes no more connections, answers what comes on those there are, and resolves once none is left. */
+    leave: () => Promise<void>;
   }
 }
 
@@ -70,6 +73,7 @@ export async function createApp({
   quiz = defaultQuizSettings,
 }: AppOptions = {}): Promise<FastifyInstance> {
   const limiter = new Limiter(limits);
+  const departure = new Departure();
   const app = Fastify({
     ...(logger === undefined ? {} : { loggerInstance: logger }),
     logController: new OneLineLog(),
@@ -78,7 +82,7 @@ export async function createApp({
     trustProxy: exposure.trustedProxies.length > 0 && [...exposure.trustedProxies],
     bodyLimit: limits.bodyBytes,
     handlerTimeout: limits.handlerTimeout_ms,
-    serverFactory: serversWith(limits, new Connections(limits, exposure.trustedProxies), logger),
+    serverFactory: serversWith(limits, new Connections(limits, exposure.trustedProxies), departure, logger),
     routerOptions: {
       // Longer than any URL: what is too long is refused as such.
       maxParamLength: limits.headerBytes,
@@ -107,6 +111,7 @@ export async function createApp({
   });
   logAbandoned(app);
   watchReadiness(app);
+  app.decorate("leave", () => departure.leave(app));
   limitSending(app, limits.sendTimeout_ms);
   registerHelmet(app);
   await registerCors(app, exposure.corsOrigins);

@@ -1,11 +1,28 @@
+import { createServer } from "node:http";
 import { Writable } from "node:stream";
 import Fastify, { type FastifyBaseLogger } from "fastify";
 import { pino } from "pino";
 import { expect, it } from "vitest";
+import { Departure } from "./http/departure.js";
 import { watchReadiness } from "./http/readiness.js";
 import { stopInOrder } from "./stop.js";
 
 const pause = (time_ms: number) => new Promise((resolve) => setTimeout(resolve, time_ms));
+
+function make(logger?: FastifyBaseLogger) {
+  const departure = new Departure();
+  const app = Fastify({
+    ...(logger === undefined ? {} : { loggerInstance: logger }),
+    serverFactory: (handler) => {
+      const server = createServer(handler);
+      departure.watch(server);
+      return server;
+    },
+  });
+  watchReadiness(app);
+  app.decorate("leave", () => departure.leave(app));
+  return app;
+}
 
 /** A service that says what happens to it, in order, and is stopped. */
 async function stopped(times: { drain_ms: number; grace_ms: number; answer_ms: number }) {
@@ -18,12 +35,8 @@ async function stopped(times: { drain_ms: number; grace_ms: number; answer_ms: n
     },
   });
   const logger: FastifyBaseLogger = pino({ level: "error" }, stream);
-  const app = Fastify({ loggerInstance: logger });
-  watchReadiness(app);
+  const app = make(logger);
   app.get("/slow", () => pause(times.answer_ms));
-  app.addHook("preClose", async () => {
-    events.push("closing");
-  });
   app.addHook("onResponse", async (_, { statusCode }) => {
     events.push(`answered ${statusCode}`);
   });
@@ -39,6 +52,11 @@ async function stopped(times: { drain_ms: number; grace_ms: number; answer_ms: n
     statuses.push(status);
   };
   const stopping = stopInOrder(app, { ...times, exit });
+  const looking = setInterval(() => {
+    if (app.server.listening) return;
+    events.push("takes no connections");
+    clearInterval(looking);
+  }, 1);
   events.push(`ready ${app.isReady()}`);
   await Promise.all([stopping, answer]);
   await pause(times.grace_ms < times.answer_ms ? 0 : times.grace_ms);
@@ -47,13 +65,12 @@ async function stopped(times: { drain_ms: number; grace_ms: number; answer_ms: n
 
 it("says at once that it is not ready, waits, closes, answers what was asked, and exits with 0, once", async () => {
   const { events, exited_ms } = await stopped({ drain_ms: 150, grace_ms: 900, answer_ms: 600 });
-  expect(events).toEqual(["ready false", "closing", "answered 200", "exit 0"]);
+  expect(events).toEqual(["ready false", "takes no connections", "answered 200", "exit 0"]);
   expect(exited_ms).toBeGreaterThan(145);
 });
 
 it("still takes requests while it waits", async () => {
-  const app = Fastify();
-  watchReadiness(app);
+  const app = make();
   app.get("/", () => "taken");
   const address = await app.listen({ host: "127.0.0.1", port: 0 });
   let exited: number | undefined;
@@ -72,12 +89,12 @@ it("still takes requests while it waits", async () => {
 });
 
 it("exits with 1 after its time of grace, and says so, where a request is not answered by then", async () => {
-  const { events, exited_ms } = await stopped({ drain_ms: 0, grace_ms: 150, answer_ms: 600 });
+  const { events, exited_ms } = await stopped({ drain_ms: 0, grace_ms: 300, answer_ms: 900 });
   expect(events.slice(0, 4)).toEqual([
     "ready false",
-    "closing",
-    "stopped with requests unanswered in 150 ms",
+    "takes no connections",
+    "stopped with requests unanswered in 300 ms",
     "exit 1",
   ]);
-  expect(exited_ms).toBeGreaterThan(145);
+  expect(exited_ms).toBeGreaterThan(295);
 });

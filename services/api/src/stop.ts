@@ -10,7 +10,7 @@ export interface Stop {
 
 /**
  * Ends the service in order: it says that it is not ready while it still takes everything, for `drain_ms`, so that load
- * balancers look away; then takes no connections, answers what was asked, and exits; after `grace_ms` in any case.
+ * balancers look away; then takes no connections, answers what comes on those there are, and exits; after `grace_ms` in any case.
  */
 export async function stopInOrder(app: FastifyInstance, { drain_ms, grace_ms, exit }: Stop): Promise<void> {
   app.denyReadiness();
@@ -19,6 +19,7 @@ export async function stopInOrder(app: FastifyInstance, { drain_ms, grace_ms, ex
     app.log.error({ grace_ms }, "stopped with requests unanswered");
     exit(1);
   }, grace_ms);
+  await app.leave();
   await app.close();
   clearTimeout(late);
   exit(0);

@@ -3,6 +3,7 @@ import type { FastifyBaseLogger } from "fastify";
 import type { Limits } from "../limits.js";
 import { handleClientError, refuseTunnel } from "./client-error.js";
 import type { Connections } from "./connections.js";
+import type { Departure } from "./departure.js";
 import { limitPipelines } from "./pipelines.js";
 
 /**
@@ -12,6 +13,7 @@ import { limitPipelines } from "./pipelines.js";
 export function serversWith(
   limits: Limits,
   connections: Connections,
+  departure: Departure,
   log: FastifyBaseLogger | undefined,
 ): (handler: RequestListener) => Server {
   return (handler) => {
@@ -40,6 +42,7 @@ export function serversWith(
     server.on("connect", refuseTunnel);
     server.on("clientError", handleClientError);
     connections.watch(server);
+    departure.watch(server);
     return server;
   };
 }
