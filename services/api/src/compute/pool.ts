@@ -8,7 +8,12 @@ export interface PoolLimits extends QueueLimits {
 }
 
 /** Nobody waits for the answer any more. */
-export class Abandoned extends Error {}
+export class Abandoned extends Error {
+  /** @param checkpoints how far the work had come, in looks at its flag */
+  constructor(readonly checkpoints = 0) {
+    super("nobody waits any more");
+  }
+}
 
 /** There is no room for a task, for about so many seconds. */
 export class Crowded extends Error {
@@ -61,7 +66,11 @@ export class ComputePool {
   #msPerUnit = firstGuess_ms;
   #cost = 0;
 
-  constructor(private readonly limits: PoolLimits) {
+  /** @param file what each thread runs */
+  constructor(
+    private readonly limits: PoolLimits,
+    private readonly file = workerFile(import.meta.url),
+  ) {
     this.#queue = new FairQueue(limits);
     this.#flags = new Int32Array(new SharedArrayBuffer(limits.threads * Int32Array.BYTES_PER_ELEMENT));
     this.#freeSlots = Array.from({ length: limits.threads }, (_, slot) => slot);
@@ -147,7 +156,7 @@ export class ComputePool {
       const order: Order = { task: entry.task, slot };
       const { outcome, thread, heapBytes } = (await piscina.run(order)) as Done;
       this.#heaps.set(thread, heapBytes);
-      if (outcome.status === "stopped") entry.reject(new Abandoned());
+      if (outcome.status === "stopped") entry.reject(new Abandoned(outcome.checkpoints));
       else {
         this.#learn((performance.now() - started_ms) / entry.cost);
         entry.resolve(outcome);
@@ -194,7 +203,7 @@ export class ComputePool {
 
   #start(): Piscina {
     const piscina = new Piscina({
-      filename: workerFile(import.meta.url),
+      filename: this.file,
       minThreads: this.limits.threads,
       maxThreads: this.limits.threads,
       concurrentTasksPerWorker: 1,
