@@ -41,7 +41,8 @@ describe("the README's limits", () => {
     const { connectionsPerAddress, unansweredPerConnection } = defaultLimits;
     const { bodyBytes, urlCharacters, headerBytes, connections, costPerWindow, window_s } = defaultLimits;
     const { documentationPerWindow } = defaultLimits;
-    const { headersTimeout_ms, requestTimeout_ms, sendTimeout_ms, maxEventLoopDelay_ms } = defaultLimits;
+    const { headersTimeout_ms, requestTimeout_ms, sendTimeout_ms, heavyPerClient, waitingPerClient } =
+      defaultLimits;
     const told = rows
       .filter(([, what = ""]) => !what.includes("`"))
       .map(([, what, size]) => `${what}: ${size}`);
@@ -57,7 +58,8 @@ describe("the README's limits", () => {
       `time for the headers to arrive: ${headersTimeout_ms / 1000} s`,
       `time for the whole request to arrive: ${requestTimeout_ms / 1000} s`,
       `time to read the answer: ${sendTimeout_ms / 1000} s`,
-      `delay of the event loop: ${maxEventLoopDelay_ms / 1000} s`,
+      `heavy calculations of one client at a time: ${heavyPerClient}`,
+      `heavy calculations of one client that wait: ${waitingPerClient}`,
     ])
       expect(told).toContain(limit);
   });

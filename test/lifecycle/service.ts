@@ -37,8 +37,6 @@ export async function start(
       PORT: String(port),
       METRICS_LISTEN: `127.0.0.1:${metricsPort}`,
       RATE_LIMIT_COST: "0",
-      // A busy machine must not turn away what tests ask.
-      MAX_EVENT_LOOP_DELAY_MS: "0",
       ...environment,
     },
     stdio,

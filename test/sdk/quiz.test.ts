@@ -13,7 +13,7 @@ import {
 import { OfflineSunfathom } from "../../packages/sdk/src/offline/index.js";
 
 const instructorKey = "a-key-of-these-tests-alone";
-const limits = { ...defaultLimits, maxEventLoopDelay_ms: 0 };
+const limits = { ...defaultLimits };
 
 let app: Awaited<ReturnType<typeof createApp>>;
 let baseUrl: string;

@@ -7,7 +7,7 @@ export { type PublicItem, publicItem } from "./item/public-item.js";
 export type { Template } from "./item/template.js";
 export { CATALOGUES, type Language } from "./messages/catalogue.js";
 export { MISCONCEPTIONS, type MisconceptionId } from "./misconceptions/catalogue.js";
-export { itemsFor, MOST_ITEMS, type PaperRequest } from "./paper/items-for.js";
+export { itemsAgain, itemsFor, MOST_ITEMS, type PaperRequest } from "./paper/items-for.js";
 export { warmUp } from "./paper/warm-up.js";
 export type { QtiVersion } from "./qti/names.js";
 export { type PackageFile, type PackageOptions, packageFiles } from "./qti/package-files.js";

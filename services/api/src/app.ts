@@ -27,7 +27,6 @@ import { registerCors } from "./plugins/cors.js";
 import { registerHelmet } from "./plugins/helmet.js";
 import { registerMetrics } from "./plugins/metrics.js";
 import { registerSwagger } from "./plugins/swagger.js";
-import { registerUnderPressure } from "./plugins/under-pressure.js";
 import { defaultQuizSettings, type QuizSettings } from "./quiz-settings.js";
 import { calculationRoutes } from "./routes/calculations.js";
 import { descriptionRoutes } from "./routes/description.js";
@@ -115,7 +114,6 @@ export async function createApp({
   limitSending(app, limits.sendTimeout_ms);
   registerHelmet(app);
   await registerCors(app, exposure.corsOrigins);
-  await registerUnderPressure(app, limits);
   refuseBeyondBudget(app, limiter);
   // What refuses a request for itself comes after what every answer has, and after the count.
   app.addHook("onRequest", refuseMalformed);
@@ -146,7 +144,7 @@ export async function createApp({
   await registerSwagger(app);
   calculationRoutes(app, answerCache, computing);
   referenceRoutes(app);
-  quizRoutes(app, quiz);
+  quizRoutes(app, quiz, computing);
   healthRoutes(app);
   problemPageRoutes(app);
   descriptionRoutes(app);

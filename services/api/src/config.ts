@@ -37,13 +37,6 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
       ...defaultLimits,
       costPerWindow: wholeNumber(env, "RATE_LIMIT_COST", defaultLimits.costPerWindow, 0, 1e9),
       window_s: wholeNumber(env, "RATE_LIMIT_WINDOW_S", defaultLimits.window_s, 1, 86_400),
-      maxEventLoopDelay_ms: wholeNumber(
-        env,
-        "MAX_EVENT_LOOP_DELAY_MS",
-        defaultLimits.maxEventLoopDelay_ms,
-        0,
-        60_000,
-      ),
       workers: wholeNumber(env, "WORKERS", defaultLimits.workers, 1, 64),
       heavyPerClient: wholeNumber(env, "HEAVY_PER_CLIENT", defaultLimits.heavyPerClient, 1, 64),
       answerCacheBytes: wholeNumber(env, "ANSWER_CACHE_BYTES", defaultLimits.answerCacheBytes, 0, 4e9),

@@ -39,8 +39,6 @@ export interface Limits {
   waitingPerClient: number;
   /** Heavy calculations of all clients that may wait. */
   waiting: number;
-  /** How late the event loop may run, on average over a second, before requests are turned away; 0 for however late. */
-  maxEventLoopDelay_ms: number;
   /** Answers that are kept to be given again, in bytes; 0 for none. */
   answerCacheBytes: number;
 }
@@ -70,6 +68,5 @@ export const defaultLimits: Limits = {
   // A page of a shop's site may ask for a dozen at once.
   waitingPerClient: 12,
   waiting: 256,
-  maxEventLoopDelay_ms: 1000,
   answerCacheBytes: 16 * 1024 * 1024,
 };

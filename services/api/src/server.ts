@@ -6,7 +6,6 @@ import { fitConnections, openFilesAllowed } from "./open-files.js";
 import { openMetrics } from "./open-metrics.js";
 import { outliveReaders, PatientLog } from "./output.js";
 import { stopInOrder } from "./stop.js";
-import { warmQuiz } from "./warm-quiz.js";
 
 try {
   outliveReaders();
@@ -41,7 +40,6 @@ try {
   });
   console.log(banner(address));
   app.warm();
-  await warmQuiz(() => stopping);
 } catch (error) {
   console.error(error instanceof Error ? error.message : error);
   process.exitCode = 1;

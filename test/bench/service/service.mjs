@@ -20,7 +20,6 @@ const CONNECTIONS = 16;
 export const FULL_STACK = {
   PORT: "0",
   RATE_LIMIT_COST: "1000000000",
-  MAX_EVENT_LOOP_DELAY_MS: "0",
   ANSWER_CACHE_BYTES: "0",
 };
 

@@ -93,10 +93,16 @@ export const ResolvedLamp = z
 
 const exampleLamp = { flux_lm: 4000, count: 2, beam_angle_deg: 100, cct_K: 5600, distance_m: 0.8 };
 
+/**
+ * Groups of equal lamps in one scene. A large rig has four arms with a pair of lamps at most, and equal lamps make one group;
+ * each group costs as much as all else in a scene.
+ */
+const mostLampGroups = 8;
+
 export const lampsField = {
   lamps: list(Lamp, {
     description: "Lamps that are switched on; none when left out or empty.",
-    maxItems: 16,
+    maxItems: mostLampGroups,
     example: [exampleLamp],
   }),
 };
@@ -104,7 +110,7 @@ export const lampsField = {
 export const resolvedLampsField = {
   lamps: list(ResolvedLamp, {
     description: "Lamps that are switched on; empty when there are none.",
-    maxItems: 16,
+    maxItems: mostLampGroups,
     example: [{ ...exampleLamp, beam_angle_medium: "water" }],
   }),
 };

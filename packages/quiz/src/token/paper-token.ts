@@ -86,6 +86,14 @@ export interface OpenedPaper {
   held_until?: string;
 }
 
+interface OpenOptions {
+  keyring: Keyring;
+  /** Seconds since 1970. */
+  now_s: number;
+  /** Makes the questions as `itemsAgain` does, for example on another thread; `itemsAgain` itself when left out. */
+  again?: (...asked: Parameters<typeof itemsAgain>) => Promise<Item[] | undefined> | Item[] | undefined;
+}
+
 /**
  * The paper of a token, made again with its keys.
  * @throws QuizProblem for a token that is malformed, altered, of an unknown key or expired, or whose questions would have
@@ -93,7 +101,7 @@ export interface OpenedPaper {
  */
 export async function openPaper(
   token: string,
-  { keyring, now_s }: { keyring: Keyring; now_s: number },
+  { keyring, now_s, again = itemsAgain }: OpenOptions,
 ): Promise<OpenedPaper> {
   // The seal proves that this is what `sealPaper` wrote.
   const sealed = JSON.parse(await unseal(token, keyring)) as Sealed;
@@ -101,7 +109,7 @@ export async function openPaper(
     throw new QuizProblem("token_expired", `This token expired at ${written(sealed.expires_s)}.`, "token");
   }
   const found = readFound(sealed.found ?? "");
-  const items = found && itemsAgain(sealed.request, found);
+  const items = found && (await again(sealed.request, found));
   if (!items || (await digestOf(items)) !== sealed.digest) {
     throw new QuizProblem(
       "questions_changed",

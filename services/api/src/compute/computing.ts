@@ -1,11 +1,18 @@
+import { type Item, type PaperRequest, QuizProblem } from "@sunfathom/quiz";
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { sendPlainProblem } from "../http/send-problem.js";
 import type { Limiter } from "../limiting/limiter.js";
+import { costOfPaper } from "./cost.js";
 import { Abandoned, type ComputePool, Crowded, ThreadDied } from "./pool.js";
-import type { Outcome, Task } from "./tasks.js";
+import type { Found, Outcome, Task } from "./tasks.js";
+
+type PaperTask = Exclude<Task, { kind: "calculation" }>;
 
 /** Up to this cost work is done at once, on the thread that answers: some five milliseconds at most. */
 const lightCost = 10;
+
+/** The request has its answer: why there is nothing else for it. */
+export class AlreadyAnswered extends Error {}
 
 /** Where work is done, and who may have it done. */
 export class Computing {
@@ -31,6 +38,25 @@ export class Computing {
       },
       (error: unknown) => reply.send(error),
     );
+  }
+
+  /** Makes papers for a request. What they return throws AlreadyAnswered where the request could not have one made. */
+  papers(request: FastifyRequest, reply: FastifyReply) {
+    const made = async (task: PaperTask) => {
+      const cost = costOfPaper(task.request.count);
+      const outcome = this.limiter.charge(request, reply, cost)
+        ? await this.away(request, reply, task, cost)
+        : undefined;
+      if (outcome?.status === "quiz_problem")
+        throw new QuizProblem(outcome.code, outcome.message, outcome.field);
+      if (outcome?.status !== "paper") throw new AlreadyAnswered();
+      return outcome.items;
+    };
+    return {
+      make: async (paper: PaperRequest): Promise<Item[]> =>
+        (await made({ kind: "paper", request: paper })) ?? [],
+      again: (paper: PaperRequest, found: Found) => made({ kind: "paper_again", request: paper, found }),
+    };
   }
 
   /** Has a task done on a thread. @returns undefined where there is no outcome, and the request is over */

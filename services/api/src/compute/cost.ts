@@ -16,9 +16,6 @@ const question = 12;
 /** What a paper of so many questions costs. */
 export const costOfPaper = (count: number): number => count * question;
 
-/** What a question costs where its paper is not known yet: a sealed paper does not say how long it is. */
-export const costOfMarking = (responses: number): number => costOfPaper(Math.max(10, responses));
-
 /** The fields of a scene that say how large it is. */
 interface Sized {
   min_depth_m?: number;

@@ -1,17 +1,21 @@
 import type { OperationName } from "@sunfathom/answers";
 import type { Problem } from "@sunfathom/contract";
-import type { Item, PaperRequest, QuizProblemCode } from "@sunfathom/quiz";
+import type { Item, itemsAgain, PaperRequest, QuizProblemCode } from "@sunfathom/quiz";
 
 /** What a thread can be asked to work out. All of it can be copied between threads. */
 export type Task =
   | { kind: "calculation"; name: OperationName; scene: unknown }
-  | { kind: "paper"; request: PaperRequest };
+  | { kind: "paper"; request: PaperRequest }
+  /** The same from where its questions were found. */
+  | { kind: "paper_again"; request: PaperRequest; found: Found };
+
+export type Found = Parameters<typeof itemsAgain>[1];
 
 /** What a thread found. */
 export type Outcome =
   | { status: "ok"; bytes: Uint8Array }
   | { status: "problem"; problem: Problem }
-  | { status: "paper"; items: Item[] }
+  | { status: "paper"; items: Item[] | undefined }
   | { status: "quiz_problem"; code: QuizProblemCode; message: string; field: string | undefined }
   /** The caller has left. */
   | { status: "stopped"; checkpoints: number }

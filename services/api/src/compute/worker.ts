@@ -3,7 +3,7 @@ import { setPriority } from "node:os";
 import { getHeapStatistics } from "node:v8";
 import { threadId, workerData } from "node:worker_threads";
 import { onCheckpoint, operations, toBytes } from "@sunfathom/answers";
-import { itemsFor, QuizProblem } from "@sunfathom/quiz";
+import { itemsAgain, itemsFor, QuizProblem } from "@sunfathom/quiz";
 import { move, transferableSymbol, valueSymbol } from "piscina";
 import type { Done, Order, Outcome, Shared, Task } from "./tasks.js";
 
@@ -51,6 +51,7 @@ export default function work({ task, slot }: Order): unknown {
 
 function outcomeOf(task: Task): Outcome {
   if (task.kind === "paper") return { status: "paper", items: itemsFor(task.request) };
+  if (task.kind === "paper_again") return { status: "paper", items: itemsAgain(task.request, task.found) };
   const operation = operations.find(({ name }) => name === task.name);
   if (operation === undefined) throw new Error(`There is no calculation ${task.name}.`);
   const answered = operation.reply(task.scene);

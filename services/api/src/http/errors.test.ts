@@ -36,7 +36,6 @@ describe("an error of the framework", () => {
     ["FST_ERR_CTP_INVALID_JSON_BODY", 400, 400, "malformed_json"],
     ["FST_ERR_CTP_INVALID_CONTENT_LENGTH", 400, 400, "malformed_request"],
     ["FST_ERR_BAD_URL", 400, 400, "malformed_request"],
-    ["FST_UNDER_PRESSURE", undefined, 503, "unavailable"],
     ["FST_ERR_HANDLER_TIMEOUT", 503, 503, "unavailable"],
     ["ERR_ENCODING_INVALID_ENCODED_DATA", undefined, 400, "malformed_json"],
   ])("%s (%s) is answered with %i %s", async (code, framework, status, problem) => {

@@ -26,7 +26,6 @@ const refusals: Readonly<Record<string, { code: ProblemCode; detail: string }>> 
     detail: "The body is not as long as Content-Length says.",
   },
   FST_ERR_BAD_URL: { code: "malformed_request", detail: "The path holds an escape that cannot be decoded." },
-  FST_UNDER_PRESSURE: { code: "unavailable", detail: "The service has more to do than it can." },
   FST_ERR_HANDLER_TIMEOUT: { code: "unavailable", detail: "The answer took too long." },
 };
 

@@ -2,6 +2,7 @@ import { checkRequest, shapeOf, toJson } from "@sunfathom/answers";
 import type { QuizAnswersRequest } from "@sunfathom/contract";
 import { cautionsOf, checkResponses, gradePaper, openPaper, QuizProblem } from "@sunfathom/quiz";
 import type { FastifyInstance } from "fastify";
+import type { Computing } from "../../compute/computing.js";
 import { refuseQuery } from "../../http/refuse-query.js";
 import { sendJson } from "../../http/send-json.js";
 import { sendPlainProblem, sendProblem } from "../../http/send-problem.js";
@@ -15,6 +16,7 @@ export function quizAnswersRoute(
   app: FastifyInstance,
   { keyring }: Sealing,
   instructorKey: string | undefined,
+  computing: Computing,
 ): void {
   const shape = shapeOf("QuizMarks");
   const options = {
@@ -29,7 +31,11 @@ export function quizAnswersRoute(
     const { authorization } = request.headers;
     const byInstructor = instructorKey !== undefined && bears(authorization, instructorKey);
     try {
-      const opened = await openPaper(token, { keyring, now_s: Date.now() / 1000 });
+      const opened = await openPaper(token, {
+        keyring,
+        now_s: Date.now() / 1000,
+        make: computing.papers(request, reply),
+      });
       if (opened.held_until !== undefined && !byInstructor) {
         checkResponses(opened.items, responses);
         if (instructorKey !== undefined && authorization !== undefined) {

@@ -2,6 +2,7 @@ import { checkRequest, shapeOf, toJson } from "@sunfathom/answers";
 import type { QuizItemsRequest } from "@sunfathom/contract";
 import { cautionsOf, publicItem } from "@sunfathom/quiz";
 import type { FastifyInstance } from "fastify";
+import type { Computing } from "../../compute/computing.js";
 import { refuseQuery } from "../../http/refuse-query.js";
 import { sendJson } from "../../http/send-json.js";
 import { sendProblem } from "../../http/send-problem.js";
@@ -11,7 +12,7 @@ import { sendQuizProblem } from "./problems.js";
 import type { Sealing } from "./sealing.js";
 
 /** Papers without their answers, and a token that carries them. */
-export function quizItemsRoute(app: FastifyInstance, sealing: Sealing): void {
+export function quizItemsRoute(app: FastifyInstance, sealing: Sealing, computing: Computing): void {
   const shape = shapeOf("QuizPaper");
   const options = {
     schema: drawItems,
@@ -23,7 +24,7 @@ export function quizItemsRoute(app: FastifyInstance, sealing: Sealing): void {
     const checked = checkRequest<QuizItemsRequest>("QuizItemsRequest", request.body);
     if ("problem" in checked) return sendProblem(reply, checked.problem);
     try {
-      const { paper, sealed } = await drawSealed(checked.request, sealing);
+      const { paper, sealed } = await drawSealed(checked.request, sealing, computing.papers(request, reply));
       const body = shape({
         items: paper.items.map(publicItem),
         cautions: cautionsOf(paper.items),

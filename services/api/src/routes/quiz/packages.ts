@@ -4,11 +4,12 @@ import { checkRequest, toJson } from "@sunfathom/answers";
 import type { QuizPackageRequest } from "@sunfathom/contract";
 import { type PackageFile, packageZip, QuizProblem } from "@sunfathom/quiz";
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import type { Computing } from "../../compute/computing.js";
 import { refuseQuery } from "../../http/refuse-query.js";
 import { sendPlainProblem, sendProblem } from "../../http/send-problem.js";
 import { packItems } from "../../openapi/quiz.js";
 import { bears, challenge } from "./bearer.js";
-import { drawPaper, drawSealed, type Paper } from "./paper.js";
+import { drawPaper, drawSealed, type Make, type Paper } from "./paper.js";
 import { sendQuizProblem } from "./problems.js";
 import type { Sealing } from "./sealing.js";
 
@@ -17,6 +18,7 @@ export function quizPackagesRoute(
   app: FastifyInstance,
   sealing: Sealing,
   instructorKey: string | undefined,
+  computing: Computing,
 ): void {
   const options = {
     schema: packItems,
@@ -29,7 +31,11 @@ export function quizPackagesRoute(
     const { version = "3.0", language = "en", title, with_keys = false } = checked.request;
     if (with_keys && !mayHaveKeys(request, reply, instructorKey)) return reply;
     try {
-      const { paper, beside } = await (with_keys ? keyed : keyless)(checked.request, sealing);
+      const { paper, beside } = await (with_keys ? keyed : keyless)(
+        checked.request,
+        sealing,
+        computing.papers(request, reply),
+      );
       const packed = packageZip(paper.items, { version, language, title, keys: with_keys, beside });
       return reply
         .header("content-type", "application/zip")
@@ -64,21 +70,21 @@ interface Content {
   beside: readonly PackageFile[];
 }
 
-async function keyed(asked: QuizPackageRequest): Promise<Content> {
+async function keyed(asked: QuizPackageRequest, _: Sealing, make: Make): Promise<Content> {
   const [field] = (["release", "closes_at"] as const).filter((name) => asked[name] !== undefined);
   if (field !== undefined) {
     const message = "A package with keys tells its solutions to anyone who holds it.";
     throw new QuizProblem("release_without_effect", message, field);
   }
-  return { paper: drawPaper(asked), beside: [] };
+  return { paper: await drawPaper(asked, make), beside: [] };
 }
 
 /**
  * A package is handed to learners, so it brings a token only where that opens nothing before the paper has closed: with the
  * token of a practice paper, any answer would have its question's solution told.
  */
-async function keyless(asked: QuizPackageRequest, sealing: Sealing): Promise<Content> {
-  const { paper, sealed } = await drawSealed(asked, sealing);
+async function keyless(asked: QuizPackageRequest, sealing: Sealing, make: Make): Promise<Content> {
+  const { paper, sealed } = await drawSealed(asked, sealing, make);
   const beside = sealed.release === "at_once" ? [] : [{ path: "paper.json", content: toJson(sealed) }];
   return { paper, beside };
 }

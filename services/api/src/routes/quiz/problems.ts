@@ -2,6 +2,7 @@ import { problem } from "@sunfathom/answers";
 import type { ProblemCode } from "@sunfathom/contract";
 import { LONGEST_OPEN_DAYS, QuizProblem, type QuizProblemCode } from "@sunfathom/quiz";
 import type { FastifyReply } from "fastify";
+import { AlreadyAnswered } from "../../compute/computing.js";
 import { sendProblem } from "../../http/send-problem.js";
 
 const token = "a token as the service gave it with the paper";
@@ -46,6 +47,7 @@ const kinds: Readonly<Record<QuizProblemCode, { code: ProblemCode; allowed: stri
 
 /** Answers with what the quiz refused. @throws the error where it is none of the quiz's refusals */
 export function sendQuizProblem(reply: FastifyReply, error: unknown): FastifyReply {
+  if (error instanceof AlreadyAnswered) return reply;
   if (!(error instanceof QuizProblem)) throw error;
   const { code, allowed } = kinds[error.code];
   const pointer = `/${error.field ?? ""}`;
