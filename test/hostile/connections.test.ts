@@ -35,12 +35,9 @@ function askFrom(port: number, localAddress: string, path: string): Promise<numb
   });
 }
 
-// That the load guard is at work: it looks at the process once a second.
-const guarded = { MAX_EVENT_LOOP_DELAY_MS: "1000" };
-
 describe("silent connections", () => {
   it("beyond the files that the process may open do not end it, nor keep others out", async () => {
-    service = await start({ ...guarded, LOG_LEVEL: "warn" }, ["ignore", "ignore", "pipe"], 1024);
+    service = await start({ LOG_LEVEL: "warn" }, ["ignore", "ignore", "pipe"], 1024);
     const { port, process: child } = service;
     let log = "";
     child.stderr?.on("data", (part) => {
@@ -56,7 +53,7 @@ describe("silent connections", () => {
   }, 60_000);
 
   it("of so many addresses that all places are taken do not end it, and are gone in time", async () => {
-    service = await start(guarded, "ignore", 1024);
+    service = await start({}, "ignore", 1024);
     const { port, process: child } = service;
     for (const end of [2, 3, 4, 5, 6, 7]) await connectSilently(port, 250, `127.0.0.${end}`);
     await pause(4000);
@@ -72,7 +69,7 @@ describe("silent connections", () => {
   }, 90_000);
 
   it("of one address, more than all places, leave others theirs", async () => {
-    service = await start(guarded);
+    service = await start();
     const { port } = service;
     await connectSilently(port, 4200, "127.0.0.2");
     for (const path of ["/health/live", "/v1/models", "/v1/models"])
