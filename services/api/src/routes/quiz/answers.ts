@@ -34,7 +34,7 @@ export function quizAnswersRoute(
       const opened = await openPaper(token, {
         keyring,
         now_s: Date.now() / 1000,
-        make: computing.papers(request, reply),
+        again: computing.papers(request, reply).again,
       });
       if (opened.held_until !== undefined && !byInstructor) {
         checkResponses(opened.items, responses);

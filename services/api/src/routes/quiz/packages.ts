@@ -34,7 +34,7 @@ export function quizPackagesRoute(
       const { paper, beside } = await (with_keys ? keyed : keyless)(
         checked.request,
         sealing,
-        computing.papers(request, reply),
+        computing.papers(request, reply).make,
       );
       const packed = packageZip(paper.items, { version, language, title, keys: with_keys, beside });
       return reply
