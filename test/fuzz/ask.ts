@@ -15,7 +15,7 @@ export const key = "a-key-of-these-tests-alone";
  * @param others limits that a test is about
  */
 export async function startApp(others: Partial<Limits> = {}): Promise<FastifyInstance> {
-  const limits = { ...defaultLimits, costPerWindow: 1e9, ...others };
+  const limits = { ...defaultLimits, costPerWindow: 1e9, handlerTimeout_ms: 120_000, niceness: 0, ...others };
   const quiz = { ...defaultQuizSettings, instructorKey: key };
   const app = await createApp({ limits, quiz });
   await app.ready();

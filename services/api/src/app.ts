@@ -153,9 +153,10 @@ export async function createApp({
 }
 
 /** One client may keep every core busy, as there is one more thread than cores: the others always find one. */
-function poolLimits({ workers, heavyPerClient, waitingPerClient, waiting }: Limits): PoolLimits {
+function poolLimits({ workers, niceness, heavyPerClient, waitingPerClient, waiting }: Limits): PoolLimits {
   return {
     threads: workers + 1,
+    niceness,
     runningPerClient: Math.min(heavyPerClient, workers),
     waitingPerClient,
     waiting,

@@ -33,6 +33,8 @@ export interface Limits {
   window_s: number;
   /** Cores that heavy calculations may keep busy. */
   workers: number;
+  /** How much politer the threads for them are than the one that answers, where the system knows: 0 to 19. */
+  niceness: number;
   /** Heavy calculations of one client at a time. */
   heavyPerClient: number;
   /** Beyond those, how many of its own may wait for them. */
@@ -64,6 +66,8 @@ export const defaultLimits: Limits = {
   documentationPerWindow: 600,
   window_s: 60,
   workers: availableParallelism(),
+  // Light answers keep their times beside threads that are so much politer.
+  niceness: 10,
   heavyPerClient: 4,
   // A page of a shop's site may ask for a dozen at once.
   waitingPerClient: 12,

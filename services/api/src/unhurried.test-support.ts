@@ -1,4 +1,4 @@
 import { defaultLimits, type Limits } from "./limits.js";
 
 /** For tests of something else than load: a busy machine must not turn their requests away, nor give up on them. */
-export const unhurried: Limits = { ...defaultLimits, handlerTimeout_ms: 120_000 };
+export const unhurried: Limits = { ...defaultLimits, handlerTimeout_ms: 120_000, niceness: 0 };

@@ -8,7 +8,7 @@ let pool: ComputePool;
 afterEach(() => pool.close());
 
 function open(limits: Partial<PoolLimits> = {}, workerFile?: string): void {
-  const all = { threads: 1, runningPerClient: 1, waitingPerClient: 2, waiting: 3, ...limits };
+  const all = { threads: 1, niceness: 0, runningPerClient: 1, waitingPerClient: 2, waiting: 3, ...limits };
   pool = workerFile === undefined ? new ComputePool(all) : new ComputePool(all, workerFile);
 }
 

@@ -5,6 +5,7 @@ import type { Done, Order, Outcome, Shared, Task } from "./tasks.js";
 /** Threads and what may wait for them. */
 export interface PoolLimits extends QueueLimits {
   threads: number;
+  niceness: number;
 }
 
 /** Nobody waits for the answer any more. */
@@ -213,7 +214,7 @@ export class ComputePool {
       // Threads read no settings, and no secrets.
       env: {},
       resourceLimits: { maxOldGenerationSizeMb: heap_MB },
-      workerData: { flags: this.#flags } satisfies Shared,
+      workerData: { flags: this.#flags, niceness: this.limits.niceness } satisfies Shared,
     });
     // Of a thread that dies between tasks; another takes its place.
     piscina.on("error", (error) => {

@@ -40,4 +40,5 @@ export interface Done {
 export interface Shared {
   /** One for each task that can run at a time: not 0 where it is to stop. */
   flags: Int32Array;
+  niceness: number;
 }

@@ -7,17 +7,14 @@ import { itemsAgain, itemsFor, QuizProblem } from "@sunfathom/quiz";
 import { move, transferableSymbol, valueSymbol } from "piscina";
 import type { Done, Order, Outcome, Shared, Task } from "./tasks.js";
 
-/** So much politer than the thread that answers, which light answers and health checks depend on. */
-const niceness = 10;
-
 class Stopped extends Error {}
 
-const { flags } = workerData as Shared;
+const { flags, niceness } = workerData as Shared;
 lowerPriority();
 
 /** Linux gives each thread a priority of its own; elsewhere the whole process would get this one. */
 function lowerPriority(): void {
-  if (process.platform !== "linux") return;
+  if (process.platform !== "linux" || niceness === 0) return;
   try {
     setPriority(0, niceness);
   } catch {

@@ -24,7 +24,11 @@ export function quizItemsRoute(app: FastifyInstance, sealing: Sealing, computing
     const checked = checkRequest<QuizItemsRequest>("QuizItemsRequest", request.body);
     if ("problem" in checked) return sendProblem(reply, checked.problem);
     try {
-      const { paper, sealed } = await drawSealed(checked.request, sealing, computing.papers(request, reply));
+      const { paper, sealed } = await drawSealed(
+        checked.request,
+        sealing,
+        computing.papers(request, reply).make,
+      );
       const body = shape({
         items: paper.items.map(publicItem),
         cautions: cautionsOf(paper.items),

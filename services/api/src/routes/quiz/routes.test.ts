@@ -9,7 +9,13 @@ import { defaultQuizSettings, drawKeyring } from "../../quiz-settings.js";
 import { quizRoutes } from "./routes.js";
 
 /** No thread is started, as nothing is worked out. */
-const pool = new ComputePool({ threads: 1, runningPerClient: 1, waitingPerClient: 1, waiting: 1 });
+const pool = new ComputePool({
+  threads: 1,
+  niceness: 0,
+  runningPerClient: 1,
+  waitingPerClient: 1,
+  waiting: 1,
+});
 const computing = new Computing(pool, new Limiter(defaultLimits));
 
 /** What is logged while the routes of quizzes are made. */
