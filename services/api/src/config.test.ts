@@ -65,6 +65,10 @@ describe("the configuration", () => {
     expect(readConfig({ CORS_ORIGINS: "*" }).exposure.corsOrigins).toBe("*");
   });
 
+  it("refuses a variable that is gone, which would be passed over in silence", () => {
+    expect(() => readConfig({ METRICS: "off" })).toThrow(/^METRICS is no variable any more: METRICS_LISTEN /);
+  });
+
   it("is explained for contributors, each variable by its name", () => {
     const read = new Set<string>();
     const watched = new Proxy<Record<string, string>>(
@@ -79,6 +83,8 @@ describe("the configuration", () => {
     readConfig(watched);
     const page = readFileSync(new URL("../../../DEVELOPERS.md", import.meta.url), "utf8");
     expect(read.size).toBeGreaterThan(12);
+    // Read to be refused.
+    read.delete("METRICS");
     expect([...read].filter((name) => !page.includes(`\`${name}\``))).toEqual([]);
   });
 

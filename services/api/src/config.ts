@@ -29,6 +29,8 @@ type LogLevel = (typeof logLevels)[number];
  * @throws Error that names the variable and what it can be; a bad value must stop the start, not surprise later
  */
 export function readConfig(env: Readonly<Record<string, string | undefined>>): Config {
+  if (env["METRICS"] !== undefined)
+    throw new Error("METRICS is no variable any more: METRICS_LISTEN says where metrics are served, or off.");
   return {
     host: text(env, "HOST", "127.0.0.1", /^[^\s/]+$/, "a host name or address, such as 127.0.0.1"),
     port: wholeNumber(env, "PORT", 8080, 0, 65535),
