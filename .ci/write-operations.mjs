@@ -34,13 +34,19 @@ function write(file, text) {
 
 write(
   "planner/src/generated/calculations.ts",
-  lines(calculations, (name) => `export { ${camel(name)} } from "../${name}/${name}.js";\n`) +
-    lines(calculations, (name) => `export type * from "../result/${name}.js";\n`),
+  lines(calculations, (name) => `export { ${camel(name)} } from "../${name}/${name}.js";\n`),
+);
+write(
+  "planner/src/generated/results.ts",
+  lines(calculations, (name) => `export type * from "../result/${name}.js";\n`),
 );
 
 write(
   "contract/src/generated/calculation-answers.ts",
-  lines(calculations, (name) => `export * from "../result/${name}.js";\n`),
+  `${lines(calculations, (name) => `import * as ${camel(name)} from "../result/${name}.js";\n`)}
+export const calculationAnswers = {
+${lines(calculations, (name) => `  ...${camel(name)},\n`)}};
+`,
 );
 write(
   "contract/src/generated/calculation-answer-types.ts",

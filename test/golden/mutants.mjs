@@ -1,5 +1,5 @@
 // Breaks the decisions one place at a time and asks whether the golden figures notice: `node test/golden/mutants.mjs [folder ...]`
-// within packages/planner/src, all of it by itself. Every named number is made a quarter larger, every comparison turned round.
+// within packages/planner/src, all of it by itself; with `--numbers` named numbers alone. Every named number is made a quarter larger, every comparison turned round.
 // Prints what was not noticed, and a line a folder for README.md beside this file.
 import { spawnSync } from "node:child_process";
 import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
@@ -13,7 +13,8 @@ const { build } = createRequire(new URL("../../packages/sdk/package.json", impor
 
 const here = fileURLToPath(new URL(".", import.meta.url));
 const source = fileURLToPath(new URL("../../packages/planner/src/", import.meta.url));
-const asked = process.argv.slice(2);
+const asked = process.argv.slice(2).filter((argument) => argument !== "--numbers");
+const isNumbersOnly = process.argv.includes("--numbers");
 const timeout_ms = 240_000;
 
 const turned = { "<": ">=", ">": "<=", "<=": ">", ">=": "<", "===": "!==", "!==": "===" };
@@ -29,11 +30,16 @@ function mutantsOf(text) {
     const at = match.index + match[0].lastIndexOf(match[1]);
     found.push({ at, old: match[1], replacement: `(${match[1]}) * 1.25` });
   }
+  if (isNumbersOnly) return withLines(found, text);
   for (const match of text.matchAll(/ (<|>|<=|>=|===|!==) /g)) {
     const line = text.slice(text.lastIndexOf("\n", match.index) + 1, match.index);
     if (/^\s*(\*|\/\*|\/\/)|\/\//.test(line)) continue;
     found.push({ at: match.index + 1, old: match[1], replacement: turned[match[1]] });
   }
+  return withLines(found, text);
+}
+
+function withLines(found, text) {
   return found.map((mutant) => ({ ...mutant, line: text.slice(0, mutant.at).split("\n").length }));
 }
 

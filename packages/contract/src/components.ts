@@ -1,5 +1,5 @@
 import type { z } from "zod/v3";
-import * as calculationAnswers from "./generated/calculation-answers.js";
+import { calculationAnswers } from "./generated/calculation-answers.js";
 import { ErrorMeaning, ProblemPage } from "./problem/page-schema.js";
 import { FieldError, problemSchemas } from "./problem/problem.js";
 import * as quizAnswers from "./quiz/answers.js";

@@ -2,6 +2,7 @@ export { type Advice, CAUTIONS_OF } from "./cautions/advises.js";
 export { cautionsIn } from "./cautions/cautions-for.js";
 export { onCheckpoint } from "./checkpoint.js";
 export * from "./generated/calculations.js";
+export type * from "./generated/results.js";
 export { MODEL_VERSION } from "./model-version.js";
 export { filterKinds } from "./reference/filter-kinds.js";
 export { models } from "./reference/models.js";
