@@ -29,7 +29,8 @@ describe("SIGTERM under load", () => {
       }
     };
     const all = [balancer(), ...Array.from({ length: 3 }, client)];
-    await pause(500);
+    // The first waits for a thread to have loaded what it needs.
+    while (replies.length === 0) await pause(20);
     const before = replies.length;
     child.kill("SIGTERM");
     await Promise.all(all);
