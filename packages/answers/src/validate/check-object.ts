@@ -30,7 +30,7 @@ export function object(schema: JsonSchema, compile: (schema: JsonSchema) => Chec
       const known = checks.get(name);
       if (known !== undefined) known.check(item, pointer + known.step, findings);
       else if (refusesOthers)
-        findings.add(() => unknownField({ name, value: item }, pointer, [...checks.keys()]));
+        findings.add(() => unknownField({ name, value: item }, pointer, [...checks.keys()], findings.meant));
     }
     for (const name of required) {
       if (value[name] === undefined) {
@@ -53,6 +53,7 @@ function unknownField(
   { name, value }: { name: string; value: unknown },
   pointer: string,
   names: readonly string[],
+  meant: Set<string>,
 ): FieldError {
   const shown = name.length > shownLength ? `${name.slice(0, shownLength)}...` : name;
   const error = {
@@ -63,6 +64,7 @@ function unknownField(
   const other = otherUnit(name, value, names);
   if (other !== undefined) {
     const { field, value: sent, from_unit, to_unit, converted } = other;
+    meant.add(field);
     // No `did_you_mean`: the right name with the number as it was sent would be wrong.
     return { ...error, allowed: `${sent} ${from_unit} is ${converted} ${to_unit}: send ${field}` };
   }

@@ -58,6 +58,14 @@ describe("the whole check of a scene", () => {
     expect(codes(null)).toEqual([" wrong_type"]);
   });
 
+  it("asks no rule about what a field in another unit was meant for", () => {
+    expect(codes({ water_type: "IB", depth_ft: 40 })).toEqual(["/depth_ft unknown_field"]);
+    expect(codes({ water_type: "IB", min_depth_ft: 10, max_depth_m: 9 })).toEqual([
+      "/min_depth_ft unknown_field",
+    ]);
+    expect(codes({ depth_ft: 40 })).toEqual(["/depth_ft unknown_field", " one_water_basis"]);
+  });
+
   const strangers = (count: number) =>
     Object.fromEntries(Array.from({ length: count }, (_, index) => [`z${index}`, index]));
   function findingsIn(raw: unknown) {

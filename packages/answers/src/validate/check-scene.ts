@@ -7,8 +7,8 @@ export type Checked<Wire> = { scene: Wire } | { findings: Findings };
 
 /**
  * Checks a scene from outside against its schema and then against the rules between its fields, and reports all that
- * is wrong at once. A rule is not asked about fields that are not well formed, or that a misspelt name was meant for;
- * none is asked where more is wrong than is listed, as fields behind that have not been looked at.
+ * is wrong at once. A rule is not asked about fields that are not well formed, or that a misspelt name or one in another
+ * unit was meant for; none is asked where more is wrong than is listed, as fields behind that have not been looked at.
  * @param check that a scene passes when it is a `Wire`
  * @param rules between its fields
  * @param found errors that reading the request has already met
@@ -24,9 +24,10 @@ export function checkScene<Wire>(
   // What is no object at all has no fields to ask about.
   if (findings.more || findings.errors.some(({ pointer }) => pointer === "")) return { findings };
   const scene = raw as Wire;
-  const troubled = new Set(
-    findings.errors.flatMap(({ pointer, did_you_mean }) => [topLevelName(pointer), did_you_mean]),
-  );
+  const troubled = new Set([
+    ...findings.errors.flatMap(({ pointer, did_you_mean }) => [topLevelName(pointer), did_you_mean]),
+    ...findings.meant,
+  ]);
   for (const { code, fields, violations } of rules) {
     if (troubled.size > 0 && fields.some((field) => troubled.has(field))) continue;
     for (const violation of violations(scene)) findings.add(() => ({ ...violation, code }));

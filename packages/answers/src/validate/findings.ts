@@ -3,6 +3,8 @@ import { type FieldError, maxErrors } from "@sunfathom/contract";
 /** Errors found so far. Once there are more than an answer lists, nothing further is looked at: checking costs no more. */
 export class Findings {
   readonly errors: FieldError[] = [];
+  /** Fields whose value was sent in another unit, and so under a name that is none. */
+  readonly meant = new Set<string>();
   /** Whether there is at least one error that is not listed. */
   more = false;
 
