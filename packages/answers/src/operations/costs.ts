@@ -10,7 +10,8 @@ export const mixedCost = ({ depths, lamps }: SceneSize): number => depths * (1 +
 export const balanceCost = ({ depths, range_m, lamps }: SceneSize): number =>
   depths * 4 + range_m * (3 + 0.9 * lamps) + 30 * lamps;
 
-export const recoveryCost = ({ depths, lamps }: SceneSize): number => depths * (8 + 5 * lamps);
+/** Red is followed down the water whatever the depths that are asked for. */
+export const recoveryCost = ({ depths, lamps }: SceneSize): number => 20 + depths * (5 + 5 * lamps);
 
 export const choiceCost = ({ depths, filters, lamps }: SceneSize): number =>
   depths * filters * 1.2 + 30 + depths * lamps;

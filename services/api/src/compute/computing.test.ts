@@ -1,0 +1,97 @@
+// Guards what callers meet while much is asked for: the threads are real, and run the built packages.
+import Fastify, { type FastifyInstance } from "fastify";
+import request from "supertest";
+import { afterEach, describe, expect, it } from "vitest";
+import { createApp } from "../app.js";
+import { countRequests, Limiter } from "../limiting/limiter.js";
+import { unhurried } from "../unhurried.test-support.js";
+import { Computing } from "./computing.js";
+import { ComputePool } from "./pool.js";
+
+let app: FastifyInstance;
+afterEach(() => app.close());
+
+async function start(limits: object = {}): Promise<void> {
+  app = await createApp({ limits: { ...unhurried, workers: 1, ...limits } });
+  await app.listen({ host: "127.0.0.1", port: 0 });
+}
+
+/** A heavy scene, another one for each number. */
+const scene = (n: number) => ({
+  water_type: "IB",
+  min_depth_m: 5,
+  max_depth_m: 18,
+  wind_speed_m_s: 3 + n / 100,
+});
+
+const advice = (n: number) => request(app.server).post("/v1/dive-advice").send(scene(n));
+
+describe("heavy requests of one client, all at once", () => {
+  it("wait or are refused with when to come again, and health and light answers do not wait for them", async () => {
+    await start();
+    await advice(99).expect(200);
+    let done = 0;
+    const heavy = Array.from({ length: 30 }, async (_, n) => {
+      const answer = await advice(n);
+      if (answer.status === 200) done += 1;
+      return answer;
+    });
+    // The first of the others is refused once those before it are in line.
+    await Promise.any(heavy.map((one) => one.then(({ status }) => status === 429 || Promise.reject())));
+    const before = done;
+    await request(app.server).get("/health/live").expect(200);
+    await request(app.server).get("/v1/attenuation?water_type=IB&depth_m=7").expect(200);
+    expect(done - before).toBeLessThanOrEqual(3);
+    const answers = await Promise.all(heavy);
+    // One runs and twelve wait, however many threads there are; places that fall free meanwhile are taken.
+    expect(answers.filter(({ status }) => status === 200).length).toBeGreaterThanOrEqual(13);
+    for (const { status, headers, body } of answers) {
+      if (status === 200) continue;
+      expect({ status, code: body.code }).toEqual({ status: 429, code: "too_many_requests" });
+      expect(Number(headers["retry-after"])).toBeGreaterThanOrEqual(1);
+    }
+  }, 120_000);
+
+  it("are all answered where they are ten, as late as they may be", async () => {
+    await start({ headersTimeout_ms: 1000, requestTimeout_ms: 1000, timeoutCheck_ms: 100 });
+    const answers = await Promise.all(Array.from({ length: 10 }, (_, n) => advice(n)));
+    expect(answers.map(({ status }) => status)).toEqual(Array.from({ length: 10 }, () => 200));
+  }, 120_000);
+
+  it("spend their budget, which a kept answer does not", async () => {
+    await start({ costPerWindow: 1000, window_s: 86_400 });
+    const left = ({ headers }: request.Response) => Number(/r=(\d+)/.exec(headers["ratelimit"] ?? "")?.[1]);
+    const first = left(await advice(1).expect(200));
+    expect(first).toBeLessThan(700);
+    expect(left(await advice(1).expect(200))).toBe(first - 1);
+    const { headers } = await advice(2).expect(200);
+    expect(left({ headers } as request.Response)).toBeLessThan(first - 300);
+    const refused = await advice(3).expect(429);
+    // Of a budget that fills up in a day.
+    expect(Number(refused.headers["retry-after"])).toBeGreaterThan(600);
+  }, 60_000);
+});
+
+it("a calculation whose thread dies is a 503 that says to try again, and the next is answered", async () => {
+  const file = new URL("./dying-worker.test-support.mjs", import.meta.url).href;
+  const limits = { threads: 1, niceness: 0, runningPerClient: 1, waitingPerClient: 9, waiting: 9 };
+  const pool = new ComputePool(limits, file);
+  const limiter = new Limiter(unhurried);
+  const computing = new Computing(pool, limiter);
+  app = Fastify();
+  countRequests(app, limiter);
+  app.addHook("onClose", () => pool.close());
+  app.get<{ Querystring: { dies?: string } }>("/", (asked, reply) => {
+    computing.do(asked, reply, {
+      task: { kind: "calculation", name: "dive-advice", scene: { dies: asked.query.dies !== undefined } },
+      cost: 100,
+      here: () => ({ status: "failed", message: "" }),
+      send: () => reply.send("done"),
+    });
+  });
+  await app.ready();
+  const { body, headers } = await request(app.server).get("/?dies").expect(503);
+  expect(body).toMatchObject({ code: "unavailable", detail: "The calculation broke off. Try again." });
+  expect(headers["retry-after"]).toBe("1");
+  await request(app.server).get("/").expect(200, "done");
+});
