@@ -6,8 +6,7 @@ import { createServer } from "node:net";
 import { fileURLToPath } from "node:url";
 import { startFlags } from "../support/start-flags.mjs";
 
-const entry =
-  process.env["OLD_ENTRY"] ?? fileURLToPath(new URL("../../services/api/dist/server.js", import.meta.url));
+const entry = fileURLToPath(new URL("../../services/api/dist/server.js", import.meta.url));
 
 export interface Service {
   port: number;

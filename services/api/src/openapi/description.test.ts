@@ -107,7 +107,9 @@ describe("the description", () => {
     expect(page.headers["content-security-policy"]).toContain("default-src 'self'");
     const initializer = await request(app.server).get("/docs/static/swagger-initializer.js").expect(200);
     expect(initializer.text).not.toMatch(/https?:\/\/(?!stackoverflow)/);
-    const shown = await request(app.server).get("/docs/json").expect(200);
+    // The page shows the description that everybody gets.
+    expect(initializer.text).toContain("openapi.json");
+    const shown = await request(app.server).get("/openapi.json").expect(200);
     expect(shown.body).toEqual(JSON.parse(committed));
     await request(app.server).get("/").expect(302).expect("location", "/docs");
   });
