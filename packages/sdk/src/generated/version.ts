@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "b753e03b73e3245383f43421de0fa40f9aa1e8c25f0cb979ef3cac0ba0464bab";
+export const descriptionHash = "1db70282acb6dc4cd0323ae49898cb71fe68a324fd1688c738e2c180cfe45ecf";

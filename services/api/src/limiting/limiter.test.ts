@@ -65,7 +65,7 @@ describe("the limit on requests", () => {
     await start({ costPerWindow: 2 });
     await ask().expect(status);
     await ask().expect(status);
-    const { headers, body } = await ask().expect(429);
+    const { headers, body } = await get("/nowhere").expect(429);
     expect(headers).toMatchObject({ "retry-after": "30", "x-request-id": body.request_id });
   });
 

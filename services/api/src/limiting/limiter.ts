@@ -23,7 +23,7 @@ declare module "fastify" {
 }
 
 /** What a request costs whatever it asks for: reading it and answering it. */
-export const requestCost = 1;
+const requestCost = 1;
 /** Reading a body costs one unit for each so many bytes: parsing it, and checking what it says. */
 const bodyBytesPerUnit = 2048;
 
