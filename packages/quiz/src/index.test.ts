@@ -18,6 +18,7 @@ it("the public surface is this and no more", () => {
     "closingOf",
     "grade",
     "gradePaper",
+    "itemsAgain",
     "itemsFor",
     "openPaper",
     "packageFiles",
