@@ -6,7 +6,6 @@ it("the public surface is this and no more", () => {
     "CATALOGUES",
     "LEVELS",
     "LONGEST_OPEN_DAYS",
-    "MISCONCEPTIONS",
     "MOST_ITEMS",
     "QuizProblem",
     "RELEASES",

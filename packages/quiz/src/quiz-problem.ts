@@ -1,30 +1,27 @@
-export type QuizProblemCode =
-  | "count_out_of_range"
-  | "template_unknown"
-  | "template_not_at_level"
-  | "too_few_questions"
-  | "response_malformed"
-  | "item_unknown"
-  | "token_malformed"
-  | "token_key_unknown"
-  | "token_refused"
-  | "token_expired"
-  | "questions_changed"
-  | "closes_at_missing"
-  | "closes_at_without_effect"
-  | "closes_at_out_of_range"
-  | "release_without_effect"
-  | "not_closed_yet";
+import type { QuizRefusalCode, QuizRefusals } from "@sunfathom/words";
 
-/** A request that cannot be answered. `code` is stable and meant for programs; `field` names what is wrong where there is one. */
+export type QuizProblemCode = QuizRefusalCode;
+
+/** A code with what it comes with. */
+export type QuizRefusal = {
+  [Code in QuizRefusalCode]: { code: Code; parameters: QuizRefusals[Code] };
+}[QuizRefusalCode];
+
+/**
+ * A request that cannot be answered: a stable code with its parameters. `field` names what is wrong where there is one. It
+ * carries no sentence: those are made of the code at the edge of the service.
+ */
 export class QuizProblem extends Error {
   override readonly name = "QuizProblem";
 
   constructor(
-    readonly code: QuizProblemCode,
-    message: string,
+    readonly refusal: QuizRefusal,
     readonly field?: string,
   ) {
-    super(message);
+    super(`${refusal.code} ${JSON.stringify(refusal.parameters)}`);
+  }
+
+  get code(): QuizProblemCode {
+    return this.refusal.code;
   }
 }

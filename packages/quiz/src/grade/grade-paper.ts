@@ -1,7 +1,7 @@
 import type { Item } from "../item/item.js";
 import { QuizProblem } from "../quiz-problem.js";
 import { type Grade, type GradeOptions, grade } from "./grade.js";
-import { checkResponse, type Response } from "./response.js";
+import { checkResponse, malformed, type Response } from "./response.js";
 
 export interface ItemResponse extends Response {
   /** The question's id. */
@@ -42,15 +42,14 @@ function eachAnswer<Result>(
   return responses.map(({ item: id, ...response }, i) => {
     const item = items.find((known) => known.id === id);
     const field = `responses/${i}/item`;
-    if (!item)
-      throw new QuizProblem("item_unknown", `The paper has no question ${JSON.stringify(id)}.`, field);
-    if (seen.has(id)) throw new QuizProblem("response_malformed", `Question ${id} is answered twice.`, field);
+    if (!item) throw new QuizProblem({ code: "item_unknown", parameters: { item: id } }, field);
+    if (seen.has(id)) throw malformed(field, { case: "answered_twice", item: id });
     seen.add(id);
     try {
       return answered(item, response);
     } catch (error) {
       if (!(error instanceof QuizProblem)) throw error;
-      throw new QuizProblem(error.code, error.message, `responses/${i}/${error.field}`);
+      throw new QuizProblem(error.refusal, `responses/${i}/${error.field}`);
     }
   });
 }

@@ -1,6 +1,6 @@
+import type { MisconceptionId } from "@sunfathom/words";
 import type { ChoiceItem, Item, MatchingItem, NumericItem, OrderingItem, Solution } from "../item/item.js";
 import { CATALOGUES, type Catalogue, type Language } from "../messages/catalogue.js";
-import type { MisconceptionId } from "../misconceptions/catalogue.js";
 import { choicesOf, isBlank, numberOf, orderOf, pairsOf, type Response } from "./response.js";
 
 export interface Remark {

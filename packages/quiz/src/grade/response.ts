@@ -1,3 +1,4 @@
+import type { QuizRefusals } from "@sunfathom/words";
 import type { ChoiceItem, Item, MatchingItem, OrderingItem, Pair } from "../item/item.js";
 import { QuizProblem } from "../quiz-problem.js";
 
@@ -13,8 +14,8 @@ export interface Response {
   pairs?: readonly Pair[] | undefined;
 }
 
-const malformed = (field: keyof Response, message: string): QuizProblem =>
-  new QuizProblem("response_malformed", message, field);
+export const malformed = (field: string, parameters: QuizRefusals["response_malformed"]): QuizProblem =>
+  new QuizProblem({ code: "response_malformed", parameters }, field);
 
 /** The field of a response that is asked for. @throws QuizProblem where it is missing, or another one is there. */
 function only<Field extends keyof Response>(response: Response, field: Field): NonNullable<Response[Field]> {
@@ -22,17 +23,16 @@ function only<Field extends keyof Response>(response: Response, field: Field): N
     (name) => name !== field && response[name] !== undefined,
   );
   const [other] = others;
-  if (other) throw malformed(other, `This question is answered with ${field}, not with ${other}.`);
+  if (other) throw malformed(other, { case: "other_field", field, other });
   const value = response[field];
-  if (value === undefined || value === null)
-    throw malformed(field, `This question is answered with ${field}.`);
+  if (value === undefined || value === null) throw malformed(field, { case: "not_answered", field });
   return value;
 }
 
 function knownOnce(field: keyof Response, ids: readonly string[], known: readonly string[]): void {
   const stray = ids.find((id) => !known.includes(id));
-  if (stray !== undefined) throw malformed(field, `This question has no entry ${JSON.stringify(stray)}.`);
-  if (new Set(ids).size !== ids.length) throw malformed(field, "Each entry can be named once.");
+  if (stray !== undefined) throw malformed(field, { case: "no_such_entry", entry: stray });
+  if (new Set(ids).size !== ids.length) throw malformed(field, { case: "entry_repeated" });
 }
 
 const idsOf = (entries: readonly { id: string }[]): string[] => entries.map(({ id }) => id);
@@ -42,13 +42,13 @@ export function choicesOf({ interaction, options }: ChoiceItem, response: Respon
   const choices = only(response, "choices");
   const most = interaction === "single_choice" ? 1 : options.length;
   knownOnce("choices", choices, idsOf(options));
-  if (choices.length > most) throw malformed("choices", `At most ${most} can be chosen here.`);
+  if (choices.length > most) throw malformed("choices", { case: "too_many_chosen", most });
   return choices;
 }
 
 export function numberOf(response: Response): number {
   const number = only(response, "number");
-  if (!Number.isFinite(number)) throw malformed("number", "The answer must be a finite number.");
+  if (!Number.isFinite(number)) throw malformed("number", { case: "not_a_number" });
   return number;
 }
 
@@ -56,7 +56,7 @@ export function numberOf(response: Response): number {
 export function orderOf({ entries }: OrderingItem, response: Response): readonly string[] {
   const order = only(response, "order");
   knownOnce("order", order, idsOf(entries));
-  if (order.length !== entries.length) throw malformed("order", "Every entry has its place in the order.");
+  if (order.length !== entries.length) throw malformed("order", { case: "order_incomplete" });
   return order;
 }
 
@@ -70,7 +70,7 @@ export function pairsOf({ left, right }: MatchingItem, response: Response): read
   );
   const known = idsOf(right);
   const stray = pairs.find((pair) => !known.includes(pair.right));
-  if (stray) throw malformed("pairs", `This question has no entry ${JSON.stringify(stray.right)}.`);
+  if (stray) throw malformed("pairs", { case: "no_such_entry", entry: stray.right });
   return pairs;
 }
 

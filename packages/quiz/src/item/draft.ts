@@ -1,5 +1,5 @@
 /** A question as a template makes it: before shuffling, naming and the checks of fairness. */
-import type { MisconceptionId } from "../misconceptions/catalogue.js";
+import type { MisconceptionId } from "@sunfathom/words";
 import type { Basis, Given, Interval, Picture } from "./item.js";
 
 /** The hardest thing that a step of the solution asks for; see `difficultyOf`. */

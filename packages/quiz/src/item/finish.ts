@@ -1,6 +1,7 @@
 /** A fair draft as an item: shuffled, named, with feedback, solution and difficulty. */
+
+import type { MisconceptionId } from "@sunfathom/words";
 import { citation } from "../messages/citations.js";
-import type { MisconceptionId } from "../misconceptions/catalogue.js";
 import { difficultyOf } from "./difficulty.js";
 import type { ChoiceDraft, Draft, MatchingDraft, NumericDraft, OptionDraft, OrderingDraft } from "./draft.js";
 import type { Item, ItemCommon } from "./item.js";

@@ -1,5 +1,5 @@
 /** A question with its key, as the generator makes it. Field names are those of the wire. */
-import type { MisconceptionId } from "../misconceptions/catalogue.js";
+import type { MisconceptionId } from "@sunfathom/words";
 
 export const LEVELS = ["beginner", "working", "expert"] as const;
 export type Level = (typeof LEVELS)[number];

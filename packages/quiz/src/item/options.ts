@@ -1,4 +1,4 @@
-import type { MisconceptionId } from "../misconceptions/catalogue.js";
+import type { MisconceptionId } from "@sunfathom/words";
 import type { Draw } from "../random/draw.js";
 import { type Aim, rankOf } from "./aim.js";
 import type { OptionDraft } from "./draft.js";

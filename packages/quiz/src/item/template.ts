@@ -1,6 +1,6 @@
 import type { Advice } from "@sunfathom/planner";
+import type { Show } from "@sunfathom/words";
 import type { Catalogue } from "../messages/catalogue.js";
-import type { Show } from "../messages/show.js";
 import type { Draw } from "../random/draw.js";
 import type { Aim } from "./aim.js";
 import type { Draft } from "./draft.js";

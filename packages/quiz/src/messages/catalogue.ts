@@ -1,30 +1,9 @@
-import { BALANCE_EN } from "./en/balance.js";
-import { CITATIONS_EN, COMMON_EN } from "./en/common.js";
-import { EXPOSURE_EN } from "./en/exposure.js";
-import { FILTER_EN } from "./en/filter.js";
-import { GRADING_EN } from "./en/grading.js";
-import { LAMPS_EN } from "./en/lamps.js";
-import { LIGHT_EN } from "./en/light.js";
-import { MISCONCEPTIONS_EN } from "./en/misconceptions.js";
-import { MOUNTING_EN } from "./en/mounting.js";
-import { SAFETY_EN } from "./en/safety.js";
+/** The one place where the quiz knows what languages there are. Everything else is handed its texts. */
+import { type Language, type QuizTexts, quizTexts } from "@sunfathom/words";
 
-const EN = {
-  common: COMMON_EN,
-  citations: CITATIONS_EN,
-  misconceptions: MISCONCEPTIONS_EN,
-  light: LIGHT_EN,
-  filter: FILTER_EN,
-  exposure: EXPOSURE_EN,
-  balance: BALANCE_EN,
-  lamps: LAMPS_EN,
-  grading: GRADING_EN,
-  mounting: MOUNTING_EN,
-  safety: SAFETY_EN,
-};
+/** Every text of the quiz in one language. */
+export type Catalogue = QuizTexts;
 
-/** Every text of the quiz. Another language is another value of this type. */
-export type Catalogue = typeof EN;
+export type { Language };
 
-export const CATALOGUES = { en: EN } satisfies Record<string, Catalogue>;
-export type Language = keyof typeof CATALOGUES;
+export const CATALOGUES: Readonly<Record<Language, Catalogue>> = { en: quizTexts };

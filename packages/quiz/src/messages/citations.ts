@@ -1,6 +1,6 @@
 import { models } from "@sunfathom/planner";
+import type { CitationId } from "@sunfathom/words";
 import type { Catalogue } from "./catalogue.js";
-import type { CitationId } from "./en/common.js";
 
 const MODEL_SOURCES = new Map(models().map(({ id, source }) => [id, source]));
 

@@ -1,10 +1,10 @@
 // Every question's key is asked for again by another route (see another-route.test-support.ts). QUIZ_ITEMS=10000 makes as many.
 
 import { attenuation } from "@sunfathom/planner";
+import { misconceptions } from "@sunfathom/words";
 import { describe, expect, it } from "vitest";
 import { type Item, LEVELS, type Units } from "../item/item.js";
 import { byDay, type Water } from "../light/scenes.js";
-import { MISCONCEPTIONS } from "../misconceptions/catalogue.js";
 import { QuizProblem } from "../quiz-problem.js";
 import { TEMPLATES } from "../templates/table.js";
 import { PARTNERS, RANK, RIGHT_CHOICE, RIGHT_NUMBER } from "./another-route.test-support.js";
@@ -175,7 +175,7 @@ describe(`${items.length} questions`, () => {
       if ("anticipated" in item) for (const { misconception } of item.anticipated) used.add(misconception);
       if ("wrong" in item) used.add(item.wrong.misconception);
     }
-    expect(Object.keys(MISCONCEPTIONS).filter((id) => !used.has(id))).toEqual([]);
+    expect(misconceptions.filter((id) => !used.has(id))).toEqual([]);
   });
 
   it("differ within a paper", () => {

@@ -5,7 +5,6 @@ import { finish } from "../item/finish.js";
 import type { Item, Level, Origin, Units } from "../item/item.js";
 import type { Maker, Template } from "../item/template.js";
 import { CATALOGUES, type Language } from "../messages/catalogue.js";
-import { showIn } from "../messages/show.js";
 import { QuizProblem } from "../quiz-problem.js";
 import { Draw } from "../random/draw.js";
 import { TEMPLATES } from "../templates/table.js";
@@ -44,11 +43,11 @@ const TURNS: readonly (LengthRule | undefined)[] = [
  * do not hold so many different questions.
  */
 export function itemsFor(request: PaperRequest): Item[] {
-  const { seed, level, count, units, language } = request;
+  const { seed, level, count } = request;
   if (!Number.isInteger(count) || count < 1 || count > MOST_ITEMS) {
-    throw new QuizProblem("count_out_of_range", `A paper has 1 to ${MOST_ITEMS} questions.`, "count");
+    throw new QuizProblem({ code: "count_out_of_range", parameters: { most: MOST_ITEMS } }, "count");
   }
-  const maker = { level, say: CATALOGUES[language], show: showIn(units) };
+  const maker = { level, ...wordsOf(request) };
   const seen = new Set<string>();
   const items: Item[] = [];
   let rest = templatesOf(request);
@@ -64,13 +63,15 @@ export function itemsFor(request: PaperRequest): Item[] {
     rest = rest.filter((template) => !usedUp.has(template));
   }
   if (items.length < count) {
-    throw new QuizProblem(
-      "too_few_questions",
-      `These templates hold only ${items.length} different questions at this level. Ask for fewer, or for more templates.`,
-      "count",
-    );
+    throw new QuizProblem({ code: "too_few_questions", parameters: { found: items.length } }, "count");
   }
   return items;
+}
+
+/** Texts and numbers in the language and units of a paper. */
+function wordsOf({ language, units }: Pick<PaperRequest, "language" | "units">): Pick<Maker, "say" | "show"> {
+  const say = CATALOGUES[language];
+  return { say, show: say.show(units) };
 }
 
 /** The next question of a template that the paper does not have yet; undefined when none turns up. */
@@ -121,9 +122,9 @@ export function itemsAgain(
   request: PaperRequest,
   found: readonly { template: string; origin: Origin }[],
 ): Item[] | undefined {
-  const { level, units, language } = request;
+  const { level } = request;
   if (found.length !== request.count) return undefined;
-  const words = { level, say: CATALOGUES[language], show: showIn(units) };
+  const words = { level, ...wordsOf(request) };
   const items: Item[] = [];
   for (const [i, { template: id, origin }] of found.entries()) {
     const template = TEMPLATES.find((known) => known.id === id);
@@ -141,15 +142,10 @@ function templatesOf({ templates, level }: PaperRequest): Template[] {
   return [...new Set(templates)].map((id, i) => {
     const known = TEMPLATES.find((template) => template.id === id);
     const field = `templates/${i}`;
-    if (!known)
-      throw new QuizProblem("template_unknown", `There is no template ${JSON.stringify(id)}.`, field);
+    if (!known) throw new QuizProblem({ code: "template_unknown", parameters: { template: id } }, field);
     if (!known.levels.includes(level)) {
-      const levels = known.levels.join(", ");
-      throw new QuizProblem(
-        "template_not_at_level",
-        `${id} is not asked at this level, only at: ${levels}.`,
-        field,
-      );
+      const parameters = { template: id, levels: known.levels };
+      throw new QuizProblem({ code: "template_not_at_level", parameters }, field);
     }
     return known;
   });

@@ -1,7 +1,6 @@
 import { drawAim } from "../item/aim.js";
 import { LEVELS } from "../item/item.js";
 import { CATALOGUES } from "../messages/catalogue.js";
-import { showIn } from "../messages/show.js";
 import { Draw } from "../random/draw.js";
 import { TEMPLATES } from "../templates/table.js";
 
@@ -13,7 +12,7 @@ const ROUNDS = 40;
  * as later ones. Every template has its turn early. The steps together take seconds, most of them none.
  */
 export function* warmUp(): Generator<undefined, void> {
-  const maker = { say: CATALOGUES.en, show: showIn("metric") };
+  const maker = { say: CATALOGUES.en, show: CATALOGUES.en.show("metric") };
   for (let round = 0; round < ROUNDS; round++) {
     for (const level of LEVELS) {
       for (const template of TEMPLATES.filter(({ levels }) => levels.includes(level))) {

@@ -3,7 +3,6 @@ import { scaleLinear } from "d3-scale";
 import { area, line } from "d3-shape";
 import type { Picture } from "../item/item.js";
 import type { Catalogue } from "../messages/catalogue.js";
-import { plain } from "../messages/show.js";
 import { el, text, xml } from "../xml/xml.js";
 
 const WIDTH = 480;
@@ -48,10 +47,7 @@ export function spectrumPicture(
       ([, percent]) => y(percent),
     ).digits(1)(points) ?? "";
   const words = say.light.picture;
-  const shares = TOLD_NM.map((nm) => {
-    const percent = points.find(([at]) => at === nm)?.[1] ?? 0;
-    return { nm, percent: `${percent >= 10 ? percent.toFixed(0) : plain(percent, 1)} %` };
-  });
+  const shares = TOLD_NM.map((nm) => ({ nm, percent: points.find(([at]) => at === nm)?.[1] ?? 0 }));
   const alt = words.alt({ depth, shares });
   const label = (at: { x: number; y: number; anchor: string; turn?: boolean }, content: string) =>
     el(

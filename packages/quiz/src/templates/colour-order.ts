@@ -1,8 +1,7 @@
+import type { Band } from "@sunfathom/words";
 import type { Template } from "../item/template.js";
 import { kdSpreadAt } from "../light/daylight-left.js";
 import { WATERS, type Water } from "../light/scenes.js";
-import type { Band } from "../messages/en/light.js";
-import { plain } from "../messages/show.js";
 
 const BANDS: Band[] = ["650", "600", "575", "525", "475", "425"];
 const WATERS_AT: Record<string, readonly Water[]> = {
@@ -24,7 +23,7 @@ export const colourOrder: Template = {
   topic: "light",
   interaction: "ordering",
   levels: ["beginner", "working", "expert"],
-  make({ draw, level, say }) {
+  make({ draw, level, say, show }) {
     const water = draw.pick(WATERS_AT[level] ?? WATERS);
     const count = level === "beginner" ? 3 : 4;
     const bands = draw.sample(BANDS, count);
@@ -54,7 +53,7 @@ export const colourOrder: Template = {
           text: text.losses({
             losses: right.map((band) => ({
               band: name(band),
-              stops: `${plain(middle(water, band) * Math.LOG2E, 2)} stops`,
+              stops: show.number(middle(water, band) * Math.LOG2E, 2),
             })),
           }),
         },

@@ -40,7 +40,7 @@ export const densitiesStack: Template = {
                 ["density_is_factor", sum < 1 ? 10 ** sum : Number.NaN],
               ] as const)),
         ],
-        text: asPercent ? show.percent : (density) => text.option({ density: density.toFixed(2) }),
+        text: asPercent ? show.percent : (density) => text.option({ density: show.fixed(density, 2) }),
       },
     );
     if (!options) return undefined;

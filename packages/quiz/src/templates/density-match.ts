@@ -16,7 +16,7 @@ export const densityMatch: Template = {
     const asked = ASKED[level];
     const value = {
       stops: (density: number) => show.stops(densityToStops(density)),
-      factor: (density: number) => text.factor({ factor: densityToFactor(density).toFixed(0) }),
+      factor: (density: number) => text.factor({ factor: show.fixed(densityToFactor(density), 0) }),
       percent: (density: number) => show.percent(100 * densityToTransmittance(density)),
     }[asked];
     const densities = draw.sample(DENSITIES, PAIRS + 1);

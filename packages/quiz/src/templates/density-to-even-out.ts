@@ -2,7 +2,6 @@ import { stopsToDensity } from "@sunfathom/optics";
 import type { Template } from "../item/template.js";
 import { lightAt } from "../light/remembered.js";
 import { byDay } from "../light/scenes.js";
-import { plain } from "../messages/show.js";
 
 const SUN_DEG = 50;
 const tenth = (value: number): number => Number(value.toFixed(1));
@@ -50,14 +49,14 @@ export const densityToEvenOut: Template = {
         {
           operation: "add",
           text: text.difference({
-            red: plain(red_stops, 1),
-            green: plain(green_stops, 1),
-            difference: plain(difference, 1),
+            red: show.number(red_stops, 1),
+            green: show.number(green_stops, 1),
+            difference: show.number(difference, 1),
           }),
         },
         {
           operation: "multiply",
-          text: text.last({ difference: plain(difference, 1), density: show.density(density) }),
+          text: text.last({ difference: show.number(difference, 1), density: show.density(density) }),
         },
       ],
       sources: ["density", "jerlov_1976", "mean_sensor"],

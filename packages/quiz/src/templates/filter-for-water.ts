@@ -1,8 +1,8 @@
 import type { FilterVerdict } from "@sunfathom/planner";
+import type { MisconceptionId } from "@sunfathom/words";
 import type { Template } from "../item/template.js";
 import { filterFor, lightAt } from "../light/remembered.js";
 import { byDay, WATERS } from "../light/scenes.js";
-import type { MisconceptionId } from "../misconceptions/catalogue.js";
 import { spectrumPicture } from "../picture/spectrum.js";
 
 const SUN_DEG = 50;
@@ -69,8 +69,8 @@ export const filterForWater: Template = {
         {
           operation: "compare",
           text: text.errors({
-            without: answer.colour_error_without_delta_e00.likely.toFixed(1),
-            error: error.likely.toFixed(1),
+            without: show.fixed(answer.colour_error_without_delta_e00.likely, 1),
+            error: show.fixed(error.likely, 1),
             name: text.named({ kind: best.filter_kind, density: show.density(best.filter_density ?? 0) }),
           }),
         },

@@ -1,7 +1,6 @@
 import { flatPortField_deg, WATER_INDEX } from "@sunfathom/optics";
 import { numberOptions } from "../item/options.js";
 import type { Template } from "../item/template.js";
-import { plain } from "../messages/show.js";
 
 const RADIAN = Math.PI / 180;
 /** Crown glass, rounded: what a port is often made of. */
@@ -37,7 +36,7 @@ export const flatPortField: Template = {
     if (!options) return undefined;
     const text = say.mounting.flat_port_field;
     const sine = Math.sin(half);
-    const divided = plain(sine / WATER_INDEX, 3);
+    const divided = show.number(sine / WATER_INDEX, 3);
     return {
       given: { field_deg },
       stem: text.stem({ field: show.deg(field_deg) }),
@@ -47,13 +46,13 @@ export const flatPortField: Template = {
           operation: "power",
           text: text.half({
             half: show.deg(field_deg / 2),
-            sine: plain(sine, 3),
+            sine: show.number(sine, 3),
             divided,
           }),
         },
         {
           operation: "multiply",
-          text: text.last({ divided, half: `${plain(key / 2, 1)}°`, field: show.deg(key) }),
+          text: text.last({ divided, half: show.deg(key / 2, 1), field: show.deg(key) }),
         },
       ],
       sources: ["snell"],

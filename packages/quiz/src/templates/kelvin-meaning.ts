@@ -62,9 +62,9 @@ export const kelvinMeaning: Template = {
         {
           operation: "compare",
           text: text.distance({
-            x: light.x.toFixed(3),
-            y: light.y.toFixed(3),
-            duv: Math.abs(light.duv).toFixed(3),
+            x: show.fixed(light.x, 3),
+            y: show.fixed(light.y, 3),
+            duv: show.fixed(Math.abs(light.duv), 3),
           }),
         },
         { operation: "recall", text: text.last },

@@ -1,7 +1,6 @@
 import type { Template } from "../item/template.js";
 import { pathStopsPerMetre } from "../light/daylight-left.js";
 import { WATERS } from "../light/scenes.js";
-import { plain } from "../messages/show.js";
 
 const RED_NM = 650;
 
@@ -52,17 +51,24 @@ export const lampFalloff: Template = {
         ],
       },
       steps: [
-        { operation: "power", text: text.spread({ ratio: plain(ratio, 1), stops: plain(spread, 2) }) },
+        {
+          operation: "power",
+          text: text.spread({ ratio: show.number(ratio, 1), stops: show.number(spread, 2) }),
+        },
         ...(water === undefined
           ? []
           : [
               {
                 operation: "multiply" as const,
-                text: text.water({ more: show.m(more_m), perMetre, stops: plain(taken, 2) }),
+                text: text.water({ more: show.m(more_m), perMetre, stops: show.number(taken, 2) }),
               },
               {
                 operation: "add" as const,
-                text: text.last({ spread: plain(spread, 2), water: plain(taken, 2), total: plain(total, 1) }),
+                text: text.last({
+                  spread: show.number(spread, 2),
+                  water: show.number(taken, 2),
+                  total: show.number(total, 1),
+                }),
               },
             ]),
       ],

@@ -1,7 +1,6 @@
 import type { Template } from "../item/template.js";
 import { pathStopsPerMetre } from "../light/daylight-left.js";
 import { WATERS } from "../light/scenes.js";
-import { plain } from "../messages/show.js";
 
 const RED_NM = 650;
 
@@ -50,7 +49,7 @@ export const lampPath: Template = {
         },
         {
           operation: "multiply",
-          text: text.last({ perMetre, total: show.m(total_m), stops: plain(stops, 2) }),
+          text: text.last({ perMetre, total: show.m(total_m), stops: show.number(stops, 2) }),
         },
       ],
       sources: ["path_attenuation", "jerlov_1976"],

@@ -15,7 +15,7 @@ export const miredShiftTemplate: Template = {
     const shift = miredShift(from_K, to_K);
     if (Math.abs(shift) < LEAST_SHIFT_MIRED) return undefined;
     const text = say.balance.mired_shift;
-    const each = { fromMired: mired(from_K).toFixed(1), toMired: mired(to_K).toFixed(1) };
+    const each = { fromMired: show.fixed(mired(from_K), 1), toMired: show.fixed(mired(to_K), 1) };
     return {
       given: { from_K, to_K },
       stem: text.stem({ from: show.kelvin(from_K), to: show.kelvin(to_K) }),
@@ -35,7 +35,7 @@ export const miredShiftTemplate: Template = {
         { operation: "multiply", text: text.each({ from: from_K, to: to_K, ...each }) },
         {
           operation: "add",
-          text: text.last({ ...each, shift: shift.toFixed(1), rounded: shift.toFixed(0) }),
+          text: text.last({ ...each, shift: show.fixed(shift, 1), rounded: show.fixed(shift, 0) }),
         },
       ],
       sources: ["mired"],

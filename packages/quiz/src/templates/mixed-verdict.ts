@@ -1,8 +1,8 @@
 import type { MixedLightVerdict } from "@sunfathom/planner";
+import type { MisconceptionId } from "@sunfathom/words";
 import type { Template } from "../item/template.js";
 import { mixAt } from "../light/remembered.js";
 import { byDay, twoLamps, WATERS } from "../light/scenes.js";
-import type { MisconceptionId } from "../misconceptions/catalogue.js";
 
 const SUN_DEG = 50;
 const VERDICTS = ["lamps_lead", "daylight_leads", "lights_fight"] as const;

@@ -1,7 +1,7 @@
+import type { MisconceptionId } from "@sunfathom/words";
 import type { OptionDraft } from "../item/draft.js";
 import type { Template } from "../item/template.js";
 import { WATERS } from "../light/scenes.js";
-import type { MisconceptionId } from "../misconceptions/catalogue.js";
 
 const MISTAKES = {
   iso: "iso_adds_light",

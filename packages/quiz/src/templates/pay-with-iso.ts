@@ -1,6 +1,5 @@
 import { densityToStops } from "@sunfathom/optics";
 import type { Template } from "../item/template.js";
-import { plain } from "../messages/show.js";
 
 const DENSITIES = [0.2, 0.4, 0.5, 0.7, 0.8, 1, 1.1];
 const STOPS = { beginner: [1, 2, 3], working: [0.5, 1, 1.5, 2, 2.5, 3] };
@@ -19,7 +18,7 @@ export const payWithIso: Template = {
         ? draw.pick(level === "beginner" ? STOPS.beginner : STOPS.working)
         : densityToStops(density);
     const value = iso * 2 ** stops;
-    const factor = plain(2 ** stops, 2);
+    const factor = show.number(2 ** stops, 2);
     const text = say.exposure.pay_with_iso;
     return {
       given: density === undefined ? { iso, stops } : { iso, density },
@@ -47,12 +46,12 @@ export const payWithIso: Template = {
           ? [
               {
                 operation: level === "beginner" ? "multiply" : "power",
-                text: text.last({ iso, stops: plain(stops, 1), result: value.toFixed(0) }),
+                text: text.last({ iso, stops: show.number(stops, 1), result: show.fixed(value, 0) }),
               },
             ]
           : [
               { operation: "power", text: text.factor({ density: show.density(density), factor }) },
-              { operation: "multiply", text: text.byFactor({ iso, factor, result: value.toFixed(0) }) },
+              { operation: "multiply", text: text.byFactor({ iso, factor, result: show.fixed(value, 0) }) },
             ],
       sources: ["iso_speed", "density"],
       basis: "definition",

@@ -1,7 +1,6 @@
 import type { Template } from "../item/template.js";
 import { lightAt } from "../light/remembered.js";
 import { byDay, WATERS } from "../light/scenes.js";
-import { plain } from "../messages/show.js";
 
 const CHANNELS = ["red", "green", "blue"] as const;
 const SUN_DEG = 50;
@@ -45,8 +44,8 @@ export const percentToStops: Template = {
         ],
       },
       steps: [
-        { operation: "multiply", text: text.factor({ percent, factor: plain(factor, 2) }) },
-        { operation: "power", text: text.last({ factor: plain(factor, 2), stops: show.stops(stops) }) },
+        { operation: "multiply", text: text.factor({ percent, factor: show.number(factor, 2) }) },
+        { operation: "power", text: text.last({ factor: show.number(factor, 2), stops: show.stops(stops) }) },
       ],
       sources: ["density", "jerlov_1976", "mean_sensor"],
       basis: "definition",

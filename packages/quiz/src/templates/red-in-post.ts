@@ -1,8 +1,8 @@
+import type { MisconceptionId } from "@sunfathom/words";
 import type { OptionDraft } from "../item/draft.js";
 import type { Template } from "../item/template.js";
 import { redRecordedAt } from "../light/remembered.js";
 import { byDay, WATERS } from "../light/scenes.js";
-import type { MisconceptionId } from "../misconceptions/catalogue.js";
 
 const SUN_DEG = 50;
 /** Signal over noise of red light: well recorded above (see `RedQuality` of the planner), lost below. */
@@ -51,9 +51,9 @@ export const redInPost: Template = {
         {
           operation: "compare",
           text: text.signal({
-            snr: signal.likely.toFixed(1),
-            low: signal.low.toFixed(1),
-            high: signal.high.toFixed(1),
+            snr: show.fixed(signal.likely, 1),
+            low: show.fixed(signal.low, 1),
+            high: show.fixed(signal.high, 1),
           }),
         },
         { operation: "recall", text: good ? text.last.good : text.last.gone },

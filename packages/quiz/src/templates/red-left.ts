@@ -52,8 +52,8 @@ export const redLeft: Template = {
           text: text.loss({
             depth: show.m(depth_m),
             stops: show.stops(loss.likely),
-            low: loss.low.toFixed(1),
-            high: loss.high.toFixed(1),
+            low: show.fixed(loss.low, 1),
+            high: show.fixed(loss.high, 1),
           }),
         },
         {

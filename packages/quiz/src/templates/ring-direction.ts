@@ -1,6 +1,6 @@
+import type { MisconceptionId } from "@sunfathom/words";
 import type { OptionDraft } from "../item/draft.js";
 import type { Template } from "../item/template.js";
-import type { MisconceptionId } from "../misconceptions/catalogue.js";
 
 const THREADS_MM = [49, 52, 55, 58, 62, 67, 72, 77, 82];
 

@@ -1,6 +1,6 @@
+import type { MisconceptionId } from "@sunfathom/words";
 import type { OptionDraft } from "../item/draft.js";
 import type { Template } from "../item/template.js";
-import type { MisconceptionId } from "../misconceptions/catalogue.js";
 
 const GOOD = [
   "on_in_water",

@@ -1,6 +1,5 @@
 import { focusShift_mm } from "@sunfathom/optics";
 import type { Template } from "../item/template.js";
-import { plain } from "../messages/show.js";
 
 /** Focus shift of a sheet behind the lens. */
 export const sheetShift: Template = {
@@ -13,7 +12,7 @@ export const sheetShift: Template = {
     const index = draw.pick([1.45, 1.5, 1.55, 1.6]);
     const shift = focusShift_mm(thickness_mm, index);
     const text = say.mounting.sheet_shift;
-    const both = { thickness: show.mm(thickness_mm, 2), index: plain(index, 2) };
+    const both = { thickness: show.mm(thickness_mm, 2), index: show.number(index, 2) };
     return {
       given: { thickness_mm, index },
       stem: text.stem(both),

@@ -1,8 +1,8 @@
+import type { MisconceptionId } from "@sunfathom/words";
 import type { Template } from "../item/template.js";
 import { kdSpreadAt } from "../light/daylight-left.js";
 import { lightAt } from "../light/remembered.js";
 import { byDay, SUNS_DEG, WATERS } from "../light/scenes.js";
-import type { MisconceptionId } from "../misconceptions/catalogue.js";
 import { spectrumPicture } from "../picture/spectrum.js";
 
 /** Of these, four are asked about. */

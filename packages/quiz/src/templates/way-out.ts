@@ -64,8 +64,8 @@ export const wayOut: Template = {
         {
           operation: "compare",
           text: text.split({
-            split: split.toFixed(1),
-            left: way.split_left_delta_e00.toFixed(1),
+            split: show.fixed(split, 1),
+            left: show.fixed(way.split_left_delta_e00, 1),
             kind,
             density: show.density(way.lamp_filter_density ?? 0),
           }),

@@ -106,16 +106,14 @@ export async function openPaper(
   // The seal proves that this is what `sealPaper` wrote.
   const sealed = JSON.parse(await unseal(token, keyring)) as Sealed;
   if (now_s >= sealed.expires_s) {
-    throw new QuizProblem("token_expired", `This token expired at ${written(sealed.expires_s)}.`, "token");
+    const parameters = { expired_at: written(sealed.expires_s) };
+    throw new QuizProblem({ code: "token_expired", parameters }, "token");
   }
   const found = readFound(sealed.found ?? "");
   const items = found && (await again(sealed.request, found));
   if (!items || (await digestOf(items)) !== sealed.digest) {
-    throw new QuizProblem(
-      "questions_changed",
-      `The questions were made with model version ${sealed.model_version}, and would come out otherwise today. Ask for a new paper.`,
-      "token",
-    );
+    const parameters = { model_version: sealed.model_version };
+    throw new QuizProblem({ code: "questions_changed", parameters }, "token");
   }
   const { request, model_version, closes_s = now_s } = sealed;
   return { request, items, model_version, ...(now_s < closes_s ? { held_until: written(closes_s) } : {}) };

@@ -1,4 +1,5 @@
 /** When a paper tells its marks, and with them its key. */
+import type { QuizRefusals } from "@sunfathom/words";
 import { QuizProblem } from "../quiz-problem.js";
 
 /** `at_once` is practice: each mark brings the solution. `after_close` tells nothing before the paper closes. */
@@ -25,29 +26,28 @@ export function closingOf(
 ): number | undefined {
   if (release === "at_once") {
     if (closes_at === undefined) return undefined;
-    const message = "Only a paper with release after_close has a time at which it closes.";
-    throw new QuizProblem("closes_at_without_effect", message, "closes_at");
+    throw new QuizProblem({ code: "closes_at_without_effect", parameters: {} }, "closes_at");
   }
   if (closes_at === undefined) {
-    const message = "A paper with release after_close needs the time at which it closes.";
-    throw new QuizProblem("closes_at_missing", message, "closes_at");
+    throw new QuizProblem({ code: "closes_at_missing", parameters: {} }, "closes_at");
   }
   const closes_s = Math.floor(instantOf(closes_at) / 1000);
-  if (closes_s <= now_s) throw outOfRange("The paper would be closed already.");
-  if (closes_s > now_s + LONGEST_OPEN_DAYS * DAY_S) {
-    throw outOfRange(`A paper can stay open for ${LONGEST_OPEN_DAYS} days at most.`);
-  }
+  if (closes_s <= now_s) throw outOfRange("past");
+  if (closes_s > now_s + LONGEST_OPEN_DAYS * DAY_S) throw outOfRange("too_far_ahead");
   return closes_s;
 }
 
-const outOfRange = (message: string) => new QuizProblem("closes_at_out_of_range", message, "closes_at");
+function outOfRange(how: QuizRefusals["closes_at_out_of_range"]["case"]): QuizProblem {
+  const parameters = { case: how, most_days: LONGEST_OPEN_DAYS };
+  return new QuizProblem({ code: "closes_at_out_of_range", parameters }, "closes_at");
+}
 
 /** Milliseconds since 1970. Some engines carry 31 April over into May: that is refused, as no calendar has such a day. */
 function instantOf(text: string): number {
   const instant = Date.parse(text);
   const [year = 0, month = 0, day = 0] = text.slice(0, 10).split("-").map(Number);
   if (Number.isNaN(instant) || new Date(Date.UTC(year, month - 1, day)).getUTCDate() !== day) {
-    throw outOfRange("The month has no such day.");
+    throw outOfRange("no_such_day");
   }
   return instant;
 }

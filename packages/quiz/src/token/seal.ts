@@ -10,6 +10,8 @@ import type { Keyring } from "./keyring.js";
 const VERSION = "sq1";
 const NONCE_BYTES = 12;
 
+const refused = (code: "token_malformed" | "token_key_unknown" | "token_refused") =>
+  new QuizProblem({ code, parameters: {} }, "token");
 const keyOf = (raw: Uint8Array<ArrayBuffer>, usage: "encrypt" | "decrypt") =>
   globalThis.crypto.subtle.importKey("raw", raw, "AES-GCM", false, [usage]);
 const parameters = (iv: Uint8Array<ArrayBuffer>, head: string) => ({
@@ -38,15 +40,10 @@ export async function unseal(token: string, { keys }: Keyring): Promise<string> 
   const nonce = fromBase64url(nonceText);
   const sealed = fromBase64url(sealedText);
   if (version !== VERSION || more.length > 0 || nonce?.length !== NONCE_BYTES || !sealed) {
-    throw new QuizProblem("token_malformed", "This is not a token of this service.", "token");
+    throw refused("token_malformed");
   }
   const raw = Object.hasOwn(keys, id) ? keys[id] : undefined;
-  if (!raw)
-    throw new QuizProblem(
-      "token_key_unknown",
-      "The key of this token is not, or no longer, in use.",
-      "token",
-    );
+  if (!raw) throw refused("token_key_unknown");
   try {
     const head = `${VERSION}.${id}`;
     const plain = await globalThis.crypto.subtle.decrypt(
@@ -56,6 +53,6 @@ export async function unseal(token: string, { keys }: Keyring): Promise<string> 
     );
     return new TextDecoder().decode(plain);
   } catch {
-    throw new QuizProblem("token_refused", "This token was altered, or sealed with another key.", "token");
+    throw refused("token_refused");
   }
 }

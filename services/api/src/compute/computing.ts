@@ -47,8 +47,7 @@ export class Computing {
       const outcome = this.limiter.charge(request, reply, cost)
         ? await this.away(request, reply, task, cost)
         : undefined;
-      if (outcome?.status === "quiz_problem")
-        throw new QuizProblem(outcome.code, outcome.message, outcome.field);
+      if (outcome?.status === "quiz_problem") throw new QuizProblem(outcome.refusal, outcome.field);
       if (outcome?.status !== "paper") throw new AlreadyAnswered();
       return outcome.items;
     };

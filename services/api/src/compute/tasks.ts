@@ -1,6 +1,6 @@
 import type { OperationName } from "@sunfathom/answers";
 import type { Problem } from "@sunfathom/contract";
-import type { Item, itemsAgain, PaperRequest, QuizProblemCode } from "@sunfathom/quiz";
+import type { Item, itemsAgain, PaperRequest, QuizRefusal } from "@sunfathom/quiz";
 
 /** What a thread can be asked to work out. All of it can be copied between threads. */
 export type Task =
@@ -16,7 +16,7 @@ export type Outcome =
   | { status: "ok"; bytes: Uint8Array }
   | { status: "problem"; problem: Problem }
   | { status: "paper"; items: Item[] | undefined }
-  | { status: "quiz_problem"; code: QuizProblemCode; message: string; field: string | undefined }
+  | { status: "quiz_problem"; refusal: QuizRefusal; field: string | undefined }
   /** The caller has left. */
   | { status: "stopped"; checkpoints: number }
   /** The program is wrong. */

@@ -35,8 +35,8 @@ export default function work({ task, slot }: Order): unknown {
   } catch (error) {
     if (error instanceof Stopped) outcome = { status: "stopped", checkpoints };
     else if (error instanceof QuizProblem) {
-      const { code, message, field } = error;
-      outcome = { status: "quiz_problem", code, message, field };
+      const { refusal, field } = error;
+      outcome = { status: "quiz_problem", refusal, field };
     } else
       outcome = { status: "failed", message: error instanceof Error ? (error.stack ?? "") : String(error) };
   } finally {

@@ -59,8 +59,4 @@ export function quizAnswersRoute(
 
 /** No score either: with one, whoever asks again and again finds the key of a choice in as many tries as it has options. */
 const heldUntil = (time: string) =>
-  new QuizProblem(
-    "not_closed_yet",
-    `The answers fit the paper. It closes at ${time}: send them again then, as nothing is stored here.`,
-    "token",
-  );
+  new QuizProblem({ code: "not_closed_yet", parameters: { closes_at: time } }, "token");

@@ -73,8 +73,7 @@ interface Content {
 async function keyed(asked: QuizPackageRequest, _: Sealing, make: Make): Promise<Content> {
   const [field] = (["release", "closes_at"] as const).filter((name) => asked[name] !== undefined);
   if (field !== undefined) {
-    const message = "A package with keys tells its solutions to anyone who holds it.";
-    throw new QuizProblem("release_without_effect", message, field);
+    throw new QuizProblem({ code: "release_without_effect", parameters: {} }, field);
   }
   return { paper: await drawPaper(asked, make), beside: [] };
 }

@@ -1,60 +1,45 @@
 import { problem } from "@sunfathom/answers";
 import type { ProblemCode } from "@sunfathom/contract";
-import { LONGEST_OPEN_DAYS, QuizProblem, type QuizProblemCode } from "@sunfathom/quiz";
+import { QuizProblem, type QuizProblemCode, type QuizRefusal } from "@sunfathom/quiz";
+import { type FieldText, type QuizRefusals, quizRefusals } from "@sunfathom/words";
 import type { FastifyReply } from "fastify";
 import { AlreadyAnswered } from "../../compute/computing.js";
 import { sendProblem } from "../../http/send-problem.js";
 
-const token = "a token as the service gave it with the paper";
-
-/** The problem that each refusal of the quiz comes as, and what is allowed in its place. */
-const kinds: Readonly<Record<QuizProblemCode, { code: ProblemCode; allowed: string }>> = {
-  count_out_of_range: { code: "invalid_request", allowed: "a whole number, 1 to 200" },
-  template_unknown: { code: "invalid_request", allowed: "a kind of question that the description lists" },
-  template_not_at_level: { code: "paper_not_possible", allowed: "kinds of question that this level has" },
-  closes_at_missing: { code: "invalid_request", allowed: "the time at which the paper closes (RFC 3339)" },
-  closes_at_without_effect: {
-    code: "invalid_request",
-    allowed: "no `closes_at`, or `release` `after_close` with it",
-  },
-  closes_at_out_of_range: {
-    code: "paper_not_possible",
-    allowed: `a time to come, at most ${LONGEST_OPEN_DAYS} days ahead`,
-  },
-  release_without_effect: {
-    code: "invalid_request",
-    allowed: "a package without keys, or neither `release` nor `closes_at`",
-  },
-  not_closed_yet: {
-    code: "marks_held_back",
-    allowed: "answers to a paper that has closed, or the instructor's key",
-  },
-  too_few_questions: {
-    code: "paper_not_possible",
-    allowed: "fewer questions, or more kinds of question, or all of them without `templates`",
-  },
-  item_unknown: { code: "responses_do_not_fit", allowed: "ids of the paper's questions" },
-  response_malformed: {
-    code: "responses_do_not_fit",
-    allowed: "one answer to a question, in the form that its interaction takes, with ids that it has",
-  },
-  token_malformed: { code: "token_refused", allowed: token },
-  token_key_unknown: { code: "token_refused", allowed: token },
-  token_refused: { code: "token_refused", allowed: token },
-  token_expired: { code: "token_expired", allowed: "a token that has not expired" },
-  questions_changed: { code: "questions_changed", allowed: "a token of a paper that is made today" },
+/** The problem that each refusal of the quiz comes as. */
+const kinds: Readonly<Record<QuizProblemCode, ProblemCode>> = {
+  count_out_of_range: "invalid_request",
+  template_unknown: "invalid_request",
+  template_not_at_level: "paper_not_possible",
+  closes_at_missing: "invalid_request",
+  closes_at_without_effect: "invalid_request",
+  closes_at_out_of_range: "paper_not_possible",
+  release_without_effect: "invalid_request",
+  not_closed_yet: "marks_held_back",
+  too_few_questions: "paper_not_possible",
+  item_unknown: "responses_do_not_fit",
+  response_malformed: "responses_do_not_fit",
+  token_malformed: "token_refused",
+  token_key_unknown: "token_refused",
+  token_refused: "token_refused",
+  token_expired: "token_expired",
+  questions_changed: "questions_changed",
 };
 
 /** Answers with what the quiz refused. @throws the error where it is none of the quiz's refusals */
 export function sendQuizProblem(reply: FastifyReply, error: unknown): FastifyReply {
   if (error instanceof AlreadyAnswered) return reply;
   if (!(error instanceof QuizProblem)) throw error;
-  const { code, allowed } = kinds[error.code];
+  const { code, parameters } = error.refusal;
+  const { message, allowed } = textOf(error.refusal);
   const pointer = `/${error.field ?? ""}`;
-  return sendProblem(
-    reply,
-    problem(code, `${pointer}: ${error.message}`, [
-      { pointer, code: error.code, message: error.message, allowed },
-    ]),
-  );
+  const found = { pointer, code, message, allowed, parameters };
+  return sendProblem(reply, problem(kinds[code], `${pointer}: ${message}`, [found]));
+}
+
+function textOf<Code extends QuizProblemCode>({
+  code,
+  parameters,
+}: QuizRefusal & { code: Code; parameters: QuizRefusals[Code] }): FieldText {
+  return quizRefusals[code](parameters);
 }

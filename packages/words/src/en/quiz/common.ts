@@ -1,5 +1,4 @@
 /** Words that many questions share. */
-import type { Water } from "../../light/scenes.js";
 
 /** "3 mm, 5 mm and 7 mm" */
 export const list = (parts: readonly string[]): string =>
@@ -8,7 +7,7 @@ export const list = (parts: readonly string[]): string =>
 /** For parts that hold commas themselves. */
 export const series = (parts: readonly string[]): string => parts.join("; ");
 
-const WATERS_EN: Record<Water, string> = {
+const WATERS_EN = {
   IB: "clear blue ocean water (Jerlov type IB)",
   II: "blue ocean water (Jerlov type II)",
   "1C": "clear coastal water (Jerlov type 1C)",

@@ -1,39 +1,21 @@
-/** Numbers with their units, as sentences and options show them. */
-import type { Units } from "../item/item.js";
+import type { QuizUnits, Show } from "../../quiz/show.js";
 
 const FEET_PER_M = 1 / 0.3048;
 
 /** At most `decimals` decimals, without trailing zeros. */
-export const plain = (value: number, decimals: number): string => String(Number(value.toFixed(decimals)));
-
-export interface Show {
-  /** A length in metres, with feet behind where asked for. */
-  m(value: number): string;
-  /** The same with one decimal always, for lengths that stand side by side. */
-  m1(value: number): string;
-  mm(value: number, decimals?: number): string;
-  stops(value: number, decimals?: number): string;
-  percent(value: number): string;
-  kelvin(value: number): string;
-  deg(value: number): string;
-  /** Two significant digits. */
-  lx(value: number): string;
-  iso(value: number): string;
-  /** `least` decimals below 10, as cameras show f/8.0 beside f/5.6. */
-  f(value: number, least?: 0 | 1): string;
-  /** Exposure time. */
-  s(value: number): string;
-  density(value: number): string;
-}
+const plain = (value: number, decimals: number): string => String(Number(value.toFixed(decimals)));
 
 /** Two significant digits for small shares, whole percents above. */
 const percentText = (value: number): string =>
   value >= 10 ? value.toFixed(0) : String(Number(value.toPrecision(2)));
 
-export function showIn(units: Units): Show {
+/** Numbers as English shows them. */
+export function showIn(units: QuizUnits): Show {
   const feet = (value: number, tenthsBelow_m = 4): string =>
     units === "metric" ? "" : ` (${plain(value * FEET_PER_M, value < tenthsBelow_m ? 1 : 0)} ft)`;
   return {
+    number: plain,
+    fixed: (value, decimals) => value.toFixed(decimals),
     m: (value) => `${plain(value, 2)} m${feet(value)}`,
     m1: (value) => `${value.toFixed(1)} m${feet(value, 10)}`,
     mm: (value, decimals = 1) => `${plain(value, decimals)} mm`,
@@ -43,7 +25,7 @@ export function showIn(units: Units): Show {
     },
     percent: (value) => `${percentText(value)} %`,
     kelvin: (value) => `${value.toFixed(0)} K`,
-    deg: (value) => `${value.toFixed(0)}°`,
+    deg: (value, decimals = 0) => `${plain(value, decimals)}°`,
     lx: (value) => `${Number(value.toPrecision(2))} lx`,
     iso: (value) => `ISO ${value.toFixed(0)}`,
     f: (value, least = 0) => `f/${value < 10 && least === 1 ? value.toFixed(1) : plain(value, 1)}`,

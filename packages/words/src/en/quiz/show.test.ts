@@ -1,15 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { TEMPLATES } from "../templates/table.js";
-import { CATALOGUES } from "./catalogue.js";
-import { citation } from "./citations.js";
 import { showIn } from "./show.js";
-
-describe("the catalogue of misconceptions", () => {
-  it("gives each a feedback of its own", () => {
-    const texts = Object.values(CATALOGUES.en.misconceptions);
-    expect(new Set(texts).size).toBe(texts.length);
-  });
-});
 
 describe("numbers as shown", () => {
   it("carry their units, and feet where asked for (1 ft = 0.3048 m, exact)", () => {
@@ -25,17 +15,9 @@ describe("numbers as shown", () => {
     expect(metric.percent(0.789)).toBe("0.79 %");
     expect(metric.s(1 / 50)).toBe("1/50 s");
     expect(metric.f(5.6)).toBe("f/5.6");
+    expect(metric.deg(41.26)).toBe("41°");
+    expect(metric.deg(41.26, 1)).toBe("41.3°");
+    expect([metric.number(1.5, 2), metric.fixed(1.5, 2)]).toEqual(["1.5", "1.50"]);
     expect(metric.lx(3287)).toBe("3300 lx");
   });
-});
-
-it("a source that nobody knows is a mistake", () => {
-  expect(() => citation(CATALOGUES.en, "hearsay")).toThrow(RangeError);
-  expect(citation(CATALOGUES.en, "jerlov_1976")).toContain("Jerlov 1976");
-});
-
-it("templates have ids of their own in snake_case", () => {
-  const ids = TEMPLATES.map(({ id }) => id);
-  expect(new Set(ids).size).toBe(ids.length);
-  for (const id of ids) expect(id).toMatch(/^[a-z]+(_[a-z]+)*$/);
 });

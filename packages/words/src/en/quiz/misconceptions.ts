@@ -1,5 +1,5 @@
 /** Feedback by misconception: why the answer is wrong. The step that it missed, with the question's numbers, follows it. */
-import type { MisconceptionId } from "../../misconceptions/catalogue.js";
+import type { MisconceptionId } from "../../quiz/misconceptions.js";
 
 export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   all_colours_fade_alike:

@@ -9,6 +9,9 @@ const BANDS_EN = {
   "475": "blue (475 nm)",
   "425": "violet (425 nm)",
 };
+/** As a curve can be read. */
+const rounded = (percent: number): number => Number(percent.toFixed(percent >= 10 ? 0 : 1));
+
 export type Band = keyof typeof BANDS_EN;
 
 export const LIGHT_EN = {
@@ -27,7 +30,7 @@ export const LIGHT_EN = {
     stem: (p: { water: string }) =>
       `Daylight goes down into ${p.water}. Put these colours in the order in which they fade with depth, the first to fade at the top.`,
     losses: (p: { losses: { band: string; stops: string }[] }) =>
-      `Loss per metre: ${list(p.losses.map(({ band, stops }) => `${band} ${stops}`))}.`,
+      `Loss per metre: ${list(p.losses.map(({ band, stops }) => `${band} ${stops} stops`))}.`,
     last: (p: { order: string[] }) =>
       `The more a metre takes, the sooner the colour is gone. From first to last: ${list(p.order)}.`,
   },
@@ -66,7 +69,7 @@ export const LIGHT_EN = {
     title: (p: { depth: string }) => `Daylight left at ${p.depth}`,
     xAxis: "Wavelength, nm",
     yAxis: "Light left, %",
-    alt: (p: { depth: string; shares: { nm: number; percent: string }[] }) =>
-      `A curve of the daylight that is left at ${p.depth}, in percent of that just below the surface: ${list(p.shares.map(({ nm, percent }) => `${percent} at ${nm} nm`))}.`,
+    alt: (p: { depth: string; shares: { nm: number; percent: number }[] }) =>
+      `A curve of the daylight that is left at ${p.depth}, in percent of that just below the surface: ${list(p.shares.map(({ nm, percent }) => `${rounded(percent)} % at ${nm} nm`))}.`,
   },
 };

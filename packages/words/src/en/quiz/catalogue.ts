@@ -1,0 +1,30 @@
+import { BALANCE_EN } from "./balance.js";
+import { CITATIONS_EN, COMMON_EN } from "./common.js";
+import { EXPOSURE_EN } from "./exposure.js";
+import { FILTER_EN } from "./filter.js";
+import { GRADING_EN } from "./grading.js";
+import { LAMPS_EN } from "./lamps.js";
+import { LIGHT_EN } from "./light.js";
+import { MISCONCEPTIONS_EN } from "./misconceptions.js";
+import { MOUNTING_EN } from "./mounting.js";
+import { SAFETY_EN } from "./safety.js";
+import { showIn } from "./show.js";
+
+/** Every text of questions, marks and packages, by subject and template. */
+export const quizTexts = {
+  show: showIn,
+  common: COMMON_EN,
+  citations: CITATIONS_EN,
+  misconceptions: MISCONCEPTIONS_EN,
+  light: LIGHT_EN,
+  filter: FILTER_EN,
+  exposure: EXPOSURE_EN,
+  balance: BALANCE_EN,
+  lamps: LAMPS_EN,
+  grading: GRADING_EN,
+  mounting: MOUNTING_EN,
+  safety: SAFETY_EN,
+};
+
+/** Another language is another value of this type. */
+export type QuizTexts = typeof quizTexts;
