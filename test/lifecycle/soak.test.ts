@@ -28,16 +28,22 @@ async function heapMb(port: number): Promise<number> {
   return Number(bytes) / 2 ** 20;
 }
 
-const right = calculations.flatMap(({ post }) => post.examples.map((body) => ({ path: post.path, body })));
+interface Right {
+  path: string;
+  body: object;
+}
+const right: Right[] = calculations.flatMap(({ post }) =>
+  post.examples.map((body) => ({ path: post.path, body })),
+);
 const fixed = operations.filter(({ method, path }) => method === "GET" && !path.includes("{"));
 
 /**
  * The `nth` request: of each few one is computed, one is wrong, one leads nowhere under a name never used before, and the
  * rest read what is fixed, so that there are many.
  */
-function requestOf(nth: number): { path: string; body?: object } {
+function requestOf(nth: number, asked: readonly Right[]): { path: string; body?: object } {
   const turn = Math.floor(nth / 4);
-  const { path, body } = right[turn % right.length] ?? { path: "", body: {} };
+  const { path, body } = asked[turn % asked.length] ?? { path: "", body: {} };
   switch (nth % 4) {
     case 0:
       return { path, body: "depth_m" in body ? { ...body, depth_m: 1 + (nth % 400) / 10 } : body };
@@ -58,14 +64,18 @@ interface Soaked {
 }
 
 /** Asks without a pause, from four clients. */
-async function soak({ port, metricsPort, process: { pid = 0 } }: Service, time_ms: number): Promise<Soaked> {
+async function soak(
+  { port, metricsPort, process: { pid = 0 } }: Service,
+  time_ms: number,
+  asking = right,
+): Promise<Soaked> {
   const agent = new Agent({ keepAlive: true });
   const soaked: Soaked = { asked: 0, statuses: new Map(), resident_mb: [], heap_mb: [] };
   const end = performance.now() + time_ms;
   const client = async () => {
     while (performance.now() < end) {
       soaked.asked += 1;
-      const { path, body } = requestOf(soaked.asked);
+      const { path, body } = requestOf(soaked.asked, asking);
       const { status } = await ask(port, path, body, agent);
       soaked.statuses.set(status, (soaked.statuses.get(status) ?? 0) + 1);
     }
@@ -126,7 +136,10 @@ describe("memory", () => {
   it("would be seen to grow if the service left something behind", async () => {
     const leak = new URL("leak.mjs", import.meta.url).href;
     service = await start({ LOG_LEVEL: "silent", NODE_OPTIONS: `--import ${leak}` });
-    const soaked = await soak(service, 6000);
+    service.process.kill("SIGUSR2");
+    // Light ones: heavy ones wait for threads, on a busy machine for so long that few readings are left.
+    const light = right.filter(({ path }) => path.endsWith("/attenuation"));
+    const soaked = await soak(service, 6000, light);
     report("soak of a service that leaks", soaked);
     for (const { growth_mb, typical_mb } of judge(soaked))
       expect(growth_mb, `at ${typical_mb} MB`).toBeGreaterThan(allowed_mb(typical_mb));
