@@ -6,8 +6,8 @@ import { build } from "esbuild";
 import { whatIsAsked } from "./asked.mjs";
 import { execute, freshProject } from "./project.mjs";
 
-/** What a page with one calculation may weigh, minified and compressed, in kB. */
-const ceilingKb = 60;
+/** What a page with one calculation may weigh, minified and compressed, in kB: as src/proof/size.test.ts has it. */
+const ceilingKb = (/** @type {string} */ name) => (name === "diveAdvice" ? 64 : 60);
 
 /** Of each calculation the first scene that it is asked. */
 const firsts = whatIsAsked().filter(
@@ -51,7 +51,7 @@ function bundler(name, packages, pack) {
         writeFileSync(entry, page(asked.name));
         await pack(entry, file, project);
         const kb = gzipSync(readFileSync(file), { level: 9 }).length / 1000;
-        if (kb > ceilingKb) throw new Error(`${asked.name} weighs ${kb} kB`);
+        if (kb > ceilingKb(asked.name)) throw new Error(`${asked.name} weighs ${kb} kB`);
         await compareWithService(place.baseUrl, file, asked);
         sizes.push(`${asked.name} ${kb.toFixed(1)}`);
       }
