@@ -32,23 +32,26 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
   if (env["METRICS"] !== undefined)
     throw new Error("METRICS is no variable any more: METRICS_LISTEN says where metrics are served, or off.");
   return {
-    host: text(env, "HOST", "127.0.0.1", /^[^\s/]+$/, "a host name or address, such as 127.0.0.1"),
-    port: wholeNumber(env, "PORT", 8080, 0, 65535),
+    host: text(env, "HOST", {
+      fallback: "127.0.0.1",
+      form: /^[^\s/]+$/,
+      allowed: "a host name or address, such as 127.0.0.1",
+    }),
+    port: wholeNumber(env, "PORT", 8080, [0, 65535]),
     logLevel: oneOf(env, "LOG_LEVEL", "info", logLevels),
     limits: {
       ...defaultLimits,
-      costPerWindow: wholeNumber(env, "RATE_LIMIT_COST", defaultLimits.costPerWindow, 0, 1e9),
-      window_s: wholeNumber(env, "RATE_LIMIT_WINDOW_S", defaultLimits.window_s, 1, 86_400),
-      workers: wholeNumber(env, "WORKERS", defaultLimits.workers, 1, 64),
-      heavyPerClient: wholeNumber(env, "HEAVY_PER_CLIENT", defaultLimits.heavyPerClient, 1, 64),
-      answerCacheBytes: wholeNumber(env, "ANSWER_CACHE_BYTES", defaultLimits.answerCacheBytes, 0, 4e9),
-      connections: wholeNumber(env, "MAX_CONNECTIONS", defaultLimits.connections, 1, 1_000_000),
+      costPerWindow: wholeNumber(env, "RATE_LIMIT_COST", defaultLimits.costPerWindow, [0, 1e9]),
+      window_s: wholeNumber(env, "RATE_LIMIT_WINDOW_S", defaultLimits.window_s, [1, 86_400]),
+      workers: wholeNumber(env, "WORKERS", defaultLimits.workers, [1, 64]),
+      heavyPerClient: wholeNumber(env, "HEAVY_PER_CLIENT", defaultLimits.heavyPerClient, [1, 64]),
+      answerCacheBytes: wholeNumber(env, "ANSWER_CACHE_BYTES", defaultLimits.answerCacheBytes, [0, 4e9]),
+      connections: wholeNumber(env, "MAX_CONNECTIONS", defaultLimits.connections, [1, 1_000_000]),
       connectionsPerAddress: wholeNumber(
         env,
         "MAX_CONNECTIONS_PER_ADDRESS",
         defaultLimits.connectionsPerAddress,
-        1,
-        1_000_000,
+        [1, 1_000_000],
       ),
     },
     exposure: {
@@ -71,7 +74,7 @@ export function readConfig(env: Readonly<Record<string, string | undefined>>): C
     },
     tracing: tracingOf(env),
     quiz: quizSettingsOf(env),
-    drain_ms: wholeNumber(env, "DRAIN_MS", 1000, 0, 600_000),
-    grace_ms: wholeNumber(env, "GRACE_MS", 25_000, 0, 600_000),
+    drain_ms: wholeNumber(env, "DRAIN_MS", 1000, [0, 600_000]),
+    grace_ms: wholeNumber(env, "GRACE_MS", 25_000, [0, 600_000]),
   };
 }

@@ -22,13 +22,10 @@ export const defaultQuizSettings: QuizSettings = {
 export function quizSettingsOf(env: Environment): QuizSettings {
   return {
     keyring: keyringOf(env),
-    tokenLifetime_s: wholeNumber(
-      env,
-      "QUIZ_TOKEN_LIFETIME_S",
-      defaultQuizSettings.tokenLifetime_s,
+    tokenLifetime_s: wholeNumber(env, "QUIZ_TOKEN_LIFETIME_S", defaultQuizSettings.tokenLifetime_s, [
       60,
       366 * 24 * 3600,
-    ),
+    ]),
     // The form of a bearer token (RFC 6750, section 2.1), long enough that nobody guesses it.
     instructorKey: instructorKeyOf(env),
   };

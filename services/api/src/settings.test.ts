@@ -4,7 +4,11 @@ import { addressOf, isNetwork, isOrigin, items, oneOf, secret, text, wholeNumber
 describe("a setting", () => {
   it("of text is the environment's or the fallback, in its form or refused by name and value", () => {
     const read = (value?: string) =>
-      text(value === undefined ? {} : { NAME: value }, "NAME", "abc", /^[a-c]+$/, "of a, b and c");
+      text(value === undefined ? {} : { NAME: value }, "NAME", {
+        fallback: "abc",
+        form: /^[a-c]+$/,
+        allowed: "of a, b and c",
+      });
     expect(read()).toBe("abc");
     expect(read("cab")).toBe("cab");
     expect(() => read('d"')).toThrow(new Error('NAME is "d\\"", but must be of a, b and c.'));
@@ -25,13 +29,13 @@ describe("a setting", () => {
     ["10", 10],
     ["007", 7],
   ])("of a whole number from 5 to 10: %j is %i", (value, number) => {
-    expect(wholeNumber(value === undefined ? {} : { N: value }, "N", 7, 5, 10)).toBe(number);
+    expect(wholeNumber(value === undefined ? {} : { N: value }, "N", 7, [5, 10])).toBe(number);
   });
 
   it.each(["4", "11", "", " 7", "7 ", "-7", "+7", "7.0", "7e0", "0x7", "seven", "00000000007"])(
     "of a whole number from 5 to 10 is not %j",
     (value) => {
-      expect(() => wholeNumber({ N: value }, "N", 7, 5, 10)).toThrow(
+      expect(() => wholeNumber({ N: value }, "N", 7, [5, 10])).toThrow(
         new Error(`N is ${JSON.stringify(value)}, but must be a whole number from 5 to 10.`),
       );
     },

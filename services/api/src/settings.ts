@@ -11,9 +11,7 @@ export type Environment = Readonly<Record<string, string | undefined>>;
 export function text(
   env: Environment,
   name: string,
-  fallback: string,
-  form: RegExp,
-  allowed: string,
+  { fallback, form, allowed }: { fallback: string; form: RegExp; allowed: string },
 ): string {
   const value = env[name] ?? fallback;
   if (!form.test(value)) throw bad(name, value, allowed);
@@ -32,8 +30,7 @@ export function wholeNumber(
   env: Environment,
   name: string,
   fallback: number,
-  min: number,
-  max: number,
+  [min, max]: readonly [min: number, max: number],
 ): number {
   const value = env[name] ?? String(fallback);
   const number = Number(value);

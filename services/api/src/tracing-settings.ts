@@ -44,7 +44,7 @@ export function tracingOf(environment: Environment): TracingSettings | undefined
   return {
     url,
     headers: pairs(env, forTraces(env, "HEADERS")),
-    timeout_ms: wholeNumber(env, forTraces(env, "TIMEOUT"), 10_000, 1, 600_000),
+    timeout_ms: wholeNumber(env, forTraces(env, "TIMEOUT"), 10_000, [1, 600_000]),
     serviceName: env["OTEL_SERVICE_NAME"] ?? "sunfathom",
     attributes: pairs(env, "OTEL_RESOURCE_ATTRIBUTES"),
     sampler: oneOf(env, "OTEL_TRACES_SAMPLER", "parentbased_always_on", samplers),

@@ -41,7 +41,7 @@ export function finish(
   switch (answer.interaction) {
     case "single_choice":
     case "multiple_choice":
-      return choiceItem(common, answer, maker, missed, feedback);
+      return choiceItem(common, answer, maker, { missed, feedback });
     case "numeric":
       return numericItem(common, answer, feedback);
     case "ordering":
@@ -62,8 +62,7 @@ function choiceItem(
   common: ItemCommon,
   { interaction, options }: ChoiceDraft,
   { draw, say }: Maker,
-  missed: string,
-  feedback: Feedback,
+  { missed, feedback }: { missed: string; feedback: Feedback },
 ): Item {
   const about = ({ right, misconception, feedback: own }: OptionDraft): string => {
     if (own !== undefined) return own;

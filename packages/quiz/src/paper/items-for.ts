@@ -56,7 +56,7 @@ export function itemsFor(request: PaperRequest): Item[] {
     const usedUp = new Set<Template>();
     for (const template of turn) {
       const at = { id: `q${items.length + 1}`, round };
-      const item = nextItem(template, request, maker, seen, at);
+      const item = nextItem(template, { request, language: maker, seen }, at);
       if (item) items.push(item);
       else usedUp.add(template);
     }
@@ -74,12 +74,17 @@ function wordsOf({ language, units }: Pick<PaperRequest, "language" | "units">):
   return { say, show: say.show(units) };
 }
 
+interface Wanted {
+  request: Source;
+  language: Omit<Maker, "draw" | "aim">;
+  /** What the paper asks already. */
+  seen: Set<string>;
+}
+
 /** The next question of a template that the paper does not have yet; undefined when none turns up. */
 function nextItem(
   template: Template,
-  request: Source,
-  language: Omit<Maker, "draw" | "aim">,
-  seen: Set<string>,
+  { request, language, seen }: Wanted,
   { id, round }: { id: string; round: number },
 ): Item | undefined {
   for (const [turn, rule] of TURNS.entries()) {

@@ -71,23 +71,22 @@ export const exposureWay: Template = {
 
 function turnsFrom(f: number, i: number, t: number, { say, show }: Maker): Turn[] {
   const { option } = say.exposure.exposure_way;
-  const turn = (
-    control: "aperture" | "iso" | "shutter",
-    list: readonly number[],
-    at: number,
-    by: number,
-    stops: number,
-  ): Turn => {
-    const as = { aperture: show.f, iso: show.iso, shutter: show.s }[control];
+  const dials = {
+    aperture: { list: F_NUMBERS, at: f, as: show.f },
+    iso: { list: ISOS, at: i, as: show.iso },
+    shutter: { list: TIMES_S, at: t, as: show.s },
+  };
+  const turn = (control: keyof typeof dials, by: number, stops: number): Turn => {
+    const { list, at, as } = dials[control];
     return { control, stops, text: option[control]({ from: as(list[at] ?? 0), to: as(list[at + by] ?? 0) }) };
   };
   return [
-    turn("aperture", F_NUMBERS, f, -1, 1),
-    turn("aperture", F_NUMBERS, f, 1, -1),
-    turn("iso", ISOS, i, 1, 1),
-    turn("iso", ISOS, i, -1, -1),
-    turn("shutter", TIMES_S, t, 1, 1),
-    turn("shutter", TIMES_S, t, -1, -1),
+    turn("aperture", -1, 1),
+    turn("aperture", 1, -1),
+    turn("iso", 1, 1),
+    turn("iso", -1, -1),
+    turn("shutter", 1, 1),
+    turn("shutter", -1, -1),
     {
       control: "neutral",
       stops: -densityToStops(NEUTRAL),

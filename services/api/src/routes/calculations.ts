@@ -40,25 +40,24 @@ export function calculationRoutes(app: FastifyInstance, cache: AnswerCache, comp
   for (const operation of operations) {
     const fields = queryFieldsOf(operation);
     app.get(operation.path, { schema: calculationByGet(operation) }, (request, reply) => {
-      get(operation, fields, request, kept, reply);
+      get(operation, fields, { request, reply }, kept);
     });
     app.post(
       operation.path,
       { schema: calculationByPost(operation), onRequest: refuseQuery },
       (request, reply) => {
-        post(operation, request, kept, reply);
+        post(operation, { request, reply }, kept);
       },
     );
   }
 }
 
-function get(
-  operation: Named,
-  fields: QueryFields,
-  request: FastifyRequest,
-  kept: Kept,
-  reply: FastifyReply,
-): void {
+interface Exchange {
+  request: FastifyRequest;
+  reply: FastifyReply;
+}
+
+function get(operation: Named, fields: QueryFields, { request, reply }: Exchange, kept: Kept): void {
   const {
     raw: { url = "" },
     headers,
@@ -82,19 +81,19 @@ function get(
     tag(reply, etag).code(304).send();
     return;
   }
-  answerWith({ operation, prepared, scene, etag }, request, reply, kept, (bytes) =>
+  answerWith({ operation, prepared, scene, etag }, { request, reply }, kept, (bytes) =>
     sendJson(tag(reply, etag), bytes),
   );
 }
 
-function post(operation: Named, request: FastifyRequest, kept: Kept, reply: FastifyReply): void {
+function post(operation: Named, { request, reply }: Exchange, kept: Kept): void {
   const prepared = operation.prepare(request.body);
   if (prepared.status === "problem") {
     sendProblem(reply, prepared.problem);
     return;
   }
   const etag = kept.cache.isOn ? etagOfAnswer(operation, prepared) : "";
-  answerWith({ operation, prepared, scene: request.body, etag }, request, reply, kept, (bytes) =>
+  answerWith({ operation, prepared, scene: request.body, etag }, { request, reply }, kept, (bytes) =>
     sendJson(reply, bytes),
   );
 }
@@ -106,8 +105,7 @@ function etagOfAnswer({ name }: Operation, { canonical }: Ready): string {
 /** Answers with bytes from the cache, or with what is worked out; or with why there is none. */
 function answerWith(
   { operation: { name }, prepared, scene, etag }: Asked,
-  request: FastifyRequest,
-  reply: FastifyReply,
+  { request, reply }: Exchange,
   { cache, computing }: Kept,
   sendBytes: (bytes: Buffer) => void,
 ): void {
