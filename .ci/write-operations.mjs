@@ -1,5 +1,5 @@
 // Writes what follows from the names of the operations (packages/contract/src/operation-names.ts), so that a new one is entered
-// there and nowhere else: lists and exports of planner, contract and answers, and the parts of the client's offline mode. Run before
+// there and nowhere else: lists and exports of planner, contract, words and answers, and the parts of the client's offline mode. Run before
 // every build (see setup.mjs); none of it is committed, since it follows from the sources.
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
@@ -64,9 +64,27 @@ const listOf = (/** @type {string[]} */ names) => `[${names.map(camel).join(", "
 const aboutsOf = (names) => `{\n${lines(names, (name) => `  "${name}": about${pascal(name)},\n`)}}`;
 
 write(
+  "words/src/generated/en.ts",
+  `${lines(calculations, (name) => `import { ${camel(name)} } from "../en/${name}.js";\n`)}
+${lines(calculations, (name) => `export { ${camel(name)} } from "../en/${name}.js";\n`)}
+/** The texts of all calculations, by their names. */
+export const en = {
+${lines(calculations, (name) => `  "${name}": ${camel(name)},\n`)}};
+
+/** The texts of all calculations in one language. */
+export type Words = typeof en;
+`,
+);
+
+write(
   "answers/src/generated/calculations.ts",
-  `${importsOf("operations/calculations", calculations)}
+  `import type { Words } from "@sunfathom/words";
+${importsOf("operations/calculations", calculations)}
 export const calculations = ${listOf(calculations)};
+/** All calculations, in the words of one language. */
+export const calculationsIn = (words: Words) =>
+  [
+${lines(calculations, (name) => `    ${camel(name)}.in(words["${name}"]),\n`)}  ] as const;
 export const abouts = ${aboutsOf(calculations)} as const;
 `,
 );
@@ -107,8 +125,14 @@ for (const { name, group, summary } of parts) {
   const own = camel(name);
   write(
     `sdk/src/offline/generated/parts/${name}.ts`,
-    `import { ${own} as source } from "@sunfathom/answers";
-import type { OfflinePart } from "../../part.js";
+    `${
+      group === "calculations"
+        ? `import { ${own} as calculation } from "@sunfathom/answers";
+import { ${own} as texts } from "@sunfathom/words/en";
+`
+        : `import { ${own} as source } from "@sunfathom/answers";
+`
+    }import type { OfflinePart } from "../../part.js";
 
 /**
  * ${summary}: \`${group}.${own}\`.
@@ -117,7 +141,7 @@ import type { OfflinePart } from "../../part.js";
 export const ${own}: OfflinePart<"${own}"> = {
   name: "${own}",
   group: "${group}",
-  source,
+  ${group === "calculations" ? "source: calculation.in(texts)" : "source"},
 };
 `,
   );

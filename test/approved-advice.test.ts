@@ -4,16 +4,16 @@
  */
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { diveAdvice } from "../packages/planner/src/index.js";
 import { APPROVED_SCENES } from "./support/approved-scenes.js";
 import { briefText } from "./support/brief-text.js";
+import { saidAdvice } from "./support/said.js";
 
 const PAGES = new URL("approved/", import.meta.url);
 const isUpdate = process.env["UPDATE_APPROVED"] === "1";
 
 describe("approved advice", () => {
   it.each(APPROVED_SCENES)("$page reads as it was approved", ({ page, title, scene }) => {
-    const text = briefText(title, diveAdvice(scene));
+    const text = briefText(title, saidAdvice(scene));
     const file = new URL(`${page}.md`, PAGES);
     if (isUpdate) writeFileSync(file, text);
     expect(text).toBe(readFileSync(file, "utf8"));

@@ -1,20 +1,20 @@
 // Guards that the codes of problems are one catalogue: thrown, explained under /problems, described, and true in examples.
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import {
-  attenuation,
-  colourRecovery,
-  diveAdvice,
-  exposureLoss,
-  filterChoice,
-  filterMounting,
-  mixedLight,
-  whiteBalance,
-} from "../packages/answers/src/index.js";
+import { calculationOf } from "../packages/answers/src/operations/in-english.test-support.js";
 import { type OutsideCode, outsideCodes, problemCodes } from "../packages/contract/src/index.js";
 import type { SceneRefusalCode } from "../packages/planner/src/index.js";
 import { outsideLight, outsideMeanings, outsideMounting, problemPage } from "../packages/words/src/index.js";
 import { describedExamples } from "./support/described-examples.js";
+
+const attenuation = calculationOf("attenuation");
+const colourRecovery = calculationOf("colour-recovery");
+const diveAdvice = calculationOf("dive-advice");
+const exposureLoss = calculationOf("exposure-loss");
+const filterChoice = calculationOf("filter-choice");
+const filterMounting = calculationOf("filter-mounting");
+const mixedLight = calculationOf("mixed-light");
+const whiteBalance = calculationOf("white-balance");
 
 const base = { water_type: "IB", depth_m: 12 };
 const there = { ...base, latitude_deg: 27.8, longitude_deg: 34.3 };

@@ -1,6 +1,7 @@
 // The scenes that the service must answer, each with what it must say, asked of the planner itself.
 import { describe, expect, it } from "vitest";
-import { attenuation, exposureLoss, filterChoice, mixedLight } from "../packages/planner/src/index.js";
+import { exposureLoss, filterChoice, mixedLight } from "../packages/planner/src/index.js";
+import { saidAttenuation, saidChoice, saidExposure, saidMixed } from "./support/said.js";
 import {
   BRIGHT_REEF,
   DARK_AND_GREEN,
@@ -202,7 +203,7 @@ describe("every scene, every question", () => {
   it.each(Object.entries(scenes))(
     "%s: finite numbers, ordered percentiles, reasons, cautions, causes and sources",
     (_, scene) => {
-      for (const decide of [attenuation, filterChoice, exposureLoss, mixedLight]) {
+      for (const decide of [saidAttenuation, saidChoice, saidExposure, saidMixed]) {
         const answer = decide(scene);
         expect(unsound(answer)).toEqual([]);
         expect(disordered(answer)).toEqual([]);

@@ -1,10 +1,10 @@
 // Measures everything that the page beside this file shows, and writes the page's figures anew.
 // usage: node test/bench/run.mjs [--short]: a short run only proves that the benchmarks still run, and writes nothing.
 import { mkdirSync, writeFileSync } from "node:fs";
-import { operations } from "@sunfathom/answers";
 import { compareEngines, growth } from "./engine/engine.mjs";
 import { environment } from "./environment.mjs";
 import { writePage } from "./page.mjs";
+import { operations } from "./service/operations.mjs";
 import { measureService, startUp } from "./service/service.mjs";
 import { bundleSizes } from "./sizes.mjs";
 

@@ -5,13 +5,8 @@
  */
 import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import { expect, it } from "vitest";
-import {
-  answer,
-  modelVersion,
-  operations,
-  readReference,
-  references,
-} from "../../packages/answers/src/index.js";
+import { modelVersion, readReference, references } from "../../packages/answers/src/index.js";
+import { answer, operations } from "../../packages/answers/src/operations/in-english.test-support.js";
 import { differences, type Recorded, recorded } from "./recorded.js";
 import { makeLight, makeMounting, type Scenes } from "./scenes.js";
 

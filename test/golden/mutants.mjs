@@ -51,7 +51,7 @@ async function write(broken) {
   const stdin = {
     resolveDir: here,
     contents: `
-      export { answer, operations } from "../../packages/answers/src/index.js";
+      export { answer, operations } from "../../packages/answers/src/operations/in-english.test-support.js";
       export { differences, recorded } from "./recorded.js";`,
   };
   const put = {

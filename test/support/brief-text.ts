@@ -1,5 +1,8 @@
 /** The advice for one dive as a page to read: what a person would be handed at a briefing, figures last. */
-import type { DiveAdviceAnswer, DivePhase, DiveStep } from "../../packages/planner/src/index.js";
+import type { DivePhase } from "../../packages/planner/src/index.js";
+import type { saidAdvice } from "./said.js";
+
+type DiveAdviceAnswer = ReturnType<typeof saidAdvice>;
 
 const PHASES: Record<DivePhase, string> = {
   before_dive: "Before the dive",
@@ -13,7 +16,7 @@ const PHASES: Record<DivePhase, string> = {
 const inMetres = (depth_m: number): string => `${depth_m.toFixed(1)} m`;
 const bullets = (lines: readonly string[]): string[] => lines.map((line) => `- ${line}`);
 
-function stepLines(steps: readonly DiveStep[]): string[] {
+function stepLines(steps: DiveAdviceAnswer["steps"]): string[] {
   return steps.flatMap(({ phase, depth_m, text, why, basis }, i) => [
     ...(i === 0 || steps[i - 1].phase !== phase ? ["", `### ${PHASES[phase]}`, ""] : []),
     `- ${depth_m === undefined ? "" : `[${inMetres(depth_m)}] `}${text}`,

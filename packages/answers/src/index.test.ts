@@ -11,14 +11,13 @@ it("exports these, and nothing else", () => {
   expect(Object.keys(answers).sort()).toEqual(
     [
       ...computed,
-      "answer",
       "build",
       "checkRequest",
       "member",
       "modelVersion",
       "nearest",
       "onCheckpoint",
-      "operations",
+      "operationsIn",
       "problem",
       "readReference",
       "references",

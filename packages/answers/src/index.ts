@@ -2,10 +2,9 @@ export { MODEL_VERSION as modelVersion, onCheckpoint } from "@sunfathom/planner"
 export { BUILD as build } from "./generated/build.js";
 export * from "./generated/parts.js";
 export type { SceneSize } from "./operations/about.js";
-export { answer } from "./operations/answer.js";
 export type { OperationName } from "./operations/calculations.js";
 export type { Answered, Refused } from "./operations/outcome.js";
-export { type Operation, operations } from "./operations/table.js";
+export { type Operation, operationsIn } from "./operations/table.js";
 export { problem } from "./problem/problem.js";
 export { type Reference, readReference, references } from "./reference/table.js";
 export { toBytes } from "./shape/bytes.js";

@@ -1,6 +1,11 @@
 export { type Advice, CAUTIONS_OF } from "./cautions/advises.js";
 export { cautionsIn } from "./cautions/cautions-for.js";
 export { onCheckpoint } from "./checkpoint.js";
+export type * from "./codes/attenuation.js";
+export type * from "./codes/causes.js";
+export type * from "./codes/cautions.js";
+export type { Basis, Coded, Nothing, Reason } from "./codes/coded.js";
+export type * from "./codes/light.js";
 export * from "./generated/calculations.js";
 export type * from "./generated/results.js";
 export { MODEL_VERSION } from "./model-version.js";

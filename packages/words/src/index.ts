@@ -3,6 +3,7 @@ export const languages = ["en"] as const;
 
 export type Language = (typeof languages)[number];
 
+export type { AnswerTexts, CauseText } from "./answer-texts.js";
 export { outsideLight } from "./en/problems/outside-light.js";
 export { outsideMeanings } from "./en/problems/outside-meanings.js";
 export { outsideMounting } from "./en/problems/outside-mounting.js";
@@ -11,6 +12,7 @@ export { type QuizTexts, quizTexts } from "./en/quiz/catalogue.js";
 export type { CitationId } from "./en/quiz/common.js";
 export type { Band } from "./en/quiz/light.js";
 export { quizRefusals } from "./en/quiz/refusals.js";
+export type { Words } from "./generated/en.js";
 export type { FieldText, OutsideText, Texts } from "./problems/texts.js";
 export { type MisconceptionId, misconceptions } from "./quiz/misconceptions.js";
 export type { QuizRefusalCode, QuizRefusals } from "./quiz/refusals.js";

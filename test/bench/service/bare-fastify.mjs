@@ -1,10 +1,11 @@
 // Fastify with the contract's schemas compiled for check and serialisation, the same security headers and logger; the answers
 // are there already.
-import { operations } from "@sunfathom/answers";
+
 import { wireSchemas } from "@sunfathom/contract";
 import Fastify from "fastify";
 import helmet from "helmet";
 import { pino } from "pino";
+import { operations } from "./operations.mjs";
 import { requestsFor } from "./scenes.mjs";
 
 const app = Fastify({

@@ -1,6 +1,6 @@
 // node:http and nothing else: reads the body, parses it, and serialises an answer that it has.
 import { createServer } from "node:http";
-import { operations } from "@sunfathom/answers";
+import { operations } from "./operations.mjs";
 import { requestsFor } from "./scenes.mjs";
 
 const answers = new Map(

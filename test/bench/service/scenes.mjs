@@ -1,5 +1,5 @@
-import { operations } from "@sunfathom/answers";
 import { seeded } from "../statistics.mjs";
+import { operations } from "./operations.mjs";
 
 /** Bodies in turn: more than any part of the service remembers of one scene when it meets it again. */
 const BODIES = 512;

@@ -1,13 +1,14 @@
 import { attenuationAnswerForm, type Scene, sceneExamples } from "@sunfathom/contract";
 import { attenuation, MODEL_VERSION } from "@sunfathom/planner";
+import { en } from "@sunfathom/words/en";
 import { describe, expect, it } from "vitest";
 import { calculations } from "../generated/calculations.js";
 import { lightScene } from "../scene/light-scene.js";
 import { contractAjv } from "../shape/contract-ajv.test-support.js";
 import { toJson } from "../shape/to-json.js";
-import { answer } from "./answer.js";
 import { taking } from "./calculation.js";
-import { calculationOf } from "./calculations.js";
+import { say } from "./calculations/attenuation.js";
+import { answer, calculationOf } from "./in-english.test-support.js";
 
 /** Scenes at the edges of what a caller can say. */
 const edges: Record<string, Scene> = {
@@ -164,13 +165,14 @@ describe("the door", () => {
   it("computes nothing before it is asked to", () => {
     let computed = 0;
     const calculation = taking(lightScene)({
-      ...calculationOf("attenuation"),
+      name: "attenuation",
       form: attenuationAnswerForm,
       plan: (of) => {
         computed += 1;
         return attenuation(of);
       },
-    });
+      say,
+    }).in(en.attenuation);
     const prepared = calculation.prepare(scene);
     expect(prepared.status).toBe("ready");
     expect(computed).toBe(0);

@@ -1,6 +1,5 @@
-import type { FilterMountingScene, Scene } from "@sunfathom/planner";
 import { expectTypeOf, it } from "vitest";
-import type { Plan } from "./calculation.js";
+import type { Saying } from "./calculation.js";
 
 interface Wire {
   scene: object;
@@ -13,13 +12,10 @@ interface Own {
 }
 
 it("fits a calculation that hands over what the contract declares, and no other", () => {
-  expectTypeOf<(scene: Scene) => Own>().toExtend<Plan<Own, Wire>>();
-  type Elsewhere = (scene: FilterMountingScene) => Own;
-  expectTypeOf<Elsewhere>().toExtend<Plan<Own, Wire, FilterMountingScene>>();
-  expectTypeOf<Elsewhere>().not.toExtend<Plan<Own, Wire>>();
+  expectTypeOf<(planned: object) => Own>().toExtend<Saying<Own, Wire>>();
   type More = Own & { depths: { depth_m: number; duv?: number }[] };
-  expectTypeOf<(scene: Scene) => More>().not.toExtend<Plan<More, Wire>>();
-  expectTypeOf<Plan<More, Wire>>().toEqualTypeOf<{ notInTheContract: "duv" }>();
+  expectTypeOf<(planned: object) => More>().not.toExtend<Saying<More, Wire>>();
+  expectTypeOf<Saying<More, Wire>>().toEqualTypeOf<{ notInTheContract: "duv" }>();
   type Less = Omit<Own, "depths">;
-  expectTypeOf<(scene: Scene) => Less>().not.toExtend<Plan<Less, Wire>>();
+  expectTypeOf<(planned: object) => Less>().not.toExtend<Saying<Less, Wire>>();
 });

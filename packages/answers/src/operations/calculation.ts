@@ -5,20 +5,20 @@ import {
   pathOf,
   type SceneName,
 } from "@sunfathom/contract";
-import type { AnswerParts, Scene } from "@sunfathom/planner";
 import type { SceneKind } from "../scene/scene-kind.js";
-import type { Answered, Ready, Refused } from "./outcome.js";
+import type { Answered, Ready, Refused, Said } from "./outcome.js";
 import { prepare } from "./prepare.js";
 
-/** A calculation on scenes of one kind, who works it out, and the form of what comes out. */
-interface Worked<Own> {
+/** A calculation on scenes of one kind: who works it out, who puts that into words, and the form of what comes out. */
+interface Worked<Own, Planned, Texts> {
   form: AnswerForm;
   /** @throws SceneProblem where the scene lies outside the model */
-  plan: (scene: Own) => AnswerParts;
+  plan: (scene: Own) => Planned;
+  say: (planned: Planned, texts: Texts) => Said;
 }
 
-/** A calculation, whatever kind of scene it takes. */
-export interface Calculation {
+/** What every calculation says of itself, whatever language it answers in. */
+interface Named {
   /** Name, and last part of its path. */
   name: string;
   path: string;
@@ -28,6 +28,17 @@ export interface Calculation {
   request: SceneName;
   /** Fields of a request that mean nothing without a list. */
   besideLists: readonly string[];
+}
+
+/** A calculation before it is known in which language it answers. */
+export interface Unsaid<Name extends string, Texts> extends Named {
+  name: Name;
+  /** The same with the texts of one language. */
+  in: (texts: Texts) => Calculation & { name: Name };
+}
+
+/** A calculation, whatever kind of scene it takes. */
+export interface Calculation extends Named {
   /**
    * Checks a scene from outside, and leaves the computing for later.
    * @param found errors that reading the request has already met
@@ -44,28 +55,38 @@ export interface Calculation {
 
 /** Makes calculations of what works out scenes of one kind. */
 export function taking<Wire extends object, Own extends object>(kind: SceneKind<Wire, Own>) {
-  return <const Name extends string>({
+  return <const Name extends string, Planned, Texts>({
     name,
     plan,
+    say,
     form,
-  }: Worked<Own> & { name: Name }): Calculation & { name: Name } => {
-    const prepared: Calculation["prepare"] = (raw, found = []) => prepare(kind, { form, plan }, raw, found);
-    return {
+  }: Worked<Own, Planned, Texts> & { name: Name }): Unsaid<Name, Texts> => {
+    const named = {
       name,
       path: pathOf(name),
       answer: form.component,
       request: kind.schemas.component,
       besideLists: kind.besideLists,
-      prepare: prepared,
-      reply: (raw) => {
-        const scene = prepared(raw);
-        return scene.status === "ready" ? scene.compute() : scene;
+    };
+    return {
+      ...named,
+      in: (texts) => {
+        const work = { form, plan: (scene: Own) => say(plan(scene), texts) };
+        const prepared: Calculation["prepare"] = (raw, found = []) => prepare(kind, work, raw, found);
+        return {
+          ...named,
+          prepare: prepared,
+          reply: (raw) => {
+            const scene = prepared(raw);
+            return scene.status === "ready" ? scene.compute() : scene;
+          },
+        };
       },
     };
   };
 }
 
-/** What the planner must hand over so that an answer of the wire type `Wire` can be made of it. */
+/** What must be handed over so that an answer of the wire type `Wire` can be made of it. */
 type Result<Wire> = Omit<Wire, "scene" | "model"> & { sources: string[] };
 
 /** Names of fields, however deep, that `Own` has and `Wire` does not. */
@@ -80,9 +101,9 @@ type Undeclared<Own, Wire> = Own extends readonly (infer OwnItem)[]
     : never;
 
 /**
- * The type of a calculation on scenes `Of` whose result `Own` has all that the contract declares for `Wire`, and
+ * The type of what puts into words what was worked out for `Wire`: its result `Own` has all that the contract declares, and
  * nothing that it does not; another one that nothing fits, and that names the field, otherwise.
  */
-export type Plan<Own, Wire, Of = Scene> = [Undeclared<Own, Result<Wire>>] extends [never]
-  ? (scene: Of) => Result<Wire>
+export type Saying<Own, Wire> = [Undeclared<Own, Result<Wire>>] extends [never]
+  ? (...given: never[]) => Result<Wire>
   : { notInTheContract: Undeclared<Own, Result<Wire>> };

@@ -1,8 +1,8 @@
 // A filter that a caller knows by its measured curve has no kind and no density: the contract takes one or the other.
 import type { Scene } from "@sunfathom/contract";
 import { describe, expect, it } from "vitest";
-import { answer } from "./answer.js";
 import type { OperationName } from "./calculations.js";
+import { answer } from "./in-english.test-support.js";
 
 /** Of a red filter: blue and green are held back. */
 const CURVE = [

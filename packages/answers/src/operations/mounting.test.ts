@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { contractAjv } from "../shape/contract-ajv.test-support.js";
 import { toJson } from "../shape/to-json.js";
-import { answer } from "./answer.js";
+import { answer } from "./in-english.test-support.js";
 
 const validate = contractAjv.getSchema("FilterMountingAnswer");
 

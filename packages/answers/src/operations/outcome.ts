@@ -1,5 +1,11 @@
 import type { AnswerForm, Problem } from "@sunfathom/contract";
 
+/** What was worked out, in words, before it has its form. */
+export interface Said {
+  /** Ids of the tables and formulas that it rests on. */
+  sources: string[];
+}
+
 export interface Refused {
   status: "problem";
   problem: Problem;

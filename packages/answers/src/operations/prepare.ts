@@ -1,5 +1,5 @@
 import type { AnswerForm, FieldError } from "@sunfathom/contract";
-import { type AnswerParts, MODEL_VERSION, SceneProblem } from "@sunfathom/planner";
+import { MODEL_VERSION, SceneProblem } from "@sunfathom/planner";
 import { otherModel } from "../problem/other-model.js";
 import { outsideTheModel } from "../problem/outside-the-model.js";
 import { invalidScene } from "../problem/problem.js";
@@ -7,7 +7,7 @@ import { joined } from "../scene/fields.js";
 import type { SceneKind } from "../scene/scene-kind.js";
 import { checkScene } from "../validate/check-scene.js";
 import { checkOfScene } from "../validate/checker.js";
-import type { Answered, Ready, Refused } from "./outcome.js";
+import type { Answered, Ready, Refused, Said } from "./outcome.js";
 import { WorkedOut } from "./worked-out.js";
 
 /** What every kind of scene can ask for. */
@@ -18,7 +18,7 @@ interface Asked {
 /** What works out an answer, and the form in which it leaves. */
 interface Work<Own> {
   form: AnswerForm;
-  plan: (scene: Own) => AnswerParts;
+  plan: (scene: Own) => Said;
 }
 
 /**

@@ -1,5 +1,6 @@
 import { mountingExamples, pascal, type SceneName, sceneExamples } from "@sunfathom/contract";
-import { abouts, calculations } from "../generated/calculations.js";
+import type { Words } from "@sunfathom/words";
+import { abouts, calculationsIn } from "../generated/calculations.js";
 import type { About } from "./about.js";
 import type { Calculation } from "./calculation.js";
 import type { OperationName } from "./calculations.js";
@@ -25,17 +26,21 @@ const examples: Readonly<Record<SceneName, Examples>> = {
   MountingScene: mountingExamples,
 };
 
-/** Every calculation with what it says of itself. Apart from the calculations: whoever computes without a service describes nothing. */
-export const operations: readonly Operation[] = calculations.map((calculation) => {
-  const about: About = abouts[calculation.name];
-  return {
-    ...calculation,
-    ...about,
-    postId: `compute${pascal(calculation.name)}`,
-    getId: `read${pascal(calculation.name)}`,
-    examples: about.examples.map((name) => exampleOf(examples[calculation.request], name)),
-  };
-});
+/**
+ * Every calculation in the words of one language, with what it says of itself. Apart from the calculations: whoever computes without
+ * a service describes nothing.
+ */
+export const operationsIn = (words: Words): readonly Operation[] =>
+  calculationsIn(words).map((calculation) => {
+    const about: About = abouts[calculation.name];
+    return {
+      ...calculation,
+      ...about,
+      postId: `compute${pascal(calculation.name)}`,
+      getId: `read${pascal(calculation.name)}`,
+      examples: about.examples.map((name) => exampleOf(examples[calculation.request], name)),
+    };
+  });
 
 function exampleOf(known: Examples, name: string): Example {
   const found = known[name];

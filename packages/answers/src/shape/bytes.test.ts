@@ -1,8 +1,7 @@
 import { attenuationAnswerForm as form } from "@sunfathom/contract";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { answer } from "../operations/answer.js";
-import { operations } from "../operations/table.js";
+import { answer, operations } from "../operations/in-english.test-support.js";
 import { ByteWriter } from "./byte-writer.js";
 import { toBytes } from "./bytes.js";
 import { round } from "./round.js";

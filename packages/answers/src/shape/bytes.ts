@@ -1,13 +1,14 @@
 import type { AnswerName, Form, FormFields } from "@sunfathom/contract";
 import type { Answered } from "../operations/outcome.js";
 import { ByteWriter } from "./byte-writer.js";
-import { isList, misfit } from "./shape.js";
+import { isList, misfit, OPEN_DECIMALS } from "./shape.js";
 
 const openBrace = 0x7b;
 const closeBrace = 0x7d;
 const openBracket = 0x5b;
 const closeBracket = 0x5d;
 const comma = 0x2c;
+const colon = 0x3a;
 
 type Write = (value: unknown, out: ByteWriter) => void;
 
@@ -40,6 +41,7 @@ export function toBytes({
 function compile(form: Form, path: string): Write {
   if (typeof form === "number" || form === "number") return number(form, path);
   if (form === "text" || form === "flag") return scalar(form, path);
+  if (form === "open") return open(path);
   return isList(form) ? list(form[0], path) : object(form, path);
 }
 
@@ -85,12 +87,7 @@ function list(form: Form, path: string): Write {
   const write = compile(form, `${path}/items`);
   return (value, out) => {
     if (!Array.isArray(value)) throw misfit(path, "a list");
-    out.byte(openBracket);
-    for (let i = 0; i < value.length; i += 1) {
-      if (i > 0) out.byte(comma);
-      write(value[i], out);
-    }
-    out.byte(closeBracket);
+    between(value, write, out, "[]");
   };
 }
 
@@ -116,6 +113,43 @@ function number(decimals: number | "number", path: string): Write {
 function finite(value: unknown, path: string): number {
   if (typeof value !== "number" || !Number.isFinite(value)) throw misfit(path, "a finite number");
   return value;
+}
+
+/** What the contract leaves open, in the order that it has. */
+function open(path: string): Write {
+  const toText = scalar("text", path);
+  const toFlag = scalar("flag", path);
+  const toNumber = number(OPEN_DECIMALS, path);
+  const write: Write = (value, out) => {
+    if (typeof value === "string") toText(value, out);
+    else if (typeof value === "boolean") toFlag(value, out);
+    else if (Array.isArray(value)) between(value, write, out, "[]");
+    else if (typeof value !== "object" || value === null) toNumber(value, out);
+    else {
+      const fields = Object.entries(value).filter(([, field]) => field !== undefined);
+      const pair: Write = (named, to) => {
+        const [name, field] = named as [string, unknown];
+        to.text(name);
+        to.byte(colon);
+        write(field, to);
+      };
+      between(fields, pair, out, "{}");
+    }
+  };
+  return write;
+}
+
+const pairs = { "[]": [openBracket, closeBracket], "{}": [openBrace, closeBrace] } as const;
+
+/** Items with commas between them, and a pair of brackets around. */
+function between(items: readonly unknown[], write: Write, out: ByteWriter, pair: keyof typeof pairs): void {
+  const [opening, closing] = pairs[pair];
+  out.byte(opening);
+  for (let i = 0; i < items.length; i += 1) {
+    if (i > 0) out.byte(comma);
+    write(items[i], out);
+  }
+  out.byte(closing);
 }
 
 function scalar(form: "text" | "flag", path: string): Write {

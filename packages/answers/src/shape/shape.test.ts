@@ -11,15 +11,24 @@ describe("the form in which an answer leaves", () => {
       basis: "computed",
       text: "Text.",
       code: "code",
+      parameters: { b: { kind: "red", densities: [1.00000049, 0.5] }, a: true, left_out: undefined },
     });
     expect(JSON.stringify(shaped)).toBe(
-      '{"code":"code","text":"Text.","basis":"computed","figures":[{"name":"a","value":1.0001}]}',
+      '{"code":"code","text":"Text.","basis":"computed","figures":[{"name":"a","value":1.0001}],"parameters":{"b":{"kind":"red","densities":[1,0.5]},"a":true}}',
     );
   });
 
   it("leaves out what is undefined and may be absent", () => {
     const error = { pointer: "", code: "a", message: "b", allowed: "c", did_you_mean: undefined };
     expect(JSON.stringify(shapeOf("FieldError")(error))).not.toContain("did_you_mean");
+  });
+
+  it("keeps what the contract leaves open, but no number that is none, and nothing that is null", () => {
+    const parametersOf = (parameters: unknown) =>
+      shapeOf("FieldError")({ pointer: "", code: "a", message: "b", allowed: "c", parameters });
+    expect(parametersOf({ a: [{ b: "c" }] })).toMatchObject({ parameters: { a: [{ b: "c" }] } });
+    expect(() => parametersOf({ a: Number.NaN })).toThrow("FieldError/parameters must be a finite number");
+    expect(() => parametersOf({ a: null })).toThrow("FieldError/parameters must be a finite number");
   });
 
   it.each([

@@ -46,6 +46,7 @@ function compile(form: Form, path: string): Shape {
   if (form === "number") return number(undefined, path);
   if (form === "text") return scalar("string", path);
   if (form === "flag") return scalar("boolean", path);
+  if (form === "open") return open(path);
   return isList(form) ? list(form[0], path) : object(form, path);
 }
 
@@ -103,6 +104,22 @@ function scalar(type: "string" | "boolean", path: string): Shape {
     if (typeof value !== type) throw misfit(path, `a ${type}`);
     return value;
   };
+}
+
+/** Decimals of numbers that the contract does not know one by one: none is needed finer. */
+export const OPEN_DECIMALS = 6;
+
+/** What the contract leaves open: texts, numbers, yes or no, and lists and objects of these. */
+function open(path: string): Shape {
+  const toNumber = number(OPEN_DECIMALS, path);
+  const shape: Shape = (value) => {
+    if (typeof value === "string" || typeof value === "boolean") return value;
+    if (Array.isArray(value)) return value.map(shape);
+    if (typeof value !== "object" || value === null) return toNumber(value);
+    const fields = Object.entries(value).filter(([, field]) => field !== undefined);
+    return Object.fromEntries(fields.map(([name, field]) => [name, shape(field)]));
+  };
+  return shape;
 }
 
 export function misfit(path: string, wanted: string): Error {

@@ -2,9 +2,10 @@ import { type JsonSchema, referenced } from "./schema.js";
 
 /**
  * What of a schema it takes to bring a value into the form in which it leaves: a number's decimals (`"number"` where it has
- * none to round to), the fields of an object in their order (a name that ends in `?` may be absent), the items of a list.
+ * none to round to), the fields of an object in their order (a name that ends in `?` may be absent), the items of a list; of an object
+ * that declares no field, `"open"`: it keeps what it has.
  */
-export type Form = number | "number" | "text" | "flag" | readonly [Form] | FormFields;
+export type Form = number | "number" | "text" | "flag" | "open" | readonly [Form] | FormFields;
 
 export interface FormFields {
   readonly [name: string]: Form;
@@ -36,6 +37,7 @@ export function formOf(schema: JsonSchema, named: (component: string) => Form): 
 }
 
 function fieldsOf({ properties = {}, required = [] }: JsonSchema, named: (component: string) => Form): Form {
+  if (Object.keys(properties).length === 0) return "open";
   return Object.fromEntries(
     Object.entries(properties).map(([name, property]) => [
       required.includes(name) ? name : `${name}?`,

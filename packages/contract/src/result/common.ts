@@ -1,7 +1,15 @@
 import { z } from "zod/v3";
+import { annotate } from "../field/annotation.js";
 import { choice, list, text } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
 import { ResolvedScene } from "../scene/scene.js";
+
+/** What a code comes with. */
+function parameters({ example }: { example: object }) {
+  const description =
+    "All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.";
+  return annotate(z.object({}).describe(description), { examples: [example] });
+}
 
 export const Figure = z
   .object({
@@ -26,50 +34,64 @@ export const ReasonBasis = z
     "Where a reason comes from: `computed` by the model, or `common_practice` without a published source.",
   );
 
+const exampleReason = {
+  code: "sun_path",
+  text: "The sun's slant lengthens the way through the water: the mean path cosine is 0.83, against 0.90 for the tables.",
+  basis: "computed",
+  figures: [{ name: "mu0", value: 0.8312 }],
+  parameters: { mu0: 0.831204 },
+} as const;
+
 export const Reason = z
   .object({
-    code: text({ description: "Stable code, for programs and translations.", example: "red_lost" }),
-    text: text({
-      description: "One or two plain sentences.",
-      example: "At 12 m the water has taken 3.0 stops of red.",
-    }),
+    code: text({ description: "Stable code, for programs and translations.", example: "sun_path" }),
+    text: text({ description: "One or two plain sentences.", example: exampleReason.text }),
     basis: choice(ReasonBasis, { description: "Where the reason comes from.", example: "computed" }),
     figures: list(Figure, {
-      description: "The figures that it rests on.",
-      example: [{ name: "red_loss_stops", value: 3.04 }],
+      description: "The figures that it rests on: the numbers among its parameters.",
+      example: [...exampleReason.figures],
     }),
+    parameters: parameters({ example: exampleReason.parameters }),
   })
   .describe("Why the answer is what it is.");
 
+const exampleCaution = {
+  code: "lamps_not_into_eyes",
+  text: "Never look into a video light or point it at the eyes of divers or animals.",
+} as const;
+
 export const Caution = z
   .object({
-    code: text({ description: "Stable code, for programs and translations.", example: "lamp_heat" }),
-    text: text({
-      description: "What to take care of.",
-      example: "Lamps made for water are cooled by it: switched on in air they can melt a plastic filter.",
-    }),
+    code: text({ description: "Stable code, for programs and translations.", example: exampleCaution.code }),
+    text: text({ description: "What to take care of.", example: exampleCaution.text }),
   })
   .describe("What to take care of before acting on the answer.");
 
+const exampleCause = {
+  cause: "water_scattering",
+  text: "How far one really sees, from which scattering is taken",
+  share: 0.62,
+  how_to_shrink: "Measure the visibility along a line.",
+  parameters: { known_by: "sight" },
+} as const;
+
 export const UncertaintyCause = z
   .object({
-    cause: text({ description: "Stable code of the cause.", example: "water_within_type" }),
-    text: text({
-      description: "The cause in words.",
-      example: "Waters of one optical type differ from each other.",
-    }),
+    cause: text({ description: "Stable code of the cause.", example: exampleCause.cause }),
+    text: text({ description: "The cause in words.", example: exampleCause.text }),
     share: quantity({
       description: "Share of the variance of the answer's main quantity that it explains.",
       unit: "1",
       decimals: 3,
       min: 0,
       max: 1,
-      example: 0.62,
+      example: exampleCause.share,
     }),
     how_to_shrink: text({
       description: "What to measure or to state to shrink it.",
-      example: "Measure the water and send kd_samples.",
+      example: exampleCause.how_to_shrink,
     }),
+    parameters: parameters({ example: exampleCause.parameters }),
   })
   .describe("A cause of the answer's uncertainty.");
 
@@ -98,29 +120,15 @@ export function headOf<T extends z.ZodTypeAny>(resolvedScene: T): { scene: T } {
 export const answerTail = {
   reasons: list(Reason, {
     description: "Why the answer is what it is, most important first.",
-    example: [
-      {
-        code: "red_lost",
-        text: "At 12 m the water has taken 3.0 stops of red.",
-        basis: "computed",
-        figures: [{ name: "red_loss_stops", value: 3.04 }],
-      },
-    ],
+    example: [{ ...exampleReason, figures: [...exampleReason.figures] }],
   }),
   cautions: list(Caution, {
     description: "What to take care of before acting on it.",
-    example: [{ code: "not_a_dive_plan", text: "This plans pictures, not dives: follow your training." }],
+    example: [exampleCaution],
   }),
   uncertainty: list(UncertaintyCause, {
     description: "What makes the answer uncertain, largest share first.",
-    example: [
-      {
-        cause: "water_within_type",
-        text: "Waters of one optical type differ from each other.",
-        share: 0.62,
-        how_to_shrink: "Measure the water and send kd_samples.",
-      },
-    ],
+    example: [exampleCause],
   }),
   model: ModelVersion.describe("The model that answered."),
 };

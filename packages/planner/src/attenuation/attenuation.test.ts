@@ -183,7 +183,7 @@ describe("light at depth", () => {
 
   it("tells the doubt of the deepest depth: that of a range is the one at its deep end alone", () => {
     const shareOf = (from_m: number, to_m: number, id: string) =>
-      attenuation(daylightScene("1C", 50, from_m, to_m)).uncertainty.find(({ cause }) => cause === id)?.share;
+      attenuation(daylightScene("1C", 50, from_m, to_m)).uncertainty.find(({ code }) => code === id)?.share;
     for (const id of ["sensor", "water_type_resolution"]) {
       const deep = shareOf(10, 10, id) ?? Number.NaN;
       expect(shareOf(1, 10, id)).toBeCloseTo(deep, 9);

@@ -10,19 +10,19 @@ import {
   xyzOf,
 } from "@sunfathom/optics";
 import { cautionsFor } from "../cautions/cautions-for.js";
+import type { AttenuationReasons } from "../codes/attenuation.js";
+import { reasonsOf } from "../codes/coded.js";
 import { conditionsOf } from "../light/conditions.js";
 import { depthsOf, equalDepthsOf } from "../light/depths.js";
 import { redTrustedTo_m } from "../light/inelastic.js";
 import { lightSources } from "../light/sources.js";
 import { type Underwater, underwater } from "../light/underwater.js";
 import { itemAt, lastOf, lastValue, mapEach, type NonEmpty } from "../lists/non-empty.js";
-import { cctReasons } from "../messages/cct-reason.js";
-import { lightReason } from "../messages/light-reason.js";
-import { ATTENUATION_REASONS_EN } from "../messages/reasons/attenuation-en.js";
-import { reasonsWith } from "../messages/say.js";
-import { sunReasons } from "../messages/sun-reasons.js";
+import { cctReasons } from "../reasons/cct-reasons.js";
+import { lightReason } from "../reasons/light-reason.js";
+import { sunReasons } from "../reasons/sun-reasons.js";
 import type { AttenuationAnswer, DepthLight } from "../result/attenuation.js";
-import type { Estimate, Reason } from "../result/common.js";
+import type { Estimate } from "../result/common.js";
 import type { Scene } from "../scene/scene.js";
 import { causesOf } from "../uncertainty/causes.js";
 import type { Each } from "../uncertainty/figures.js";
@@ -33,7 +33,7 @@ import { cardFitFigures } from "./card-fit.js";
 import { type FadedLight, Fading } from "./fading.js";
 import { topLight } from "./losses.js";
 
-const reason = reasonsWith(ATTENUATION_REASONS_EN);
+const reason = reasonsOf<AttenuationReasons>();
 
 const percentLeft = (stops: Estimate): Estimate => mapFalling(stops, (s) => 100 * twoTo(-s));
 
@@ -86,7 +86,7 @@ function depthLight(
 export function attenuation(scene: Scene): AttenuationAnswer {
   const conditions = conditionsOf(scene);
   const depths = depthsOf(scene);
-  const causes = causesOf(conditions).filter(({ id }) => !WITHOUT_BEARING.has(id));
+  const causes = causesOf(conditions).filter(({ code }) => !WITHOUT_BEARING.has(code));
   const fading = new Fading(conditions, equalDepthsOf(scene));
   const propagated = propagate((nuisance) => fading.in(underwater(conditions, nuisance)), causes);
   const { estimates } = propagated;
@@ -95,7 +95,7 @@ export function attenuation(scene: Scene): AttenuationAnswer {
   const answers = mapEach(depths, (depth_m, d) =>
     depthLight(world, top, depth_m, fadedAt(estimates.depths, d)),
   );
-  const reasons = [...reasonsOf(world, answers), ...sunReasons(conditions)];
+  const reasons = [...whyOf(world, answers), ...sunReasons(conditions)];
   const uncertainty = shareOfCauses(propagated, (figures) => lastValue(figures.depths.red));
   return {
     wavelengths_nm: listOf(WAVELENGTHS_NM),
@@ -111,11 +111,11 @@ export function attenuation(scene: Scene): AttenuationAnswer {
 }
 
 /** Causes that do not change the light on a horizontal surface. */
-const WITHOUT_BEARING = new Set(["path_scattering", "upright_share", "lamp_beam"]);
+const WITHOUT_BEARING = new Set<string>(["path_scattering", "upright_share", "lamp_beam"]);
 
-function reasonsOf(world: Underwater, answers: NonEmpty<DepthLight>): Reason[] {
+function whyOf(world: Underwater, answers: NonEmpty<DepthLight>): AttenuationAnswer["reasons"] {
   const deepest = lastOf(answers);
-  const reasons = [
+  const reasons: AttenuationAnswer["reasons"] = [
     reason("red_goes_first", "computed", {
       red_stops: deepest.red_loss_stops.likely,
       green_stops: deepest.green_loss_stops.likely,

@@ -1,4 +1,4 @@
-import type { CautionCode } from "../messages/cautions-en.js";
+import type { CautionCode } from "../codes/cautions.js";
 
 /** What an answer may advise that calls for cautions: a light, depths on the way up, a white balance, coming closer, changing a filter. */
 export type Advice = "light" | "way_up" | "balance" | "closer" | "filter_on_land" | "filter_under_water";

@@ -5,7 +5,7 @@ import { cautionsFor, cautionsIn, filterAdvice } from "./cautions-for.js";
 const scene = daylightScene("IB", 45, 5);
 const codes = (...asked: Parameters<typeof cautionsFor>) => cautionsFor(...asked).map(({ code }) => code);
 const LIGHT = ["lamps_in_water_only", "lamps_not_into_eyes", "lamps_stay_on_rig", "batteries_by_maker"];
-const reason = (code: string) => ({ code, text: "", basis: "computed" as const, figures: [] });
+const reason = (code: string) => ({ code });
 
 // Guards which caution comes with what: they are common practice, no published source.
 it("every scene is told that this is no dive plan, and a bare one nothing else", () => {
@@ -27,7 +27,7 @@ it("a place without daylight brings the caution for what has a roof", () => {
 });
 
 it("a cause of doubt that is shrunk by coming closer brings the caution for that", () => {
-  const uncertainty = [{ cause: "path_scattering", text: "", share: 1, how_to_shrink: "" }];
+  const uncertainty = [{ code: "path_scattering" }];
   expect(codes(scene, { uncertainty })).toEqual(["not_a_dive_planner", "closer_under_control"]);
 });
 

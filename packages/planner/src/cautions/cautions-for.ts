@@ -1,14 +1,13 @@
+import type { CautionCode } from "../codes/cautions.js";
 import { hasLensFilter } from "../light/lens-filter.js";
-import type { CautionCode } from "../messages/cautions-en.js";
-import { caution } from "../messages/say.js";
-import type { Caution, Reason, UncertaintyCause } from "../result/common.js";
+import type { Caution } from "../result/common.js";
 import type { Scene } from "../scene/scene.js";
 import { type Advice, advisedBy, CAUTIONS_OF } from "./advises.js";
 
 /** What an answer says, and what it advises whatever it says. */
 export interface Said {
-  reasons?: readonly Reason[];
-  uncertainty?: readonly UncertaintyCause[];
+  reasons?: readonly { code: string }[];
+  uncertainty?: readonly { code: string }[];
   /** Ways to pay, or ways out. */
   ways?: readonly { way: string }[];
   advises?: readonly Advice[];
@@ -25,7 +24,7 @@ const IN_ORDER: readonly CautionCode[] = [
 
 /** The cautions of these codes, each once and in order. */
 export const cautionsIn = (codes: readonly string[]): Caution[] =>
-  IN_ORDER.filter((code) => codes.includes(code)).map(caution);
+  IN_ORDER.filter((code) => codes.includes(code)).map((code) => ({ code }));
 
 /** The cautions that a scene calls for, and what an answer to it says. */
 export function cautionsFor(
@@ -34,7 +33,7 @@ export function cautionsFor(
 ): Caution[] {
   const said = [
     ...reasons.map(({ code }) => code),
-    ...uncertainty.map(({ cause }) => cause),
+    ...uncertainty.map(({ code }) => code),
     ...ways.map(({ way }) => way),
   ];
   const all: Advice[] = [...advises, ...advisedBy(said)];

@@ -2,16 +2,17 @@
  * What every text of an answer advises, by its code. Complete by type: a text with a new code does not compile until it is judged
  * here. Tests only.
  */
+
+import type { AttenuationReasons } from "../codes/attenuation.js";
+import type { LightCauses, MountingCauses } from "../codes/causes.js";
+import type { LightReasons } from "../codes/light.js";
 import type { BALANCE_PROCEDURE_EN } from "../messages/balance-procedure-en.js";
-import type { CAUSES_EN, WATER_CAUSES_EN } from "../messages/causes-en.js";
 import type { MOUNTING_STEPS_EN } from "../messages/mounting-en.js";
 import type { TAKE_EN } from "../messages/plan-en.js";
-import type { ATTENUATION_REASONS_EN } from "../messages/reasons/attenuation-en.js";
 import type { COLOUR_RECOVERY_REASONS_EN } from "../messages/reasons/colour-recovery-en.js";
 import type { EXPOSURE_LOSS_REASONS_EN } from "../messages/reasons/exposure-loss-en.js";
 import type { FILTER_CHOICE_REASONS_EN } from "../messages/reasons/filter-choice-en.js";
 import type { FILTER_MOUNTING_REASONS_EN } from "../messages/reasons/filter-mounting-en.js";
-import type { LIGHT_REASONS_EN } from "../messages/reasons/light-en.js";
 import type { MIXED_LIGHT_REASONS_EN } from "../messages/reasons/mixed-light-en.js";
 import type { WHITE_BALANCE_REASONS_EN } from "../messages/reasons/white-balance-en.js";
 import type { STEPS_EN } from "../messages/steps-en.js";
@@ -27,11 +28,11 @@ type Judged<Catalogue> = { readonly [Code in keyof Catalogue]: readonly Advised[
 /** How texts are told apart in answers. */
 export interface Classified {
   reasons: Judged<
-    typeof ATTENUATION_REASONS_EN &
+    AttenuationReasons &
       typeof COLOUR_RECOVERY_REASONS_EN &
       typeof EXPOSURE_LOSS_REASONS_EN &
       typeof FILTER_CHOICE_REASONS_EN &
-      typeof LIGHT_REASONS_EN &
+      LightReasons &
       typeof MIXED_LIGHT_REASONS_EN &
       typeof WHITE_BALANCE_REASONS_EN
   >;
@@ -43,7 +44,7 @@ export interface Classified {
   take: Judged<typeof TAKE_EN>;
   balanceSteps: Judged<typeof BALANCE_PROCEDURE_EN>;
   mountingSteps: Judged<typeof MOUNTING_STEPS_EN>;
-  causes: Judged<typeof CAUSES_EN & typeof WATER_CAUSES_EN>;
+  causes: Judged<LightCauses & MountingCauses>;
 }
 
 const NOTHING = [] as const;
@@ -267,8 +268,7 @@ export const CLASSIFIED: Classified = {
     scattering_per_water: NOTHING,
     chlorophyll_relation: NOTHING,
     card_noise: NOTHING,
-    scattering: NOTHING,
-    scattering_as_seen: NOTHING,
+    water_scattering: NOTHING,
     path_scattering: ["closer"],
     sensor: NOTHING,
     daylight_level: NOTHING,
@@ -278,5 +278,6 @@ export const CLASSIFIED: Classified = {
     filter_width: NOTHING,
     full_well: NOTHING,
     lamp_offset: ["light"],
+    pupil_distance: NOTHING,
   },
 };

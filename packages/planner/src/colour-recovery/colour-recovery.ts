@@ -10,7 +10,7 @@ import { lightSources } from "../light/sources.js";
 import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
 import { lastOf, mapBoth, mapEach } from "../lists/non-empty.js";
-import { sunReasons } from "../messages/sun-reasons.js";
+import { sunReasons } from "../reasons/sun-reasons.js";
 import type { ColourRecoveryAnswer, Recording, RecordingKind } from "../result/colour-recovery.js";
 import type { Estimate } from "../result/common.js";
 import type { Scene } from "../scene/scene.js";

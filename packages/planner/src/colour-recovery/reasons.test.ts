@@ -10,13 +10,10 @@ import { colourRecovery } from "./colour-recovery.js";
 import { recoveryReasons } from "./reasons.js";
 
 const codesOf = ({ reasons }: ColourRecoveryAnswer) => reasons.map(({ code }) => code);
-const figuresOf = ({ reasons }: ColourRecoveryAnswer, code: string, nth = 0) =>
-  Object.fromEntries(
-    (reasons.filter((reason) => reason.code === code)[nth]?.figures ?? []).map(({ name, value }) => [
-      name,
-      value,
-    ]),
-  );
+const parametersOf = ({ reasons }: ColourRecoveryAnswer, code: string, nth = 0) =>
+  (reasons.filter((reason) => reason.code === code)[nth]?.parameters ?? {}) as Readonly<
+    Record<string, number>
+  >;
 const red = (scene: Scene, filter_density = 0.9): Scene => ({ ...scene, filter_kind: "red", filter_density });
 const last = <T>(list: readonly T[]): T => list[list.length - 1];
 
@@ -66,7 +63,7 @@ describe("the answer on what can be recovered", () => {
       new Map(
         colourRecovery(
           red({ ...daylightScene("3C", 50, from_m, to_m), subject_facing: "up" }),
-        ).uncertainty.map(({ cause, share }) => [cause, share]),
+        ).uncertainty.map(({ code, share }) => [code, share]),
       );
     const [range, deep, shallow] = [shares(2, 12), shares(12, 12), shares(2, 2)];
     for (const [cause, share] of deep) expect(range.get(cause)).toBeCloseTo(share, 9);
@@ -88,7 +85,7 @@ describe("the answer on what can be recovered", () => {
     }));
     expect(spreadOf({ filter_density: 0.9 })).toBeGreaterThan(spreadOf({ filter_transmittance: curve }));
     const [bare] = colourRecovery(scene).depths[0].recordings;
-    const shares = colourRecovery(scene).uncertainty.map(({ cause }) => cause);
+    const shares = colourRecovery(scene).uncertainty.map(({ code }) => code);
     expect(shares).toContain("full_well");
     expect(bare.red_light_signal_to_noise.low).toBeLessThan(bare.red_light_signal_to_noise.high);
   });
@@ -116,13 +113,13 @@ describe("the reasons of what can be recovered", () => {
     const [bare] = recordings;
     expect(depth_m).toBe(15);
     expect(answer.reasons[0].code).toBe("red_record");
-    expect(figuresOf(answer, "red_record")).toEqual({
+    expect(parametersOf(answer, "red_record")).toEqual({
       depth_m,
       share: bare.red_above_600_nm_share,
       snr: bare.red_light_signal_to_noise.likely,
     });
     expect(answer.reasons[0].text).toContain(bare.red_quality);
-    expect(figuresOf(answer, "red_codes")).toEqual({
+    expect(parametersOf(answer, "red_codes")).toEqual({
       depth_m,
       codes_8: bare.red_codes_per_stop_8_bit,
       codes_10: bare.red_codes_per_stop_10_bit,
@@ -136,7 +133,7 @@ describe("the reasons of what can be recovered", () => {
       expect(codesOf(answer)).not.toContain(code);
     }
     expect(codesOf(answer).filter((code) => code === "red_is_gone")).toHaveLength(1);
-    expect(figuresOf(answer, "red_is_gone")).toEqual({
+    expect(parametersOf(answer, "red_is_gone")).toEqual({
       acceptable_m: answer.red_acceptable_to_without_filter_depth_m?.likely,
       gone_m: answer.red_gone_from_without_filter_depth_m?.likely,
     });
@@ -153,17 +150,17 @@ describe("the reasons of what can be recovered", () => {
       const answer = colourRecovery(scene);
       const [bare, best, same] = answer.depths[0].recordings;
       const without_snr = bare.red_light_signal_to_noise.likely;
-      expect(figuresOf(answer, said)).toEqual({
+      expect(parametersOf(answer, said)).toEqual({
         depth_m: scene.max_depth_m,
         without_snr,
         with_snr: best.red_light_signal_to_noise.likely,
       });
       expect(codesOf(answer)).not.toContain(unsaid);
-      expect(figuresOf(answer, "same_settings_no_gain")).toEqual({
+      expect(parametersOf(answer, "same_settings_no_gain")).toEqual({
         with_snr: same.red_light_signal_to_noise.likely,
         without_snr,
       });
-      expect(figuresOf(answer, "red_is_gone", 1)).toEqual({
+      expect(parametersOf(answer, "red_is_gone", 1)).toEqual({
         acceptable_m: answer.red_acceptable_to_with_filter_depth_m?.likely,
         gone_m: answer.red_gone_from_with_filter_depth_m?.likely,
       });
@@ -197,7 +194,7 @@ describe("the reasons of what can be recovered", () => {
   it("tell below the depth to which red is trusted that it is not only transmitted", () => {
     const at = (depth_m: number) => colourRecovery(daylightScene("IB", 45, depth_m));
     const trusted = at(5).red_trusted_to_depth_m ?? Number.NaN;
-    expect(figuresOf(at(trusted + 1), "red_not_only_transmitted")).toEqual({ depth_m: trusted });
+    expect(parametersOf(at(trusted + 1), "red_not_only_transmitted")).toEqual({ depth_m: trusted });
     expect(codesOf(at(trusted - 1))).not.toContain("red_not_only_transmitted");
   });
 

@@ -1,16 +1,16 @@
 import { lastOf } from "../lists/non-empty.js";
-import { lightReason } from "../messages/light-reason.js";
 import { COLOUR_RECOVERY_REASONS_EN } from "../messages/reasons/colour-recovery-en.js";
 import { reasonsWith } from "../messages/say.js";
+import { lightReason } from "../reasons/light-reason.js";
 import type { ColourRecoveryAnswer, Recording, RecordingKind } from "../result/colour-recovery.js";
-import type { AnswerParts, Reason } from "../result/common.js";
+import type { MixedReason as Reason, WordedParts } from "../result/common.js";
 
 const reason = reasonsWith(COLOUR_RECOVERY_REASONS_EN);
 
 /** A filter helps red where it lets red be exposed higher by more than this factor. */
 const HELPS_FROM = 1.05;
 
-export function recoveryReasons(answer: Omit<ColourRecoveryAnswer, keyof AnswerParts>): Reason[] {
+export function recoveryReasons(answer: Omit<ColourRecoveryAnswer, keyof WordedParts>): Reason[] {
   const deepest = lastOf(answer.depths);
   const of = (kind: RecordingKind): Recording | undefined =>
     deepest.recordings.find(({ recording }) => recording === kind);

@@ -37,7 +37,7 @@ describe("what to take", () => {
     const texts = [
       advice.summary,
       ...advice.steps.map(({ text }) => text),
-      ...advice.reasons.map((r) => r.text),
+      ...advice.reasons.map((r) => r.text ?? ""),
     ];
     const naming = texts.filter((text) => /neutral density \d/.test(text));
     expect(naming.length).toBeGreaterThanOrEqual(3);

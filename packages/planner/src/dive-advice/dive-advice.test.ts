@@ -122,7 +122,7 @@ describe("a filter that is changed at depth", () => {
     expect(advice.balance_depths_descending_m).toContain(change);
     // What is said of the start in the reasons is what the plan does there.
     const fits = advice.reasons.filter(({ code }) => code === "exposure_fits");
-    expect(fits[0].figures).toContainEqual({ name: "ev", value: bare });
+    expect(fits[0].parameters).toMatchObject({ ev: bare });
   });
 
   it("is on from the start where it serves there, and comes off where the light runs out", () => {
@@ -137,10 +137,7 @@ describe("a filter that is changed at depth", () => {
     // Behind the change the deep end is exposed without the filter.
     const bare = exposureLoss(scene).depths;
     const deep = advice.reasons.filter(({ code }) => code === "exposure_fits").at(-1);
-    expect(deep?.figures).toContainEqual({
-      name: "ev",
-      value: bare[bare.length - 1].exposure_value_ev100.likely,
-    });
+    expect(deep?.parameters).toMatchObject({ ev: bare[bare.length - 1].exposure_value_ev100.likely });
   });
 
   it("balances as often as it says, and no balance comes within half a metre of a change", () => {
@@ -257,7 +254,7 @@ describe("what is told beside the plan", () => {
     expect(diveAdvice(OUTER_REEF_MORNING).uncertainty).toEqual(filterChoice(OUTER_REEF_MORNING).uncertainty);
     const night = diveAdvice(NIGHT_WRECK).uncertainty;
     expect(night).toEqual(exposureLoss(NIGHT_WRECK).uncertainty);
-    expect(night.map(({ cause }) => cause)).toContain("lamp_beam");
+    expect(night.map(({ code }) => code)).toContain("lamp_beam");
   });
 
   it("is the filter's verdict and its id, where it has one", () => {

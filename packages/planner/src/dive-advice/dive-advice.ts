@@ -1,5 +1,5 @@
 import { cautionsIn } from "../cautions/cautions-for.js";
-import type { AnswerParts, Reason } from "../result/common.js";
+import type { MixedReason as Reason, WordedParts } from "../result/common.js";
 import type { DiveAdviceAnswer } from "../result/dive-advice.js";
 import type { Scene } from "../scene/scene.js";
 import { type Decisions, decisionsFor } from "./decisions.js";
@@ -8,9 +8,11 @@ import { stepsOf } from "./steps/steps.js";
 import { summaryOf } from "./summary.js";
 import { takeFrom } from "./take.js";
 
-/** The first of each text, in order. */
-const firstOfEach = <T extends { text: string }>(all: readonly T[]): T[] =>
-  all.filter(({ text }, i) => all.findIndex((other) => other.text === text) === i);
+const sameAs = (reason: Reason): string => JSON.stringify("text" in reason ? reason.text : reason);
+
+/** The first of each, in order. */
+const firstOfEach = (all: readonly Reason[]): Reason[] =>
+  all.filter((reason, i) => all.findIndex((other) => sameAs(other) === sameAs(reason)) === i);
 
 /**
  * Reasons that say nothing in a plan: that there is nothing to mix and, where legs change the filter, that a leg needs one
@@ -30,8 +32,8 @@ const idleReasons = ({ legs }: Decisions): string[] => [
 export function diveAdvice(scene: Scene): DiveAdviceAnswer {
   const d = decisionsFor(scene);
   const { filter } = d;
-  const answers: AnswerParts[] = [filter, d.mixed, ...d.legs.flatMap((leg) => [leg.balance, leg.exposure])];
-  const reasons = firstOfEach<Reason>(answers.flatMap((answer) => answer.reasons));
+  const answers: WordedParts[] = [filter, d.mixed, ...d.legs.flatMap((leg) => [leg.balance, leg.exposure])];
+  const reasons = firstOfEach(answers.flatMap((answer) => answer.reasons));
   return {
     summary: summaryOf(d),
     filter_kind: filter.filter_kind,

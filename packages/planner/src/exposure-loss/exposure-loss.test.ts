@@ -133,7 +133,7 @@ describe("the budget from the surface to the sensor", () => {
 });
 
 describe("what is told beside the budget", () => {
-  const shares = (scene: Scene) => new Map(exposureLoss(scene).uncertainty.map((u) => [u.cause, u.share]));
+  const shares = (scene: Scene) => new Map(exposureLoss(scene).uncertainty.map((u) => [u.code, u.share]));
 
   it("is the doubt of the exposure at the deep end: that of a range is that of its deepest depth alone", () => {
     // A subject that faces up: which way it faces is doubted as in the middle of a range.

@@ -6,7 +6,7 @@ import { requireLight } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
 import { underwater } from "../light/underwater.js";
 import { lastOf, mapBoth, mapEach } from "../lists/non-empty.js";
-import { sunReasons } from "../messages/sun-reasons.js";
+import { sunReasons } from "../reasons/sun-reasons.js";
 import type { ExposureLossAnswer } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
 import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
@@ -27,8 +27,8 @@ export function exposureLoss(scene: Scene): ExposureLossAnswer {
   const depths = depthsOf(scene);
   const nominalFilter = hasLensFilter(scene) && !scene.filter_transmittance;
   const causes = [
-    ...causesOf(conditions).filter(({ id }) => id !== "sensor"),
-    ...(nominalFilter ? FILTER_CAUSES.filter(({ id }) => id !== "full_well") : []),
+    ...causesOf(conditions).filter(({ code }) => code !== "sensor"),
+    ...(nominalFilter ? FILTER_CAUSES.filter(({ code }) => code !== "full_well") : []),
   ];
   const propagated = propagate((nuisance: Nuisance) => {
     const world = underwater(conditions, nuisance);

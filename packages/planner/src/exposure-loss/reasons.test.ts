@@ -7,20 +7,17 @@ import { exposureLoss } from "./exposure-loss.js";
 
 const DARK: Scene = { ...daylightScene("5C", 15, 12), max_iso: 800 };
 const codesOf = ({ reasons }: ExposureLossAnswer) => reasons.map(({ code }) => code);
-const figuresOf = ({ reasons }: ExposureLossAnswer, code: string, nth = 0) =>
-  Object.fromEntries(
-    (reasons.filter((reason) => reason.code === code)[nth]?.figures ?? []).map(({ name, value }) => [
-      name,
-      value,
-    ]),
-  );
+const parametersOf = ({ reasons }: ExposureLossAnswer, code: string, nth = 0) =>
+  (reasons.filter((reason) => reason.code === code)[nth]?.parameters ?? {}) as Readonly<
+    Record<string, number>
+  >;
 
 describe("the reasons of an exposure", () => {
   it("say what fits at both ends of a range, and once at a single depth", () => {
     const range = exposureLoss(daylightScene("IB", 45, 5, 10));
     expect(codesOf(range).filter((code) => code === "exposure_fits")).toHaveLength(2);
     [range.depths[0], range.depths[range.depths.length - 1]].forEach((end, n) => {
-      expect(figuresOf(range, "exposure_fits", n)).toEqual({
+      expect(parametersOf(range, "exposure_fits", n)).toEqual({
         depth_m: end.depth_m,
         iso: end.iso,
         f_number: end.f_number,
@@ -36,14 +33,14 @@ describe("the reasons of an exposure", () => {
   it("say at the shallow end by how much it is too bright, and that an aperture which the scene fixes can close", () => {
     const answer = exposureLoss({ ...BRIGHT_REEF, max_depth_m: 8 });
     const [top] = answer.depths;
-    expect(figuresOf(answer, "too_bright")).toEqual({
+    expect(parametersOf(answer, "too_bright")).toEqual({
       depth_m: 5,
       excess_stops: top.excess_stops?.likely,
       iso: 400,
       f_number: 5.6,
       density: top.neutral_density_needed,
     });
-    expect(figuresOf(answer, "aperture_can_close")).toEqual({ f_number: top.f_number_needed });
+    expect(parametersOf(answer, "aperture_can_close")).toEqual({ f_number: top.f_number_needed });
     expect(codesOf(answer)).not.toContain("too_dark");
     // With a lens that closes no further, or not far enough, closing it is no answer.
     for (const max_f_number of [5.6, 5.7]) {
@@ -56,7 +53,7 @@ describe("the reasons of an exposure", () => {
   it("say at the deep end how much is missing, and that any filter would make it worse", () => {
     const answer = exposureLoss({ ...DARK, min_depth_m: 11 });
     const deepest = answer.depths[answer.depths.length - 1];
-    expect(figuresOf(answer, "too_dark")).toEqual({
+    expect(parametersOf(answer, "too_dark")).toEqual({
       depth_m: 12,
       shortfall_stops: deepest.shortfall_stops?.likely,
       iso: 800,
@@ -69,7 +66,7 @@ describe("the reasons of an exposure", () => {
   it("say what the filter takes where it is dark and one is on", () => {
     const answer = exposureLoss({ ...DARK, filter_kind: "magenta", filter_density: 0.6 });
     const [depth] = answer.depths;
-    expect(figuresOf(answer, "filter_makes_it_darker")).toEqual({
+    expect(parametersOf(answer, "filter_makes_it_darker")).toEqual({
       stops: depth.lens_filter_loss_stops.likely,
     });
     expect(codesOf(answer)).not.toContain("any_filter_would_worsen");
@@ -78,8 +75,8 @@ describe("the reasons of an exposure", () => {
   it("say what the port takes always, and what the water above takes by day alone", () => {
     const day = exposureLoss(daylightScene("IB", 45, 5, 10));
     const deepest = day.depths[day.depths.length - 1];
-    expect(figuresOf(day, "port_takes")).toEqual({ stops: deepest.port_loss_stops.likely });
-    expect(figuresOf(day, "water_takes_most")).toEqual({
+    expect(parametersOf(day, "port_takes")).toEqual({ stops: deepest.port_loss_stops.likely });
+    expect(parametersOf(day, "water_takes_most")).toEqual({
       depth_m: 10,
       depth_stops: deepest.depth_loss_stops?.likely,
       total_stops: deepest.total_loss_stops?.likely,
@@ -98,7 +95,7 @@ describe("the reasons of an exposure", () => {
       expect(codesOf(answer).includes("haze_is_the_limit")).toBe(left < 30);
     }
     const far = at(5);
-    expect(figuresOf(far, "haze_is_the_limit")).toEqual({
+    expect(parametersOf(far, "haze_is_the_limit")).toEqual({
       distance_m: 5,
       contrast_percent: far.depths[0].contrast_left_percent.likely,
     });
@@ -148,7 +145,7 @@ describe("what an exposure's figures leave out", () => {
 
   it("is the doubt about a filter's shape where none is mounted or its curve is measured, and the sensor's always", () => {
     const causes = (change: Partial<Scene>) =>
-      exposureLoss({ ...daylightScene("IB", 45, 5), ...change }).uncertainty.map(({ cause }) => cause);
+      exposureLoss({ ...daylightScene("IB", 45, 5), ...change }).uncertainty.map(({ code }) => code);
     const flat = [400, 700].map((wavelength_nm) => ({ wavelength_nm, transmittance: 0.25 }));
     expect(causes({ filter_kind: "red", filter_density: 0.9 })).toContain("filter_edge");
     for (const change of [{}, { filter_kind: "red", filter_transmittance: flat } as const]) {

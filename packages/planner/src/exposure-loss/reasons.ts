@@ -2,7 +2,7 @@ import { hasLensFilter } from "../light/lens-filter.js";
 import { lastOf, type NonEmpty } from "../lists/non-empty.js";
 import { EXPOSURE_LOSS_REASONS_EN } from "../messages/reasons/exposure-loss-en.js";
 import { reasonsWith } from "../messages/say.js";
-import type { Reason } from "../result/common.js";
+import type { MixedReason as Reason } from "../result/common.js";
 import type { ExposureAtDepth } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
 

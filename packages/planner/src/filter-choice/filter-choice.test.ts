@@ -180,7 +180,7 @@ describe("a measured curve of an owned filter", () => {
       Math.abs(owned(25).colour_error_delta_e00.likely - owned(0).colour_error_delta_e00.likely),
     ).toBeGreaterThan(0.02);
     // Nothing is left in doubt about a measured edge.
-    const causes = (answer: typeof nominal) => answer.uncertainty.map((u) => u.cause);
+    const causes = (answer: typeof nominal) => answer.uncertainty.map((u) => u.code);
     expect(causes(nominal)).toContain("filter_edge");
     expect(causes(owned(0))).not.toContain("filter_edge");
   });
@@ -273,8 +273,8 @@ describe("the answer", () => {
     expect(new Set(answer.sources).size).toBe(answer.sources.length);
     const none = filterChoice({ ...daylightScene("IB", 45, 10), kit: [] });
     expect(none.uncertainty.length).toBeGreaterThan(0);
-    expect(answer.uncertainty.map(({ cause }) => cause)).toContain("filter_edge");
-    expect(none.uncertainty.map(({ cause }) => cause)).not.toContain("filter_edge");
+    expect(answer.uncertainty.map(({ code }) => code)).toContain("filter_edge");
+    expect(none.uncertainty.map(({ code }) => code)).not.toContain("filter_edge");
   });
 
   it("shares its doubt by what moves the runner-up against the choice, not by what moves both alike", () => {
@@ -291,14 +291,14 @@ describe("the answer", () => {
     const shifts = [...causesOf(conditions), ...FILTER_CAUSES].map((cause) => {
       const runs = [-Z90, Z90].map((z) => errors({ ...NOMINAL, ...cause.shift(z) }));
       return {
-        id: cause.id,
+        id: cause.code,
         ofChoice: runs.reduce((sum, [a, b]) => sum + (b - a - (second - advised)) ** 2, 0),
         ofError: runs.reduce((sum, [a]) => sum + (a - advised) ** 2, 0),
       };
     });
     const share = (of: "ofChoice" | "ofError", id: string) =>
       (shifts.find((shift) => shift.id === id)?.[of] ?? 0) / shifts.reduce((sum, s) => sum + s[of], 0);
-    for (const { cause, share: told } of uncertainty) expect(told).toBeCloseTo(share("ofChoice", cause), 9);
+    for (const { code, share: told } of uncertainty) expect(told).toBeCloseTo(share("ofChoice", code), 9);
     // It matters here which of them is told.
     const apart = shifts.map(({ id }) => Math.abs(share("ofChoice", id) - share("ofError", id)));
     expect(Math.max(...apart)).toBeGreaterThan(0.05);

@@ -10,7 +10,7 @@ import { lightSources } from "../light/sources.js";
 import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
 import { itemAt, lastOf, mapEach, type NonEmpty } from "../lists/non-empty.js";
-import { sunReasons } from "../messages/sun-reasons.js";
+import { sunReasons } from "../reasons/sun-reasons.js";
 import type { Estimate } from "../result/common.js";
 import type { FilterAtDepth, FilterChoiceAnswer, FilterChoiceFigures } from "../result/filter-choice.js";
 import type { Scene } from "../scene/scene.js";

@@ -91,8 +91,9 @@ describe("the search", () => {
 describe("the depth of diminishing gain", () => {
   const named = (scene: Scene) => {
     const answer = filterChoice(scene);
-    const { figures = [] } = answer.reasons.find((r) => r.code === "denser_gains_nothing_below") ?? {};
-    return { answer, depth_m: figures.find(({ name }) => name === "depth_m")?.value };
+    const reason = answer.reasons.find((r) => r.code === "denser_gains_nothing_below");
+    const { depth_m } = (reason?.parameters ?? {}) as { depth_m?: number };
+    return { answer, depth_m };
   };
 
   it.each([
@@ -120,8 +121,8 @@ describe("the depth of diminishing gain", () => {
   it("a range in which no filter pays as a whole names the part in which one would, and there one is advised", () => {
     const { reasons, filter_kind } = filterChoice(daylightScene("5C", 40, 3, 16));
     expect(filter_kind).toBe("none");
-    const part = reasons.find(({ code }) => code === "part_would_gain")?.figures ?? [];
-    const [from_m, to_m] = ["from_m", "to_m"].map((name) => part.find((f) => f.name === name)?.value ?? 0);
+    const part = reasons.find(({ code }) => code === "part_would_gain")?.parameters;
+    const { from_m, to_m } = part as { from_m: number; to_m: number };
     expect(filterChoice(daylightScene("5C", 40, from_m, to_m)).filter_kind).toBe("magenta");
   });
 });

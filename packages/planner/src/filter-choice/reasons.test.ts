@@ -13,8 +13,8 @@ import { filterChoice } from "./filter-choice.js";
 const codesOf = ({ reasons }: FilterChoiceAnswer) => reasons.map(({ code }) => code);
 const reasonOf = ({ reasons }: FilterChoiceAnswer, code: string) =>
   reasons.find((reason) => reason.code === code);
-const figuresOf = (answer: FilterChoiceAnswer, code: string) =>
-  Object.fromEntries((reasonOf(answer, code)?.figures ?? []).map(({ name, value }) => [name, value]));
+const parametersOf = (answer: FilterChoiceAnswer, code: string) =>
+  (reasonOf(answer, code)?.parameters ?? {}) as Readonly<Record<string, number>>;
 const last = <T>(list: readonly T[]): T => list[list.length - 1];
 const owning = (filter_kind: "red" | "magenta", filter_density: number) => [
   { id: "mine", item: "lens_filter", filter_kind, filter_density } as const,
@@ -26,13 +26,13 @@ describe("why a filter is mounted", () => {
     const deepest = last(answer.depths);
     expect(answer.filter_kind).toBe("red");
     expect(answer.reasons[0].code).toBe("filter_earns");
-    expect(figuresOf(answer, "filter_earns")).toEqual({
+    expect(parametersOf(answer, "filter_earns")).toEqual({
       min_m: 5,
       max_m: 18,
       with_e: answer.colour_error_delta_e00.likely,
       without_e: answer.colour_error_without_delta_e00.likely,
     });
-    expect(figuresOf(answer, "filter_adds_no_red")).toEqual({
+    expect(parametersOf(answer, "filter_adds_no_red")).toEqual({
       depth_m: 18,
       with_share: deepest.advised_red_signal_above_600_nm_share,
       without_share: deepest.without_red_signal_above_600_nm_share,
@@ -58,10 +58,10 @@ describe("why a filter is mounted", () => {
     expect(fixed.filter_kind).toBe("red");
     const served = { from_m: fixed.serves_min_depth_m, to_m: fixed.serves_max_depth_m };
     expect(served.from_m).toBeGreaterThan(1);
-    expect(figuresOf(fixed, "serves_part_of_range")).toEqual(served);
+    expect(parametersOf(fixed, "serves_part_of_range")).toEqual(served);
     expect(codesOf(fixed)).not.toContain("change_at_depth");
     const flip = filterChoice({ ...scene, filter_change_underwater: "flip" });
-    expect(figuresOf(flip, "change_at_depth")).toEqual({
+    expect(parametersOf(flip, "change_at_depth")).toEqual({
       from_m: flip.serves_min_depth_m,
       to_m: flip.serves_max_depth_m,
     });
@@ -70,7 +70,10 @@ describe("why a filter is mounted", () => {
     const upper = filterChoice(daylightScene("1C", 50, 2, 20));
     expect(upper.serves_min_depth_m).toBe(2);
     expect(upper.serves_max_depth_m).toBeLessThan(20);
-    expect(figuresOf(upper, "serves_part_of_range")).toEqual({ from_m: 2, to_m: upper.serves_max_depth_m });
+    expect(parametersOf(upper, "serves_part_of_range")).toEqual({
+      from_m: 2,
+      to_m: upper.serves_max_depth_m,
+    });
     const whole = codesOf(filterChoice(daylightScene("IB", 45, 8, 12)));
     expect(whole).not.toContain("serves_part_of_range");
     expect(whole).not.toContain("change_at_depth");
@@ -80,13 +83,13 @@ describe("why a filter is mounted", () => {
     const answer = filterChoice(daylightScene("IB", 45, 5, 18));
     const out = answer.depths.filter((d) => !d.without_balance_in_reach);
     const reached = answer.depths.filter((d) => d.advised_balance_in_reach);
-    expect(figuresOf(answer, "filter_brings_balance_into_reach")).toMatchObject({
+    expect(parametersOf(answer, "filter_brings_balance_into_reach")).toMatchObject({
       depth_m: out[0].depth_m,
       deepest_m: 18,
       reach_from_m: reached[0]?.depth_m ?? 0,
       reach_to_m: last(reached)?.depth_m ?? 0,
     });
-    expect(figuresOf(answer, "filter_brings_balance_into_reach")["residual_stops"]).toBeGreaterThan(0);
+    expect(parametersOf(answer, "filter_brings_balance_into_reach")["residual_stops"]).toBeGreaterThan(0);
     expect(codesOf(answer)).not.toContain("balance_out_of_reach");
     expect(codesOf(answer)).not.toContain("balance_in_reach_without");
   });
@@ -98,7 +101,7 @@ describe("why none is mounted", () => {
     expect(answer.filter_kind).toBe("none");
     expect(answer.reasons[0].code).toBe("no_filter_earns");
     expect(answer.reasons[0].text).toContain("mine (a magenta filter of density 0.60)");
-    const { best_change, worthwhile } = figuresOf(answer, "no_filter_earns");
+    const { best_change, worthwhile } = parametersOf(answer, "no_filter_earns");
     expect(worthwhile).toBe(0.5);
     expect(best_change).toBeGreaterThan(-0.5);
     // The only filter is also the runner-up.
@@ -153,7 +156,7 @@ describe("why none is mounted", () => {
     const answer = filterChoice(daylightScene("5C", 40, 3, 16));
     const gaining = answer.depths.filter((d) => d.best_filter_kind !== "none");
     expect(gaining.length).toBeGreaterThan(0);
-    expect(figuresOf(answer, "part_would_gain")).toEqual({
+    expect(parametersOf(answer, "part_would_gain")).toEqual({
       from_m: gaining[0].depth_m,
       to_m: last(gaining).depth_m,
     });
@@ -171,7 +174,10 @@ describe("why none is mounted", () => {
     expect(codesOf(easy)).toContain("balance_in_reach_without");
     const hard = filterChoice({ ...daylightScene("IB", 45, 5, 18), kit: [] });
     const out = hard.depths.filter((d) => !d.without_balance_in_reach);
-    expect(figuresOf(hard, "balance_out_of_reach")).toMatchObject({ depth_m: out[0].depth_m, deepest_m: 18 });
+    expect(parametersOf(hard, "balance_out_of_reach")).toMatchObject({
+      depth_m: out[0].depth_m,
+      deepest_m: 18,
+    });
     expect(codesOf(hard)).not.toContain("filter_brings_balance_into_reach");
   });
 });
@@ -186,7 +192,7 @@ describe("the density that is best", () => {
     for (const scene of [daylightScene("IB", 20, 5, 25), daylightScene("1C", 50, 3, 16)]) {
       const answer = filterChoice(scene);
       const densities = bestOf(answer);
-      const { depth_m, density } = figuresOf(answer, "denser_gains_nothing_below");
+      const { depth_m, density } = parametersOf(answer, "denser_gains_nothing_below");
       const peak = answer.depths.findIndex((d) => d.depth_m === depth_m);
       expect(densities[peak]).toBe(density);
       expect(Math.max(...densities)).toBe(density);
@@ -237,7 +243,7 @@ describe("what else is said", () => {
 
   it("too much light, with the neutral density that takes it, at the shallow end", () => {
     const answer = filterChoice({ ...BRIGHT_REEF, max_depth_m: 8 });
-    const { excess_stops, density, ...at } = figuresOf(answer, "light_is_too_much");
+    const { excess_stops, density, ...at } = parametersOf(answer, "light_is_too_much");
     expect(at).toEqual({ depth_m: 5, iso: 400, f_number: 5.6 });
     // A stop is a density of log10 2.
     expect(density).toBeCloseTo(excess_stops * Math.log10(2), 12);
@@ -252,11 +258,11 @@ describe("what else is said", () => {
 
   it("light to spare, or short, at the deep end", () => {
     const spare = filterChoice(daylightScene("IB", 60, 2, 4));
-    expect(figuresOf(spare, "light_to_spare")).toMatchObject({ depth_m: 4, iso: 200 });
+    expect(parametersOf(spare, "light_to_spare")).toMatchObject({ depth_m: 4, iso: 200 });
     expect(codesOf(spare)).not.toContain("light_has_run_out");
     const short = filterChoice({ ...daylightScene("5C", 20, 12), max_iso: 1600 });
-    expect(figuresOf(short, "light_has_run_out")).toMatchObject({ depth_m: 12, iso: 1600, f_number: 2.8 });
-    expect(figuresOf(short, "light_has_run_out")["short_stops"]).toBeGreaterThan(0);
+    expect(parametersOf(short, "light_has_run_out")).toMatchObject({ depth_m: 12, iso: 1600, f_number: 2.8 });
+    expect(parametersOf(short, "light_has_run_out")["short_stops"]).toBeGreaterThan(0);
     expect(codesOf(short)).not.toContain("light_to_spare");
   });
 
@@ -272,7 +278,7 @@ describe("what else is said", () => {
       expect(codesOf(answer).includes("only_lamps_would_help")).toBe(hopeless);
     }
     const answer = filterChoice(daylightScene("5C", 20, 12));
-    expect(figuresOf(answer, "only_lamps_would_help")).toEqual({
+    expect(parametersOf(answer, "only_lamps_would_help")).toEqual({
       error: answer.colour_error_delta_e00.likely,
     });
   });
@@ -284,7 +290,7 @@ describe("what else is said", () => {
       expect(answer.verdict).toBe(probability_better >= 0.25 ? "near_tie" : "clear");
       expect(codesOf(answer).includes("near_tie")).toBe(answer.verdict === "near_tie");
       if (answer.verdict !== "near_tie") continue;
-      expect(figuresOf(answer, "near_tie")).toEqual({
+      expect(parametersOf(answer, "near_tie")).toEqual({
         probability: probability_better,
         loses_by: loses_by_delta_e00.likely,
         worthwhile: 0.5,
@@ -296,7 +302,7 @@ describe("what else is said", () => {
     const scene = daylightScene("IB", 45, 5);
     const trusted_m = redTrustedTo_m(underwater(conditionsOf(scene), NOMINAL)) ?? Number.NaN;
     const to = (max_depth_m: number) => filterChoice({ ...scene, max_depth_m });
-    expect(figuresOf(to(trusted_m + 1), "red_not_only_transmitted")).toEqual({ depth_m: trusted_m });
+    expect(parametersOf(to(trusted_m + 1), "red_not_only_transmitted")).toEqual({ depth_m: trusted_m });
     expect(codesOf(to(trusted_m - 1))).not.toContain("red_not_only_transmitted");
   });
 });

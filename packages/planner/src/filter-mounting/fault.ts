@@ -1,4 +1,4 @@
-import type { Reason } from "../result/common.js";
+import type { WordedReason as Reason } from "../messages/worded-reason.js";
 import type { MountVerdict } from "../result/filter-mounting.js";
 
 /** What speaks against a holder; a fatal fault rules it out, another asks for care. */

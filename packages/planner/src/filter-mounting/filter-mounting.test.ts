@@ -196,7 +196,7 @@ describe("what goes with it", () => {
     expect(chained.vignetting).toBeDefined();
     expect(chained).not.toHaveProperty("rear_sheet");
     expect(chained.sources).toEqual(["ports", "vignetting", "ring_chain", "mounting_practice"]);
-    expect(chained.uncertainty.map(({ cause, share }) => [cause, share])).toEqual([["pupil_distance", 1]]);
+    expect(chained.uncertainty.map(({ code, share }) => [code, share])).toEqual([["pupil_distance", 1]]);
     const sheet = filterMounting(FISHEYE);
     expect(sheet.rear_sheet?.focus_shift_mm).toBeCloseTo(0.1 / 3, 12);
     expect(sheet).not.toHaveProperty("ring_chain");

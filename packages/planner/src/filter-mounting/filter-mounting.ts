@@ -1,7 +1,6 @@
 import { type NonEmpty, nonEmpty } from "../lists/non-empty.js";
 import { MOUNTING_HOLDERS_EN } from "../messages/mounting-en.js";
-import { caution } from "../messages/say.js";
-import type { Caution, Reason, UncertaintyCause } from "../result/common.js";
+import type { WordedReason as Reason } from "../messages/worded-reason.js";
 import type { FilterMountingAnswer, PortFigures } from "../result/filter-mounting.js";
 import type { FilterMountingScene } from "../scene/filter-mounting-scene.js";
 import { closeReason, cornerReason } from "./front-faults.js";
@@ -11,7 +10,7 @@ import { byFitness, holdersByHabit } from "./order.js";
 import { portFigures, portReasons } from "./port.js";
 import { procedureOf } from "./procedure.js";
 import { rearSheetReasons } from "./rear-sheet.js";
-import { mountingCaution, reason } from "./reason.js";
+import { reason } from "./reason.js";
 import { checkRingIds } from "./rings.js";
 
 /** Field in air beyond which a flat port shows its faults at the edge (common practice). */
@@ -106,24 +105,27 @@ function frontReasons({ rings, front, faults }: Judged): Reason[] {
   ];
 }
 
-function cautionsOf({ place }: Judged, { magnification, field_in_air_deg }: PortFigures): Caution[] {
+function cautionsOf(
+  { place }: Judged,
+  { magnification, field_in_air_deg }: PortFigures,
+): FilterMountingAnswer["cautions"] {
   const flatAndWide = magnification !== undefined && field_in_air_deg > FLAT_PORT_GOOD_TO_deg;
-  return [
-    caution("not_a_dive_planner"),
-    mountingCaution("mount_makers_instructions"),
+  const codes: FilterMountingAnswer["cautions"][number]["code"][] = [
+    "not_a_dive_planner",
+    "mount_makers_instructions",
     // In the water it is taken off at least to let the air behind it out.
-    caution(place === "on_lens" || place === "behind_lens" ? "filter_on_dry_land" : "filter_flip_practised"),
-    ...(place === "behind_lens" ? [mountingCaution("mount_sensor_dust")] : []),
-    ...(flatAndWide ? [mountingCaution("mount_flat_port_edges")] : []),
+    place === "on_lens" || place === "behind_lens" ? "filter_on_dry_land" : "filter_flip_practised",
+    ...(place === "behind_lens" ? (["mount_sensor_dust"] as const) : []),
+    ...(flatAndWide ? (["mount_flat_port_edges"] as const) : []),
   ];
+  return codes.map((code) => ({ code }));
 }
 
 /** Everything else about corners is exact geometry. */
-const PUPIL_DISTANCE: UncertaintyCause = {
-  cause: "pupil_distance",
-  text: "How far behind the filter the lens has its entrance pupil, which moves with the angle",
+const PUPIL_DISTANCE: FilterMountingAnswer["uncertainty"][number] = {
+  code: "pupil_distance",
+  parameters: {},
   share: 1,
-  how_to_shrink: "Give entrance_pupil_distance_mm, or take a picture of a white wall with the filter on.",
 };
 
 const sourcesOf = ({ sheet, rings }: Judged): string[] => [

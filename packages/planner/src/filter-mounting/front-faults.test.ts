@@ -24,9 +24,9 @@ const withCorners = (grade: VignettingGrade, light_percent = estimate(60, 70, 80
 describe("room behind a dome", () => {
   const faults = (low: number, likely: number) =>
     domeFaults({ ...bare, dome_clearance_mm: estimate(low, likely, likely + 3) }).map(
-      ({ fatal, reason: { code, basis, figures } }) => [fatal, `${code} ${basis}`, figures],
+      ({ fatal, reason: { code, basis, parameters } }) => [fatal, `${code} ${basis}`, parameters],
     );
-  const gap = (value: number) => [{ name: "clearance_mm", value }];
+  const gap = (clearance_mm: number) => ({ clearance_mm });
 
   it("is fatal where there is likely none, asks for care below 3 mm at its least, and is no fault beyond", () => {
     expect(faults(-4, -1)).toEqual([[true, "mount_hits_dome computed", gap(-1)]]);
@@ -53,18 +53,18 @@ describe("corners", () => {
     ["slight", { light_percent: 70, clear_half_deg: 40 }],
     ["dark", { light_percent: 70, clear_half_deg: 40, corner_half_deg: 42 }],
     ["black", { clear_half_deg: 40, corner_half_deg: 42, clear_diameter_needed_mm: 66 }],
-  ] as const)("that are %s are told as such, with what is likely", (grade, figures) => {
+  ] as const)("that are %s are told as such, with what is likely", (grade, parameters) => {
     const said = cornerReason(withCorners(grade));
     expect([said.code, said.basis]).toEqual([`corners_${grade}`, "computed"]);
-    expect(Object.fromEntries(said.figures.map(({ name, value }) => [name, value]))).toEqual(figures);
+    expect(said.parameters).toEqual(parameters);
   });
 
   it("of a filter of unknown size are told by the clear diameter that they need", () => {
     const said = cornerReason(bare);
-    expect([said.code, said.basis, said.figures]).toEqual([
+    expect([said.code, said.basis, said.parameters]).toEqual([
       "corners_unknown",
       "computed",
-      [{ name: "clear_diameter_needed_mm", value: 66 }],
+      { clear_diameter_needed_mm: 66 },
     ]);
   });
 
@@ -74,13 +74,10 @@ describe("corners", () => {
     for (const grade of ["clear", "slight"] as const) {
       const [said, ...more] = close(grade, 49.9);
       expect(more).toEqual([]);
-      expect([said.code, said.basis, said.figures]).toEqual([
+      expect([said.code, said.basis, said.parameters]).toEqual([
         "corners_close",
         "computed",
-        [
-          { name: "least_light_percent", value: 49.9 },
-          { name: "clear_diameter_safe_mm", value: 72 },
-        ],
+        { least_light_percent: 49.9, clear_diameter_safe_mm: 72 },
       ]);
       expect(close(grade, 50)).toEqual([]);
     }

@@ -1,4 +1,4 @@
-import type { Reason } from "../result/common.js";
+import type { WordedReason as Reason } from "../messages/worded-reason.js";
 import { care, type Fault, fatal } from "./fault.js";
 import type { Front } from "./front.js";
 import { reason } from "./reason.js";

@@ -75,7 +75,7 @@ describe("corners behind a filter", () => {
 
   it("name the one cause of their spread", () => {
     const { uncertainty } = filterMounting(COMPACT);
-    expect(uncertainty.map(({ cause, share }) => [cause, share])).toEqual([["pupil_distance", 1]]);
+    expect(uncertainty.map(({ code, share }) => [code, share])).toEqual([["pupil_distance", 1]]);
   });
 });
 

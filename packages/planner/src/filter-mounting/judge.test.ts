@@ -74,7 +74,7 @@ describe("a holder", () => {
     const wide = (field_of_view_deg: number) =>
       of({ ...FISHEYE, lens_thread_mm: 77, field_of_view_deg }, "screw_on_lens");
     expect(wide(170).faults.map(({ code }) => code)).not.toContain("mount_field_too_wide");
-    expect(wide(171).faults[0].figures).toEqual([{ name: "field_deg", value: 171 }]);
+    expect(wide(171).faults[0].parameters).toEqual({ field_deg: 171 });
   });
 });
 

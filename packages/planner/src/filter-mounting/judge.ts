@@ -1,5 +1,5 @@
 /** Whether a holder goes with this camera and port, and what speaks against it. */
-import type { Reason } from "../result/common.js";
+import type { WordedReason as Reason } from "../messages/worded-reason.js";
 import type { MountPlace, MountVerdict, RearSheet } from "../result/filter-mounting.js";
 import type { FilterHolder, FilterMountingScene } from "../scene/filter-mounting-scene.js";
 import type { FilterChange } from "../scene/scene.js";

@@ -29,14 +29,14 @@ describe("the lens of a scene", () => {
 
   it("is taken for full frame, or for an action camera's format, where none is given, unless field and focal length say it", () => {
     const assumed = (scene: FilterMountingScene) =>
-      lensOf(scene).reasons.map(({ code, basis, figures }) => [code, basis, figures[0]?.value]);
+      lensOf(scene).reasons.map(({ code, basis, parameters }) => [code, basis, parameters]);
     // 24 x 36 mm, and 7.7 mm from memory.
     expect(assumed(sceneOf({}, "sensor_diagonal_mm"))).toEqual([
-      ["format_assumed", "common_practice", Math.hypot(24, 36)],
+      ["format_assumed", "common_practice", { diagonal_mm: Math.hypot(24, 36) }],
     ]);
     const { field_of_view_deg: _, ...unmeasured } = ACTION_CAMERA;
     const small = { ...unmeasured, focal_length_mm: 3 };
-    expect(assumed(small)).toEqual([["format_assumed", "common_practice", 7.7]]);
+    expect(assumed(small)).toEqual([["format_assumed", "common_practice", { diagonal_mm: 7.7 }]]);
     // Equisolid: r = 2 f sin(w / 2), w being half the field.
     expect(lensOf(small).half_deg).toBeCloseTo((2 * Math.asin(7.7 / 2 / (2 * 3)) * 180) / Math.PI, 9);
     expect(assumed(sceneOf({ field_of_view_deg: 105 }, "sensor_diagonal_mm"))).toEqual([]);

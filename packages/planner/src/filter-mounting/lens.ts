@@ -5,7 +5,7 @@ import {
   imageHeight,
   type Projection,
 } from "@sunfathom/optics";
-import type { Reason } from "../result/common.js";
+import type { WordedReason as Reason } from "../messages/worded-reason.js";
 import type { FilterMountingScene } from "../scene/filter-mounting-scene.js";
 import { fieldTooWide, formatContradicts, lensUnknown, outsideImageCircle } from "./problems.js";
 import { reason } from "./reason.js";

@@ -29,9 +29,9 @@ describe("a flat window", () => {
     const [narrows, ...more] = portReasons(port);
     expect(more).toEqual([]);
     expect([narrows.code, narrows.basis]).toEqual(["flat_port_narrows", "computed"]);
-    const figures = Object.fromEntries(narrows.figures.map(({ name, value }) => [name, value]));
-    expect(figures["enlarged_percent"]).toBeCloseTo(34, 9);
-    expect(figures["field_in_water_deg"]).toBe(port.field_in_water_deg);
+    const parameters = narrows.parameters as Record<string, number>;
+    expect(parameters["enlarged_percent"]).toBeCloseTo(34, 9);
+    expect(parameters["field_in_water_deg"]).toBe(port.field_in_water_deg);
   });
 });
 
@@ -56,10 +56,10 @@ describe("a dome", () => {
     });
     expect(codes(WIDE_ZOOM)).toEqual(["dome_keeps_field", "dome_brings_near"]);
     expect(portReasons(port).map(({ basis }) => basis)).toEqual(["computed", "computed"]);
-    expect(portReasons(port)[1].figures).toEqual([
-      { name: "from_vertex_mm", value: port.virtual_infinity_from_vertex_mm },
-      { name: "from_centre_mm", value: port.virtual_infinity_from_centre_mm },
-    ]);
+    expect(portReasons(port)[1].parameters).toEqual({
+      from_vertex_mm: port.virtual_infinity_from_vertex_mm,
+      from_centre_mm: port.virtual_infinity_from_centre_mm,
+    });
     const unknown = sceneOf({}, "dome_radius_mm");
     expect(Object.keys(of(unknown))).toEqual(["field_in_air_deg", "field_in_water_deg"]);
     expect(codes(unknown)).toEqual(["dome_keeps_field"]);

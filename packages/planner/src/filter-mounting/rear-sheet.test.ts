@@ -79,21 +79,16 @@ describe("the reasons of a sheet", () => {
     const lens = lensOf(scene);
     const sheet = rearSheetOf(scene, lens);
     const reasons = rearSheetReasons(sheet, portFigures(scene, lens));
-    const figures = (code: string) =>
-      Object.fromEntries(
-        (reasons.find((reason) => reason.code === code)?.figures ?? []).map(({ name, value }) => [
-          name,
-          value,
-        ]),
-      );
-    return { sheet, figures, said: reasons.map(({ code, basis }) => `${code} ${basis}`) };
+    const parameters = (code: string) =>
+      (reasons.find((reason) => reason.code === code)?.parameters ?? {}) as Readonly<Record<string, number>>;
+    return { sheet, parameters, said: reasons.map(({ code, basis }) => `${code} ${basis}`) };
   };
   const opening = { rear_opening_width_mm: 28, rear_opening_height_mm: 20 };
 
   it("are its size where both sides of the opening are known, else that it is to be measured", () => {
-    const { figures, said } = told(opening);
+    const { parameters, said } = told(opening);
     expect(said[0]).toBe("sheet_cut common_practice");
-    expect(figures("sheet_cut")).toEqual({ width_mm: 27.5, height_mm: 19.5 });
+    expect(parameters("sheet_cut")).toEqual({ width_mm: 27.5, height_mm: 19.5 });
     for (const one of ["rear_opening_width_mm", "rear_opening_height_mm"] as const) {
       const { sheet, said: partly } = told(opening, one);
       expect(partly[0]).toBe("sheet_measure_opening common_practice");
@@ -103,14 +98,14 @@ describe("the reasons of a sheet", () => {
   });
 
   it("are its shift, and that all is in reach behind a dome of known radius", () => {
-    const { sheet, figures, said } = told({});
+    const { sheet, parameters, said } = told({});
     expect(said.slice(1)).toEqual(["sheet_shifts_focus computed", "sheet_all_in_reach computed"]);
-    expect(figures("sheet_shifts_focus")).toEqual({
+    expect(parameters("sheet_shifts_focus")).toEqual({
       shift_mm: sheet.focus_shift_mm,
       blur_mm: sheet.blur_if_not_refocused_mm,
       allowed_mm: sheet.blur_allowed_mm,
     });
-    expect(figures("sheet_all_in_reach")["from_centre_mm"]).toBeCloseTo(110 + 110 / 0.34, 8);
+    expect(parameters("sheet_all_in_reach")["from_centre_mm"]).toBeCloseTo(110 + 110 / 0.34, 8);
   });
 
   it("say nothing of all being in reach behind a dome where focus ends nearer than what it shows", () => {
@@ -126,16 +121,16 @@ describe("the reasons of a sheet", () => {
   it("are where focus ends, where depth of field hides it; what is lost is told as a fault", () => {
     const hidden = told({ port_kind: "flat" }, "dome_radius_mm");
     expect(hidden.said.slice(1)).toEqual(["sheet_shifts_focus computed", "sheet_infinity_hidden computed"]);
-    expect(hidden.figures("sheet_infinity_hidden")).toEqual({ farthest_m: hidden.sheet.farthest_sharp_m });
+    expect(hidden.parameters("sheet_infinity_hidden")).toEqual({ farthest_m: hidden.sheet.farthest_sharp_m });
     const lost = told({ port_kind: "flat", sheet_thickness_mm: 1, f_number: 4 }, "dome_radius_mm");
     expect(lost.said.slice(1)).toEqual(["sheet_shifts_focus computed"]);
     const [fault, ...more] = sheetFarReasons(lost.sheet);
     expect(more).toEqual([]);
     expect([fault.code, fault.basis]).toEqual(["sheet_infinity_lost", "computed"]);
-    expect(fault.figures).toEqual([
-      { name: "farthest_m", value: lost.sheet.farthest_sharp_m },
-      { name: "blur_mm", value: lost.sheet.blur_if_not_refocused_mm },
-    ]);
+    expect(fault.parameters).toEqual({
+      farthest_m: lost.sheet.farthest_sharp_m,
+      blur_mm: lost.sheet.blur_if_not_refocused_mm,
+    });
     // Behind a dome of unknown radius it is not known where focus ends.
     const unknown = told({}, "dome_radius_mm");
     expect(unknown.said.slice(1)).toEqual(["sheet_shifts_focus computed"]);

@@ -5,7 +5,7 @@ import {
   focusShift_mm,
   WATER_INDEX,
 } from "@sunfathom/optics";
-import type { Reason } from "../result/common.js";
+import type { WordedReason as Reason } from "../messages/worded-reason.js";
 import type { PortFigures, RearSheet } from "../result/filter-mounting.js";
 import type { FilterMountingScene } from "../scene/filter-mounting-scene.js";
 import type { LensFacts } from "./lens.js";

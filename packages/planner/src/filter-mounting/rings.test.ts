@@ -126,11 +126,7 @@ describe("the ways from a thread to the filter, in the order in which they are t
   it("ask for care where they narrow on the way, or step down to the filter", () => {
     const narrow = ways([ring("down", 67, 62), ring("up", 62, 77)])[0];
     expect(said(narrow)).toEqual(["rings_narrow computed", "rings_close computed"]);
-    expect(narrow.faults[0].figures).toEqual([
-      { name: "narrowest_mm", value: 62 },
-      { name: "from_mm", value: 67 },
-      { name: "to_mm", value: 77 },
-    ]);
+    expect(narrow.faults[0].parameters).toEqual({ narrowest_mm: 62, from_mm: 67, to_mm: 77 });
     const down = ways([ring("down", 67, 62)], 62)[0];
     expect(said(down)).toEqual(["rings_step_down computed", "rings_close computed"]);
     expect(down.chain).not.toHaveProperty("buy_from_mm");

@@ -1,4 +1,4 @@
-import type { Reason } from "../result/common.js";
+import type { WordedReason as Reason } from "../messages/worded-reason.js";
 import type { RingChain } from "../result/filter-mounting.js";
 import type { FilterMountingScene, StepRing } from "../scene/filter-mounting-scene.js";
 import { ringIdTwice } from "./problems.js";

@@ -1,13 +1,4 @@
-/** English texts on where a filter goes: cautions, holders, and steps that can be said at a briefing. */
-export const MOUNTING_CAUTIONS_EN = {
-  mount_makers_instructions:
-    "Filters, lenses and housings follow their makers' instructions: check that the lens and the housing allow what is added.",
-  mount_sensor_dust:
-    "Behind the lens is the sensor: work in a clean, still place, keep dust and fingers off, and never let a sheet or tape touch contacts, mount or shutter.",
-  mount_flat_port_edges:
-    "Beyond about 90 degrees of field in air a flat port smears colours and sharpness towards the edges; a dome is the better port.",
-} as const;
-
+/** English texts on where a filter goes: holders, and steps that can be said at a briefing. */
 export const MOUNTING_HOLDERS_EN = {
   screw_on_lens: "a filter screwed onto the lens",
   screw_on_port: "a filter screwed onto the port",

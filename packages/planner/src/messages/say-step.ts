@@ -1,4 +1,4 @@
-import type { Reason } from "../result/common.js";
+import type { Basis } from "../codes/coded.js";
 import type { DivePhase, DiveStep } from "../result/dive-advice.js";
 import { figuresOf } from "./say.js";
 import { STEPS_EN, type StepCode, type StepText } from "./steps-en.js";
@@ -7,7 +7,7 @@ type StepParameters<C extends StepCode> = Parameters<(typeof STEPS_EN)[C]> exten
 
 /** A step of the plan with its texts; its numbers as figures. */
 export function step<C extends StepCode>(
-  at: { phase: DivePhase; depth_m?: number; basis?: Reason["basis"] },
+  at: { phase: DivePhase; depth_m?: number; basis?: Basis },
   code: C,
   ...[parameters]: StepParameters<C>
 ): DiveStep {

@@ -1,8 +1,8 @@
 import { expect, it } from "vitest";
-import { caution, cautionsWith, figuresOf, reasonsWith } from "./say.js";
+import { figuresOf, reasonsWith } from "./say.js";
 
 // Programs read the figures; a text is for people.
-it("a reason has its code, its text, what it rests on, and its numbers as figures by their names", () => {
+it("a reason has its code, its text, and what it rests on", () => {
   const reason = reasonsWith({
     deep: (p: { depth_m: number; name: string }) => `${p.name} at ${p.depth_m} m`,
     plain: () => "As it is.",
@@ -11,13 +11,13 @@ it("a reason has its code, its text, what it rests on, and its numbers as figure
     code: "deep",
     text: "A reef at 5 m",
     basis: "computed",
-    figures: [{ name: "depth_m", value: 5 }],
+    parameters: { depth_m: 5, name: "A reef" },
   });
   expect(reason("plain", "common_practice")).toEqual({
     code: "plain",
     text: "As it is.",
     basis: "common_practice",
-    figures: [],
+    parameters: {},
   });
 });
 
@@ -27,9 +27,4 @@ it("figures are numbers alone, 0 among them", () => {
     { name: "f", value: -3.5 },
   ]);
   expect(figuresOf(undefined)).toEqual([]);
-});
-
-it("a caution has its code and its text", () => {
-  expect(cautionsWith({ hot: "It is hot." })("hot")).toEqual({ code: "hot", text: "It is hot." });
-  expect(caution("not_a_dive_planner").text).toContain("not a dive plan");
 });

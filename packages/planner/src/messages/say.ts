@@ -1,5 +1,6 @@
-import type { Caution, Figure, Reason } from "../result/common.js";
-import { CAUTIONS_EN } from "./cautions-en.js";
+import type { Basis } from "../codes/coded.js";
+import type { Figure } from "../result/common.js";
+import type { WordedReason } from "./worded-reason.js";
 
 /** The numbers among the parameters of a text. */
 export const figuresOf = (parameters: unknown): Figure[] =>
@@ -18,20 +19,12 @@ type ParametersOf<Text extends ReasonText> = Parameters<Text> extends [infer P] 
 export function reasonsWith<Texts extends ReasonTexts<Texts>>(texts: Texts) {
   return <Code extends keyof Texts & string>(
     code: Code,
-    basis: Reason["basis"],
+    basis: Basis,
     ...[parameters]: ParametersOf<Texts[Code]>
-  ): Reason => ({
+  ): WordedReason => ({
     code,
     text: texts[code](parameters as never),
     basis,
-    figures: figuresOf(parameters),
+    parameters: (parameters ?? {}) as object,
   });
 }
-
-/** The same for cautions. */
-export function cautionsWith<Texts extends Readonly<Record<keyof Texts, string>>>(texts: Texts) {
-  return (code: keyof Texts & string): Caution => ({ code, text: texts[code] });
-}
-
-/** The cautions that several decisions give. */
-export const caution = cautionsWith(CAUTIONS_EN);

@@ -210,10 +210,10 @@ describe("the zones of a range", () => {
     const { zones, reasons } = mixedLight({ ...lit("3C", 40, 3, { distance_m: 0.4 }), max_depth_m: 30 });
     expect(zones.map((z) => z.verdict)).toEqual(["lights_fight", "lamps_lead"]);
     const [fight] = zones;
-    expect(reasons.find((r) => r.code === "mixing_zone")?.figures).toEqual([
-      { name: "from_m", value: fight.min_depth_m },
-      { name: "to_m", value: fight.max_depth_m },
-    ]);
+    expect(reasons.find((r) => r.code === "mixing_zone")?.parameters).toEqual({
+      from_m: fight.min_depth_m,
+      to_m: fight.max_depth_m,
+    });
   });
 });
 

@@ -5,7 +5,7 @@ import { requireLight } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
 import { underwater } from "../light/underwater.js";
 import { lastOf, mapBoth, mapEach } from "../lists/non-empty.js";
-import { sunReasons } from "../messages/sun-reasons.js";
+import { sunReasons } from "../reasons/sun-reasons.js";
 import type { MixedLightAnswer, MixedLightAtDepth } from "../result/mixed-light.js";
 import type { Scene } from "../scene/scene.js";
 import { causesOf, LIT_HAZE_CAUSES } from "../uncertainty/causes.js";

@@ -14,10 +14,8 @@ import { hazeOverGrey } from "./lit-haze.js";
 import { mixedLight } from "./mixed-light.js";
 
 const codesOf = ({ reasons }: MixedLightAnswer) => reasons.map(({ code }) => code);
-const figuresOf = ({ reasons }: MixedLightAnswer, code: string) =>
-  Object.fromEntries(
-    (reasons.find((reason) => reason.code === code)?.figures ?? []).map(({ name, value }) => [name, value]),
-  );
+const parametersOf = ({ reasons }: MixedLightAnswer, code: string) =>
+  (reasons.find((reason) => reason.code === code)?.parameters ?? {}) as Readonly<Record<string, number>>;
 /** Daylight leads in its shallow part, lamps in its deep one. */
 const THROUGH_ALL: Scene = { ...REEF_WITH_LAMPS, min_depth_m: 1, max_depth_m: 45 };
 
@@ -26,7 +24,7 @@ describe("the reasons of mixed light", () => {
     const answer = mixedLight(NIGHT_WRECK);
     const [depth] = answer.depths;
     expect(codesOf(answer)[0]).toBe("lamps_only");
-    expect(figuresOf(answer, "lamps_only")).toEqual({
+    expect(parametersOf(answer, "lamps_only")).toEqual({
       red: depth.lamp_red_water_loss_stops?.likely,
       green: depth.lamp_green_water_loss_stops?.likely,
       blue: depth.lamp_blue_water_loss_stops?.likely,
@@ -51,7 +49,7 @@ describe("the reasons of mixed light", () => {
     expect(met).toContain("lights_fight");
     expect(met.length).toBeGreaterThan(1);
     const fight = first("lights_fight");
-    expect(figuresOf(answer, "lights_fight")).toEqual({
+    expect(parametersOf(answer, "lights_fight")).toEqual({
       depth_m: fight?.depth_m,
       split: fight?.split_delta_e00?.likely,
       red_excess: fight?.red_excess_stops?.likely,
@@ -60,14 +58,17 @@ describe("the reasons of mixed light", () => {
       const leads = first(verdict);
       expect(codesOf(answer).includes(verdict)).toBe(leads !== undefined);
       if (!leads) continue;
-      expect(figuresOf(answer, verdict)).toEqual({
+      expect(parametersOf(answer, verdict)).toEqual({
         depth_m: leads.depth_m,
         green: leads.green_lamp_over_daylight_stops?.likely,
       });
     }
     expect(codesOf(answer)).toContain("upright_subject");
     const zone = answer.zones.find(({ verdict }) => verdict === "lights_fight");
-    expect(figuresOf(answer, "mixing_zone")).toEqual({ from_m: zone?.min_depth_m, to_m: zone?.max_depth_m });
+    expect(parametersOf(answer, "mixing_zone")).toEqual({
+      from_m: zone?.min_depth_m,
+      to_m: zone?.max_depth_m,
+    });
   });
 
   it("no zone of mixing where the whole range is one, and none where nothing mixes", () => {
@@ -91,7 +92,7 @@ describe("the reasons of mixed light", () => {
       const percent = lit_haze_percent?.likely ?? Number.NaN;
       expect(codesOf(answer).includes("lit_haze")).toBe(percent > 15);
       if (percent > 15) {
-        expect(figuresOf(answer, "lit_haze")).toEqual({
+        expect(parametersOf(answer, "lit_haze")).toEqual({
           percent,
           low: lit_haze_percent?.low,
           high: lit_haze_percent?.high,
@@ -154,7 +155,7 @@ describe("the answer on mixed light", () => {
           subject_facing: "up",
           min_depth_m,
           max_depth_m,
-        }).uncertainty.map(({ cause, share }) => [cause, share]),
+        }).uncertainty.map(({ code, share }) => [code, share]),
       );
     const [range, deep, shallow] = [shares(1, 15), shares(15, 15), shares(1, 1)];
     for (const [cause, share] of deep) expect(range.get(cause)).toBeCloseTo(share, 9);
@@ -197,11 +198,11 @@ describe("the answer on mixed light", () => {
     const stops = (change: Partial<Nuisance>) =>
       Math.log2(hazeOverGrey(underwater(conditions, { ...NOMINAL, ...change })));
     const likely = stops({});
-    const ups = [...causesOf(conditions), ...LIT_HAZE_CAUSES].map(({ id, shift }) => {
+    const ups = [...causesOf(conditions), ...LIT_HAZE_CAUSES].map(({ code, shift }) => {
       const up = Math.max(0, ...[-Z90, Z90].map((z) => stops(shift(z)) - likely));
-      return { id, up };
+      return { code, up };
     });
-    expect(ups.find(({ id }) => id === "lamp_offset")?.up).toBeGreaterThan(0.3);
+    expect(ups.find(({ code }) => code === "lamp_offset")?.up).toBeGreaterThan(0.3);
     const [{ lit_haze_percent }] = mixedLight(NIGHT_WRECK).depths;
     const high = 100 * 2 ** (likely + Math.hypot(...ups.map(({ up }) => up)));
     expect(lit_haze_percent?.high).toBeCloseTo(high, 6);
@@ -217,7 +218,7 @@ describe("the answer on mixed light", () => {
     expect(day.sources).not.toContain("lit_haze");
     expect(night.sources).toContain("lit_haze");
     expect(both.sources).toContain("lit_haze");
-    const causes = ({ uncertainty }: MixedLightAnswer) => uncertainty.map(({ cause }) => cause);
+    const causes = ({ uncertainty }: MixedLightAnswer) => uncertainty.map(({ code }) => code);
     expect(causes(day)).toContain("daylight_level");
     expect(causes(night)).not.toContain("daylight_level");
     expect(causes(night)).toContain("lamp_beam");

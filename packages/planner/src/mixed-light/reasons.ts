@@ -1,7 +1,7 @@
 import { lastOf, type NonEmpty } from "../lists/non-empty.js";
 import { MIXED_LIGHT_REASONS_EN } from "../messages/reasons/mixed-light-en.js";
 import { reasonsWith } from "../messages/say.js";
-import type { Reason } from "../result/common.js";
+import type { MixedReason as Reason } from "../result/common.js";
 import type { MixedLightAtDepth, MixedLightVerdict, MixedLightZone } from "../result/mixed-light.js";
 
 const reason = reasonsWith(MIXED_LIGHT_REASONS_EN);

@@ -1,7 +1,9 @@
+import type { AttenuationReasons } from "../codes/attenuation.js";
+import type { LightReasons } from "../codes/light.js";
 import type { NonEmpty } from "../lists/non-empty.js";
 import type { AnswerParts, Estimate } from "./common.js";
 
-export interface AttenuationAnswer extends AnswerParts {
+export interface AttenuationAnswer extends AnswerParts<AttenuationReasons & LightReasons> {
   /** Wavelengths of every `spectrum_left` in this answer. */
   wavelengths_nm: number[];
   depths: NonEmpty<DepthLight>;

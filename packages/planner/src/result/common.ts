@@ -1,3 +1,9 @@
+import type { LightCauses } from "../codes/causes.js";
+import type { CautionCode } from "../codes/cautions.js";
+import type { Coded, Reason } from "../codes/coded.js";
+import type { LightReasons } from "../codes/light.js";
+import type { WordedReason } from "../messages/worded-reason.js";
+
 /** 10th, 50th and 90th percentile of a quantity. */
 export interface Estimate {
   low: number;
@@ -11,39 +17,29 @@ export interface Figure {
   value: number;
 }
 
-/** Why the answer is what it is. */
-export interface Reason {
-  /** Stable code, for programs and translations. */
-  code: string;
-  /** One or two plain sentences. */
-  text: string;
-  /** `computed` from the model, or `common_practice` of the trade without a published source. */
-  basis: "computed" | "common_practice";
-  /** The figures that the reason rests on. */
-  figures: Figure[];
-}
-
-export interface Caution {
-  code: string;
-  text: string;
+export interface Caution<Code extends string = CautionCode> {
+  code: Code;
 }
 
 /** A cause of uncertainty and the part of the variance that it explains. */
-export interface UncertaintyCause {
-  cause: string;
-  text: string;
+export type UncertaintyCause<Causes = LightCauses> = Coded<Causes> & {
   /** Share of the variance of the answer's main quantity, 0 to 1. */
   share: number;
-  /** What the user could measure or state to shrink it. */
-  how_to_shrink: string;
-}
+};
 
 /** Parts that every answer of the planner carries. */
-export interface AnswerParts {
-  reasons: Reason[];
-  cautions: Caution[];
+export interface AnswerParts<Reasons, Causes = LightCauses, Cautions extends string = CautionCode> {
+  reasons: Reason<Reasons>[];
+  cautions: Caution<Cautions>[];
   /** Largest first. */
-  uncertainty: UncertaintyCause[];
+  uncertainty: UncertaintyCause<Causes>[];
   /** Ids of the tables and formulas that the answer rests on. */
   sources: string[];
 }
+
+/** The same of a decision whose reasons still have their texts. */
+export interface WordedParts extends Omit<AnswerParts<LightReasons>, "reasons"> {
+  reasons: MixedReason[];
+}
+
+export type MixedReason = (Reason<LightReasons> & { text?: undefined }) | WordedReason;

@@ -1,4 +1,5 @@
-import type { AnswerParts, Figure, Reason } from "./common.js";
+import type { Basis } from "../codes/coded.js";
+import type { Figure, WordedParts } from "./common.js";
 import type { FilterVerdict } from "./filter-choice.js";
 import type { MixedLightVerdict } from "./mixed-light.js";
 
@@ -22,7 +23,7 @@ export interface DiveStep {
   text: string;
   /** Why, in a sentence. */
   why: string;
-  basis: Reason["basis"];
+  basis: Basis;
   figures: Figure[];
 }
 
@@ -34,7 +35,7 @@ export interface TakeItem {
   why: string;
 }
 
-export interface DiveAdviceAnswer extends AnswerParts {
+export interface DiveAdviceAnswer extends WordedParts {
   /** The whole advice in two or three sentences. */
   summary: string;
   filter_kind: FilterVerdict;

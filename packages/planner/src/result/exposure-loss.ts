@@ -1,9 +1,9 @@
 import type { NonEmpty } from "../lists/non-empty.js";
-import type { AnswerParts, Estimate } from "./common.js";
+import type { Estimate, WordedParts } from "./common.js";
 
 export type ExposureVerdict = "fits" | "too_dark" | "too_bright";
 
-export interface ExposureLossAnswer extends AnswerParts {
+export interface ExposureLossAnswer extends WordedParts {
   depths: NonEmpty<ExposureAtDepth>;
 }
 

@@ -1,10 +1,10 @@
 import type { NonEmpty } from "../lists/non-empty.js";
 import type { FilterKind } from "../scene/scene.js";
-import type { AnswerParts, Estimate } from "./common.js";
+import type { Estimate, WordedParts } from "./common.js";
 
 export type FilterVerdict = FilterKind | "none";
 
-export interface FilterChoiceAnswer extends FilterChoiceFigures, AnswerParts {}
+export interface FilterChoiceAnswer extends FilterChoiceFigures, WordedParts {}
 
 export interface FilterChoiceFigures {
   /** What to mount for the whole range. */

@@ -1,8 +1,14 @@
+import type { MountingCauses } from "../codes/causes.js";
+import type { CautionCode, MountingCautionCode } from "../codes/cautions.js";
+import type { WordedReason } from "../messages/worded-reason.js";
 import type { FilterHolder, StepRing } from "../scene/filter-mounting-scene.js";
 import type { FilterChange } from "../scene/scene.js";
 import type { AnswerParts, Estimate } from "./common.js";
 
-export interface FilterMountingAnswer extends FilterMountingFigures, AnswerParts {
+export interface FilterMountingAnswer
+  extends FilterMountingFigures,
+    Omit<AnswerParts<never, MountingCauses, CautionCode | MountingCautionCode>, "reasons"> {
+  reasons: WordedReason[];
   /** What to do, in order, ready to say. Common practice. */
   procedure: string[];
 }

@@ -1,5 +1,5 @@
 import type { NonEmpty } from "../lists/non-empty.js";
-import type { AnswerParts, Estimate } from "./common.js";
+import type { Estimate, WordedParts } from "./common.js";
 
 export interface WhiteBalanceAnswer extends WhiteBalanceDecision {
   /** Ready to say, in order. */
@@ -7,7 +7,7 @@ export interface WhiteBalanceAnswer extends WhiteBalanceDecision {
 }
 
 /** What was decided, before it is put into words to say. */
-export interface WhiteBalanceDecision extends WhiteBalanceFigures, AnswerParts {}
+export interface WhiteBalanceDecision extends WhiteBalanceFigures, WordedParts {}
 
 export interface WhiteBalanceFigures {
   /** Balance on a card; `card_at_lamp_distance` where lamps are the only light or lead. */

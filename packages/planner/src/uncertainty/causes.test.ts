@@ -14,11 +14,11 @@ import { Z90 } from "./normal.js";
 import { NOMINAL } from "./nuisance.js";
 
 const REEF = daylightScene("IB", 45, 8, 12);
-const idsOf = (scene: Scene) => causesOf(conditionsOf(scene)).map(({ id }) => id);
+const idsOf = (scene: Scene) => causesOf(conditionsOf(scene)).map(({ code }) => code);
 
 /** The state of the world at z standard deviations of one cause. */
 function at(scene: Scene, id: string, z: number) {
-  const cause = causesOf(conditionsOf(scene)).find((c) => c.id === id);
+  const cause = causesOf(conditionsOf(scene)).find((c) => c.code === id);
   if (!cause) throw new Error(`no ${id}`);
   return nuisanceAt(cause, z);
 }
@@ -45,15 +45,13 @@ describe("the causes that bear on a scene", () => {
     expect(idsOf(NIGHT_WRECK)).toContain("lamp_beam");
   });
 
-  it("move one thing each, nothing at its nominal state, and say how to shrink it", () => {
+  it("move one thing each, and nothing at its nominal state", () => {
     const all = [...causesOf(conditionsOf(REEF_WITH_LAMPS)), ...FILTER_CAUSES, ...LIT_HAZE_CAUSES];
-    expect(new Set(all.map(({ id }) => id)).size).toBe(all.length);
+    expect(new Set(all.map(({ code }) => code)).size).toBe(all.length);
     for (const cause of all) {
       expect(Object.keys(cause.shift(1))).toHaveLength(1);
-      if (!cause.id.startsWith("filter_")) expect(nuisanceAt(cause, 0)).toEqual(NOMINAL);
+      if (!cause.code.startsWith("filter_")) expect(nuisanceAt(cause, 0)).toEqual(NOMINAL);
       expect(nuisanceAt(cause, 1)).not.toEqual(NOMINAL);
-      expect(cause.text).not.toBe("");
-      expect(cause.how_to_shrink).not.toBe("");
     }
   });
 
@@ -93,10 +91,10 @@ describe("how far a cause reaches", () => {
     const { beam_attenuation_530 } = conditionsOf(seen).water;
     expect(ln(seen)).toBeCloseTo(beam_attenuation_530?.sigma_ln ?? Number.NaN, 12);
     expect(ln(seen)).toBeLessThan(ln(REEF));
-    const texts = [REEF, seen].map(
-      (scene) => causesOf(conditionsOf(scene)).find(({ id }) => id === "water_scattering")?.how_to_shrink,
+    const told = [REEF, seen].map(
+      (scene) => causesOf(conditionsOf(scene)).find(({ code }) => code === "water_scattering")?.parameters,
     );
-    expect(texts[0]).not.toBe(texts[1]);
+    expect(told).toEqual([{ known_by: "attenuation" }, { known_by: "sight" }]);
   });
 
   it("an upright subject: by the spread of its share of the light, up and down apart, in the middle of the range", () => {
@@ -117,7 +115,7 @@ describe("how far a cause reaches", () => {
     ["full_well", 1, { fullWellScale: 2 ** 0.8 }],
   ])("%s at %d standard deviations", (id, z, state) => {
     const all = [...causesOf(conditionsOf(REEF_WITH_LAMPS)), ...FILTER_CAUSES, ...LIT_HAZE_CAUSES];
-    const cause = all.find((c) => c.id === id);
+    const cause = all.find((c) => c.code === id);
     expect(cause?.shift(z)).toEqual(state);
   });
 

@@ -1,17 +1,13 @@
 import { combinedSigma, type UprightSpread, type WaterSigma } from "@sunfathom/optics";
+import type { LightCauses } from "../codes/causes.js";
+import type { Coded } from "../codes/coded.js";
 import type { Conditions } from "../light/conditions.js";
 import { underwater, uprightSpreadAt } from "../light/underwater.js";
-import { CAUSES_EN, WATER_CAUSES_EN } from "../messages/causes-en.js";
 import { Z90 } from "./normal.js";
 import { NOMINAL, type Nuisance } from "./nuisance.js";
 
 /** A named cause of doubt; `shift` gives the model at z standard deviations of it. */
-export interface Cause {
-  id: string;
-  text: string;
-  how_to_shrink: string;
-  shift(z: number): Partial<Nuisance>;
-}
+export type Cause = Coded<LightCauses> & { shift(z: number): Partial<Nuisance> };
 
 /** Clear-sky level to about 10 %, cloud to about 30 % (Kasten & Czeplak 1980), in stops. */
 const CLEAR_SIGMA_STOPS = 0.15;
@@ -21,8 +17,8 @@ const daylightSigma = (oktas: number) =>
   Math.hypot(CLEAR_SIGMA_STOPS, CLOUD_SIGMA_STOPS * Math.min(1, oktas / 4));
 
 const attenuationCause = ({ cause, sigma_ln }: WaterSigma): Cause => ({
-  id: cause,
-  ...WATER_CAUSES_EN[cause],
+  code: cause,
+  parameters: {},
   shift: (z) => ({ kdRemainderScale: Math.exp(sigma_ln * z) }),
 });
 
@@ -30,8 +26,8 @@ function scatteringCause({ water }: Conditions): Cause {
   const seen = water.beam_attenuation_530;
   const sigma = seen ? seen.sigma_ln : combinedSigma(water.scattering_sigmas);
   return {
-    id: "water_scattering",
-    ...(seen ? CAUSES_EN.scattering_as_seen : CAUSES_EN.scattering),
+    code: "water_scattering",
+    parameters: { known_by: seen ? "sight" : "attenuation" },
     shift: (z) => ({ scatteringScale: Math.exp(sigma * z) }),
   };
 }
@@ -43,13 +39,13 @@ export function causesOf(conditions: Conditions): Cause[] {
     ...water.remainder_sigmas.map(attenuationCause),
     scatteringCause(conditions),
     {
-      id: "path_scattering",
-      ...CAUSES_EN.path_scattering,
+      code: "path_scattering",
+      parameters: {},
       shift: (z) => ({ scatterLost: Math.min(1, 0.5 * 2 ** (0.8 * z)) }),
     },
     {
-      id: "sensor",
-      ...CAUSES_EN.sensor,
+      code: "sensor",
+      parameters: {},
       shift: (z) => ({ crosstalkSd: z }),
     },
   ];
@@ -64,21 +60,21 @@ export function causesOf(conditions: Conditions): Cause[] {
     };
     causes.push(
       {
-        id: "daylight_level",
-        ...CAUSES_EN.daylight_level,
+        code: "daylight_level",
+        parameters: {},
         shift: (z) => ({ daylightScale: 2 ** (sigma * z) }),
       },
       {
-        id: "upright_share",
-        ...CAUSES_EN.upright_share,
+        code: "upright_share",
+        parameters: {},
         shift: (z) => ({ uprightScale: Math.exp((z / Z90) * (z > 0 ? upright().up : upright().down)) }),
       },
     );
   }
   if (scene.lamps.length > 0) {
     causes.push({
-      id: "lamp_beam",
-      ...CAUSES_EN.lamp_beam,
+      code: "lamp_beam",
+      parameters: {},
       // Real beams peak 1.5 to 3 times higher than an even cone and are weaker at the edge.
       shift: (z) => ({ lampIntensityScale: 2 ** (z > 0 ? 0.8 * z : 0.4 * z) }),
     });
@@ -89,18 +85,18 @@ export function causesOf(conditions: Conditions): Cause[] {
 /** Causes that bear only where filters are compared. */
 export const FILTER_CAUSES: Cause[] = [
   {
-    id: "filter_edge",
-    ...CAUSES_EN.filter_edge,
+    code: "filter_edge",
+    parameters: {},
     shift: (z) => ({ filterShape: { shift_nm: 8 * z } }),
   },
   {
-    id: "filter_width",
-    ...CAUSES_EN.filter_width,
+    code: "filter_width",
+    parameters: {},
     shift: (z) => ({ filterShape: { widthScale: Math.exp(0.25 * z) } }),
   },
   {
-    id: "full_well",
-    ...CAUSES_EN.full_well,
+    code: "full_well",
+    parameters: {},
     shift: (z) => ({ fullWellScale: 2 ** (0.8 * z) }),
   },
 ];
@@ -108,8 +104,8 @@ export const FILTER_CAUSES: Cause[] = [
 /** Causes that bear on haze lit by lamps alone. */
 export const LIT_HAZE_CAUSES: Cause[] = [
   {
-    id: "lamp_offset",
-    ...CAUSES_EN.lamp_offset,
+    code: "lamp_offset",
+    parameters: {},
     shift: (z) => ({ lampOffsetScale: 2 ** (0.6 * z) }),
   },
 ];

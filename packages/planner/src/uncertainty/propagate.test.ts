@@ -67,7 +67,9 @@ const SCENES: { name: string; scene: Scene; depth_m: number }[] = [
 ];
 
 describe("percentiles by quadrature", () => {
-  const cause = (id: string, shift: Cause["shift"]): Cause => ({ id, text: id, how_to_shrink: id, shift });
+  // Names of no real cause: what is shared out does not know them.
+  const cause = (code: string, shift: Cause["shift"]) =>
+    ({ code, parameters: { of: code }, shift }) as object as Cause;
 
   it("are exact for independent normal causes that act linearly: N(0, 3^2 + 4^2) has its 90th percentile at 6.4078", () => {
     const causes = [
@@ -84,7 +86,7 @@ describe("percentiles by quadrature", () => {
     expect(result.estimates.sum.high).toBeCloseTo(6.407758, 6);
     expect(result.estimates.sum.low).toBeCloseTo(-6.407758, 6);
     expect(sigmaOf(result, ({ sum }) => sum)).toBeCloseTo(5, 10);
-    expect(shareOfCauses(result, ({ sum }) => sum).map((s) => [s.cause, Math.round(s.share * 100)])).toEqual([
+    expect(shareOfCauses(result, ({ sum }) => sum).map((s) => [s.code, Math.round(s.share * 100)])).toEqual([
       ["b", 64],
       ["a", 36],
     ]);
@@ -115,18 +117,19 @@ describe("percentiles by quadrature", () => {
     );
     // 1 of 203.25 is less than a hundredth, 2.25 is more.
     const shares = shareOfCauses(result, ({ sum }) => sum);
-    expect(shares.map(({ cause: id }) => id)).toEqual(["daylightScale", "scatteringScale", "fullWellScale"]);
+    expect(shares.map(({ code }) => code)).toEqual(["daylightScale", "scatteringScale", "fullWellScale"]);
     // Equals stand by name, in whichever order they came.
     const reversed = { ...result, runs: [...result.runs].reverse() };
-    expect(shareOfCauses(reversed, ({ sum }) => sum).map(({ cause: id }) => id)).toEqual(
-      shares.map(({ cause: id }) => id),
+    expect(shareOfCauses(reversed, ({ sum }) => sum).map(({ code }) => code)).toEqual(
+      shares.map(({ code }) => code),
     );
     expect(shares[0].share).toBeCloseTo(100 / 203.25, 12);
     expect(shares[2].share).toBeCloseTo(2.25 / 203.25, 12);
-    expect(shares[2]).toMatchObject({ text: "fullWellScale", how_to_shrink: "fullWellScale" });
-    expect(
-      shareOfCauses(result, ({ upright }) => upright).map(({ cause: id, share }) => [id, share]),
-    ).toEqual([["uprightScale", 1]]);
+    expect(shares[2]).toMatchObject({ parameters: { of: "fullWellScale" } });
+    expect(shares[2]).not.toHaveProperty("shift");
+    expect(shareOfCauses(result, ({ upright }) => upright).map(({ code, share }) => [code, share])).toEqual([
+      ["uprightScale", 1],
+    ]);
     expect(sigmaOf(result, ({ sum }) => sum)).toBeCloseTo(Math.sqrt(203.25), 9);
     expect(sigmaOf(result, ({ upright }) => upright)).toBeCloseTo(1, 9);
   });

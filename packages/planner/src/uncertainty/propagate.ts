@@ -81,14 +81,9 @@ export function shareOfCauses<F>(propagated: Propagated<F>, pick: Picker<F>): Un
   const total = parts.reduce((sum, { variance }) => sum + variance, 0);
   if (total === 0) return [];
   return parts
-    .map(({ cause: { id, text, how_to_shrink }, variance }) => ({
-      cause: id,
-      text,
-      share: variance / total,
-      how_to_shrink,
-    }))
+    .map(({ cause: { shift: _, ...coded }, variance }) => ({ ...coded, share: variance / total }))
     .filter((entry) => entry.share >= 0.01)
-    .sort((a, b) => b.share - a.share || (a.cause < b.cause ? -1 : 1));
+    .sort((a, b) => b.share - a.share || (a.code < b.code ? -1 : 1));
 }
 
 /** Standard deviation of one figure, from the same shifts. */

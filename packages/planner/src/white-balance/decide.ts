@@ -17,8 +17,8 @@ import {
   uprightDaylightAt,
 } from "../light/underwater.js";
 import { lastOf, mapBoth, mapEach } from "../lists/non-empty.js";
-import { sunReasons } from "../messages/sun-reasons.js";
 import { verdictAt } from "../mixed-light/lights.js";
+import { sunReasons } from "../reasons/sun-reasons.js";
 import type { Estimate } from "../result/common.js";
 import type { BalanceAtDepth, WhiteBalanceDecision, WhiteBalanceFigures } from "../result/white-balance.js";
 import type { Scene } from "../scene/scene.js";
@@ -128,7 +128,7 @@ export function decideBalance(scene: Scene): WhiteBalanceDecision {
   requireLight(conditions);
   const depths = depthsOf(scene);
   const tolerance = scene.balance_tolerance_delta_e00 ?? BALANCE_TOLERANCE_DELTA_E00;
-  const causes = [...causesOf(conditions), ...FILTER_CAUSES.filter(({ id }) => id !== "full_well")];
+  const causes = [...causesOf(conditions), ...FILTER_CAUSES.filter(({ code }) => code !== "full_well")];
   const propagated = propagate(
     (nuisance) => ({ depths: mapEach(depths, (depth_m) => gainStops(conditions, nuisance, depth_m)) }),
     causes,

@@ -25,10 +25,8 @@ import { NOMINAL } from "../uncertainty/nuisance.js";
 import { whiteBalance } from "./white-balance.js";
 
 const codesOf = ({ reasons }: WhiteBalanceAnswer) => reasons.map(({ code }) => code);
-const figuresOf = ({ reasons }: WhiteBalanceAnswer, code: string) =>
-  Object.fromEntries(
-    (reasons.find((reason) => reason.code === code)?.figures ?? []).map(({ name, value }) => [name, value]),
-  );
+const parametersOf = ({ reasons }: WhiteBalanceAnswer, code: string) =>
+  (reasons.find((reason) => reason.code === code)?.parameters ?? {}) as Readonly<Record<string, number>>;
 const RANGE = daylightScene("II", 45, 2, 20);
 /** A camera that can balance more than light under water asks for. */
 const WIDE: Scene = { ...RANGE, white_balance_max_duv: 0.1, white_balance_max_cct_K: 40000 };
@@ -38,7 +36,7 @@ describe("the reasons of a white balance", () => {
     const often = whiteBalance({ ...WIDE, balance_tolerance_delta_e00: 4 });
     const down = often.balance_depths_descending_m;
     expect(down.length).toBeGreaterThan(1);
-    expect(figuresOf(often, "balance_again")).toEqual({
+    expect(parametersOf(often, "balance_again")).toEqual({
       times: down.length - 1,
       first_m: down[1],
       tolerance: 4,
@@ -47,7 +45,7 @@ describe("the reasons of a white balance", () => {
     const once = whiteBalance({ ...daylightScene("IB", 45, 5, 5.5) });
     expect(once.balance_depths_descending_m).toHaveLength(1);
     // What a light grade still takes out: 8, a judgement.
-    expect(figuresOf(once, "one_balance_serves")).toEqual({ tolerance: 8 });
+    expect(parametersOf(once, "one_balance_serves")).toEqual({ tolerance: 8 });
     expect(codesOf(once)).not.toContain("balance_again");
   });
 
@@ -60,7 +58,7 @@ describe("the reasons of a white balance", () => {
     const short = whiteBalance(RANGE);
     const out = short.depths.filter(({ in_reach }) => !in_reach);
     const deepest = out[out.length - 1];
-    expect(figuresOf(short, "balance_falls_short")).toEqual({
+    expect(parametersOf(short, "balance_falls_short")).toEqual({
       depth_m: deepest.depth_m,
       short_stops: deepest.short_of_reach_stops,
       cast: deepest.cast_left_delta_e00,
@@ -75,7 +73,7 @@ describe("the reasons of a white balance", () => {
   it("tell what a kelvin setting leaves, over the way from the nearest lamp to the subject and on to the camera", () => {
     const lamps = [TWO_LAMPS, { ...TWO_LAMPS, distance_m: 0.5 }];
     const answer = whiteBalance({ ...NIGHT_WRECK, lamps, subject_distance_m: 0.9 });
-    expect(figuresOf(answer, "kelvin_leaves_the_water")).toEqual({
+    expect(parametersOf(answer, "kelvin_leaves_the_water")).toEqual({
       cct_K: answer.lamp_kelvin_setting_K,
       left: answer.lamp_kelvin_leaves_delta_e00?.likely,
       path_m: 1.4,
@@ -219,9 +217,9 @@ describe("the answer on a white balance", () => {
     const known = models().map(({ id }) => id);
     for (const source of sources) expect(known).toContain(source);
     expect(sources).toEqual(expect.arrayContaining(["jerlov_1976", "ciede2000", "filter_shapes"]));
-    const causes = uncertainty.map(({ cause }) => cause);
+    const causes = uncertainty.map(({ code }) => code);
     expect(causes.some((cause) => cause.startsWith("filter_"))).toBe(true);
-    const bare = whiteBalance(RANGE).uncertainty.map(({ cause }) => cause);
+    const bare = whiteBalance(RANGE).uncertainty.map(({ code }) => code);
     expect(bare.some((cause) => cause.startsWith("filter_"))).toBe(false);
   });
 
@@ -233,7 +231,7 @@ describe("the answer on a white balance", () => {
   });
 
   it("counts no filter's or sensor's doubt that bears not on it: what a pixel holds moves no gain", () => {
-    const causes = (scene: Scene) => whiteBalance(scene).uncertainty.map(({ cause }) => cause);
+    const causes = (scene: Scene) => whiteBalance(scene).uncertainty.map(({ code }) => code);
     expect(causes({ ...RANGE, filter_kind: "red", filter_density: 0.6 })).not.toContain("full_well");
     expect(causes(RANGE)).toContain("sensor");
   });

@@ -1,8 +1,8 @@
 import type { Conditions } from "../light/conditions.js";
-import { cctReasons } from "../messages/cct-reason.js";
 import { WHITE_BALANCE_REASONS_EN } from "../messages/reasons/white-balance-en.js";
 import { reasonsWith } from "../messages/say.js";
-import type { Reason } from "../result/common.js";
+import { cctReasons } from "../reasons/cct-reasons.js";
+import type { MixedReason as Reason } from "../result/common.js";
 import type { WhiteBalanceFigures } from "../result/white-balance.js";
 
 const reason = reasonsWith(WHITE_BALANCE_REASONS_EN);

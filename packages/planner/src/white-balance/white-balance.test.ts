@@ -110,9 +110,9 @@ describe("the gains that make a card neutral", () => {
   it("do not depend on the level of daylight: its doubt moves none of them", () => {
     const { uncertainty } = whiteBalance(daylightScene("IB", 45, 10));
     expect(uncertainty.length).toBeGreaterThan(0);
-    expect(uncertainty.map((u) => u.cause)).not.toContain("daylight_level");
+    expect(uncertainty.map((u) => u.code)).not.toContain("daylight_level");
     // The share that falls on the subject is taken as grey in its doubt.
-    expect(uncertainty.map((u) => u.cause)).not.toContain("upright_share");
+    expect(uncertainty.map((u) => u.code)).not.toContain("upright_share");
   });
 });
 
@@ -128,7 +128,7 @@ describe("the camera's reach", () => {
     for (const d of depths.filter(({ in_reach }) => in_reach))
       expect(d.cast_left_delta_e00).toBeLessThan(1.5);
     const reason = reasons.find((r) => r.code === "balance_falls_short");
-    expect(reason?.figures).toContainEqual({ name: "depth_m", value: out[out.length - 1].depth_m });
+    expect(reason?.parameters).toMatchObject({ depth_m: out[out.length - 1].depth_m });
     expect(procedure.join(" ")).toContain(`From ${out[0].depth_m.toFixed(1)} m on`);
   });
 

@@ -1,15 +1,25 @@
-import { CAUTIONS_OF, type Caution, cautionsIn } from "@sunfathom/planner";
+import { CAUTIONS_OF, type CautionCode, cautionsIn } from "@sunfathom/planner";
+import { cautions } from "@sunfathom/words/en";
 import type { Item } from "../item/item.js";
 import { TEMPLATES } from "../templates/table.js";
+
+/** What to take care of, in words. */
+export interface Caution {
+  code: CautionCode;
+  text: string;
+}
 
 const ADVISES = new Map(TEMPLATES.map(({ id, advises = [] }) => [id, advises]));
 
 const codesOf = ({ template }: Pick<Item, "template">) =>
   (ADVISES.get(template) ?? []).flatMap((advice) => CAUTIONS_OF[advice]);
 
+const inWords = (codes: readonly string[]): Caution[] =>
+  cautionsIn(codes).map(({ code }) => ({ code, text: cautions[code] }));
+
 /** What to take care of before acting on what these questions are about; first, that none of it is a dive plan. */
 export const cautionsOf = (items: readonly Pick<Item, "template">[]): Caution[] =>
-  cautionsIn(["not_a_dive_planner", ...items.flatMap(codesOf)]);
+  inWords(["not_a_dive_planner", ...items.flatMap(codesOf)]);
 
 /** The same of one question, beyond what goes for all. */
-export const ownCautions = (item: Pick<Item, "template">): Caution[] => cautionsIn(codesOf(item));
+export const ownCautions = (item: Pick<Item, "template">): Caution[] => inWords(codesOf(item));

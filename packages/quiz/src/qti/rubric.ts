@@ -1,4 +1,4 @@
-import type { Caution } from "@sunfathom/planner";
+import type { Caution } from "../cautions/cautions-of.js";
 import { type Element, el, text } from "../xml/xml.js";
 import type { QtiVersion } from "./names.js";
 

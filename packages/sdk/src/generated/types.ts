@@ -2702,9 +2702,15 @@ export type Reason = {
      */
     basis: ReasonBasis;
     /**
-     * The figures that it rests on.
+     * The figures that it rests on: the numbers among its parameters.
      */
     figures: Array<Figure>;
+    /**
+     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     */
+    parameters: {
+        [key: string]: unknown;
+    };
 };
 
 /**
@@ -3797,6 +3803,12 @@ export type UncertaintyCause = {
      * What to measure or to state to shrink it.
      */
     how_to_shrink: string;
+    /**
+     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     */
+    parameters: {
+        [key: string]: unknown;
+    };
 };
 
 /**

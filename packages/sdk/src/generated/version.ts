@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "1db70282acb6dc4cd0323ae49898cb71fe68a324fd1688c738e2c180cfe45ecf";
+export const descriptionHash = "379b4b34aca16f473a6cf855be0f707ba2aa6b5e0db3bd139e0c3b8e4e7943fb";

@@ -1,8 +1,9 @@
 // That costs bound the time that calculations take, by ratio: nothing takes longer than its cost in attenuations says, within a
 // factor that a busy processor and a compiler that is still learning explain; and no cost is made up out of nothing.
-import { operations, toBytes } from "@sunfathom/answers";
+import { toBytes } from "@sunfathom/answers";
 import { itemsFor } from "@sunfathom/quiz";
 import { expect, it } from "vitest";
+import { operations } from "../operations.js";
 import { costOfCalculation, costOfPaper } from "./cost.js";
 
 /** A calculation may take so many times what its cost says, and must take more than so small a part of it. */

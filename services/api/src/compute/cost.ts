@@ -1,4 +1,5 @@
-import { type OperationName, operations, type SceneSize } from "@sunfathom/answers";
+import type { OperationName, SceneSize } from "@sunfathom/answers";
+import { operations } from "../operations.js";
 
 /** Depths that stand for a range, and filters that are tried where no kit is given. */
 const depthsOfRange = 7;

@@ -1,6 +1,7 @@
 // Guards the threads: what they find, who waits for whom, and that leaving stops them. The threads run the built packages.
-import { onCheckpoint, operations, toBytes } from "@sunfathom/answers";
+import { onCheckpoint, toBytes } from "@sunfathom/answers";
 import { afterEach, expect, it } from "vitest";
+import { operations } from "../operations.js";
 import { Abandoned, ComputePool, Crowded, type PoolLimits, ThreadDied } from "./pool.js";
 import type { Task } from "./tasks.js";
 

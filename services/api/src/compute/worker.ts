@@ -2,9 +2,10 @@
 import { setPriority } from "node:os";
 import { getHeapStatistics } from "node:v8";
 import { threadId, workerData } from "node:worker_threads";
-import { onCheckpoint, operations, toBytes } from "@sunfathom/answers";
+import { onCheckpoint, toBytes } from "@sunfathom/answers";
 import { itemsAgain, itemsFor, QuizProblem } from "@sunfathom/quiz";
 import { move, transferableSymbol, valueSymbol } from "piscina";
+import { operations } from "../operations.js";
 import type { Done, Order, Outcome, Shared, Task } from "./tasks.js";
 
 class Stopped extends Error {}

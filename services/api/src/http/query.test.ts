@@ -1,6 +1,6 @@
-import { operations } from "@sunfathom/answers";
 import { fieldErrorCodes } from "@sunfathom/contract";
 import { describe, expect, it } from "vitest";
+import { operations } from "../operations.js";
 import { fitsQuery, queryFieldsOf, readQuery as read, refusedQuery } from "./query.js";
 
 const fieldsFor = (path: string) => {

@@ -1,7 +1,8 @@
-import { type Operation, operations } from "@sunfathom/answers";
+import type { Operation } from "@sunfathom/answers";
 import { reference, wireSchemas } from "@sunfathom/contract";
 import { describe, expect, it } from "vitest";
 import { queryFieldsOf, readQuery } from "../http/query.js";
+import { operations } from "../operations.js";
 import { calculationByGet, calculationByPost } from "./calculation.js";
 import { schemaOf } from "./components.js";
 

@@ -1,9 +1,10 @@
 import { readFileSync } from "node:fs";
-import { operations, references } from "@sunfathom/answers";
+import { references } from "@sunfathom/answers";
 import type { FastifyInstance } from "fastify";
 import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
+import { operations } from "../operations.js";
 import { instructorKey, quizSettings } from "../routes/quiz/quiz.test-support.js";
 import { unhurried } from "../unhurried.test-support.js";
 import { isObject, type Json, type JsonObject } from "./json.js";

@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
-import { operations } from "@sunfathom/answers";
 import Fastify from "fastify";
 import { describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
+import { operations } from "../operations.js";
 import { unhurried } from "../unhurried.test-support.js";
 import { registerSwagger } from "./swagger.js";
 

@@ -1,7 +1,7 @@
-import { operations } from "@sunfathom/answers";
 import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
+import { operations } from "../operations.js";
 import { unhurried } from "../unhurried.test-support.js";
 
 let cached: FastifyInstance;

@@ -1,9 +1,10 @@
-import { answer, modelVersion, operations, toJson } from "@sunfathom/answers";
+import { modelVersion, toJson } from "@sunfathom/answers";
 import { mountingExamples, sceneExamples } from "@sunfathom/contract";
 import type { FastifyInstance } from "fastify";
 import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
+import { operations } from "../operations.js";
 import { unhurried } from "../unhurried.test-support.js";
 
 let app: FastifyInstance;
@@ -41,11 +42,11 @@ function bytes(test: request.Test): Promise<string> {
 
 const isFlat = (scene: object) => Object.values(scene).every((value) => typeof value !== "object");
 
-describe.each(operations)("$path", ({ name, path, examples }) => {
+describe.each(operations)("$path", ({ path, examples, reply }) => {
   const { scene } = examples.find((example) => isFlat(example.scene)) ?? { scene: {} };
 
   it.each(examples)("answers $name by POST and GET with the bytes of the offline door", async (example) => {
-    const offline = answer(name, example.scene);
+    const offline = reply(example.scene);
     if (offline.status !== "ok") throw new Error("no answer");
     const expected = toJson(offline.body);
     expect(await bytes(request(app.server).post(path).send(example.scene).expect(200))).toBe(expected);

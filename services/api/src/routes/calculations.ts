@@ -1,4 +1,4 @@
-import { build, type Operation, operations, type Refused, toBytes } from "@sunfathom/answers";
+import { build, type Operation, type Refused, toBytes } from "@sunfathom/answers";
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Computing } from "../compute/computing.js";
 import { costOfCalculation } from "../compute/cost.js";
@@ -12,6 +12,7 @@ import { refuseQuery } from "../http/refuse-query.js";
 import { sendJson, tag } from "../http/send-json.js";
 import { sendProblem } from "../http/send-problem.js";
 import { calculationByGet, calculationByPost } from "../openapi/calculation.js";
+import { operations } from "../operations.js";
 
 type Prepared = ReturnType<Operation["prepare"]>;
 type Ready = Exclude<Prepared, Refused>;

@@ -4,14 +4,20 @@ import {
   type SceneExampleName,
 } from "@sunfathom/contract";
 import { attenuation as plan } from "@sunfathom/planner";
+import type { Words } from "@sunfathom/words";
+import { sayParts } from "../../say/say-parts.js";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
-import { type Plan, taking } from "../calculation.js";
+import { type Saying, taking } from "../calculation.js";
+
+export const say = (planned: ReturnType<typeof plan>, texts: Words["attenuation"]) =>
+  sayParts(planned, texts);
 
 export const attenuation = taking(lightScene)({
   name: "attenuation",
   form,
-  plan: plan satisfies Plan<ReturnType<typeof plan>, AttenuationAnswer>,
+  plan,
+  say: say satisfies Saying<ReturnType<typeof say>, AttenuationAnswer>,
 });
 
 export const about: About<SceneExampleName> = {

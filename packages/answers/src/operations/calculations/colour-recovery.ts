@@ -4,15 +4,21 @@ import {
   type SceneExampleName,
 } from "@sunfathom/contract";
 import { colourRecovery as plan } from "@sunfathom/planner";
+import type { Words } from "@sunfathom/words";
+import { sayWorded } from "../../say/say-worded.js";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
-import { type Plan, taking } from "../calculation.js";
+import { type Saying, taking } from "../calculation.js";
 import { recoveryCost } from "../costs.js";
+
+export const say = (planned: ReturnType<typeof plan>, texts: Words["colour-recovery"]) =>
+  sayWorded(planned, texts);
 
 export const colourRecovery = taking(lightScene)({
   name: "colour-recovery",
   form,
-  plan: plan satisfies Plan<ReturnType<typeof plan>, ColourRecoveryAnswer>,
+  plan,
+  say: say satisfies Saying<ReturnType<typeof say>, ColourRecoveryAnswer>,
 });
 
 export const about: About<SceneExampleName> = {

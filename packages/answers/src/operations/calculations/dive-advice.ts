@@ -4,15 +4,21 @@ import {
   type SceneExampleName,
 } from "@sunfathom/contract";
 import { diveAdvice as plan } from "@sunfathom/planner";
+import type { Words } from "@sunfathom/words";
+import { sayWorded } from "../../say/say-worded.js";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
-import { type Plan, taking } from "../calculation.js";
+import { type Saying, taking } from "../calculation.js";
 import { planCost } from "../costs.js";
+
+export const say = (planned: ReturnType<typeof plan>, texts: Words["dive-advice"]) =>
+  sayWorded(planned, texts);
 
 export const diveAdvice = taking(lightScene)({
   name: "dive-advice",
   form,
-  plan: plan satisfies Plan<ReturnType<typeof plan>, DiveAdviceAnswer>,
+  plan,
+  say: say satisfies Saying<ReturnType<typeof say>, DiveAdviceAnswer>,
 });
 
 export const about: About<SceneExampleName> = {

@@ -4,15 +4,21 @@ import {
   type SceneExampleName,
 } from "@sunfathom/contract";
 import { exposureLoss as plan } from "@sunfathom/planner";
+import type { Words } from "@sunfathom/words";
+import { sayWorded } from "../../say/say-worded.js";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
-import { type Plan, taking } from "../calculation.js";
+import { type Saying, taking } from "../calculation.js";
 import { exposureCost } from "../costs.js";
+
+export const say = (planned: ReturnType<typeof plan>, texts: Words["exposure-loss"]) =>
+  sayWorded(planned, texts);
 
 export const exposureLoss = taking(lightScene)({
   name: "exposure-loss",
   form,
-  plan: plan satisfies Plan<ReturnType<typeof plan>, ExposureLossAnswer>,
+  plan,
+  say: say satisfies Saying<ReturnType<typeof say>, ExposureLossAnswer>,
 });
 
 export const about: About<SceneExampleName> = {

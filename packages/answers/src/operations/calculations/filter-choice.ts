@@ -4,15 +4,21 @@ import {
   type SceneExampleName,
 } from "@sunfathom/contract";
 import { filterChoice as plan } from "@sunfathom/planner";
+import type { Words } from "@sunfathom/words";
+import { sayWorded } from "../../say/say-worded.js";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
-import { type Plan, taking } from "../calculation.js";
+import { type Saying, taking } from "../calculation.js";
 import { choiceCost } from "../costs.js";
+
+export const say = (planned: ReturnType<typeof plan>, texts: Words["filter-choice"]) =>
+  sayWorded(planned, texts);
 
 export const filterChoice = taking(lightScene)({
   name: "filter-choice",
   form,
-  plan: plan satisfies Plan<ReturnType<typeof plan>, FilterChoiceAnswer>,
+  plan,
+  say: say satisfies Saying<ReturnType<typeof say>, FilterChoiceAnswer>,
 });
 
 export const about: About<SceneExampleName> = {

@@ -3,15 +3,21 @@ import {
   filterMountingAnswerForm as form,
   type MountingExampleName,
 } from "@sunfathom/contract";
-import { type FilterMountingScene, filterMounting as plan } from "@sunfathom/planner";
+import { filterMounting as plan } from "@sunfathom/planner";
+import type { Words } from "@sunfathom/words";
+import { sayWorded } from "../../say/say-worded.js";
 import { mountingScene } from "../../scene/mounting-scene.js";
 import type { About } from "../about.js";
-import { type Plan, taking } from "../calculation.js";
+import { type Saying, taking } from "../calculation.js";
+
+export const say = (planned: ReturnType<typeof plan>, texts: Words["filter-mounting"]) =>
+  sayWorded(planned, texts);
 
 export const filterMounting = taking(mountingScene)({
   name: "filter-mounting",
   form,
-  plan: plan satisfies Plan<ReturnType<typeof plan>, FilterMountingAnswer, FilterMountingScene>,
+  plan,
+  say: say satisfies Saying<ReturnType<typeof say>, FilterMountingAnswer>,
 });
 
 export const about: About<MountingExampleName> = {

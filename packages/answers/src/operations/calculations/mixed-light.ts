@@ -4,15 +4,21 @@ import {
   type SceneExampleName,
 } from "@sunfathom/contract";
 import { mixedLight as plan } from "@sunfathom/planner";
+import type { Words } from "@sunfathom/words";
+import { sayWorded } from "../../say/say-worded.js";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
-import { type Plan, taking } from "../calculation.js";
+import { type Saying, taking } from "../calculation.js";
 import { mixedCost } from "../costs.js";
+
+export const say = (planned: ReturnType<typeof plan>, texts: Words["mixed-light"]) =>
+  sayWorded(planned, texts);
 
 export const mixedLight = taking(lightScene)({
   name: "mixed-light",
   form,
-  plan: plan satisfies Plan<ReturnType<typeof plan>, MixedLightAnswer>,
+  plan,
+  say: say satisfies Saying<ReturnType<typeof say>, MixedLightAnswer>,
 });
 
 export const about: About<SceneExampleName> = {

@@ -4,15 +4,21 @@ import {
   type WhiteBalanceAnswer,
 } from "@sunfathom/contract";
 import { whiteBalance as plan } from "@sunfathom/planner";
+import type { Words } from "@sunfathom/words";
+import { sayWorded } from "../../say/say-worded.js";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
-import { type Plan, taking } from "../calculation.js";
+import { type Saying, taking } from "../calculation.js";
 import { balanceCost } from "../costs.js";
+
+export const say = (planned: ReturnType<typeof plan>, texts: Words["white-balance"]) =>
+  sayWorded(planned, texts);
 
 export const whiteBalance = taking(lightScene)({
   name: "white-balance",
   form,
-  plan: plan satisfies Plan<ReturnType<typeof plan>, WhiteBalanceAnswer>,
+  plan,
+  say: say satisfies Saying<ReturnType<typeof say>, WhiteBalanceAnswer>,
 });
 
 export const about: About<SceneExampleName> = {

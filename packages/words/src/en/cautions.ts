@@ -1,5 +1,7 @@
-/** English texts of cautions. */
-export const CAUTIONS_EN = {
+import type { CautionCode } from "@sunfathom/planner";
+
+/** Cautions that several decisions give. */
+export const cautions: Readonly<Record<CautionCode, string>> = {
   not_a_dive_planner:
     "This is advice on light and colour, not a dive plan. Depth, time, gas and ascent follow your training, your instructor and local rules.",
   ascent_first:
@@ -21,6 +23,4 @@ export const CAUTIONS_EN = {
     "A filter inside the housing or behind the lens is changed on dry land only; never open a housing near the water's edge.",
   filter_flip_practised:
     "Change a filter under water only while you hover under control, hands off the reef. Practise it at the surface: task load at depth comes before the picture.",
-} as const;
-
-export type CautionCode = keyof typeof CAUTIONS_EN;
+};

@@ -1,91 +1,87 @@
-import type { WaterCause } from "@sunfathom/optics";
+import type { LightCauses } from "@sunfathom/planner";
+import type { CauseText } from "../answer-texts.js";
+import type { Texts } from "../problems/texts.js";
 
-/** What a cause of doubt is, and what would shrink it. */
-interface CauseText {
-  text: string;
-  how_to_shrink: string;
-}
-
-export const WATER_CAUSES_EN: Record<WaterCause, CauseText> = {
-  water_type_resolution: {
+/** What causes doubt on light in water. */
+export const causes: Texts<LightCauses, CauseText> = {
+  water_type_resolution: () => ({
     text: "A water type is a wide class: this water may lie anywhere between its neighbours",
     how_to_shrink: "State visibility and colour of the water, or photograph a grey card at two depths.",
-  },
-  kd_measurement: {
+  }),
+  kd_measurement: () => ({
     text: "Error of the measured diffuse attenuation",
     how_to_shrink: "Measure at more wavelengths and depths.",
-  },
-  clarity_reading: {
+  }),
+  clarity_reading: () => ({
     text: "How well the distance at which things vanish was read",
     how_to_shrink: "Read it again with a marked line, or photograph a grey card at two depths.",
-  },
-  beam_to_diffuse: {
+  }),
+  beam_to_diffuse: () => ({
     text: "How far one sees does not fix how fast daylight fades with depth",
     how_to_shrink: "Lower a Secchi disc, or photograph a grey card at two depths.",
-  },
-  spectral_shape: {
+  }),
+  spectral_shape: () => ({
     text: "Waters of one clarity and colour still differ in how they take each wavelength",
     how_to_shrink: "Photograph a grey card at two depths, or measure diffuse attenuation.",
-  },
-  hue_name: {
+  }),
+  hue_name: () => ({
     text: "A colour word covers a stretch of waters",
     how_to_shrink: "Photograph a grey card at two depths.",
-  },
-  scattering_per_water: {
-    text: "How strongly this water scatters, which attenuation alone does not fix",
-    how_to_shrink: "State the horizontal visibility.",
-  },
-  chlorophyll_relation: {
+  }),
+  scattering_per_water: () => perWater,
+  chlorophyll_relation: () => ({
     text: "Waters of one chlorophyll concentration differ in attenuation",
     how_to_shrink: "Lower a Secchi disc, or photograph a grey card at two depths.",
-  },
-  card_noise: {
+  }),
+  card_noise: () => ({
     text: "Scatter of the card readings",
     how_to_shrink: "Photograph the card at more depths, with exposure and balance locked.",
-  },
-};
-
-/** The same for everything else that is not known. */
-export const CAUSES_EN = {
-  scattering: WATER_CAUSES_EN.scattering_per_water,
-  scattering_as_seen: {
-    text: "How far one really sees, from which scattering is taken",
-    how_to_shrink: "Measure the visibility along a line.",
-  },
-  path_scattering: {
+  }),
+  water_scattering: (p) => (p.known_by === "sight" ? asSeen : perWater),
+  path_scattering: () => ({
     text: "How much of the scattered light still arrives over a short path",
     how_to_shrink: "Come closer: a short path hardly scatters.",
-  },
-  sensor: {
+  }),
+  sensor: () => ({
     text: "How much green and blue light this camera's red channel sees",
     how_to_shrink: "Photograph a colour chart at depth with this camera.",
-  },
-  daylight_level: {
+  }),
+  daylight_level: () => ({
     text: "How bright the sky is",
     how_to_shrink: "State the cloud cover, or measure with a light meter at the surface.",
-  },
-  upright_share: {
+  }),
+  upright_share: () => ({
     text: "How much of the light from above falls on the subject, which may face the sun or away from it",
     how_to_shrink: "Say that the subject faces the sun and film with the sun behind you, or meter at depth.",
-  },
-  lamp_beam: {
+  }),
+  lamp_beam: () => ({
     text: "How much brighter the middle of the beam is than an even cone",
     how_to_shrink: "Measure the lamp's illuminance at a known distance.",
-  },
-  filter_edge: {
+  }),
+  filter_edge: () => ({
     text: "Where the filter's absorption band lies, since its curve is an assumed shape",
     how_to_shrink: "Give a measured transmittance curve.",
-  },
-  filter_width: {
+  }),
+  filter_width: () => ({
     text: "How wide the filter's absorption band is, since its curve is an assumed shape",
     how_to_shrink: "Give a measured transmittance curve.",
-  },
-  full_well: {
+  }),
+  full_well: () => ({
     text: "How many photons the sensor can hold per pixel",
     how_to_shrink: "Nothing a diver can do: it differs between cameras.",
-  },
-  lamp_offset: {
+  }),
+  lamp_offset: () => ({
     text: "How far the lamps stand from the line of sight",
     how_to_shrink: "Put the lamps on long arms; nothing to measure.",
-  },
-} as const satisfies Record<string, CauseText>;
+  }),
+};
+
+const perWater: CauseText = {
+  text: "How strongly this water scatters, which attenuation alone does not fix",
+  how_to_shrink: "State the horizontal visibility.",
+};
+
+const asSeen: CauseText = {
+  text: "How far one really sees, from which scattering is taken",
+  how_to_shrink: "Measure the visibility along a line.",
+};

@@ -1,5 +1,6 @@
 import { CCT_MEANINGFUL_DUV } from "@sunfathom/optics";
-import type { Reason } from "../result/common.js";
+import type { Reason } from "../codes/coded.js";
+import type { LightReasons } from "../codes/light.js";
 import { lightReason } from "./light-reason.js";
 
 interface LightAtDepth {
@@ -9,7 +10,7 @@ interface LightAtDepth {
 }
 
 /** Why no colour temperature is given from some depth on; empty where one is given throughout. */
-export function cctReasons(depths: readonly LightAtDepth[]): Reason[] {
+export function cctReasons(depths: readonly LightAtDepth[]): Reason<LightReasons>[] {
   const first = depths.find(({ cct_K }) => cct_K === undefined);
   if (!first) return [];
   const { depth_m, duv } = first;

@@ -1,0 +1,22 @@
+import type { WaterCause } from "@sunfathom/optics";
+import type { Nothing } from "./coded.js";
+
+/** Causes of doubt on light in water. */
+export interface LightCauses extends Record<WaterCause, Nothing> {
+  /** How strongly the water scatters: told from attenuation, or from how far one sees. */
+  water_scattering: { known_by: "attenuation" | "sight" };
+  path_scattering: Nothing;
+  sensor: Nothing;
+  daylight_level: Nothing;
+  upright_share: Nothing;
+  lamp_beam: Nothing;
+  filter_edge: Nothing;
+  filter_width: Nothing;
+  full_well: Nothing;
+  lamp_offset: Nothing;
+}
+
+/** Causes of doubt on where a filter goes. */
+export interface MountingCauses {
+  pupil_distance: Nothing;
+}

@@ -1,0 +1,27 @@
+/**
+ * What a decision says: codes, each with typed parameters, and no sentence. A catalogue of codes is a type that names them and says
+ * what each comes with; texts are made of it elsewhere, complete by that type, in any language.
+ */
+
+/** What a code comes with that says all by itself. */
+export type Nothing = Record<never, never>;
+
+/** A code of `Codes` with its parameters. */
+export type Coded<Codes> = {
+  [Code in keyof Codes & string]: { code: Code; parameters: Codes[Code] };
+}[keyof Codes & string];
+
+/** The last argument of whoever takes a code: left out where the code comes with nothing. */
+type With<Parameters> = keyof Parameters extends never ? [] : [parameters: Parameters];
+
+/** Where a reason comes from: `computed` from the model, or `common_practice` of the trade without a published source. */
+export type Basis = "computed" | "common_practice";
+
+/** Why an answer is what it is. */
+export type Reason<Reasons> = Coded<Reasons> & { basis: Basis };
+
+/** Makes the reasons of one catalogue. */
+export const reasonsOf =
+  <Reasons>() =>
+  <Code extends keyof Reasons & string>(code: Code, basis: Basis, ...[parameters]: With<Reasons[Code]>) =>
+    ({ code, basis, parameters: parameters ?? {} }) as Reason<Pick<Reasons, Code>>;

@@ -1,0 +1,16 @@
+import type { Nothing } from "./coded.js";
+
+/** Reasons on the light itself, which several decisions give. */
+export interface LightReasons {
+  /** No colour temperature: too far from the Planckian locus, in CIE 1960 uv. */
+  cct_without_meaning: { depth_m: number; duv: number };
+  /** No colour temperature: bluer than any glowing body. */
+  cct_beyond_locus: { depth_m: number };
+  /** Below this depth the last red is made in the water itself. */
+  red_not_only_transmitted: { depth_m: number };
+  /** @property time instant in UTC, RFC 3339 */
+  sun_stands: { elevation_deg: number; azimuth_deg: number; time: string };
+  /** @property time the instant that is meant, in UTC, RFC 3339 */
+  clock_shows_twice: { time: string };
+  night_there: Nothing;
+}

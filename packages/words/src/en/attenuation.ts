@@ -1,0 +1,13 @@
+import type { AttenuationReasons, LightReasons } from "@sunfathom/planner";
+import type { AnswerTexts } from "../answer-texts.js";
+import { causes } from "./causes.js";
+import { cautions } from "./cautions.js";
+import { attenuationReasons } from "./reasons/attenuation.js";
+import { lightReasons } from "./reasons/light.js";
+
+/** How the water takes the light, in words. */
+export const attenuation: AnswerTexts<AttenuationReasons & LightReasons> = {
+  reasons: { ...attenuationReasons, ...lightReasons },
+  causes,
+  cautions,
+};

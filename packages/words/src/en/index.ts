@@ -1,0 +1,2 @@
+export * from "../generated/en.js";
+export { cautions } from "./cautions.js";
