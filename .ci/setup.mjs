@@ -72,6 +72,12 @@ function build() {
   run(process.execPath, [join(".ci", "write-operations.mjs")]);
   run(process.execPath, [join("packages", "answers", "scripts", "write-build.mjs")]);
   run(process.execPath, [join("node_modules", "typescript", "bin", "tsc"), "-b"]);
+  // The client that the service gives to those who install it from there.
+  run(process.execPath, [
+    join("packages", "sdk", "scripts", "pack.mjs"),
+    "--into",
+    join("services", "api", "client"),
+  ]);
 }
 
 checkNode();

@@ -29,6 +29,7 @@ import { registerMetrics } from "./plugins/metrics.js";
 import { registerSwagger } from "./plugins/swagger.js";
 import { defaultQuizSettings, type QuizSettings } from "./quiz-settings.js";
 import { calculationRoutes } from "./routes/calculations.js";
+import { clientPackageRoutes } from "./routes/client-package.js";
 import { descriptionRoutes } from "./routes/description.js";
 import { documentationRoutes } from "./routes/documentation.js";
 import { healthRoutes } from "./routes/health.js";
@@ -149,6 +150,7 @@ export async function createApp({
   problemPageRoutes(app);
   descriptionRoutes(app);
   documentationRoutes(app);
+  clientPackageRoutes(app);
   return app;
 }
 

@@ -3,10 +3,10 @@ import { createApp } from "./app.js";
 import { banner } from "./banner.js";
 import { unhurried } from "./unhurried.test-support.js";
 
-it("names where the service listens, where its documentation is, and a request that is answered", async () => {
+it("names where the service listens, where its documentation and its client are, and a request that is answered", async () => {
   const address = "http://127.0.0.1:8080";
   const lines = banner(address).split("\n");
-  expect(lines).toHaveLength(3);
+  expect(lines).toHaveLength(4);
   expect(lines[0]).toBe(`Sunfathom listens on ${address}`);
   const app = await createApp({ limits: unhurried });
   for (const line of lines.slice(1)) {

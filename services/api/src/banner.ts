@@ -1,3 +1,5 @@
+import { clientPath } from "./routes/client-package.js";
+
 /**
  * What a person who starts the service needs to know.
  * @param address where it listens, for example `http://127.0.0.1:8080`
@@ -7,6 +9,7 @@ export function banner(address: string): string {
   return [
     `Sunfathom listens on ${address}`,
     `Documentation:       ${address}/docs`,
+    `Its client:          npm install ${address}${clientPath()}`,
     `Try it:              curl '${address}/v1/filter-choice?${query}'`,
   ].join("\n");
 }

@@ -7,6 +7,8 @@ export interface Fixed {
   type: string;
   bytes: Buffer;
   etag: string;
+  /** how long others may keep it; asked for anew each time when left out */
+  cacheControl?: string;
 }
 
 /** @param etag one of its content when left out */
@@ -23,9 +25,10 @@ export function fixedJson(json: string, etag?: string): Fixed {
 export function sendFixed(
   request: FastifyRequest,
   reply: FastifyReply,
-  { type, bytes, etag }: Fixed,
+  { type, bytes, etag, cacheControl }: Fixed,
 ): FastifyReply {
   tag(reply, etag);
+  if (cacheControl !== undefined) reply.header("cache-control", cacheControl);
   const asked = request.headers["if-none-match"];
   if (asked?.trim() === "*" || matches(asked, etag)) return reply.code(304).send();
   return reply.header("content-type", type).send(bytes);
