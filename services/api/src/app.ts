@@ -4,6 +4,7 @@ import { ComputePool, type PoolLimits } from "./compute/pool.js";
 import { defaultExposure, type Exposure } from "./exposure.js";
 import { logAbandoned } from "./http/abandoned.js";
 import { AnswerCache } from "./http/answer-cache.js";
+import { compressAnswers } from "./http/compress.js";
 import { Connections } from "./http/connections.js";
 import { Departure } from "./http/departure.js";
 import { handleError } from "./http/errors.js";
@@ -114,6 +115,7 @@ export async function createApp({
   app.decorate("leave", () => departure.leave(app));
   limitSending(app, limits.sendTimeout_ms);
   registerHelmet(app);
+  compressAnswers(app);
   await registerCors(app, exposure.corsOrigins);
   refuseBeyondBudget(app, limiter);
   // What refuses a request for itself comes after what every answer has, and after the count.

@@ -11,9 +11,16 @@ export interface Fixed {
   cacheControl?: string;
 }
 
+/** The bytes of all that is fixed. */
+const lasting = new WeakSet<Buffer>();
+
+/** Whether these bytes are the same for all who ask, as long as the process lives. */
+export const isFixed = (bytes: Buffer): boolean => lasting.has(bytes);
+
 /** @param etag one of its content when left out */
 export function fixed(type: string, content: string | Buffer, etag?: string): Fixed {
   const bytes = Buffer.from(content);
+  lasting.add(bytes);
   return { type, bytes, etag: etag ?? etagOf(bytes.toString("latin1")) };
 }
 
