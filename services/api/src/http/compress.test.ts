@@ -2,12 +2,13 @@ import { brotliDecompressSync, gunzipSync } from "node:zlib";
 import type { FastifyInstance, InjectOptions } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
+import { defaultExposure } from "../exposure.js";
 import { operations } from "../operations.js";
 import { unhurried } from "../unhurried.test-support.js";
 
 let app: FastifyInstance;
 beforeAll(async () => {
-  app = await createApp({ limits: unhurried, exposure: { corsOrigins: "*", trustedProxies: [] } });
+  app = await createApp({ limits: unhurried, exposure: { ...defaultExposure, corsOrigins: "*" } });
 });
 afterAll(() => app.close());
 

@@ -1,7 +1,25 @@
+import { once } from "node:events";
+import { get, type IncomingMessage } from "node:http";
 import request from "supertest";
 import { describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
 import { unhurried } from "../unhurried.test-support.js";
+
+it("spends less than 500 bytes on headers", async () => {
+  const app = await createApp({ limits: unhurried });
+  const address = await app.listen({ port: 0 });
+  const sent = get(`${address}/v1/attenuation?water_type=IB&depth_m=12`, {
+    headers: { "accept-encoding": "gzip" },
+    agent: false,
+  });
+  const [answer]: IncomingMessage[] = await once(sent, "response");
+  const rawHeaders = answer?.resume().rawHeaders ?? [];
+  await app.close();
+  const lines = rawHeaders.map((part, nth) => `${part}${nth % 2 === 0 ? ": " : "\r\n"}`);
+  expect(rawHeaders).toContain("content-encoding");
+  expect(rawHeaders).toContain("etag");
+  expect(Buffer.byteLength(`HTTP/1.1 200 OK\r\n${lines.join("")}\r\n`)).toBeLessThan(500);
+});
 
 describe("every answer", () => {
   it.each(["/v1/models", "/v1/attenuation", "/v1/unheard-of", "/health/live", "/openapi.json"])(
