@@ -32,7 +32,6 @@ describe("every answer", () => {
       // Content Security Policy Level 3, section 6.1.3 and 6.4.2.
       expect(headers["content-security-policy"]).toBe("default-src 'none';frame-ancestors 'none'");
       expect(headers["x-content-type-options"]).toBe("nosniff");
-      expect(headers["referrer-policy"]).toBe("no-referrer");
       expect(headers).not.toHaveProperty("x-powered-by");
       expect(headers).not.toHaveProperty("server");
       expect(headers).not.toHaveProperty("strict-transport-security");

@@ -4,7 +4,7 @@ import type { FastifyInstance } from "fastify";
 import helmet from "helmet";
 
 /**
- * Headers that tell browsers to make nothing of an answer but data. `/docs` brings a content security policy of its own.
+ * Headers that tell browsers to make nothing of an answer but data. `/docs` brings policies of its own.
  * Transport security is for whoever ends TLS to promise: the service cannot know that its whole domain speaks it.
  * @see https://github.com/helmetjs/helmet
  */
@@ -14,10 +14,11 @@ export const securityHeaders: OutgoingHttpHeaders = headersOf(
       useDefaults: false,
       directives: { defaultSrc: ["'none'"], frameAncestors: ["'none'"] },
     },
-    referrerPolicy: { policy: "no-referrer" },
     strictTransportSecurity: false,
     // What only documents or browsers of the past obey would be a third of all headers, and frame-ancestors says the rest.
     crossOriginOpenerPolicy: false,
+    crossOriginResourcePolicy: false,
+    referrerPolicy: false,
     originAgentCluster: false,
     xDnsPrefetchControl: false,
     xDownloadOptions: false,

@@ -29,6 +29,10 @@ it("lets the browser load nothing from elsewhere (Content Security Policy Level 
   expect(policy).not.toContain("upgrade-insecure-requests");
 });
 
+it("tells no site that its links lead to where they were followed", async () => {
+  expect((await app.inject("/docs/")).headers["referrer-policy"]).toBe("no-referrer");
+});
+
 it("lists every operation, closed, without the library's own address bar and models", async () => {
   const { body } = await app.inject("/docs/static/swagger-initializer.js");
   for (const setting of ['layout: "BaseLayout"', 'docExpansion: "list"', "defaultModelsExpandDepth: 0"])

@@ -20,6 +20,8 @@ const onlyFromHere = [
   "style-src 'self'",
 ].join("; ");
 
+const pagePolicies = { "content-security-policy": onlyFromHere, "referrer-policy": "no-referrer" };
+
 const html = "text/html; charset=utf-8";
 const script = "text/javascript; charset=utf-8";
 const style = "text/css; charset=utf-8";
@@ -75,7 +77,7 @@ SwaggerUIBundle({
 export function documentationRoutes(app: FastifyInstance): void {
   for (const [path, file] of files())
     app.get(path, { schema: { hide: true }, config: { budget: "documentation" } }, (request, reply) =>
-      sendFixed(request, reply.header("content-security-policy", onlyFromHere), file),
+      sendFixed(request, reply.headers(pagePolicies), file),
     );
 }
 
