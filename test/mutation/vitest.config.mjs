@@ -20,6 +20,7 @@ function testsOf(place) {
 const config = mergeConfig(house, {});
 config.test = {
   ...config.test,
+  projects: undefined,
   include: [...new Set(places.flatMap(testsOf))],
   // Starts the built service, which no mutant is in.
   exclude: ["services/api/src/server.test.ts"],

@@ -6,6 +6,7 @@ import house from "../../vitest.config.js";
 const config = mergeConfig(house, {});
 config.test = {
   ...config.test,
+  projects: undefined,
   include: ["packages/*/src/**/*.prove.ts", "services/*/src/**/*.prove.ts", "test/**/*.prove.ts"],
   env: { PROVE: "on" },
   // One after the other: some measure what a service has left for others.
