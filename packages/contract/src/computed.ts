@@ -1,5 +1,4 @@
 import type { Form } from "./json-schema/form.js";
-import type { JsonSchema } from "./json-schema/schema.js";
 import {
   type CalculationName,
   calculationNames,
@@ -13,17 +12,13 @@ import {
 export const sceneNames = ["Scene", "MountingScene"] as const;
 export type SceneName = (typeof sceneNames)[number];
 
+/** Components that scenes and their parts are brought into: their fields in order are the one form of a scene. */
+export const resolvedNames = ["ResolvedScene", "ResolvedLamp", "ResolvedMountingScene"] as const;
+
 export type AnswerName = `${Pascal<CalculationName | ReferenceName>}Answer`;
 export const answerNames: readonly AnswerName[] = [...calculationNames, ...referenceNames]
   .map((name): AnswerName => `${pascal(name)}Answer`)
   .sort();
-
-/** What it takes to check a scene. */
-export interface SceneSchemas {
-  readonly component: SceneName;
-  /** Its schema and those that it refers to, by name. */
-  readonly schemas: Readonly<Record<string, JsonSchema>>;
-}
 
 /** The form in which an answer leaves. */
 export interface AnswerForm {

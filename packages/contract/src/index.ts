@@ -3,7 +3,6 @@ export {
   type AnswerName,
   answerNames,
   type SceneName,
-  type SceneSchemas,
   sceneNames,
 } from "./computed.js";
 export type * from "./generated/calculation-answer-types.js";
@@ -25,12 +24,12 @@ export {
   problemCodes,
   problemKinds,
 } from "./problem/catalogue.js";
+export type { CheckCode, CheckParameters, NumberRange, WantedType } from "./problem/check-parameters.js";
 export { problemComponent } from "./problem/component-name.js";
 export { type FieldErrorCode, fieldErrorCodes, maxErrors } from "./problem/error-codes.js";
 export { type OutsideCode, outsideCodes } from "./problem/outside-codes.js";
 export type { ErrorMeaning, ProblemPage } from "./problem/page-schema.js";
 export type { FieldError, Problem } from "./problem/problem.js";
-export { ruleMeanings } from "./problem/rule-meanings.js";
 export { problemType, type SceneProblemCode, sceneProblemKinds } from "./problem/scene-problems.js";
 export type { QuizAnswersRequest, QuizMarks } from "./quiz/answers.js";
 export { quizErrorCodes } from "./quiz/error-codes.js";
@@ -42,6 +41,12 @@ export type { FilterKindInfo, ModelInfo, WaterTypeInfo } from "./reference/refer
 export { sceneRules } from "./rules/all.js";
 export { mountingRules } from "./rules/mounting.js";
 export type { Rule, Violation } from "./rules/rule.js";
+export type {
+  MountingRuleParameters,
+  RuleCode,
+  RuleParameters,
+  SceneRuleParameters,
+} from "./rules/rule-parameters.js";
 export { lampDefaults, sceneDefaults } from "./scene/defaults.js";
 export { type SceneExample, type SceneExampleName, sceneExamples } from "./scene/examples.js";
 export { flatLampNames } from "./scene/flat-lamp-names.js";
@@ -52,9 +57,9 @@ export {
   type MountingExampleName,
   mountingExamples,
 } from "./scene/mounting/examples.js";
-export type { MountingScene } from "./scene/mounting/scene.js";
+export type { MountingScene, ResolvedMountingScene } from "./scene/mounting/scene.js";
 export { placeTimeNames } from "./scene/place-time-names.js";
 export type { ResolvedScene, Scene } from "./scene/scene.js";
-export { shutterOfFrame_s } from "./scene/shutter.js";
+export { shortestShutter_s, shutterOfFrame_s } from "./scene/shutter.js";
 export * from "./scene/values.js";
 export { fieldsBesideLists, waterBases } from "./scene/water-bases.js";

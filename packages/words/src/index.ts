@@ -4,10 +4,14 @@ export const languages = ["en"] as const;
 export type Language = (typeof languages)[number];
 
 export type { AnswerTexts, CauseText } from "./answer-texts.js";
+export { checkTexts } from "./en/problems/check.js";
+export { problemDetails } from "./en/problems/details.js";
+export { mountingRuleTexts } from "./en/problems/mounting-rules.js";
 export { outsideLight } from "./en/problems/outside-light.js";
 export { outsideMeanings } from "./en/problems/outside-meanings.js";
 export { outsideMounting } from "./en/problems/outside-mounting.js";
 export { problemPage } from "./en/problems/page.js";
+export { sceneRuleTexts } from "./en/problems/scene-rules.js";
 export { type QuizTexts, quizTexts } from "./en/quiz/catalogue.js";
 export type { CitationId } from "./en/quiz/common.js";
 export type { Band } from "./en/quiz/light.js";

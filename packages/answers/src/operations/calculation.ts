@@ -65,7 +65,7 @@ export function taking<Wire extends object, Own extends object>(kind: SceneKind<
       name,
       path: pathOf(name),
       answer: form.component,
-      request: kind.schemas.component,
+      request: kind.component,
       besideLists: kind.besideLists,
     };
     return {

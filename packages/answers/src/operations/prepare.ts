@@ -32,8 +32,9 @@ export function prepare<Wire extends Asked, Own extends object>(
   raw: unknown,
   found: readonly FieldError[],
 ): Ready | Refused {
-  const checked = checkScene({ check: checkOfScene(kind.schemas), rules: kind.rules }, raw, found);
-  if ("findings" in checked) return { status: "problem", problem: invalidScene(checked.findings) };
+  const checked = checkScene({ check: checkOfScene(kind.schema), rules: kind.rules }, raw, found);
+  if ("findings" in checked)
+    return { status: "problem", problem: invalidScene(checked.findings, kind.ruleTexts) };
   const mismatch = otherModel(checked.scene.expect_model_version);
   if (mismatch !== undefined) return { status: "problem", problem: mismatch };
   const { scene, assumed } = kind.canonical(checked.scene);

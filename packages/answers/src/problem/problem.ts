@@ -4,10 +4,15 @@ import {
   type ProblemCode,
   problemKinds,
   problemType,
+  type RuleParameters,
   type SceneProblemCode,
   sceneProblemKinds,
 } from "@sunfathom/contract";
-import type { Findings } from "../validate/findings.js";
+import { checkTexts, type FieldText, problemDetails, type Texts } from "@sunfathom/words";
+import type { Finding, Findings } from "../validate/findings.js";
+
+/** Texts for rules between fields. */
+export type RuleTexts = Partial<Texts<RuleParameters, FieldText>>;
 
 /** A problem of the catalogue, with what went wrong this time. */
 export function problem(code: ProblemCode, detail: string, errors?: readonly FieldError[]): Problem {
@@ -39,20 +44,30 @@ function problemOf(
   };
 }
 
-/** The problem of a scene that is not valid. */
-export function invalidScene(findings: Findings): Problem {
-  return sceneProblem("invalid_scene", detailOf(findings), findings.errors);
+/** The problem of a scene that is not valid. @param ruleTexts for what breaks a rule between its fields */
+export function invalidScene(findings: Findings, ruleTexts: RuleTexts): Problem {
+  const errors = errorsOf(findings, ruleTexts);
+  return sceneProblem("invalid_scene", problemDetails.invalid({ errors, more: findings.more }), errors);
 }
 
 /** The problem of another body that is not valid. */
 export function invalidRequest(findings: Findings): Problem {
-  return problem("invalid_request", detailOf(findings), findings.errors);
+  const errors = errorsOf(findings, {});
+  return problem("invalid_request", problemDetails.invalid({ errors, more: findings.more }), errors);
 }
 
-function detailOf({ errors, more }: Findings): string {
-  const [first] = errors;
-  const where = first === undefined || first.pointer === "" ? "" : `${first.pointer}: `;
-  const others = errors.length === 1 ? "" : ` And ${errors.length - 1} more.`;
-  const unlisted = ` More than ${errors.length} values are wrong: only the first ${errors.length} are listed.`;
-  return `${where}${first?.message}${more ? unlisted : others}`;
+/**
+ * What is wrong, in words. Each finding is of a rule of its scene or of the check, and so has a text: the compiler holds the texts
+ * to be complete.
+ */
+function errorsOf({ said, list }: Findings, ruleTexts: RuleTexts): FieldError[] {
+  const texts = { ...checkTexts, ...ruleTexts } as Readonly<Record<Finding["code"], Say>>;
+  const errors = list.map(({ pointer, code, parameters, allowed: names = "", did_you_mean }) => {
+    const { message, allowed = names } = texts[code](parameters as never);
+    const near = did_you_mean === undefined ? {} : { did_you_mean };
+    return { pointer, code, message, allowed, ...near, parameters };
+  });
+  return [...said, ...errors];
 }
+
+type Say = (parameters: never) => { message: string; allowed?: string };

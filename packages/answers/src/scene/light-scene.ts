@@ -2,18 +2,20 @@ import {
   fieldsBesideLists,
   flatLampNames,
   sceneRules,
-  sceneSchemas,
+  sceneSchema,
   type Scene as WireScene,
 } from "@sunfathom/contract";
 import type { Scene } from "@sunfathom/planner";
-import { outsideLight } from "@sunfathom/words";
+import { outsideLight, sceneRuleTexts } from "@sunfathom/words";
 import { canonicalScene } from "./canonical.js";
 import type { SceneKind } from "./scene-kind.js";
 
 /** Water, daylight, dive, camera, filter and lamps. */
 export const lightScene: SceneKind<WireScene, Scene> = {
-  schemas: sceneSchemas,
+  component: "Scene",
+  schema: sceneSchema,
   rules: sceneRules,
+  ruleTexts: sceneRuleTexts,
   besideLists: fieldsBesideLists,
   canonical: canonicalScene,
   outside: outsideLight,

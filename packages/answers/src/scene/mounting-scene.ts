@@ -1,17 +1,19 @@
 import {
   mountingRules,
-  mountingSceneSchemas,
+  mountingSceneSchema,
   type MountingScene as WireMountingScene,
 } from "@sunfathom/contract";
 import type { FilterMountingScene } from "@sunfathom/planner";
-import { outsideMounting } from "@sunfathom/words";
+import { mountingRuleTexts, outsideMounting } from "@sunfathom/words";
 import { canonicalMounting } from "./canonical-mounting.js";
 import type { SceneKind } from "./scene-kind.js";
 
 /** Camera, port, filter and rings. */
 export const mountingScene: SceneKind<WireMountingScene, FilterMountingScene> = {
-  schemas: mountingSceneSchemas,
+  component: "MountingScene",
+  schema: mountingSceneSchema,
   rules: mountingRules,
+  ruleTexts: mountingRuleTexts,
   besideLists: [],
   canonical: canonicalMounting,
   outside: outsideMounting,

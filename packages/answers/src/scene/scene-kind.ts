@@ -1,5 +1,15 @@
-import type { Rule, SceneSchemas } from "@sunfathom/contract";
+import type { JsonSchema, Rule, SceneName } from "@sunfathom/contract";
 import type { OutsideTexts } from "../problem/outside-the-model.js";
+import type { RuleTexts } from "../problem/problem.js";
+
+/** A resolved scene of the contract as it is worked on: what is absent is absent, and what was assumed is noted apart. */
+export type Echo<Resolved> = Present<Omit<Resolved, "assumed">>;
+
+type Present<T> = T extends readonly (infer Item)[]
+  ? Present<Item>[]
+  : T extends object
+    ? { [Name in keyof T]: Present<Exclude<T[Name], undefined>> }
+    : T;
 
 export interface Canonical<Own> {
   /** Every default filled in, fields in one fixed order, one form for what can be said in several. */
@@ -13,10 +23,14 @@ export interface Canonical<Own> {
  * these.
  */
 export interface SceneKind<Wire, Own> {
+  /** Its name among the components of the contract. */
+  component: SceneName;
   /** What it must keep when it comes in. */
-  schemas: SceneSchemas;
+  schema: JsonSchema;
   /** What must hold between its fields. */
   rules: readonly Rule<Wire>[];
+  /** Texts for what breaks them. */
+  ruleTexts: RuleTexts;
   /** Fields that mean nothing without a list, and so do not fit a query string either. */
   besideLists: readonly string[];
   /** The one form of a scene that has passed its schema and its rules: scenes that mean the same come out the same. */

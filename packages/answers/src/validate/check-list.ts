@@ -3,22 +3,22 @@ import type { Check } from "./check.js";
 import { wrongType } from "./wrong-type.js";
 
 export function list(schema: JsonSchema, compile: (schema: JsonSchema) => Check): Check {
-  const { items, minItems = 0, maxItems = Number.POSITIVE_INFINITY } = schema;
-  if (items === undefined) throw new Error("A list without a schema of its items checks nothing.");
+  const { items = {}, minItems = 0, maxItems = Number.POSITIVE_INFINITY } = schema;
   const check = compile(items);
-  const allowed =
-    maxItems === Number.POSITIVE_INFINITY ? `${minItems} or more` : `${minItems} to ${maxItems}`;
+  const limits = {
+    min_length: minItems,
+    ...(maxItems === Number.POSITIVE_INFINITY ? {} : { max_length: maxItems }),
+  };
   return (value, pointer, findings) => {
     if (!Array.isArray(value)) {
-      findings.add(() => wrongType(value, pointer, "a list"));
+      findings.add(() => wrongType(value, pointer, { type: "list" }));
       return;
     }
     if (value.length < minItems || value.length > maxItems) {
       findings.add(() => ({
         pointer,
         code: "wrong_length",
-        message: `The list has ${value.length} entries.`,
-        allowed,
+        parameters: { of: "list", length: value.length, ...limits },
       }));
       return;
     }

@@ -1,5 +1,6 @@
-import type { FieldError, JsonSchema } from "@sunfathom/contract";
+import type { JsonSchema } from "@sunfathom/contract";
 import type { Check } from "./check.js";
+import type { Finding, Findings } from "./findings.js";
 import { nearest } from "./nearest.js";
 import { otherUnit } from "./other-unit.js";
 import { member } from "./pointer.js";
@@ -20,7 +21,7 @@ export function object(schema: JsonSchema, compile: (schema: JsonSchema) => Chec
   const refusesOthers = schema.additionalProperties === false;
   return (value, pointer, findings) => {
     if (!isObject(value)) {
-      findings.add(() => wrongType(value, pointer, "an object"));
+      findings.add(() => wrongType(value, pointer, { type: "object" }));
       return;
     }
     for (const [name, item] of Object.entries(value)) {
@@ -30,15 +31,14 @@ export function object(schema: JsonSchema, compile: (schema: JsonSchema) => Chec
       const known = checks.get(name);
       if (known !== undefined) known.check(item, pointer + known.step, findings);
       else if (refusesOthers)
-        findings.add(() => unknownField({ name, value: item }, pointer, [...checks.keys()], findings.meant));
+        findings.add(() => unknownField({ name, value: item }, pointer, [...checks.keys()], findings));
     }
     for (const name of required) {
       if (value[name] === undefined) {
         findings.add(() => ({
           pointer: member(pointer, name),
           code: "missing_field",
-          message: `${name} is missing.`,
-          allowed: `needed: ${required.join(", ")}`,
+          parameters: { name, needed: required },
         }));
       }
     }
@@ -53,24 +53,23 @@ function unknownField(
   { name, value }: { name: string; value: unknown },
   pointer: string,
   names: readonly string[],
-  meant: Set<string>,
-): FieldError {
+  { meant }: Findings,
+): Finding {
   const shown = name.length > shownLength ? `${name.slice(0, shownLength)}...` : name;
-  const error = {
-    pointer: member(pointer, name),
-    code: "unknown_field",
-    message: `There is no field ${shown}.`,
-  };
+  const at = { pointer: member(pointer, name), code: "unknown_field" } as const;
+  // Rules are about fields of the scene itself, not about those of its parts.
+  const means = (field: string) => pointer === "" && meant.add(field);
   const other = otherUnit(name, value, names);
   if (other !== undefined) {
-    const { field, value: sent, from_unit, to_unit, converted } = other;
-    meant.add(field);
+    means(other.field);
     // No `did_you_mean`: the right name with the number as it was sent would be wrong.
-    return { ...error, allowed: `${sent} ${from_unit} is ${converted} ${to_unit}: send ${field}` };
+    return { ...at, parameters: { name: shown, ...other } };
   }
   const near = nearest(name, names);
+  if (near !== undefined) means(near);
   return {
-    ...error,
+    ...at,
+    parameters: { name: shown },
     allowed: near ?? names.join(", "),
     ...(near === undefined ? {} : { did_you_mean: near }),
   };

@@ -8,14 +8,13 @@ import { object } from "./check-object.js";
 import { type Checked, checkScene } from "./check-scene.js";
 import { checkOfScene } from "./checker.js";
 import { Findings } from "./findings.js";
+import { wrongType } from "./wrong-type.js";
 
-const light = { check: checkOfScene(lightScene.schemas), rules: lightScene.rules };
-const mounting = { check: checkOfScene(mountingScene.schemas), rules: mountingScene.rules };
+const light = { check: checkOfScene(lightScene.schema), rules: lightScene.rules };
+const mounting = { check: checkOfScene(mountingScene.schema), rules: mountingScene.rules };
 
 function codesOf(checked: Checked<unknown>): string[] {
-  return "findings" in checked
-    ? checked.findings.errors.map(({ code, pointer }) => `${pointer} ${code}`)
-    : [];
+  return "findings" in checked ? checked.findings.list.map(({ code, pointer }) => `${pointer} ${code}`) : [];
 }
 
 const codes = (raw: unknown) => codesOf(checkScene(light, raw, []));
@@ -63,6 +62,14 @@ describe("the whole check of a scene", () => {
     expect(codes({ water_type: "IB", min_depth_ft: 10, max_depth_m: 9 })).toEqual([
       "/min_depth_ft unknown_field",
     ]);
+    // A field of a part of the scene, meant by another name, says nothing of the scene's own field of that name.
+    expect(codes({ water_type: "IB", lamps: [{ flux_lm: 1, distance_m: 1, filter_knd: "red" }] })).toEqual([
+      "/lamps/0/filter_knd unknown_field",
+      " one_depth",
+    ]);
+    expect(
+      codes({ water_type: "IB", card_samples: [{ depth_ft: 9 }, { depth: 3 }], filter_kind: "red" }),
+    ).toEqual(expect.arrayContaining([" one_depth", "/filter_kind lens_filter_pair"]));
     expect(codes({ depth_ft: 40 })).toEqual(["/depth_ft unknown_field", " one_water_basis"]);
   });
 
@@ -78,8 +85,8 @@ describe("the whole check of a scene", () => {
     expect(findingsIn({ ...strangers(maxErrors), water_type: "IB", depth_m: 5 })).toMatchObject({
       more: false,
     });
-    const { errors, more } = findingsIn({ ...strangers(80), water_type: "IB", depth_m: 5 });
-    expect(errors).toHaveLength(maxErrors);
+    const { list, more } = findingsIn({ ...strangers(80), water_type: "IB", depth_m: 5 });
+    expect(list).toHaveLength(maxErrors);
     expect(more).toBe(true);
   });
 
@@ -88,7 +95,7 @@ describe("the whole check of a scene", () => {
   it.each([48, 49, 50, 51, 80])("shows no rule a value that is not well formed behind %i errors", (count) => {
     for (const kit of [{}, 7, [null], longList, [{ id: {} }, { id: {} }]]) {
       const scene = { ...strangers(count), kit, lamps: {}, kd_samples: 5, card_samples: [3], local_time: [] };
-      const codes = findingsIn(scene).errors.map(({ code }) => code);
+      const codes = findingsIn(scene).list.map(({ code }) => code);
       expect(codes).toHaveLength(maxErrors);
       expect(codes).not.toContain("kit_ids_unique");
     }
@@ -98,7 +105,7 @@ describe("the whole check of a scene", () => {
     let looked = 0;
     const wrong: Check = (_, pointer, findings) => {
       looked += 1;
-      findings.add(() => ({ pointer, code: "wrong_type", message: "", allowed: "" }));
+      findings.add(() => wrongType(1, pointer, { type: "text" }));
     };
     const findings = new Findings();
     list({ type: "array", items: {} }, () => wrong)(longList, "", findings);

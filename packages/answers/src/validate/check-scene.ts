@@ -1,6 +1,6 @@
 import type { FieldError, Rule } from "@sunfathom/contract";
 import type { Check } from "./check.js";
-import { Findings } from "./findings.js";
+import { type Finding, Findings } from "./findings.js";
 import { topLevelName } from "./pointer.js";
 
 export type Checked<Wire> = { scene: Wire } | { findings: Findings };
@@ -18,19 +18,16 @@ export function checkScene<Wire>(
   raw: unknown,
   found: readonly FieldError[],
 ): Checked<Wire> {
-  const findings = new Findings();
-  for (const error of found) findings.add(() => error);
+  const findings = new Findings(found);
   check(raw, "", findings);
   // What is no object at all has no fields to ask about.
-  if (findings.more || findings.errors.some(({ pointer }) => pointer === "")) return { findings };
+  if (findings.more || findings.pointers.includes("")) return { findings };
   const scene = raw as Wire;
-  const troubled = new Set([
-    ...findings.errors.flatMap(({ pointer, did_you_mean }) => [topLevelName(pointer), did_you_mean]),
-    ...findings.meant,
-  ]);
+  const troubled = new Set<string | undefined>([...findings.pointers.map(topLevelName), ...findings.meant]);
   for (const { code, fields, violations } of rules) {
     if (troubled.size > 0 && fields.some((field) => troubled.has(field))) continue;
-    for (const violation of violations(scene)) findings.add(() => ({ ...violation, code }));
+    // A rule's violations have the parameters of its own code.
+    for (const broken of violations(scene)) findings.add(() => ({ ...broken, code }) as Finding);
   }
   return findings.none ? { scene } : { findings };
 }

@@ -9,18 +9,16 @@ export function string(schema: JsonSchema): Check {
 
 function option(options: readonly string[]): Check {
   const known = new Set(options);
-  const allowed = options.join(", ");
   return (value, pointer, findings) => {
     if (typeof value !== "string") {
-      findings.add(() => wrongType(value, pointer, `one of: ${allowed}`));
+      findings.add(() => wrongType(value, pointer, { type: "option", options }));
     } else if (!known.has(value)) {
       findings.add(() => {
         const near = nearest(value, options);
         return {
           pointer,
           code: "not_an_option",
-          message: "This is none of the names that the field takes.",
-          allowed: `one of: ${allowed}`,
+          parameters: { options },
           ...(near === undefined ? {} : { did_you_mean: near }),
         };
       });
@@ -31,9 +29,13 @@ function option(options: readonly string[]): Check {
 function text(schema: JsonSchema): Check {
   const { minLength = 0, maxLength = Number.POSITIVE_INFINITY, examples } = schema;
   const pattern = schema.pattern === undefined ? undefined : new RegExp(schema.pattern, "u");
+  const limits = {
+    min_length: minLength,
+    ...(maxLength === Number.POSITIVE_INFINITY ? {} : { max_length: maxLength }),
+  };
   return (value, pointer, findings) => {
     if (typeof value !== "string") {
-      findings.add(() => wrongType(value, pointer, "text"));
+      findings.add(() => wrongType(value, pointer, { type: "text" }));
       return;
     }
     // Characters, as JSON Schema counts them, not halves of surrogate pairs.
@@ -42,15 +44,13 @@ function text(schema: JsonSchema): Check {
       findings.add(() => ({
         pointer,
         code: "wrong_length",
-        message: `The text has ${length} characters.`,
-        allowed: `${minLength} to ${maxLength} characters`,
+        parameters: { of: "text", length, ...limits },
       }));
     } else if (pattern?.test(value) === false) {
       findings.add(() => ({
         pointer,
         code: "wrong_form",
-        message: "The text has not the form that the field takes.",
-        allowed: `for example ${examples?.[0]}`,
+        parameters: { example: String(examples?.[0]) },
       }));
     }
   };
@@ -64,5 +64,5 @@ function charactersIn(value: string): number {
 }
 
 export const boolean: Check = (value, pointer, findings) => {
-  if (typeof value !== "boolean") findings.add(() => wrongType(value, pointer, "true or false"));
+  if (typeof value !== "boolean") findings.add(() => wrongType(value, pointer, { type: "boolean" }));
 };

@@ -1,14 +1,15 @@
 import { type ComponentName, wireSchemas } from "@sunfathom/contract";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
+import { invalidScene } from "../problem/problem.js";
 import { contractAjv } from "../shape/contract-ajv.test-support.js";
-import { checkOf, compile } from "./checker.js";
+import { checkOf, compile, compileReferring } from "./checker.js";
 import { Findings } from "./findings.js";
 
 function errorsOf(component: ComponentName, value: unknown) {
   const findings = new Findings();
   checkOf(component)(value, "", findings);
-  return findings.errors;
+  return findings.none ? [] : (invalidScene(findings, {}).errors ?? []);
 }
 
 const names = Object.keys(wireSchemas.Scene.properties ?? {});
@@ -135,9 +136,10 @@ describe("the check of a scene", () => {
 
 describe("compile", () => {
   it("refuses a schema that it would not check in full", () => {
-    expect(() => compile({})).toThrow("checks nothing");
-    expect(() => compile({ type: "array" })).toThrow("checks nothing");
-    expect(() => compile({ type: "string", const: "a" })).toThrow("no constants");
-    expect(() => compile({ $ref: "Nothing#" })).toThrow("no component Nothing");
+    expect(() => compile({})).toThrow("Nothing checks {}.");
+    expect(() => compile({ type: "array" })).toThrow("Nothing checks {}.");
+    expect(() => compile({ type: "string", const: "a" })).toThrow("Nothing checks");
+    expect(() => compile({ $ref: "Scene#" })).toThrow("Nothing checks");
+    expect(() => compileReferring({ $ref: "Nothing#" })).toThrow();
   });
 });

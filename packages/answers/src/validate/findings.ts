@@ -1,20 +1,53 @@
-import { type FieldError, maxErrors } from "@sunfathom/contract";
+import {
+  type CheckCode,
+  type CheckParameters,
+  type FieldError,
+  maxErrors,
+  type RuleCode,
+  type RuleParameters,
+} from "@sunfathom/contract";
 
-/** Errors found so far. Once there are more than an answer lists, nothing further is looked at: checking costs no more. */
+interface Codes extends CheckParameters, RuleParameters {}
+
+/** What is wrong with one value, as a code with its parameters. */
+export type Finding = {
+  [Code in CheckCode | RuleCode]: {
+    /** JSON pointer to it. */
+    pointer: string;
+    code: Code;
+    parameters: Codes[Code];
+    /** What is allowed, where that is names alone, which are the same in every language. */
+    allowed?: string;
+    did_you_mean?: string;
+  };
+}[CheckCode | RuleCode];
+
+/** What is wrong so far. Once there is more than an answer lists, nothing further is looked at: checking costs no more. */
 export class Findings {
-  readonly errors: FieldError[] = [];
-  /** Fields whose value was sent in another unit, and so under a name that is none. */
+  readonly list: Finding[] = [];
+  /** What reading the request has already met. */
+  readonly said: readonly FieldError[];
+  /** Top-level fields whose value was sent under a name that is none: misspelt, or in another unit. */
   readonly meant = new Set<string>();
   /** Whether there is at least one error that is not listed. */
-  more = false;
+  more: boolean;
 
-  /** Takes an error, made only if it will be reported. */
-  add(error: () => FieldError): void {
-    if (this.errors.length < maxErrors) this.errors.push(error());
+  constructor(said: readonly FieldError[] = []) {
+    this.said = said.slice(0, maxErrors);
+    this.more = said.length > maxErrors;
+  }
+
+  /** Takes a finding, made only if it will be reported. */
+  add(finding: () => Finding): void {
+    if (this.said.length + this.list.length < maxErrors) this.list.push(finding());
     else this.more = true;
   }
 
   get none(): boolean {
-    return this.errors.length === 0;
+    return this.said.length === 0 && this.list.length === 0;
+  }
+
+  get pointers(): string[] {
+    return [...this.said, ...this.list].map(({ pointer }) => pointer);
   }
 }

@@ -1,20 +1,18 @@
-/** Other words, common in the trade and in other programs, for what a field or an option is called here. */
+/**
+ * Other words, common in the trade and in other programs, for what a field or an option is called here: those that `nearest`
+ * does not find by their letters.
+ */
 export const otherNames: ReadonlyMap<string, string> = new Map(
   Object.entries({
-    depth_m: "depth",
     water_type: "water jerlov",
-    visibility_m: "vis viz",
-    chlorophyll_mg_m3: "chl",
+    visibility_m: "viz",
     sun_elevation_deg: "sun_height sun_angle sun_altitude elevation",
-    latitude_deg: "lat",
-    longitude_deg: "lon lng long",
+    longitude_deg: "lng",
     time_zone: "tz",
-    cloud_oktas: "clouds cloud_cover oktas",
-    wind_speed_m_s: "wind",
+    cloud_oktas: "clouds cloud_cover",
     subject_distance_m: "camera_distance",
     f_number: "aperture f_stop fstop f",
-    shutter_s: "shutter shutter_speed exposure_time",
-    frame_rate_fps: "fps",
+    shutter_s: "shutter_speed exposure_time",
     bits: "bit_depth",
     filter_kind: "filter filter_colour filter_color",
     port_kind: "port",

@@ -1,27 +1,24 @@
-import type { FieldError } from "@sunfathom/contract";
+import type { CheckParameters, WantedType } from "@sunfathom/contract";
+import type { Finding } from "./findings.js";
 
-/** The error of a value whose JSON type is not the one `wanted`. */
-export function wrongType(value: unknown, pointer: string, wanted: string): FieldError {
-  return {
-    pointer,
-    code: "wrong_type",
-    message: value === null ? "null is no value: leave the field out." : `This is ${typeName(value)}.`,
-    allowed: wanted,
-  };
+/** What is wrong with a value whose JSON type is not the one `wanted`. */
+export function wrongType(value: unknown, pointer: string, wanted: WantedType): Finding {
+  return { pointer, code: "wrong_type", parameters: { found: typeOf(value), wanted } };
 }
 
-function typeName(value: unknown): string {
-  if (Array.isArray(value)) return "a list";
+function typeOf(value: unknown): CheckParameters["wrong_type"]["found"] {
+  if (value === null) return "null";
+  if (Array.isArray(value)) return "list";
   switch (typeof value) {
     case "object":
-      return "an object";
+      return "object";
     case "number":
-      return Number.isFinite(value) ? "a number" : "not a finite number";
+      return Number.isFinite(value) ? "number" : "not_a_finite_number";
     case "string":
       return "text";
     case "boolean":
-      return "true or false";
+      return "boolean";
     default:
-      return "nothing that JSON can hold";
+      return "no_json";
   }
 }

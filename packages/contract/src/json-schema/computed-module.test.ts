@@ -1,15 +1,16 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
-import { answerNames, sceneNames } from "../computed.js";
+import { type AnswerForm, answerNames } from "../computed.js";
 import * as computed from "../generated/computed.js";
 import { wireSchemas } from "../generated/wire-schemas.js";
 import { computedModule } from "./computed-module.js";
 import { formOf } from "./form.js";
-import type { JsonSchema } from "./schema.js";
+import { type JsonSchema, referenced } from "./schema.js";
 
 const parts = Object.values(computed);
-const scenes = parts.flatMap((part) => ("schemas" in part ? [part] : []));
-const answers = parts.flatMap((part) => ("form" in part ? [part] : []));
+const answers = parts.flatMap((part) =>
+  typeof part === "object" && "component" in part ? [part as AnswerForm] : [],
+);
 
 describe("what it takes to compute", () => {
   it("is what the generated module holds", () => {
@@ -18,29 +19,28 @@ describe("what it takes to compute", () => {
     expect(same, "run `pnpm --filter @sunfathom/contract generate` and commit what it wrote").toBe(true);
   });
 
-  it("checks of a scene all that its schema does", () => {
-    const keywords = (schema: JsonSchema): unknown =>
-      JSON.parse(
-        JSON.stringify(schema, (keyword, value) =>
-          keyword === "x-decimals" || keyword === "default" ? undefined : value,
-        ),
-      );
+  it.each([
+    ["Scene", computed.sceneSchema],
+    ["MountingScene", computed.mountingSceneSchema],
+  ])("checks of a %s all that its schema does, and what that refers to", (component, schema) => {
     const whole = new Map<string, JsonSchema>(Object.entries(wireSchemas));
-    expect(scenes.map(({ component }) => component)).toEqual([...sceneNames]);
-    for (const { component, schemas } of scenes) {
-      expect(schemas, component).toHaveProperty(component);
-      for (const [name, schema] of Object.entries(schemas)) {
-        expect(schema, name).toEqual(keywords(whole.get(name) ?? {}));
-      }
-    }
-  });
-
-  it("checks of a scene what it refers to, and carries no other's", () => {
-    for (const { component, schemas } of scenes) {
-      const text = JSON.stringify(schemas);
-      const referred = [...text.matchAll(/"\$ref":"(\w+)#"/g)].map(([, name]) => name);
-      expect(new Set([...referred, component])).toEqual(new Set(Object.keys(schemas)));
-    }
+    const checked = (_: string, value: unknown): unknown => {
+      if (typeof value !== "object" || value === null) return value;
+      const {
+        $ref,
+        default: _default,
+        "x-decimals": _decimals,
+        "x-unit": unit,
+        ...rest
+      } = value as JsonSchema;
+      const kept = unit === undefined || unit === "1" ? rest : { ...rest, "x-unit": unit };
+      if ($ref !== undefined) return whole.get(referenced($ref));
+      return Array.isArray(value) ? value : kept;
+    };
+    const expanded = (name: string): unknown =>
+      JSON.parse(JSON.stringify(JSON.parse(JSON.stringify(whole.get(name), checked)), checked));
+    expect(schema).toEqual(expanded(component));
+    expect(JSON.stringify(schema)).not.toContain("$ref");
   });
 
   it("has each answer's form, whatever components it is put together from", () => {

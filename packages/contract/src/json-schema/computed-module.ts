@@ -1,5 +1,5 @@
 import { components } from "../components.js";
-import { answerNames, sceneNames } from "../computed.js";
+import { answerNames, resolvedNames, sceneNames } from "../computed.js";
 import { compact } from "./compact.js";
 import { componentSchemas } from "./convert.js";
 import { type Form, formOf } from "./form.js";
@@ -14,14 +14,12 @@ export function computedModule(): string {
   const schemas: Readonly<Record<string, JsonSchema>> = componentSchemas(components);
   const constants = reachable(sceneNames, schemas).map((name) => {
     const schema = withoutAnswers(compact(schemaOf(name, schemas)));
-    return `const ${name}Schema: JsonSchema = ${JSON.stringify(schema)};`;
+    // Where a schema is used that has a name, its constant stands.
+    const text = JSON.stringify(schema).replace(/\{"\$ref":"(\w+)#"\}/g, "$1Schema");
+    return `const ${name}Schema: JsonSchema = ${text};`;
   });
-  const scenes = sceneNames.map((name) => {
-    const parts = reachable([name], schemas).map((part) => `${part}: ${part}Schema`);
-    const used = `{ ${parts.join(", ")} }`;
-    return `export const ${camel(name)}Schemas: SceneSchemas = { component: "${name}", schemas: ${used} };`;
-  });
-  // Where an object is used that has a name, its constant stands.
+  const scenes = sceneNames.map((name) => `export const ${camel(name)}Schema: JsonSchema = ${name}Schema;`);
+  // The same for objects.
   const named = (name: string): Form => {
     const form = formOf(schemaOf(name, schemas), named);
     return typeof form === "object" ? { [`@${name}`]: 0 } : form;
@@ -29,15 +27,16 @@ export function computedModule(): string {
   const forms = reachable(answerNames, schemas).flatMap((name) => {
     const form = formOf(schemaOf(name, schemas), named);
     const text = JSON.stringify(form).replace(/\{"@(\w+)":0\}/g, "$1");
-    return typeof form === "object" ? [`const ${name}: Form = ${text};`] : [];
+    return typeof form === "object" ? [`const ${name}: FormFields = ${text};`] : [];
   });
   const answers = answerNames.map(
     (name) => `export const ${camel(name)}Form: AnswerForm = { component: "${name}", form: ${name} };`,
   );
+  const resolved = resolvedNames.map((name) => `export const ${camel(name)}Form: FormFields = ${name};`);
   return [
     "// Generated from the zod schemas by `pnpm --filter @sunfathom/contract generate`. Never edit it.",
-    'import type { AnswerForm, SceneSchemas } from "../computed.js";',
-    'import type { Form } from "../json-schema/form.js";',
+    'import type { AnswerForm } from "../computed.js";',
+    'import type { FormFields } from "../json-schema/form.js";',
     'import type { JsonSchema } from "../json-schema/schema.js";',
     "",
     ...constants,
@@ -45,6 +44,8 @@ export function computedModule(): string {
     ...scenes,
     "",
     ...forms,
+    "",
+    ...resolved,
     "",
     ...answers,
     "",
@@ -76,16 +77,21 @@ function referencesIn(schema: JsonSchema): string[] {
   return [...(schema.$ref === undefined ? [] : [referenced(schema.$ref)]), ...parts.flatMap(referencesIn)];
 }
 
-/** A schema without what matters to answers alone, and without defaults, which are filled in elsewhere. */
+/**
+ * A schema without what matters to answers alone, without defaults, which are filled in elsewhere, and without the unit of
+ * numbers that have none.
+ */
 function withoutAnswers({
   default: _,
   "x-decimals": __,
+  "x-unit": unit,
   items,
   properties,
   ...kept
 }: JsonSchema): JsonSchema {
   return {
     ...kept,
+    ...(unit === undefined || unit === "1" ? {} : { "x-unit": unit }),
     ...(items === undefined ? {} : { items: withoutAnswers(items) }),
     ...(properties === undefined
       ? {}

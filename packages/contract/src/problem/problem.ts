@@ -2,17 +2,18 @@ import { z } from "zod/v3";
 import { annotate } from "../field/annotation.js";
 import { list, text } from "../field/choice.js";
 import { quizErrorCodes } from "../quiz/error-codes.js";
+import { sceneRules } from "../rules/all.js";
+import { mountingRules } from "../rules/mounting.js";
 import { type ProblemCode, problemCodes, problemKinds } from "./catalogue.js";
 import { problemComponent } from "./component-name.js";
 import { fieldErrorCodes, maxErrors } from "./error-codes.js";
 import { outsideCodes } from "./outside-codes.js";
-import { ruleMeanings } from "./rule-meanings.js";
 import { problemType } from "./scene-problems.js";
 
 /** Every code that an error can carry. */
 const errorCodes: readonly string[] = [
   ...Object.keys(fieldErrorCodes),
-  ...Object.keys(ruleMeanings),
+  ...[...sceneRules, ...mountingRules].map(({ code }) => code),
   ...Object.values(quizErrorCodes).flatMap((codes) => Object.keys(codes)),
   ...outsideCodes,
 ];

@@ -1,25 +1,20 @@
 import { dayExists } from "../scene/day-exists.js";
 import { impliedDaylightBasis } from "../scene/implied-daylight-basis.js";
 import { placeTimeNames } from "../scene/place-time-names.js";
-import type { Rule } from "./rule.js";
+import { broken, type Rule, type RuleOf, type Violation } from "./rule.js";
+import type { SceneRuleParameters } from "./rule-parameters.js";
 
-const sunWithBasisSun: Rule = {
+const sunWithBasisSun: RuleOf<"sun_with_basis_sun"> = {
   code: "sun_with_basis_sun",
   fields: ["daylight_basis", "sun_elevation_deg"],
   violations: (scene) => {
     const basis = impliedDaylightBasis(scene);
     if (scene.sun_elevation_deg === undefined || basis === "sun") return [];
-    return [
-      {
-        pointer: "/sun_elevation_deg",
-        message: `The height of the sun is given, but daylight_basis is ${basis}.`,
-        allowed: "leave it out, or daylight_basis sun",
-      },
-    ];
+    return [broken("/sun_elevation_deg", { daylight_basis: basis })];
   },
 };
 
-const placeWithBasisPlaceTime: Rule = {
+const placeWithBasisPlaceTime: RuleOf<"place_with_basis_place_time"> = {
   code: "place_with_basis_place_time",
   fields: ["daylight_basis", ...placeTimeNames],
   violations: (scene) => {
@@ -27,50 +22,40 @@ const placeWithBasisPlaceTime: Rule = {
     if (basis === "place_time") return [];
     return placeTimeNames
       .filter((name) => scene[name] !== undefined)
-      .map((name) => ({
-        pointer: `/${name}`,
-        message: `${name} says nothing where daylight_basis is ${basis}.`,
-        allowed: "leave it out, or daylight_basis place_time",
-      }));
+      .map((field) => broken(`/${field}`, { field, daylight_basis: basis }));
   },
 };
 
-const placeAndTimeWhole: Rule = {
+const placeAndTimeWhole: RuleOf<"place_and_time_whole"> = {
   code: "place_and_time_whole",
   fields: ["daylight_basis", ...placeTimeNames],
   violations: (scene) => {
     if (impliedDaylightBasis(scene) !== "place_time") return [];
     const { time, local_time, time_zone } = scene;
-    const broken = (["latitude_deg", "longitude_deg"] as const)
+    const found: Violation<SceneRuleParameters["place_and_time_whole"]>[] = (
+      ["latitude_deg", "longitude_deg"] as const
+    )
       .filter((name) => scene[name] === undefined)
-      .map((name) => ({
-        pointer: `/${name}`,
-        message: `${name} is missing: the sun's height follows from place and time.`,
-        allowed: "latitude_deg and longitude_deg",
-      }));
+      .map((field) => broken(`/${field}`, { case: "missing", field }));
     const onWall = local_time !== undefined || time_zone !== undefined;
-    const allowed = "time, or local_time and time_zone";
-    if (time !== undefined && onWall)
-      broken.push({ pointer: "/time", message: "The time is given twice.", allowed });
+    if (time !== undefined && onWall) found.push(broken("/time", { case: "twice" }));
     else if (time === undefined && (local_time === undefined || time_zone === undefined)) {
       const pointer =
         local_time === undefined && time_zone !== undefined ? "/local_time" : onWall ? "/time_zone" : "/time";
-      broken.push({ pointer, message: `The time is ${onWall ? "half" : "not"} given.`, allowed });
+      found.push(broken(pointer, { case: onWall ? "half" : "not_given" }));
     }
-    return broken;
+    return found;
   },
 };
 
-const dayOfMonth: Rule = {
+const dayOfMonth: RuleOf<"day_exists"> = {
   code: "day_exists",
   fields: ["time", "local_time"],
   violations: (scene) =>
     (["time", "local_time"] as const).flatMap((name) => {
       const value = scene[name];
       if (value === undefined || dayExists(value)) return [];
-      return [
-        { pointer: `/${name}`, message: "The month has no such day.", allowed: "a day of the calendar" },
-      ];
+      return [broken(`/${name}`, {})];
     }),
 };
 

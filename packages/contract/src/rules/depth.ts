@@ -1,8 +1,6 @@
-import type { Rule } from "./rule.js";
+import { broken, type Rule, type RuleOf } from "./rule.js";
 
-const allowed = "depth_m, or min_depth_m together with max_depth_m";
-
-const oneDepth: Rule = {
+const oneDepth: RuleOf<"one_depth"> = {
   code: "one_depth",
   fields: ["depth_m", "min_depth_m", "max_depth_m"],
   violations: ({ depth_m, min_depth_m, max_depth_m }) => {
@@ -10,29 +8,21 @@ const oneDepth: Rule = {
     const hasMax = max_depth_m !== undefined;
     if (depth_m !== undefined) {
       if (!hasMin && !hasMax) return [];
-      return [{ pointer: "/depth_m", message: "The depth is given twice.", allowed }];
+      return [broken("/depth_m", { case: "twice" })];
     }
     if (hasMin && hasMax) return [];
-    if (!hasMin && !hasMax) return [{ pointer: "", message: "The depth is not given.", allowed }];
-    const missing = hasMin ? "max_depth_m" : "min_depth_m";
-    return [
-      { pointer: `/${hasMin ? "min_depth_m" : "max_depth_m"}`, message: `${missing} is missing.`, allowed },
-    ];
+    if (!hasMin && !hasMax) return [broken("", { case: "not_given" })];
+    const [there, field] = hasMin ? ["min_depth_m", "max_depth_m"] : ["max_depth_m", "min_depth_m"];
+    return [broken(`/${there}`, { case: "missing", field })];
   },
 };
 
-const depthsInOrder: Rule = {
+const depthsInOrder: RuleOf<"depths_in_order"> = {
   code: "depths_in_order",
   fields: ["min_depth_m", "max_depth_m"],
   violations: ({ min_depth_m, max_depth_m }) => {
     if (min_depth_m === undefined || max_depth_m === undefined || min_depth_m <= max_depth_m) return [];
-    return [
-      {
-        pointer: "/min_depth_m",
-        message: `${min_depth_m} m is deeper than max_depth_m, ${max_depth_m} m.`,
-        allowed: `at most ${max_depth_m} m`,
-      },
-    ];
+    return [broken("/min_depth_m", { min_depth_m, max_depth_m })];
   },
 };
 

@@ -1,4 +1,5 @@
-import type { Violation } from "./rule.js";
+import { broken, type Violation } from "./rule.js";
+import type { HalfFilter } from "./rule-parameters.js";
 
 /**
  * Kind and density of a filter mean nothing without each other.
@@ -8,16 +9,15 @@ export function filterPair(
   prefix: string,
   kind: string | undefined,
   density: number | undefined,
-): Violation[] {
+): Violation<HalfFilter>[] {
   if ((kind === undefined) === (density === undefined)) return [];
   const [there, missing] =
     kind === undefined ? ["filter_density", "filter_kind"] : ["filter_kind", "filter_density"];
   const name = prefix.slice(prefix.lastIndexOf("/") + 1);
   return [
-    {
-      pointer: `${prefix}${there}`,
-      message: `${name}${missing} is missing.`,
-      allowed: `${name}filter_kind together with ${name}filter_density`,
-    },
+    broken(`${prefix}${there}`, {
+      missing: `${name}${missing}`,
+      fields: [`${name}filter_kind`, `${name}filter_density`],
+    }),
   ];
 }

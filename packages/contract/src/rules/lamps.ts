@@ -1,20 +1,19 @@
 import { flatLampNames } from "../scene/flat-lamp-names.js";
 import { filterPair } from "./filter-pair.js";
-import type { Rule, Violation } from "./rule.js";
+import { broken, type Rule, type RuleOf, type Violation } from "./rule.js";
+import type { SceneRuleParameters } from "./rule-parameters.js";
 
-function oneColour(prefix: string, cct_K: number | undefined, led: string | undefined): Violation[] {
+function oneColour(
+  prefix: string,
+  cct_K: number | undefined,
+  led: string | undefined,
+): Violation<SceneRuleParameters["lamp_colour"]>[] {
   if (cct_K === undefined || led === undefined) return [];
   const name = prefix.slice(prefix.lastIndexOf("/") + 1);
-  return [
-    {
-      pointer: `${prefix}led`,
-      message: "The lamp's colour is given twice.",
-      allowed: `${name}cct_K or ${name}led`,
-    },
-  ];
+  return [broken(`${prefix}led`, { fields: [`${name}cct_K`, `${name}led`] })];
 }
 
-const lampColour: Rule = {
+const lampColour: RuleOf<"lamp_colour"> = {
   code: "lamp_colour",
   fields: ["lamps", "lamp_cct_K", "lamp_led"],
   violations: ({ lamps = [], lamp_cct_K, lamp_led }) => [
@@ -23,7 +22,7 @@ const lampColour: Rule = {
   ],
 };
 
-const lampFilterPair: Rule = {
+const lampFilterPair: RuleOf<"lamp_filter_pair"> = {
   code: "lamp_filter_pair",
   fields: ["lamps", "lamp_filter_kind", "lamp_filter_density"],
   violations: ({ lamps = [], lamp_filter_kind, lamp_filter_density }) => [
@@ -34,22 +33,16 @@ const lampFilterPair: Rule = {
   ],
 };
 
-const lampsOnce: Rule = {
+const lampsOnce: RuleOf<"lamps_once"> = {
   code: "lamps_once",
   fields: ["lamps", ...flatLampNames],
   violations: (scene) => {
     if (scene.lamps === undefined || flatLampNames.every((name) => scene[name] === undefined)) return [];
-    return [
-      {
-        pointer: "/lamps",
-        message: "Lamps are given twice.",
-        allowed: "lamps, or fields that begin with lamp_",
-      },
-    ];
+    return [broken("/lamps", {})];
   },
 };
 
-const flatLampComplete: Rule = {
+const flatLampComplete: RuleOf<"lamp_complete"> = {
   code: "lamp_complete",
   fields: flatLampNames,
   violations: (scene) => {
@@ -57,11 +50,7 @@ const flatLampComplete: Rule = {
     if (given === undefined) return [];
     return (["lamp_flux_lm", "lamp_distance_m"] as const)
       .filter((name) => scene[name] === undefined)
-      .map((name) => ({
-        pointer: `/${given}`,
-        message: `${name} is missing.`,
-        allowed: "lamp_flux_lm together with lamp_distance_m",
-      }));
+      .map((missing) => broken(`/${given}`, { missing }));
   },
 };
 

@@ -1,9 +1,10 @@
 import { sceneDefaults } from "../scene/defaults.js";
 import type { Scene } from "../scene/scene.js";
-import type { Rule, Violation } from "./rule.js";
+import { broken, type Rule, type RuleOf } from "./rule.js";
+import type { Limit } from "./rule-parameters.js";
 
 type Bounds = "iso" | "f_number" | "white_balance_cct_K";
-type Limit =
+type LimitField =
   | "min_iso"
   | "max_iso"
   | "min_f_number"
@@ -11,22 +12,20 @@ type Limit =
   | "white_balance_min_cct_K"
   | "white_balance_max_cct_K";
 
-const limits: Record<Bounds, { min: Limit; max: Limit }> = {
+const limits: Record<Bounds, { min: LimitField; max: LimitField }> = {
   iso: { min: "min_iso", max: "max_iso" },
   f_number: { min: "min_f_number", max: "max_f_number" },
   white_balance_cct_K: { min: "white_balance_min_cct_K", max: "white_balance_max_cct_K" },
 };
 
-/** The limit that holds for `scene`, and how to name it to its caller. */
-function limit(scene: Scene, field: Limit): { value: number; name: string } {
+/** The limit that holds for `scene`. */
+function limit(scene: Scene, field: LimitField): Limit {
   const given = scene[field];
-  const value = given ?? sceneDefaults[field];
-  return { value, name: `${field} (${value}${given === undefined ? " unless stated" : ""})` };
+  return { field, value: given ?? sceneDefaults[field], stated: given !== undefined };
 }
 
-function ordered(bounds: Bounds, equalAllowed: boolean): Rule {
+function ordered<Of extends Bounds>(bounds: Of, equalAllowed: boolean): RuleOf<`${Of}_limits_in_order`> {
   const { min, max } = limits[bounds];
-  const relation = equalAllowed ? "not above" : "below";
   return {
     code: `${bounds}_limits_in_order`,
     fields: [min, max],
@@ -35,14 +34,12 @@ function ordered(bounds: Bounds, equalAllowed: boolean): Rule {
       const high = limit(scene, max);
       if (low.value < high.value || (equalAllowed && low.value === high.value)) return [];
       const pointer = `/${scene[min] === undefined ? max : min}`;
-      return [
-        { pointer, message: `${low.name} is not below ${high.name}.`, allowed: `${min} ${relation} ${max}` },
-      ];
+      return [broken(pointer, { low, high })];
     },
   };
 }
 
-function within(field: "iso" | "f_number"): Rule {
+function within<Field extends "iso" | "f_number">(field: Field): RuleOf<`${Field}_within_limits`> {
   const { min, max } = limits[field];
   return {
     code: `${field}_within_limits`,
@@ -54,12 +51,7 @@ function within(field: "iso" | "f_number"): Rule {
       const high = limit(scene, max);
       // Limits out of order are another rule's business.
       if (low.value > high.value || (value >= low.value && value <= high.value)) return [];
-      const broken: Violation = {
-        pointer: `/${field}`,
-        message: `${value} is ${value < low.value ? `below ${low.name}` : `above ${high.name}`}.`,
-        allowed: `${low.value} to ${high.value}, or other limits in ${min} and ${max}`,
-      };
-      return [broken];
+      return [broken(`/${field}`, { value, low, high })];
     },
   };
 }

@@ -1,10 +1,11 @@
-import type { Violation } from "./rule.js";
+import { broken, type Violation } from "./rule.js";
+import type { RepeatedId } from "./rule-parameters.js";
 
 /**
  * Ids that an earlier thing of the same list has already.
  * @param pointer to the list
  */
-export function repeatedIds(list: readonly { id: string }[], pointer: string): Violation[] {
+export function repeatedIds(list: readonly { id: string }[], pointer: string): Violation<RepeatedId>[] {
   const firsts = new Map<string, number>();
   return list.flatMap(({ id }, index) => {
     const first = firsts.get(id);
@@ -12,7 +13,6 @@ export function repeatedIds(list: readonly { id: string }[], pointer: string): V
       firsts.set(id, index);
       return [];
     }
-    const message = `${pointer}/${first} has the same id.`;
-    return [{ pointer: `${pointer}/${index}/id`, message, allowed: "another id" }];
+    return [broken(`${pointer}/${index}/id`, { first: `${pointer}/${first}` })];
   });
 }

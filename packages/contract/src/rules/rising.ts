@@ -1,7 +1,10 @@
-import type { Rule, Violation } from "./rule.js";
+import { broken, type RuleOf, type Violation } from "./rule.js";
+import type { NotRising } from "./rule-parameters.js";
 
 /** Samples of a curve must stand in order, so that a slip of the pen is not taken for a curve. */
-export function rising(field: "kd_samples" | "filter_transmittance"): Rule {
+export function rising<Field extends "kd_samples" | "filter_transmittance">(
+  field: Field,
+): RuleOf<`${Field}_rising`> {
   return {
     code: `${field}_rising`,
     fields: [field],
@@ -10,16 +13,13 @@ export function rising(field: "kd_samples" | "filter_transmittance"): Rule {
 }
 
 /** The samples that do not come after the one before them. @param pointer to the list */
-export function notRising(samples: readonly { wavelength_nm: number }[], pointer: string): Violation[] {
+export function notRising(
+  samples: readonly { wavelength_nm: number }[],
+  pointer: string,
+): Violation<NotRising>[] {
   return samples.flatMap(({ wavelength_nm }, index) => {
-    const before = samples[index - 1]?.wavelength_nm;
-    if (before === undefined || wavelength_nm > before) return [];
-    return [
-      {
-        pointer: `${pointer}/${index}/wavelength_nm`,
-        message: `${wavelength_nm} nm follows ${before} nm.`,
-        allowed: `above ${before} nm`,
-      },
-    ];
+    const before_nm = samples[index - 1]?.wavelength_nm;
+    if (before_nm === undefined || wavelength_nm > before_nm) return [];
+    return [broken(`${pointer}/${index}/wavelength_nm`, { wavelength_nm, before_nm })];
   });
 }

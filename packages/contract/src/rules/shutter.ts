@@ -1,41 +1,29 @@
 import { shortestShutter_s, shutterOfFrame_s } from "../scene/shutter.js";
-import type { Rule } from "./rule.js";
+import { broken, type Rule, type RuleOf } from "./rule.js";
 
 const fields = ["shutter_s", "frame_rate_fps", "shutter_angle_deg"] as const;
 
-const oneShutter: Rule = {
+const oneShutter: RuleOf<"one_shutter"> = {
   code: "one_shutter",
   fields,
   violations: ({ shutter_s, shutter_angle_deg }) => {
     if (shutter_s === undefined || shutter_angle_deg === undefined) return [];
-    return [
-      {
-        pointer: "/shutter_s",
-        message: "The exposure time is given twice.",
-        allowed: "shutter_s, or shutter_angle_deg with frame_rate_fps",
-      },
-    ];
+    return [broken("/shutter_s", {})];
   },
 };
 
-const shutterWithinFrame: Rule = {
+const shutterWithinFrame: RuleOf<"shutter_within_frame"> = {
   code: "shutter_within_frame",
   fields,
   violations: ({ shutter_s, frame_rate_fps }) => {
     if (shutter_s === undefined || frame_rate_fps === undefined) return [];
     const frame_s = shutterOfFrame_s(frame_rate_fps, 360);
     if (shutter_s <= frame_s) return [];
-    return [
-      {
-        pointer: "/shutter_s",
-        message: `At ${frame_rate_fps} frames per second a frame lasts ${frame_s} s.`,
-        allowed: `at most ${frame_s} s`,
-      },
-    ];
+    return [broken("/shutter_s", { frame_rate_fps, frame_s })];
   },
 };
 
-const shutterNotTooShort: Rule = {
+const shutterNotTooShort: RuleOf<"shutter_not_too_short"> = {
   code: "shutter_not_too_short",
   fields,
   violations: ({ shutter_s: given, frame_rate_fps, shutter_angle_deg }) => {
@@ -43,11 +31,10 @@ const shutterNotTooShort: Rule = {
     const shutter_s = shutterOfFrame_s(frame_rate_fps, shutter_angle_deg);
     if (shutter_s >= shortestShutter_s) return [];
     return [
-      {
-        pointer: `/${shutter_angle_deg === undefined ? "frame_rate_fps" : "shutter_angle_deg"}`,
-        message: `Frame rate and shutter angle give an exposure time of ${shutter_s} s.`,
-        allowed: `a larger angle or a lower rate: at least ${shortestShutter_s} s`,
-      },
+      broken(`/${shutter_angle_deg === undefined ? "frame_rate_fps" : "shutter_angle_deg"}`, {
+        shutter_s,
+        shortest_s: shortestShutter_s,
+      }),
     ];
   },
 };

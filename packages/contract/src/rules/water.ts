@@ -1,30 +1,26 @@
 import { waterBases } from "../scene/water-bases.js";
 import { rising } from "./rising.js";
-import type { Rule } from "./rule.js";
+import { broken, type Rule, type RuleOf, type Violation } from "./rule.js";
+import type { SceneRuleParameters } from "./rule-parameters.js";
 import { wholeGroups } from "./whole-groups.js";
 
-const list = waterBases.map(({ field, what }) => `${field} (${what})`).join(", ");
-
-const oneWaterBasis: Rule = {
+const oneWaterBasis: RuleOf<"one_water_basis"> = {
   code: "one_water_basis",
   fields: waterBases.map(({ field }) => field),
   violations: (scene) => {
     const given = waterBases.filter(({ field }) => scene[field] !== undefined);
     if (given.length === 1) return [];
-    if (given.length === 0) {
-      return [{ pointer: "", message: "The water is not described.", allowed: `exactly one of: ${list}` }];
-    }
-    return given.map(({ field }) => ({
-      pointer: `/${field}`,
-      message: `The water is described in ${given.length} ways at once.`,
-      allowed: `exactly one of: ${list}`,
-    }));
+    const parameters = { given: given.length };
+    if (given.length === 0) return [broken("", parameters)];
+    return given.map(({ field }) => broken(`/${field}`, parameters));
   },
 };
 
 const companions = [...new Set(waterBases.flatMap(({ needs, takes }) => [...needs, ...takes]))];
 
-const waterCompanions: Rule = {
+type Broken = Violation<SceneRuleParameters["water_companions"]>;
+
+const waterCompanions: RuleOf<"water_companions"> = {
   code: "water_companions",
   fields: [...waterBases.map(({ field }) => field), ...companions],
   violations: (scene) => {
@@ -32,20 +28,14 @@ const waterCompanions: Rule = {
     const missing = given.flatMap(({ field, needs }) =>
       needs
         .filter((name) => scene[name] === undefined)
-        .map((name) => ({
-          pointer: `/${field}`,
-          message: `${name} is missing.`,
-          allowed: `${field} together with ${name}`,
-        })),
+        .map((missing): Broken => broken(`/${field}`, { case: "missing", field, missing })),
     );
     const welcome = new Set<string>(given.flatMap(({ needs, takes }) => [...needs, ...takes]));
     const stray = companions
       .filter((name) => scene[name] !== undefined && !welcome.has(name))
-      .map((name) => ({
-        pointer: `/${name}`,
-        message: `${name} says nothing here.`,
-        allowed: `with ${hostsOf(name).join(" or ")}, or not at all`,
-      }));
+      .map((field): Broken => {
+        return broken(`/${field}`, { case: "stray", field, goes_with: hostsOf(field) });
+      });
     return [...missing, ...stray];
   },
 };

@@ -1,11 +1,13 @@
 import type { Scene } from "../scene/scene.js";
-import type { Rule } from "./rule.js";
+import { broken, type RuleOf } from "./rule.js";
 
 type CardField = keyof NonNullable<Scene["card_samples"]>[number] & string;
 
 /** Some fields of a card's picture mean something only all together. */
-export function wholeGroups(code: "card_exposure" | "card_gains", names: readonly CardField[]): Rule {
-  const all = names.join(", ");
+export function wholeGroups<Group extends "card_exposure" | "card_gains">(
+  code: Group,
+  names: readonly CardField[],
+): RuleOf<`${Group}_whole`> {
   return {
     code: `${code}_whole`,
     fields: ["card_samples"],
@@ -14,13 +16,7 @@ export function wholeGroups(code: "card_exposure" | "card_gains", names: readonl
         const given = names.find((name) => sample[name] !== undefined);
         const missing = names.filter((name) => sample[name] === undefined);
         if (given === undefined || missing.length === 0) return [];
-        return [
-          {
-            pointer: `/card_samples/${index}/${given}`,
-            message: `${missing.join(" and ")} missing.`,
-            allowed: `all of ${all}, or none`,
-          },
-        ];
+        return [broken(`/card_samples/${index}/${given}`, { missing, all: names })];
       }),
   };
 }

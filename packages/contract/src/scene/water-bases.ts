@@ -1,7 +1,6 @@
-/** A way to describe the water: its field, words for whoever gave none, and the fields that go with it. */
+/** A way to describe the water: its field, and the fields that go with it. */
 export interface WaterBasisEntry {
   field: string;
-  what: string;
   /** Fields that it cannot do without. */
   needs: readonly string[];
   /** Further fields that say something beside it, and nothing without it. */
@@ -12,14 +11,14 @@ export interface WaterBasisEntry {
 
 /** Every way to describe the water. A scene takes exactly one; another way is one more entry here. */
 export const waterBases = [
-  { field: "water_type", what: "optical type by Jerlov", needs: [], takes: [], isList: false },
-  { field: "chlorophyll_mg_m3", what: "pigment of the plankton", needs: [], takes: [], isList: false },
-  { field: "secchi_depth_m", what: "with water_hue", needs: ["water_hue"], takes: [], isList: false },
-  { field: "visibility_m", what: "with water_hue", needs: ["water_hue"], takes: [], isList: false },
-  { field: "kd_samples", what: "measured attenuation", needs: [], takes: [], isList: true },
+  { field: "water_type", needs: [], takes: [], isList: false },
+  { field: "chlorophyll_mg_m3", needs: [], takes: [], isList: false },
+  { field: "secchi_depth_m", needs: ["water_hue"], takes: [], isList: false },
+  { field: "visibility_m", needs: ["water_hue"], takes: [], isList: false },
+  { field: "kd_samples", needs: [], takes: [], isList: true },
   {
     field: "card_samples",
-    what: "a grey card at several depths, with transfer_curve",
+
     needs: ["transfer_curve"],
     takes: ["locked_exposure", "locked_balance"],
     isList: true,

@@ -13,3 +13,6 @@ export interface FieldText {
 export interface OutsideText extends FieldText {
   detail: string;
 }
+
+/** A text for a field, in two halves. */
+export const fieldText = (message: string, allowed: string): FieldText => ({ message, allowed });

@@ -48,3 +48,4 @@ export const ResolvedMountingScene = z
   .describe(
     "Camera, port, filter and rings as they were answered, with every default filled in and in one fixed form.",
   );
+export type ResolvedMountingScene = z.infer<typeof ResolvedMountingScene>;

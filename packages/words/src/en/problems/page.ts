@@ -7,9 +7,9 @@ import {
   problemKinds,
   problemType,
   quizErrorCodes,
-  ruleMeanings,
 } from "@sunfathom/contract";
 import { outsideMeanings } from "./outside-meanings.js";
+import { ruleMeanings } from "./rule-meanings.js";
 
 /** The page of one kind of problem. */
 export function problemPage(code: ProblemCode): ProblemPage {

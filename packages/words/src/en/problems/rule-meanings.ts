@@ -1,10 +1,7 @@
-import { shortestShutter_s } from "../scene/shutter.js";
+import { type RuleCode, shortestShutter_s } from "@sunfathom/contract";
 
-/**
- * What each rule between fields says, by its code. Apart from the rules, which name what is wrong themselves: whoever computes
- * without a service explains no codes.
- */
-export const ruleMeanings = {
+/** What each rule between fields says, by its code. */
+export const ruleMeanings: Readonly<Record<RuleCode, string>> = {
   one_water_basis: "The water is described in exactly one way.",
   water_companions:
     "`water_hue` goes with `secchi_depth_m` and `visibility_m`; `transfer_curve`, `locked_exposure` and `locked_balance` go with `card_samples`.",
@@ -43,6 +40,4 @@ export const ruleMeanings = {
   dome_radius_with_dome: "`dome_radius_mm` goes with `port_kind` `dome` alone.",
   rear_opening_whole: "`rear_opening_width_mm` and `rear_opening_height_mm` go together.",
   ring_ids_unique: "No two rings have the same `id`.",
-} as const;
-
-export type RuleCode = keyof typeof ruleMeanings;
+};

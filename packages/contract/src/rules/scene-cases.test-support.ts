@@ -1,0 +1,265 @@
+import type { Scene } from "../scene/scene.js";
+import type { SceneRuleParameters } from "./rule-parameters.js";
+
+const lamp = { flux_lm: 4000, distance_m: 0.8 };
+const samples = [
+  { wavelength_nm: 450, kd_per_m: 0.06 },
+  { wavelength_nm: 650, kd_per_m: 0.38 },
+];
+const curve = [
+  { wavelength_nm: 450, transmittance: 0.2 },
+  { wavelength_nm: 650, transmittance: 0.9 },
+];
+
+const card = { depth_m: 3, red: 0.2, green: 0.3, blue: 0.4 };
+const noon = { latitude_deg: 27.8, longitude_deg: 34.3, time: "2026-03-10T10:15:00Z" };
+
+/** Scenes that a rule lets pass, and scenes that it refuses with the pointers of what it refuses. */
+export const sceneCases: Record<
+  keyof SceneRuleParameters,
+  { passes: Scene[]; refuses: [Scene, string[]][] }
+> = {
+  one_water_basis: {
+    passes: [{ water_type: "IB" }, { kd_samples: samples }],
+    refuses: [
+      [{}, [""]],
+      [{ water_type: "IB", kd_samples: samples }, ["/water_type", "/kd_samples"]],
+    ],
+  },
+  water_companions: {
+    passes: [
+      { water_type: "IB" },
+      { visibility_m: 20, water_hue: "blue" },
+      { card_samples: [card, card], transfer_curve: "linear", locked_balance: true },
+    ],
+    refuses: [
+      [{ visibility_m: 20 }, ["/visibility_m"]],
+      [{ secchi_depth_m: 20 }, ["/secchi_depth_m"]],
+      [{ card_samples: [card, card] }, ["/card_samples"]],
+      [{ water_type: "IB", water_hue: "blue" }, ["/water_hue"]],
+      [
+        { water_type: "IB", transfer_curve: "srgb", locked_exposure: true },
+        ["/transfer_curve", "/locked_exposure"],
+      ],
+    ],
+  },
+  kd_samples_rising: {
+    passes: [{ kd_samples: samples }, {}],
+    refuses: [
+      [{ kd_samples: [...samples].reverse() }, ["/kd_samples/1/wavelength_nm"]],
+      [{ kd_samples: [...samples, ...samples.slice(1)] }, ["/kd_samples/2/wavelength_nm"]],
+    ],
+  },
+  card_exposure_whole: {
+    passes: [{ card_samples: [card, { ...card, iso: 200, shutter_s: 0.02, f_number: 4 }] }, {}],
+    refuses: [[{ card_samples: [card, { ...card, shutter_s: 0.02 }] }, ["/card_samples/1/shutter_s"]]],
+  },
+  card_gains_whole: {
+    passes: [{ card_samples: [card, { ...card, red_gain: 2, green_gain: 1, blue_gain: 1.5 }] }],
+    refuses: [[{ card_samples: [{ ...card, red_gain: 2, blue_gain: 1 }] }, ["/card_samples/0/red_gain"]]],
+  },
+  sun_with_basis_sun: {
+    passes: [
+      { sun_elevation_deg: 40 },
+      { daylight_basis: "sun", sun_elevation_deg: 40 },
+      { daylight_basis: "none" },
+    ],
+    refuses: [[{ daylight_basis: "none", sun_elevation_deg: 40 }, ["/sun_elevation_deg"]]],
+  },
+  place_with_basis_place_time: {
+    passes: [noon, { daylight_basis: "place_time", ...noon }, { daylight_basis: "none" }],
+    refuses: [
+      [{ daylight_basis: "sun", ...noon }, ["/latitude_deg", "/longitude_deg", "/time"]],
+      [{ daylight_basis: "none", time_zone: "Africa/Cairo" }, ["/time_zone"]],
+    ],
+  },
+  place_and_time_whole: {
+    passes: [
+      { daylight_basis: "place_time", ...noon },
+      {
+        daylight_basis: "place_time",
+        latitude_deg: 0,
+        longitude_deg: 0,
+        local_time: "2026-03-10T10:15",
+        time_zone: "Africa/Cairo",
+      },
+      { daylight_basis: "sun" },
+    ],
+    refuses: [
+      [{ daylight_basis: "place_time" }, ["/latitude_deg", "/longitude_deg", "/time"]],
+      [{ latitude_deg: 0, longitude_deg: 0 }, ["/time"]],
+      [{ daylight_basis: "place_time", ...noon, time_zone: "Africa/Cairo" }, ["/time"]],
+      [
+        { daylight_basis: "place_time", latitude_deg: 0, longitude_deg: 0, local_time: "2026-03-10T10:15" },
+        ["/time_zone"],
+      ],
+      [{ daylight_basis: "place_time", longitude_deg: 0, time: noon.time }, ["/latitude_deg"]],
+    ],
+  },
+  // Leap years by the Gregorian calendar: 2000 is one, 2100 is none.
+  day_exists: {
+    passes: [{ time: "2000-02-29T10:00:00Z" }, { local_time: "2026-12-31T10:00" }],
+    refuses: [
+      [{ time: "2100-02-29T10:00:00Z" }, ["/time"]],
+      [{ local_time: "2026-04-31T10:00" }, ["/local_time"]],
+    ],
+  },
+  one_depth: {
+    passes: [{ depth_m: 5 }, { min_depth_m: 5, max_depth_m: 9 }],
+    refuses: [
+      [{}, [""]],
+      [{ min_depth_m: 5 }, ["/min_depth_m"]],
+      [{ max_depth_m: 5 }, ["/max_depth_m"]],
+      [{ depth_m: 5, max_depth_m: 9 }, ["/depth_m"]],
+      [{ depth_m: 5, min_depth_m: 5, max_depth_m: 9 }, ["/depth_m"]],
+    ],
+  },
+  depths_in_order: {
+    passes: [
+      { min_depth_m: 5, max_depth_m: 9 },
+      { min_depth_m: 9, max_depth_m: 9 },
+    ],
+    refuses: [[{ min_depth_m: 9.1, max_depth_m: 9 }, ["/min_depth_m"]]],
+  },
+  iso_limits_in_order: {
+    passes: [{ min_iso: 200, max_iso: 3200 }, { min_iso: 400, max_iso: 400 }, {}],
+    refuses: [
+      [{ min_iso: 3200, max_iso: 200 }, ["/min_iso"]],
+      [{ min_iso: 12800 }, ["/min_iso"]],
+      [{ max_iso: 50 }, ["/max_iso"]],
+    ],
+  },
+  iso_within_limits: {
+    passes: [{ iso: 100 }, { iso: 6400 }, { iso: 12800, max_iso: 12800 }],
+    refuses: [
+      [{ iso: 12800 }, ["/iso"]],
+      [{ iso: 50 }, ["/iso"]],
+      [{ iso: 100, min_iso: 200 }, ["/iso"]],
+    ],
+  },
+  f_number_limits_in_order: {
+    passes: [{ min_f_number: 4, max_f_number: 11 }, {}],
+    refuses: [
+      [{ min_f_number: 11, max_f_number: 4 }, ["/min_f_number"]],
+      [{ max_f_number: 2 }, ["/max_f_number"]],
+    ],
+  },
+  f_number_within_limits: {
+    passes: [{ f_number: 2.8 }, { f_number: 16 }],
+    refuses: [
+      [{ f_number: 1.8 }, ["/f_number"]],
+      [{ f_number: 22 }, ["/f_number"]],
+    ],
+  },
+  white_balance_cct_K_limits_in_order: {
+    passes: [{ white_balance_min_cct_K: 2000, white_balance_max_cct_K: 9000 }, {}],
+    refuses: [
+      [{ white_balance_min_cct_K: 9000, white_balance_max_cct_K: 9000 }, ["/white_balance_min_cct_K"]],
+      [{ white_balance_max_cct_K: 2000 }, ["/white_balance_max_cct_K"]],
+    ],
+  },
+  one_shutter: {
+    passes: [{ shutter_s: 0.02 }, { frame_rate_fps: 25 }, { shutter_angle_deg: 90 }, {}],
+    refuses: [[{ shutter_s: 0.02, shutter_angle_deg: 90 }, ["/shutter_s"]]],
+  },
+  shutter_within_frame: {
+    passes: [
+      { shutter_s: 0.04, frame_rate_fps: 25 },
+      { shutter_s: 0.04166667, frame_rate_fps: 24 },
+    ],
+    refuses: [[{ shutter_s: 0.05, frame_rate_fps: 25 }, ["/shutter_s"]]],
+  },
+  shutter_not_too_short: {
+    passes: [{ frame_rate_fps: 1000, shutter_angle_deg: 90 }],
+    refuses: [[{ frame_rate_fps: 1000, shutter_angle_deg: 1 }, ["/shutter_angle_deg"]]],
+  },
+  one_lens_filter: {
+    passes: [{ filter_transmittance: curve }, { filter_kind: "red", filter_density: 0.6 }],
+    refuses: [
+      [{ filter_transmittance: curve, filter_kind: "red", filter_density: 0.6 }, ["/filter_transmittance"]],
+      [{ filter_transmittance: curve, filter_density: 0.6 }, ["/filter_transmittance"]],
+    ],
+  },
+  lens_filter_pair: {
+    passes: [{ filter_kind: "red", filter_density: 0.6 }, {}],
+    refuses: [
+      [{ filter_kind: "red" }, ["/filter_kind"]],
+      [{ filter_density: 0.6 }, ["/filter_density"]],
+    ],
+  },
+  filter_transmittance_rising: {
+    passes: [{ filter_transmittance: curve }],
+    refuses: [[{ filter_transmittance: [...curve].reverse() }, ["/filter_transmittance/1/wavelength_nm"]]],
+  },
+  kit_ids_unique: {
+    passes: [
+      {
+        kit: [
+          { id: "a", item: "lamp" },
+          { id: "b", item: "lamp" },
+        ],
+      },
+      { kit: [] },
+    ],
+    refuses: [
+      [
+        {
+          kit: [
+            { id: "a", item: "lamp" },
+            { id: "a", item: "lamp" },
+          ],
+        },
+        ["/kit/1/id"],
+      ],
+    ],
+  },
+  kit_filters: {
+    passes: [
+      { kit: [{ id: "a", item: "lens_filter", filter_kind: "red", filter_density: 0.6 }] },
+      { kit: [{ id: "a", item: "lamp_filter", filter_transmittance: curve }] },
+    ],
+    refuses: [
+      [{ kit: [{ id: "a", item: "lens_filter" }] }, ["/kit/0"]],
+      [{ kit: [{ id: "a", item: "lens_filter", filter_kind: "red" }] }, ["/kit/0/filter_kind"]],
+      [
+        { kit: [{ id: "a", item: "lens_filter", filter_kind: "red", filter_transmittance: curve }] },
+        ["/kit/0"],
+      ],
+      [{ kit: [{ id: "a", item: "lamp", filter_kind: "red", filter_density: 0.6 }] }, ["/kit/0"]],
+    ],
+  },
+  kit_curves_rising: {
+    passes: [{ kit: [{ id: "a", item: "lens_filter", filter_transmittance: curve }] }],
+    refuses: [
+      [
+        { kit: [{ id: "a", item: "lens_filter", filter_transmittance: [...curve].reverse() }] },
+        ["/kit/0/filter_transmittance/1/wavelength_nm"],
+      ],
+    ],
+  },
+  lamp_colour: {
+    passes: [{ lamps: [{ ...lamp, led: "LED-B1" }] }, { lamp_cct_K: 5600 }],
+    refuses: [
+      [{ lamps: [lamp, { ...lamp, led: "LED-B1", cct_K: 5600 }] }, ["/lamps/1/led"]],
+      [{ lamp_led: "LED-B1", lamp_cct_K: 5600 }, ["/lamp_led"]],
+    ],
+  },
+  lamp_filter_pair: {
+    passes: [{ lamps: [{ ...lamp, filter_kind: "blue", filter_density: 0.3 }] }, { lamps: [lamp] }],
+    refuses: [
+      [{ lamps: [{ ...lamp, filter_kind: "blue" }] }, ["/lamps/0/filter_kind"]],
+      [{ lamp_filter_density: 0.3 }, ["/lamp_filter_density"]],
+    ],
+  },
+  lamps_once: {
+    passes: [{ lamps: [lamp] }, { lamp_flux_lm: 4000 }],
+    refuses: [[{ lamps: [], lamp_flux_lm: 4000 }, ["/lamps"]]],
+  },
+  lamp_complete: {
+    passes: [{ lamp_flux_lm: 4000, lamp_distance_m: 0.8 }, {}],
+    refuses: [
+      [{ lamp_flux_lm: 4000 }, ["/lamp_flux_lm"]],
+      [{ lamp_count: 2 }, ["/lamp_count", "/lamp_count"]],
+    ],
+  },
+};

@@ -1,0 +1,17 @@
+import type { MountingRuleParameters } from "@sunfathom/contract";
+import { type FieldText, type Texts, fieldText as text } from "../../problems/texts.js";
+import { missing, repeatedId } from "./rule-parts.js";
+
+/** What is wrong where a rule between fields of a mounting scene is broken. */
+export const mountingRuleTexts: Texts<MountingRuleParameters, FieldText> = {
+  lens_field_given: (p) =>
+    text(
+      p.case === "half" ? missing("sensor_diagonal_mm") : "What the lens sees is not given.",
+      "field_of_view_deg, or focal_length_mm together with sensor_diagonal_mm",
+    ),
+  dome_radius_with_dome: ({ port_kind }) =>
+    text(`The radius of a dome is given, but port_kind is ${port_kind}.`, "leave it out, or port_kind dome"),
+  rear_opening_whole: (p) =>
+    text(missing(p.missing), "rear_opening_width_mm together with rear_opening_height_mm"),
+  ring_ids_unique: repeatedId,
+};

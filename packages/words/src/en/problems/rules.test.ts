@@ -1,0 +1,61 @@
+import { describe, expect, it } from "vitest";
+import { sceneRules } from "../../../../contract/src/rules/all.js";
+import { mountingRules } from "../../../../contract/src/rules/mounting.js";
+import { mountingCases } from "../../../../contract/src/rules/mounting-cases.test-support.js";
+import { sceneCases } from "../../../../contract/src/rules/scene-cases.test-support.js";
+import type { FieldText } from "../../problems/texts.js";
+import { mountingRuleTexts } from "./mounting-rules.js";
+import { ruleMeanings } from "./rule-meanings.js";
+import { sceneRuleTexts } from "./scene-rules.js";
+
+type Say = Readonly<Record<string, (parameters: never) => FieldText>>;
+const says: Say = { ...sceneRuleTexts, ...mountingRuleTexts };
+const cases: Readonly<Record<string, { refuses: [scene: never, pointers: string[]][] }>> = {
+  ...(sceneCases as object),
+  ...(mountingCases as object),
+};
+const rules = [...sceneRules, ...mountingRules];
+
+const textsOf = (code: string, scene: object) => {
+  const rule = rules.find((one) => one.code === code);
+  const found = rule?.violations(scene as never) ?? [];
+  return found.map(({ parameters }) => says[code]?.(parameters as never));
+};
+
+describe("the rules between fields", () => {
+  it("have a text and a meaning each, and nothing else has", () => {
+    const codes = rules.map(({ code }) => code);
+    expect(Object.keys(says).sort()).toEqual([...codes].sort());
+    expect(Object.keys(ruleMeanings)).toEqual(codes);
+  });
+
+  it.each(rules.map(({ code }) => code))("%s says what is wrong and what is allowed", (code) => {
+    const refuses = cases[code]?.refuses ?? [];
+    expect(refuses.length).toBeGreaterThan(0);
+    for (const [scene] of refuses) {
+      for (const text of textsOf(code, scene)) {
+        expect(text?.message).toMatch(/^\S.+\.$/);
+        expect(text?.allowed).toMatch(/^\S.{3}/);
+        expect(`${text?.message} ${text?.allowed}`).not.toMatch(/undefined|\[object/);
+      }
+    }
+  });
+
+  it("tell a default from what the caller stated", () => {
+    expect(textsOf("iso_within_limits", { iso: 12800 })).toEqual([
+      {
+        message: "12800 is above max_iso (6400 unless stated).",
+        allowed: "100 to 6400, or other limits in min_iso and max_iso",
+      },
+    ]);
+    expect(textsOf("iso_within_limits", { iso: 12800, max_iso: 8000 })[0]?.message).toBe(
+      "12800 is above max_iso (8000).",
+    );
+  });
+
+  it("list the ways to describe the water to whoever gave none", () => {
+    expect(textsOf("one_water_basis", { depth_m: 5 })[0]?.allowed).toBe(
+      "exactly one of: water_type (optical type by Jerlov), chlorophyll_mg_m3 (pigment of the plankton), secchi_depth_m (with water_hue), visibility_m (with water_hue), kd_samples (measured attenuation), card_samples (a grey card at several depths, with transfer_curve)",
+    );
+  });
+});
