@@ -18,3 +18,27 @@ it.each([
   expect(distance(a, b)).toBe(edits);
   expect(distance(b, a)).toBe(edits);
 });
+
+// Ukkonen E. (1985), Information and Control 64: what lies off the strip is further away than the bound.
+it("bounded, finds the same or that it is further", () => {
+  const random = seeded(5);
+  const word = () =>
+    Array.from({ length: Math.floor(random() * 12) }, () => "abc"[Math.floor(random() * 3)]).join("");
+  for (let round = 0; round < 3000; round += 1) {
+    const [a, b] = [word(), word()];
+    const edits = distance(a, b);
+    for (const most of [0, 1, 2, 4, 9])
+      expect(distance(a, b, most), `${a} ${b} ${most}`).toBe(
+        edits <= most ? edits : Number.POSITIVE_INFINITY,
+      );
+  }
+});
+
+/** Park and Miller 1988: the same numbers each time. */
+function seeded(seed: number): () => number {
+  let state = seed;
+  return () => {
+    state = (state * 48_271) % 2_147_483_647;
+    return state / 2_147_483_647;
+  };
+}

@@ -17,7 +17,7 @@ const lettersPerSlip = 3;
 export function nearest(wrong: string, names: Iterable<string>): string | undefined {
   if (wrong.length > longestName) return undefined;
   const typed = spelt(wrong);
-  const known = [...names].map(spelt);
+  const known = [...names].map(speltOnce);
   for (const isNear of [sameLetters, sameThing, sameWords, fewestEdits(typed, known), begins, ends]) {
     const near = known.filter((name) => isNear(typed, name));
     if (near.length > 0) return near.length === 1 ? near[0]?.name : undefined;
@@ -41,6 +41,15 @@ function spelt(name: string): Spelt {
   return { name, words, letters: words.join("") };
 }
 
+/** Names that there are, each taken apart once: they are the contract's, and few. */
+const taken = new Map<string, Spelt>();
+
+function speltOnce(name: string): Spelt {
+  const known = taken.get(name) ?? spelt(name);
+  taken.set(name, known);
+  return known;
+}
+
 type Near = (typed: Spelt, name: Spelt) => boolean;
 
 const sameLetters: Near = (typed, name) => typed.letters === name.letters && typed.letters !== "";
@@ -59,7 +68,9 @@ const ends: Near = (typed, { words }) =>
 
 /** Names as few edits away as any, where those are few for their length. */
 function fewestEdits(typed: Spelt, known: readonly Spelt[]): Near {
-  const edits = new Map(known.map((name) => [name, distance(typed.letters, name.letters)]));
+  // No name is near beyond so many.
+  const most = Math.floor(typed.letters.length / lettersPerSlip);
+  const edits = new Map(known.map((name) => [name, distance(typed.letters, name.letters, most)]));
   const least = Math.min(...edits.values());
   return (_, name) => {
     const slips = Math.floor(Math.min(typed.letters.length, name.letters.length) / lettersPerSlip);

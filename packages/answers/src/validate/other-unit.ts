@@ -47,7 +47,7 @@ export function otherUnit(name: string, value: unknown, names: readonly string[]
   const sent = split(name.replace(/([a-z])([A-Z])/g, "$1_$2").toLowerCase());
   if (sent === undefined) return undefined;
   const fields = names.flatMap((field) => {
-    const taken = split(field);
+    const taken = splitOnce(field);
     return taken !== undefined && taken.unit.of === sent.unit.of ? [{ field, ...taken }] : [];
   });
   const near = nearest(
@@ -67,8 +67,21 @@ export function otherUnit(name: string, value: unknown, names: readonly string[]
   };
 }
 
+/** Fields that there are, each taken apart once: they are the contract's, and few. */
+const fieldsSplit = new Map<string, Split | undefined>();
+
+function splitOnce(field: string): Split | undefined {
+  if (!fieldsSplit.has(field)) fieldsSplit.set(field, split(field));
+  return fieldsSplit.get(field);
+}
+
+interface Split {
+  stem: string;
+  unit: Unit;
+}
+
 /** A name without the unit that it ends in, the longest that there is. */
-function split(name: string): { stem: string; unit: Unit } | undefined {
+function split(name: string): Split | undefined {
   const words = name.split("_");
   for (const length of [2, 1]) {
     const ending = words.slice(-length).join("_");
