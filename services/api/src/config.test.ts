@@ -67,6 +67,12 @@ describe("the configuration", () => {
 
   it("refuses a variable that is gone, which would be passed over in silence", () => {
     expect(() => readConfig({ METRICS: "off" })).toThrow(/^METRICS is no variable any more: METRICS_LISTEN /);
+    expect(() => readConfig({ RATE_LIMIT_REQUESTS: "300" })).toThrow(
+      /^RATE_LIMIT_REQUESTS is no variable any more: RATE_LIMIT_COST /,
+    );
+    expect(() => readConfig({ MAX_EVENT_LOOP_DELAY_MS: "" })).toThrow(
+      /^MAX_EVENT_LOOP_DELAY_MS is no variable any more: .*WORKERS/,
+    );
   });
 
   it("is explained for contributors, each variable by its name", () => {
@@ -84,7 +90,7 @@ describe("the configuration", () => {
     const page = readFileSync(new URL("../../../DEVELOPERS.md", import.meta.url), "utf8");
     expect(read.size).toBeGreaterThan(12);
     // Read to be refused.
-    read.delete("METRICS");
+    for (const name of ["METRICS", "RATE_LIMIT_REQUESTS", "MAX_EVENT_LOOP_DELAY_MS"]) read.delete(name);
     expect([...read].filter((name) => !page.includes(`\`${name}\``))).toEqual([]);
   });
 

@@ -23,14 +23,21 @@ export interface Config {
 const logLevels = ["fatal", "error", "warn", "info", "debug", "trace", "silent"] as const;
 type LogLevel = (typeof logLevels)[number];
 
+/** Settings that there were: passed over in silence, they would seem to hold. */
+const gone: Readonly<Record<string, string>> = {
+  METRICS: "METRICS_LISTEN says where metrics are served, or off.",
+  RATE_LIMIT_REQUESTS: "RATE_LIMIT_COST says what one client may ask for, in units of cost.",
+  MAX_EVENT_LOOP_DELAY_MS: "nothing is refused for a busy thread, as WORKERS does what is heavy.",
+};
+
 /**
  * Reads the environment; no other module does. DEVELOPERS.md lists the variables.
  * @param env for example `process.env`
  * @throws Error that names the variable and what it can be; a bad value must stop the start, not surprise later
  */
 export function readConfig(env: Readonly<Record<string, string | undefined>>): Config {
-  if (env["METRICS"] !== undefined)
-    throw new Error("METRICS is no variable any more: METRICS_LISTEN says where metrics are served, or off.");
+  for (const [name, instead] of Object.entries(gone))
+    if (env[name] !== undefined) throw new Error(`${name} is no variable any more: ${instead}`);
   return {
     host: text(env, "HOST", {
       fallback: "127.0.0.1",
