@@ -22,7 +22,7 @@ const noList: fc.Arbitrary<unknown> = fc.oneof(
 /** Bodies of an operation with 45 to 60 strangers before up to four such values, each where a list should be. */
 export function behindErrors(operation: Operation): fc.Arbitrary<Behind> {
   const known = Object.keys(operation.body?.properties ?? {});
-  // A member called `__proto__` is refused while the text is read.
+  // Written as a member of an object here, `__proto__` would be none.
   const isStrange = (name: string) => !known.includes(name) && name !== "__proto__";
   const strangers = fc.uniqueArray(fc.oneof(fc.string(), misspelt(known)).filter(isStrange), {
     minLength: 45,

@@ -1,9 +1,8 @@
 // More connections than the process may have files open, and more of one address than there are: silent ones, which cost
 // their caller nothing. The service lives, and others are served.
-import { request } from "node:http";
 import { connect, type Socket } from "node:net";
 import { afterEach, describe, expect, it } from "vitest";
-import { pause, type Service, start } from "../lifecycle/service.js";
+import { askFrom, pause, type Service, start } from "../lifecycle/service.js";
 
 let service: Service | undefined;
 const held: Socket[] = [];
@@ -20,19 +19,6 @@ async function connectSilently(port: number, count: number, localAddress: string
     held.push(socket);
     if (nth % 100 === 99) await pause(20);
   }
-}
-
-/** The status that another address gets; 0 where it gets none. */
-function askFrom(port: number, localAddress: string, path: string): Promise<number> {
-  return new Promise((resolve) => {
-    const sent = request({ port, host: "127.0.0.1", localAddress, path, agent: false }, (response) => {
-      response.resume();
-      resolve(response.statusCode ?? 0);
-    });
-    sent.on("error", () => resolve(0));
-    sent.setTimeout(5000, () => sent.destroy());
-    sent.end();
-  });
 }
 
 describe("silent connections", () => {

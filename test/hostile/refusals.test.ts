@@ -51,6 +51,13 @@ const refused: [string, number, string][] = [
   ["a body without a type", 415, post()],
   ["an escape that cannot be decoded", 400, get("/problems/%zz")],
   ["a name far longer than any", 404, get(`/problems/${"a".repeat(500)}`)],
+  ["more headers than any client sends", 431, get("/v1/models", ...Array(200).fill("X-A: b"))],
+  // Node.js reads no more than 2000, so that the length of the body would be one of those that nobody sees.
+  [
+    "a length behind 2000 headers",
+    431,
+    `${request("POST /v1/attenuation", "Host: a", ...Array(2100).fill("a:"), "Content-Length: 2")}{}`,
+  ],
   ["no Host", 400, request("GET /v1/models")],
   ["two Hosts", 400, get("/v1/models", "Host: b")],
   ["an expectation that nobody knows", 400, get("/v1/models", "Expect: x")],

@@ -102,3 +102,16 @@ export function ask(port: number, path: string, body?: object, agent: Agent | fa
     sent.end(body === undefined ? undefined : JSON.stringify(body));
   });
 }
+
+/** The status that another address of this machine gets; 0 where it gets none. */
+export function askFrom(port: number, localAddress: string, path: string): Promise<number> {
+  return new Promise((resolve) => {
+    const sent = request({ port, host: "127.0.0.1", localAddress, path, agent: false }, (response) => {
+      response.resume();
+      resolve(response.statusCode ?? 0);
+    });
+    sent.on("error", () => resolve(0));
+    sent.setTimeout(20_000, () => sent.destroy());
+    sent.end();
+  });
+}

@@ -21,6 +21,7 @@ import { limitSending } from "./http/send-limit.js";
 import { sendPlainProblem } from "./http/send-problem.js";
 import { serversWith } from "./http/server.js";
 import { routedBy } from "./http/target.js";
+import { Turns } from "./http/turns.js";
 import { countRequests, Limiter, refuseBeyondBudget } from "./limiting/limiter.js";
 import { defaultLimits, type Limits } from "./limits.js";
 import { sharedSchemas } from "./openapi/components.js";
@@ -75,6 +76,7 @@ export async function createApp({
 }: AppOptions = {}): Promise<FastifyInstance> {
   const limiter = new Limiter(limits);
   const departure = new Departure();
+  const turns = new Turns();
   const app = Fastify({
     ...(logger === undefined ? {} : { loggerInstance: logger }),
     logController: new OneLineLog(),
@@ -83,7 +85,12 @@ export async function createApp({
     trustProxy: exposure.trustedProxies.length > 0 && [...exposure.trustedProxies],
     bodyLimit: limits.bodyBytes,
     handlerTimeout: limits.handlerTimeout_ms,
-    serverFactory: serversWith(limits, new Connections(limits, exposure.trustedProxies), departure, logger),
+    serverFactory: serversWith(limits, {
+      connections: new Connections(limits, exposure.trustedProxies),
+      departure,
+      turns,
+      log: logger,
+    }),
     routerOptions: {
       // Longer than any URL: what is too long is refused as such.
       maxParamLength: limits.headerBytes,
@@ -124,15 +131,15 @@ export async function createApp({
     if ((request.raw.url ?? "").length <= limits.urlCharacters) done();
     else sendPlainProblem(reply, "url_too_long", `The URL has more than ${limits.urlCharacters} characters.`);
   });
-  takeOnlyJson(app);
+  const pool = new ComputePool(poolLimits(limits));
+  const computing = new Computing(pool, limiter);
+  takeOnlyJson(app, { turns, away: computing.away.bind(computing) });
   app.addHook("onRequest", answerOptions(routes));
   app.addHook("onRequest", refuseOtherForms);
   const answerCache = new AnswerCache(limits.answerCacheBytes);
-  const pool = new ComputePool(poolLimits(limits));
   app.addHook("onClose", () => pool.close());
   app.decorate("warm", () => pool.warm());
   pool.watch({ waited: () => {}, died: (error) => app.log.error({ err: error }, "a thread died") });
-  const computing = new Computing(pool, limiter);
   app.decorate("metrics", undefined);
   if (exposure.metricsAt !== undefined) registerMetrics(app, answerCache, pool);
   app.setErrorHandler(handleError);

@@ -26,6 +26,8 @@ export interface Limits {
   connectionsPerAddress: number;
   /** Requests of one connection that wait for their answers at a time; beyond it the connection is closed. */
   unansweredPerConnection: number;
+  /** Of one address that is no trusted proxy: more than its connections hold where none sends ahead. */
+  unansweredPerAddress: number;
   /** What one client may ask for in a window, in units of cost (cost.ts); 0 for any amount. */
   costPerWindow: number;
   /** Requests of one client for the documentation in a window, where the other is not 0. */
@@ -62,6 +64,7 @@ export const defaultLimits: Limits = {
   connectionsPerAddress: 256,
   // Clients that send requests ahead keep to about ten; none is known that does so by default.
   unansweredPerConnection: 16,
+  unansweredPerAddress: 512,
   costPerWindow: 30_000,
   documentationPerWindow: 600,
   window_s: 60,

@@ -72,6 +72,35 @@ describe("heavy requests of one client, all at once", () => {
   }, 60_000);
 });
 
+describe("a body that is long enough to be read on a thread", () => {
+  const long = (text: string) => `${text}${" ".repeat(20_000)}`;
+  const post = (path: string, body: string) => request(app.server).post(path).type("json").send(body);
+
+  it.each([
+    ["/v1/attenuation", '{"water_type":"IB","depth_m":5}', 200],
+    ["/v1/attenuation", '{"water_type":"IB","depth_m":5,"iso":1,"x":1}', 400],
+    ["/v1/attenuation", '{"water_type":"IB","depth_m":5,"depth_m":6}', 400],
+    ["/v1/attenuation", '{"water_type":', 400],
+    ["/v1/quiz-items", '{"level":"no such"}', 400],
+    ["/v1/quiz-items", '{"level":"working","count":1,"count":2}', 400],
+    ["/v1/quiz-packages", '{"level":"working","count":1}', 400],
+    ["/v1/quiz-answers", '{"token":"a","responses":[]}', 422],
+  ])(
+    "at %s is answered as a short one: %s",
+    async (path, text, status) => {
+      await start();
+      const [short, onThread] = [await post(path, text), await post(path, long(text))];
+      expect(short.status).toBe(status);
+      expect(onThread.status).toBe(status);
+      expect(onThread.body).toEqual({
+        ...short.body,
+        ...(status === 200 ? {} : { request_id: onThread.body.request_id }),
+      });
+    },
+    60_000,
+  );
+});
+
 it("a calculation whose thread dies is a 503 that says to try again, and the next is answered", async () => {
   const file = new URL("./dying-worker.test-support.mjs", import.meta.url).href;
   const limits = { threads: 1, niceness: 0, runningPerClient: 1, waitingPerClient: 9, waiting: 9 };

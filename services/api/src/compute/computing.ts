@@ -1,12 +1,13 @@
+import type { Problem } from "@sunfathom/contract";
 import { type Item, type PaperRequest, QuizProblem } from "@sunfathom/quiz";
 import type { FastifyReply, FastifyRequest } from "fastify";
-import { sendPlainProblem } from "../http/send-problem.js";
+import { sendPlainProblem, sendProblem } from "../http/send-problem.js";
 import type { Limiter } from "../limiting/limiter.js";
-import { costOfPaper } from "./cost.js";
+import { costOfErrors, costOfPaper } from "./cost.js";
 import { Abandoned, type ComputePool, Crowded, ThreadDied } from "./pool.js";
 import type { Found, Outcome, Task } from "./tasks.js";
 
-type PaperTask = Exclude<Task, { kind: "calculation" }>;
+type PaperTask = Extract<Task, { kind: "paper" | "paper_again" }>;
 
 /** Up to this cost work is done at once, on the thread that answers: some five milliseconds at most. */
 const lightCost = 10;
@@ -38,6 +39,11 @@ export class Computing {
       },
       (error: unknown) => reply.send(error),
     );
+  }
+
+  /** Answers with what is wrong, for what it costs to find that out. */
+  refuse(request: FastifyRequest, reply: FastifyReply, problem: Problem): void {
+    if (this.limiter.charge(request, reply, costOfErrors(problem))) sendProblem(reply, problem);
   }
 
   /** Makes papers for a request. What they return throws AlreadyAnswered where the request could not have one made. */

@@ -1,4 +1,5 @@
 import type { OperationName, SceneSize } from "@sunfathom/answers";
+import type { Problem } from "@sunfathom/contract";
 import { operations } from "../operations.js";
 
 /** Depths that stand for a range, and filters that are tried where no kit is given. */
@@ -16,6 +17,13 @@ const question = 12;
 
 /** What a paper of so many questions costs. */
 export const costOfPaper = (count: number): number => count * question;
+
+/** Errors that cost as much to find and to tell as reading a request and answering it. */
+const errorsPerUnit = 10;
+
+/** What a request costs that is refused for what it says. */
+export const costOfErrors = ({ errors = [] }: Problem): number =>
+  1 + Math.ceil(errors.length / errorsPerUnit);
 
 /** The fields of a scene that say how large it is. */
 interface Sized {

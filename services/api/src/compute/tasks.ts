@@ -1,9 +1,15 @@
 import type { OperationName } from "@sunfathom/answers";
-import type { Problem } from "@sunfathom/contract";
+import type { ComponentName, Problem } from "@sunfathom/contract";
 import type { Item, itemsAgain, PaperRequest, QuizRefusal } from "@sunfathom/quiz";
+import type { JsonRead } from "../http/json-text.js";
+
+/** What checks a body: a calculation, or the component of the contract that it must keep. */
+export type Reader = { operation: OperationName } | { component: ComponentName };
 
 /** What a thread can be asked to work out. All of it can be copied between threads. */
 export type Task =
+  /** Finds a problem, or what is valid, and so of bounded size. */
+  | { kind: "read"; reader: Reader; bytes: Uint8Array }
   | { kind: "calculation"; name: OperationName; scene: unknown }
   | { kind: "paper"; request: PaperRequest }
   /** The same from where its questions were found. */
@@ -15,6 +21,7 @@ export type Found = Parameters<typeof itemsAgain>[1];
 export type Outcome =
   | { status: "ok"; bytes: Uint8Array }
   | { status: "problem"; problem: Problem }
+  | { status: "read"; json: JsonRead }
   | { status: "paper"; items: Item[] | undefined }
   | { status: "quiz_problem"; refusal: QuizRefusal; field: string | undefined }
   /** The caller has left. */

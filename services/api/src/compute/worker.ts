@@ -2,11 +2,12 @@
 import { setPriority } from "node:os";
 import { getHeapStatistics } from "node:v8";
 import { threadId, workerData } from "node:worker_threads";
-import { onCheckpoint, toBytes } from "@sunfathom/answers";
+import { checkRequest, type OperationName, onCheckpoint, toBytes } from "@sunfathom/answers";
 import { itemsAgain, itemsFor, QuizProblem } from "@sunfathom/quiz";
 import { move, transferableSymbol, valueSymbol } from "piscina";
+import { readJson } from "../http/json-text.js";
 import { operations } from "../operations.js";
-import type { Done, Order, Outcome, Shared, Task } from "./tasks.js";
+import type { Done, Order, Outcome, Reader, Shared, Task } from "./tasks.js";
 
 class Stopped extends Error {}
 
@@ -50,12 +51,28 @@ export default function work({ task, slot }: Order): unknown {
 function outcomeOf(task: Task): Outcome {
   if (task.kind === "paper") return { status: "paper", items: itemsFor(task.request) };
   if (task.kind === "paper_again") return { status: "paper", items: itemsAgain(task.request, task.found) };
-  const operation = operations.find(({ name }) => name === task.name);
-  if (operation === undefined) throw new Error(`There is no calculation ${task.name}.`);
-  const answered = operation.reply(task.scene);
+  if (task.kind === "read") return read(task.bytes, task.reader);
+  const answered = operationCalled(task.name).reply(task.scene);
   if (answered.status === "problem") return answered;
   // A copy of its own, since it is given away.
   return { status: "ok", bytes: Uint8Array.from(toBytes(answered)) };
+}
+
+function operationCalled(wanted: OperationName): (typeof operations)[number] {
+  const operation = operations.find(({ name }) => name === wanted);
+  if (operation === undefined) throw new Error(`There is no calculation ${wanted}.`);
+  return operation;
+}
+
+/** Checks what a body says here, so that nothing but what is valid is copied between threads. */
+function read(bytes: Uint8Array, reader: Reader): Outcome {
+  const json = readJson(bytes);
+  if (json.status !== "value") return { status: "read", json };
+  const checked =
+    "operation" in reader
+      ? operationCalled(reader.operation).prepare(json.value)
+      : checkRequest(reader.component, json.value);
+  return "problem" in checked ? { status: "problem", problem: checked.problem } : { status: "read", json };
 }
 
 /** Hands over the bytes in place of a copy. */

@@ -9,6 +9,8 @@ import { logAbandoned } from "./abandoned.js";
 import { OneLineLog } from "./log-controller.js";
 import { limitPipelines } from "./pipelines.js";
 
+const peerOf = () => ({ client: "a", isProxy: false });
+
 /** A service whose answers to `/slow/…` come never, and what it logs. */
 async function start() {
   const lines: Record<string, unknown>[] = [];
@@ -22,7 +24,10 @@ async function start() {
   const app = Fastify({
     loggerInstance: logger,
     logController: new OneLineLog(),
-    serverFactory: (handler) => createServer(limitPipelines(handler, 16, () => {})),
+    serverFactory: (handler) =>
+      createServer(
+        limitPipelines(handler, { ofConnection: 16, ofAddress: 1000, peerOf, onTooMany: () => {} }),
+      ),
   });
   logAbandoned(app);
   app.get("/slow/:name", () => new Promise(() => {}));

@@ -1,6 +1,14 @@
 import type { Server } from "node:http";
 import { BlockList, isIPv6, type Socket } from "node:net";
+import { LRUCache } from "lru-cache";
 import { keyOf } from "../limiting/client-key.js";
+
+/** Whose a connection is, as far as limits are concerned. */
+export interface Peer {
+  client: string;
+  /** Whether it carries the requests of many. */
+  isProxy: boolean;
+}
 
 /** How many connections there may be. */
 export interface ConnectionLimits {
@@ -10,14 +18,21 @@ export interface ConnectionLimits {
   connectionsPerAddress: number;
 }
 
+const barred_ms = 10_000;
+const mostBarred = 16_384;
+
 /**
  * Counts connections and closes those beyond the limits as soon as they come: in all, so that the process has files left to
  * open, and of each client, so that none keeps the others out. Who stands behind a proxy is not known before a request
  * has come, so a trusted proxy may have as many as there are.
  */
 export class Connections {
-  readonly #ofClient = new Map<string, number>();
+  readonly #ofClient = new Map<string, Set<Socket>>();
+  /** Clients that offended lately, and until when none of their connections is taken. */
+  readonly #barred = new LRUCache<string, true>({ max: mostBarred, ttl: barred_ms });
   readonly #proxies: BlockList;
+  /** Known of each connection once: both take longer to find out than a light answer should. */
+  readonly #known = new WeakMap<Socket, Peer>();
   #all = 0;
 
   /** @param trustedProxies addresses, networks, or `loopback` */
@@ -37,26 +52,56 @@ export class Connections {
     const { remoteAddress } = socket;
     // It has gone already.
     if (remoteAddress === undefined) return;
-    const client = keyOf(remoteAddress) ?? remoteAddress;
-    const count = (this.#ofClient.get(client) ?? 0) + 1;
+    const { client, isProxy } = this.peerOf(socket);
+    const sockets = this.#ofClient.get(client) ?? new Set();
     const { connections, connectionsPerAddress } = this.limits;
-    if (this.#all >= connections || (count > connectionsPerAddress && !this.#isProxy(remoteAddress))) {
+    if (
+      this.#all >= connections ||
+      this.#barred.has(client) ||
+      (sockets.size >= connectionsPerAddress && !isProxy)
+    ) {
       socket.destroy();
       return;
     }
     this.#all += 1;
-    this.#ofClient.set(client, count);
-    socket.once("close", () => this.#giveBack(client));
+    sockets.add(socket);
+    this.#ofClient.set(client, sockets);
+    socket.once("close", () => this.#giveBack(client, socket));
   }
 
-  #giveBack(client: string): void {
+  #giveBack(client: string, socket: Socket): void {
     this.#all -= 1;
-    const left = (this.#ofClient.get(client) ?? 1) - 1;
-    if (left === 0) this.#ofClient.delete(client);
-    else this.#ofClient.set(client, left);
+    const sockets = this.#ofClient.get(client);
+    sockets?.delete(socket);
+    if (sockets?.size === 0) this.#ofClient.delete(client);
+  }
+
+  /**
+   * Closes a connection that attacks, with all others of its client, and takes none of its for some seconds: what they have
+   * sent already is not even read. Of a trusted proxy only the one.
+   * @returns whether its client was not barred already
+   */
+  bar(socket: Socket): boolean {
+    const { client, isProxy } = this.peerOf(socket);
+    socket.destroy();
+    if (isProxy || this.#barred.has(client)) return false;
+    this.#barred.set(client, true);
+    for (const other of this.#ofClient.get(client) ?? []) other.destroy();
+    return true;
+  }
+
+  /** Whose connection it is. */
+  peerOf(socket: Socket): Peer {
+    const known = this.#known.get(socket);
+    if (known !== undefined) return known;
+    const address = socket.remoteAddress ?? "";
+    const peer = { client: keyOf(address) ?? address, isProxy: this.#isProxy(address) };
+    this.#known.set(socket, peer);
+    return peer;
   }
 
   #isProxy(address: string): boolean {
+    if (address === "") return false;
     const plain = address.replace(/^::ffff:(?=\d+\.)/i, "");
     return this.#proxies.check(plain, isIPv6(plain) ? "ipv6" : "ipv4");
   }

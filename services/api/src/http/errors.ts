@@ -1,9 +1,8 @@
 import type { ProblemCode } from "@sunfathom/contract";
 import type { FastifyError, FastifyReply, FastifyRequest } from "fastify";
-import { notUtf8, otherCharset, RepeatedField } from "./json-body.js";
-import { sendPlainProblem, sendProblem } from "./send-problem.js";
+import { sendPlainProblem } from "./send-problem.js";
 
-/** What the framework refuses before a handler sees it, by its error code. */
+/** What the framework, or who reads bodies, refuses before a handler sees it, by its error code. */
 const refusals: Readonly<Record<string, { code: ProblemCode; detail: string }>> = {
   FST_ERR_CTP_BODY_TOO_LARGE: { code: "body_too_large", detail: "The body exceeds 256 kB." },
   FST_ERR_CTP_INVALID_MEDIA_TYPE: {
@@ -14,13 +13,13 @@ const refusals: Readonly<Record<string, { code: ProblemCode; detail: string }>> 
     code: "unsupported_media_type",
     detail: "The body has no Content-Type.",
   },
-  [otherCharset]: {
+  other_charset: {
     code: "unsupported_media_type",
     detail: "The body is declared to be in another encoding than UTF-8.",
   },
-  [notUtf8]: { code: "malformed_json", detail: "The body is not UTF-8." },
-  FST_ERR_CTP_EMPTY_JSON_BODY: { code: "malformed_json", detail: "The body is empty." },
-  FST_ERR_CTP_INVALID_JSON_BODY: { code: "malformed_json", detail: "The body cannot be read as JSON." },
+  not_utf8: { code: "malformed_json", detail: "The body is not UTF-8." },
+  empty: { code: "malformed_json", detail: "The body is empty." },
+  not_json: { code: "malformed_json", detail: "The body cannot be read as JSON." },
   FST_ERR_CTP_INVALID_CONTENT_LENGTH: {
     code: "malformed_request",
     detail: "The body is not as long as Content-Length says.",
@@ -31,10 +30,6 @@ const refusals: Readonly<Record<string, { code: ProblemCode; detail: string }>> 
 
 /** Turns an error into a problem. What is not the caller's doing is logged, and says nothing of the inside. */
 export function handleError(error: FastifyError, request: FastifyRequest, reply: FastifyReply): void {
-  if (error instanceof RepeatedField) {
-    sendProblem(reply, error.problem(request.routeOptions.config.refusesBodyAs ?? "invalid_scene"));
-    return;
-  }
   const refusal = refusals[error.code] ?? refusalOf(error.statusCode);
   if (refusal === undefined) {
     request.log.error({ err: error }, "request failed");

@@ -21,6 +21,12 @@ describe("an entity tag", () => {
     ['W/"r2d2xxxx", W/"xyzzy", W/"c3piozzzz"', true],
     ['"r2d2xxxx"', false],
     ["xyzzy", false],
+    ['a"xyzzy"', false],
+    ['"xyzzy"a', false],
+    ['aW/"xyzzy"', false],
+    ['a"xyzzy","xyzzy"', true],
+    [' \t"xyzzy" \t,', true],
+    [`${",".repeat(9999)}W/"xyzzy"`, true],
     ["", false],
     [undefined, false],
   ])("is named by If-None-Match: %s is %s", (header, named) => {

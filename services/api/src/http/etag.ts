@@ -10,15 +10,35 @@ export function etagOf(...parts: string[]): string {
 
 /**
  * Whether `If-None-Match` names `etag`, or a compressed form of what it stands for (RFC 9110, section 13.1.2: compared weakly).
- * `*` is not looked at here.
+ * `*` is not looked at here. Looks for the tag in the list, which anybody may send thousands of entries in, instead of taking
+ * the list apart.
  */
 export function matches(ifNoneMatch: string | undefined, etag: string): boolean {
   if (ifNoneMatch === undefined) return false;
-  return ifNoneMatch.split(",").some((candidate) => {
-    const tag = candidate.trim().replace(/^W\//, "");
-    return tag === etag || isEncodedTag(tag, etag);
-  });
+  const opened = etag.slice(0, -1);
+  for (let at = ifNoneMatch.indexOf(opened); at !== -1; at = ifNoneMatch.indexOf(opened, at + 1)) {
+    if (!begins(ifNoneMatch, at)) continue;
+    for (const tag of [etag, encodedTag(etag, "gzip"), encodedTag(etag, "br")])
+      if (ifNoneMatch.startsWith(tag, at) && ends(ifNoneMatch, at + tag.length)) return true;
+  }
+  return false;
 }
+
+/** Whether an entry begins at a place: behind a comma or at the start, blanks and `W/` aside. */
+function begins(list: string, place: number): boolean {
+  let at = place;
+  if (at >= 2 && list.startsWith("W/", at - 2)) at -= 2;
+  while (at > 0 && isBlank(list[at - 1])) at -= 1;
+  return at === 0 || list[at - 1] === ",";
+}
+
+function ends(list: string, place: number): boolean {
+  let at = place;
+  while (at < list.length && isBlank(list[at])) at += 1;
+  return at === list.length || list[at] === ",";
+}
+
+const isBlank = (character: string | undefined) => character === " " || character === "\t";
 
 /** The tag of a compressed form: strong tags tell bytes apart. */
 export const encodedTag = (etag: string, encoding: Encoding): string => `${etag.slice(0, -1)}-${encoding}"`;

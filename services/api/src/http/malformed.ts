@@ -3,10 +3,16 @@ import type { FastifyReply, FastifyRequest } from "fastify";
 import { sendPlainProblem } from "./send-problem.js";
 import { hasBadEscape } from "./target.js";
 
+/** More lines than any client and the proxies before it send. */
+const mostHeaders = 100;
+
 /** Refuses what can be read as HTTP and is none all the same, with a problem like any other. */
 export function refuseMalformed({ raw }: FastifyRequest, reply: FastifyReply, done: () => void): void {
   const fault = faultOf(raw);
-  if (fault === undefined) done();
+  // Node.js leaves out what comes behind the 2000th, the length of a body among it.
+  if (raw.rawHeaders.length > 2 * mostHeaders)
+    sendPlainProblem(reply, "headers_too_large", `The request has more than ${mostHeaders} headers.`);
+  else if (fault === undefined) done();
   else sendPlainProblem(reply, "malformed_request", fault);
 }
 

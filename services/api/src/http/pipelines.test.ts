@@ -4,21 +4,40 @@ import { type AddressInfo, connect, type Socket } from "node:net";
 import { Readable } from "node:stream";
 import Fastify from "fastify";
 import { afterEach, describe, expect, it, vi } from "vitest";
+import { EndingMessage } from "./ending-message.js";
 import { limitPipelines } from "./pipelines.js";
 
+const peerOf = () => ({ client: "a", isProxy: false });
 const closing: (() => unknown)[] = [];
 afterEach(async () => {
   for (const close of closing.splice(0).reverse()) await close();
 });
 
 /** A service that tells of each request, once it is over, whether its answer had left; `/held/…` is answered by hand. */
-async function start(most = 16) {
+async function start(most = 16, ofAddress = 1000) {
   const over: [string, boolean][] = [];
   const held: (() => void)[] = [];
   const connections: Socket[] = [];
   let tooMany = 0;
+  let read = 0;
+  let handled = 0;
   const app = Fastify({
-    serverFactory: (handler) => createServer(limitPipelines(handler, most, () => (tooMany += 1))),
+    serverFactory: (handler) =>
+      createServer(
+        { IncomingMessage: EndingMessage },
+        limitPipelines(
+          (request, response) => {
+            handled += 1;
+            handler(request, response);
+          },
+          {
+            ofConnection: most,
+            ofAddress,
+            peerOf: () => ({ client: "a", isProxy: false }),
+            onTooMany: () => (tooMany += 1),
+          },
+        ),
+      ).on("request", () => (read += 1)),
   });
   app.server.on("connection", (socket: Socket) => connections.push(socket));
   app.addHook("onRequest", (request, reply, done) => {
@@ -42,7 +61,18 @@ async function start(most = 16) {
   const socket = await open();
   const ask = (...paths: string[]) =>
     socket.write(paths.map((path) => `GET ${path} HTTP/1.1\r\nHost: a\r\n\r\n`).join(""));
-  return { app, over, held, connections, socket, ask, open, tooMany: () => tooMany };
+  return {
+    app,
+    over,
+    held,
+    connections,
+    socket,
+    ask,
+    open,
+    tooMany: () => tooMany,
+    read: () => read,
+    handled: () => handled,
+  };
 }
 
 describe("a request", () => {
@@ -109,7 +139,10 @@ describe("a stream that is sent behind another answer", () => {
     const held: (() => void)[] = [];
     const app = Object.assign(
       Fastify({
-        serverFactory: (handler) => createServer(limitPipelines(handler, 16, () => {})),
+        serverFactory: (handler) =>
+          createServer(
+            limitPipelines(handler, { ofConnection: 16, ofAddress: 1000, peerOf, onTooMany: () => {} }),
+          ),
       }),
       { streams },
     );
@@ -173,11 +206,12 @@ describe("requests of one connection", () => {
 it("an answer that waits knows that its connection has closed, as one that has it does", async () => {
   const responses: ServerResponse[] = [];
   const server = createServer(
-    limitPipelines(
-      (_, response) => responses.push(response),
-      16,
-      () => {},
-    ),
+    limitPipelines((_, response) => responses.push(response), {
+      ofConnection: 16,
+      ofAddress: 1000,
+      peerOf,
+      onTooMany: () => {},
+    }),
   ).listen(0, "127.0.0.1");
   await once(server, "listening");
   closing.push(() => server.close());
@@ -187,4 +221,29 @@ it("an answer that waits knows that its connection has closed, as one that has i
   await vi.waitFor(() => expect(responses).toHaveLength(2));
   socket.destroy();
   await vi.waitFor(() => expect(responses.map(({ destroyed }) => destroyed)).toEqual([true, true]));
+});
+
+describe("requests beyond the limit", () => {
+  it("are not even read: nothing behind the one that was too many is", async () => {
+    const { socket, ask, over, read } = await start(4);
+    socket.resume();
+    ask("/held/a", ...Array(2000).fill("/quick"));
+    await once(socket, "close");
+    await vi.waitFor(() => expect(over).toHaveLength(4));
+    // The one that is too many, and the one whose reading ends it.
+    expect(read()).toBeLessThanOrEqual(6);
+  });
+
+  it("are those of all connections of an address together", async () => {
+    const { open, held, tooMany, handled } = await start(16, 3);
+    const sockets = [await open(), await open(), await open(), await open()];
+    for (const socket of sockets) socket.write("GET /held/a HTTP/1.1\r\nHost: a\r\n\r\n");
+    await vi.waitFor(() => expect(tooMany()).toBe(1));
+    expect(handled()).toBe(3);
+    for (const answer of held) answer();
+    const next = await open();
+    next.write("GET /quick HTTP/1.1\r\nHost: a\r\n\r\n");
+    const [answer] = await once(next, "data");
+    expect(String(answer)).toContain("quick");
+  });
 });

@@ -1,35 +1,56 @@
 import type { RequestListener, ServerResponse } from "node:http";
 import type { Socket } from "node:net";
+import type { Peer } from "./connections.js";
 
 /** Of each connection the answers that have not left. */
 const unanswered = new WeakMap<Socket, Set<ServerResponse>>();
 
+/** How much may be unanswered at a time. */
+export interface PipelineLimits {
+  /** Requests of one connection. */
+  ofConnection: number;
+  /** Requests of one address that is no proxy: more than its connections hold where none sends ahead. */
+  ofAddress: number;
+  peerOf: (socket: Socket) => Peer;
+  /** Told once of each connection that is closed for it. */
+  onTooMany: () => void;
+}
+
 /**
- * Bounds what one connection can hold, and ends what waits on it. A caller may send requests before the answers to its
- * earlier ones (RFC 9112, section 9.3.2), thousands in one packet; beyond `most` unanswered ones the connection is closed,
+ * Bounds what one connection, or those of one address, can hold, and ends what waits on it. A caller may send requests before the answers to its
+ * earlier ones (RFC 9112, section 9.3.2), thousands in one packet; beyond so many unanswered ones the connection is closed,
  * as nothing else gives back at once what they hold. And Node.js gives a connection to one answer at a time: one that
  * still waits for another would never hear of the end of the connection, and keep what it holds, so it is told here.
  * @param handler what takes each request
- * @param most requests of one connection that may be unanswered at a time
- * @param onTooMany told once of a connection that is closed for it
  */
 export function limitPipelines(
   handler: RequestListener,
-  most: number,
-  onTooMany: () => void,
+  { ofConnection, ofAddress, peerOf, onTooMany }: PipelineLimits,
 ): RequestListener {
+  const ofClients = new Map<string, number>();
+  const add = (client: string, count: number) => {
+    const sum = (ofClients.get(client) ?? 0) + count;
+    if (sum === 0) ofClients.delete(client);
+    else ofClients.set(client, sum);
+    return sum;
+  };
   return (request, response) => {
     const { socket } = request;
     // The rest of a packet is still read after its connection has been closed.
     if (socket.destroyed) return;
     const waiting = unanswered.get(socket) ?? watched(socket);
-    if (waiting.size >= most) {
+    const { client, isProxy } = peerOf(socket);
+    if (waiting.size >= ofConnection || (!isProxy && (ofClients.get(client) ?? 0) >= ofAddress)) {
       socket.destroy();
       onTooMany();
       return;
     }
     waiting.add(response);
-    response.once("close", () => waiting.delete(response));
+    add(client, 1);
+    response.once("close", () => {
+      waiting.delete(response);
+      add(client, -1);
+    });
     handler(request, response);
   };
 }

@@ -186,7 +186,7 @@ describe("a body", () => {
   it.each([
     ["", "malformed_json"],
     ["[1,", "malformed_json"],
-    ['{"__proto__": {"iso": 100}}', "malformed_json"],
+    ['{"__proto__": {"iso": 100}}', "invalid_scene"],
     ['{"constructor": {"prototype": {}}}', "invalid_scene"],
     ["null", "invalid_scene"],
     ["[]", "invalid_scene"],

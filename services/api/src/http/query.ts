@@ -4,6 +4,7 @@ import {
   type FieldError,
   type FieldErrorCode,
   type JsonSchema,
+  maxErrors,
   referenced,
   wireSchemas,
 } from "@sunfathom/contract";
@@ -78,6 +79,8 @@ export function readQuery(query: string, fields: QueryFields): Query {
 
   for (const pair of query.split("&")) {
     if (pair === "") continue;
+    // More than are listed: that there are more is all that is told of the rest.
+    if (errors.length > maxErrors) break;
     const split = pair.indexOf("=");
     const name = decode(split === -1 ? pair : pair.slice(0, split));
     const value = decode(split === -1 ? "" : pair.slice(split + 1));

@@ -1,10 +1,21 @@
 import { createServer, type RequestListener, type Server } from "node:http";
+import type { Socket } from "node:net";
 import type { FastifyBaseLogger } from "fastify";
 import type { Limits } from "../limits.js";
+import { boundBodies } from "./bodies.js";
 import { handleClientError, refuseTunnel } from "./client-error.js";
-import type { Connections } from "./connections.js";
+import type { Connections, Peer } from "./connections.js";
 import type { Departure } from "./departure.js";
+import { EndingMessage } from "./ending-message.js";
 import { limitPipelines } from "./pipelines.js";
+import type { Turns } from "./turns.js";
+
+interface Parts {
+  connections: Connections;
+  departure: Departure;
+  turns: Turns;
+  log: FastifyBaseLogger | undefined;
+}
 
 /**
  * Makes the servers of an application, one for each address that its host name stands for. Here because the framework
@@ -12,16 +23,27 @@ import { limitPipelines } from "./pipelines.js";
  */
 export function serversWith(
   limits: Limits,
-  connections: Connections,
-  departure: Departure,
-  log: FastifyBaseLogger | undefined,
+  { connections, departure, turns, log }: Parts,
 ): (handler: RequestListener) => Server {
   return (handler) => {
-    const limited = limitPipelines(handler, limits.unansweredPerConnection, () =>
-      log?.info({ most: limits.unansweredPerConnection }, "connection closed: too many requests unanswered"),
-    );
+    const peerOf = connections.peerOf.bind(connections);
+    const limited = limitPipelines(inTurn(handler, turns, peerOf), {
+      ofConnection: limits.unansweredPerConnection,
+      ofAddress: limits.unansweredPerAddress,
+      peerOf,
+      onTooMany: () => log?.info("connection closed: too many requests unanswered"),
+    });
+    const bounded = boundBodies(limited, {
+      bytes: limits.bodyBytes,
+      peerOf,
+      offends: (socket) => {
+        if (connections.bar(socket))
+          log?.warn({ address: socket.remoteAddress }, "connections closed: bodies in too many pieces");
+      },
+    });
     const server = createServer(
       {
+        IncomingMessage: EndingMessage,
         maxHeaderSize: limits.headerBytes,
         headersTimeout: limits.headersTimeout_ms,
         requestTimeout: limits.requestTimeout_ms,
@@ -30,11 +52,11 @@ export function serversWith(
         // Refused where every other malformed request is, so that the refusal is a problem like any other.
         requireHostHeader: false,
       },
-      limited,
+      bounded,
     );
     server.setTimeout(limits.connectionTimeout_ms);
     // Any expectation but 100-continue comes as an event of its own, and would be answered without a body.
-    server.on("checkExpectation", limited);
+    server.on("checkExpectation", bounded);
     // Accepting a connection can fail, too: that is no reason to end.
     server.on("error", (error) => {
       if (server.listening) log?.error({ err: error }, "a connection could not be taken");
@@ -44,5 +66,15 @@ export function serversWith(
     connections.watch(server);
     departure.watch(server);
     return server;
+  };
+}
+
+/** Has requests taken in the turns of the addresses that they come from. */
+function inTurn(handler: RequestListener, turns: Turns, peerOf: (socket: Socket) => Peer): RequestListener {
+  return (request, response) => {
+    const { socket } = request;
+    turns.do(peerOf(socket).client, () => {
+      if (!socket.destroyed) handler(request, response);
+    });
   };
 }

@@ -39,7 +39,8 @@ describe("the limit on requests", () => {
   });
 
   it("counts what is refused, too: problems, unknown paths and methods", async () => {
-    await start({ costPerWindow: 3 });
+    await start({ costPerWindow: 4 });
+    // With its error.
     await get("/v1/attenuation").expect(400);
     await get("/v1/unheard-of").expect(404);
     await request(app.server).delete("/v1/models").expect(405);
@@ -77,7 +78,8 @@ describe("the limit on requests", () => {
     const chunked = post().set("Transfer-Encoding", "chunked");
     chunked.write("{}");
     const { headers: after } = await chunked;
-    expect(left(after)).toBe(1000 - 11 - 129);
+    // With the error that it has.
+    expect(left(after)).toBe(1000 - 11 - 129 - 1);
   });
 
   it("has a budget of its own for the documentation", async () => {
@@ -91,6 +93,31 @@ describe("the limit on requests", () => {
     }
     await get("/").expect(302);
     await get("/docs").expect(429);
+  });
+
+  // They are routed nowhere, and so where the documentation is.
+  it("counts escapes that cannot be decoded against the documentation's budget", async () => {
+    await start({ costPerWindow: 1, documentationPerWindow: 2 });
+    for (const left of [1, 0]) {
+      const { headers, body } = await get("/problems/%zz").expect(400);
+      expect(headers["ratelimit"]).toMatch(new RegExp(`^"documentation";r=${left};`));
+      expect(body.code).toBe("malformed_request");
+    }
+    await get("/v1/%e4%zz").expect(429);
+    await get("/v1/models").expect(200);
+  });
+
+  it("counts what it costs to find and tell many errors", async () => {
+    await start({ costPerWindow: 1000, window_s: 86_400 });
+    const left = (headers: Record<string, string>) => Number(/r=(\d+)/.exec(headers["ratelimit"] ?? "")?.[1]);
+    const wrong = (count: number) =>
+      Object.fromEntries(Array.from({ length: count }, (_, n) => [`stranger${n}`, n]));
+    const { headers: one } = await get("/v1/attenuation?water_type=IB&depth_m=5&x=1").expect(400);
+    expect(left(one)).toBe(1000 - 2);
+    const { headers: many } = await request(app.server).post("/v1/attenuation").send(wrong(60)).expect(400);
+    expect(left(many)).toBe(1000 - 2 - 6);
+    const { headers: quiz } = await request(app.server).post("/v1/quiz-items").send(wrong(60)).expect(400);
+    expect(left(quiz)).toBe(1000 - 2 - 6 - 6);
   });
 
   it("does not heed the clock on the wall", async () => {

@@ -45,7 +45,11 @@ export function calculationRoutes(app: FastifyInstance, cache: AnswerCache, comp
     });
     app.post(
       operation.path,
-      { schema: calculationByPost(operation), onRequest: refuseQuery },
+      {
+        schema: calculationByPost(operation),
+        config: { reader: { operation: operation.name } },
+        onRequest: refuseQuery,
+      },
       (request, reply) => {
         post(operation, { request, reply }, kept);
       },
@@ -73,7 +77,7 @@ function get(operation: Named, fields: QueryFields, { request, reply }: Exchange
   const { scene, errors } = readQuery(queryOf(url), fields);
   const prepared = operation.prepare(scene, errors);
   if (prepared.status === "problem") {
-    sendProblem(reply, prepared.problem);
+    kept.computing.refuse(request, reply, prepared.problem);
     return;
   }
   const etag = known ?? etagOfAnswer(operation, prepared);
@@ -90,7 +94,7 @@ function get(operation: Named, fields: QueryFields, { request, reply }: Exchange
 function post(operation: Named, { request, reply }: Exchange, kept: Kept): void {
   const prepared = operation.prepare(request.body);
   if (prepared.status === "problem") {
-    sendProblem(reply, prepared.problem);
+    kept.computing.refuse(request, reply, prepared.problem);
     return;
   }
   const etag = kept.cache.isOn ? etagOfAnswer(operation, prepared) : "";

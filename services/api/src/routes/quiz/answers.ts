@@ -5,7 +5,7 @@ import type { FastifyInstance } from "fastify";
 import type { Computing } from "../../compute/computing.js";
 import { refuseQuery } from "../../http/refuse-query.js";
 import { sendJson } from "../../http/send-json.js";
-import { sendPlainProblem, sendProblem } from "../../http/send-problem.js";
+import { sendPlainProblem } from "../../http/send-problem.js";
 import { markAnswers } from "../../openapi/quiz.js";
 import { bears, challenge } from "./bearer.js";
 import { sendQuizProblem } from "./problems.js";
@@ -21,12 +21,15 @@ export function quizAnswersRoute(
   const shape = shapeOf("QuizMarks");
   const options = {
     schema: markAnswers,
-    config: { refusesBodyAs: "invalid_request" as const },
+    config: { refusesBodyAs: "invalid_request", reader: { component: "QuizAnswersRequest" } } as const,
     onRequest: refuseQuery,
   };
   app.post("/v1/quiz-answers", options, async (request, reply) => {
     const checked = checkRequest<QuizAnswersRequest>("QuizAnswersRequest", request.body);
-    if ("problem" in checked) return sendProblem(reply, checked.problem);
+    if ("problem" in checked) {
+      computing.refuse(request, reply, checked.problem);
+      return reply;
+    }
     const { token, responses } = checked.request;
     const { authorization } = request.headers;
     const byInstructor = instructorKey !== undefined && bears(authorization, instructorKey);

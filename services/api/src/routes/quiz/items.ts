@@ -5,7 +5,6 @@ import type { FastifyInstance } from "fastify";
 import type { Computing } from "../../compute/computing.js";
 import { refuseQuery } from "../../http/refuse-query.js";
 import { sendJson } from "../../http/send-json.js";
-import { sendProblem } from "../../http/send-problem.js";
 import { drawItems, linkToMarking } from "../../openapi/quiz.js";
 import { drawSealed } from "./paper.js";
 import { sendQuizProblem } from "./problems.js";
@@ -17,12 +16,15 @@ export function quizItemsRoute(app: FastifyInstance, sealing: Sealing, computing
   const options = {
     schema: drawItems,
     links: linkToMarking,
-    config: { refusesBodyAs: "invalid_request" as const },
+    config: { refusesBodyAs: "invalid_request", reader: { component: "QuizItemsRequest" } } as const,
     onRequest: refuseQuery,
   };
   app.post("/v1/quiz-items", options, async (request, reply) => {
     const checked = checkRequest<QuizItemsRequest>("QuizItemsRequest", request.body);
-    if ("problem" in checked) return sendProblem(reply, checked.problem);
+    if ("problem" in checked) {
+      computing.refuse(request, reply, checked.problem);
+      return reply;
+    }
     try {
       const { paper, sealed } = await drawSealed(
         checked.request,

@@ -6,7 +6,7 @@ import { type PackageFile, packageZip, QuizProblem } from "@sunfathom/quiz";
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Computing } from "../../compute/computing.js";
 import { refuseQuery } from "../../http/refuse-query.js";
-import { sendPlainProblem, sendProblem } from "../../http/send-problem.js";
+import { sendPlainProblem } from "../../http/send-problem.js";
 import { packItems } from "../../openapi/quiz.js";
 import { bears, challenge } from "./bearer.js";
 import { drawPaper, drawSealed, type Make, type Paper } from "./paper.js";
@@ -22,12 +22,19 @@ export function quizPackagesRoute(
 ): void {
   const options = {
     schema: packItems,
-    config: { refusesBodyAs: "invalid_request", answersIn: "application/zip" } as const,
+    config: {
+      refusesBodyAs: "invalid_request",
+      answersIn: "application/zip",
+      reader: { component: "QuizPackageRequest" },
+    } as const,
     onRequest: refuseQuery,
   };
   app.post("/v1/quiz-packages", options, async (request, reply) => {
     const checked = checkRequest<QuizPackageRequest>("QuizPackageRequest", request.body);
-    if ("problem" in checked) return sendProblem(reply, checked.problem);
+    if ("problem" in checked) {
+      computing.refuse(request, reply, checked.problem);
+      return reply;
+    }
     const { version = "3.0", language = "en", title, with_keys = false } = checked.request;
     if (with_keys && !mayHaveKeys(request, reply, instructorKey)) return reply;
     try {

@@ -1,0 +1,62 @@
+import { describe, expect, it, vi } from "vitest";
+import { Turns } from "./turns.js";
+
+/** Keeps the thread for so long. */
+function spin(time_ms: number): void {
+  const end_ms = performance.now() + time_ms;
+  while (performance.now() < end_ms);
+}
+
+describe("turns", () => {
+  it("do what is little at once, in order", () => {
+    const turns = new Turns();
+    const done: number[] = [];
+    for (let n = 0; n < 100; n += 1) turns.do("a", () => done.push(n));
+    expect(done).toEqual(Array.from({ length: 100 }, (_, n) => n));
+    expect(turns.waiting).toBe(0);
+  });
+
+  it("serve who asks for little before the rest of what another has asked for", async () => {
+    const turns = new Turns();
+    const done: string[] = [];
+    for (let n = 0; n < 40; n += 1)
+      turns.do("greedy", () => {
+        spin(4);
+        done.push("greedy");
+      });
+    // Three times four is more than a turn has.
+    expect(done.length).toBeLessThanOrEqual(3);
+    turns.do("modest", () => done.push("modest"));
+    await vi.waitFor(() => expect(done).toContain("modest"));
+    expect(done.indexOf("modest")).toBeLessThanOrEqual(4);
+    await vi.waitFor(() => expect(done).toHaveLength(41));
+    expect(turns.waiting).toBe(0);
+  });
+
+  it("let what comes in be read in between", async () => {
+    const turns = new Turns();
+    let done = 0;
+    for (let n = 0; n < 40; n += 1)
+      turns.do("greedy", () => {
+        spin(4);
+        done += 1;
+      });
+    await new Promise((resolve) => setTimeout(resolve, 0));
+    expect(done).toBeLessThan(15);
+    await vi.waitFor(() => expect(done).toBe(40));
+  });
+
+  it("go on after a work that fails", async () => {
+    const turns = new Turns();
+    expect(() =>
+      turns.do("a", () => {
+        throw new Error("wrong");
+      }),
+    ).toThrow("wrong");
+    let done = false;
+    turns.do("a", () => {
+      done = true;
+    });
+    await vi.waitFor(() => expect(done).toBe(true));
+  });
+});
