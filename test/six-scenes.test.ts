@@ -44,14 +44,15 @@ describe("outer reef, morning: IB, sun 40 degrees, 5 to 18 m, lamps off", () => 
 });
 
 describe("harbour wall, afternoon: 3C, sun 50 degrees, 4 to 12 m", () => {
-  it("asks for magenta, as a near tie with none: at its deep end the light runs out", () => {
+  it("asks for magenta, clearly, with the sun behind the camera: the light lasts to its deep end, where less density is best", () => {
     const answer = filterChoice(HARBOUR_WALL_AFTERNOON);
     expect(answer.filter_kind).toBe("magenta");
     expect(answer.filter_density).toBeGreaterThan(0.3);
-    expect(answer.verdict).toBe("near_tie");
+    expect(answer.verdict).toBe("clear");
     expect(answer.runner_up.filter_kind).toBe("none");
-    expect(answer.depths[0].best_filter_kind).toBe("magenta");
-    expect(answer.depths[answer.depths.length - 1].best_filter_kind).toBe("none");
+    const best = answer.depths.map((d) => d.best_filter_density ?? 0);
+    expect(new Set(answer.depths.map((d) => d.best_filter_kind))).toEqual(new Set(["magenta"]));
+    expect(best[best.length - 1]).toBeLessThan(Math.max(...best));
   });
 });
 
@@ -98,7 +99,8 @@ describe("reef with lamps: IB, 12 m, sun 50 degrees, the same lamps, upright sub
     ];
     expect(red).toBeGreaterThan(green);
     expect(green).toBeGreaterThan(blue);
-    expect(Math.abs(green)).toBeLessThan(2);
+    // With the sun behind the camera a card gets more daylight than one that looks anywhere: about four times the lamps.
+    expect(Math.abs(green)).toBeLessThan(2.5);
   });
 
   it("names the split after balancing to ambient, the red excess, and a way out that ends it", () => {

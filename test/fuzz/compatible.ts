@@ -22,6 +22,8 @@ export function compatible(generated: Scene, pick: number): Scene {
   water(scene, pick);
   daylight(scene, pick);
   depth(scene);
+  view(scene);
+  bottom(scene);
   limits(scene, "iso", "min_iso", "max_iso");
   limits(scene, "f_number", "min_f_number", "max_f_number");
   balance(scene);
@@ -83,6 +85,20 @@ function depth(scene: Scene): void {
     const ends = [Number(min ?? max), Number(max ?? min)].sort((a, b) => a - b);
     [scene["min_depth_m"], scene["max_depth_m"]] = ends;
   }
+}
+
+function view(scene: Scene): void {
+  if (scene["daylight_basis"] !== "place_time") drop(scene, "camera_heading_deg");
+  if (scene["camera_heading_deg"] !== undefined) drop(scene, "sun_side");
+}
+
+function bottom(scene: Scene): void {
+  rising(scene, "bottom_reflectance");
+  if (scene["bottom_reflectance"] !== undefined) drop(scene, "bottom");
+  if (scene["bottom"] === "none") drop(scene, "bottom_depth_m");
+  if (scene["bottom_depth_m"] === undefined) return;
+  const deepest_m = Number(scene["max_depth_m"] ?? scene["depth_m"]);
+  scene["bottom_depth_m"] = Math.max(deepest_m, Number(scene["bottom_depth_m"]));
 }
 
 /** Puts the limits in order and the value between them. */

@@ -24,7 +24,7 @@ export function fieldsOf({ body = {}, bodyName, examples }: Operation): Field[] 
 
 /** How `compatible` is to decide so that the field stays. */
 function pickFor(name: string): number {
-  return /^(latitude|longitude|time|local_time)/.test(name) ? 3 : 0;
+  return /^(latitude|longitude|time|local_time|camera_heading)/.test(name) ? 3 : 0;
 }
 
 function inside(raw: Schema, pointer: string, sceneWith: (value: unknown) => Scene): Field[] {

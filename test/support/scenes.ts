@@ -1,4 +1,7 @@
-/** Scenes for tests, resolved as the contract's defaults would: to be varied with a spread. */
+/**
+ * Scenes for tests, resolved as the contract's defaults would, but over deep water, so that each is as deep as it says and nothing
+ * more: to be varied with a spread.
+ */
 import type { Lamp, Scene } from "../../packages/planner/src/scene/scene.js";
 
 /** Camera of the scenes: ISO 200 to 3200, f/2.8 to f/16, 1/50 s, 8 bits, balance from 2500 to 10 000 K within |duv| 0.03. */
@@ -20,6 +23,9 @@ const BY_DAY = {
   wind_speed_m_s: 4,
   subject_distance_m: 1,
   subject_facing: "camera",
+  sun_side: "behind_camera",
+  camera_tilt_deg: 0,
+  bottom: "none",
   filter_change_underwater: "none",
   lamps: [],
 } as const;

@@ -12,6 +12,7 @@ import { Clarity } from "./result/clarity.js";
 import { Caution, Figure, ModelVersion, Reason, ReasonBasis, UncertaintyCause } from "./result/common.js";
 import * as estimates from "./result/estimates.js";
 import * as mountingParts from "./result/mounting-parts.js";
+import { Bottom, ReflectanceSample } from "./scene/bottom.js";
 import { RecordingCurve } from "./scene/camera.js";
 import { CardSample, TransferCurve } from "./scene/card.js";
 import { DaylightBasis } from "./scene/daylight.js";
@@ -23,6 +24,7 @@ import { FilterHolder, RearFixing, StepRing } from "./scene/mounting/filter.js";
 import { LensKind, PortKind } from "./scene/mounting/lens.js";
 import { MountingScene, ResolvedMountingScene } from "./scene/mounting/scene.js";
 import { ResolvedScene, Scene } from "./scene/scene.js";
+import { SunSide } from "./scene/view.js";
 import { KdSample, WaterHue, WaterType } from "./scene/water.js";
 import { Health } from "./service/health.js";
 
@@ -36,6 +38,9 @@ const all: Record<string, z.ZodTypeAny> = {
   RecordingCurve,
   DaylightBasis,
   SubjectFacing,
+  SunSide,
+  Bottom,
+  ReflectanceSample,
   FilterKind,
   FilterChange,
   TransmittanceSample,

@@ -47,7 +47,7 @@ export type {
   RuleParameters,
   SceneRuleParameters,
 } from "./rules/rule-parameters.js";
-export { lampDefaults, sceneDefaults } from "./scene/defaults.js";
+export { bottomBelowDeepest_m, lampDefaults, sceneDefaults } from "./scene/defaults.js";
 export { type SceneExample, type SceneExampleName, sceneExamples } from "./scene/examples.js";
 export { flatLampNames } from "./scene/flat-lamp-names.js";
 export { impliedDaylightBasis } from "./scene/implied-daylight-basis.js";

@@ -29,7 +29,7 @@ export function attenuate(scenes, from, to, out, count = DEPTHS) {
     const at = n * FIELDS;
     const sun_deg = scenes[at + 1];
     const { mu0 } = throughSurface(daylightFromTable(sun_deg, 0, daylight), sun_deg, WIND_M_S, below);
-    kdUnderSun(waterFromKd(kdFromChlorophyll(scenes[at], reference), NOMINAL, water), mu0, kd);
+    kdUnderSun(waterFromKd(kdFromChlorophyll(scenes[at], reference), NOMINAL, water), mu0, undefined, kd);
     depths.step_m = scenes[at + 2] / count;
     depths.first_m = depths.step_m;
     losses.setLight(below, OBSERVERS);

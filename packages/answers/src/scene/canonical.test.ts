@@ -17,6 +17,10 @@ describe("the one form of a scene", () => {
         max_depth_m: 12,
         subject_distance_m: 1,
         subject_facing: "camera",
+        sun_side: "behind_camera",
+        camera_tilt_deg: 0,
+        bottom: "coral",
+        bottom_depth_m: 15,
         min_iso: 100,
         max_iso: 6400,
         min_f_number: 2.8,
@@ -37,6 +41,10 @@ describe("the one form of a scene", () => {
         "wind_speed_m_s",
         "subject_distance_m",
         "subject_facing",
+        "sun_side",
+        "camera_tilt_deg",
+        "bottom",
+        "bottom_depth_m",
         "min_iso",
         "max_iso",
         "min_f_number",
@@ -93,6 +101,37 @@ describe("the one form of a scene", () => {
     const { scene, assumed } = canonicalScene({ water_type: "IB", depth_m: 12, daylight_basis: "none" });
     expect(scene).not.toHaveProperty("sun_elevation_deg");
     expect(assumed).not.toContain("sun_elevation_deg");
+  });
+
+  it("has the sea floor 3 m below the deepest subject unless told (common practice), and no depth of it in deep water", () => {
+    const base: Scene = { water_type: "IB", min_depth_m: 4, max_depth_m: 11.2 };
+    expect(canonicalScene(base).scene).toMatchObject({ bottom: "coral", bottom_depth_m: 14.2 });
+    const deep = canonicalScene({ ...base, bottom: "none" });
+    expect(deep.scene).not.toHaveProperty("bottom_depth_m");
+    expect(deep.assumed).not.toContain("bottom_depth_m");
+    const bottom_reflectance = [
+      { reflectance: 0.2, wavelength_nm: 450 },
+      { wavelength_nm: 650, reflectance: 0.3 },
+    ];
+    const measured = canonicalScene({ ...base, bottom_reflectance, bottom_depth_m: 12 });
+    expect(measured.scene).not.toHaveProperty("bottom");
+    expect(measured.scene.bottom_depth_m).toBe(12);
+    expect(JSON.stringify(measured.scene.bottom_reflectance?.[0])).toBe(
+      '{"wavelength_nm":450,"reflectance":0.2}',
+    );
+  });
+
+  it("has a heading in place of the side that the sun stands on", () => {
+    const noon = { latitude_deg: 27.8, longitude_deg: 34.3, time: "2026-03-10T10:15:00Z" };
+    const { scene, assumed } = canonicalScene({
+      water_type: "IB",
+      depth_m: 12,
+      ...noon,
+      camera_heading_deg: 90,
+    });
+    expect(scene.camera_heading_deg).toBe(90);
+    expect(scene).not.toHaveProperty("sun_side");
+    expect(assumed).not.toContain("sun_side");
   });
 
   it("names the half of the exposure time that was assumed", () => {

@@ -1,4 +1,5 @@
 import {
+  bottomBelowDeepest_m,
   sceneDefaults as defaults,
   impliedDaylightBasis,
   type ResolvedScene,
@@ -10,6 +11,9 @@ import type { Scene } from "@sunfathom/planner";
 import { canonicalLamps } from "./canonical-lamps.js";
 import { assuming, oneForm } from "./one-form.js";
 import type { Canonical, Echo } from "./scene-kind.js";
+
+/** So that sums of decimals look like what they are. */
+const toMicrometre = (metres: number): number => Number(metres.toFixed(6));
 
 const inOneForm = oneForm<WireScene>({
   form: resolvedSceneForm,
@@ -31,6 +35,20 @@ const inOneForm = oneForm<WireScene>({
         : {},
     min_depth_m: ({ min_depth_m, depth_m }) => ({ min_depth_m: min_depth_m ?? depth_m }),
     max_depth_m: ({ max_depth_m, depth_m }) => ({ max_depth_m: max_depth_m ?? depth_m }),
+    sun_side: ({ sun_side, camera_heading_deg }, assume) =>
+      camera_heading_deg === undefined ? { sun_side: assume(sun_side, defaults.sun_side, "sun_side") } : {},
+    bottom: ({ bottom, bottom_reflectance }, assume) =>
+      bottom_reflectance === undefined ? { bottom: assume(bottom, defaults.bottom, "bottom") } : {},
+    bottom_depth_m: ({ bottom, bottom_depth_m, max_depth_m, depth_m = 0 }, assume) =>
+      bottom === "none"
+        ? {}
+        : {
+            bottom_depth_m: assume(
+              bottom_depth_m,
+              toMicrometre((max_depth_m ?? depth_m) + bottomBelowDeepest_m),
+              "bottom_depth_m",
+            ),
+          },
     // The exposure time, and the frame rate where there is one. Of rate and angle the one that was not given is assumed;
     // where neither was, nor a time, the time is.
     shutter_s: ({ shutter_s, frame_rate_fps: rate, shutter_angle_deg: angle }, assume) => {

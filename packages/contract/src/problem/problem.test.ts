@@ -15,7 +15,7 @@ describe("the catalogue of problems", () => {
   it("counts what it holds, so that none comes or goes unseen", () => {
     expect(problemCodes).toHaveLength(26);
     expect(Object.keys(fieldErrorCodes)).toHaveLength(14);
-    expect(sceneRules).toHaveLength(29);
+    expect(sceneRules).toHaveLength(35);
     expect(mountingRules).toHaveLength(4);
   });
 

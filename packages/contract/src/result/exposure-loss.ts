@@ -74,7 +74,7 @@ export const ExposureAtDepth = z
       "Daylight lost on the way down; absent without daylight.",
     ).optional(),
     upright_loss_stops: LossOrGainEstimate.describe(
-      "What an upright subject receives less than a horizontal surface, or more where it faces a low sun; absent without daylight.",
+      "What a solid subject, as a dome receptor meters it, receives less than a level surface, or more where it faces a low sun or lies over a pale floor; absent without daylight.",
     ).optional(),
     distance_loss_stops: LossEstimate.describe("Light lost between subject and camera."),
     port_loss_stops: LossEstimate.describe(
@@ -88,11 +88,14 @@ export const ExposureAtDepth = z
       "All losses of daylight together; absent without daylight.",
     ).optional(),
     subject_illuminance_lx: IlluminanceEstimate.describe(
-      "Illuminance on the upright subject, daylight and lamps together.",
+      "Illuminance on the subject, daylight and lamps together, as a dome receptor in its place that faces the camera meters it.",
     ),
     exposure_value_ev100: ExposureValueEstimate.describe(
-      "Exposure value at ISO 100 that a grey subject asks for, distance, port and filter included.",
+      "Subject level: exposure value at ISO 100 that a solid subject asks for, as a dome receptor meters it (ISO 2720, C = 340), distance, port and filter included. Settings and verdict go by it.",
     ),
+    scene_exposure_value_ev100: ExposureValueEstimate.describe(
+      "Scene level: exposure value at ISO 100 that a meter in the housing comes to, which averages the picture: a third subject, a third sea floor where there is one, and the rest open water (shares are a judgement). Absent without daylight.",
+    ).optional(),
     verdict: choice(ExposureVerdict, {
       description: "Whether the exposure fits the camera.",
       example: "fits",

@@ -1,3 +1,4 @@
+import { bottomRules } from "./bottom.js";
 import { daylightRules } from "./daylight.js";
 import { depthRules } from "./depth.js";
 import { kitRules } from "./kit.js";
@@ -6,6 +7,7 @@ import { lensFilterRules } from "./lens-filter.js";
 import { orderRules } from "./order.js";
 import type { Rule } from "./rule.js";
 import { shutterRules } from "./shutter.js";
+import { viewRules } from "./view.js";
 import { waterRules } from "./water.js";
 
 /** Every rule between fields of a scene. They hold on every path, after its schema. */
@@ -13,6 +15,8 @@ export const sceneRules: readonly Rule[] = [
   ...waterRules,
   ...daylightRules,
   ...depthRules,
+  ...viewRules,
+  ...bottomRules,
   ...orderRules,
   ...shutterRules,
   ...lensFilterRules,

@@ -2,7 +2,7 @@ import { broken, type RuleOf, type Violation } from "./rule.js";
 import type { NotRising } from "./rule-parameters.js";
 
 /** Samples of a curve must stand in order, so that a slip of the pen is not taken for a curve. */
-export function rising<Field extends "kd_samples" | "filter_transmittance">(
+export function rising<Field extends "kd_samples" | "filter_transmittance" | "bottom_reflectance">(
   field: Field,
 ): RuleOf<`${Field}_rising`> {
   return {

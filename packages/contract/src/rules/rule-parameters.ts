@@ -14,6 +14,12 @@ export interface SceneRuleParameters {
   day_exists: Nothing;
   one_depth: { case: "twice" | "not_given" } | { case: "missing"; field: string };
   depths_in_order: { min_depth_m: number; max_depth_m: number };
+  one_sun_side: Nothing;
+  heading_with_place_time: { daylight_basis: string };
+  one_bottom: Nothing;
+  bottom_with_depth: Nothing;
+  bottom_below_camera: { bottom_depth_m: number; deepest_m: number };
+  bottom_reflectance_rising: NotRising;
   iso_limits_in_order: LimitsOutOfOrder;
   iso_within_limits: OutsideLimits;
   f_number_limits_in_order: LimitsOutOfOrder;

@@ -11,6 +11,11 @@ const curve = [
   { wavelength_nm: 650, transmittance: 0.9 },
 ];
 
+const floor = [
+  { wavelength_nm: 450, reflectance: 0.2 },
+  { wavelength_nm: 650, reflectance: 0.3 },
+];
+
 const card = { depth_m: 3, red: 0.2, green: 0.3, blue: 0.4 };
 const noon = { latitude_deg: 27.8, longitude_deg: 34.3, time: "2026-03-10T10:15:00Z" };
 
@@ -120,6 +125,39 @@ export const sceneCases: Record<
       { min_depth_m: 9, max_depth_m: 9 },
     ],
     refuses: [[{ min_depth_m: 9.1, max_depth_m: 9 }, ["/min_depth_m"]]],
+  },
+  one_sun_side: {
+    passes: [{ sun_side: "beside" }, { ...noon, camera_heading_deg: 90 }],
+    refuses: [[{ ...noon, sun_side: "beside", camera_heading_deg: 90 }, ["/sun_side"]]],
+  },
+  heading_with_place_time: {
+    passes: [{ ...noon, camera_heading_deg: 90 }, { sun_side: "unknown" }],
+    refuses: [
+      [{ camera_heading_deg: 90 }, ["/camera_heading_deg"]],
+      [{ daylight_basis: "none", camera_heading_deg: 90 }, ["/camera_heading_deg"]],
+    ],
+  },
+  one_bottom: {
+    passes: [{ bottom: "sand" }, { bottom_reflectance: floor }],
+    refuses: [[{ bottom: "sand", bottom_reflectance: floor }, ["/bottom_reflectance"]]],
+  },
+  bottom_with_depth: {
+    passes: [{ bottom: "none" }, { bottom: "sand", bottom_depth_m: 20 }, { bottom_depth_m: 20 }],
+    refuses: [[{ bottom: "none", bottom_depth_m: 20 }, ["/bottom_depth_m"]]],
+  },
+  bottom_below_camera: {
+    passes: [
+      { depth_m: 12, bottom_depth_m: 12 },
+      { min_depth_m: 5, max_depth_m: 18, bottom_depth_m: 18.5 },
+    ],
+    refuses: [
+      [{ depth_m: 12, bottom_depth_m: 11.9 }, ["/bottom_depth_m"]],
+      [{ min_depth_m: 5, max_depth_m: 18, bottom_depth_m: 12 }, ["/bottom_depth_m"]],
+    ],
+  },
+  bottom_reflectance_rising: {
+    passes: [{ bottom_reflectance: floor }, {}],
+    refuses: [[{ bottom_reflectance: [...floor].reverse() }, ["/bottom_reflectance/1/wavelength_nm"]]],
   },
   iso_limits_in_order: {
     passes: [{ min_iso: 200, max_iso: 3200 }, { min_iso: 400, max_iso: 400 }, {}],

@@ -6,6 +6,9 @@ export const sceneDefaults = {
   wind_speed_m_s: 4,
   subject_distance_m: 1,
   subject_facing: "camera",
+  sun_side: "behind_camera",
+  camera_tilt_deg: 0,
+  bottom: "coral",
   min_iso: 100,
   max_iso: 6400,
   min_f_number: 2.8,
@@ -19,6 +22,9 @@ export const sceneDefaults = {
   white_balance_max_duv: 0.03,
   filter_change_underwater: "none",
 } as const;
+
+/** Where the sea floor lies below the deepest subject unless its depth is given. Common practice, no published source. */
+export const bottomBelowDeepest_m = 3;
 
 /** The same for each lamp; `cct_K` only where no LED is named. */
 export const lampDefaults = {

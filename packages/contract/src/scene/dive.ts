@@ -23,7 +23,7 @@ const range = {
 export const SubjectFacing = z
   .enum(subjectFacings)
   .describe(
-    "Where the filmed side of the subject faces: `up`, the `camera` (in any direction) or the `sun`.",
+    "Where the filmed side of the subject faces: `up`, the `camera` (wherever that looks) or the `sun`.",
   );
 
 const subject = {

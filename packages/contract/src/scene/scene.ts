@@ -1,5 +1,6 @@
 import { z } from "zod/v3";
 import { withOptional } from "../field/optional.js";
+import { bottomFields } from "./bottom.js";
 import { cameraFields, resolvedCameraFields } from "./camera.js";
 import { daylightFields } from "./daylight.js";
 import { diveFields, resolvedDiveFields } from "./dive.js";
@@ -8,6 +9,7 @@ import { kitField } from "./kit.js";
 import { flatLampFields, lampsField, resolvedLampsField } from "./lamps.js";
 import { lensFilterFields } from "./lens-filter.js";
 import { placeTimeNames } from "./place-time-names.js";
+import { viewFields } from "./view.js";
 import { waterFields } from "./water.js";
 
 /** What a caller says of a dive: one flat object, everything optional here; the cross-field rules say what must be there. */
@@ -16,6 +18,8 @@ export const Scene = z
     ...waterFields,
     ...daylightFields,
     ...diveFields,
+    ...viewFields,
+    ...bottomFields,
     ...cameraFields,
     ...lensFilterFields,
     ...kitField,
@@ -38,6 +42,8 @@ export const ResolvedScene = z
     ...withOptional(waterFields, waterFieldNames),
     ...withOptional(daylightFields, ["sun_elevation_deg", ...placeTimeNames]),
     ...resolvedDiveFields,
+    ...withOptional(viewFields, ["sun_side", "camera_heading_deg"]),
+    ...withOptional(bottomFields, ["bottom", "bottom_reflectance", "bottom_depth_m"]),
     ...withOptional(resolvedCameraFields, [
       "iso",
       "f_number",

@@ -11,6 +11,19 @@ export const transferCurves = ["linear", "srgb", "rec709"] as const;
 
 export const daylightBases = ["none", "sun", "place_time"] as const;
 
+/** Where the sun stands, seen from above. */
+export const sunSides = ["behind_camera", "beside", "in_frame", "unknown"] as const;
+
+/** What the sea floor is. */
+export const bottoms = [
+  "none",
+  "sand",
+  "coral",
+  "crustose_coralline_algae",
+  "macroalgae",
+  "seagrass",
+] as const;
+
 /** Where the filmed side of the subject faces. */
 export const subjectFacings = ["up", "camera", "sun"] as const;
 

@@ -1,14 +1,13 @@
 // Light on a solid subject, from a floor and of open water: closed forms against photon tracing, and exposures against practice.
 import { illuminance_lx } from "#model/colour/observer";
 import { daylightFromTable } from "#model/daylight/daylight-table";
-import { ev100FromDome, ev100FromIlluminance } from "#model/exposure/iso-2720";
+import { ev100FromDome } from "#model/exposure/iso-2720";
 import { lightAtDepth } from "#model/imaging/light-at-depth";
 import { levelRadiance, lightField } from "#model/imaging/light-field";
 import { portTransmittance } from "#model/imaging/port-transmittance";
 import { traceSea } from "#model/imaging/radiance.test-support";
 import { floorLight } from "#model/imaging/sea-floor";
 import { domeLight } from "#model/imaging/subject-light";
-import { uprightFraction } from "#model/imaging/upright-fraction";
 import { multiply, pathTransmittance } from "#model/spectrum/combine";
 import { refractedAngle_deg } from "#model/surface/snell-fresnel";
 import { throughSurface } from "#model/surface/underwater-daylight";
@@ -104,13 +103,11 @@ function exposures() {
     const down = multiply(pathTransmittance(kd, depth_m), below.downwelling);
     const geometry = { sunAngleInWater_deg, directShare, depth_m };
     const over = lightAtDepth(geometry, optics, kd, { axis: { cosToSun: BEHIND, upSine: 0 } });
-    const flat = uprightFraction(geometry, optics.absorption_per_m, optics.scattering_per_m, kd);
     const lux = (light) => portTransmittance() * illuminance_lx(light);
     return {
       depth_m,
       practice: SUNNY_16 - stops,
       solid: ev100FromDome(lux(multiply(down, over.subject))),
-      flat: ev100FromIlluminance(lux(multiply(down, flat))),
     };
   });
 }
@@ -133,13 +130,12 @@ export function subjectSection() {
     .filter(({ floorUpwelling }) => floorUpwelling !== undefined)
     .map(({ layer, floorUpwelling, where }) => ({ ours: floorUpwelling, published: layer.upwelling, where }));
   const rows = exposures().map(
-    ({ depth_m, practice, solid, flat }) =>
-      `| ${depth_m} | ${number(practice, 3)} | ${number(solid, 3)} | ${number(flat, 3)} | ${solid >= practice ? "+" : "−"}${number(Math.abs(solid - practice), 2)} |`,
+    ({ depth_m, practice, solid }) =>
+      `| ${depth_m} | ${number(practice, 3)} | ${number(solid, 3)} | ${solid >= practice ? "+" : "−"}${number(Math.abs(solid - practice), 2)} |`,
   );
   const markdown = `## 7. A solid subject, a sea floor and open water
 
-Closed forms that no answer uses yet: answers meter a flat upright card that looks anywhere (section 6), over deep water, before open
-water of one fixed brightness. Points: the photon tracing of section 6, extended by scattering on molecules and by a matt floor, in seas
+Points: the photon tracing of section 6, extended by scattering on molecules and by a matt floor, in seas
 that fitted none of the constants (${PHOTONS} photons each). A solid subject is what a dome receptor in its place meters (cardioid,
 ISO 2720): half of scalar irradiance and of net irradiance along the axis to the camera, exactly.
 
@@ -151,11 +147,12 @@ ${deviationTable([
   ["Open water at eye level, mean of all directions", openWater],
 ])}
 
-Exposure in water of 15 m visibility, blue, clear sky, sun 60° high, EV at ISO 100 behind the port. Practice: sunny 16 (EV 14.64) less
+Exposure in water of 15 m visibility, blue, clear sky, sun 60° high, EV at ISO 100 behind the port, of a subject at no distance; the page of
+the planner has what an answer says at 1 m, and the parts of the loss. Practice: sunny 16 (EV 14.64) less
 1.5, 2, 2.5, 3 and 4 stops, common practice from memory of a diving handbook, no published source.
 
-| Depth (m) | Practice | Solid subject, sun behind the camera | Flat card, any direction (as answers have it) | Solid against practice (stops) |
-| --- | --- | --- | --- | --- |
+| Depth (m) | Practice | Solid subject, sun behind the camera | Solid against practice (stops) |
+| --- | --- | --- | --- |
 ${rows.join("\n")}
 
 - **Domain:** particles 0.1 to 8 times and molecules up to 0.3 times the absorption, sun 20 to 75° high to overcast, three absorption lengths deep.

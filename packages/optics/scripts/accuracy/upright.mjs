@@ -1,7 +1,7 @@
-// Light on an upright subject: the closed form against photon tracing.
+// Light on an upright card: the closed form against photon tracing.
+import { lightField } from "#model/imaging/light-field";
 import { traceSea } from "#model/imaging/radiance.test-support";
-import { uprightFraction } from "#model/imaging/upright-fraction";
-import { GRID_SIZE } from "#model/spectrum/grid";
+import { cardLight } from "#model/imaging/subject-light";
 import { refractedAngle_deg } from "#model/surface/snell-fresnel";
 import { kirkKd } from "#model/water/kirk-1984";
 import { svgOf } from "./chart.mjs";
@@ -32,15 +32,16 @@ const FACINGS = {
     seen: ({ uprightAt }) => uprightAt[0],
   },
 };
-const even = (value) => new Float64Array(GRID_SIZE).fill(value);
 
 /** Absorption is 1 per m, so that metres are absorption depths. */
 function modelAt({ scatteringOverAbsorption: b, sunZenith_deg, directShare }, depth_m, subjectFacing) {
   const sunAngleInWater_deg = refractedAngle_deg(sunZenith_deg);
   const mu0 =
     1 / (directShare / Math.cos((sunAngleInWater_deg * Math.PI) / 180) + (1 - directShare) / SKY_MU);
-  const geometry = { sunAngleInWater_deg, directShare, depth_m, subjectFacing };
-  return uprightFraction(geometry, even(1), even(b), even(kirkKd(1, b, mu0)))[0];
+  const water = { absorption_per_m: 1, particles_per_m: b, molecules_per_m: 0, kd_per_m: kirkKd(1, b, mu0) };
+  const field = lightField({ sunAngleInWater_deg, directShare, depth_m }, water);
+  const axis = { upSine: 0, ...(subjectFacing === "sun" ? { cosToSun: 1 } : {}) };
+  return cardLight(field, Math.tan((sunAngleInWater_deg * Math.PI) / 180), axis);
 }
 const curve = Array.from({ length: 61 }, (_, n) => 3 * (n / 60) ** 2);
 
@@ -95,7 +96,7 @@ export function uprightSection() {
   });
   const spread = (facing, keep) =>
     number(100 * rms(pairs(facing, keep).map(({ ours, published }) => Math.log(ours / published))), 2);
-  const markdown = `## 6. Light on an upright subject
+  const markdown = `## 6. Light on an upright card
 
 No published table of this ratio was found. Points: a seeded photon-tracing simulation kept beside the tests (flat surface, phase function
 of Fournier & Jonasz 1999, backscattered share 0.018; ${PHOTONS} photons a sea), which itself is checked against Gershun's law, Kirk 1984 and
@@ -111,7 +112,7 @@ ${deviationTable([
 Root mean square of ln: ${spread("camera")} % for the mean of all directions, ${spread("sun", sunny)} % towards the sun.
 
 - **Domain:** scattering 0.3 to 8 times absorption, sun 20 to 80° high, clear to overcast, three absorption lengths deep.
-- **Weak:** a mean over directions: away from the sun a subject gets less, which the model carries as spread. Light from pale sand below is not counted. In strongly scattering water under a low sun the surplus towards the sun fades too slowly: the model is too dark near the surface and too bright deep down. There the traced values are also noisy, because few photons get that far.
+- **Weak:** deep in strongly scattering water the traced values are noisy, because few photons get that far.
 `;
   return { markdown, plots: { "upright.svg": svg } };
 }

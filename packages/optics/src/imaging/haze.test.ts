@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { GRID_SIZE } from "../spectrum/grid.js";
-import { openWaterColour, veilingLight } from "./haze.js";
+import { veilingLight } from "./haze.js";
 
 const rising = (from: number, step: number) => new Float64Array(GRID_SIZE).map((_, i) => from + step * i);
 
@@ -35,18 +35,5 @@ describe("light that water adds over a path", () => {
     const openWater = rising(1, 0.1);
     expect(veilingLight(openWater, new Float64Array(GRID_SIZE).fill(1))).toEqual(new Float64Array(GRID_SIZE));
     expect(veilingLight(openWater, new Float64Array(GRID_SIZE))).toEqual(openWater);
-  });
-});
-
-// Single scattering albedo b / c, as Mobley 1994, Light and Water, section 3.1, defines it.
-it("open water has the colour of its single scattering albedo", () => {
-  const scattering_per_m = rising(0.02, 0.001);
-  const absorption_per_m = rising(0.3, 0.01);
-  const colour = openWaterColour(
-    scattering_per_m,
-    scattering_per_m.map((b, i) => absorption_per_m[i] + b),
-  );
-  colour.forEach((albedo, i) => {
-    expect(albedo * (absorption_per_m[i] + scattering_per_m[i])).toBeCloseTo(scattering_per_m[i], 14);
   });
 });

@@ -13,10 +13,3 @@ export function veilingLight(openWater: Spectrum, pathTransmittance: Spectrum): 
   for (let i = 0; i < GRID_SIZE; i++) out[i] = openWater[i] * (1 - pathTransmittance[i]);
   return out;
 }
-
-/** Colour of open water as if it were a surface in the subject's daylight: scattering over beam attenuation, 0 to 1. */
-export function openWaterColour(scattering_per_m: Spectrum, beam_attenuation_per_m: Spectrum): Spectrum {
-  const out = new Float64Array(GRID_SIZE);
-  for (let i = 0; i < GRID_SIZE; i++) out[i] = scattering_per_m[i] / beam_attenuation_per_m[i];
-  return out;
-}

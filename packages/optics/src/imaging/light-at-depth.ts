@@ -32,6 +32,9 @@ export interface LightAtDepth {
   downwelling: Spectrum;
 }
 
+/** Over a black floor closed forms that nearly cancel may leave less than nothing. */
+const LEAST = 1e-4;
+
 const RADIAN = Math.PI / 180;
 
 /**
@@ -74,7 +77,9 @@ export function lightAtDepth(
     out.subject[i] = domeLight(field, axis, below);
     out.card[i] = cardLight(field, sunTangent, axis, below);
     // Light from a floor reaches open water from its side as it does an upright plane.
-    const upright = below ? below.gain * (field.upright + below.upwelling / 2) : field.upright;
+    const upright = below
+      ? below.gain * Math.max(LEAST * field.upright, field.upright + below.upwelling / 2)
+      : field.upright;
     out.openWater[i] = levelRadiance({ ...field, upright }, at, cosFromSun);
     out.downwelling[i] = below?.gain ?? 1;
   }

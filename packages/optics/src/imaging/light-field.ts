@@ -84,6 +84,9 @@ export interface LightField {
 /** Downwelling over scalar irradiance of an even sky below the surface; 0.84 in the tracing, 0.83 to 0.86 (Gordon 1989, from memory). */
 const SKY_MU = 0.84;
 
+/** Of deep water: far above any natural one. */
+const MOST_REFLECTANCE = 0.5;
+
 const turned = (change: number, scatteringDepth: number): number =>
   1 - Math.exp(-change * Math.sqrt(scatteringDepth));
 
@@ -98,7 +101,8 @@ export function lightField(
   const tangent = Math.tan(sunAngleInWater_deg * RADIAN);
   const slant = 1 / Math.cos(sunAngleInWater_deg * RADIAN);
   const backscatter = PARTICLE_BACKSCATTER * particles_per_m + MOLECULE_BACKSCATTER * molecules_per_m;
-  const upwelling = backscatter / (2 * kd_per_m);
+  // Made-up waters may scatter far more than their attenuation lets them.
+  const upwelling = Math.min(MOST_REFLECTANCE, backscatter / (2 * kd_per_m));
   const scalarNear = directShare * slant + (1 - directShare) / SKY_MU;
   const scalarFar = ((1 - upwelling) * kd_per_m) / a;
   const scalarWeight = turned(k.scalarChange, scatteringDepth);

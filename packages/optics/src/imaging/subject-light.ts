@@ -19,6 +19,9 @@ export interface Axis {
   upSine: number;
 }
 
+/** Parts that each err by a few percent may leave less than nothing where they nearly cancel: over a black floor, facing down. */
+const LEAST = 1e-4;
+
 const NO_FLOOR: FloorLight = { upwelling: 0, gain: 1 };
 
 /** Light on a solid subject, as a dome receptor facing the camera meters it. */
@@ -30,7 +33,7 @@ export function domeLight(
   const level = Math.sqrt(1 - upSine * upSine);
   const scalar = field.scalar + 2 * upwelling;
   const down = 1 - field.upwelling - upwelling;
-  return (gain * (scalar + field.net * cosToSun * level + down * upSine)) / 2;
+  return gain * Math.max(LEAST * field.scalar, (scalar + field.net * cosToSun * level + down * upSine) / 2);
 }
 
 /** Mean over a turn of what a plane gets of a beam: max(0, across cos + along). */
@@ -55,5 +58,5 @@ export function cardLight(
   const up = field.upwelling + upwelling;
   const upright = field.upright - (field.beam * sunTangent) / Math.PI + upwelling / 2;
   const bothSides = 2 * upright * (1 - upSquare) + (diffuseDown + up) * upSquare;
-  return gain * (beam + (bothSides + (diffuseDown - up) * upSine) / 2);
+  return gain * Math.max(LEAST * field.upright, beam + (bothSides + (diffuseDown - up) * upSine) / 2);
 }

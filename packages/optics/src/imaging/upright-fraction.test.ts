@@ -1,5 +1,4 @@
 import { describe, expect, it } from "vitest";
-import { GRID_SIZE, type Spectrum } from "../spectrum/grid.js";
 import { refractedAngle_deg } from "../surface/snell-fresnel.js";
 import { kirkKd } from "../water/kirk-1984.js";
 import { type Layer, type Sea, traceSea } from "./radiance.test-support.js";
@@ -7,32 +6,15 @@ import {
   asymptoticUprightFraction,
   asymptoticUprightFractionFast,
   SKY_FRACTION,
-  type SubjectFacing,
-  uprightFraction,
-  uprightSpreadLn,
 } from "./upright-fraction.js";
 
 const PHOTONS = 8000;
 const ABSORPTION_DEPTH = 3;
-const even = (value: number): Spectrum => new Float64Array(GRID_SIZE).fill(value);
 
 /** Mean cosine of sun and sky below the surface; 0.86 for an even sky (Gordon 1989, from memory). */
 const mu0Of = ({ sunZenith_deg, directShare }: Sea): number =>
   1 /
   (directShare / Math.cos((refractedAngle_deg(sunZenith_deg) * Math.PI) / 180) + (1 - directShare) / 0.86);
-
-function args(sea: Sea, depth_m: number, subjectFacing: SubjectFacing): Parameters<typeof uprightFraction> {
-  const b = sea.scatteringOverAbsorption;
-  const geometry = {
-    sunAngleInWater_deg: refractedAngle_deg(sea.sunZenith_deg),
-    directShare: sea.directShare,
-    depth_m,
-    subjectFacing,
-  };
-  return [geometry, even(1), even(b), even(kirkKd(1, b, mu0Of(sea)))];
-}
-const model = (sea: Sea, depth_m: number, facing: SubjectFacing): number =>
-  uprightFraction(...args(sea, depth_m, facing))[0];
 
 // Absorption is 1 per m, so that metres are absorption depths.
 const seas: Sea[] = [0.3, 1, 3, 8].flatMap((scatteringOverAbsorption) =>
@@ -45,13 +27,6 @@ const seas: Sea[] = [0.3, 1, 3, 8].flatMap((scatteringOverAbsorption) =>
   ].map(([sunZenith_deg, directShare]) => ({ scatteringOverAbsorption, sunZenith_deg, directShare })),
 );
 const traced = seas.map((sea, n) => ({ sea, layers: traceSea(sea, ABSORPTION_DEPTH, PHOTONS, 100 + n) }));
-const rms = (values: readonly number[]): number =>
-  Math.sqrt(values.reduce((sum, v) => sum + v * v, 0) / values.length);
-const misses = (facing: SubjectFacing, seen: (layer: Layer) => number): number[] =>
-  traced.flatMap(({ sea, layers }) =>
-    layers.map((layer) => Math.log(model(sea, layer.absorptionDepth, facing) / seen(layer))),
-  );
-
 describe("photon tracing, before it is trusted", () => {
   it("keeps Gershun's law: absorbed light is what the net irradiance loses", () => {
     // Gershun 1939: d(Ed - Eu)/dz = -a E0, exact; checked over the whole depth as ln of the net irradiance.
@@ -97,65 +72,6 @@ describe("photon tracing, before it is trusted", () => {
       5,
     );
     expect(top.upright).toBeCloseTo(SKY_FRACTION, 2);
-  });
-});
-
-describe("light on an upright subject, against photon tracing", () => {
-  it(`agrees within 8 % root mean square for any direction, in ${seas.length} seas at 16 depths`, () => {
-    const off = misses("camera", ({ upright }) => upright);
-    expect(rms(off)).toBeLessThan(0.08);
-    expect(Math.max(...off.map(Math.abs))).toBeLessThan(0.3);
-  });
-
-  it("agrees within 8 % root mean square towards the sun", () => {
-    const off = misses("sun", ({ uprightAt }) => uprightAt[0]);
-    expect(rms(off)).toBeLessThan(0.08);
-    expect(Math.max(...off.map(Math.abs))).toBeLessThan(0.3);
-  });
-
-  it("states how much the direction matters: towards the sun and away from it as traced", () => {
-    const median = (values: number[]): number => values.sort((a, b) => a - b)[Math.floor(values.length / 2)];
-    const layers = traced
-      .filter(({ sea }) => sea.directShare > 0)
-      .flatMap(({ sea, layers: all }) => all.map((layer) => ({ sea, ...layer })));
-    // Facing the sun first and away from it last.
-    const over = layers.map(({ sea, absorptionDepth, uprightAt: [towards, , , , away] }) => {
-      const { up, down } = uprightSpreadLn(...args(sea, absorptionDepth, "camera"));
-      const mean = model(sea, absorptionDepth, "camera");
-      return { up: (mean * Math.exp(up)) / towards, down: (mean * Math.exp(-down)) / away };
-    });
-    expect(Math.abs(median(over.map(({ up }) => up)) - 1)).toBeLessThan(0.1);
-    expect(Math.abs(median(over.map(({ down }) => down)) - 1)).toBeLessThan(0.25);
-    expect(uprightSpreadLn(...args(seas[0], 1, "up"))).toEqual({ up: 0, down: 0 });
-    const sun = uprightSpreadLn(...args(seas[0], 1, "sun"));
-    expect(sun.up).toBeLessThan(uprightSpreadLn(...args(seas[1], 1, "camera")).up);
-  });
-
-  // Light fields of equal b/a are the same at equal optical depth: metres enter the transfer equation only as coefficient times
-  // depth (Mobley 1994, Light and Water, section 5.6 on optical depth; from memory).
-  it.each(["camera", "sun"] as const)("knows depth only times the coefficients: %s", (facing) => {
-    for (const sea of seas) {
-      const [geometry, a, b, kd] = args(sea, 2, facing);
-      const tripled = [a, b, kd].map((of) => of.map((value) => 3 * value));
-      const [clear, murky] = [
-        uprightFraction(geometry, a, b, kd)[0],
-        uprightFraction({ ...geometry, depth_m: 2 / 3 }, tripled[0], tripled[1], tripled[2])[0],
-      ];
-      expect(murky).toBeCloseTo(clear, 12);
-    }
-  });
-
-  it("gives a subject that faces up all the downwelling light", () => {
-    expect(model(seas[2], 5, "up")).toBe(1);
-  });
-
-  it("lies between facing away and facing the sun, and is the same for both under an overcast sky", () => {
-    for (const sea of seas) {
-      const towards = model(sea, 2, "sun");
-      const any = model(sea, 2, "camera");
-      if (sea.directShare === 0) expect(towards).toBe(any);
-      else expect(towards).toBeGreaterThan(any);
-    }
   });
 });
 

@@ -26,6 +26,8 @@ export interface WaterSpread {
   kdRemainderScale?: number;
   /** Multiplies particle scattering. */
   scatteringScale?: number;
+  /** Path cosine for which Kd is given. */
+  referenceMu0?: number;
 }
 
 /** A water to be written to. */
@@ -44,7 +46,7 @@ export const emptyWater = (): WaterOptics => ({
  */
 export function waterFromKd(
   kd_per_m: Spectrum,
-  { kdRemainderScale = 1, scatteringScale = 1 }: WaterSpread = {},
+  { kdRemainderScale = 1, scatteringScale = 1, referenceMu0 = REFERENCE_MU0 }: WaterSpread = {},
   out: WaterOptics = emptyWater(),
 ): WaterOptics {
   const { absorption_per_m: a, beam_attenuation_per_m: c, kd_reference_per_m: kd } = out;
@@ -54,7 +56,7 @@ export function waterFromKd(
     const remainder = kd_per_m[i] - pure;
     const scaled = pure + remainder * (remainder > 0 ? kdRemainderScale : 1);
     kd[i] = Math.max(PURE_WATER_ABSORPTION_PER_M[i], scaled);
-    a[i] = Math.max(PURE_WATER_ABSORPTION_PER_M[i], kirkAbsorption(kd[i], b[i], REFERENCE_MU0));
+    a[i] = Math.max(PURE_WATER_ABSORPTION_PER_M[i], kirkAbsorption(kd[i], b[i], referenceMu0));
     c[i] = a[i] + b[i];
   }
   return out;
@@ -64,15 +66,17 @@ export function waterFromKd(
  * Diffuse attenuation under a sun whose effective path cosine is `mu0`, 1/m: the table's value times the ratio that
  * Kirk 1984 gives between this sun and the reference one. A mean over the euphotic zone; the first metres see a little
  * more of the difference, great depths less.
+ * @param referenceMu0 path cosine for which the water was described
  * @param out written and returned; made where it is left out.
  */
 export function kdUnderSun(
   { absorption_per_m: a, scattering_per_m: b, kd_reference_per_m: kd }: WaterOptics,
   mu0: number,
+  referenceMu0: number = REFERENCE_MU0,
   out: Spectrum = new Float64Array(GRID_SIZE),
 ): Spectrum {
   for (let i = 0; i < GRID_SIZE; i++) {
-    const ratio = kirkKdRatio(a[i], b[i], mu0, REFERENCE_MU0);
+    const ratio = kirkKdRatio(a[i], b[i], mu0, referenceMu0);
     out[i] = Math.max(PURE_WATER_ABSORPTION_PER_M[i], kd[i] * ratio);
   }
   return out;

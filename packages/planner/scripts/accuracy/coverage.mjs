@@ -3,7 +3,8 @@ import { CLEAR } from "@sunfathom/optics";
 import { rawOf, sensorProfile } from "#model/camera/sensor-profile";
 import { budgetAt } from "#model/exposure-loss/budget";
 import { conditionsOf } from "#model/light/conditions";
-import { lampLightAt, underwater, uprightDaylightAt } from "#model/light/underwater";
+import { cardDaylightAt } from "#model/light/daylight-at-depth";
+import { lampLightAt, underwater } from "#model/light/underwater";
 import { causesOf } from "#model/uncertainty/causes";
 import { NOMINAL } from "#model/uncertainty/nuisance";
 import { propagate } from "#model/uncertainty/propagate";
@@ -29,7 +30,7 @@ function evaluationOf(scene, depth_m) {
     const { depth, total, ev100 } = budgetAt(world, CLEAR, depth_m);
     const profile = sensorProfile(nuisance.crosstalkSd);
     const lamps = rawOf(profile, lampLightAt(world));
-    const daylight = rawOf(profile, uprightDaylightAt(world, depth_m));
+    const daylight = rawOf(profile, cardDaylightAt(world, depth_m));
     return [depth, total, ev100, ...lamps.map((v, k) => Math.log2(v / daylight[k]))];
   };
   return { of, causes: causesOf(conditions) };
@@ -43,7 +44,7 @@ function draw(causes, normal) {
   const all = { ...NOMINAL };
   for (const cause of causes) {
     for (const [key, value] of Object.entries(cause.shift(normal()))) {
-      const isFactor = NOMINAL[key] === 1;
+      const isFactor = key.endsWith("Scale");
       all[key] = isFactor ? all[key] * value : value;
     }
   }

@@ -2,6 +2,7 @@ import { svgOf } from "../../../optics/scripts/accuracy/chart.mjs";
 import { COLOURS } from "../../../optics/scripts/accuracy/chart-series.mjs";
 import { markdownTable } from "../../../optics/scripts/accuracy/numbers.mjs";
 import { coverage, DRAWS, heldOf, QUANTITIES, summary } from "./coverage.mjs";
+import { practiceSection } from "./practice.mjs";
 
 const perCent = (share) => `${(100 * share).toFixed(0)} %`;
 
@@ -9,7 +10,7 @@ const plot = (scenes) =>
   svgOf({
     title: "Bounds of the answers against a simulation",
     describe:
-      "One panel for each of six scenes. For six quantities a bar from low to high about the likely answer, and markers for the 10th, 50th and 90th percentile of a simulation.",
+      "One panel for each of seven scenes. For six quantities a bar from low to high about the likely answer, and markers for the 10th, 50th and 90th percentile of a simulation.",
     columns: 3,
     panelWidth: 250,
     panelHeight: 180,
@@ -71,7 +72,7 @@ quadrature; a seeded simulation (${DRAWS} draws a scene) varies all of them at o
 the plot are computed by \`node packages/planner/scripts/write-accuracy.mjs\` (after a build); a test fails when the page no longer is what the
 script gives. How the model compares with published points is on [the page of the optics](../../optics/accuracy/README.md).
 
-![Six panels, one for each scene. Bars from low to high for six quantities; the simulated 10th and 90th percentiles sit close to the ends of the bars, the simulated medians close to the likely answer.](coverage.svg)
+![Seven panels, one for each scene. Bars from low to high for six quantities; the simulated 10th and 90th percentiles sit close to the ends of the bars, the simulated medians close to the likely answer.](coverage.svg)
 
 Over all ${held.length} bounds: least ${perCent(Math.min(...held))} and most ${perCent(Math.max(...held))} of the draws held.
 
@@ -104,7 +105,8 @@ ${markdownTable(
 
 - **What it shows:** that the percentiles are worked out right from the causes.
 - **What it cannot show:** that the causes are of the right size. Those rest on published scatter where there is any, and on judgement where the code says so; the page of the optics shows where published points lie outside.
-- **Weak:** first order in each cause. A lopsided cause (a beam's peak, a subject that may face the sun) lifts the true median above the likely answer.
-`;
+- **Weak:** first order in each cause. A lopsided cause (a beam's peak) lifts the true median above the likely answer.
+
+${practiceSection()}`;
   return { "README.md": text, "coverage.svg": plot(scenes) };
 }

@@ -17,6 +17,9 @@ const BY_DAY = {
   wind_speed_m_s: 4,
   subject_distance_m: 1,
   subject_facing: "camera",
+  sun_side: "behind_camera",
+  camera_tilt_deg: 0,
+  bottom: "none",
   filter_change_underwater: "none",
 };
 const TWO_LAMPS = {
@@ -48,4 +51,20 @@ export const SCENES = [
   scene("Blue, visibility 25 m, 15 m deep", 15, { visibility_m: 25, water_hue: "blue" }),
   scene("Green, Secchi 6 m, 6 m deep", 6, { secchi_depth_m: 6, water_hue: "green", subject_facing: "sun" }),
   scene("Chlorophyll 0.3 mg/m³, 18 m", 18, { chlorophyll_mg_m3: 0.3, cloud_oktas: 3 }),
+  scene("Type IA, 4 m, over sand, sun beside", 4, {
+    water_type: "IA",
+    sun_side: "beside",
+    bottom: "sand",
+    bottom_depth_m: 6,
+  }),
 ];
+
+/** The check scene of practice: blue water of 15 m visibility under a clear sky, sun 60 degrees high. */
+export const practiceAt = (depth_m, differs = {}) =>
+  scene("practice", depth_m, {
+    visibility_m: 15,
+    water_hue: "blue",
+    sun_elevation_deg: 60,
+    lamps: [],
+    ...differs,
+  }).scene;

@@ -111,7 +111,13 @@ export function attenuation(scene: Scene): AttenuationAnswer {
 }
 
 /** Causes that do not change the light on a horizontal surface. */
-const WITHOUT_BEARING = new Set<string>(["path_scattering", "upright_share", "lamp_beam"]);
+const WITHOUT_BEARING = new Set<string>([
+  "path_scattering",
+  "upright_share",
+  "light_field",
+  "sea_floor",
+  "lamp_beam",
+]);
 
 function whyOf(world: Underwater, answers: NonEmpty<DepthLight>): AttenuationAnswer["reasons"] {
   const deepest = lastOf(answers);

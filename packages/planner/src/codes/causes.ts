@@ -8,7 +8,11 @@ export interface LightCauses extends Record<WaterCause, Nothing> {
   path_scattering: Nothing;
   sensor: Nothing;
   daylight_level: Nothing;
+  /** Which way the camera looks against the sun. */
   upright_share: Nothing;
+  light_field: Nothing;
+  reference_sun: Nothing;
+  sea_floor: Nothing;
   lamp_beam: Nothing;
   filter_edge: Nothing;
   filter_width: Nothing;

@@ -9,6 +9,7 @@ export interface LightReasons {
   /** Below this depth the last red is made in the water itself. */
   red_not_only_transmitted: { depth_m: number };
   /** @property time instant in UTC, RFC 3339 */
+  cloud_fills_shadow: { stops: number };
   sun_stands: { elevation_deg: number; azimuth_deg: number; time: string };
   /** @property time the instant that is meant, in UTC, RFC 3339 */
   clock_shows_twice: { time: string };

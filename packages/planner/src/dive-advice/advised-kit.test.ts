@@ -44,7 +44,7 @@ describe("what to take", () => {
     for (const text of naming) expect(text).toContain(said);
     expect(stepOf(advice, "start_exposure")?.text).toContain("f/8 behind the neutral density");
     expect(advice.summary).not.toContain("close down");
-    expect(diveAdvice({ ...bright, max_f_number: 32 }).summary).toContain("close down to f/");
+    expect(diveAdvice({ ...bright, max_f_number: 45 }).summary).toContain("close down to f/");
   });
 
   it("names the change as the mount makes it", () => {

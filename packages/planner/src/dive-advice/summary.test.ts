@@ -13,7 +13,7 @@ import { decided, FLIPPED } from "./decided.test-support.js";
 import { balancesDown, endOf, startOf } from "./legs.js";
 import { summaryOf } from "./summary.js";
 
-const SHALLOW = daylightScene("IB", 45, 1.5);
+const SHALLOW = { ...daylightScene("IB", 45, 1.5), max_f_number: 22 };
 
 describe("the summary", () => {
   it("names the filter to mount, with the one that it is nearly even with, or that there is none", () => {

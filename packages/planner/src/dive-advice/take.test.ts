@@ -18,7 +18,7 @@ const owning = (d: Decisions, kit: KitItem[]): Decisions => ({ ...d, scene: { ..
 const taken = (scene: Scene, ...kit: KitItem[]): TakeItem[] => takeFrom(owning(decided(scene), kit));
 const named = (take: readonly TakeItem[]) => take.map(({ id, what }) => [id, what]);
 const CARD = [undefined, TAKE_EN.card().what];
-const DAY = daylightScene("IB", 45, 1.5);
+const DAY = { ...daylightScene("IB", 45, 1.5), max_f_number: 22 };
 
 describe("what to take", () => {
   it("is a card with any kit, and nothing is named without one", () => {

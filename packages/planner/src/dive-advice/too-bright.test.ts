@@ -3,7 +3,7 @@ import { BRIGHT_REEF, DARK_AND_GREEN, daylightScene } from "../../../../test/sup
 import { exposureLoss } from "../exposure-loss/exposure-loss.js";
 import { tooBright } from "./too-bright.js";
 
-const [bright] = exposureLoss(BRIGHT_REEF).depths;
+const [bright] = exposureLoss({ ...BRIGHT_REEF, max_f_number: 32 }).depths;
 
 it("too much light is told with the density that takes it, and the aperture that would do instead", () => {
   const stops = bright.excess_stops?.likely ?? Number.NaN;

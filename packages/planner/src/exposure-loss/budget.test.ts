@@ -40,9 +40,21 @@ describe("the budget by day", () => {
     expect(twice / once).toBeLessThan(2);
   });
 
-  it("loses nothing more to a subject that faces up", () => {
-    expect(of({ ...REEF, subject_facing: "up" }).upright).toBeCloseTo(0, 9);
-    expect(of(REEF).upright).toBeGreaterThan(0.5);
+  it("gives a dome that faces up half of what comes from all around too, more than a level surface gets (exact)", () => {
+    const up = of({ ...REEF, subject_facing: "up" }).upright;
+    expect(up).toBeLessThan(0);
+    expect(up).toBeGreaterThan(-0.5);
+    expect(of(REEF).upright).toBeGreaterThan(0);
+  });
+
+  it("has no scene level in the dark, and by day that of a grey subject alone where nothing else is in the picture", () => {
+    expect(of(NIGHT_WRECK).sceneEv100).toBe(0);
+    // In the clearest water open water is darker than a subject with the sun behind the camera, over sand the floor is brighter.
+    const clear: Scene = { ...daylightScene("I", 60, 3), sun_side: "behind_camera" };
+    const deep = of(clear, 3);
+    const sand = of({ ...clear, bottom: "sand", bottom_depth_m: 4 }, 3);
+    expect(deep.sceneEv100).toBeLessThan(deep.ev100);
+    expect(sand.sceneEv100 - sand.ev100).toBeGreaterThan(deep.sceneEv100 - deep.ev100 + 0.3);
   });
 
   it("loses nothing on no distance, and all of the way towards the camera is counted with its length", () => {
@@ -61,9 +73,9 @@ describe("the budget by day", () => {
     expect(quarter.log2SubjectLux).toBe(bare.log2SubjectLux);
   });
 
-  it("asks for the exposure of an incident meter, less what distance, port and filter take (ISO 2720: E = 2.5 lx times 2 to the EV, with C of 250)", () => {
+  it("asks for the exposure of an incident meter, less what distance, port and filter take (ISO 2720: E = 3.4 lx times 2 to the EV, with C of 340 for a dome)", () => {
     const { ev100, log2SubjectLux, distance, port, lensFilter } = of(REEF);
-    expect(2.5 * 2 ** (ev100 + distance + port + lensFilter)).toBeCloseTo(2 ** log2SubjectLux, 6);
+    expect(3.4 * 2 ** (ev100 + distance + port + lensFilter)).toBeCloseTo(2 ** log2SubjectLux, 6);
   });
 
   it("counts lamps as light on the subject, and not as daylight that came down", () => {

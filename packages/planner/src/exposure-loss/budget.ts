@@ -1,12 +1,13 @@
 import {
   add,
-  ev100FromIlluminance,
+  ev100FromDome,
   illuminance_lx,
   lossStops,
   multiply,
   pathTransmittance,
   type Spectrum,
 } from "@sunfathom/optics";
+import { subjectDaylightAt } from "../light/daylight-at-depth.js";
 import {
   CLEAR_LAMPS,
   downwellingAt,
@@ -14,8 +15,8 @@ import {
   PORT,
   towardsCamera,
   type Underwater,
-  uprightDaylightAt,
 } from "../light/underwater.js";
+import { sceneLight } from "./scene-level.js";
 
 /** The budget at one depth: losses in stops, levels as logarithms to base 2. Names carry over to the answer. */
 export interface Budget {
@@ -28,13 +29,16 @@ export interface Budget {
   lampFilter: number;
   total: number;
   log2SubjectLux: number;
+  /** Of the subject, as a dome receptor in its place meters it. */
   ev100: number;
+  /** Of the whole picture, as a meter in the housing averages it; 0 without daylight and not to be shown. */
+  sceneEv100: number;
   /** Contrast against open water that is lost on the way to the camera, in stops. */
   contrast: number;
 }
 
 export function budgetAt(world: Underwater, lensFilter: Spectrum, depth_m: number): Budget {
-  const daylight = uprightDaylightAt(world, depth_m);
+  const daylight = subjectDaylightAt(world, depth_m);
   const lamps = lampLightAt(world);
   const subject = add(daylight, lamps);
   const arriving = multiply(subject, towardsCamera(world));
@@ -55,7 +59,10 @@ export function budgetAt(world: Underwater, lensFilter: Spectrum, depth_m: numbe
     lampFilter: loss(illuminance_lx(lampLightAt(world, CLEAR_LAMPS)), illuminance_lx(lamps)),
     total: loss(above, seenDaylight),
     log2SubjectLux: Math.log2(lux),
-    ev100: ev100FromIlluminance(PORT * filtered),
+    ev100: ev100FromDome(PORT * filtered),
+    sceneEv100: world.daylight
+      ? ev100FromDome(PORT * illuminance_lx(multiply(sceneLight(world, subject, depth_m), lensFilter)))
+      : 0,
     contrast: contrastLoss(world, subject),
   };
 }

@@ -1,4 +1,4 @@
-import { densityToStops, ev100FromIlluminance } from "@sunfathom/optics";
+import { densityToStops, ev100FromDome } from "@sunfathom/optics";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import {
@@ -40,7 +40,8 @@ describe("the budget from the surface to the sensor", () => {
           ];
           const sum = parts.reduce((s, e) => s + (e?.likely ?? Number.NaN), 0);
           expect(sum).toBeCloseTo(d.total_loss_stops?.likely ?? Number.NaN, 9);
-          for (const e of parts) expect(e?.likely).toBeGreaterThanOrEqual(0);
+          // A subject that faces a low sun, or is lit from all around in turbid water, may get more than a level surface.
+          for (const e of parts) if (e !== d.upright_loss_stops) expect(e?.likely).toBeGreaterThanOrEqual(0);
         },
       ),
       { seed: 1, numRuns: 25 },
@@ -49,7 +50,7 @@ describe("the budget from the surface to the sensor", () => {
 
   it("asks for the exposure that an incident meter at the subject would, less what the way to the sensor takes (ISO 2720)", () => {
     const d = at(REEF);
-    const metered = ev100FromIlluminance(d.subject_illuminance_lx.likely);
+    const metered = ev100FromDome(d.subject_illuminance_lx.likely);
     expect(d.exposure_value_ev100.likely).toBeCloseTo(
       metered - d.distance_loss_stops.likely - d.port_loss_stops.likely - d.lens_filter_loss_stops.likely,
       9,

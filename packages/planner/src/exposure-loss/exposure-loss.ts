@@ -14,6 +14,7 @@ import type { Nuisance } from "../uncertainty/nuisance.js";
 import { propagate, shareOfCauses } from "../uncertainty/propagate.js";
 import { exposureAtDepth } from "./at-depth.js";
 import { budgetAt } from "./budget.js";
+import { cloudReasons } from "./cloud.js";
 import { exposureReasons } from "./reasons.js";
 
 /**
@@ -38,7 +39,12 @@ export function exposureLoss(scene: Scene): ExposureLossAnswer {
   const answers = mapBoth(depths, propagated.estimates.depths, (depth_m, budget) =>
     exposureAtDepth(conditions, depth_m, budget),
   );
-  const reasons = [...exposureReasons(scene, answers), ...sunReasons(conditions)];
+  const deepest = lastOf(answers);
+  const reasons = [
+    ...exposureReasons(scene, answers),
+    ...cloudReasons(conditions, deepest.depth_m, deepest.exposure_value_ev100.likely),
+    ...sunReasons(conditions),
+  ];
   const uncertainty = shareOfCauses(propagated, (figures) => lastOf(figures.depths).ev100);
   const ways = answers.flatMap(({ ways_to_pay }) => ways_to_pay);
   return {

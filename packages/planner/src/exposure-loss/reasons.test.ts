@@ -31,7 +31,7 @@ describe("the reasons of an exposure", () => {
   });
 
   it("say at the shallow end by how much it is too bright, and that an aperture which the scene fixes can close", () => {
-    const answer = exposureLoss({ ...BRIGHT_REEF, max_depth_m: 8 });
+    const answer = exposureLoss({ ...BRIGHT_REEF, max_f_number: 32, max_depth_m: 8 });
     const [top] = answer.depths;
     expect(parametersOf(answer, "too_bright")).toEqual({
       depth_m: 5,

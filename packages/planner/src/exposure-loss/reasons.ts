@@ -11,6 +11,16 @@ const reason = reasonsWith(EXPOSURE_LOSS_REASONS_EN);
 /** Below this share of contrast, haze and not colour limits the picture: a judgement. */
 const HAZE_LIMITS_BELOW_PERCENT = 30;
 
+/** From this gap between subject and scene on, which of them is exposed for is told. */
+const LEVELS_APART_STOPS = 1;
+
+/** How much brighter the picture is on the whole than its subject. */
+const levelsApart = ({
+  depth_m,
+  exposure_value_ev100: { likely: subject },
+  scene_exposure_value_ev100: scene,
+}: ExposureAtDepth) => ({ depth_m, stops: scene ? scene.likely - subject : 0 });
+
 export function exposureReasons(scene: Scene, answers: Readonly<NonEmpty<ExposureAtDepth>>): Reason[] {
   const shallowest = answers[0];
   const deepest = lastOf(answers);
@@ -38,6 +48,8 @@ export function exposureReasons(scene: Scene, answers: Readonly<NonEmpty<Exposur
       reason("exposure_fits", "computed", { depth_m, iso, f_number, ev: exposure_value_ev100.likely }),
     );
   }
+  const apart = answers.map(levelsApart).find(({ stops }) => Math.abs(stops) > LEVELS_APART_STOPS);
+  if (apart) reasons.push(reason("levels_apart", "computed", apart));
   reasons.push(reason("port_takes", "computed", { stops: deepest.port_loss_stops.likely }));
   if (deepest.total_loss_stops && deepest.depth_loss_stops) {
     reasons.push(

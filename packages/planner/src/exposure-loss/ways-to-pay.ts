@@ -25,6 +25,9 @@ import { budgetAt } from "./budget.js";
 const LAMP = { cct_K: 5600, beam_angle_deg: 100, distance_m: 0.8 };
 const EXACT = 1e-9;
 
+/** A click of a third of a stop: nobody waits hours for less. */
+const WORTH_WAITING_STOPS = 1 / 3;
+
 interface Task {
   conditions: Conditions;
   depth_m: number;
@@ -177,7 +180,9 @@ function higherSun({ conditions, missing, depth_m, ev100 }: Task): WayToPay | un
   const sun_elevation_deg = highestSun_deg(conditions);
   if (sun_elevation_deg <= conditions.sun.elevation_deg + 1) return undefined;
   const daylight = daylightUnder({ elevation_deg: sun_elevation_deg }, conditions.scene);
-  const gains_stops = ev100Of(underwater({ ...conditions, daylight }, NOMINAL), depth_m) - ev100;
+  const sun = { ...conditions.sun, elevation_deg: sun_elevation_deg };
+  const gains_stops = ev100Of(underwater({ ...conditions, sun, daylight }, NOMINAL), depth_m) - ev100;
+  if (gains_stops < WORTH_WAITING_STOPS) return undefined;
   const said = { elevation_deg: sun_elevation_deg, gains_stops };
   return {
     way: "higher_sun",

@@ -40,7 +40,7 @@ describe("the merits of candidates", () => {
     const conditions = conditionsOf(scene);
     const errorIn = (change: object) =>
       judge(conditions, { ...NOMINAL, ...change }, [10], [RED])[0].merits[0].delta_e00;
-    for (const change of [{ kdRemainderScale: 1.3 }, { crosstalkSd: 1 }, { filterShape: { shift_nm: 10 } }]) {
+    for (const change of [{ kdRemainderScale: 1.5 }, { crosstalkSd: 1 }, { filterShape: { shift_nm: 10 } }]) {
       expect(Math.abs(errorIn(change) - errorIn({}))).toBeGreaterThan(0.01);
     }
   });

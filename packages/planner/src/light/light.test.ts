@@ -132,7 +132,7 @@ describe("the filter on the lens", () => {
 });
 
 describe("the sources of a scene's light", () => {
-  const DAYLIGHT = ["bird_riordan_1986", "kasten_czeplak_1980", "gregg_carder_1990", "upright_fraction"];
+  const DAYLIGHT = ["bird_riordan_1986", "kasten_czeplak_1980", "gregg_carder_1990", "light_field"];
   const LAMPS = ["cie_led_illuminants", "path_attenuation"];
 
   it("are those of what lights it: water and sensor always, daylight, a sun from a place, lamps", () => {

@@ -2,8 +2,9 @@ import { add, integrateProduct, meanSensor, multiply, type Spectrum, Y_BAR } fro
 import { SceneProblem } from "../scene/scene-problem.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import type { Conditions } from "./conditions.js";
+import { subjectDaylightAt } from "./daylight-at-depth.js";
 import { lensFilterOf } from "./lens-filter.js";
-import { lampLightAt, towardsCamera, type Underwater, underwater, uprightDaylightAt } from "./underwater.js";
+import { lampLightAt, towardsCamera, type Underwater, underwater } from "./underwater.js";
 
 /**
  * Of the light that arrives, a filter that lets less through than this is taken to let nothing through: far below any light
@@ -49,7 +50,7 @@ export function requireSeenThrough(
 
 /** Light of a white subject as it arrives at the lens, W m^-2 nm^-1. */
 function arriving(world: Underwater, depth_m: number): Spectrum {
-  return multiply(add(uprightDaylightAt(world, depth_m), lampLightAt(world)), towardsCamera(world));
+  return multiply(add(subjectDaylightAt(world, depth_m), lampLightAt(world)), towardsCamera(world));
 }
 
 function requireSource({ scene, daylight }: Conditions): void {

@@ -4,18 +4,19 @@ import { daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS } from "../../../../test/su
 import type { Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { conditionsOf } from "./conditions.js";
+import { DOME_AS_FLAT, openWaterAt, subjectDaylightAt } from "./daylight-at-depth.js";
 import { stageAt } from "./stage.js";
-import { lampLightAt, PORT, towardsCamera, underwater, uprightDaylightAt } from "./underwater.js";
+import { lampLightAt, PORT, towardsCamera, underwater } from "./underwater.js";
 
 const worldOf = (scene: Scene) => underwater(conditionsOf(scene), NOMINAL);
 const reef = daylightScene("IB", 45, 12);
 
 describe("what the camera looks at", () => {
-  it("is the subject in daylight and lamp light, through the water and the port", () => {
+  it("is a solid subject in daylight and lamp light, as a flat one that asks for the same exposure (250 over 340: ISO 2720), through the water and the port", () => {
     const world = worldOf(REEF_WITH_LAMPS);
-    const [daylight, lamps, path] = [uprightDaylightAt(world, 12), lampLightAt(world), towardsCamera(world)];
+    const [daylight, lamps, path] = [subjectDaylightAt(world, 12), lampLightAt(world), towardsCamera(world)];
     stageAt(world, 12).subject.forEach((e, i) => {
-      expect(e).toBeCloseTo((daylight[i] + lamps[i]) * path[i] * PORT, 12);
+      expect(e).toBeCloseTo((250 / 340) * (daylight[i] + lamps[i]) * path[i] * PORT, 12);
     });
   });
 
@@ -25,15 +26,17 @@ describe("what the camera looks at", () => {
     expect(background).toBeUndefined();
     const [lamps, path] = [lampLightAt(world), towardsCamera(world)];
     subject.forEach((e, i) => {
-      expect(e).toBeCloseTo(lamps[i] * path[i] * PORT, 12);
+      expect(e).toBeCloseTo((250 / 340) * lamps[i] * path[i] * PORT, 12);
     });
   });
 
-  it("has open water behind it of 0.3 of a white subject's luminance under D65 (from memory of measured fields)", () => {
-    const { background } = stageAt(worldOf(reef), 12);
+  it("has open water behind it that is darker than a white subject, where the sun is behind the camera", () => {
+    const { background } = stageAt(worldOf({ ...reef, sun_side: "behind_camera" }), 12);
     const D65 = illuminant("D65");
     const luminance = background && integrateProduct(multiply(background.colour, D65), Y_BAR);
-    expect((luminance ?? 0) / integrateProduct(D65, Y_BAR)).toBeCloseTo(0.3, 12);
+    const share = (luminance ?? 0) / integrateProduct(D65, Y_BAR);
+    expect(share).toBeGreaterThan(0.05);
+    expect(share).toBeLessThan(0.6);
   });
 
   it("whose colour is bluer than white in clear water, for water absorbs red (Pope & Fry 1997)", () => {
@@ -47,9 +50,10 @@ describe("what the camera looks at", () => {
     const [plain, lit] = [worldOf({ ...REEF_WITH_LAMPS, lamps: [] }), worldOf(REEF_WITH_LAMPS)];
     const [without, with_] = [stageAt(plain, 12).background, stageAt(lit, 12).background];
     expect(with_?.openWater).toEqual(without?.openWater);
-    const daylight = uprightDaylightAt(plain, 12);
+    const daylight = subjectDaylightAt(plain, 12);
     without?.openWater.forEach((e, i) => {
-      expect(e).toBeCloseTo(daylight[i] * (without.colour[i] ?? 0) * PORT, 12);
+      expect(e).toBeCloseTo(DOME_AS_FLAT * daylight[i] * (without.colour[i] ?? 0) * PORT, 12);
+      expect(e).toBeCloseTo(openWaterAt(plain, 12)[i] * PORT, 12);
     });
     expect(without?.againstSubject).toBeCloseTo(1, 12);
     const [sky, lamps] = [daylight, lampLightAt(lit)].map((light) => integrateProduct(light, Y_BAR));

@@ -1,16 +1,16 @@
 import {
   add,
-  illuminant,
+  GRID_SIZE,
   integrateProduct,
-  integrateTriple,
   multiply,
-  openWaterColour,
   type Spectrum,
   scale,
   veilingLight,
   Y_BAR,
 } from "@sunfathom/optics";
-import { lampLightAt, PORT, towardsCamera, type Underwater, uprightDaylightAt } from "./underwater.js";
+import { valueAt } from "../lists/non-empty.js";
+import { DOME_AS_FLAT, openWaterAt, subjectDaylightAt } from "./daylight-at-depth.js";
+import { lampLightAt, PORT, towardsCamera, type Underwater } from "./underwater.js";
 
 /** What the camera looks at: how each target is lit, as it arrives at the lens through the port. */
 export interface Stage {
@@ -25,35 +25,42 @@ interface Background {
   openWater: Spectrum;
   /** The part of it that lies as haze over the subject. */
   veil: Spectrum;
-  /** Its colour as if it were a surface, 0 to 1. */
+  /** Its colour as if it were a surface in the daylight on the subject. */
   colour: Spectrum;
   /** Luminance of the daylight on the subject over all light on it: 1 without lamps. */
   againstSubject: number;
 }
 
-/** Luminance of open water, seen level, against a white upright subject in the same daylight: from memory of measured fields. */
-const OPEN_WATER_LUMINANCE = 0.3;
-const D65 = illuminant("D65");
-
-/** Reflectance-like colour of open water. */
-function backgroundColour(world: Underwater): Spectrum {
-  const ratio = openWaterColour(world.water.scattering_per_m, world.water.beam_attenuation_per_m);
-  const luminance = integrateTriple(D65, ratio, Y_BAR) / integrateProduct(D65, Y_BAR);
-  return scale(ratio, OPEN_WATER_LUMINANCE / luminance);
+/** Light over light, wavelength by wavelength; 0 where there is none. */
+function ratio(light: Spectrum, reference: Spectrum): Spectrum {
+  const out = new Float64Array(GRID_SIZE);
+  for (let i = 0; i < GRID_SIZE; i++) {
+    const below = valueAt(reference, i);
+    out[i] = below > 0 ? valueAt(light, i) / below : 0;
+  }
+  return out;
 }
 
 /**
- * Subject, haze and open water at a depth, as their light arrives at the lens. Open water is lit by daylight alone: where lamps
- * outshine it on the subject, it is meant to look as much darker as it is.
+ * Subject, haze and open water at a depth, as their light arrives at the lens. The subject is a solid one, lit as a dome receptor
+ * meters it. Open water is lit by daylight alone: where lamps outshine it on the subject, it is meant to look as much darker as it is.
  */
 export function stageAt(world: Underwater, depth_m: number): Stage {
-  const daylight = uprightDaylightAt(world, depth_m);
-  const lit = add(daylight, lampLightAt(world));
+  const daylight = scale(subjectDaylightAt(world, depth_m), DOME_AS_FLAT);
+  const lit = add(daylight, scale(lampLightAt(world), DOME_AS_FLAT));
   const path = towardsCamera(world);
   const subject = scale(multiply(lit, path), PORT);
   if (!world.daylight) return { subject };
-  const colour = backgroundColour(world);
-  const openWater = scale(multiply(daylight, colour), PORT);
+  const water = openWaterAt(world, depth_m);
+  const openWater = scale(water, PORT);
   const againstSubject = integrateProduct(daylight, Y_BAR) / integrateProduct(lit, Y_BAR);
-  return { subject, background: { openWater, veil: veilingLight(openWater, path), colour, againstSubject } };
+  return {
+    subject,
+    background: {
+      openWater,
+      veil: veilingLight(openWater, path),
+      colour: ratio(water, daylight),
+      againstSubject,
+    },
+  };
 }

@@ -4,16 +4,7 @@ import { atNight, daylightScene, REEF_WITH_LAMPS, TWO_LAMPS } from "../../../../
 import type { Scene } from "../scene/scene.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { conditionsOf } from "./conditions.js";
-import {
-  CLEAR_LAMPS,
-  downwellingAt,
-  lampLightAt,
-  PORT,
-  towardsCamera,
-  underwater,
-  uprightDaylightAt,
-  uprightSpreadAt,
-} from "./underwater.js";
+import { CLEAR_LAMPS, downwellingAt, lampLightAt, PORT, towardsCamera, underwater } from "./underwater.js";
 
 const reef = daylightScene("IB", 45, 10);
 const conditions = conditionsOf(reef);
@@ -49,36 +40,21 @@ describe("daylight under water", () => {
     expectTimes(downwellingAt(worldOf({ daylightScale: 1.3 }), 7), () => 1.3, downwellingAt(nominal, 7));
   });
 
-  it("falls wholly on a subject that faces up, and by the share in doubt on one that stands", () => {
-    const up = worldOf({}, { ...reef, subject_facing: "up" });
-    expectTimes(uprightDaylightAt(up, 7), () => 1, downwellingAt(up, 7));
-    expectTimes(
-      uprightDaylightAt(worldOf({ uprightScale: 0.8 }), 7),
-      () => 0.8,
-      uprightDaylightAt(nominal, 7),
-    );
-    const share = uprightDaylightAt(nominal, 7)[34] / downwellingAt(nominal, 7)[34];
-    expect(share).toBeGreaterThan(0.1);
-    expect(share).toBeLessThan(0.6);
-  });
-
-  it("is in doubt by where the subject faces: not where it faces up", () => {
-    const { up, down } = uprightSpreadAt(nominal, 7);
-    expect(Math.min(up, down)).toBeGreaterThan(0.05);
-    expect(uprightSpreadAt(worldOf({}, { ...reef, subject_facing: "up" }), 7)).toEqual({ up: 0, down: 0 });
-  });
-
-  it("is none at night, and nothing of it in doubt", () => {
+  it("is none at night", () => {
     const night = worldOf({}, { ...atNight(reef), lamps: [TWO_LAMPS] });
     const dark = new Float64Array(GRID_SIZE);
     expect(night.daylight).toBeUndefined();
     expect(downwellingAt(night, 7)).toEqual(dark);
-    expect(uprightDaylightAt(night, 7)).toEqual(dark);
-    expect(uprightSpreadAt(night, 7)).toEqual({ up: 0, down: 0 });
   });
 });
 
 describe("the water in doubt", () => {
+  it("was described under a sun of its own: under a lower one it fades less under this one (Kirk 1984)", () => {
+    const [low, high] = [0.86, 0.94].map((referenceMu0) => worldOf({ referenceMu0 }).kd_per_m[34]);
+    expect(low).toBeLessThan(nominal.kd_per_m[34]);
+    expect(high).toBeGreaterThan(nominal.kd_per_m[34]);
+  });
+
   it("attenuates more in blue where there is more in it, and in red, where IB is as pure water, no less", () => {
     const [clear, murky] = [0.5, 1.5].map((kdRemainderScale) => worldOf({ kdRemainderScale }).kd_per_m);
     const blue = (450 - 380) / 5;

@@ -1,15 +1,13 @@
 import {
   CLEAR,
+  type Floor,
   GRID_SIZE,
+  type LightAtDepth,
   multiply,
   pathAttenuation,
   pathTransmittance,
   portTransmittance,
   type Spectrum,
-  scale,
-  type UprightSpread,
-  uprightFraction,
-  uprightSpreadLn,
   type WaterOptics,
 } from "@sunfathom/optics";
 import { checkpoint } from "../checkpoint.js";
@@ -18,6 +16,7 @@ import type { Nuisance } from "../uncertainty/nuisance.js";
 import type { Conditions } from "./conditions.js";
 import { type Daylight, scaledDaylight } from "./daylight.js";
 import { lampsIrradiance } from "./lamps.js";
+import type { Sun } from "./sun.js";
 import type { WaterState } from "./water-states.js";
 
 /** Path cosine of light without a sun to give it a direction: an even field, as under a cloudy sky. */
@@ -32,13 +31,20 @@ export interface Underwater {
   /** Attenuation on short paths, 1/m. */
   readonly path_per_m: Spectrum;
   readonly scene: Scene;
+  /** Undefined without daylight. */
+  readonly sun: Sun | undefined;
+  /** Undefined over deep water. */
+  readonly floor: Floor | undefined;
   readonly nuisance: Nuisance;
+  /** How daylight is spread at a depth, worked out once. */
+  remembered(depth_m: number, workOut: () => LightAtDepth): LightAtDepth;
 }
 
 function waterUnder({ daylight, water }: Conditions, nuisance: Nuisance): WaterState {
-  const { kdRemainderScale } = nuisance;
+  const { kdRemainderScale, referenceMu0 } = nuisance;
   const scatteringScale = water.scatteringScale * nuisance.scatteringScale;
-  return water.states.under({ kdRemainderScale, scatteringScale }, daylight?.below.mu0 ?? EVEN_MU0);
+  const spread = { kdRemainderScale, scatteringScale, referenceMu0 };
+  return water.states.under(spread, daylight?.below.mu0 ?? EVEN_MU0);
 }
 
 export function underwater(conditions: Conditions, nuisance: Nuisance): Underwater {
@@ -52,6 +58,7 @@ class WorldState implements Underwater {
   readonly kd_per_m: Spectrum;
   #daylight: Daylight | undefined;
   #path_per_m: Spectrum | undefined;
+  readonly #lights = new Map<number, LightAtDepth>();
 
   constructor(
     private readonly conditions: Conditions,
@@ -66,6 +73,23 @@ class WorldState implements Underwater {
     return this.state.water;
   }
 
+  get sun(): Sun | undefined {
+    return this.conditions.sun;
+  }
+
+  get floor(): Floor | undefined {
+    return this.conditions.floor;
+  }
+
+  remembered(depth_m: number, workOut: () => LightAtDepth): LightAtDepth {
+    const known = this.#lights.get(depth_m);
+    if (known !== undefined) return known;
+    checkpoint();
+    const light = workOut();
+    this.#lights.set(depth_m, light);
+    return light;
+  }
+
   get daylight(): Daylight | undefined {
     const { daylight } = this.conditions;
     this.#daylight ??= daylight && scaledDaylight(daylight, this.nuisance.daylightScale);
@@ -78,38 +102,13 @@ class WorldState implements Underwater {
   }
 }
 
-const DARK: Spectrum = new Float64Array(GRID_SIZE);
+export const DARK: Spectrum = new Float64Array(GRID_SIZE);
 
 /** Downwelling daylight at a depth, W m^-2 nm^-1; dark without daylight. */
 export function downwellingAt(world: Underwater, depth_m: number): Spectrum {
   const surface = world.daylight?.below.downwelling;
   if (!surface) return DARK;
   return multiply(pathTransmittance(world.kd_per_m, depth_m), surface);
-}
-
-const uprightGeometry = (world: Underwater, { below }: Daylight, depth_m: number) => ({
-  sunAngleInWater_deg: below.sunAngleInWater_deg,
-  directShare: below.directShare,
-  depth_m,
-  subjectFacing: world.scene.subject_facing,
-});
-
-/** Spread of the share of daylight that the subject gets; none without daylight. */
-export function uprightSpreadAt(world: Underwater, depth_m: number): UprightSpread {
-  if (!world.daylight) return { up: 0, down: 0 };
-  const { absorption_per_m, scattering_per_m } = world.water;
-  const geometry = uprightGeometry(world, world.daylight, depth_m);
-  return uprightSpreadLn(geometry, absorption_per_m, scattering_per_m, world.kd_per_m);
-}
-
-/** Daylight on the subject as it faces, W m^-2 nm^-1; dark without daylight. */
-export function uprightDaylightAt(world: Underwater, depth_m: number): Spectrum {
-  checkpoint();
-  if (!world.daylight) return DARK;
-  const { absorption_per_m, scattering_per_m } = world.water;
-  const geometry = uprightGeometry(world, world.daylight, depth_m);
-  const fraction = uprightFraction(geometry, absorption_per_m, scattering_per_m, world.kd_per_m);
-  return scale(multiply(downwellingAt(world, depth_m), fraction), world.nuisance.uprightScale);
 }
 
 /** Lamp light on the subject, W m^-2 nm^-1; dark without lamps. */

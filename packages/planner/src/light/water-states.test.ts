@@ -1,4 +1,4 @@
-import { jerlovKd, kdUnderSun, waterFromKd } from "@sunfathom/optics";
+import { jerlovKd, kdUnderSun, REFERENCE_MU0, waterFromKd } from "@sunfathom/optics";
 import { expect, it } from "vitest";
 import { daylightScene } from "../../../../test/support/scenes.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
@@ -6,7 +6,7 @@ import { conditionsOf } from "./conditions.js";
 import { underwater } from "./underwater.js";
 import { WaterStates } from "./water-states.js";
 
-const asDescribed = { kdRemainderScale: 1, scatteringScale: 1 };
+const asDescribed = { kdRemainderScale: 1, scatteringScale: 1, referenceMu0: REFERENCE_MU0 };
 
 it("tells one setting of a water from another, and works each out once", () => {
   const states = new WaterStates(jerlovKd("II"));
@@ -15,12 +15,13 @@ it("tells one setting of a water from another, and works each out once", () => {
     [asDescribed, 0.8],
     [{ ...asDescribed, kdRemainderScale: 1.2 }, 0.9],
     [{ ...asDescribed, scatteringScale: 1.5 }, 0.9],
+    [{ ...asDescribed, referenceMu0: 0.86 }, 0.9],
   ] as const;
   for (const [spread, mu0] of settings) {
     const state = states.under(spread, mu0);
     // By the formulas themselves, with nothing remembered.
     const plain = waterFromKd(jerlovKd("II"), spread);
-    expect(state.kd_per_m).toEqual(kdUnderSun(plain, mu0));
+    expect(state.kd_per_m).toEqual(kdUnderSun(plain, mu0, spread.referenceMu0));
     expect(state.water).toEqual(plain);
     expect(states.under({ ...spread }, mu0)).toBe(state);
   }

@@ -17,10 +17,10 @@ export class WaterState {
 
   constructor(
     private readonly kd_reference_per_m: Spectrum,
-    readonly spread: WaterSpread,
+    readonly spread: Required<WaterSpread>,
     readonly mu0: number,
   ) {
-    this.kd_per_m = kdUnderSun(waterFromKd(kd_reference_per_m, spread, passing), mu0);
+    this.kd_per_m = kdUnderSun(waterFromKd(kd_reference_per_m, spread, passing), mu0, spread.referenceMu0);
   }
 
   get water(): WaterOptics {
@@ -40,17 +40,18 @@ export class WaterStates {
   constructor(private readonly kd_reference_per_m: Spectrum) {}
 
   /** @param mu0 path cosine of light just below the surface, 0 to 1 */
-  under({ kdRemainderScale, scatteringScale }: Required<WaterSpread>, mu0: number): WaterState {
+  under(asked: Required<WaterSpread>, mu0: number): WaterState {
     for (const state of this.#known) {
       const { spread } = state;
       if (
-        spread.kdRemainderScale === kdRemainderScale &&
-        spread.scatteringScale === scatteringScale &&
+        spread.kdRemainderScale === asked.kdRemainderScale &&
+        spread.scatteringScale === asked.scatteringScale &&
+        spread.referenceMu0 === asked.referenceMu0 &&
         state.mu0 === mu0
       )
         return state;
     }
-    const state = new WaterState(this.kd_reference_per_m, { kdRemainderScale, scatteringScale }, mu0);
+    const state = new WaterState(this.kd_reference_per_m, { ...asked }, mu0);
     this.#known.push(state);
     return state;
   }

@@ -2,7 +2,8 @@ import { CLEAR, scale } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
 import { daylightScene, REEF_WITH_LAMPS, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
-import { lampLightAt, underwater, uprightDaylightAt } from "../light/underwater.js";
+import { cardDaylightAt } from "../light/daylight-at-depth.js";
+import { lampLightAt, underwater } from "../light/underwater.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { splitWithLampFilter } from "./lamp-filter-split.js";
 import { mixedLight } from "./mixed-light.js";
@@ -20,7 +21,7 @@ describe("the split with a filter on every lamp", () => {
     for (const scene of [REEF_WITH_LAMPS, { ...daylightScene("3C", 50, 8), lamps: [TWO_LAMPS] }]) {
       const depth_m = scene.max_depth_m;
       const world = underwater(conditionsOf(scene), NOMINAL);
-      const [daylight, lamps] = [uprightDaylightAt(world, depth_m), lampLightAt(world)];
+      const [daylight, lamps] = [cardDaylightAt(world, depth_m), lampLightAt(world)];
       const matching = daylight.map((light, i) => (lamps[i] > 0 ? light / lamps[i] : 0));
       for (const strength of [1, 0.1]) {
         expect(splitWithLampFilter(scene, depth_m, scale(matching, strength))).toBeLessThan(0.1);

@@ -85,11 +85,20 @@ function asymptotic(meanCosine: number): number {
   return upright / integral((cos, sin) => Math.exp(low * (cos - 1)) * cos * sin, Math.PI / 2);
 }
 
-// Upright subject, any side to the sun: tan(w)/pi of the sun's light, 0.198 of the sky's, turning with depth to the above.
-const near = (directShare * Math.tan(inWater_deg * DEG)) / Math.PI + (1 - directShare) * 0.198;
+// A card across the way to the camera, level, the sun 30 degrees off straight behind it: half of the headings within 60 degrees of
+// that face it more. Near: tan(w)/pi of the sun's light in the mean, 0.198 of the sky's and 1.03 of what comes back from below, turning
+// with depth to the above. On top of the mean, the sun's beam that is left, as the card faces it. Constants fitted to photon tracing.
 function daylightOnSubject(nm: number): number {
-  const turned = 1 - Math.exp(-0.42 * Math.sqrt(b(nm) * 12));
-  return down(nm) * ((1 - turned) * near + turned * 1.1 * asymptotic(a(nm) / kd(nm)));
+  const particles = b(nm) - of(bw, nm);
+  const upwelling = (0.0183 * particles + 0.5 * of(bw, nm)) / (2 * kd(nm));
+  const x = b(nm) * 12;
+  const tangent = Math.tan(inWater_deg * DEG);
+  const near = (directShare * tangent) / Math.PI + (1 - directShare) * 0.198 + 1.03 * upwelling;
+  const turned = 1 - Math.exp(-0.321 * Math.sqrt(x));
+  const upright = (1 - turned) * near + turned * 1.14 * asymptotic(a(nm) / kd(nm));
+  const extraPath = a(nm) * 12 * (1 / Math.cos(inWater_deg * DEG) - 1);
+  const beam = directShare * Math.exp((-0.121 * x ** 2) / (x + 11.9) - 0.508 * extraPath);
+  return down(nm) * (upright - (beam * tangent) / Math.PI + beam * tangent * Math.cos(30 * DEG));
 }
 
 // Two lamps: 8000 lm into 2 pi (1 - cos 50) sr, at 0.8 m, 5600 K between LED-B4 (5109 K) and LED-B5 (6598 K) in mired.

@@ -1,7 +1,8 @@
 import { add, type Spectrum } from "@sunfathom/optics";
 import { castBetween } from "../camera/cast.js";
 import { type SensorProfile, sensorProfile } from "../camera/sensor-profile.js";
-import { lampLightAt, type Underwater, uprightDaylightAt } from "../light/underwater.js";
+import { cardDaylightAt } from "../light/daylight-at-depth.js";
+import { lampLightAt, type Underwater } from "../light/underwater.js";
 import type { MixedLightVerdict } from "../result/mixed-light.js";
 
 /** A split that is seen at a glance; below it the lights are taken to live together: a judgement. */
@@ -15,7 +16,7 @@ export interface Both {
 }
 
 export const lightsAt = (world: Underwater, depth_m: number): Both => ({
-  daylight: uprightDaylightAt(world, depth_m),
+  daylight: cardDaylightAt(world, depth_m),
   lamps: lampLightAt(world),
   profile: sensorProfile(world.nuisance.crosstalkSd),
 });

@@ -11,7 +11,8 @@ import {
 import { castOfRaw } from "../camera/cast.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
 import { conditionsOf } from "../light/conditions.js";
-import { CLEAR_LAMPS, lampLightAt, underwater, uprightDaylightAt } from "../light/underwater.js";
+import { cardDaylightAt } from "../light/daylight-at-depth.js";
+import { CLEAR_LAMPS, lampLightAt, underwater } from "../light/underwater.js";
 import type { MixedLightAtDepth, WayOutKind } from "../result/mixed-light.js";
 import type { Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
@@ -107,7 +108,7 @@ describe("the ways out", () => {
     for (const type of ["IB", "3C"]) {
       const scene = lit(type, 50, 8);
       const world = worldOf(scene);
-      const daylight = uprightDaylightAt(world, 8);
+      const daylight = cardDaylightAt(world, 8);
       const lamps = lampLightAt(world, CLEAR_LAMPS);
       const curve = wayOf(scene, "lamp_filter")?.lamp_filter_transmittance ?? [];
       const scales = curve.map(({ wavelength_nm, transmittance }) => {
@@ -135,7 +136,7 @@ describe("the split, by the arithmetic of casts", () => {
   const worked = () => {
     const world = worldOf(REEF_WITH_LAMPS);
     const profile = sensorProfile(0);
-    const day = rawOf(profile, uprightDaylightAt(world, 12));
+    const day = rawOf(profile, cardDaylightAt(world, 12));
     const lamp = rawOf(profile, lampLightAt(world));
     const both = [day[0] + lamp[0], day[1] + lamp[1], day[2] + lamp[2]] as const;
     return { profile, day, lamp, both, answer: first(REEF_WITH_LAMPS) };

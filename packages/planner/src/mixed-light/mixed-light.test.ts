@@ -140,7 +140,7 @@ describe("lamps against daylight", () => {
   it("goes from daylight leading through a fight to lamps leading as the lamps are made stronger", () => {
     const order = ["daylight_leads", "lights_fight", "lamps_lead"];
     const met = Array.from(
-      { length: 15 },
+      { length: 18 },
       (_, i) => first(with_({ flux_lm: 10 * 2 ** i, count: 1 })).verdict,
     );
     const ranks = met.map((v) => order.indexOf(v));

@@ -127,14 +127,34 @@ const MODELS: ModelInfo[] = [
     known_weaknesses: "A narrow band and exponential fading are assumed; fluorescence of algae is left out.",
   },
   {
-    id: "upright_fraction",
-    what: "Share of the light from above that falls on an upright subject",
+    id: "light_field",
+    what: "How daylight is spread over directions at depth: light on a solid subject and on a card, and how bright open water is",
     kind: "formula",
     source:
-      "Refraction of sun and sky at the surface (exact), turning with depth into the smoothest field of the mean cosine that Gershun's law gives",
-    domain: "Horizontally even water without a bright bottom",
+      "Refraction of sun and sky at the surface (exact), Gershun's law at depth, and constants fitted to photon tracing with the phase function of Fournier & Jonasz 1999 and molecules; a solid subject as a receptor of cardioid response (ISO 2720)",
+    domain:
+      "Particles scattering 0.1 to 8 times and molecules up to 0.3 times the absorption, sun 20 degrees high or more, three absorption lengths deep",
     known_weaknesses:
-      "A mean over all directions that the subject may face; towards or away from the sun differs by a stop or more near the surface. Light from sand below is not counted.",
+      "About 4 % for a solid subject, 10 % for open water, more in water that hardly scatters. Open water is taken at eye level, however the camera is tilted.",
+  },
+  {
+    id: "sea_floor",
+    what: "Light that the sea floor sends up to the subject and into the water",
+    kind: "formula",
+    source:
+      "Maritorena, Morel & Gentili 1994, Limnology and Oceanography 39, 1689; attenuation of diffuse upward light fitted to photon tracing",
+    domain: "A level, matt floor without end",
+    known_weaknesses:
+      "Slopes, walls and shadows on the floor are not known. How pale a floor of one name is differs by more than half.",
+  },
+  {
+    id: "bottom_reflectance",
+    what: "What sand, coral, algae and seagrass reflect",
+    kind: "table",
+    source:
+      "Means of in-water spectra by G. Asner (sand, coral, algae) and of seagrass in air by Schnalzger 2017, as carried by an open bio-optical library, DOI 10.5281/zenodo.10246861",
+    domain: "380 to 780 nm",
+    known_weaknesses: "Means: sand goes from half of it to 0.5 (from memory).",
   },
   {
     id: "path_attenuation",

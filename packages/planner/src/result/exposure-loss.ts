@@ -14,7 +14,7 @@ export interface ExposureAtDepth {
   surface_loss_stops?: Estimate;
   /** Daylight lost on the way down. */
   depth_loss_stops?: Estimate;
-  /** An upright subject receives less than a horizontal surface. */
+  /** What a solid subject that faces the camera receives less than a level surface. */
   upright_loss_stops?: Estimate;
   /** Lost between subject and camera. */
   distance_loss_stops: Estimate;
@@ -26,10 +26,12 @@ export interface ExposureAtDepth {
   lamp_filter_loss_stops?: Estimate;
   /** All of the above that apply to daylight; absent without daylight. */
   total_loss_stops?: Estimate;
-  /** Illuminance on the upright subject, daylight and lamps together. */
+  /** Illuminance on the subject as a dome receptor in its place meters it, daylight and lamps together. */
   subject_illuminance_lx: Estimate;
-  /** Exposure value at ISO 100 that a grey subject asks for, distance, port and filter included. */
+  /** Exposure value at ISO 100 that a solid subject asks for (a dome receptor of ISO 2720), distance, port and filter included. */
   exposure_value_ev100: Estimate;
+  /** The same for what a meter in the housing averages over subject, sea floor and open water; absent without daylight. */
+  scene_exposure_value_ev100?: Estimate;
   verdict: ExposureVerdict;
   /** Settings to use; the nearest that the camera has when the verdict is not `fits`. */
   iso: number;

@@ -1,4 +1,4 @@
-import type { FilterKind, SubjectFacing, TransferCurve, WaterHue } from "@sunfathom/optics";
+import type { FilterKind, FloorKind, SubjectFacing, TransferCurve, WaterHue } from "@sunfathom/optics";
 
 /**
  * A scene with every default filled in: what the planner works on. Field names are those of the wire contract,
@@ -6,7 +6,7 @@ import type { FilterKind, SubjectFacing, TransferCurve, WaterHue } from "@sunfat
  */
 export type { FilterKind, SubjectFacing, TransferCurve, WaterHue } from "@sunfathom/optics";
 
-export interface Scene extends WaterBasis, Daylight, Dive, Camera, LensFilter {
+export interface Scene extends WaterBasis, Daylight, Dive, View, Bottom, Camera, LensFilter {
   /** What is owned; filters are then chosen from it alone. */
   kit?: KitItem[];
   /** Lamps that are switched on; empty when there are none. */
@@ -82,8 +82,35 @@ export interface Dive {
   min_depth_m: number;
   max_depth_m: number;
   subject_distance_m: number;
-  /** Where the filmed side of the subject faces: `up`, the `camera` (any direction to the sun), or the `sun`. */
+  /** Where the filmed side of the subject faces: `up`, the `camera`, or the `sun`. */
   subject_facing: SubjectFacing;
+}
+
+/** Where the sun stands, seen from above: within 60 degrees of straight behind the camera, of where it looks, between, or anywhere. */
+export type SunSide = "behind_camera" | "beside" | "in_frame" | "unknown";
+
+/** Which way the camera looks. */
+export interface View {
+  /** `unknown` where absent, unless the heading says it. */
+  sun_side?: SunSide;
+  /** From north through east; with `daylight_basis` `place_time` alone. */
+  camera_heading_deg?: number;
+  /** Above 0 where the camera looks up; level where absent. */
+  camera_tilt_deg?: number;
+}
+
+export interface ReflectanceSample {
+  wavelength_nm: number;
+  reflectance: number;
+}
+
+/** The sea floor; deep water where all of it is absent. */
+export interface Bottom {
+  bottom?: "none" | FloorKind;
+  /** A measured curve in its place. */
+  bottom_reflectance?: ReflectanceSample[];
+  /** Not above `max_depth_m`; present with a floor. */
+  bottom_depth_m?: number;
 }
 
 export type RecordingCurve = "rec709" | "log" | "linear";

@@ -7,7 +7,6 @@ import {
   withKd,
 } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
-import { underwater, uprightSpreadAt } from "../light/underwater.js";
 import type { Scene } from "../scene/scene.js";
 import { causesOf, FILTER_CAUSES, LIT_HAZE_CAUSES, nuisanceAt } from "./causes.js";
 import { Z90 } from "./normal.js";
@@ -34,6 +33,8 @@ describe("the causes that bear on a scene", () => {
         "sensor",
         "daylight_level",
         "upright_share",
+        "light_field",
+        "reference_sun",
       ]),
     );
     expect(idsOf(REEF)).not.toContain("lamp_beam");
@@ -41,7 +42,8 @@ describe("the causes that bear on a scene", () => {
       expect.arrayContaining(["daylight_level", "upright_share", "lamp_beam"]),
     );
     for (const scene of [NIGHT_WRECK, atNight(REEF)])
-      for (const id of ["daylight_level", "upright_share"]) expect(idsOf(scene)).not.toContain(id);
+      for (const id of ["daylight_level", "upright_share", "light_field", "reference_sun"])
+        expect(idsOf(scene)).not.toContain(id);
     expect(idsOf(NIGHT_WRECK)).toContain("lamp_beam");
   });
 
@@ -97,11 +99,11 @@ describe("how far a cause reaches", () => {
     expect(told).toEqual([{ known_by: "attenuation" }, { known_by: "sight" }]);
   });
 
-  it("an upright subject: by the spread of its share of the light, up and down apart, in the middle of the range", () => {
-    const { up, down } = uprightSpreadAt(underwater(conditionsOf(REEF), NOMINAL), 10);
-    expect(up).not.toBe(down);
-    expect(Math.log(at(REEF, "upright_share", Z90).uprightScale)).toBeCloseTo(up, 12);
-    expect(Math.log(at(REEF, "upright_share", -Z90).uprightScale)).toBeCloseTo(-down, 12);
+  it("floors: none over deep water, and one of a kind twice as pale as another of it within two deviations (sand: from memory)", () => {
+    const sandy: Scene = { ...REEF, bottom: "sand", bottom_depth_m: 15 };
+    expect(idsOf(REEF)).not.toContain("sea_floor");
+    expect(at(sandy, "sea_floor", 1).floorScale).toBeGreaterThan(1.4);
+    expect(at(sandy, "sea_floor", 1).floorScale).toBeLessThan(2);
   });
 
   // What the model takes, as written beside it: a change here is a change of every bound that rests on it.
@@ -110,6 +112,9 @@ describe("how far a cause reaches", () => {
     ["lamp_beam", -1, { lampIntensityScale: 2 ** -0.4 }],
     ["lamp_offset", 1, { lampOffsetScale: 2 ** 0.6 }],
     ["sensor", -1.5, { crosstalkSd: -1.5 }],
+    ["upright_share", Z90, { facing: Z90 }],
+    ["light_field", -1, { uprightScale: Math.exp(-0.07) }],
+    ["reference_sun", 1, { referenceMu0: 0.93 }],
     ["filter_edge", -1, { filterShape: { shift_nm: -8 } }],
     ["filter_width", 2, { filterShape: { widthScale: Math.exp(0.5) } }],
     ["full_well", 1, { fullWellScale: 2 ** 0.8 }],

@@ -1,9 +1,7 @@
-import { combinedSigma, type UprightSpread, type WaterSigma } from "@sunfathom/optics";
+import { combinedSigma, REFERENCE_MU0, type WaterSigma } from "@sunfathom/optics";
 import type { LightCauses } from "../codes/causes.js";
 import type { Coded } from "../codes/coded.js";
 import type { Conditions } from "../light/conditions.js";
-import { underwater, uprightSpreadAt } from "../light/underwater.js";
-import { Z90 } from "./normal.js";
 import { NOMINAL, type Nuisance } from "./nuisance.js";
 
 /** A named cause of doubt; `shift` gives the model at z standard deviations of it. */
@@ -12,6 +10,13 @@ export type Cause = Coded<LightCauses> & { shift(z: number): Partial<Nuisance> }
 /** Clear-sky level to about 10 %, cloud to about 30 % (Kasten & Czeplak 1980), in stops. */
 const CLEAR_SIGMA_STOPS = 0.15;
 const CLOUD_SIGMA_STOPS = 0.4;
+
+/** Of the closed forms for subject and card about the photon tracing that they were fitted to. */
+const LIGHT_FIELD_SIGMA_LN = 0.07;
+/** Tables say "high sun": 30 to 40 degrees from overhead, more or less sky. From memory. */
+const REFERENCE_MU0_SIGMA = 0.03;
+/** Floors of one name differ: sand from half of its mean to a reflectance of 0.5 (from memory). */
+const FLOOR_SIGMA_LN = 0.5;
 
 const daylightSigma = (oktas: number) =>
   Math.hypot(CLEAR_SIGMA_STOPS, CLOUD_SIGMA_STOPS * Math.min(1, oktas / 4));
@@ -51,13 +56,6 @@ export function causesOf(conditions: Conditions): Cause[] {
   ];
   if (daylight) {
     const sigma = daylightSigma(scene.cloud_oktas);
-    const middle_m = (scene.min_depth_m + scene.max_depth_m) / 2;
-    let known: UprightSpread | undefined;
-    // Only where it is asked for: not every decision has a subject.
-    const upright = (): UprightSpread => {
-      known ??= uprightSpreadAt(underwater(conditions, NOMINAL), middle_m);
-      return known;
-    };
     causes.push(
       {
         code: "daylight_level",
@@ -67,9 +65,26 @@ export function causesOf(conditions: Conditions): Cause[] {
       {
         code: "upright_share",
         parameters: {},
-        shift: (z) => ({ uprightScale: Math.exp((z / Z90) * (z > 0 ? upright().up : upright().down)) }),
+        shift: (z) => ({ facing: z }),
+      },
+      {
+        code: "light_field",
+        parameters: {},
+        shift: (z) => ({ uprightScale: Math.exp(LIGHT_FIELD_SIGMA_LN * z) }),
+      },
+      {
+        code: "reference_sun",
+        parameters: {},
+        shift: (z) => ({ referenceMu0: REFERENCE_MU0 + REFERENCE_MU0_SIGMA * z }),
       },
     );
+    if (conditions.floor) {
+      causes.push({
+        code: "sea_floor",
+        parameters: {},
+        shift: (z) => ({ floorScale: Math.exp(FLOOR_SIGMA_LN * z) }),
+      });
+    }
   }
   if (scene.lamps.length > 0) {
     causes.push({

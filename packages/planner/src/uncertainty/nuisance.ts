@@ -1,4 +1,4 @@
-import type { FilterShape } from "@sunfathom/optics";
+import { type FilterShape, REFERENCE_MU0 } from "@sunfathom/optics";
 
 /** What the model does not know exactly: every evaluation runs on one setting of these. */
 export interface Nuisance {
@@ -10,8 +10,14 @@ export interface Nuisance {
   scatterLost: number;
   /** Multiplies daylight at the surface. */
   daylightScale: number;
-  /** Multiplies the share of daylight that falls on an upright subject. */
+  /** Path cosine of light for which attenuation is described, 0 to 1. */
+  referenceMu0: number;
+  /** Which way the subject faces within what is said of it, in standard deviations; brighter above 0. */
+  facing: number;
+  /** Multiplies the share of daylight that falls on the subject. */
   uprightScale: number;
+  /** Multiplies what the sea floor reflects. */
+  floorScale: number;
   /** Multiplies the intensity of the lamps in the middle of the beam. */
   lampIntensityScale: number;
   /** Multiplies how far the lamps stand from the line of sight. */
@@ -29,7 +35,10 @@ export const NOMINAL: Nuisance = {
   scatteringScale: 1,
   scatterLost: 0.5,
   daylightScale: 1,
+  referenceMu0: REFERENCE_MU0,
+  facing: 0,
   uprightScale: 1,
+  floorScale: 1,
   lampIntensityScale: 1,
   lampOffsetScale: 1,
   filterShape: {},

@@ -11,7 +11,8 @@ import { normalFrom } from "../../../optics/src/random.test-support.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
 import { budgetAt } from "../exposure-loss/budget.js";
 import { conditionsOf } from "../light/conditions.js";
-import { lampLightAt, underwater, uprightDaylightAt } from "../light/underwater.js";
+import { cardDaylightAt } from "../light/daylight-at-depth.js";
+import { lampLightAt, underwater } from "../light/underwater.js";
 import type { Scene } from "../scene/scene.js";
 import { type Cause, causesOf, FILTER_CAUSES } from "./causes.js";
 import { NOMINAL, type Nuisance } from "./nuisance.js";
@@ -43,7 +44,7 @@ function evaluate(scene: Scene, depth_m: number) {
     const { depth, total, ev100 } = budgetAt(world, filter, depth_m);
     const profile = sensorProfile(nuisance.crosstalkSd);
     const lamps = rawOf(profile, lampLightAt(world));
-    const daylight = rawOf(profile, uprightDaylightAt(world, depth_m));
+    const daylight = rawOf(profile, cardDaylightAt(world, depth_m));
     const over = (channel: 0 | 1 | 2) => Math.log2(lamps[channel] / daylight[channel]);
     const lampOverDaylight = scene.lamps.length > 0 ? { red: over(0), green: over(1), blue: over(2) } : {};
     return { depth, total, ev100, ...lampOverDaylight };
@@ -51,8 +52,20 @@ function evaluate(scene: Scene, depth_m: number) {
   return { of, causes };
 }
 
-const SCENES: { name: string; scene: Scene; depth_m: number }[] = [
+/**
+ * Of a sun that may stand anywhere the bounds hold a little more, and the median is farther off: half of all directions leave a
+ * card in its own shade, however far it is turned away.
+ */
+const SUN_ANYWHERE = { mostHeld: 0.9, medianOff: 0.17 };
+
+const SCENES: ({ name: string; scene: Scene; depth_m: number } & Partial<typeof SUN_ANYWHERE>)[] = [
   { name: "a reef with lamps", scene: REEF_WITH_LAMPS, depth_m: 12 },
+  {
+    name: "a reef with lamps and a sun anywhere",
+    scene: { ...REEF_WITH_LAMPS, sun_side: "unknown" },
+    depth_m: 12,
+    ...SUN_ANYWHERE,
+  },
   {
     name: "a green wall with lamps",
     scene: { ...daylightScene("3C", 50, 8), lamps: [TWO_LAMPS] },
@@ -163,7 +176,7 @@ describe("percentiles by quadrature", () => {
 
   it.each(SCENES)(
     "of $name hold 75 to 85 % of a simulation, and miss as often below as above",
-    ({ scene, depth_m }) => {
+    ({ scene, depth_m, mostHeld = 0.86, medianOff = 0.13 }) => {
       const { of, causes } = evaluate(scene, depth_m);
       const { estimates } = propagate(of, causes);
       const normal = normalFrom(1977);
@@ -173,11 +186,11 @@ describe("percentiles by quadrature", () => {
         const below = values.filter((v) => v < low).length / DRAWS;
         const above = values.filter((v) => v > high).length / DRAWS;
         expect(1 - below - above, name).toBeGreaterThan(0.75);
-        expect(1 - below - above, name).toBeLessThan(0.86);
+        expect(1 - below - above, name).toBeLessThan(mostHeld);
         expect(below, name).toBeLessThan(0.14);
         expect(above, name).toBeLessThan(0.14);
         // Lopsided causes (a beam's peak, a subject towards the sun) lift the true median above the nominal answer.
-        expect(Math.abs(values[DRAWS / 2] - likely), name).toBeLessThan(0.13 * (high - low));
+        expect(Math.abs(values[DRAWS / 2] - likely), name).toBeLessThan(medianOff * (high - low));
       }
     },
   );

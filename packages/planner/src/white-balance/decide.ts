@@ -5,17 +5,12 @@ import type { Vector3 } from "../camera/matrix.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
 import { cautionsFor } from "../cautions/cautions-for.js";
 import { type Conditions, conditionsOf } from "../light/conditions.js";
+import { cardDaylightAt } from "../light/daylight-at-depth.js";
 import { depthsOf } from "../light/depths.js";
 import { hasLensFilter, lensFilterOf } from "../light/lens-filter.js";
 import { requireLight } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
-import {
-  lampLightAt,
-  towardsCamera,
-  type Underwater,
-  underwater,
-  uprightDaylightAt,
-} from "../light/underwater.js";
+import { lampLightAt, towardsCamera, type Underwater, underwater } from "../light/underwater.js";
 import { lastOf, mapBoth, mapEach } from "../lists/non-empty.js";
 import { verdictAt } from "../mixed-light/lights.js";
 import { sunReasons } from "../reasons/sun-reasons.js";
@@ -37,7 +32,7 @@ const BALANCE_TOLERANCE_DELTA_E00 = 8;
 
 /** Light that a white card sends through water and filter to the sensor, W m^-2 nm^-1. */
 function cardLight(world: Underwater, filter: Spectrum, depth_m: number): Spectrum {
-  const subject = add(uprightDaylightAt(world, depth_m), lampLightAt(world));
+  const subject = add(cardDaylightAt(world, depth_m), lampLightAt(world));
   return multiply(multiply(subject, towardsCamera(world)), filter);
 }
 

@@ -14,7 +14,8 @@ import { WHITE_D65 } from "../camera/d65.js";
 import { apply, type Vector3 } from "../camera/matrix.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
 import { conditionsOf } from "../light/conditions.js";
-import { towardsCamera, underwater, uprightDaylightAt } from "../light/underwater.js";
+import { cardDaylightAt } from "../light/daylight-at-depth.js";
+import { towardsCamera, underwater } from "../light/underwater.js";
 import { BALANCE_PROCEDURE_EN as SAY } from "../messages/balance-procedure-en.js";
 import { WHITE_BALANCE_REASONS_EN } from "../messages/reasons/white-balance-en.js";
 import { mixedLight } from "../mixed-light/mixed-light.js";
@@ -153,7 +154,7 @@ describe("the procedure", () => {
 /** Light that a white card in daylight sends through the water to the camera, without a filter. */
 function cardLight(scene: Scene, depth_m: number) {
   const world = underwater(conditionsOf(scene), NOMINAL);
-  return multiply(uprightDaylightAt(world, depth_m), towardsCamera(world));
+  return multiply(cardDaylightAt(world, depth_m), towardsCamera(world));
 }
 
 describe("the answer on a white balance", () => {

@@ -11,7 +11,8 @@ import {
 } from "../../../../test/support/scenes.js";
 import { numberIn, type Row, readTable } from "../../../../test/support/tables.js";
 import { conditionsOf } from "../light/conditions.js";
-import { underwater, uprightDaylightAt } from "../light/underwater.js";
+import { cardDaylightAt } from "../light/daylight-at-depth.js";
+import { underwater } from "../light/underwater.js";
 import type { Scene } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
@@ -71,7 +72,7 @@ describe("the gains that make a card neutral", () => {
     const scene = daylightScene("3C", 50, 8);
     const [depth] = whiteBalance(scene).depths;
     const world = underwater(conditionsOf(scene), NOMINAL);
-    const onSubject = uprightDaylightAt(world, 8);
+    const onSubject = cardDaylightAt(world, 8);
     const byHand = gainsFor((nm) => {
       const i = (nm - 380) / 5;
       return onSubject[i] * Math.exp(-world.path_per_m[i] * scene.subject_distance_m);

@@ -33,6 +33,9 @@ const sceneByDay = remembered(
     max_depth_m,
     subject_distance_m: 1,
     subject_facing: "camera",
+    sun_side: "behind_camera",
+    camera_tilt_deg: 0,
+    bottom: "none",
     lamps: [],
   }),
 );

@@ -61,7 +61,7 @@ export const mixedVerdict: Template = {
         },
         { operation: "recall", text: text.last[key] },
       ],
-      sources: ["jerlov_1976", "upright_fraction", "path_attenuation", "cie_led_illuminants", "ciede2000"],
+      sources: ["jerlov_1976", "light_field", "path_attenuation", "cie_led_illuminants", "ciede2000"],
       basis: "computed",
     };
   },

@@ -72,7 +72,7 @@ export const wayOut: Template = {
         },
         { operation: "recall", text: text.last },
       ],
-      sources: ["jerlov_1976", "upright_fraction", "cie_led_illuminants", "filter_shapes", "ciede2000"],
+      sources: ["jerlov_1976", "light_field", "cie_led_illuminants", "filter_shapes", "ciede2000"],
       basis: "computed",
     };
   },

@@ -152,6 +152,11 @@ export type BodyTooLargeProblem = {
 };
 
 /**
+ * What the sea floor below is: `none` where it is too deep to bear on the light.
+ */
+export type Bottom = 'none' | 'sand' | 'coral' | 'crustose_coralline_algae' | 'macroalgae' | 'seagrass';
+
+/**
  * How well a water fits the card samples.
  */
 export type CardFit = {
@@ -659,7 +664,7 @@ export type ExposureAtDepth = {
      */
     depth_loss_stops?: LossEstimate | undefined;
     /**
-     * What an upright subject receives less than a horizontal surface, or more where it faces a low sun; absent without daylight.
+     * What a solid subject, as a dome receptor meters it, receives less than a level surface, or more where it faces a low sun or lies over a pale floor; absent without daylight.
      */
     upright_loss_stops?: LossOrGainEstimate | undefined;
     /**
@@ -683,13 +688,17 @@ export type ExposureAtDepth = {
      */
     total_loss_stops?: LossEstimate | undefined;
     /**
-     * Illuminance on the upright subject, daylight and lamps together.
+     * Illuminance on the subject, daylight and lamps together, as a dome receptor in its place that faces the camera meters it.
      */
     subject_illuminance_lx: IlluminanceEstimate;
     /**
-     * Exposure value at ISO 100 that a grey subject asks for, distance, port and filter included.
+     * Subject level: exposure value at ISO 100 that a solid subject asks for, as a dome receptor meters it (ISO 2720, C = 340), distance, port and filter included. Settings and verdict go by it.
      */
     exposure_value_ev100: ExposureValueEstimate;
+    /**
+     * Scene level: exposure value at ISO 100 that a meter in the housing comes to, which averages the picture: a third subject, a third sea floor where there is one, and the rest open water (shares are a judgement). Absent without daylight.
+     */
+    scene_exposure_value_ev100?: ExposureValueEstimate | undefined;
     /**
      * Whether the exposure fits the camera.
      */
@@ -2826,6 +2835,20 @@ export type RecoveryAtDepth = {
 export type RedQuality = 'excellent' | 'acceptable' | 'poor' | 'gone';
 
 /**
+ * What a sea floor reflects at one wavelength.
+ */
+export type ReflectanceSample = {
+    /**
+     * Wavelength of the light, in air. 380 to 780 nm.
+     */
+    wavelength_nm: number;
+    /**
+     * Share of the light at that wavelength that the floor sends back. 0 to 1.
+     */
+    reflectance: number;
+};
+
+/**
  * One luminance in percent of another, as percentiles of what it may be.
  */
 export type RelativePercentEstimate = {
@@ -3109,6 +3132,30 @@ export type ResolvedScene = {
      * Where the filmed side of the subject faces, and so how much daylight falls on it. Default `camera`.
      */
     subject_facing: SubjectFacing;
+    /**
+     * Where the sun stands against the camera. With the sun behind the camera the subject is brighter and the open water is not. Left out where `camera_heading_deg` says it. A subject that faces `up` or the `sun` (`subject_facing`) is lit from there whichever way the camera looks; the open water behind it still goes by this. Default `behind_camera`.
+     */
+    sun_side?: SunSide | undefined;
+    /**
+     * Where the camera looks, from north through east, in place of `sun_side`. Only with `daylight_basis` `place_time`, which says where the sun stands. 0 to 360 deg.
+     */
+    camera_heading_deg?: number | undefined;
+    /**
+     * How far the camera looks up (above 0) or down (below 0). Subject and card, where they face the camera, tilt with it; open water is taken at eye level. -90 to 90 deg. Default 0 deg.
+     */
+    camera_tilt_deg: number;
+    /**
+     * The sea floor below what is filmed, which lights it from below. Most of what divers film lies over a reef (common practice). Default `coral`.
+     */
+    bottom?: Bottom | undefined;
+    /**
+     * Measured reflectance of the sea floor, in place of `bottom`: 2 to 401 samples, wavelengths rising.
+     */
+    bottom_reflectance?: Array<ReflectanceSample> | undefined;
+    /**
+     * Depth of the sea floor, not above the deepest subject. 3 m below the deepest subject where it is left out. 0.1 to 1000 m.
+     */
+    bottom_depth_m?: number | undefined;
     /**
      * ISO speed that the camera is fixed at. Free between `min_iso` and `max_iso` when left out. 25 to 409600.
      */
@@ -3394,6 +3441,30 @@ export type Scene = {
      */
     subject_facing?: SubjectFacing | undefined;
     /**
+     * Where the sun stands against the camera. With the sun behind the camera the subject is brighter and the open water is not. Left out where `camera_heading_deg` says it. A subject that faces `up` or the `sun` (`subject_facing`) is lit from there whichever way the camera looks; the open water behind it still goes by this. Default `behind_camera`.
+     */
+    sun_side?: SunSide | undefined;
+    /**
+     * Where the camera looks, from north through east, in place of `sun_side`. Only with `daylight_basis` `place_time`, which says where the sun stands. 0 to 360 deg.
+     */
+    camera_heading_deg?: number | undefined;
+    /**
+     * How far the camera looks up (above 0) or down (below 0). Subject and card, where they face the camera, tilt with it; open water is taken at eye level. -90 to 90 deg. Default 0 deg.
+     */
+    camera_tilt_deg?: number | undefined;
+    /**
+     * The sea floor below what is filmed, which lights it from below. Most of what divers film lies over a reef (common practice). Default `coral`.
+     */
+    bottom?: Bottom | undefined;
+    /**
+     * Measured reflectance of the sea floor, in place of `bottom`: 2 to 401 samples, wavelengths rising.
+     */
+    bottom_reflectance?: Array<ReflectanceSample> | undefined;
+    /**
+     * Depth of the sea floor, not above the deepest subject. 3 m below the deepest subject where it is left out. 0.1 to 1000 m.
+     */
+    bottom_depth_m?: number | undefined;
+    /**
      * ISO speed that the camera is fixed at. Free between `min_iso` and `max_iso` when left out. 25 to 409600.
      */
     iso?: number | undefined;
@@ -3570,9 +3641,14 @@ export type StepRing = {
 };
 
 /**
- * Where the filmed side of the subject faces: `up`, the `camera` (in any direction) or the `sun`.
+ * Where the filmed side of the subject faces: `up`, the `camera` (wherever that looks) or the `sun`.
  */
 export type SubjectFacing = 'up' | 'camera' | 'sun';
+
+/**
+ * Where the sun stands, seen from above: `behind_camera` (within 60 degrees of straight behind it), `beside` it, `in_frame` (within 60 degrees of where it looks), or `unknown`: any of them.
+ */
+export type SunSide = 'behind_camera' | 'beside' | 'in_frame' | 'unknown';
 
 /**
  * Something to take from the shelf.

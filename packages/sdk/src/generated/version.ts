@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "379b4b34aca16f473a6cf855be0f707ba2aa6b5e0db3bd139e0c3b8e4e7943fb";
+export const descriptionHash = "188dd2440009f32a8648769afbb451831e3bf7b459faec0d719227fde6f762d2";

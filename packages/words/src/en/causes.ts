@@ -51,8 +51,20 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "State the cloud cover, or measure with a light meter at the surface.",
   }),
   upright_share: () => ({
-    text: "How much of the light from above falls on the subject, which may face the sun or away from it",
-    how_to_shrink: "Say that the subject faces the sun and film with the sun behind you, or meter at depth.",
+    text: "Which way the camera looks against the sun, and so how much of the light from above falls on the subject",
+    how_to_shrink: "Say where the sun stands against the camera, or meter at depth.",
+  }),
+  light_field: () => ({
+    text: "How light is spread over directions at depth, which the model has in closed form",
+    how_to_shrink: "Meter at depth.",
+  }),
+  reference_sun: () => ({
+    text: "Under which sun the attenuation of this water was described",
+    how_to_shrink: "Measure attenuation, or photograph a grey card at two depths, on the day.",
+  }),
+  sea_floor: () => ({
+    text: "How pale the sea floor is",
+    how_to_shrink: "State what the floor is and how deep it lies, or give its reflectance.",
   }),
   lamp_beam: () => ({
     text: "How much brighter the middle of the beam is than an even cone",

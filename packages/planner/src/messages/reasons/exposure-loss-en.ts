@@ -17,6 +17,10 @@ export const EXPOSURE_LOSS_REASONS_EN = {
     `At ${shown(p.depth_m, 1)} m ${shown(p.shortfall_stops, 1)} stops are missing even with ${settings(p)}. More light has to come from a higher sun, a shallower depth, a lamp or a longer shutter time.`,
   exposure_fits: (p: { depth_m: number; iso: number; f_number: number; ev: number }) =>
     `At ${shown(p.depth_m, 1)} m the subject asks for EV ${shown(p.ev, 1)} at ISO 100: ${settings(p)}.`,
+  levels_apart: (p: { depth_m: number; stops: number }) =>
+    p.stops > 0
+      ? `At ${shown(p.depth_m, 1)} m a meter that averages the picture asks for ${shown(p.stops, 1)} stops less exposure than the subject, for water and floor are brighter: expose for the subject, or follow the meter and keep the blue behind it.`
+      : `At ${shown(p.depth_m, 1)} m a meter that averages the picture asks for ${shown(-p.stops, 1)} stops more exposure than the subject, for water and floor are darker: expose for the subject, or it burns out.`,
   filter_makes_it_darker: (p: { stops: number }) =>
     `The filter on the lens takes ${shown(p.stops, 1)} of the missing stops: take it off.`,
   any_filter_would_worsen: () => "A filter on the lens would take more light away and make it worse.",

@@ -15,6 +15,13 @@ export const ruleMeanings: Readonly<Record<RuleCode, string>> = {
   day_exists: "The day of `time` or `local_time` is one that its month has.",
   one_depth: "The depth is given as `depth_m`, or as `min_depth_m` together with `max_depth_m`.",
   depths_in_order: "`min_depth_m` is not below `max_depth_m` in the water.",
+  one_sun_side: "Where the sun stands is given as `sun_side` or as `camera_heading_deg`.",
+  heading_with_place_time:
+    "`camera_heading_deg` goes with `daylight_basis` `place_time` alone, which says where the sun stands.",
+  one_bottom: "The sea floor is given as `bottom` or as `bottom_reflectance`.",
+  bottom_with_depth: "`bottom_depth_m` goes with a sea floor: not with `bottom` `none`.",
+  bottom_below_camera: "The sea floor does not lie above what is filmed.",
+  bottom_reflectance_rising: "The wavelengths of `bottom_reflectance` rise from sample to sample.",
   iso_limits_in_order: "`min_iso` is not above `max_iso`.",
   iso_within_limits: "`iso` lies between `min_iso` and `max_iso`.",
   f_number_limits_in_order: "`min_f_number` is not above `max_f_number`.",

@@ -55,6 +55,24 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
     ),
   depths_in_order: ({ min_depth_m, max_depth_m }) =>
     text(`${min_depth_m} m is deeper than max_depth_m, ${max_depth_m} m.`, `at most ${max_depth_m} m`),
+  one_sun_side: () => text("Where the sun stands is given twice.", "sun_side, or camera_heading_deg"),
+  heading_with_place_time: ({ daylight_basis }) =>
+    text(
+      `Where daylight_basis is ${daylight_basis}, nobody knows where the sun stands against this heading.`,
+      "with place and time, or sun_side in its place",
+    ),
+  one_bottom: () => text("The sea floor is given twice.", "bottom, or bottom_reflectance"),
+  bottom_with_depth: () =>
+    text(
+      "A depth of the sea floor says nothing where bottom is none.",
+      "leave it out, or say what the floor is",
+    ),
+  bottom_below_camera: ({ bottom_depth_m, deepest_m }) =>
+    text(
+      `The sea floor at ${bottom_depth_m} m lies above the deepest subject, at ${deepest_m} m.`,
+      `at least ${deepest_m} m`,
+    ),
+  bottom_reflectance_rising: notRising,
   iso_limits_in_order: limitsInOrder("not above"),
   iso_within_limits: withinLimits,
   f_number_limits_in_order: limitsInOrder("not above"),

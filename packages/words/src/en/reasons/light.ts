@@ -12,6 +12,8 @@ export const lightReasons: Texts<LightReasons, string> = {
     `Below about ${shown(p.depth_m)} m the last red is made in the water itself, by inelastic scattering and fluorescence, more than it comes down from the surface. This model counts only what comes down, so red figures there are too low and not to be trusted.`,
   sun_stands: (p) =>
     `At ${utc(p.time)} the sun stands ${shown(p.elevation_deg)} degrees above the horizon there, at ${shown(p.azimuth_deg)} degrees from north.`,
+  cloud_fills_shadow: (p) =>
+    `Cloud gives the subject ${shown(p.stops, 1)} stops more light than a clear sky would: it lights the side that the sun leaves in shadow.`,
   clock_shows_twice: (p) =>
     `The clock shows this local time twice that day; the first is meant, ${utc(p.time)}.`,
   night_there: () =>

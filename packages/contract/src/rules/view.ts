@@ -1,0 +1,22 @@
+import { impliedDaylightBasis } from "../scene/implied-daylight-basis.js";
+import { placeTimeNames } from "../scene/place-time-names.js";
+import { broken, type Rule, type RuleOf } from "./rule.js";
+
+const oneSunSide: RuleOf<"one_sun_side"> = {
+  code: "one_sun_side",
+  fields: ["sun_side", "camera_heading_deg"],
+  violations: ({ sun_side, camera_heading_deg }) =>
+    sun_side === undefined || camera_heading_deg === undefined ? [] : [broken("/sun_side", {})],
+};
+
+const headingWithPlaceTime: RuleOf<"heading_with_place_time"> = {
+  code: "heading_with_place_time",
+  fields: ["camera_heading_deg", "daylight_basis", ...placeTimeNames],
+  violations: (scene) => {
+    const basis = impliedDaylightBasis(scene);
+    if (scene.camera_heading_deg === undefined || basis === "place_time") return [];
+    return [broken("/camera_heading_deg", { daylight_basis: basis })];
+  },
+};
+
+export const viewRules: readonly Rule[] = [oneSunSide, headingWithPlaceTime];
