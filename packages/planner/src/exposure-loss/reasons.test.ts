@@ -86,6 +86,33 @@ describe("the reasons of an exposure", () => {
     expect(night).not.toContain("water_takes_most");
   });
 
+  it("say that subject and whole picture ask for exposures more than a stop apart, by how much and which way", () => {
+    // Green water is brighter than a subject in it, whichever way; in clear water against the sun the subject is in shade.
+    const green = exposureLoss({ ...daylightScene("3C", 50, 8), sun_side: "beside" });
+    const against = exposureLoss({ ...daylightScene("IB", 25, 8), sun_side: "in_frame" });
+    const clear = exposureLoss(daylightScene("IB", 60, 8));
+    for (const answer of [green, against]) {
+      const [{ exposure_value_ev100: subject, scene_exposure_value_ev100: scene }] = answer.depths;
+      const stops = (scene?.likely ?? Number.NaN) - subject.likely;
+      expect(stops).toBeGreaterThan(1);
+      expect(parametersOf(answer, "levels_apart")).toEqual({ depth_m: 8, stops });
+    }
+    expect(codesOf(clear)).not.toContain("levels_apart");
+    expect(codesOf(exposureLoss(NIGHT_WRECK))).not.toContain("levels_apart");
+    expect(exposureLoss(NIGHT_WRECK).depths[0]).not.toHaveProperty("scene_exposure_value_ev100");
+  });
+
+  it("say that cloud lights the side in shadow, against the sun, and nowhere else that it does", () => {
+    const under = (cloud_oktas: number, sun_side: "in_frame" | "behind_camera") =>
+      exposureLoss({ ...daylightScene("IB", 30, 1), cloud_oktas, sun_side });
+    const [clear, cloudy] = [0, 4].map((oktas) => under(oktas, "in_frame"));
+    const evOf = ({ depths }: ExposureLossAnswer) => depths[0].exposure_value_ev100.likely;
+    expect(parametersOf(cloudy, "cloud_fills_shadow")["stops"]).toBeCloseTo(evOf(cloudy) - evOf(clear), 9);
+    expect(evOf(cloudy)).toBeGreaterThan(evOf(clear));
+    for (const answer of [clear, under(8, "in_frame"), under(4, "behind_camera")])
+      expect(codesOf(answer)).not.toContain("cloud_fills_shadow");
+  });
+
   it("say that haze is the limit where less than 30 % of the contrast is left, and only there", () => {
     const at = (subject_distance_m: number) =>
       exposureLoss({ ...daylightScene("3C", 50, 5), subject_distance_m });
