@@ -98,6 +98,16 @@ const scenes: Record<string, Scene> = {
   ...edges,
 };
 
+/** Every text with a space in it, however deep. */
+const textsIn = (value: unknown): string[] =>
+  typeof value === "string"
+    ? value.includes(" ")
+      ? [value]
+      : []
+    : typeof value === "object" && value !== null
+      ? Object.values(value).flatMap(textsIn)
+      : [];
+
 const ofLight = calculations.filter(({ request }) => request === "Scene");
 
 describe.each(ofLight)("$name", ({ name, answer: component }) => {
@@ -108,6 +118,18 @@ describe.each(ofLight)("$name", ({ name, answer: component }) => {
     expect(validate?.(JSON.parse(toJson(answered.body))), contractAjv.errorsText(validate?.errors)).toBe(
       true,
     );
+  });
+
+  it.each(Object.keys(scenes))("says %s in sentences", (key) => {
+    const answered = answer(name, scenes[key]);
+    if (answered.status !== "ok") throw new Error("no answer");
+    const { reasons, cautions, uncertainty } = answered.body as Record<string, Record<string, string>[]>;
+    for (const { text } of [...reasons, ...cautions]) expect(text).toMatch(/^[A-Z].*\.$/);
+    for (const { text, how_to_shrink } of uncertainty) {
+      expect(text).toMatch(/^[A-Z].*[^.]$/);
+      expect(how_to_shrink).toMatch(/^[A-Z].*\.$/);
+    }
+    for (const text of textsIn(answered.body)) expect(text).not.toMatch(/NaN|undefined|Infinity|\[object/);
   });
 
   it("gives the same bytes for scenes that mean the same", () => {

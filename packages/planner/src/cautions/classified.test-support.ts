@@ -5,16 +5,16 @@
 
 import type { AttenuationReasons } from "../codes/attenuation.js";
 import type { LightCauses, MountingCauses } from "../codes/causes.js";
+import type { ColourRecoveryReasons } from "../codes/colour-recovery.js";
+import type { ExposureLossReasons } from "../codes/exposure-loss.js";
+import type { FilterChoiceReasons } from "../codes/filter-choice.js";
 import type { LightReasons } from "../codes/light.js";
+import type { MixedLightReasons } from "../codes/mixed-light.js";
+import type { WhiteBalanceReasons } from "../codes/white-balance.js";
 import type { BALANCE_PROCEDURE_EN } from "../messages/balance-procedure-en.js";
 import type { MOUNTING_STEPS_EN } from "../messages/mounting-en.js";
 import type { TAKE_EN } from "../messages/plan-en.js";
-import type { COLOUR_RECOVERY_REASONS_EN } from "../messages/reasons/colour-recovery-en.js";
-import type { EXPOSURE_LOSS_REASONS_EN } from "../messages/reasons/exposure-loss-en.js";
-import type { FILTER_CHOICE_REASONS_EN } from "../messages/reasons/filter-choice-en.js";
 import type { FILTER_MOUNTING_REASONS_EN } from "../messages/reasons/filter-mounting-en.js";
-import type { MIXED_LIGHT_REASONS_EN } from "../messages/reasons/mixed-light-en.js";
-import type { WHITE_BALANCE_REASONS_EN } from "../messages/reasons/white-balance-en.js";
 import type { STEPS_EN } from "../messages/steps-en.js";
 import type { LampPlan } from "../result/dive-advice.js";
 import type { WayToPayKind } from "../result/exposure-loss.js";
@@ -29,12 +29,12 @@ type Judged<Catalogue> = { readonly [Code in keyof Catalogue]: readonly Advised[
 export interface Classified {
   reasons: Judged<
     AttenuationReasons &
-      typeof COLOUR_RECOVERY_REASONS_EN &
-      typeof EXPOSURE_LOSS_REASONS_EN &
-      typeof FILTER_CHOICE_REASONS_EN &
+      ColourRecoveryReasons &
+      ExposureLossReasons &
+      FilterChoiceReasons &
       LightReasons &
-      typeof MIXED_LIGHT_REASONS_EN &
-      typeof WHITE_BALANCE_REASONS_EN
+      MixedLightReasons &
+      WhiteBalanceReasons
   >;
   mountingReasons: Judged<typeof FILTER_MOUNTING_REASONS_EN>;
   waysToPay: Judged<Record<WayToPayKind, unknown>>;

@@ -8,8 +8,9 @@ export interface LightReasons {
   cct_beyond_locus: { depth_m: number };
   /** Below this depth the last red is made in the water itself. */
   red_not_only_transmitted: { depth_m: number };
-  /** @property time instant in UTC, RFC 3339 */
+  /** How much more light cloud gives the subject than a clear sky would. */
   cloud_fills_shadow: { stops: number };
+  /** @property time instant in UTC, RFC 3339 */
   sun_stands: { elevation_deg: number; azimuth_deg: number; time: string };
   /** @property time the instant that is meant, in UTC, RFC 3339 */
   clock_shows_twice: { time: string };

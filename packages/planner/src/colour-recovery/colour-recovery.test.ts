@@ -274,7 +274,7 @@ describe("where red ends", () => {
     for (const type of ["IB", "3C"]) {
       const answer = colourRecovery(daylightScene(type, 50, 40));
       expect(answer.depths[0].recordings[0].red_quality).toBe("gone");
-      expect(answer.reasons.find((r) => r.code === "red_is_gone")?.text).toContain("cannot be brought back");
+      expect(answer.reasons.map(({ code }) => code)).toContain("red_is_gone");
     }
   });
 

@@ -1,16 +1,19 @@
+import { type Reason as CodedReason, reasonsOf } from "../codes/coded.js";
+import type { ColourRecoveryReasons } from "../codes/colour-recovery.js";
+import type { LightReasons } from "../codes/light.js";
 import { lastOf } from "../lists/non-empty.js";
-import { COLOUR_RECOVERY_REASONS_EN } from "../messages/reasons/colour-recovery-en.js";
-import { reasonsWith } from "../messages/say.js";
 import { lightReason } from "../reasons/light-reason.js";
 import type { ColourRecoveryAnswer, Recording, RecordingKind } from "../result/colour-recovery.js";
-import type { MixedReason as Reason, WordedParts } from "../result/common.js";
+import type { AnswerParts } from "../result/common.js";
 
-const reason = reasonsWith(COLOUR_RECOVERY_REASONS_EN);
+type Reason = CodedReason<ColourRecoveryReasons & LightReasons>;
+
+const reason = reasonsOf<ColourRecoveryReasons>();
 
 /** A filter helps red where it lets red be exposed higher by more than this factor. */
 const HELPS_FROM = 1.05;
 
-export function recoveryReasons(answer: Omit<ColourRecoveryAnswer, keyof WordedParts>): Reason[] {
+export function recoveryReasons(answer: Omit<ColourRecoveryAnswer, keyof AnswerParts<unknown>>): Reason[] {
   const deepest = lastOf(answer.depths);
   const of = (kind: RecordingKind): Recording | undefined =>
     deepest.recordings.find(({ recording }) => recording === kind);
@@ -48,21 +51,17 @@ export function recoveryReasons(answer: Omit<ColourRecoveryAnswer, keyof WordedP
     }),
   );
   const gone = [
-    [
-      "Without a filter",
-      answer.red_acceptable_to_without_filter_depth_m,
-      answer.red_gone_from_without_filter_depth_m,
-    ],
-    [
-      "With the filter",
-      answer.red_acceptable_to_with_filter_depth_m,
-      answer.red_gone_from_with_filter_depth_m,
-    ],
+    [false, answer.red_acceptable_to_without_filter_depth_m, answer.red_gone_from_without_filter_depth_m],
+    [true, answer.red_acceptable_to_with_filter_depth_m, answer.red_gone_from_with_filter_depth_m],
   ] as const;
-  for (const [filter, acceptable, lost] of gone) {
+  for (const [with_filter, acceptable, lost] of gone) {
     if (!acceptable || !lost) continue;
     reasons.push(
-      reason("red_is_gone", "computed", { filter, acceptable_m: acceptable.likely, gone_m: lost.likely }),
+      reason("red_is_gone", "computed", {
+        with_filter,
+        acceptable_m: acceptable.likely,
+        gone_m: lost.likely,
+      }),
     );
   }
   const trusted = answer.red_trusted_to_depth_m;

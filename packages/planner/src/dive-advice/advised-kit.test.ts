@@ -1,5 +1,6 @@
 // What the plan takes from a kit, and what it lacks.
 import { describe, expect, it } from "vitest";
+import { saidAdvice } from "../../../../test/support/said.js";
 import { daylightScene, NIGHT_WRECK, OUTER_REEF_MORNING } from "../../../../test/support/scenes.js";
 import { exposureLoss } from "../exposure-loss/exposure-loss.js";
 import type { DiveAdviceAnswer, DiveStep } from "../result/dive-advice.js";
@@ -32,19 +33,21 @@ describe("what to take", () => {
 
   it("says one density wherever too much light comes up, and offers an aperture only where the lens has it", () => {
     const needed = exposureLoss(bright).depths[0].neutral_density_needed ?? 0;
-    const advice = diveAdvice(bright);
+    const advice = saidAdvice(bright);
     const said = `neutral density ${needed.toFixed(1)}`;
     const texts = [
       advice.summary,
       ...advice.steps.map(({ text }) => text),
-      ...advice.reasons.map((r) => r.text ?? ""),
+      ...advice.reasons.map((r) => r.text),
     ];
     const naming = texts.filter((text) => /neutral density \d/.test(text));
     expect(naming.length).toBeGreaterThanOrEqual(3);
     for (const text of naming) expect(text).toContain(said);
-    expect(stepOf(advice, "start_exposure")?.text).toContain("f/8 behind the neutral density");
+    expect(advice.steps.find(({ code }) => code === "start_exposure")?.text).toContain(
+      "f/8 behind the neutral density",
+    );
     expect(advice.summary).not.toContain("close down");
-    expect(diveAdvice({ ...bright, max_f_number: 45 }).summary).toContain("close down to f/");
+    expect(saidAdvice({ ...bright, max_f_number: 45 }).summary).toContain("close down to f/");
   });
 
   it("names the change as the mount makes it", () => {

@@ -1,6 +1,7 @@
 import { cautionsIn } from "../cautions/cautions-for.js";
-import type { MixedReason as Reason, WordedParts } from "../result/common.js";
-import type { DiveAdviceAnswer } from "../result/dive-advice.js";
+import type { Reason } from "../codes/coded.js";
+import type { AnswerParts } from "../result/common.js";
+import type { DiveAdviceAnswer, PlanReasons } from "../result/dive-advice.js";
 import type { Scene } from "../scene/scene.js";
 import { type Decisions, decisionsFor } from "./decisions.js";
 import { balancesDown, balancesUp, startOf } from "./legs.js";
@@ -8,11 +9,15 @@ import { stepsOf } from "./steps/steps.js";
 import { summaryOf } from "./summary.js";
 import { takeFrom } from "./take.js";
 
-const sameAs = (reason: Reason): string => JSON.stringify("text" in reason ? reason.text : reason);
+/** A reason with its numbers as answers round them: legs of a dive say the same where nobody could tell them apart. */
+const asTold = (reason: Reason<PlanReasons>): string =>
+  JSON.stringify(reason, (_, value) => (typeof value === "number" ? value.toFixed(4) : value));
 
 /** The first of each, in order. */
-const firstOfEach = (all: readonly Reason[]): Reason[] =>
-  all.filter((reason, i) => all.findIndex((other) => sameAs(other) === sameAs(reason)) === i);
+function firstOfEach(all: readonly Reason<PlanReasons>[]): Reason<PlanReasons>[] {
+  const told = all.map(asTold);
+  return all.filter((_, i) => told.indexOf(told[i] ?? "") === i);
+}
 
 /**
  * Reasons that say nothing in a plan: that there is nothing to mix and, where legs change the filter, that a leg needs one
@@ -32,7 +37,11 @@ const idleReasons = ({ legs }: Decisions): string[] => [
 export function diveAdvice(scene: Scene): DiveAdviceAnswer {
   const d = decisionsFor(scene);
   const { filter } = d;
-  const answers: WordedParts[] = [filter, d.mixed, ...d.legs.flatMap((leg) => [leg.balance, leg.exposure])];
+  const answers: AnswerParts<PlanReasons>[] = [
+    filter,
+    d.mixed,
+    ...d.legs.flatMap((leg) => [leg.balance, leg.exposure]),
+  ];
   const reasons = firstOfEach(answers.flatMap((answer) => answer.reasons));
   return {
     summary: summaryOf(d),

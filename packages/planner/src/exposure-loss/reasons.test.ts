@@ -140,12 +140,11 @@ describe("each reason of an exposure", () => {
     { ...daylightScene("3C", 50, 5), subject_distance_m: 5 },
   ];
 
-  it("is told as computed, in a sentence", () => {
+  it("is told as computed", () => {
     const told = new Set<string>();
-    for (const { code, basis, text } of scenes.flatMap((scene) => exposureLoss(scene).reasons)) {
+    for (const { code, basis } of scenes.flatMap((scene) => exposureLoss(scene).reasons)) {
       told.add(code);
       expect({ code, basis }).toEqual({ code, basis: "computed" });
-      expect(text).toMatch(/^[A-Z].+\.$/);
     }
     expect(told.size).toBeGreaterThanOrEqual(9);
   });

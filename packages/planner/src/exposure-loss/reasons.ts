@@ -1,12 +1,14 @@
+import { type Reason as CodedReason, reasonsOf } from "../codes/coded.js";
+import type { ExposureLossReasons } from "../codes/exposure-loss.js";
+import type { LightReasons } from "../codes/light.js";
 import { hasLensFilter } from "../light/lens-filter.js";
 import { lastOf, type NonEmpty } from "../lists/non-empty.js";
-import { EXPOSURE_LOSS_REASONS_EN } from "../messages/reasons/exposure-loss-en.js";
-import { reasonsWith } from "../messages/say.js";
-import type { MixedReason as Reason } from "../result/common.js";
 import type { ExposureAtDepth } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
 
-const reason = reasonsWith(EXPOSURE_LOSS_REASONS_EN);
+type Reason = CodedReason<ExposureLossReasons & LightReasons>;
+
+const reason = reasonsOf<ExposureLossReasons>();
 
 /** Below this share of contrast, haze and not colour limits the picture: a judgement. */
 const HAZE_LIMITS_BELOW_PERCENT = 30;

@@ -1,4 +1,5 @@
 import { CLEAR, filterTransmittance, type Spectrum } from "@sunfathom/optics";
+import type { NamedFilter } from "../codes/named-filter.js";
 import { measuredCurve } from "../light/measured-curve.js";
 import type { NonEmpty } from "../lists/non-empty.js";
 import type { FilterVerdict } from "../result/filter-choice.js";
@@ -61,6 +62,13 @@ export function candidateFilter({ kind, density, measured }: Candidate, { filter
   if (measured) return measured;
   return kind === "none" || density === undefined ? CLEAR : filterTransmittance(kind, density, filterShape);
 }
+
+/** What to call a candidate by. */
+export const named = ({ kind, density, id }: Candidate): NamedFilter => ({
+  kind,
+  ...(kind === "none" || density === undefined ? {} : { density }),
+  ...(id === undefined ? {} : { id }),
+});
 
 export function nameOf({ kind, density, id }: Candidate): string {
   if (kind === "none") return "no filter";

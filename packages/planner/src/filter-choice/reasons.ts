@@ -1,20 +1,22 @@
 import { stopsToDensity } from "@sunfathom/optics";
 import { FITS_WITHIN_STOPS } from "../camera/exposure-settings.js";
+import { type Reason as CodedReason, reasonsOf } from "../codes/coded.js";
+import type { FilterChoiceReasons } from "../codes/filter-choice.js";
+import type { LightReasons } from "../codes/light.js";
 import type { Conditions } from "../light/conditions.js";
 import { redTrustedTo_m } from "../light/inelastic.js";
 import { underwater } from "../light/underwater.js";
 import { itemAt, lastOf, mapEach, type NonEmpty } from "../lists/non-empty.js";
-import { FILTER_CHOICE_REASONS_EN } from "../messages/reasons/filter-choice-en.js";
-import { reasonsWith } from "../messages/say.js";
 import { lightReason } from "../reasons/light-reason.js";
-import type { MixedReason as Reason } from "../result/common.js";
 import type { FilterChoiceFigures } from "../result/filter-choice.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
-import { nameOf } from "./candidates.js";
+import { named } from "./candidates.js";
 import { type Decision, WORTHWHILE_DELTA_E00 } from "./decide.js";
 import type { Merit } from "./merit.js";
 
-const reason = reasonsWith(FILTER_CHOICE_REASONS_EN);
+type Reason = CodedReason<FilterChoiceReasons & LightReasons>;
+
+const reason = reasonsOf<FilterChoiceReasons>();
 
 /** From this mean colour error on, nothing on the lens makes colours right: a judgement. */
 const HOPELESS_DELTA_E00 = 6;
@@ -50,7 +52,7 @@ export function filterReasons(facts: Facts): Reason[] {
     reasons.push(
       reason("near_tie", "computed", {
         probability: answer.runner_up.probability_better,
-        runner_up: nameOf(decision.runnerUp.candidate),
+        runner_up: named(decision.runnerUp.candidate),
         loses_by: answer.runner_up.loses_by_delta_e00.likely,
         worthwhile: WORTHWHILE_DELTA_E00,
       }),
@@ -116,12 +118,11 @@ function mainReason({ conditions, decision, answer }: Facts): Reason {
   const { scene, daylight } = conditions;
   if (!daylight) {
     const [lamp] = scene.lamps;
-    const cct_text = lamp?.cct_K === undefined ? "" : `, about ${lamp.cct_K} K at the lamp`;
-    return reason("lamps_are_the_only_light", "computed", { cct_text });
+    return reason("lamps_are_the_only_light", "computed", lamp?.cct_K ? { lamp: { cct_K: lamp.cct_K } } : {});
   }
   if (answer.filter_kind !== "none") {
     return reason("filter_earns", "computed", {
-      name: nameOf(decision.advised.candidate),
+      filter: named(decision.advised.candidate),
       min_m: scene.min_depth_m,
       max_m: scene.max_depth_m,
       with_e: answer.colour_error_delta_e00.likely,
@@ -130,7 +131,7 @@ function mainReason({ conditions, decision, answer }: Facts): Reason {
   }
   if (!decision.bestFilter) return reason("no_filter_owned", "computed");
   return reason("no_filter_earns", "computed", {
-    best_kind: nameOf(decision.bestFilter.candidate),
+    best: named(decision.bestFilter.candidate),
     best_change: decision.bestFilter.delta_e00 - answer.colour_error_without_delta_e00.likely,
     worthwhile: WORTHWHILE_DELTA_E00,
   });

@@ -4,10 +4,6 @@ export function shown(value: number, decimals = 0): string {
   return Number(text) === 0 ? (0).toFixed(decimals) : text;
 }
 
-/** A depth or a range of depths, to begin a sentence. */
-export const atDepths = (min_m: number, max_m: number): string =>
-  min_m === max_m ? `At ${shown(min_m, 1)} m` : `Over ${shown(min_m, 1)} to ${shown(max_m, 1)} m`;
-
 /** A count as a word: once, twice, 3 times. */
 export const howOften = (count: number): string =>
   count === 1 ? "once" : count === 2 ? "twice" : `${shown(count)} times`;

@@ -1,10 +1,12 @@
+import { type Reason as CodedReason, reasonsOf } from "../codes/coded.js";
+import type { LightReasons } from "../codes/light.js";
+import type { MixedLightReasons } from "../codes/mixed-light.js";
 import { lastOf, type NonEmpty } from "../lists/non-empty.js";
-import { MIXED_LIGHT_REASONS_EN } from "../messages/reasons/mixed-light-en.js";
-import { reasonsWith } from "../messages/say.js";
-import type { MixedReason as Reason } from "../result/common.js";
 import type { MixedLightAtDepth, MixedLightVerdict, MixedLightZone } from "../result/mixed-light.js";
 
-const reason = reasonsWith(MIXED_LIGHT_REASONS_EN);
+type Reason = CodedReason<MixedLightReasons & LightReasons>;
+
+const reason = reasonsOf<MixedLightReasons>();
 
 /** From this share of a lit grey on, haze lit by the lamps spoils the picture: a judgement. */
 const HAZE_SPOILS_FROM_PERCENT = 15;

@@ -1,5 +1,7 @@
+import type { ColourRecoveryReasons } from "../codes/colour-recovery.js";
+import type { LightReasons } from "../codes/light.js";
 import type { NonEmpty } from "../lists/non-empty.js";
-import type { Estimate, WordedParts } from "./common.js";
+import type { AnswerParts, Estimate } from "./common.js";
 
 /** `no_filter`, each at its best exposure; `filter_same_settings` keeps ISO, aperture, shutter and neutral density of `no_filter`. */
 export type RecordingKind = "no_filter" | "filter_best_exposure" | "filter_same_settings";
@@ -11,7 +13,7 @@ export type RecordingKind = "no_filter" | "filter_best_exposure" | "filter_same_
  */
 export type RedQuality = "excellent" | "acceptable" | "poor" | "gone";
 
-export interface ColourRecoveryAnswer extends WordedParts {
+export interface ColourRecoveryAnswer extends AnswerParts<ColourRecoveryReasons & LightReasons> {
   depths: NonEmpty<RecoveryAtDepth>;
   /** Depth down to which red light above 600 nm is recorded acceptably without a filter; absent without daylight. */
   red_acceptable_to_without_filter_depth_m?: Estimate;

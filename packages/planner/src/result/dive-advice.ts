@@ -1,5 +1,10 @@
 import type { Basis } from "../codes/coded.js";
-import type { Figure, WordedParts } from "./common.js";
+import type { ExposureLossReasons } from "../codes/exposure-loss.js";
+import type { FilterChoiceReasons } from "../codes/filter-choice.js";
+import type { LightReasons } from "../codes/light.js";
+import type { MixedLightReasons } from "../codes/mixed-light.js";
+import type { WhiteBalanceReasons } from "../codes/white-balance.js";
+import type { AnswerParts, Figure } from "./common.js";
 import type { FilterVerdict } from "./filter-choice.js";
 import type { MixedLightVerdict } from "./mixed-light.js";
 
@@ -11,6 +16,13 @@ export type LampPlan =
   | "lamps_lead"
   | "lamps_only"
   | "daylight_leads";
+
+/** Reasons of the decisions that a plan is made of. */
+export type PlanReasons = FilterChoiceReasons &
+  MixedLightReasons &
+  WhiteBalanceReasons &
+  ExposureLossReasons &
+  LightReasons;
 
 /** One line of the plan. */
 export interface DiveStep {
@@ -35,7 +47,7 @@ export interface TakeItem {
   why: string;
 }
 
-export interface DiveAdviceAnswer extends WordedParts {
+export interface DiveAdviceAnswer extends AnswerParts<PlanReasons> {
   /** The whole advice in two or three sentences. */
   summary: string;
   filter_kind: FilterVerdict;

@@ -1,9 +1,11 @@
+import type { ExposureLossReasons } from "../codes/exposure-loss.js";
+import type { LightReasons } from "../codes/light.js";
 import type { NonEmpty } from "../lists/non-empty.js";
-import type { Estimate, WordedParts } from "./common.js";
+import type { AnswerParts, Estimate } from "./common.js";
 
 export type ExposureVerdict = "fits" | "too_dark" | "too_bright";
 
-export interface ExposureLossAnswer extends WordedParts {
+export interface ExposureLossAnswer extends AnswerParts<ExposureLossReasons & LightReasons> {
   depths: NonEmpty<ExposureAtDepth>;
 }
 

@@ -1,10 +1,14 @@
+import type { FilterChoiceReasons } from "../codes/filter-choice.js";
+import type { LightReasons } from "../codes/light.js";
 import type { NonEmpty } from "../lists/non-empty.js";
 import type { FilterKind } from "../scene/scene.js";
-import type { Estimate, WordedParts } from "./common.js";
+import type { AnswerParts, Estimate } from "./common.js";
 
 export type FilterVerdict = FilterKind | "none";
 
-export interface FilterChoiceAnswer extends FilterChoiceFigures, WordedParts {}
+export interface FilterChoiceAnswer
+  extends FilterChoiceFigures,
+    AnswerParts<FilterChoiceReasons & LightReasons> {}
 
 export interface FilterChoiceFigures {
   /** What to mount for the whole range. */

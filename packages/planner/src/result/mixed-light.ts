@@ -1,6 +1,8 @@
+import type { LightReasons } from "../codes/light.js";
+import type { MixedLightReasons } from "../codes/mixed-light.js";
 import type { NonEmpty } from "../lists/non-empty.js";
 import type { FilterKind, TransmittanceSample } from "../scene/scene.js";
-import type { Estimate, WordedParts } from "./common.js";
+import type { AnswerParts, Estimate } from "./common.js";
 
 export type MixedLightVerdict =
   | "lamps_only"
@@ -10,7 +12,7 @@ export type MixedLightVerdict =
   | "daylight_only";
 export type WayOutKind = "lamps_off" | "lamp_filter" | "balance_to_lamps" | "come_closer";
 
-export interface MixedLightAnswer extends WordedParts {
+export interface MixedLightAnswer extends AnswerParts<MixedLightReasons & LightReasons> {
   /** What to set the white balance to. */
   balance_to: "daylight" | "lamps";
   /** The range as stretches of one verdict, shallow first: where lamps lead, daylight leads, or they fight. */

@@ -1,5 +1,7 @@
+import type { LightReasons } from "../codes/light.js";
+import type { WhiteBalanceReasons } from "../codes/white-balance.js";
 import type { NonEmpty } from "../lists/non-empty.js";
-import type { Estimate, WordedParts } from "./common.js";
+import type { AnswerParts, Estimate } from "./common.js";
 
 export interface WhiteBalanceAnswer extends WhiteBalanceDecision {
   /** Ready to say, in order. */
@@ -7,7 +9,9 @@ export interface WhiteBalanceAnswer extends WhiteBalanceDecision {
 }
 
 /** What was decided, before it is put into words to say. */
-export interface WhiteBalanceDecision extends WhiteBalanceFigures, WordedParts {}
+export interface WhiteBalanceDecision
+  extends WhiteBalanceFigures,
+    AnswerParts<WhiteBalanceReasons & LightReasons> {}
 
 export interface WhiteBalanceFigures {
   /** Balance on a card; `card_at_lamp_distance` where lamps are the only light or lead. */

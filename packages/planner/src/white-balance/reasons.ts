@@ -1,11 +1,13 @@
+import { type Reason as CodedReason, reasonsOf } from "../codes/coded.js";
+import type { LightReasons } from "../codes/light.js";
+import type { WhiteBalanceReasons } from "../codes/white-balance.js";
 import type { Conditions } from "../light/conditions.js";
-import { WHITE_BALANCE_REASONS_EN } from "../messages/reasons/white-balance-en.js";
-import { reasonsWith } from "../messages/say.js";
 import { cctReasons } from "../reasons/cct-reasons.js";
-import type { MixedReason as Reason } from "../result/common.js";
 import type { WhiteBalanceFigures } from "../result/white-balance.js";
 
-const reason = reasonsWith(WHITE_BALANCE_REASONS_EN);
+type Reason = CodedReason<WhiteBalanceReasons & LightReasons>;
+
+const reason = reasonsOf<WhiteBalanceReasons>();
 
 export function balanceReasons({ scene }: Conditions, answer: WhiteBalanceFigures): Reason[] {
   const reasons: Reason[] = [];

@@ -5,14 +5,14 @@ import {
 } from "@sunfathom/contract";
 import { diveAdvice as plan } from "@sunfathom/planner";
 import type { Words } from "@sunfathom/words";
-import { sayWorded } from "../../say/say-worded.js";
+import { sayParts } from "../../say/say-parts.js";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
 import { type Saying, taking } from "../calculation.js";
 import { planCost } from "../costs.js";
 
 export const say = (planned: ReturnType<typeof plan>, texts: Words["dive-advice"]) =>
-  sayWorded(planned, texts);
+  sayParts(planned, texts);
 
 export const diveAdvice = taking(lightScene)({
   name: "dive-advice",

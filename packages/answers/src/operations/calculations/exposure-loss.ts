@@ -5,14 +5,14 @@ import {
 } from "@sunfathom/contract";
 import { exposureLoss as plan } from "@sunfathom/planner";
 import type { Words } from "@sunfathom/words";
-import { sayWorded } from "../../say/say-worded.js";
+import { sayParts } from "../../say/say-parts.js";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
 import { type Saying, taking } from "../calculation.js";
 import { exposureCost } from "../costs.js";
 
 export const say = (planned: ReturnType<typeof plan>, texts: Words["exposure-loss"]) =>
-  sayWorded(planned, texts);
+  sayParts(planned, texts);
 
 export const exposureLoss = taking(lightScene)({
   name: "exposure-loss",

@@ -3,13 +3,13 @@ import { expect, it } from "vitest";
 
 // Answers hand reasons on from one decision to another: a dive's advice tells them apart by their codes.
 it("gives no two reasons one code, in whichever catalogues they stand", async () => {
-  const files = readdirSync(new URL("reasons", import.meta.url)).filter((name) => name.endsWith("-en.ts"));
+  const files = readdirSync(new URL("reasons", import.meta.url)).filter((name) => !name.includes(".test."));
   const modules: object[] = await Promise.all(
     files.map((name) => import(`./reasons/${name.replace(".ts", "")}.ts`)),
   );
   const catalogues = modules.flatMap((module) => Object.values(module));
   const codes = catalogues.flatMap((catalogue) => Object.keys(catalogue));
-  expect(catalogues).toHaveLength(6);
-  expect(codes.length).toBeGreaterThan(80);
+  expect(catalogues).toHaveLength(7);
+  expect(codes.length).toBeGreaterThan(55);
   expect(codes.filter((code, index) => codes.indexOf(code) !== index)).toEqual([]);
 });

@@ -1,0 +1,40 @@
+import type { FilterVerdict } from "../result/filter-choice.js";
+import type { Nothing } from "./coded.js";
+import type { NamedFilter } from "./named-filter.js";
+
+/** Reasons on the choice of a filter. */
+export interface FilterChoiceReasons {
+  filter_earns: { filter: NamedFilter; min_m: number; max_m: number; with_e: number; without_e: number };
+  no_filter_earns: { best: NamedFilter; best_change: number; worthwhile: number };
+  no_filter_owned: Nothing;
+  change_at_depth: { from_m: number; to_m: number };
+  serves_part_of_range: { from_m: number; to_m: number };
+  part_would_gain: { kind: FilterVerdict; from_m: number; to_m: number };
+  denser_gains_nothing_below: { depth_m: number; density: number };
+  only_lamps_would_help: { error: number };
+  filter_brings_balance_into_reach: {
+    depth_m: number;
+    deepest_m: number;
+    residual_stops: number;
+    reach_from_m: number;
+    reach_to_m: number;
+  };
+  balance_out_of_reach: { depth_m: number; deepest_m: number; residual_stops: number };
+  balance_in_reach_without: Nothing;
+  light_to_spare: { depth_m: number; f_number: number; iso: number };
+  light_is_too_much: {
+    depth_m: number;
+    excess_stops: number;
+    density: number;
+    iso: number;
+    f_number: number;
+  };
+  colour_filter_as_neutral: Nothing;
+  light_has_run_out: { depth_m: number; iso: number; short_stops: number; f_number: number };
+  filter_adds_no_red: { depth_m: number; with_share: number; without_share: number };
+  lamps_are_the_only_light: { lamp?: { cct_K: number } };
+  near_tie: { probability: number; runner_up: NamedFilter; loses_by: number; worthwhile: number };
+  filter_shape_assumed: Nothing;
+  filter_trade_rule_blue: Nothing;
+  filter_trade_rule_green: Nothing;
+}

@@ -1,0 +1,10 @@
+import type { FilterVerdict } from "../result/filter-choice.js";
+
+/** What to call a filter by. */
+export interface NamedFilter {
+  kind: FilterVerdict;
+  /** Nominal density; absent for no filter, and for one that is known by its measured curve. */
+  density?: number;
+  /** The caller's name of it, for a filter from the kit. */
+  id?: string;
+}

@@ -1,0 +1,9 @@
+import type { NamedFilter } from "@sunfathom/planner";
+
+/** A filter in a sentence. */
+export function filterName({ kind, density, id }: NamedFilter): string {
+  if (kind === "none") return "no filter";
+  const nominal =
+    density === undefined ? `a measured ${kind} filter` : `a ${kind} filter of density ${density.toFixed(2)}`;
+  return id === undefined ? nominal : `${id} (${nominal})`;
+}

@@ -1,0 +1,31 @@
+import { expect, it } from "vitest";
+import { filterChoiceReasons } from "./filter-choice.js";
+
+it("the best of the filters that none is worth is named, and which way it moves the error", () => {
+  const best = { kind: "magenta", density: 0.6, id: "mine" } as const;
+  const said = (best_change: number) =>
+    filterChoiceReasons.no_filter_earns({ best, best_change, worthwhile: 0.5 });
+  expect(said(-0.321)).toContain(
+    "mine (a magenta filter of density 0.60), would lower the mean colour error by 0.32",
+  );
+  expect(said(0.1)).toContain("would raise the mean colour error by 0.10");
+});
+
+it("lamps that are the only light are balanced to, by their temperature where it is known", () => {
+  expect(filterChoiceReasons.lamps_are_the_only_light({ lamp: { cct_K: 3200 } })).toContain("about 3200 K");
+  expect(filterChoiceReasons.lamps_are_the_only_light({})).toMatch(/Balance to the lamps\.$/);
+});
+
+it("a part that would gain is told by its ends, or as the one depth that it is", () => {
+  expect(filterChoiceReasons.part_would_gain({ kind: "red", from_m: 3, to_m: 9 })).toContain(
+    "for 3.0 to 9.0 m alone a red one would",
+  );
+  expect(filterChoiceReasons.part_would_gain({ kind: "red", from_m: 3, to_m: 3 })).toContain(
+    "for 3.0 m alone",
+  );
+});
+
+it("too much light is said of the camera without a filter", () => {
+  const p = { depth_m: 5, excess_stops: 1.2, density: 0.36, iso: 400, f_number: 5.6 };
+  expect(filterChoiceReasons.light_is_too_much(p)).toContain("without a filter");
+});
