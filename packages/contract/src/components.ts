@@ -9,7 +9,15 @@ import { QuizLanguage, QuizLevel, QuizRelease, QuizTemplate, QuizUnits } from ".
 import * as reference from "./reference/reference.js";
 import * as cardFit from "./result/card-fit.js";
 import { Clarity } from "./result/clarity.js";
-import { Caution, Figure, ModelVersion, Reason, ReasonBasis, UncertaintyCause } from "./result/common.js";
+import {
+  Caution,
+  Figure,
+  ModelVersion,
+  Reason,
+  ReasonBasis,
+  Statement,
+  UncertaintyCause,
+} from "./result/common.js";
 import * as estimates from "./result/estimates.js";
 import * as mountingParts from "./result/mounting-parts.js";
 import { Bottom, ReflectanceSample } from "./scene/bottom.js";
@@ -60,6 +68,7 @@ const all: Record<string, z.ZodTypeAny> = {
   ResolvedMountingScene,
   ...estimates,
   Figure,
+  Statement,
   ReasonBasis,
   Reason,
   Caution,

@@ -13,3 +13,15 @@ export interface AnswerTexts<Reasons, Causes = LightCauses, Cautions extends str
   readonly causes: Texts<Causes, CauseText>;
   readonly cautions: Readonly<Record<Cautions, string>>;
 }
+
+/** What to do, and why. */
+export interface StepText {
+  text: string;
+  why: string;
+}
+
+/** What to take, and what for. */
+export interface TakeText {
+  what: string;
+  why: string;
+}

@@ -3,7 +3,8 @@ export const languages = ["en"] as const;
 
 export type Language = (typeof languages)[number];
 
-export type { AnswerTexts, CauseText } from "./answer-texts.js";
+export type { AnswerTexts, CauseText, StepText, TakeText } from "./answer-texts.js";
+export type * from "./calculation-texts.js";
 export { checkTexts } from "./en/problems/check.js";
 export { problemDetails } from "./en/problems/details.js";
 export { mountingRuleTexts } from "./en/problems/mounting-rules.js";

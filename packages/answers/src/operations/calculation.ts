@@ -90,15 +90,20 @@ export function taking<Wire extends object, Own extends object>(kind: SceneKind<
 type Result<Wire> = Omit<Wire, "scene" | "model"> & { sources: string[] };
 
 /** Names of fields, however deep, that `Own` has and `Wire` does not. */
-type Undeclared<Own, Wire> = Own extends readonly (infer OwnItem)[]
-  ? Wire extends readonly (infer WireItem)[]
-    ? Undeclared<OwnItem, WireItem>
-    : never
-  : Own extends object
-    ? {
-        [K in keyof Own]-?: K extends keyof Wire ? Undeclared<NonNullable<Own[K]>, NonNullable<Wire[K]>> : K;
-      }[keyof Own]
-    : never;
+type Undeclared<Own, Wire> = [keyof Wire] extends [never]
+  ? // An open object: the contract leaves what is in it to a code.
+    never
+  : Own extends readonly (infer OwnItem)[]
+    ? Wire extends readonly (infer WireItem)[]
+      ? Undeclared<OwnItem, WireItem>
+      : never
+    : Own extends object
+      ? {
+          [K in keyof Own]-?: K extends keyof Wire
+            ? Undeclared<NonNullable<Own[K]>, NonNullable<Wire[K]>>
+            : K;
+        }[keyof Own]
+      : never;
 
 /**
  * The type of what puts into words what was worked out for `Wire`: its result `Own` has all that the contract declares, and

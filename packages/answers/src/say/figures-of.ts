@@ -1,4 +1,4 @@
-interface Figure {
+export interface Figure {
   name: string;
   value: number;
 }

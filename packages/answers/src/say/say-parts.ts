@@ -34,7 +34,7 @@ export function sayParts<
   };
 }
 
-export const sayReason = <Reasons>(reason: Reason<Reasons>, texts: Texts<Reasons, string>): SaidReason => {
+const sayReason = <Reasons>(reason: Reason<Reasons>, texts: Texts<Reasons, string>): SaidReason => {
   const { code, basis, parameters } = reason;
   return {
     code,
@@ -45,7 +45,7 @@ export const sayReason = <Reasons>(reason: Reason<Reasons>, texts: Texts<Reasons
   };
 };
 
-export const sayCause = <Causes>(cause: UncertaintyCause<Causes>, texts: Texts<Causes, CauseText>) => ({
+const sayCause = <Causes>(cause: UncertaintyCause<Causes>, texts: Texts<Causes, CauseText>) => ({
   cause: cause.code as string,
   ...say(cause, texts),
   share: cause.share,

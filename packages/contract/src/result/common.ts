@@ -5,11 +5,22 @@ import { quantity } from "../field/quantity.js";
 import { ResolvedScene } from "../scene/scene.js";
 
 /** What a code comes with. */
-function parameters({ example }: { example: object }) {
+export function parameters({ example }: { example: object }) {
   const description =
     "All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.";
   return annotate(z.object({}).describe(description), { examples: [example] });
 }
+
+/** A stable code. */
+export const code = (example: string) =>
+  text({ description: "Stable code, for programs and translations.", example });
+
+export const Statement = z
+  .object({
+    code: code("going_down"),
+    parameters: parameters({ example: { depths_m: [5, 8.2, 13.5] } }),
+  })
+  .describe("What a sentence says: its code, and all that it is made of.");
 
 export const Figure = z
   .object({
@@ -44,7 +55,7 @@ const exampleReason = {
 
 export const Reason = z
   .object({
-    code: text({ description: "Stable code, for programs and translations.", example: "sun_path" }),
+    code: code("sun_path"),
     text: text({ description: "One or two plain sentences.", example: exampleReason.text }),
     basis: choice(ReasonBasis, { description: "Where the reason comes from.", example: "computed" }),
     figures: list(Figure, {
@@ -62,7 +73,7 @@ const exampleCaution = {
 
 export const Caution = z
   .object({
-    code: text({ description: "Stable code, for programs and translations.", example: exampleCaution.code }),
+    code: code(exampleCaution.code),
     text: text({ description: "What to take care of.", example: exampleCaution.text }),
   })
   .describe("What to take care of before acting on the answer.");

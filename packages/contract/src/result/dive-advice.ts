@@ -1,7 +1,7 @@
 import { z } from "zod/v3";
 import { choice, list, text } from "../field/choice.js";
 import { Clarity } from "./clarity.js";
-import { answerHead, answerTail, Figure, ReasonBasis } from "./common.js";
+import { answerHead, answerTail, code, Figure, parameters, ReasonBasis, Statement } from "./common.js";
 import { FilterVerdict } from "./filter-choice.js";
 import { BalanceTo, MixedLightVerdict } from "./mixed-light.js";
 import { balanceDepths, density, depth } from "./quantities.js";
@@ -20,21 +20,35 @@ const exampleStep = {
   text: "Mount a red filter of density 1.10 while the housing is dry and open, and check that it is clean.",
   why: "It brings the mean colour error from 4.9 down to 2.7 and costs 3.1 stops of light.",
   basis: "computed",
-  figures: [{ name: "loss_stops", value: 3.1 }],
+  figures: [
+    { name: "with_e", value: 2.7 },
+    { name: "without_e", value: 4.9 },
+    { name: "loss_stops", value: 3.1 },
+  ],
+  parameters: { filter: { kind: "red", density: 1.1 }, with_e: 2.7, without_e: 4.9, loss_stops: 3.1 },
+} as const;
+
+const exampleTake = {
+  id: "shelf-red-2",
+  code: "lens_filter",
+  what: "shelf-red-2 (a red filter of density 0.50)",
+  why: "It leaves the least colour error of the filters owned.",
+  parameters: { filter: { kind: "red", density: 0.5, id: "shelf-red-2" } },
 } as const;
 
 export const DiveStep = z
   .object({
     phase: choice(DivePhase, { description: "When it is done.", example: exampleStep.phase }),
     depth_m: depth("Where it is done; absent where it belongs to no one depth.", 8.2).optional(),
-    code: text({ description: "Stable code, for programs and translations.", example: exampleStep.code }),
+    code: code(exampleStep.code),
     text: text({ description: "What to do, ready to say.", example: exampleStep.text }),
     why: text({ description: "Why, in a sentence.", example: exampleStep.why }),
     basis: choice(ReasonBasis, { description: "Where the step comes from.", example: exampleStep.basis }),
     figures: list(Figure, {
-      description: "The figures in it.",
-      example: [{ name: "loss_stops", value: 3.1 }],
+      description: "The figures in it: the numbers among its parameters.",
+      example: [...exampleStep.figures],
     }),
+    parameters: parameters({ example: exampleStep.parameters }),
   })
   .describe("One line of the plan.");
 
@@ -42,13 +56,12 @@ export const TakeItem = z
   .object({
     id: text({
       description: "Your id of it in `kit`; absent for what the kit lacks.",
-      example: "shelf-red-2",
+      example: exampleTake.id,
     }).optional(),
-    what: text({ description: "What to take.", example: "shelf-red-2 (a red filter of density 0.50)" }),
-    why: text({
-      description: "What it is for.",
-      example: "It leaves the least colour error of the filters owned.",
-    }),
+    code: code(exampleTake.code),
+    what: text({ description: "What to take.", example: exampleTake.what }),
+    why: text({ description: "What it is for.", example: exampleTake.why }),
+    parameters: parameters({ example: exampleTake.parameters }),
   })
   .describe("Something to take from the shelf.");
 
@@ -59,6 +72,13 @@ export const DiveAdviceAnswer = z
       description: "The whole advice in a few sentences.",
       example:
         "Mount a red filter of density 1.10. Expose with ISO 200 at f/4.6. Balance on a card at the start.",
+    }),
+    summary_parts: list(Statement, {
+      description: "The same, each sentence as its code and what its text is made of.",
+      example: [
+        { code: "mount", parameters: { filter: { kind: "red", density: 1.1 } } },
+        { code: "balance", parameters: { again: 0 } },
+      ],
     }),
     filter_kind: choice(FilterVerdict, { description: "What to mount on the lens.", example: "red" }),
     filter_density: density("Its density; absent for `none` and for a measured filter.", 1.1).optional(),
@@ -81,13 +101,7 @@ export const DiveAdviceAnswer = z
     }),
     take: list(TakeItem, {
       description: "What to take from the shelf; empty without `kit`.",
-      example: [
-        {
-          id: "shelf-red-2",
-          what: "shelf-red-2 (a red filter of density 0.50)",
-          why: "It leaves the least colour error of the filters owned.",
-        },
-      ],
+      example: [exampleTake],
     }),
     ...answerTail,
   })

@@ -1,7 +1,7 @@
 import { z } from "zod/v3";
 import { choice, flag, list, text } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
-import { answerHead, answerTail } from "./common.js";
+import { answerHead, answerTail, code, parameters } from "./common.js";
 import {
   ExposureValueEstimate,
   IlluminanceEstimate,
@@ -19,19 +19,31 @@ export const WayToPayKind = z
   .enum(["iso", "aperture", "shutter", "lamp", "higher_sun", "shallower", "filter_off", "neutral_density"])
   .describe("Something that pays for lost light, or takes too much of it away.");
 
+const exampleWay = {
+  way: "iso",
+  code: "wide_open",
+  text: "Aperture wide open at f/2.8: ISO 800.",
+  parameters: { f_number: 2.8, iso: 800 },
+  gains_stops: 0,
+  enough: true,
+  iso: 800,
+} as const;
+
 export const WayToPay = z
   .object({
-    way: choice(WayToPayKind, { description: "What to change.", example: "iso" }),
-    text: text({ description: "The same in a sentence.", example: "Raise the ISO speed to 800." }),
+    way: choice(WayToPayKind, { description: "What to change.", example: exampleWay.way }),
+    code: code(exampleWay.code),
+    text: text({ description: "The same in a sentence.", example: exampleWay.text }),
+    parameters: parameters({ example: exampleWay.parameters }),
     gains_stops: quantity({
       description: "Light or sensitivity that it gains; negative where it takes light away.",
       unit: "stop",
       decimals: 2,
       min: -10000,
       max: 10000,
-      example: 1.3,
+      example: exampleWay.gains_stops,
     }),
-    enough: flag({ description: "Whether it is enough alone.", example: true }),
+    enough: flag({ description: "Whether it is enough alone.", example: exampleWay.enough }),
     iso: iso("`iso`: the speed that it comes to.").optional(),
     f_number: fNumber("`aperture`: the f-number that it comes to.").optional(),
     shutter_s: shutter_s("`shutter`: the exposure time that it comes to.").optional(),
@@ -55,14 +67,6 @@ export const WayToPay = z
     }).optional(),
   })
   .describe("A way to pay for lost light, or to be rid of too much.");
-
-const exampleWay = {
-  way: "iso",
-  text: "Raise the ISO speed to 800.",
-  gains_stops: 1.3,
-  enough: true,
-  iso: 800,
-} as const;
 
 export const ExposureAtDepth = z
   .object({

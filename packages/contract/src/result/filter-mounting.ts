@@ -4,7 +4,7 @@ import { quantity } from "../field/quantity.js";
 import { FilterChange } from "../scene/lens-filter.js";
 import { FilterHolder } from "../scene/mounting/filter.js";
 import { ResolvedMountingScene } from "../scene/mounting/scene.js";
-import { answerTail, headOf } from "./common.js";
+import { answerTail, code, headOf, parameters, Statement } from "./common.js";
 import { ClearanceEstimate, LengthEstimate } from "./estimates.js";
 import { RearSheet, RingChain, Vignetting } from "./mounting-parts.js";
 import { angle, share } from "./quantities.js";
@@ -19,15 +19,23 @@ export const MountVerdict = z
   .enum(["fits", "fits_with_care", "does_not_fit"])
   .describe("Whether a holder goes with this camera and port.");
 
+const exampleOption = {
+  holder: "screw_on_lens",
+  place: "on_lens",
+  verdict: "fits",
+  code: "mount_on_lens",
+  text: "The filter screws onto the lens inside the housing: in air, safe from knocks, but fixed for the whole dive.",
+  parameters: {},
+} as const;
+
 export const MountOption = z
   .object({
-    holder: choice(FilterHolder, { description: "The holder.", example: "screw_on_lens" }),
-    place: choice(MountPlace, { description: "Where it puts the filter.", example: "on_lens" }),
-    verdict: choice(MountVerdict, { description: "Whether it fits.", example: "fits" }),
-    text: text({
-      description: "What decides, in a sentence or two.",
-      example: "The filter screws onto the lens inside the housing: in air, safe from knocks.",
-    }),
+    holder: choice(FilterHolder, { description: "The holder.", example: exampleOption.holder }),
+    place: choice(MountPlace, { description: "Where it puts the filter.", example: exampleOption.place }),
+    verdict: choice(MountVerdict, { description: "Whether it fits.", example: exampleOption.verdict }),
+    code: code(exampleOption.code),
+    text: text({ description: "What decides, in a sentence or two.", example: exampleOption.text }),
+    parameters: parameters({ example: exampleOption.parameters }),
   })
   .describe("A holder, and whether it fits.");
 
@@ -82,7 +90,7 @@ export const FilterMountingAnswer = z
       description: "The advised holder: the one that was asked for, unless it does not fit.",
       example: "screw_on_lens",
     }),
-    place: choice(MountPlace, { description: "Where it puts the filter.", example: "on_lens" }),
+    place: choice(MountPlace, { description: "Where it puts the filter.", example: exampleOption.place }),
     verdict: choice(MountVerdict, {
       description:
         "Whether it fits; `does_not_fit` only where no holder does, and then the reasons say what to change.",
@@ -94,14 +102,7 @@ export const FilterMountingAnswer = z
     }),
     options: list(MountOption, {
       description: "Every holder, best first.",
-      example: [
-        {
-          holder: "screw_on_lens",
-          place: "on_lens",
-          verdict: "fits",
-          text: "The filter screws onto the lens inside the housing: in air, safe from knocks.",
-        },
-      ],
+      example: [exampleOption],
     }),
     port: PortFigures.describe("What the port makes of the lens's picture."),
     ring_chain: RingChain.describe(
@@ -124,6 +125,13 @@ export const FilterMountingAnswer = z
       example: [
         "Screw the rings on by hand in the order given, without force.",
         "Change it on dry land only, away from sand and spray.",
+      ],
+    }),
+    procedure_steps: list(Statement, {
+      description: "The same, each step as its code and what its text is made of.",
+      example: [
+        { code: "chain_assemble", parameters: {} },
+        { code: "dry_land_only", parameters: {} },
       ],
     }),
     ...answerTail,

@@ -3,7 +3,7 @@ import { choice, list, text } from "../field/choice.js";
 import { quantity, quantityList } from "../field/quantity.js";
 import { FilterKind } from "../scene/lens-filter.js";
 import { Clarity } from "./clarity.js";
-import { answerHead, answerTail } from "./common.js";
+import { answerHead, answerTail, code, parameters } from "./common.js";
 import {
   ColourErrorEstimate,
   IlluminanceEstimate,
@@ -57,13 +57,22 @@ export const TransmittancePoint = z
   })
   .describe("What a filter is to let through at one wavelength.");
 
+const exampleWay = {
+  way: "come_closer",
+  code: "come_closer",
+  text: "Bring the lamps to 0.32 m from the subject and balance to them: they then outshine daylight.",
+  parameters: { distance_m: 0.32 },
+  split_left_delta_e00: 4.2,
+  cost_stops: -2.1,
+  lamp_distance_m: 0.32,
+} as const;
+
 export const WayOut = z
   .object({
-    way: choice(WayOutKind, { description: "What to do.", example: "lamp_filter" }),
-    text: text({
-      description: "The same in a sentence.",
-      example: "Mount a blue filter of density 0.6 on each lamp.",
-    }),
+    way: choice(WayOutKind, { description: "What to do.", example: exampleWay.way }),
+    code: code(exampleWay.code),
+    text: text({ description: "The same in a sentence.", example: exampleWay.text }),
+    parameters: parameters({ example: exampleWay.parameters }),
     split_left_delta_e00: colourError("Colour split that is left when it is done (CIEDE2000).", 2.3),
     cost_stops: quantity({
       description: "Light on the subject lost by it; negative when it gains light.",
@@ -112,13 +121,6 @@ export const WayOut = z
     }).optional(),
   })
   .describe("A way out, and what it costs.");
-
-const exampleWay = {
-  way: "lamps_off",
-  text: "Switch the lamps off.",
-  split_left_delta_e00: 0,
-  cost_stops: 1.1,
-} as const;
 
 export const MixedLightAtDepth = z
   .object({

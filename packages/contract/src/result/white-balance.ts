@@ -1,7 +1,7 @@
 import { z } from "zod/v3";
 import { choice, flag, list, text } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
-import { answerHead, answerTail } from "./common.js";
+import { answerHead, answerTail, Statement } from "./common.js";
 import { ColourErrorEstimate, GainEstimate } from "./estimates.js";
 import { balanceDepths, cct_K, colourError, depth, duv } from "./quantities.js";
 
@@ -70,6 +70,10 @@ export const WhiteBalanceAnswer = z
     procedure: list(text({ description: "A step, ready to say.", example: "Balance on the card at 5 m." }), {
       description: "What to do, in order.",
       example: ["Balance on the card at 5 m.", "Balance again at 8 m."],
+    }),
+    procedure_steps: list(Statement, {
+      description: "The same, each step as its code and what its text is made of.",
+      example: [{ code: "going_down", parameters: { depths_m: [5, 8.2, 13.5] } }],
     }),
     ...answerTail,
   })

@@ -12,7 +12,17 @@ export type Coded<Codes> = {
 }[keyof Codes & string];
 
 /** The last argument of whoever takes a code: left out where the code comes with nothing. */
-type With<Parameters> = keyof Parameters extends never ? [] : [parameters: Parameters];
+export type With<Parameters> = keyof Parameters extends never ? [] : [parameters: Parameters];
+
+/** Makes the codes of one catalogue. */
+export const codesOf =
+  <Codes>() =>
+  <Code extends keyof Codes & string>(code: Code, ...[parameters]: With<Codes[Code]>) =>
+    ({ code, parameters: parameters ?? {} }) as Coded<Pick<Codes, Code>>;
+
+/** The code of what has more than that. */
+export const codedOf = <Codes>({ code, parameters }: Coded<Codes>): Coded<Codes> =>
+  ({ code, parameters }) as Coded<Codes>;
 
 /** Where a reason comes from: `computed` from the model, or `common_practice` of the trade without a published source. */
 export type Basis = "computed" | "common_practice";

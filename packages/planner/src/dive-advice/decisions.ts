@@ -1,5 +1,6 @@
+import type { NamedFilter } from "../codes/named-filter.js";
 import { colourRedDepths, type RedDepthsNominal } from "../colour-recovery/red-depths.js";
-import { nameOf } from "../filter-choice/candidates.js";
+import { named } from "../filter-choice/candidates.js";
 import { filterChoice } from "../filter-choice/filter-choice.js";
 import { itemAt, type NonEmpty } from "../lists/non-empty.js";
 import { mixedLight } from "../mixed-light/mixed-light.js";
@@ -24,8 +25,8 @@ export interface Decisions {
   /** Illuminance of the lamps on the subject as planned, lx. */
   lampLight_lx: number;
   filter: FilterChoiceAnswer;
-  filterName: string;
-  runnerUpName: string;
+  filterNamed: NamedFilter;
+  runnerUpNamed: NamedFilter;
   /** Shallow first. */
   legs: NonEmpty<Leg>;
   /** Absent without daylight, and where lamps bring red of their own. */
@@ -53,19 +54,19 @@ export function decisionsFor(scene: Scene): Decisions {
     lampFilter,
     lampLight_lx: planned.lamp_illuminance_lx.likely,
     filter,
-    filterName: nameIn(filter),
-    runnerUpName: nameIn(filter.runner_up),
+    filterNamed: namedIn(filter),
+    runnerUpNamed: namedIn(filter.runner_up),
     legs: legsOf(withoutFilter(lit), filmed, filter),
     red: filmed.lamps.length > 0 ? undefined : colourRedDepths(filmed),
   };
 }
 
-function nameIn({
+function namedIn({
   filter_kind: kind,
   filter_density: density,
   filter_id: id,
-}: Pick<FilterChoiceAnswer, "filter_kind" | "filter_density" | "filter_id">): string {
-  return nameOf({
+}: Pick<FilterChoiceAnswer, "filter_kind" | "filter_density" | "filter_id">): NamedFilter {
+  return named({
     kind,
     ...(density === undefined ? {} : { density }),
     ...(id === undefined ? {} : { id }),

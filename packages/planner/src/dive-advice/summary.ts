@@ -1,36 +1,46 @@
-import { settings } from "../messages/dial.js";
-import { LAMP_PLANS_EN, SUMMARY_EN as SAY } from "../messages/plan-en.js";
+import { type Coded, codesOf } from "../codes/coded.js";
+import type { Exposed, SummaryCodes } from "../codes/summary.js";
+import type { ExposureAtDepth } from "../result/exposure-loss.js";
 import type { Decisions } from "./decisions.js";
 import { balancesDown, endOf, startOf } from "./legs.js";
 import { tooBright } from "./too-bright.js";
 
-function mountText({ filter, filterName: name, runnerUpName, legs }: Decisions): string {
-  if (filter.filter_kind === "none") return SAY.no_filter();
-  const tie = filter.verdict === "near_tie" ? { tie_with: runnerUpName } : {};
-  if (legs.length === 1) return SAY.mount({ name, ...tie });
+type Part = Coded<SummaryCodes>;
+
+const say = codesOf<SummaryCodes>();
+
+function mountPart({ filter, filterNamed, runnerUpNamed, legs }: Decisions): Part {
+  if (filter.filter_kind === "none") return say("no_filter");
+  const tie = filter.verdict === "near_tie" ? { tie_with: runnerUpNamed } : {};
+  if (legs.length === 1) return say("mount", { filter: filterNamed, ...tie });
   const { scene } = legs.find((leg) => leg.filtered) ?? legs[0];
-  return SAY.carry({ name, from_m: scene.min_depth_m, to_m: scene.max_depth_m, ...tie });
+  const range = { from_m: scene.min_depth_m, to_m: scene.max_depth_m };
+  return say("carry", { filter: filterNamed, ...range, ...tie });
 }
 
-function exposeText({ legs, lampPlan }: Decisions): string {
+const exposed = ({ depth_m, iso, f_number }: ExposureAtDepth): Exposed => ({ depth_m, iso, f_number });
+
+function exposePart({ legs, lampPlan }: Decisions): Part {
   const first = startOf(legs);
   const last = endOf(legs);
   const bright = tooBright(first);
-  if (bright) return SAY.too_bright(bright);
+  if (bright) return say("too_bright", bright);
   if (last.verdict === "too_dark") {
-    return SAY.too_dark({ depth_m: last.depth_m, shortfall_stops: last.shortfall_stops?.likely ?? 0 });
+    return say("too_dark", { depth_m: last.depth_m, shortfall_stops: last.shortfall_stops?.likely ?? 0 });
   }
-  const alike = lampPlan === "lamps_only" || settings(first) === settings(last);
-  return alike ? SAY.expose(first) : SAY.expose_from_to({ from: first, to: last });
+  const from = exposed(first);
+  return say("expose", lampPlan === "lamps_only" ? { from } : { from, to: exposed(last) });
 }
 
-function balanceText({ legs }: Decisions): string {
-  if (legs[0].balance.method === "card_at_lamp_distance") return "";
-  return SAY.balance({ again: balancesDown(legs).length - 1 });
-}
+const balanceParts = ({ legs }: Decisions): Part[] =>
+  legs[0].balance.method === "card_at_lamp_distance"
+    ? []
+    : [say("balance", { again: balancesDown(legs).length - 1 })];
 
 /** The whole advice in a few sentences. */
-export const summaryOf = (d: Decisions): string =>
-  [mountText(d), exposeText(d), balanceText(d), LAMP_PLANS_EN[d.lampPlan]]
-    .filter((part) => part !== "")
-    .join(" ");
+export const summaryOf = (d: Decisions): Part[] => [
+  mountPart(d),
+  exposePart(d),
+  ...balanceParts(d),
+  ...(d.lampPlan === "none" ? [] : [say(d.lampPlan)]),
+];

@@ -1,12 +1,15 @@
 import { stopsToDensity } from "@sunfathom/optics";
 import { FITS_WITHIN_STOPS } from "../camera/exposure-settings.js";
-import { TAKE_EN } from "../messages/plan-en.js";
+import { codesOf } from "../codes/coded.js";
+import type { TakeCodes } from "../codes/take.js";
 import { VISIBLE_SPLIT_DELTA_E00 } from "../mixed-light/lights.js";
 import type { TakeItem } from "../result/dive-advice.js";
 import type { KitItem } from "../scene/scene.js";
 import type { Decisions } from "./decisions.js";
 import { startOf } from "./legs.js";
 import { tooBright } from "./too-bright.js";
+
+const say = codesOf<TakeCodes>();
 
 /** A sixth of a stop, in density. */
 const HALF_A_CLICK = stopsToDensity(FITS_WITHIN_STOPS);
@@ -15,7 +18,7 @@ const HALF_A_CLICK = stopsToDensity(FITS_WITHIN_STOPS);
 export function takeFrom({
   scene,
   filter,
-  filterName,
+  filterNamed,
   lampFilter,
   lampPlan,
   legs,
@@ -25,25 +28,25 @@ export function takeFrom({
   if (!kit) return [];
   const take: TakeItem[] = [];
   if (filter.filter_id !== undefined) {
-    take.push({ id: filter.filter_id, ...TAKE_EN.lens_filter({ name: filterName }) });
+    take.push({ id: filter.filter_id, ...say("lens_filter", { filter: filterNamed }) });
   }
   const bright = tooBright(startOf(legs));
   if (bright) take.push(neutralDensity(kit, bright.density));
-  const way = middle.ways_out.find(
-    ({ way: kind, split_left_delta_e00: left }) => kind === "lamp_filter" && left <= VISIBLE_SPLIT_DELTA_E00,
-  );
+  const way = middle.ways_out
+    .filter((other) => other.code === "lamp_filter")
+    .find(({ split_left_delta_e00: left }) => left <= VISIBLE_SPLIT_DELTA_E00);
   if (lampPlan === "lamps_with_filter" && lampFilter) {
-    take.push({ id: lampFilter.item.id, ...TAKE_EN.lamp_filters() });
+    take.push({ id: lampFilter.item.id, ...say("lamp_filters") });
   } else if (way) {
-    const { lamp_filter_kind: kind = "", lamp_filter_density: density = 0 } = way;
-    take.push(TAKE_EN.lamp_filters_lacking({ kind, density }));
+    const { kind, density } = way.parameters;
+    take.push(say("lamp_filters_lacking", { kind, density }));
   }
   if (lampPlan !== "lamps_off" && lampPlan !== "none") {
     for (const { id } of kit.filter(({ item }) => item === "lamp")) {
-      take.push({ id, ...TAKE_EN.lamp() });
+      take.push({ id, ...say("lamp") });
     }
   }
-  take.push(TAKE_EN.card());
+  take.push(say("card"));
   return take;
 }
 
@@ -57,6 +60,6 @@ function neutralDensity(kit: readonly KitItem[], density: number): TakeItem {
     .sort((a, b) => (a.filter_density ?? 0) - (b.filter_density ?? 0))[0];
   return {
     ...(owned === undefined ? {} : { id: owned.id }),
-    ...TAKE_EN.neutral_density({ density: owned?.filter_density ?? density }),
+    ...say("neutral_density", { density: owned?.filter_density ?? density }),
   };
 }

@@ -9,13 +9,14 @@ import {
   whiteLampPerLumen,
 } from "@sunfathom/optics";
 import { FITS_WITHIN_STOPS, limitsOf, type Settings } from "../camera/exposure-settings.js";
+import { codesOf } from "../codes/coded.js";
+import type { WaysToPay } from "../codes/ways-to-pay.js";
 import { bisect } from "../light/bisect.js";
 import type { Conditions } from "../light/conditions.js";
 import { daylightUnder } from "../light/daylight.js";
 import { highestSun_deg } from "../light/highest-sun.js";
 import { hasLensFilter, lensFilterOf } from "../light/lens-filter.js";
 import { type Underwater, underwater } from "../light/underwater.js";
-import { WAYS_TO_PAY_EN } from "../messages/ways-to-pay-en.js";
 import type { WayToPay } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
@@ -27,6 +28,8 @@ const EXACT = 1e-9;
 
 /** A click of a third of a stop: nobody waits hours for less. */
 const WORTH_WAITING_STOPS = 1 / 3;
+
+const say = codesOf<WaysToPay>();
 
 interface Task {
   conditions: Conditions;
@@ -75,7 +78,7 @@ function whenItFits({ conditions: { scene }, settings }: Task): (WayToPay | unde
     iso >= limits.min_iso - EXACT
       ? {
           way: "iso",
-          text: WAYS_TO_PAY_EN.wide_open({ f_number: widest, iso }),
+          ...say("wide_open", { f_number: widest, iso }),
           gains_stops: 0,
           enough: true,
           iso,
@@ -85,7 +88,7 @@ function whenItFits({ conditions: { scene }, settings }: Task): (WayToPay | unde
     closed > settings.f_number + EXACT
       ? {
           way: "aperture",
-          text: WAYS_TO_PAY_EN.depth_of_field({ f_number: closed, iso: isoClosed }),
+          ...say("depth_of_field", { f_number: closed, iso: isoClosed }),
           gains_stops: 0,
           enough: true,
           iso: isoClosed,
@@ -106,7 +109,7 @@ function whenDark(task: Task): (WayToPay | undefined)[] {
     longerShutter(task),
     {
       way: "iso",
-      text: WAYS_TO_PAY_EN.more_gain({ iso, allowed: settings.iso }),
+      ...say("more_gain", { iso, allowed: settings.iso }),
       gains_stops: missing,
       enough: conditions.scene.iso !== undefined && iso <= conditions.scene.max_iso,
       iso,
@@ -121,7 +124,7 @@ function whenBright({ conditions, missing, settings }: Task): (WayToPay | undefi
     closeAperture(conditions.scene, missing, settings),
     {
       way: "neutral_density",
-      text: WAYS_TO_PAY_EN.neutral_density({
+      ...say("neutral_density", {
         density: neutral_density,
         stops: densityToStops(neutral_density),
       }),
@@ -131,7 +134,7 @@ function whenBright({ conditions, missing, settings }: Task): (WayToPay | undefi
     },
     {
       way: "shutter",
-      text: WAYS_TO_PAY_EN.shorter_shutter({ shutter_s }),
+      ...say("shorter_shutter", { shutter_s }),
       gains_stops: missing,
       enough: true,
       shutter_s,
@@ -148,7 +151,7 @@ function closeAperture({ max_f_number }: Scene, missing: number, settings: Setti
   const enough = wanted <= max_f_number;
   return {
     way: "aperture",
-    text: WAYS_TO_PAY_EN.close_aperture({ f_number, enough }),
+    ...say("close_aperture", { f_number, enough }),
     gains_stops,
     enough,
     f_number,
@@ -166,7 +169,7 @@ function filterOff({ conditions, missing, depth_m, ev100 }: Task): WayToPay | un
   const gains_stops = bare.ev100 - ev100;
   return {
     way: "filter_off",
-    text: WAYS_TO_PAY_EN.filter_off({ gains_stops }),
+    ...say("filter_off", { gains_stops }),
     gains_stops,
     enough: gains_stops >= missing,
   };
@@ -186,7 +189,7 @@ function higherSun({ conditions, missing, depth_m, ev100 }: Task): WayToPay | un
   const said = { elevation_deg: sun_elevation_deg, gains_stops };
   return {
     way: "higher_sun",
-    text: conditions.sun.instant ? WAYS_TO_PAY_EN.wait_for_sun(said) : WAYS_TO_PAY_EN.if_sun_rises(said),
+    ...say(conditions.sun.instant ? "wait_for_sun" : "if_sun_rises", said),
     gains_stops,
     enough: gains_stops >= missing,
     sun_elevation_deg,
@@ -203,7 +206,7 @@ function shallower({ conditions, missing, depth_m, ev100 }: Task): WayToPay | un
   const fits_m = bisect(isBright, least, depth_m, 0.01);
   return {
     way: "shallower",
-    text: WAYS_TO_PAY_EN.shallower({ depth_m: fits_m }),
+    ...say("shallower", { depth_m: fits_m }),
     gains_stops: missing,
     enough: true,
     depth_m: fits_m,
@@ -221,7 +224,11 @@ function lamp({ conditions, missing, depth_m }: Task): WayToPay {
   const lamp_flux_lm = wanted_lx / lux_per_lm;
   return {
     way: "lamp",
-    text: WAYS_TO_PAY_EN.add_lamp({ ...LAMP, flux_lm: lamp_flux_lm }),
+    ...say("add_lamp", {
+      flux_lm: lamp_flux_lm,
+      beam_angle_deg: LAMP.beam_angle_deg,
+      distance_m: LAMP.distance_m,
+    }),
     gains_stops: missing,
     enough: true,
     lamp_flux_lm,
@@ -236,7 +243,7 @@ function longerShutter({ conditions, missing, settings }: Task): WayToPay | unde
   if (gains_stops < EXACT) return undefined;
   return {
     way: "shutter",
-    text: WAYS_TO_PAY_EN.longer_shutter({ shutter_s, gains_stops }),
+    ...say("longer_shutter", { shutter_s, gains_stops }),
     gains_stops,
     enough: gains_stops >= missing - EXACT,
     shutter_s,

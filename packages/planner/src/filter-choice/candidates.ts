@@ -69,10 +69,3 @@ export const named = ({ kind, density, id }: Candidate): NamedFilter => ({
   ...(kind === "none" || density === undefined ? {} : { density }),
   ...(id === undefined ? {} : { id }),
 });
-
-export function nameOf({ kind, density, id }: Candidate): string {
-  if (kind === "none") return "no filter";
-  const nominal =
-    density === undefined ? `a measured ${kind} filter` : `a ${kind} filter of density ${density.toFixed(2)}`;
-  return id === undefined ? nominal : `${id} (${nominal})`;
-}

@@ -1,5 +1,5 @@
-import type { WordedReason as Reason } from "../messages/worded-reason.js";
 import type { MountVerdict } from "../result/filter-mounting.js";
+import type { Reason } from "./reason.js";
 
 /** What speaks against a holder; a fatal fault rules it out, another asks for care. */
 export interface Fault {

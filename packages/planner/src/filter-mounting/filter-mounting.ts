@@ -1,6 +1,6 @@
+import { codedOf } from "../codes/coded.js";
+import type { FilterMountingReasons } from "../codes/filter-mounting.js";
 import { type NonEmpty, nonEmpty } from "../lists/non-empty.js";
-import { MOUNTING_HOLDERS_EN } from "../messages/mounting-en.js";
-import type { WordedReason as Reason } from "../messages/worded-reason.js";
 import type { FilterMountingAnswer, PortFigures } from "../result/filter-mounting.js";
 import type { FilterMountingScene } from "../scene/filter-mounting-scene.js";
 import { closeReason, cornerReason } from "./front-faults.js";
@@ -10,7 +10,7 @@ import { byFitness, holdersByHabit } from "./order.js";
 import { portFigures, portReasons } from "./port.js";
 import { procedureOf } from "./procedure.js";
 import { rearSheetReasons } from "./rear-sheet.js";
-import { reason } from "./reason.js";
+import { type Reason, reason } from "./reason.js";
 import { checkRingIds } from "./rings.js";
 
 /** Field in air beyond which a flat port shows its faults at the edge (common practice). */
@@ -38,7 +38,7 @@ export function filterMounting(scene: FilterMountingScene): FilterMountingAnswer
       holder,
       place,
       verdict,
-      text: (faults[0] ?? merit).text,
+      ...codedOf<FilterMountingReasons>(faults[0] ?? merit),
     })),
     port,
     ...(advised.rings ? { ring_chain: advised.rings.chain } : {}),
@@ -75,8 +75,8 @@ function placeReasons(scene: FilterMountingScene, advised: Judged, all: NonEmpty
     asked && asked !== advised
       ? [
           reason("mount_asked_does_not_fit", "computed", {
-            asked: MOUNTING_HOLDERS_EN[asked.holder],
-            instead: MOUNTING_HOLDERS_EN[advised.holder],
+            asked: asked.holder,
+            instead: advised.holder,
           }),
           ...asked.faults.slice(0, 1),
         ]

@@ -1,7 +1,6 @@
-import type { WordedReason as Reason } from "../messages/worded-reason.js";
 import { care, type Fault, fatal } from "./fault.js";
 import type { Front } from "./front.js";
-import { reason } from "./reason.js";
+import { type Reason, reason } from "./reason.js";
 
 /** Gap between rim and dome, at the near end of what it may be, below which it asks for care: a judgement. */
 const COMFORTABLE_GAP_mm = 3;

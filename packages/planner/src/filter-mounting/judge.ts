@@ -1,5 +1,4 @@
 /** Whether a holder goes with this camera and port, and what speaks against it. */
-import type { WordedReason as Reason } from "../messages/worded-reason.js";
 import type { MountPlace, MountVerdict, RearSheet } from "../result/filter-mounting.js";
 import type { FilterHolder, FilterMountingScene } from "../scene/filter-mounting-scene.js";
 import type { FilterChange } from "../scene/scene.js";
@@ -8,7 +7,7 @@ import { type Front, frontOf, WIDEST_IN_FRONT_deg } from "./front.js";
 import { cornerFaults, domeFaults } from "./front-faults.js";
 import type { LensFacts } from "./lens.js";
 import { rearSheetOf, sheetFarReasons } from "./rear-sheet.js";
-import { reason } from "./reason.js";
+import { type Reason, reason } from "./reason.js";
 import { type RingsFound, ringsFrom } from "./rings.js";
 
 export interface Judged {
@@ -132,6 +131,5 @@ const withoutThread = ({ lens_kind }: FilterMountingScene): Reason =>
 function changeFault(wanted: FilterChange, allowed: FilterChange): Fault[] {
   if (wanted === "none" || wanted === allowed) return [];
   if (allowed === "none") return [care(reason("mount_fixed_for_dive", "common_practice"))];
-  const words = allowed === "flip" ? "swinging it on a hinge" : "taking it off and clipping it on";
-  return [care(reason("mount_other_change", "common_practice", { allowed: words }))];
+  return [care(reason("mount_other_change", "common_practice", { allowed }))];
 }

@@ -5,10 +5,9 @@ import {
   imageHeight,
   type Projection,
 } from "@sunfathom/optics";
-import type { WordedReason as Reason } from "../messages/worded-reason.js";
 import type { FilterMountingScene } from "../scene/filter-mounting-scene.js";
 import { fieldTooWide, formatContradicts, lensUnknown, outsideImageCircle } from "./problems.js";
-import { reason } from "./reason.js";
+import { type Reason, reason } from "./reason.js";
 
 /** Diagonal of 24 x 36 mm, and of the small format of action cameras (from memory: 7.7 mm): assumed where none is given. */
 const FULL_FRAME_DIAGONAL_mm = Math.hypot(36, 24);

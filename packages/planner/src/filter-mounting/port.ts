@@ -5,11 +5,10 @@ import {
   flatPortMagnification,
   lateralColour_percent,
 } from "@sunfathom/optics";
-import type { WordedReason as Reason } from "../messages/worded-reason.js";
 import type { PortFigures } from "../result/filter-mounting.js";
 import type { FilterMountingScene } from "../scene/filter-mounting-scene.js";
 import type { LensFacts } from "./lens.js";
-import { reason } from "./reason.js";
+import { type Reason, reason } from "./reason.js";
 
 /** What the port makes of the picture; a camera that is watertight itself looks through a flat window too. */
 export function portFigures(scene: FilterMountingScene, lens: LensFacts): PortFigures {

@@ -1,10 +1,11 @@
-import { MOUNTING_STEPS_EN, type MountingStepCode } from "../messages/mounting-en.js";
+import type { Coded } from "../codes/coded.js";
+import type { MountingStepCode, MountingSteps } from "../codes/mounting-steps.js";
 import type { FilterMountingScene } from "../scene/filter-mounting-scene.js";
 import type { Judged } from "./judge.js";
 
 /** What to do with the advised holder, in order. Common practice. */
-export function procedureOf({ rear_fixing }: FilterMountingScene, advised: Judged): string[] {
-  return stepsOf(advised, rear_fixing).map((code) => MOUNTING_STEPS_EN[code]);
+export function procedureOf({ rear_fixing }: FilterMountingScene, advised: Judged): Coded<MountingSteps>[] {
+  return stepsOf(advised, rear_fixing).map((code) => ({ code, parameters: {} }));
 }
 
 function stepsOf({ place, changes, rings }: Judged, fixing: "slot" | "tape"): MountingStepCode[] {

@@ -1,3 +1,4 @@
+import type { PupilBasis } from "../codes/filter-mounting.js";
 import type { Estimate } from "../result/common.js";
 import type { MountPlace } from "../result/filter-mounting.js";
 import type { FilterMountingScene, LensKind } from "../scene/filter-mounting-scene.js";
@@ -22,8 +23,6 @@ const WINDOW_mm = 5;
 /** From likely to the 10th and 90th percentile: of what is assumed, and of a given distance, as the pupil moves with the angle. */
 const SPREAD_ASSUMED = 0.2;
 const SPREAD_GIVEN = 0.1;
-
-type PupilBasis = "thread" | "sensor" | "window";
 
 export interface PupilDistance {
   distance_mm: Estimate;

@@ -5,11 +5,10 @@ import {
   focusShift_mm,
   WATER_INDEX,
 } from "@sunfathom/optics";
-import type { WordedReason as Reason } from "../messages/worded-reason.js";
 import type { PortFigures, RearSheet } from "../result/filter-mounting.js";
 import type { FilterMountingScene } from "../scene/filter-mounting-scene.js";
 import type { LensFacts } from "./lens.js";
-import { reason } from "./reason.js";
+import { type Reason, reason } from "./reason.js";
 
 /** Smaller than a slot in all, and wider than a taped opening on each side (common practice, from memory). */
 const PLAY_IN_SLOT_mm = 0.5;

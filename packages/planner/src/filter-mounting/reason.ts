@@ -1,4 +1,6 @@
-import { FILTER_MOUNTING_REASONS_EN } from "../messages/reasons/filter-mounting-en.js";
-import { reasonsWith } from "../messages/say.js";
+import { type Reason as CodedReason, reasonsOf } from "../codes/coded.js";
+import type { FilterMountingReasons } from "../codes/filter-mounting.js";
 
-export const reason = reasonsWith(FILTER_MOUNTING_REASONS_EN);
+export type Reason = CodedReason<FilterMountingReasons>;
+
+export const reason = reasonsOf<FilterMountingReasons>();

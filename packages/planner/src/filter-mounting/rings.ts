@@ -1,8 +1,7 @@
-import type { WordedReason as Reason } from "../messages/worded-reason.js";
 import type { RingChain } from "../result/filter-mounting.js";
 import type { FilterMountingScene, StepRing } from "../scene/filter-mounting-scene.js";
 import { ringIdTwice } from "./problems.js";
-import { reason } from "./reason.js";
+import { type Reason, reason } from "./reason.js";
 import { compareRoutes, type RingRoute, shortestChain } from "./ring-chain.js";
 
 /** Thickness taken for a ring that has yet to be bought. */
@@ -67,8 +66,8 @@ function owning(from_mm: number, to_mm: number, route: RingRoute, given: boolean
 function closing(given: boolean, thread_mm: number, { rings, thickness_mm }: RingRoute): Reason {
   if (!given) return reason("rings_filter_thread_assumed", "common_practice", { thread_mm });
   if (rings.length === 0) return reason("rings_not_needed", "computed", { thread_mm });
-  const chain = rings.map(({ id, from_mm, to_mm }) => `${id} (${from_mm} to ${to_mm} mm)`).join(", then ");
-  return reason("rings_close", "computed", { chain, thickness_mm });
+  const chain = rings.map(({ id, from_mm, to_mm }) => ({ id, from_mm, to_mm }));
+  return reason("rings_close", "computed", { rings: chain, thickness_mm });
 }
 
 function missing(from_mm: number, to_mm: number, rings: readonly StepRing[]): RingsFound {

@@ -11,10 +11,11 @@ import {
 import { castBetween } from "../camera/cast.js";
 import { perPlace } from "../camera/matrix.js";
 import { rawOf, type SensorProfile } from "../camera/sensor-profile.js";
+import { codesOf } from "../codes/coded.js";
+import type { WaysOut } from "../codes/ways-out.js";
 import { lampSpectrum } from "../light/lamps.js";
 import { lampLightAt, type Underwater } from "../light/underwater.js";
 import { valueAt } from "../lists/non-empty.js";
-import { WAYS_OUT_EN } from "../messages/ways-out-en.js";
 import type { WayOut } from "../result/mixed-light.js";
 import type { TransmittanceSample } from "../scene/scene.js";
 import { type Both, VISIBLE_SPLIT_DELTA_E00 } from "./lights.js";
@@ -24,6 +25,8 @@ const LAMP_DENSITIES = Array.from({ length: 20 }, (_, i) => Math.round((i + 1) *
 const CURVE_NM = Array.from({ length: 9 }, (_, i) => 450 + 25 * i);
 /** Lamp distances are searched from a tenth of today's in steps of a twentieth. */
 const CLOSER_STEPS = Array.from({ length: 18 }, (_, i) => (18 - i) / 20);
+
+const say = codesOf<WaysOut>();
 
 export interface Lights extends Both {
   world: Underwater;
@@ -43,7 +46,7 @@ function lampsOff({ daylight, lamps }: Lights): WayOut {
   const cost_stops = stops(add(daylight, lamps), daylight);
   return {
     way: "lamps_off",
-    text: WAYS_OUT_EN.lamps_off({ cost_stops }),
+    ...say("lamps_off", { cost_stops }),
     split_left_delta_e00: 0,
     cost_stops,
   };
@@ -77,7 +80,7 @@ function lampFilterWay({ world, profile, daylight, lamps }: Lights): WayOut {
   );
   return {
     way: "lamp_filter",
-    text: WAYS_OUT_EN.lamp_filter({
+    ...say("lamp_filter", {
       ...needed,
       kind: best.kind,
       density: best.density,
@@ -118,7 +121,7 @@ function neededCurve(daylight: Spectrum, lamps: Spectrum): TransmittanceSample[]
 function balanceToLamps({ profile, daylight, lamps }: Lights): WayOut {
   return {
     way: "balance_to_lamps",
-    text: WAYS_OUT_EN.balance_to_lamps(),
+    ...say("balance_to_lamps"),
     split_left_delta_e00: castBetween(profile, lamps, add(daylight, lamps)),
     cost_stops: 0,
   };
@@ -134,7 +137,7 @@ function comeCloser({ world, profile, daylight, lamps }: Lights): WayOut | undef
     if (split > VISIBLE_SPLIT_DELTA_E00) continue;
     return {
       way: "come_closer",
-      text: WAYS_OUT_EN.come_closer({ distance_m: lamp_distance_m }),
+      ...say("come_closer", { distance_m: lamp_distance_m }),
       split_left_delta_e00: split,
       cost_stops: stops(add(daylight, lamps), add(daylight, closer)),
       lamp_distance_m,

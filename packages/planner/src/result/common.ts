@@ -1,20 +1,12 @@
 import type { LightCauses } from "../codes/causes.js";
 import type { CautionCode } from "../codes/cautions.js";
 import type { Coded, Reason } from "../codes/coded.js";
-import type { LightReasons } from "../codes/light.js";
-import type { WordedReason } from "../messages/worded-reason.js";
 
 /** 10th, 50th and 90th percentile of a quantity. */
 export interface Estimate {
   low: number;
   likely: number;
   high: number;
-}
-
-export interface Figure {
-  /** What the figure is, in snake_case with its unit at the end where it has one. */
-  name: string;
-  value: number;
 }
 
 export interface Caution<Code extends string = CautionCode> {
@@ -36,10 +28,3 @@ export interface AnswerParts<Reasons, Causes = LightCauses, Cautions extends str
   /** Ids of the tables and formulas that the answer rests on. */
   sources: string[];
 }
-
-/** The same of a decision whose reasons still have their texts. */
-export interface WordedParts extends Omit<AnswerParts<LightReasons>, "reasons"> {
-  reasons: MixedReason[];
-}
-
-export type MixedReason = (Reason<LightReasons> & { text?: undefined }) | WordedReason;

@@ -1,10 +1,13 @@
-import type { Basis } from "../codes/coded.js";
+import type { Basis, Coded } from "../codes/coded.js";
 import type { ExposureLossReasons } from "../codes/exposure-loss.js";
 import type { FilterChoiceReasons } from "../codes/filter-choice.js";
 import type { LightReasons } from "../codes/light.js";
 import type { MixedLightReasons } from "../codes/mixed-light.js";
+import type { StepCodes } from "../codes/steps.js";
+import type { SummaryCodes } from "../codes/summary.js";
+import type { TakeCodes } from "../codes/take.js";
 import type { WhiteBalanceReasons } from "../codes/white-balance.js";
-import type { AnswerParts, Figure } from "./common.js";
+import type { AnswerParts } from "./common.js";
 import type { FilterVerdict } from "./filter-choice.js";
 import type { MixedLightVerdict } from "./mixed-light.js";
 
@@ -25,31 +28,22 @@ export type PlanReasons = FilterChoiceReasons &
   LightReasons;
 
 /** One line of the plan. */
-export interface DiveStep {
+export type DiveStep = Coded<StepCodes> & {
   phase: DivePhase;
   /** Where it is to be done; absent where it belongs to no one depth. */
   depth_m?: number;
-  /** Stable code, for programs and translations. */
-  code: string;
-  /** What to do, ready to say. */
-  text: string;
-  /** Why, in a sentence. */
-  why: string;
   basis: Basis;
-  figures: Figure[];
-}
+};
 
 /** What to take from the shelf. */
-export interface TakeItem {
+export type TakeItem = Coded<TakeCodes> & {
   /** The id from the kit; absent for what the kit lacks. */
   id?: string;
-  what: string;
-  why: string;
-}
+};
 
 export interface DiveAdviceAnswer extends AnswerParts<PlanReasons> {
   /** The whole advice in two or three sentences. */
-  summary: string;
+  summary: Coded<SummaryCodes>[];
   filter_kind: FilterVerdict;
   filter_density?: number;
   filter_id?: string;

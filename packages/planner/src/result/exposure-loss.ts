@@ -1,5 +1,7 @@
+import type { Coded } from "../codes/coded.js";
 import type { ExposureLossReasons } from "../codes/exposure-loss.js";
 import type { LightReasons } from "../codes/light.js";
+import type { WaysToPay } from "../codes/ways-to-pay.js";
 import type { NonEmpty } from "../lists/non-empty.js";
 import type { AnswerParts, Estimate } from "./common.js";
 
@@ -63,9 +65,8 @@ export type WayToPayKind =
   | "filter_off"
   | "neutral_density";
 
-export interface WayToPay {
+export type WayToPay = Coded<WaysToPay> & {
   way: WayToPayKind;
-  text: string;
   /** Light or sensitivity that it gains, in stops; negative where it takes light away. */
   gains_stops: number;
   /** Whether it is enough alone, within what camera and dive allow. */
@@ -79,4 +80,4 @@ export interface WayToPay {
   sun_elevation_deg?: number;
   /** Flux of a lamp with a beam of 100 degrees at 0.8 m that would do. */
   lamp_flux_lm?: number;
-}
+};

@@ -1,16 +1,17 @@
 import type { MountingCauses } from "../codes/causes.js";
 import type { CautionCode, MountingCautionCode } from "../codes/cautions.js";
-import type { WordedReason } from "../messages/worded-reason.js";
+import type { Coded } from "../codes/coded.js";
+import type { FilterMountingReasons } from "../codes/filter-mounting.js";
+import type { MountingSteps } from "../codes/mounting-steps.js";
 import type { FilterHolder, StepRing } from "../scene/filter-mounting-scene.js";
 import type { FilterChange } from "../scene/scene.js";
 import type { AnswerParts, Estimate } from "./common.js";
 
 export interface FilterMountingAnswer
   extends FilterMountingFigures,
-    Omit<AnswerParts<never, MountingCauses, CautionCode | MountingCautionCode>, "reasons"> {
-  reasons: WordedReason[];
-  /** What to do, in order, ready to say. Common practice. */
-  procedure: string[];
+    AnswerParts<FilterMountingReasons, MountingCauses, CautionCode | MountingCautionCode> {
+  /** What to do, in order. Common practice. */
+  procedure: Coded<MountingSteps>[];
 }
 
 /** `on_lens` is inside the housing; `before_port` and `before_window` are in the water. */
@@ -41,13 +42,12 @@ export interface FilterMountingFigures {
   rear_sheet?: RearSheet;
 }
 
-export interface MountOption {
+/** With the reason that decides. */
+export type MountOption = Coded<FilterMountingReasons> & {
   holder: FilterHolder;
   place: MountPlace;
   verdict: MountVerdict;
-  /** What decides, in a sentence or two. */
-  text: string;
-}
+};
 
 /** What the port makes of the lens's picture. */
 export interface PortFigures {

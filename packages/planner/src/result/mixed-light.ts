@@ -1,5 +1,7 @@
+import type { Coded } from "../codes/coded.js";
 import type { LightReasons } from "../codes/light.js";
 import type { MixedLightReasons } from "../codes/mixed-light.js";
+import type { WaysOut } from "../codes/ways-out.js";
 import type { NonEmpty } from "../lists/non-empty.js";
 import type { FilterKind, TransmittanceSample } from "../scene/scene.js";
 import type { AnswerParts, Estimate } from "./common.js";
@@ -57,9 +59,8 @@ export interface MixedLightAtDepth {
   ways_out: WayOut[];
 }
 
-export interface WayOut {
+export type WayOut = Coded<WaysOut> & {
   way: WayOutKind;
-  text: string;
   /** Colour split that is left when it is done. */
   split_left_delta_e00: number;
   /** Light on the subject lost by it; negative when it gains light. */
@@ -76,4 +77,4 @@ export interface WayOut {
   lamp_flux_left_lm?: number[];
   /** `come_closer`: distance from the lamps at which they lead. */
   lamp_distance_m?: number;
-}
+};

@@ -1,14 +1,16 @@
+import type { BalanceSteps } from "../codes/balance-procedure.js";
+import type { Coded } from "../codes/coded.js";
 import type { LightReasons } from "../codes/light.js";
 import type { WhiteBalanceReasons } from "../codes/white-balance.js";
 import type { NonEmpty } from "../lists/non-empty.js";
 import type { AnswerParts, Estimate } from "./common.js";
 
 export interface WhiteBalanceAnswer extends WhiteBalanceDecision {
-  /** Ready to say, in order. */
-  procedure: string[];
+  /** What to do, in order. */
+  procedure: Coded<BalanceSteps>[];
 }
 
-/** What was decided, before it is put into words to say. */
+/** What was decided, before it is put into steps. */
 export interface WhiteBalanceDecision
   extends WhiteBalanceFigures,
     AnswerParts<WhiteBalanceReasons & LightReasons> {}

@@ -533,6 +533,10 @@ export type DiveAdviceAnswer = {
      */
     summary: string;
     /**
+     * The same, each sentence as its code and what its text is made of.
+     */
+    summary_parts: Array<Statement>;
+    /**
      * What to mount on the lens.
      */
     filter_kind: FilterVerdict;
@@ -628,9 +632,15 @@ export type DiveStep = {
      */
     basis: ReasonBasis;
     /**
-     * The figures in it.
+     * The figures in it: the numbers among its parameters.
      */
     figures: Array<Figure>;
+    /**
+     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     */
+    parameters: {
+        [key: string]: unknown;
+    };
 };
 
 /**
@@ -1087,6 +1097,10 @@ export type FilterMountingAnswer = {
      * What to do, in order. Common practice.
      */
     procedure: Array<string>;
+    /**
+     * The same, each step as its code and what its text is made of.
+     */
+    procedure_steps: Array<Statement>;
     /**
      * Why the answer is what it is, most important first.
      */
@@ -1885,9 +1899,19 @@ export type MountOption = {
      */
     verdict: MountVerdict;
     /**
+     * Stable code, for programs and translations.
+     */
+    code: string;
+    /**
      * What decides, in a sentence or two.
      */
     text: string;
+    /**
+     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     */
+    parameters: {
+        [key: string]: unknown;
+    };
 };
 
 /**
@@ -3619,6 +3643,22 @@ export type SignalToNoiseEstimate = {
 export type SourceKind = 'table' | 'formula' | 'assumption';
 
 /**
+ * What a sentence says: its code, and all that it is made of.
+ */
+export type Statement = {
+    /**
+     * Stable code, for programs and translations.
+     */
+    code: string;
+    /**
+     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     */
+    parameters: {
+        [key: string]: unknown;
+    };
+};
+
+/**
  * A ring that leads from one thread to another.
  */
 export type StepRing = {
@@ -3659,6 +3699,10 @@ export type TakeItem = {
      */
     id?: string | undefined;
     /**
+     * Stable code, for programs and translations.
+     */
+    code: string;
+    /**
      * What to take.
      */
     what: string;
@@ -3666,6 +3710,12 @@ export type TakeItem = {
      * What it is for.
      */
     why: string;
+    /**
+     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     */
+    parameters: {
+        [key: string]: unknown;
+    };
 };
 
 /**
@@ -4049,9 +4099,19 @@ export type WayOut = {
      */
     way: WayOutKind;
     /**
+     * Stable code, for programs and translations.
+     */
+    code: string;
+    /**
      * The same in a sentence.
      */
     text: string;
+    /**
+     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     */
+    parameters: {
+        [key: string]: unknown;
+    };
     /**
      * Colour split that is left when it is done (CIEDE2000). 0 to 1000.
      */
@@ -4108,9 +4168,19 @@ export type WayToPay = {
      */
     way: WayToPayKind;
     /**
+     * Stable code, for programs and translations.
+     */
+    code: string;
+    /**
      * The same in a sentence.
      */
     text: string;
+    /**
+     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     */
+    parameters: {
+        [key: string]: unknown;
+    };
     /**
      * Light or sensitivity that it gains; negative where it takes light away. -10000 to 10000 stop.
      */
@@ -4194,6 +4264,10 @@ export type WhiteBalanceAnswer = {
      * What to do, in order.
      */
     procedure: Array<string>;
+    /**
+     * The same, each step as its code and what its text is made of.
+     */
+    procedure_steps: Array<Statement>;
     /**
      * Why the answer is what it is, most important first.
      */

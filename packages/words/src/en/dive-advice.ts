@@ -1,5 +1,4 @@
-import type { PlanReasons } from "@sunfathom/planner";
-import type { AnswerTexts } from "../answer-texts.js";
+import type { DiveAdviceTexts } from "../calculation-texts.js";
 import { causes } from "./causes.js";
 import { cautions } from "./cautions.js";
 import { exposureLossReasons } from "./reasons/exposure-loss.js";
@@ -7,8 +6,11 @@ import { filterChoiceReasons } from "./reasons/filter-choice.js";
 import { lightReasons } from "./reasons/light.js";
 import { mixedLightReasons } from "./reasons/mixed-light.js";
 import { whiteBalanceReasons } from "./reasons/white-balance.js";
+import { steps } from "./steps.js";
+import { summary } from "./summary.js";
+import { take } from "./take.js";
 
-export const diveAdvice: AnswerTexts<PlanReasons> = {
+export const diveAdvice: DiveAdviceTexts = {
   reasons: {
     ...filterChoiceReasons,
     ...mixedLightReasons,
@@ -18,4 +20,7 @@ export const diveAdvice: AnswerTexts<PlanReasons> = {
   },
   causes,
   cautions,
+  summary,
+  steps,
+  take,
 };

@@ -1,12 +1,14 @@
-import type { LightReasons, WhiteBalanceReasons } from "@sunfathom/planner";
-import type { AnswerTexts } from "../answer-texts.js";
+import type { WhiteBalanceTexts } from "../calculation-texts.js";
+import { balanceProcedure } from "./balance-procedure.js";
+
 import { causes } from "./causes.js";
 import { cautions } from "./cautions.js";
 import { lightReasons } from "./reasons/light.js";
 import { whiteBalanceReasons } from "./reasons/white-balance.js";
 
-export const whiteBalance: AnswerTexts<WhiteBalanceReasons & LightReasons> = {
+export const whiteBalance: WhiteBalanceTexts = {
   reasons: { ...whiteBalanceReasons, ...lightReasons },
   causes,
   cautions,
+  procedure: balanceProcedure,
 };

@@ -5,14 +5,25 @@ import {
 } from "@sunfathom/contract";
 import { diveAdvice as plan } from "@sunfathom/planner";
 import type { Words } from "@sunfathom/words";
+import { figuresOf } from "../../say/figures-of.js";
+import { say as sayCode } from "../../say/say.js";
 import { sayParts } from "../../say/say-parts.js";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
 import { type Saying, taking } from "../calculation.js";
 import { planCost } from "../costs.js";
 
-export const say = (planned: ReturnType<typeof plan>, texts: Words["dive-advice"]) =>
-  sayParts(planned, texts);
+export const say = (planned: ReturnType<typeof plan>, texts: Words["dive-advice"]) => ({
+  ...sayParts(planned, texts),
+  summary: planned.summary.map((part) => sayCode(part, texts.summary)).join(" "),
+  summary_parts: planned.summary,
+  steps: planned.steps.map((step) => ({
+    ...step,
+    ...sayCode(step, texts.steps),
+    figures: figuresOf(step.parameters),
+  })),
+  take: planned.take.map((item) => ({ ...item, ...sayCode(item, texts.take) })),
+});
 
 export const diveAdvice = taking(lightScene)({
   name: "dive-advice",

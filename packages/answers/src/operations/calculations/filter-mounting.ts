@@ -5,13 +5,18 @@ import {
 } from "@sunfathom/contract";
 import { filterMounting as plan } from "@sunfathom/planner";
 import type { Words } from "@sunfathom/words";
-import { sayWorded } from "../../say/say-worded.js";
+import { say as sayCode } from "../../say/say.js";
+import { sayParts } from "../../say/say-parts.js";
 import { mountingScene } from "../../scene/mounting-scene.js";
 import type { About } from "../about.js";
 import { type Saying, taking } from "../calculation.js";
 
-export const say = (planned: ReturnType<typeof plan>, texts: Words["filter-mounting"]) =>
-  sayWorded(planned, texts);
+export const say = (planned: ReturnType<typeof plan>, texts: Words["filter-mounting"]) => ({
+  ...sayParts(planned, texts),
+  options: planned.options.map((option) => ({ ...option, text: sayCode(option, texts.reasons) })),
+  procedure: planned.procedure.map((step) => sayCode(step, texts.procedure)),
+  procedure_steps: planned.procedure,
+});
 
 export const filterMounting = taking(mountingScene)({
   name: "filter-mounting",

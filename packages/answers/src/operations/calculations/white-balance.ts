@@ -5,14 +5,18 @@ import {
 } from "@sunfathom/contract";
 import { whiteBalance as plan } from "@sunfathom/planner";
 import type { Words } from "@sunfathom/words";
+import { say as sayCode } from "../../say/say.js";
 import { sayParts } from "../../say/say-parts.js";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
 import { type Saying, taking } from "../calculation.js";
 import { balanceCost } from "../costs.js";
 
-export const say = (planned: ReturnType<typeof plan>, texts: Words["white-balance"]) =>
-  sayParts(planned, texts);
+export const say = (planned: ReturnType<typeof plan>, texts: Words["white-balance"]) => ({
+  ...sayParts(planned, texts),
+  procedure: planned.procedure.map((step) => sayCode(step, texts.procedure)),
+  procedure_steps: planned.procedure,
+});
 
 export const whiteBalance = taking(lightScene)({
   name: "white-balance",

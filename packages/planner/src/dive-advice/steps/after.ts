@@ -1,7 +1,7 @@
-import { step } from "../../messages/say-step.js";
-import type { Gear } from "../../messages/steps-en.js";
+import type { Gear } from "../../codes/steps.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
+import { step } from "./step.js";
 
 /** What is done after the dive: the grade, and care of the gear. */
 export function afterDive({ red, filmed, filter, scene }: Decisions): DiveStep[] {

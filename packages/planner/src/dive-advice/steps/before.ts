@@ -1,12 +1,12 @@
-import { nameOf } from "../../filter-choice/candidates.js";
+import type { NamedFilter } from "../../codes/named-filter.js";
+import { named } from "../../filter-choice/candidates.js";
 import { kindOfItem } from "../../filter-choice/kind-of-curve.js";
-import { dialShutter } from "../../messages/dial.js";
-import { step } from "../../messages/say-step.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { KitItem } from "../../scene/scene.js";
 import type { Decisions } from "../decisions.js";
 import { mountOf, startOf } from "../legs.js";
 import { tooBright } from "../too-bright.js";
+import { step } from "./step.js";
 
 const at = { phase: "before_dive" } as const;
 const common = { ...at, basis: "common_practice" } as const;
@@ -20,11 +20,11 @@ export function beforeDive(d: Decisions): DiveStep[] {
     const { depth_m: _, excess_stops: stops, ...away } = bright;
     steps.push(step(at, "neutral_density", { stops, ...away }));
   }
-  steps.push(step(common, "set_frame", { shutter: dialShutter(filmed.shutter_s), bits: filmed.bits }));
+  steps.push(step(common, "set_frame", { exposure: { shutter_s: filmed.shutter_s }, bits: filmed.bits }));
   steps.push(step(common, "pack_card"));
   if (d.lampPlan === "lamps_with_filter" && lampFilter) {
     const { item, split_left_delta_e00: left } = lampFilter;
-    steps.push(step(at, "filter_lamps", { name: ownedName(item), left }));
+    steps.push(step(at, "filter_lamps", { filter: ownedName(item), left }));
   }
   if (filmed.lamps.length > 0) {
     const distance_m = Math.min(...filmed.lamps.map((lamp) => lamp.distance_m));
@@ -33,12 +33,12 @@ export function beforeDive(d: Decisions): DiveStep[] {
   return steps;
 }
 
-function ownedName(item: KitItem): string {
+function ownedName(item: KitItem): NamedFilter {
   const { id, filter_density: density } = item;
-  return nameOf({ kind: kindOfItem(item), id, ...(density === undefined ? {} : { density }) });
+  return named({ kind: kindOfItem(item), id, ...(density === undefined ? {} : { density }) });
 }
 
-function filterStep({ filter, filterName: name, lampPlan, legs }: Decisions): DiveStep {
+function filterStep({ filter, filterNamed, lampPlan, legs }: Decisions): DiveStep {
   const lampsLight = lampPlan === "lamps_only" || lampPlan === "lamps_lead";
   if (filter.filter_kind === "none") {
     return lampsLight
@@ -50,8 +50,14 @@ function filterStep({ filter, filterName: name, lampPlan, legs }: Decisions): Di
     without_e: filter.colour_error_without_delta_e00.likely,
     loss_stops: filter.filter_loss_stops.likely,
   };
-  if (legs.length === 1) return step(at, "mount_filter", { name, ...figures });
+  if (legs.length === 1) return step(at, "mount_filter", { filter: filterNamed, ...figures });
   const filtered = legs.find((leg) => leg.filtered) ?? legs[0];
   const { min_depth_m: from_m, max_depth_m: to_m } = filtered.scene;
-  return step(at, "carry_filter", { name, mount: mountOf(filtered), from_m, to_m, ...figures });
+  return step(at, "carry_filter", {
+    filter: filterNamed,
+    mount: mountOf(filtered),
+    from_m,
+    to_m,
+    ...figures,
+  });
 }

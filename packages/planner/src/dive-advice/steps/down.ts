@@ -1,9 +1,8 @@
 import { itemAt } from "../../lists/non-empty.js";
-import { spokenDepths } from "../../messages/list.js";
-import { step } from "../../messages/say-step.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
 import { changeStops, endOf, mountOf, startOf } from "../legs.js";
+import { step } from "./step.js";
 import { tooDark } from "./too-dark.js";
 
 /** Below this share of contrast, coming closer goes before everything else: a judgement. */
@@ -27,7 +26,7 @@ export function goingDown({ legs, filmed }: Decisions): DiveStep[] {
       const tolerance = leg.balance.balance_tolerance_delta_e00;
       steps.push(
         step({ phase: "going_down", depth_m: first_m }, "balance_again", {
-          list: spokenDepths(again),
+          depths_m: again,
           tolerance,
         }),
       );

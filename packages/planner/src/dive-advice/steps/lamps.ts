@@ -1,6 +1,8 @@
-import { step } from "../../messages/say-step.js";
+import { codedOf } from "../../codes/coded.js";
+import type { WaysOut } from "../../codes/ways-out.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
+import { step } from "./step.js";
 
 /** From this share of a lit grey on, haze lit by the lamps spoils the picture: a judgement. */
 const HAZE_SPOILS_FROM_PERCENT = 15;
@@ -43,7 +45,10 @@ function lampsOff({ middle, mixed }: Decisions): DiveStep[] {
     }),
   ];
   const other = middle.ways_out.find(({ way }) => way !== "lamps_off");
-  if (other) steps.push(step(at, "lamps_other_way", { way: other.text, left: other.split_left_delta_e00 }));
+  if (other)
+    steps.push(
+      step(at, "lamps_other_way", { way: codedOf<WaysOut>(other), left: other.split_left_delta_e00 }),
+    );
   const leading = mixed.zones.find(({ verdict }) => verdict === "lamps_lead");
   if (leading) {
     const { min_depth_m: depth_m } = leading;

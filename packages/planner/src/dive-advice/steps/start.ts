@@ -1,7 +1,7 @@
-import { step } from "../../messages/say-step.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
 import { startOf } from "../legs.js";
+import { step } from "./step.js";
 import { tooDark } from "./too-dark.js";
 
 /** What is done when filming begins. */

@@ -1,9 +1,8 @@
 import { itemAt } from "../../lists/non-empty.js";
-import { spokenDepths } from "../../messages/list.js";
-import { step } from "../../messages/say-step.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
 import { balancesUpIn, changeStops, mountOf } from "../legs.js";
+import { step } from "./step.js";
 
 /** What is done on the way up, leg by leg. */
 export function comingUp(d: Decisions): DiveStep[] {
@@ -22,7 +21,7 @@ export function comingUp(d: Decisions): DiveStep[] {
       const tolerance = leg.balance.balance_tolerance_delta_e00;
       steps.push(
         step({ phase: "coming_up", depth_m: first_m }, "balance_again", {
-          list: spokenDepths(again),
+          depths_m: again,
           tolerance,
         }),
       );

@@ -1,0 +1,45 @@
+import type {
+  BalanceSteps,
+  CautionCode,
+  ExposureLossReasons,
+  FilterMountingReasons,
+  LightReasons,
+  MixedLightReasons,
+  MountingCauses,
+  MountingCautionCode,
+  MountingSteps,
+  PlanReasons,
+  StepCodes,
+  SummaryCodes,
+  TakeCodes,
+  WaysOut,
+  WaysToPay,
+  WhiteBalanceReasons,
+} from "@sunfathom/planner";
+import type { AnswerTexts, StepText, TakeText } from "./answer-texts.js";
+import type { Texts } from "./problems/texts.js";
+
+// Texts of answers that say more than every answer does.
+
+export interface ExposureLossTexts extends AnswerTexts<ExposureLossReasons & LightReasons> {
+  readonly ways: Texts<WaysToPay, string>;
+}
+
+export interface MixedLightTexts extends AnswerTexts<MixedLightReasons & LightReasons> {
+  readonly ways: Texts<WaysOut, string>;
+}
+
+export interface WhiteBalanceTexts extends AnswerTexts<WhiteBalanceReasons & LightReasons> {
+  readonly procedure: Texts<BalanceSteps, string>;
+}
+
+export interface FilterMountingTexts
+  extends AnswerTexts<FilterMountingReasons, MountingCauses, CautionCode | MountingCautionCode> {
+  readonly procedure: Texts<MountingSteps, string>;
+}
+
+export interface DiveAdviceTexts extends AnswerTexts<PlanReasons> {
+  readonly summary: Texts<SummaryCodes, string>;
+  readonly steps: Texts<StepCodes, StepText>;
+  readonly take: Texts<TakeCodes, TakeText>;
+}
