@@ -10,6 +10,7 @@ import {
   filterChoice,
   mixedLight,
 } from "../packages/planner/src/index.js";
+import { saidAdvice } from "./support/said.js";
 import { atNight, daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS, TWO_LAMPS } from "./support/scenes.js";
 
 const BLUE = ["I", "IA", "IB", "II", "III"] as const;
@@ -156,7 +157,7 @@ describe("what the sensor never recorded in red cannot be brought back", () => {
 
 describe("lamps", () => {
   it("stay on the rig even when they are left off, so that its trim stays", () => {
-    const { steps, cautions, lamp_plan } = diveAdvice(REEF_WITH_LAMPS);
+    const { steps, cautions, lamp_plan } = saidAdvice(REEF_WITH_LAMPS);
     expect(lamp_plan).toBe("lamps_off");
     expect(steps.find(({ code }) => code === "lamps_off")?.text).toContain("on the rig");
     expect(cautions.map(({ code }) => code)).toContain("lamps_stay_on_rig");

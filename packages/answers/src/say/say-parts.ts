@@ -3,15 +3,13 @@ import type { AnswerTexts, CauseText, Texts } from "@sunfathom/words";
 import { figuresOf } from "./figures-of.js";
 import { type SaidCode, say } from "./say.js";
 
-export interface SaidReason extends SaidCode {
-  text: string;
-  basis: Basis;
-  figures: { name: string; value: number }[];
-}
-
 /** What every answer carries, in words. */
 export interface SaidParts {
-  reasons: SaidReason[];
+  reasons: (SaidCode & {
+    text: string;
+    basis: Basis;
+    figures: { name: string; value: number }[];
+  })[];
   cautions: { code: string; text: string }[];
   uncertainty: { cause: string; text: string; share: number; how_to_shrink: string; parameters: object }[];
 }
@@ -34,7 +32,10 @@ export function sayParts<
   };
 }
 
-const sayReason = <Reasons>(reason: Reason<Reasons>, texts: Texts<Reasons, string>): SaidReason => {
+const sayReason = <Reasons>(
+  reason: Reason<Reasons>,
+  texts: Texts<Reasons, string>,
+): SaidParts["reasons"][number] => {
   const { code, basis, parameters } = reason;
   return {
     code,

@@ -4,18 +4,18 @@
  */
 
 import type { AttenuationReasons } from "../codes/attenuation.js";
+import type { BalanceSteps } from "../codes/balance-procedure.js";
 import type { LightCauses, MountingCauses } from "../codes/causes.js";
 import type { ColourRecoveryReasons } from "../codes/colour-recovery.js";
 import type { ExposureLossReasons } from "../codes/exposure-loss.js";
 import type { FilterChoiceReasons } from "../codes/filter-choice.js";
+import type { FilterMountingReasons } from "../codes/filter-mounting.js";
 import type { LightReasons } from "../codes/light.js";
 import type { MixedLightReasons } from "../codes/mixed-light.js";
+import type { MountingSteps } from "../codes/mounting-steps.js";
+import type { StepCodes } from "../codes/steps.js";
+import type { TakeCodes } from "../codes/take.js";
 import type { WhiteBalanceReasons } from "../codes/white-balance.js";
-import type { BALANCE_PROCEDURE_EN } from "../messages/balance-procedure-en.js";
-import type { MOUNTING_STEPS_EN } from "../messages/mounting-en.js";
-import type { TAKE_EN } from "../messages/plan-en.js";
-import type { FILTER_MOUNTING_REASONS_EN } from "../messages/reasons/filter-mounting-en.js";
-import type { STEPS_EN } from "../messages/steps-en.js";
 import type { LampPlan } from "../result/dive-advice.js";
 import type { WayToPayKind } from "../result/exposure-loss.js";
 import type { WayOutKind } from "../result/mixed-light.js";
@@ -36,14 +36,14 @@ export interface Classified {
       MixedLightReasons &
       WhiteBalanceReasons
   >;
-  mountingReasons: Judged<typeof FILTER_MOUNTING_REASONS_EN>;
+  mountingReasons: Judged<FilterMountingReasons>;
   waysToPay: Judged<Record<WayToPayKind, unknown>>;
   waysOut: Judged<Record<WayOutKind, unknown>>;
-  steps: Judged<typeof STEPS_EN>;
+  steps: Judged<StepCodes>;
   lampPlans: Judged<Record<LampPlan, unknown>>;
-  take: Judged<typeof TAKE_EN>;
-  balanceSteps: Judged<typeof BALANCE_PROCEDURE_EN>;
-  mountingSteps: Judged<typeof MOUNTING_STEPS_EN>;
+  take: Judged<TakeCodes>;
+  balanceSteps: Judged<BalanceSteps>;
+  mountingSteps: Judged<MountingSteps>;
   causes: Judged<LightCauses & MountingCauses>;
 }
 

@@ -22,9 +22,6 @@ import {
   FISHEYE,
   WIDE_ZOOM,
 } from "../filter-mounting/mounting-scenes.test-support.js";
-import { BALANCE_PROCEDURE_EN } from "../messages/balance-procedure-en.js";
-import { MOUNTING_STEPS_EN } from "../messages/mounting-en.js";
-import { TAKE_EN } from "../messages/plan-en.js";
 import { mixedLight } from "../mixed-light/mixed-light.js";
 import type { Scene } from "../scene/scene.js";
 import { whiteBalance } from "../white-balance/white-balance.js";
@@ -102,17 +99,7 @@ const UNREACHABLE: Readonly<Record<string, string>> = {
     "Doubt is told of light on the subject and between the channels; this cause bears on backscatter alone.",
 };
 
-/** A line without a code on the wire is known by how it begins. */
-const beginning = (text: string): string => text.split(/\d/)[0] ?? "";
-const codesOf = (catalogue: object, lines: readonly string[]): string[] =>
-  Object.entries(catalogue).flatMap(([code, text]) => {
-    const own = typeof text === "string" ? text : String(text({ depths: [5], depth_m: 5, cct_K: 5000 }));
-    return lines.some((line) => line.startsWith(beginning(own))) ? [code] : [];
-  });
-const takenAs = (why: string): string[] =>
-  Object.entries(TAKE_EN).flatMap(([code, text]) =>
-    (text as (p: object) => { why: string })({ name: "", kind: "", density: 1 }).why === why ? [code] : [],
-  );
+const codesOf = (said: readonly { code: string }[]): string[] => said.map(({ code }) => code);
 
 const told = (
   from: string,
@@ -158,17 +145,11 @@ function saidTo(scene: Scene): Said[] {
         mixed.depths.flatMap(({ ways_out }) => ways_out.map(({ way }) => way)),
       ),
     ),
-    told("white-balance", balance, kinds("balanceSteps", codesOf(BALANCE_PROCEDURE_EN, balance.procedure))),
+    told("white-balance", balance, kinds("balanceSteps", codesOf(balance.procedure))),
     told("dive-advice", dive, [
-      ...kinds(
-        "steps",
-        dive.steps.map(({ code }) => code),
-      ),
+      ...kinds("steps", codesOf(dive.steps)),
       ...kinds("lampPlans", [dive.lamp_plan]),
-      ...kinds(
-        "take",
-        dive.take.flatMap(({ why }) => takenAs(why)),
-      ),
+      ...kinds("take", codesOf(dive.take)),
     ]),
   ];
 }
@@ -182,7 +163,7 @@ const everything: readonly Said[] = [
   ),
   ...MOUNTED.map((scene) => {
     const answer = filterMounting(scene);
-    const steps = codesOf(MOUNTING_STEPS_EN, answer.procedure);
+    const steps = codesOf(answer.procedure);
     return told(
       "filter-mounting",
       answer,

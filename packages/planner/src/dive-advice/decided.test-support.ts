@@ -31,10 +31,12 @@ export const grey = (id: string, filter_density: number): KitItem => ({
 export const toldBy = (steps: readonly DiveStep[]) =>
   steps.map(({ phase, code, depth_m }) => [phase, code, depth_m]);
 
-export const figuresIn = (steps: readonly DiveStep[], code: string) =>
-  Object.fromEntries(
-    (steps.find((step) => step.code === code)?.figures ?? []).map(({ name, value }) => [name, value]),
-  );
+export const parametersIn = (
+  steps: readonly DiveStep[],
+  code: string,
+): Readonly<Record<string, unknown>> => ({
+  ...steps.find((step) => step.code === code)?.parameters,
+});
 
 /** A leg with its exposure changed at its shallow end, or at its deep one. */
 export function exposed(leg: Leg, end: "shallow" | "deep", change: Partial<ExposureAtDepth>): Leg {

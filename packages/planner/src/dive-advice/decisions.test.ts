@@ -24,17 +24,17 @@ describe("the decisions for a dive", () => {
   });
 
   it("name the filter and its runner-up as they are owned, or by kind and density", () => {
-    const { filter, filterName, runnerUpName } = decisionsFor(OUTER_REEF_MORNING);
-    expect(filterName).toBe(`a red filter of density ${filter.filter_density?.toFixed(2)}`);
-    expect([filter.runner_up.filter_kind, runnerUpName]).toEqual(["none", "no filter"]);
+    const { filter, filterNamed, runnerUpNamed } = decisionsFor(OUTER_REEF_MORNING);
+    expect(filterNamed).toEqual({ kind: "red", density: filter.filter_density });
+    expect([filter.runner_up.filter_kind, runnerUpNamed]).toEqual(["none", { kind: "none" }]);
     const kit: KitItem[] = [
       { id: "r45", item: "lens_filter", filter_kind: "red", filter_density: 0.45 },
       { id: "half", item: "lens_filter", filter_kind: "magenta", filter_transmittance: flat },
     ];
     const owned = decisionsFor({ ...OUTER_REEF_MORNING, kit });
-    expect(owned.filterName).toBe("r45 (a red filter of density 0.45)");
-    expect(["no filter", "half (a measured magenta filter)"]).toContain(owned.runnerUpName);
-    expect(decisionsFor({ ...OUTER_REEF_MORNING, kit: [] }).filterName).toBe("no filter");
+    expect(owned.filterNamed).toEqual({ kind: "red", density: 0.45, id: "r45" });
+    expect([{ kind: "none" }, { kind: "magenta", id: "half" }]).toContainEqual(owned.runnerUpNamed);
+    expect(decisionsFor({ ...OUTER_REEF_MORNING, kit: [] }).filterNamed).toEqual({ kind: "none" });
   });
 
   it("film with the advised filter on the lens, and with none of what was given", () => {

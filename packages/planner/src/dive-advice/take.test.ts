@@ -6,7 +6,6 @@ import {
   OUTER_REEF_MORNING,
   REEF_WITH_LAMPS,
 } from "../../../../test/support/scenes.js";
-import { TAKE_EN } from "../messages/plan-en.js";
 import type { TakeItem } from "../result/dive-advice.js";
 import type { KitItem, Scene } from "../scene/scene.js";
 import { decided, grey } from "./decided.test-support.js";
@@ -16,8 +15,8 @@ import { takeFrom } from "./take.js";
 
 const owning = (d: Decisions, kit: KitItem[]): Decisions => ({ ...d, scene: { ...d.scene, kit } });
 const taken = (scene: Scene, ...kit: KitItem[]): TakeItem[] => takeFrom(owning(decided(scene), kit));
-const named = (take: readonly TakeItem[]) => take.map(({ id, what }) => [id, what]);
-const CARD = [undefined, TAKE_EN.card().what];
+const named = (take: readonly TakeItem[]) => take.map(({ id, code, parameters }) => [id, code, parameters]);
+const CARD = [undefined, "card", {}];
 const DAY = { ...daylightScene("IB", 45, 1.5), max_f_number: 22 };
 
 describe("what to take", () => {
@@ -28,20 +27,22 @@ describe("what to take", () => {
 
   it("is the filter that was chosen from the kit, by its id and name", () => {
     const d = decided(OUTER_REEF_MORNING);
-    const chosen = { ...d, filter: { ...d.filter, filter_id: "r45" }, filterName: "r45 (a red one)" };
-    expect(named(takeFrom(owning(chosen, [])))).toEqual([["r45", "r45 (a red one)"], CARD]);
+    const filterNamed = { kind: "red", id: "r45" } as const;
+    const chosen = { ...d, filter: { ...d.filter, filter_id: "r45" }, filterNamed };
+    expect(named(takeFrom(owning(chosen, [])))).toEqual([
+      ["r45", "lens_filter", { filter: filterNamed }],
+      CARD,
+    ]);
     expect(named(taken(OUTER_REEF_MORNING))).toEqual([CARD]);
-    for (const { why } of takeFrom(owning(chosen, []))) expect(why).toMatch(/^[A-Z].+\.$/);
   });
 
   it("is the weakest neutral filter that is enough to within half a click, or the density to get", () => {
     const needed = startOf(decided(BRIGHT_REEF).legs).neutral_density_needed ?? Number.NaN;
     const first = (...kit: KitItem[]) => named(taken(BRIGHT_REEF, ...kit))[0];
-    const what = (density: number) => TAKE_EN.neutral_density({ density }).what;
-    expect(first(grey("dense", 3), grey("enough", needed + 0.3), grey("weak", needed - 0.3))).toEqual([
-      "enough",
-      what(needed + 0.3),
-    ]);
+    const neutral = (id: string | undefined, density: number) => [id, "neutral_density", { density }];
+    expect(first(grey("dense", 3), grey("enough", needed + 0.3), grey("weak", needed - 0.3))).toEqual(
+      neutral("enough", needed + 0.3),
+    );
     for (const kit of [
       [grey("enough", needed + 0.3), grey("more", needed + 0.6), grey("dense", 3)],
       [grey("more", needed + 0.6), grey("enough", needed + 0.3), grey("dense", 3)],
@@ -51,8 +52,8 @@ describe("what to take", () => {
     }
     // A sixth of a stop is a density of 0.05.
     expect(first(grey("close", needed - 0.049))[0]).toBe("close");
-    expect(first(grey("weak", needed - 0.051))).toEqual([undefined, what(needed)]);
-    expect(first()).toEqual([undefined, what(needed)]);
+    expect(first(grey("weak", needed - 0.051))).toEqual(neutral(undefined, needed));
+    expect(first()).toEqual(neutral(undefined, needed));
     // What changes colours, belongs on lamps, or is of unknown density, is no neutral filter for the lens.
     for (const other of [
       { ...grey("red", 2), filter_kind: "red" as const },
@@ -68,15 +69,15 @@ describe("what to take", () => {
     const fight = decided(REEF_WITH_LAMPS);
     const way = fight.middle.ways_out.find(({ way: kind }) => kind === "lamp_filter");
     expect(way?.split_left_delta_e00).toBeLessThan(5);
-    const lacking = TAKE_EN.lamp_filters_lacking({
-      kind: way?.lamp_filter_kind ?? "",
-      density: way?.lamp_filter_density ?? Number.NaN,
-    });
-    expect(named(taken(REEF_WITH_LAMPS))).toEqual([[undefined, lacking.what], CARD]);
+    const { lamp_filter_kind: kind, lamp_filter_density: density } = way ?? {};
+    expect(named(taken(REEF_WITH_LAMPS))).toEqual([
+      [undefined, "lamp_filters_lacking", { kind, density }],
+      CARD,
+    ]);
     const item: KitItem = { id: "soft", item: "lamp_filter", filter_kind: "blue", filter_density: 0.9 };
     const lampFilter = { item, split_left_delta_e00: 2 };
     const planned = { ...fight, lampPlan: "lamps_with_filter" as const, lampFilter };
-    expect(named(takeFrom(owning(planned, [item])))).toEqual([["soft", TAKE_EN.lamp_filters().what], CARD]);
+    expect(named(takeFrom(owning(planned, [item])))).toEqual([["soft", "lamp_filters", {}], CARD]);
     // A way that would leave a split seen at a glance is none to get.
     const poor = fight.middle.ways_out.map((out) => ({ ...out, split_left_delta_e00: 5.1 }));
     const hopeless = { ...fight, middle: { ...fight.middle, ways_out: poor } };
@@ -94,8 +95,8 @@ describe("what to take", () => {
     const night = decided(NIGHT_WRECK);
     for (const lampPlan of ["lamps_only", "lamps_lead", "daylight_leads", "lamps_with_filter"] as const) {
       expect(named(takeFrom(owning({ ...night, lampPlan }, kit)))).toEqual([
-        ["left", TAKE_EN.lamp().what],
-        ["right", TAKE_EN.lamp().what],
+        ["left", "lamp", {}],
+        ["right", "lamp", {}],
         CARD,
       ]);
     }

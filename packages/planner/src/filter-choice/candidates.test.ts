@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { daylightScene } from "../../../../test/support/scenes.js";
 import type { KitItem } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
-import { candidateFilter, candidatesFor, finerThan, GRID, NO_FILTER, nameOf } from "./candidates.js";
+import { candidateFilter, candidatesFor, finerThan, GRID, NO_FILTER, named } from "./candidates.js";
 
 const scene = daylightScene("IB", 45, 10);
 const owning = (...kit: KitItem[]) => candidatesFor({ ...scene, kit });
@@ -114,9 +114,9 @@ describe("a candidate's light", () => {
   });
 });
 
-it("a candidate's name says what it is, and whose", () => {
-  expect(nameOf(NO_FILTER)).toBe("no filter");
-  expect(nameOf({ kind: "red", density: 0.6 })).toBe("a red filter of density 0.60");
-  expect(nameOf({ kind: "red", density: 0.6, id: "mine" })).toBe("mine (a red filter of density 0.60)");
-  expect(nameOf({ kind: "magenta", measured: CLEAR, id: "mine" })).toBe("mine (a measured magenta filter)");
+it("a candidate is named by what it is, and whose", () => {
+  expect(named(NO_FILTER)).toEqual({ kind: "none" });
+  expect(named({ kind: "red", density: 0.6 })).toEqual({ kind: "red", density: 0.6 });
+  expect(named({ kind: "red", density: 0.6, id: "mine" })).toEqual({ kind: "red", density: 0.6, id: "mine" });
+  expect(named({ kind: "magenta", measured: CLEAR, id: "mine" })).toEqual({ kind: "magenta", id: "mine" });
 });

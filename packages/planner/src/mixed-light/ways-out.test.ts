@@ -14,7 +14,6 @@ import { castBetween } from "../camera/cast.js";
 import { rawOf } from "../camera/sensor-profile.js";
 import { conditionsOf } from "../light/conditions.js";
 import { CLEAR_LAMPS, lampLightAt, underwater } from "../light/underwater.js";
-import { WAYS_OUT_EN } from "../messages/ways-out-en.js";
 import type { WayOut, WayOutKind } from "../result/mixed-light.js";
 import type { Lamp, Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
@@ -46,7 +45,7 @@ describe("lamps off", () => {
     expect(way.split_left_delta_e00).toBe(0);
     expect(way.cost_stops).toBeCloseTo(cost, 9);
     expect(way.cost_stops).toBeGreaterThan(0);
-    expect(way.text).toBe(WAYS_OUT_EN.lamps_off({ cost_stops: way.cost_stops }));
+    expect([way.code, way.parameters]).toEqual(["lamps_off", { cost_stops: way.cost_stops }]);
   });
 });
 
@@ -95,7 +94,7 @@ describe("a filter on the lamps", () => {
     const { lamp_filter_kind: kind = "", lamp_filter_density: density = 0 } = way;
     const [red, green, blue] = shares.map(Number);
     const is_seen = way.split_left_delta_e00 > VISIBLE_SPLIT_DELTA_E00;
-    expect(way.text).toBe(WAYS_OUT_EN.lamp_filter({ red, green, blue, kind, density, is_seen }));
+    expect([way.code, way.parameters]).toEqual(["lamp_filter", { red, green, blue, kind, density, is_seen }]);
     expect(way.lamp_filter_transmittance?.map(({ wavelength_nm }) => wavelength_nm)).toEqual([
       450, 475, 500, 525, 550, 575, 600, 625, 650,
     ]);
@@ -130,10 +129,10 @@ describe("a filter on the lamps", () => {
   it("is said to leave a visible split where it does: no plain kind matches the amber of 9C", () => {
     const way = wayOf(lit("9C"), "lamp_filter");
     expect(way.split_left_delta_e00).toBeGreaterThan(VISIBLE_SPLIT_DELTA_E00);
-    expect(way.text).toContain("still leaves a visible split");
+    expect(way.parameters).toMatchObject({ is_seen: true });
     const matched = wayOf(lit("IB"), "lamp_filter");
     expect(matched.split_left_delta_e00).toBeLessThan(VISIBLE_SPLIT_DELTA_E00);
-    expect(matched.text).not.toContain("visible split");
+    expect(matched.parameters).toMatchObject({ is_seen: false });
   });
 });
 
@@ -142,7 +141,8 @@ describe("balancing to the lamps", () => {
     const { daylight, lamps, profile } = lightsOf(lit("IB"));
     expect(wayOf(lit("IB"), "balance_to_lamps")).toEqual({
       way: "balance_to_lamps",
-      text: WAYS_OUT_EN.balance_to_lamps(),
+      code: "balance_to_lamps",
+      parameters: {},
       split_left_delta_e00: castBetween(profile, lamps, add(daylight, lamps)),
       cost_stops: 0,
     });
@@ -169,7 +169,7 @@ describe("coming closer", () => {
       9,
     );
     expect(way.cost_stops).toBeLessThan(0);
-    expect(way.text).toBe(WAYS_OUT_EN.come_closer({ distance_m }));
+    expect([way.code, way.parameters]).toEqual(["come_closer", { distance_m }]);
   });
 
   it("is no way where not even a tenth of the distance does, and starts from the nearest lamp", () => {

@@ -1,9 +1,12 @@
 // What is said in which order is common practice, no published source; the rest guards what brings each line.
 import { expect, it } from "vitest";
 import { daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS } from "../../../../test/support/scenes.js";
-import { BALANCE_PROCEDURE_EN as SAY } from "../messages/balance-procedure-en.js";
+import type { BalanceSteps } from "../codes/balance-procedure.js";
+import { type Coded, codesOf } from "../codes/coded.js";
 import type { BalanceAtDepth, WhiteBalanceFigures } from "../result/white-balance.js";
 import { procedureOf } from "./procedure.js";
+
+const say = codesOf<BalanceSteps>();
 
 const gain = { low: 1, likely: 1, high: 1 };
 const at = (depth_m: number, in_reach = true): BalanceAtDepth => ({
@@ -25,29 +28,35 @@ const figures = (changes: Partial<WhiteBalanceFigures> = {}): WhiteBalanceFigure
   ...changes,
 });
 const scene = daylightScene("IB", 45, 5, 18);
-const first = [SAY.filter_first(), SAY.card_upright(), SAY.fill_frame()];
+const first = [say("filter_first"), say("card_upright"), say("fill_frame")];
 
 it("at one depth in reach there is a card, and that light changes", () => {
-  expect(procedureOf(scene, figures())).toEqual([...first, SAY.light_changes()]);
+  expect(procedureOf(scene, figures())).toEqual([...first, say("light_changes")]);
 });
 
 it("over a range there are depths going down and coming up", () => {
   expect(procedureOf(scene, figures({ depths: [at(5), at(18)] }))).toEqual([
     ...first,
-    SAY.going_down({ depths: [5, 9] }),
-    SAY.coming_up({ depths: [18, 12] }),
-    SAY.light_changes(),
+    say("going_down", { depths_m: [5, 9] }),
+    say("coming_up", { depths_m: [18, 12] }),
+    say("light_changes"),
   ]);
 });
 
 it("the first depth out of reach is named, at a single depth too", () => {
   const short = procedureOf(scene, figures({ depths: [at(5), at(9, false), at(12, false)] }));
-  expect(short.slice(-2)).toEqual([SAY.out_of_reach({ depth_m: 9 }), SAY.light_changes()]);
-  expect(procedureOf(scene, figures({ depths: [at(5, false)] }))).toContain(SAY.out_of_reach({ depth_m: 5 }));
+  expect(short.slice(-2)).toEqual([say("out_of_reach", { depth_m: 9 }), say("light_changes")]);
+  expect(procedureOf(scene, figures({ depths: [at(5, false)] }))).toContainEqual(
+    say("out_of_reach", { depth_m: 5 }),
+  );
 });
 
 it("lamps are turned away first where daylight is balanced to", () => {
-  expect(procedureOf(REEF_WITH_LAMPS, figures())).toEqual([SAY.lamps_away(), ...first, SAY.light_changes()]);
+  expect(procedureOf(REEF_WITH_LAMPS, figures())).toEqual([
+    say("lamps_away"),
+    ...first,
+    say("light_changes"),
+  ]);
 });
 
 it("where lamps lead, the card is in their light, with their kelvin or none", () => {
@@ -59,13 +68,13 @@ it("where lamps lead, the card is in their light, with their kelvin or none", ()
         ...(lamp_kelvin_setting_K === undefined ? {} : { lamp_kelvin_setting_K }),
       }),
     );
-  const around = (said: string) => [
-    SAY.lamps_on(),
-    SAY.card_in_lamp_light(),
-    SAY.fill_frame(),
+  const around = (said: Coded<BalanceSteps>) => [
+    say("lamps_on"),
+    say("card_in_lamp_light"),
+    say("fill_frame"),
     said,
-    SAY.keep_distance(),
+    say("keep_distance"),
   ];
-  expect(lamps(5600)).toEqual(around(SAY.kelvin({ cct_K: 5600 })));
-  expect(lamps()).toEqual(around(SAY.no_kelvin_fits()));
+  expect(lamps(5600)).toEqual(around(say("kelvin", { cct_K: 5600 })));
+  expect(lamps()).toEqual(around(say("no_kelvin_fits")));
 });

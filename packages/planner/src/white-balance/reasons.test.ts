@@ -14,16 +14,19 @@ import { castBetween } from "../camera/cast.js";
 import { WHITE_D65 } from "../camera/d65.js";
 import { apply, type Vector3 } from "../camera/matrix.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
+import type { BalanceSteps } from "../codes/balance-procedure.js";
+import { codesOf as sayingOf } from "../codes/coded.js";
 import { conditionsOf } from "../light/conditions.js";
 import { cardDaylightAt } from "../light/daylight-at-depth.js";
 import { towardsCamera, underwater } from "../light/underwater.js";
-import { BALANCE_PROCEDURE_EN as SAY } from "../messages/balance-procedure-en.js";
 import { mixedLight } from "../mixed-light/mixed-light.js";
 import { models } from "../reference/models.js";
 import type { WhiteBalanceAnswer } from "../result/white-balance.js";
 import type { Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { whiteBalance } from "./white-balance.js";
+
+const say = sayingOf<BalanceSteps>();
 
 const codesOf = ({ reasons }: WhiteBalanceAnswer) => reasons.map(({ code }) => code);
 const parametersOf = ({ reasons }: WhiteBalanceAnswer, code: string) =>
@@ -105,11 +108,11 @@ describe("the procedure", () => {
   it("with lamps alone: lamps on, the card in their light, their kelvin, and the distance kept", () => {
     const answer = whiteBalance(NIGHT_WRECK);
     expect(answer.procedure).toEqual([
-      SAY.lamps_on(),
-      SAY.card_in_lamp_light(),
-      SAY.fill_frame(),
-      SAY.kelvin({ cct_K: answer.lamp_kelvin_setting_K ?? 0 }),
-      SAY.keep_distance(),
+      say("lamps_on"),
+      say("card_in_lamp_light"),
+      say("fill_frame"),
+      say("kelvin", { cct_K: answer.lamp_kelvin_setting_K ?? 0 }),
+      say("keep_distance"),
     ]);
   });
 
@@ -118,35 +121,35 @@ describe("the procedure", () => {
     const answer = whiteBalance({ ...NIGHT_WRECK, lamps: [green] });
     expect(answer).not.toHaveProperty("lamp_kelvin_setting_K");
     expect(answer).not.toHaveProperty("lamp_kelvin_leaves_delta_e00");
-    expect(answer.procedure).toContain(SAY.no_kelvin_fits());
+    expect(answer.procedure).toContainEqual(say("no_kelvin_fits"));
   });
 
   it("in daylight, at one depth in reach: the filter first, the card upright, and no word of other depths", () => {
     expect(whiteBalance(daylightScene("IB", 60, 1)).procedure).toEqual([
-      SAY.filter_first(),
-      SAY.card_upright(),
-      SAY.fill_frame(),
-      SAY.light_changes(),
+      say("filter_first"),
+      say("card_upright"),
+      say("fill_frame"),
+      say("light_changes"),
     ]);
   });
 
   it("in daylight over a range: when to balance going down and coming up, and from where on it is out of reach", () => {
     const { procedure, depths, ...answer } = whiteBalance(RANGE);
     expect(procedure).toEqual([
-      SAY.filter_first(),
-      SAY.card_upright(),
-      SAY.fill_frame(),
-      SAY.going_down({ depths: answer.balance_depths_descending_m }),
-      SAY.coming_up({ depths: answer.balance_depths_ascending_m }),
-      SAY.out_of_reach({ depth_m: depths.find(({ in_reach }) => !in_reach)?.depth_m ?? 0 }),
-      SAY.light_changes(),
+      say("filter_first"),
+      say("card_upright"),
+      say("fill_frame"),
+      say("going_down", { depths_m: answer.balance_depths_descending_m }),
+      say("coming_up", { depths_m: answer.balance_depths_ascending_m }),
+      say("out_of_reach", { depth_m: depths.find(({ in_reach }) => !in_reach)?.depth_m ?? 0 }),
+      say("light_changes"),
     ]);
   });
 
   it("in daylight that leads over lamps: the lamps turned away first", () => {
     const { method, procedure } = whiteBalance(REEF_WITH_LAMPS);
     expect(method).toBe("card");
-    expect(procedure[0]).toBe(SAY.lamps_away());
+    expect(procedure[0]).toEqual(say("lamps_away"));
   });
 });
 

@@ -130,7 +130,7 @@ describe("the camera's reach", () => {
       expect(d.cast_left_delta_e00).toBeLessThan(1.5);
     const reason = reasons.find((r) => r.code === "balance_falls_short");
     expect(reason?.parameters).toMatchObject({ depth_m: out[out.length - 1].depth_m });
-    expect(procedure.join(" ")).toContain(`From ${out[0].depth_m.toFixed(1)} m on`);
+    expect(procedure).toContainEqual({ code: "out_of_reach", parameters: { depth_m: out[0].depth_m } });
   });
 
   it("grows with the camera's limits, and what is left then shrinks", () => {

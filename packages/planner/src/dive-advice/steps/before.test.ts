@@ -9,13 +9,11 @@ import {
   TWO_LAMPS,
 } from "../../../../../test/support/scenes.js";
 import type { KitItem } from "../../scene/scene.js";
-import { decided, FLIPPED, figuresIn, toldBy } from "../decided.test-support.js";
+import { decided, FLIPPED, parametersIn, toldBy } from "../decided.test-support.js";
 import { startOf } from "../legs.js";
 import { beforeDive } from "./before.js";
 
 const codes = (...of: Parameters<typeof beforeDive>) => beforeDive(...of).map(({ code }) => code);
-const textOf = (code: string, ...of: Parameters<typeof beforeDive>) =>
-  beforeDive(...of).find((step) => step.code === code)?.text;
 const reef = decided(OUTER_REEF_MORNING);
 const SHALLOW = daylightScene("IB", 45, 1.5);
 
@@ -26,12 +24,12 @@ describe("before the dive", () => {
       ["before_dive", "set_frame", undefined],
       ["before_dive", "pack_card", undefined],
     ]);
-    expect(figuresIn(beforeDive(reef), "mount_filter")).toEqual({
+    expect(parametersIn(beforeDive(reef), "mount_filter")).toEqual({
+      filter: reef.filterNamed,
       with_e: reef.filter.colour_error_delta_e00.likely,
       without_e: reef.filter.colour_error_without_delta_e00.likely,
       loss_stops: reef.filter.filter_loss_stops.likely,
     });
-    expect(textOf("mount_filter", reef)).toContain(reef.filterName);
     // What is computed and what is habit are told apart.
     expect(beforeDive(reef).map(({ basis }) => basis)).toEqual([
       "computed",
@@ -44,14 +42,17 @@ describe("before the dive", () => {
     const flipped = decided(FLIPPED);
     const { serves_min_depth_m: from_m, serves_max_depth_m: to_m } = flipped.filter;
     expect(codes(flipped)[0]).toBe("carry_filter");
-    expect(figuresIn(beforeDive(flipped), "carry_filter")).toMatchObject({ from_m, to_m });
-    expect(textOf("carry_filter", flipped)).toContain("flip mount");
+    expect(parametersIn(beforeDive(flipped), "carry_filter")).toMatchObject({
+      from_m,
+      to_m,
+      mount: "flip",
+    });
   });
 
   it("no filter is told with the error without one, or for the lamps that make the light", () => {
     const shallow = decided(SHALLOW);
     expect(codes(shallow)[0]).toBe("no_filter");
-    expect(figuresIn(beforeDive(shallow), "no_filter")).toEqual({
+    expect(parametersIn(beforeDive(shallow), "no_filter")).toEqual({
       error: shallow.filter.colour_error_without_delta_e00.likely,
     });
     for (const lampPlan of ["lamps_only", "lamps_lead"] as const) {
@@ -65,7 +66,7 @@ describe("before the dive", () => {
   it("neutral density is brought where it is too bright, or the aperture closed", () => {
     const bright = decided(BRIGHT_REEF);
     const { excess_stops, neutral_density_needed, f_number_needed } = startOf(bright.legs);
-    const figures = figuresIn(beforeDive(bright), "neutral_density");
+    const figures = parametersIn(beforeDive(bright), "neutral_density");
     expect(figures).toEqual({
       stops: excess_stops?.likely,
       density: neutral_density_needed,
@@ -75,17 +76,18 @@ describe("before the dive", () => {
   });
 
   it("the frame is set as it is filmed", () => {
-    expect(figuresIn(beforeDive(reef), "set_frame")).toEqual({ bits: 8 });
-    expect(textOf("set_frame", reef)).toContain("1/50 s");
+    expect(parametersIn(beforeDive(reef), "set_frame")).toEqual({ exposure: { shutter_s: 1 / 50 }, bits: 8 });
   });
 
   it("lamps are checked for what they are to give, at the nearest; those that stay off are not", () => {
     const night = decided(NIGHT_WRECK);
     const lamps = [TWO_LAMPS, { ...TWO_LAMPS, distance_m: 0.5 }];
-    expect(figuresIn(beforeDive({ ...night, filmed: { ...night.filmed, lamps } }), "check_lamps")).toEqual({
-      lux: night.lampLight_lx,
-      distance_m: 0.5,
-    });
+    expect(parametersIn(beforeDive({ ...night, filmed: { ...night.filmed, lamps } }), "check_lamps")).toEqual(
+      {
+        lux: night.lampLight_lx,
+        distance_m: 0.5,
+      },
+    );
     expect(codes(decided(REEF_WITH_LAMPS))).not.toContain("check_lamps");
   });
 
@@ -97,16 +99,19 @@ describe("before the dive", () => {
       lampFilter: { item, split_left_delta_e00: 2.5 },
     });
     const blue = filtered({ id: "soft", item: "lamp_filter", filter_kind: "blue", filter_density: 0.9 });
-    expect(figuresIn(beforeDive(blue), "filter_lamps")).toEqual({ left: 2.5 });
-    expect(textOf("filter_lamps", blue)).toContain("soft (a blue filter of density 0.90)");
+    expect(parametersIn(beforeDive(blue), "filter_lamps")).toEqual({
+      filter: { kind: "blue", density: 0.9, id: "soft" },
+      left: 2.5,
+    });
     // One that is known by its curve alone is called by what it is like.
     const filter_transmittance = [
       { wavelength_nm: 550, transmittance: 0.9 },
       { wavelength_nm: 620, transmittance: 0.3 },
     ];
-    expect(
-      textOf("filter_lamps", filtered({ id: "mine", item: "lamp_filter", filter_transmittance })),
-    ).toContain("mine (a measured blue filter)");
+    const measured = filtered({ id: "mine", item: "lamp_filter", filter_transmittance });
+    expect(parametersIn(beforeDive(measured), "filter_lamps")).toMatchObject({
+      filter: { kind: "blue", id: "mine" },
+    });
     expect(codes({ ...blue, lampPlan: "lamps_off" })).not.toContain("filter_lamps");
     expect(codes({ ...blue, lampFilter: undefined })).not.toContain("filter_lamps");
   });

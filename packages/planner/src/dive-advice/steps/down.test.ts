@@ -1,7 +1,7 @@
 // What brings each step on the way down.
 import { describe, expect, it } from "vitest";
 import { DARK_AND_GREEN, daylightScene, OUTER_REEF_MORNING } from "../../../../../test/support/scenes.js";
-import { decided, exposed, FLIPPED, figuresIn, toldBy } from "../decided.test-support.js";
+import { decided, exposed, FLIPPED, parametersIn, toldBy } from "../decided.test-support.js";
 import type { Decisions } from "../decisions.js";
 import { changeStops, endOf, type Leg, startOf } from "../legs.js";
 import { goingDown } from "./down.js";
@@ -23,10 +23,10 @@ describe("going down", () => {
   it("balances again where the cast asks for it, after the one at the start", () => {
     const steps = goingDown(only(balanced(leg, [5, 8, 12.5])));
     expect(toldBy(steps)[0]).toEqual(["going_down", "balance_again", 8]);
-    expect(figuresIn(steps, "balance_again")).toEqual({ tolerance: leg.balance.balance_tolerance_delta_e00 });
-    expect(steps[0].text).toContain("8.0");
-    expect(steps[0].text).toContain("12.5");
-    expect(steps[0].text).not.toContain("5.0");
+    expect(parametersIn(steps, "balance_again")).toEqual({
+      depths_m: [8, 12.5],
+      tolerance: leg.balance.balance_tolerance_delta_e00,
+    });
     expect(codes(only(plain))).not.toContain("balance_again");
   });
 
@@ -35,8 +35,11 @@ describe("going down", () => {
     const depth_m = filtered.scene.min_depth_m;
     const change = goingDown(flipped).filter(({ code }) => code.startsWith("filter_"));
     expect(toldBy(change)).toEqual([["going_down", "filter_in", depth_m]]);
-    expect(figuresIn(change, "filter_in")).toEqual({ depth_m, stops: changeStops(bare, filtered) });
-    expect(change[0].text).toContain("swing the filter in");
+    expect(parametersIn(change, "filter_in")).toEqual({
+      depth_m,
+      stops: changeStops(bare, filtered),
+      mount: "flip",
+    });
     // The same legs, with the filter on above and off below.
     const swapped: Decisions = {
       ...flipped,
@@ -55,7 +58,7 @@ describe("going down", () => {
     const stops = first.exposure_value_ev100.likely - last.exposure_value_ev100.likely;
     expect(stops).toBeGreaterThan(0.3);
     expect(toldBy(goingDown(only(plain))).slice(-1)).toEqual([["going_down", "deep_exposure", 18]]);
-    expect(figuresIn(goingDown(reef), "deep_exposure")).toEqual({
+    expect(parametersIn(goingDown(reef), "deep_exposure")).toEqual({
       iso: last.iso,
       f_number: last.f_number,
       stops,
@@ -73,7 +76,7 @@ describe("going down", () => {
   it("tells what is missing at a deep end that is too dark, and not how to open up", () => {
     const dark = only(exposed(plain, "deep", { verdict: "too_dark", shortfall_stops: estimate(1.5) }));
     expect(toldBy(goingDown(dark))).toEqual([["going_down", "too_dark", 18]]);
-    expect(figuresIn(goingDown(dark), "too_dark")).toMatchObject({ shortfall_stops: 1.5 });
+    expect(parametersIn(goingDown(dark), "too_dark")).toMatchObject({ shortfall_stops: 1.5 });
   });
 
   it("tells nothing of a deep end at a single depth: that was said at the start", () => {
@@ -87,7 +90,7 @@ describe("going down", () => {
     const hazy = (percent: number) =>
       goingDown(only(exposed(plain, "deep", { contrast_left_percent: estimate(percent) })));
     expect(toldBy(hazy(29)).slice(-1)).toEqual([["going_down", "come_close", 18]]);
-    expect(figuresIn(hazy(29), "come_close")).toEqual({
+    expect(parametersIn(hazy(29), "come_close")).toEqual({
       percent: 29,
       distance_m: reef.filmed.subject_distance_m,
     });

@@ -3,13 +3,12 @@
 import { expect, it } from "vitest";
 import { BRIGHT_REEF, NIGHT_WRECK, OUTER_REEF_MORNING } from "../../../../../test/support/scenes.js";
 import type { BalanceAtDepth } from "../../result/white-balance.js";
-import { decided, exposed, figuresIn, toldBy } from "../decided.test-support.js";
+import { decided, exposed, parametersIn, toldBy } from "../decided.test-support.js";
 import type { Decisions } from "../decisions.js";
 import { startOf } from "../legs.js";
 import { atStart } from "./start.js";
 
 const reef = decided(OUTER_REEF_MORNING);
-const textOf = (d: Decisions, code: string) => atStart(d).find((step) => step.code === code)?.text ?? "";
 
 it("begins with the exposure at the shallow end, and a balance on the card", () => {
   expect(toldBy(atStart(reef))).toEqual([
@@ -17,17 +16,20 @@ it("begins with the exposure at the shallow end, and a balance on the card", () 
     ["at_start", "balance_on_card", 5],
   ]);
   const { iso, f_number, exposure_value_ev100 } = startOf(reef.legs);
-  expect(figuresIn(atStart(reef), "start_exposure")).toEqual({
+  expect(parametersIn(atStart(reef), "start_exposure")).toEqual({
     iso,
     f_number,
     ev: exposure_value_ev100.likely,
+    is_too_bright: false,
   });
-  expect(textOf(reef, "start_exposure")).not.toContain("neutral density");
+  expect(parametersIn(atStart(reef), "start_exposure")).toMatchObject({ is_too_bright: false });
   expect(atStart(reef).map(({ basis }) => basis)).toEqual(["computed", "common_practice"]);
 });
 
 it("exposes behind the neutral density where it is too bright", () => {
-  expect(textOf(decided(BRIGHT_REEF), "start_exposure")).toContain("behind the neutral density");
+  expect(parametersIn(atStart(decided(BRIGHT_REEF)), "start_exposure")).toMatchObject({
+    is_too_bright: true,
+  });
 });
 
 it("tells instead what is missing where it is too dark", () => {
@@ -38,7 +40,7 @@ it("tells instead what is missing where it is too dark", () => {
   });
   const steps = atStart({ ...reef, legs: [dark, ...more] });
   expect(toldBy(steps)[0]).toEqual(["at_start", "too_dark", 5]);
-  expect(figuresIn(steps, "too_dark")).toMatchObject({ shortfall_stops: 2 });
+  expect(parametersIn(steps, "too_dark")).toMatchObject({ shortfall_stops: 2 });
   expect(steps.map(({ code }) => code)).not.toContain("start_exposure");
 });
 
@@ -50,23 +52,27 @@ it("tells the cast that the balance leaves at the start where it is out of reach
     legs: [{ ...leg, balance: { ...leg.balance, depths: [{ ...first, ...change }, ...deeper] } }],
   });
   const cast_left_delta_e00 = 4;
-  expect(figuresIn(atStart(balanced({ in_reach: false, cast_left_delta_e00 })), "balance_on_card")).toEqual({
+  expect(
+    parametersIn(atStart(balanced({ in_reach: false, cast_left_delta_e00 })), "balance_on_card"),
+  ).toEqual({
     cast: 4,
   });
-  expect(figuresIn(atStart(balanced({ in_reach: true, cast_left_delta_e00 })), "balance_on_card")).toEqual({
-    cast: 0,
-  });
+  expect(parametersIn(atStart(balanced({ in_reach: true, cast_left_delta_e00 })), "balance_on_card")).toEqual(
+    {
+      cast: 0,
+    },
+  );
 });
 
 it("balances in the lamps' light where they make it, with their kelvin where they have one", () => {
   const night = decided(NIGHT_WRECK);
   const { balance } = night.legs[0];
   expect(toldBy(atStart(night))[1]).toEqual(["at_start", "balance_on_card_in_lamp_light", 15]);
-  expect(figuresIn(atStart(night), "balance_on_card_in_lamp_light")).toEqual({
+  expect(parametersIn(atStart(night), "balance_on_card_in_lamp_light")).toEqual({
     cct_K: balance.lamp_kelvin_setting_K,
     cast: balance.lamp_kelvin_leaves_delta_e00?.likely,
   });
   const { lamp_kelvin_setting_K: _, lamp_kelvin_leaves_delta_e00: __, ...without } = balance;
   const green: Decisions = { ...night, legs: [{ ...night.legs[0], balance: without }] };
-  expect(figuresIn(atStart(green), "balance_on_card_in_lamp_light")).toEqual({ cast: 0 });
+  expect(parametersIn(atStart(green), "balance_on_card_in_lamp_light")).toEqual({ cast: 0 });
 });

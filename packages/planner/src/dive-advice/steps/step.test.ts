@@ -1,17 +1,14 @@
 import { expect, it } from "vitest";
-import { step } from "./say-step.js";
-import { STEPS_EN } from "./steps-en.js";
+import { step } from "./step.js";
 
-it("a step is computed unless told otherwise, and has its texts and its numbers as figures", () => {
-  const { text, why } = STEPS_EN.no_filter({ error: 12.34 });
+it("a step is computed unless told otherwise, and has what its text is made of", () => {
   expect(step({ phase: "before_dive" }, "no_filter", { error: 12.34 })).toStrictEqual({
     phase: "before_dive",
     code: "no_filter",
-    text,
-    why,
+    parameters: { error: 12.34 },
     basis: "computed",
-    figures: [{ name: "error", value: 12.34 }],
   });
+  expect(step({ phase: "before_dive" }, "pack_card").parameters).toStrictEqual({});
 });
 
 it("a step may have a depth, the surface too, and another basis", () => {

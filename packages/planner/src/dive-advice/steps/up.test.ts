@@ -1,7 +1,7 @@
 // What brings each step on the way up.
 import { expect, it } from "vitest";
 import { NIGHT_WRECK, OUTER_REEF_MORNING, REEF_WITH_LAMPS } from "../../../../../test/support/scenes.js";
-import { decided, FLIPPED, figuresIn, toldBy } from "../decided.test-support.js";
+import { decided, FLIPPED, parametersIn, toldBy } from "../decided.test-support.js";
 import { changeStops, type Leg } from "../legs.js";
 import { comingUp } from "./up.js";
 
@@ -15,9 +15,10 @@ it("balances again on the way up, after the one at the deep end", () => {
   const [leg] = reef.legs;
   const steps = comingUp({ ...reef, legs: [balanced(leg, [18, 11, 5.2])] });
   expect(toldBy(steps)).toEqual([["coming_up", "balance_again", 11]]);
-  expect(steps[0].text).toContain("5.2");
-  expect(steps[0].text).not.toContain("18");
-  expect(figuresIn(steps, "balance_again")).toEqual({ tolerance: leg.balance.balance_tolerance_delta_e00 });
+  expect(parametersIn(steps, "balance_again")).toEqual({
+    depths_m: [11, 5.2],
+    tolerance: leg.balance.balance_tolerance_delta_e00,
+  });
   expect(comingUp({ ...reef, legs: [balanced(leg, [18])] })).toEqual([]);
 });
 
@@ -27,8 +28,11 @@ it("changes the filter back where it was changed on the way down, by as many sto
   const depth_m = bare.scene.max_depth_m;
   const steps = comingUp({ ...flipped, legs: [bare, filtered] });
   expect(toldBy(steps)).toEqual([["coming_up", "filter_out", depth_m]]);
-  expect(figuresIn(steps, "filter_out")).toEqual({ depth_m, stops: changeStops(bare, filtered) });
-  expect(steps[0].text).toContain("swing the filter out");
+  expect(parametersIn(steps, "filter_out")).toEqual({
+    depth_m,
+    stops: changeStops(bare, filtered),
+    mount: "flip",
+  });
   const other = comingUp({ ...flipped, legs: [{ ...bare, filtered: true }, filtered] });
   expect(toldBy(other)).toEqual([["coming_up", "filter_in", depth_m]]);
 });
@@ -43,7 +47,7 @@ it("leaves a balance just below a change to the one that is made there, and come
     ["coming_up", "filter_out", change_m],
     ["coming_up", "balance_again", 1.5],
   ]);
-  expect(steps[0].text).not.toContain((change_m + 0.3).toFixed(1));
+  expect(steps[0].parameters).toMatchObject({ depths_m: [9] });
 });
 
 it("switches lamps off before they leave the water, where they are lit (common practice, no published source)", () => {
