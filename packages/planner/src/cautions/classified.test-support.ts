@@ -14,9 +14,9 @@ import type { LightReasons } from "../codes/light.js";
 import type { MixedLightReasons } from "../codes/mixed-light.js";
 import type { MountingSteps } from "../codes/mounting-steps.js";
 import type { StepCodes } from "../codes/steps.js";
+import type { LampPlan } from "../codes/summary.js";
 import type { TakeCodes } from "../codes/take.js";
 import type { WhiteBalanceReasons } from "../codes/white-balance.js";
-import type { LampPlan } from "../result/dive-advice.js";
 import type { WayToPayKind } from "../result/exposure-loss.js";
 import type { WayOutKind } from "../result/mixed-light.js";
 

@@ -1,4 +1,9 @@
-import type { RedQuality } from "../result/colour-recovery.js";
+/**
+ * Signal over noise of the red light alone: 21 excellent, 5.3 acceptable, below that poor, and gone where it sinks below the noise.
+ * ISO 12232 calls a picture excellent at 40 and acceptable at 10, and counts noise of red against luminance 0.53 times (the root
+ * of 0.279), since the eye sees it less.
+ */
+export type RedQuality = "excellent" | "acceptable" | "poor" | "gone";
 
 /** Reasons on colour recovery. */
 export interface ColourRecoveryReasons {

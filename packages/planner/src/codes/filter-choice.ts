@@ -1,6 +1,5 @@
-import type { FilterVerdict } from "../result/filter-choice.js";
 import type { Nothing } from "./coded.js";
-import type { NamedFilter } from "./named-filter.js";
+import type { FilterVerdict, NamedFilter } from "./named-filter.js";
 
 /** Reasons on the choice of a filter. */
 export interface FilterChoiceReasons {

@@ -1,4 +1,7 @@
-import type { FilterVerdict } from "../result/filter-choice.js";
+import type { FilterKind } from "../scene/scene.js";
+
+/** A kind of filter to mount, or none. */
+export type FilterVerdict = FilterKind | "none";
 
 /** What to call a filter by. */
 export interface NamedFilter {

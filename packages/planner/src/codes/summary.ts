@@ -1,6 +1,14 @@
-import type { LampPlan } from "../result/dive-advice.js";
 import type { Nothing } from "./coded.js";
 import type { NamedFilter } from "./named-filter.js";
+
+/** What is done with the lamps. */
+export type LampPlan =
+  | "none"
+  | "lamps_off"
+  | "lamps_with_filter"
+  | "lamps_lead"
+  | "lamps_only"
+  | "daylight_leads";
 
 /** Settings at a depth. */
 export interface Exposed {

@@ -4,8 +4,9 @@ import { FITS_WITHIN_STOPS } from "../camera/exposure-settings.js";
 import { perPlace } from "../camera/matrix.js";
 import { codesPerStop, electronsOf, recordedGrey } from "../camera/recording.js";
 import { type Exposure, takeShot } from "../camera/shot.js";
+import type { RedQuality } from "../codes/colour-recovery.js";
 import type { Stage } from "../light/stage.js";
-import type { Recording, RedQuality } from "../result/colour-recovery.js";
+import type { Recording } from "../result/colour-recovery.js";
 import { ACCEPTABLE, EXCELLENT, GONE, greyIn, redLightIn } from "./red-light.js";
 
 export function qualityOf(signalToNoise: number): RedQuality {

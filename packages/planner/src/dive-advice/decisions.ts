@@ -1,10 +1,10 @@
 import type { NamedFilter } from "../codes/named-filter.js";
+import type { LampPlan } from "../codes/summary.js";
 import { colourRedDepths, type RedDepthsNominal } from "../colour-recovery/red-depths.js";
 import { named } from "../filter-choice/candidates.js";
 import { filterChoice } from "../filter-choice/filter-choice.js";
 import { itemAt, type NonEmpty } from "../lists/non-empty.js";
 import { mixedLight } from "../mixed-light/mixed-light.js";
-import type { LampPlan } from "../result/dive-advice.js";
 import type { FilterChoiceAnswer } from "../result/filter-choice.js";
 import type { MixedLightAnswer, MixedLightAtDepth } from "../result/mixed-light.js";
 import type { Scene } from "../scene/scene.js";

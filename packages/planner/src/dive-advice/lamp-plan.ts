@@ -1,8 +1,8 @@
 import { filterTransmittance, type Spectrum } from "@sunfathom/optics";
+import type { LampPlan } from "../codes/summary.js";
 import { measuredCurve } from "../light/measured-curve.js";
 import { splitWithLampFilter } from "../mixed-light/lamp-filter-split.js";
 import { VISIBLE_SPLIT_DELTA_E00 } from "../mixed-light/lights.js";
-import type { LampPlan } from "../result/dive-advice.js";
 import type { MixedLightAtDepth } from "../result/mixed-light.js";
 import type { KitItem, Scene } from "../scene/scene.js";
 

@@ -1,8 +1,7 @@
 import { CLEAR, filterTransmittance, type Spectrum } from "@sunfathom/optics";
-import type { NamedFilter } from "../codes/named-filter.js";
+import type { FilterVerdict, NamedFilter } from "../codes/named-filter.js";
 import { measuredCurve } from "../light/measured-curve.js";
 import type { NonEmpty } from "../lists/non-empty.js";
-import type { FilterVerdict } from "../result/filter-choice.js";
 import type { KitItem, Scene } from "../scene/scene.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
 import { kindOfItem } from "./kind-of-curve.js";

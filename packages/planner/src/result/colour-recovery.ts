@@ -1,17 +1,10 @@
-import type { ColourRecoveryReasons } from "../codes/colour-recovery.js";
+import type { ColourRecoveryReasons, RedQuality } from "../codes/colour-recovery.js";
 import type { LightReasons } from "../codes/light.js";
 import type { NonEmpty } from "../lists/non-empty.js";
 import type { AnswerParts, Estimate } from "./common.js";
 
 /** `no_filter`, each at its best exposure; `filter_same_settings` keeps ISO, aperture, shutter and neutral density of `no_filter`. */
 export type RecordingKind = "no_filter" | "filter_best_exposure" | "filter_same_settings";
-
-/**
- * Signal over noise of the red light alone: 21 excellent, 5.3 acceptable, below that poor, and gone where it sinks below the noise.
- * ISO 12232 calls a picture excellent at 40 and acceptable at 10, and counts noise of red against luminance 0.53 times (the root
- * of 0.279), since the eye sees it less.
- */
-export type RedQuality = "excellent" | "acceptable" | "poor" | "gone";
 
 export interface ColourRecoveryAnswer extends AnswerParts<ColourRecoveryReasons & LightReasons> {
   depths: NonEmpty<RecoveryAtDepth>;

@@ -3,22 +3,15 @@ import type { ExposureLossReasons } from "../codes/exposure-loss.js";
 import type { FilterChoiceReasons } from "../codes/filter-choice.js";
 import type { LightReasons } from "../codes/light.js";
 import type { MixedLightReasons } from "../codes/mixed-light.js";
+import type { FilterVerdict } from "../codes/named-filter.js";
 import type { StepCodes } from "../codes/steps.js";
-import type { SummaryCodes } from "../codes/summary.js";
+import type { LampPlan, SummaryCodes } from "../codes/summary.js";
 import type { TakeCodes } from "../codes/take.js";
 import type { WhiteBalanceReasons } from "../codes/white-balance.js";
 import type { AnswerParts } from "./common.js";
-import type { FilterVerdict } from "./filter-choice.js";
 import type { MixedLightVerdict } from "./mixed-light.js";
 
 export type DivePhase = "before_dive" | "at_start" | "going_down" | "lamps" | "coming_up" | "after_dive";
-export type LampPlan =
-  | "none"
-  | "lamps_off"
-  | "lamps_with_filter"
-  | "lamps_lead"
-  | "lamps_only"
-  | "daylight_leads";
 
 /** Reasons of the decisions that a plan is made of. */
 export type PlanReasons = FilterChoiceReasons &

@@ -1,10 +1,8 @@
 import type { FilterChoiceReasons } from "../codes/filter-choice.js";
 import type { LightReasons } from "../codes/light.js";
+import type { FilterVerdict } from "../codes/named-filter.js";
 import type { NonEmpty } from "../lists/non-empty.js";
-import type { FilterKind } from "../scene/scene.js";
 import type { AnswerParts, Estimate } from "./common.js";
-
-export type FilterVerdict = FilterKind | "none";
 
 export interface FilterChoiceAnswer
   extends FilterChoiceFigures,

@@ -1,7 +1,7 @@
 // What brings each step with the lamps.
 import { describe, expect, it } from "vitest";
 import { daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS } from "../../../../../test/support/scenes.js";
-import type { LampPlan } from "../../result/dive-advice.js";
+import type { LampPlan } from "../../codes/summary.js";
 import type { MixedLightAtDepth, MixedLightZone } from "../../result/mixed-light.js";
 import { decided, parametersIn, toldBy } from "../decided.test-support.js";
 import type { Decisions } from "../decisions.js";
