@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "188dd2440009f32a8648769afbb451831e3bf7b459faec0d719227fde6f762d2";
+export const descriptionHash = "70f8f5afbc4447931d867aace2faeab50466f616c42ad3499921ed83abd9ec24";
