@@ -1,12 +1,13 @@
 import {
   type FieldError,
+  mostQuestions,
   type ProblemCode,
   problemComponent,
   problemKinds,
   problemType,
   reference,
 } from "@sunfathom/contract";
-import { outsideLight } from "@sunfathom/words";
+import { checkTexts, outsideLight, type QuizRefusals, quizRefusals } from "@sunfathom/words";
 
 /** A header of a response, in the description. */
 export interface Header {
@@ -115,77 +116,50 @@ function example(code: ProblemCode): object {
   };
 }
 
-const tooDeep = { depth_m: 60, max_depth_m: 48.2 };
-const noDaylightLeft = outsideLight.no_daylight_left(tooDeep);
+/** An error as it is met, made of its code and parameters as the service makes it. */
+function errorAt<Parameters>(
+  pointer: string,
+  code: string,
+  say: (parameters: Parameters) => { message: string; allowed?: string },
+  parameters: Parameters & object,
+): FieldError {
+  const { message, allowed = "" } = say(parameters);
+  return { pointer, code, message, allowed, parameters };
+}
+
+const ofToken = <Code extends keyof QuizRefusals>(code: Code, parameters: QuizRefusals[Code] & object) => [
+  errorAt("/token", code, quizRefusals[code], parameters),
+];
 
 const exampleErrors: Partial<Record<ProblemCode, FieldError[]>> = {
   invalid_scene: [
     {
-      pointer: "/dept_m",
-      code: "unknown_field",
-      message: "There is no field dept_m.",
+      ...errorAt("/dept_m", "unknown_field", checkTexts.unknown_field, { name: "dept_m" }),
       allowed: "depth_m",
       did_you_mean: "depth_m",
     },
   ],
   invalid_request: [
-    {
-      pointer: "/count",
-      code: "out_of_range",
-      message: "0 is too little.",
-      allowed: "a whole number, 1 to 200",
-    },
+    errorAt("/count", "out_of_range", checkTexts.out_of_range, {
+      value: 0,
+      minimum: 1,
+      maximum: mostQuestions,
+      whole: true,
+    }),
   ],
   paper_not_possible: [
-    {
-      pointer: "/templates/0",
-      code: "template_not_at_level",
-      message: "mired_shift is not asked at this level, only at: expert.",
-      allowed: "kinds of question that this level has",
-    },
+    errorAt("/templates/0", "template_not_at_level", quizRefusals.template_not_at_level, {
+      template: "mired_shift",
+      levels: ["expert"],
+    }),
   ],
   responses_do_not_fit: [
-    {
-      pointer: "/responses/0/item",
-      code: "item_unknown",
-      message: 'The paper has no question "q99".',
-      allowed: "ids of the paper's questions",
-    },
+    errorAt("/responses/0/item", "item_unknown", quizRefusals.item_unknown, { item: "q99" }),
   ],
-  token_refused: [
-    {
-      pointer: "/token",
-      code: "token_refused",
-      message: "This token was altered, or sealed with another key.",
-      allowed: "a token as the service gave it with the paper",
-    },
-  ],
-  marks_held_back: [
-    {
-      pointer: "/token",
-      code: "not_closed_yet",
-      message:
-        "The answers fit the paper. It closes at 2026-05-12T09:30:00.000Z: send them again then, as nothing is stored here.",
-      allowed: "answers to a paper that has closed, or the instructor's key",
-    },
-  ],
-  token_expired: [
-    {
-      pointer: "/token",
-      code: "token_expired",
-      message: "This token expired at 2026-05-12T09:30:00.000Z.",
-      allowed: "a token that has not expired",
-    },
-  ],
-  questions_changed: [
-    {
-      pointer: "/token",
-      code: "questions_changed",
-      message:
-        "The questions were made with model version 2026.10.3, and would come out otherwise today. Ask for a new paper.",
-      allowed: "a token of a paper that is made today",
-    },
-  ],
+  token_refused: ofToken("token_refused", {}),
+  marks_held_back: ofToken("not_closed_yet", { closes_at: "2026-05-12T09:30:00.000Z" }),
+  token_expired: ofToken("token_expired", { expired_at: "2026-05-12T09:30:00.000Z" }),
+  questions_changed: ofToken("questions_changed", { model_version: "2026.10.3" }),
   invalid_query: [
     {
       pointer: "/page",
@@ -195,12 +169,9 @@ const exampleErrors: Partial<Record<ProblemCode, FieldError[]>> = {
     },
   ],
   outside_the_model: [
-    {
-      pointer: "/depth_m",
-      code: "no_daylight_left",
-      message: noDaylightLeft.message,
-      allowed: noDaylightLeft.allowed,
-      parameters: tooDeep,
-    },
+    errorAt("/depth_m", "no_daylight_left", outsideLight.no_daylight_left, {
+      depth_m: 60,
+      max_depth_m: 48.2,
+    }),
   ],
 };
