@@ -38,15 +38,9 @@ export type { QuizItemsRequest, QuizPaper } from "./quiz/items.js";
 export type { QuizPackageRequest } from "./quiz/package.js";
 export * from "./quiz/values.js";
 export type { FilterKindInfo, ModelInfo, WaterTypeInfo } from "./reference/reference.js";
-export { sceneRules } from "./rules/all.js";
-export { mountingRules } from "./rules/mounting.js";
+export { type SceneRuleParameters, sceneRules } from "./rules/all.js";
+export { type MountingRuleParameters, mountingRules } from "./rules/mounting.js";
 export type { Rule, Violation } from "./rules/rule.js";
-export type {
-  MountingRuleParameters,
-  RuleCode,
-  RuleParameters,
-  SceneRuleParameters,
-} from "./rules/rule-parameters.js";
 export { bottomBelowDeepest_m, lampDefaults, sceneDefaults } from "./scene/defaults.js";
 export { type SceneExample, type SceneExampleName, sceneExamples } from "./scene/examples.js";
 export { flatLampNames } from "./scene/flat-lamp-names.js";

@@ -4,15 +4,14 @@ import {
   type ProblemCode,
   problemKinds,
   problemType,
-  type RuleParameters,
   type SceneProblemCode,
   sceneProblemKinds,
 } from "@sunfathom/contract";
-import { checkTexts, type FieldText, problemDetails, type Texts } from "@sunfathom/words";
-import type { Finding, Findings } from "../validate/findings.js";
+import { checkTexts, problemDetails } from "@sunfathom/words";
+import type { Findings } from "../validate/findings.js";
 
 /** Texts for rules between fields. */
-export type RuleTexts = Partial<Texts<RuleParameters, FieldText>>;
+export type RuleTexts = Readonly<Record<string, Say>>;
 
 /** A problem of the catalogue, with what went wrong this time. */
 export function problem(code: ProblemCode, detail: string, errors?: readonly FieldError[]): Problem {
@@ -56,14 +55,13 @@ export function invalidRequest(findings: Findings): Problem {
   return problem("invalid_request", problemDetails.invalid({ errors, more: findings.more }), errors);
 }
 
-/**
- * What is wrong, in words. Each finding is of a rule of its scene or of the check, and so has a text: the compiler holds the texts
- * to be complete.
- */
+/** What is wrong, in words. @throws Error where a rule has no text: then the kind of scene has those of another */
 function errorsOf({ said, list }: Findings, ruleTexts: RuleTexts): FieldError[] {
-  const texts = { ...checkTexts, ...ruleTexts } as Readonly<Record<Finding["code"], Say>>;
+  const texts: RuleTexts = { ...checkTexts, ...ruleTexts };
   const errors = list.map(({ pointer, code, parameters, allowed: names = "", did_you_mean }) => {
-    const { message, allowed = names } = texts[code](parameters as never);
+    const say = texts[code];
+    if (say === undefined) throw new Error(code);
+    const { message, allowed = names } = say(parameters as never);
     const near = did_you_mean === undefined ? {} : { did_you_mean };
     return { pointer, code, message, allowed, ...near, parameters };
   });

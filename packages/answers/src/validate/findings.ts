@@ -1,17 +1,16 @@
 import {
-  type CheckCode,
   type CheckParameters,
   type FieldError,
+  type MountingRuleParameters,
   maxErrors,
-  type RuleCode,
-  type RuleParameters,
+  type SceneRuleParameters,
 } from "@sunfathom/contract";
 
-interface Codes extends CheckParameters, RuleParameters {}
+interface Codes extends CheckParameters, SceneRuleParameters, MountingRuleParameters {}
 
 /** What is wrong with one value, as a code with its parameters. */
 export type Finding = {
-  [Code in CheckCode | RuleCode]: {
+  [Code in keyof Codes]: {
     /** JSON pointer to it. */
     pointer: string;
     code: Code;
@@ -20,7 +19,7 @@ export type Finding = {
     allowed?: string;
     did_you_mean?: string;
   };
-}[CheckCode | RuleCode];
+}[keyof Codes];
 
 /** What is wrong so far. Once there is more than an answer lists, nothing further is looked at: checking costs no more. */
 export class Findings {

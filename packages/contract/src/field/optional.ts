@@ -17,3 +17,16 @@ export function withOptional<T extends Fields, N extends keyof T & string>(
   ]);
   return Object.fromEntries(entries) as SomeOptional<T, N>;
 }
+type AllOptionalBut<T extends Fields, N extends string> = {
+  [K in keyof T]: K extends N ? T[K] : z.ZodOptional<T[K]>;
+};
+
+/** The same fields, of which only those in `names` must be there. */
+export function withOptionalBut<T extends Fields, N extends string>(
+  fields: T,
+  names: readonly N[],
+): AllOptionalBut<T, N> {
+  const needed: ReadonlySet<string> = new Set(names);
+  const left = Object.keys(fields).filter((name) => !needed.has(name));
+  return withOptional(fields, left) as unknown as AllOptionalBut<T, N>;
+}

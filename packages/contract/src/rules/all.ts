@@ -5,13 +5,13 @@ import { kitRules } from "./kit.js";
 import { lampRules } from "./lamps.js";
 import { lensFilterRules } from "./lens-filter.js";
 import { orderRules } from "./order.js";
-import type { Rule } from "./rule.js";
+import type { ParametersOf } from "./rule.js";
 import { shutterRules } from "./shutter.js";
 import { viewRules } from "./view.js";
 import { waterRules } from "./water.js";
 
 /** Every rule between fields of a scene. They hold on every path, after its schema. */
-export const sceneRules: readonly Rule[] = [
+export const sceneRules = [
   ...waterRules,
   ...daylightRules,
   ...depthRules,
@@ -22,4 +22,7 @@ export const sceneRules: readonly Rule[] = [
   ...lensFilterRules,
   ...kitRules,
   ...lampRules,
-];
+] as const;
+
+/** What a violation of each comes with, by its code. */
+export type SceneRuleParameters = ParametersOf<typeof sceneRules>;

@@ -1,10 +1,9 @@
 import { dayExists } from "../scene/day-exists.js";
 import { impliedDaylightBasis } from "../scene/implied-daylight-basis.js";
 import { placeTimeNames } from "../scene/place-time-names.js";
-import { broken, type Rule, type RuleOf, type Violation } from "./rule.js";
-import type { SceneRuleParameters } from "./rule-parameters.js";
+import { broken, type Nothing, type RuleOf, type Violation } from "./rule.js";
 
-const sunWithBasisSun: RuleOf<"sun_with_basis_sun"> = {
+const sunWithBasisSun: RuleOf<"sun_with_basis_sun", { daylight_basis: string }> = {
   code: "sun_with_basis_sun",
   fields: ["daylight_basis", "sun_elevation_deg"],
   violations: (scene) => {
@@ -14,7 +13,10 @@ const sunWithBasisSun: RuleOf<"sun_with_basis_sun"> = {
   },
 };
 
-const placeWithBasisPlaceTime: RuleOf<"place_with_basis_place_time"> = {
+const placeWithBasisPlaceTime: RuleOf<
+  "place_with_basis_place_time",
+  { field: string; daylight_basis: string }
+> = {
   code: "place_with_basis_place_time",
   fields: ["daylight_basis", ...placeTimeNames],
   violations: (scene) => {
@@ -26,15 +28,15 @@ const placeWithBasisPlaceTime: RuleOf<"place_with_basis_place_time"> = {
   },
 };
 
-const placeAndTimeWhole: RuleOf<"place_and_time_whole"> = {
+type PlaceAndTime = { case: "missing"; field: string } | { case: "twice" | "half" | "not_given" };
+
+const placeAndTimeWhole: RuleOf<"place_and_time_whole", PlaceAndTime> = {
   code: "place_and_time_whole",
   fields: ["daylight_basis", ...placeTimeNames],
   violations: (scene) => {
     if (impliedDaylightBasis(scene) !== "place_time") return [];
     const { time, local_time, time_zone } = scene;
-    const found: Violation<SceneRuleParameters["place_and_time_whole"]>[] = (
-      ["latitude_deg", "longitude_deg"] as const
-    )
+    const found: Violation<PlaceAndTime>[] = (["latitude_deg", "longitude_deg"] as const)
       .filter((name) => scene[name] === undefined)
       .map((field) => broken(`/${field}`, { case: "missing", field }));
     const onWall = local_time !== undefined || time_zone !== undefined;
@@ -48,7 +50,7 @@ const placeAndTimeWhole: RuleOf<"place_and_time_whole"> = {
   },
 };
 
-const dayOfMonth: RuleOf<"day_exists"> = {
+const dayOfMonth: RuleOf<"day_exists", Nothing> = {
   code: "day_exists",
   fields: ["time", "local_time"],
   violations: (scene) =>
@@ -59,9 +61,9 @@ const dayOfMonth: RuleOf<"day_exists"> = {
     }),
 };
 
-export const daylightRules: readonly Rule[] = [
+export const daylightRules = [
   sunWithBasisSun,
   placeWithBasisPlaceTime,
   placeAndTimeWhole,
   dayOfMonth,
-];
+] as const;

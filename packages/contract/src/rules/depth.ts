@@ -1,6 +1,6 @@
-import { broken, type Rule, type RuleOf } from "./rule.js";
+import { broken, type RuleOf } from "./rule.js";
 
-const oneDepth: RuleOf<"one_depth"> = {
+const oneDepth: RuleOf<"one_depth", { case: "twice" | "not_given" } | { case: "missing"; field: string }> = {
   code: "one_depth",
   fields: ["depth_m", "min_depth_m", "max_depth_m"],
   violations: ({ depth_m, min_depth_m, max_depth_m }) => {
@@ -17,7 +17,7 @@ const oneDepth: RuleOf<"one_depth"> = {
   },
 };
 
-const depthsInOrder: RuleOf<"depths_in_order"> = {
+const depthsInOrder: RuleOf<"depths_in_order", { min_depth_m: number; max_depth_m: number }> = {
   code: "depths_in_order",
   fields: ["min_depth_m", "max_depth_m"],
   violations: ({ min_depth_m, max_depth_m }) => {
@@ -26,4 +26,4 @@ const depthsInOrder: RuleOf<"depths_in_order"> = {
   },
 };
 
-export const depthRules: readonly Rule[] = [oneDepth, depthsInOrder];
+export const depthRules = [oneDepth, depthsInOrder] as const;

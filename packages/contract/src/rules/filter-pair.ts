@@ -1,5 +1,10 @@
 import { broken, type Violation } from "./rule.js";
-import type { HalfFilter } from "./rule-parameters.js";
+
+/** A kind without a density, or the other way round. */
+export interface HalfFilter {
+  missing: string;
+  fields: readonly string[];
+}
 
 /**
  * Kind and density of a filter mean nothing without each other.

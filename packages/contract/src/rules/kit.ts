@@ -1,18 +1,18 @@
-import { filterPair } from "./filter-pair.js";
-import { repeatedIds } from "./repeated-ids.js";
-import { notRising } from "./rising.js";
-import { broken, type Rule, type RuleOf, type Violation } from "./rule.js";
-import type { SceneRuleParameters } from "./rule-parameters.js";
+import { filterPair, type HalfFilter } from "./filter-pair.js";
+import { type RepeatedId, repeatedIds } from "./repeated-ids.js";
+import { type NotRising, notRising } from "./rising.js";
+import { broken, type RuleOf, type Violation } from "./rule.js";
 
-const kitIdsUnique: RuleOf<"kit_ids_unique"> = {
+const kitIdsUnique: RuleOf<"kit_ids_unique", RepeatedId> = {
   code: "kit_ids_unique",
   fields: ["kit"],
   violations: ({ kit = [] }) => repeatedIds(kit, "/kit"),
 };
 
-type Broken = Violation<SceneRuleParameters["kit_filters"]>;
+type KitFilter = { case: "lamp" | "twice" | "not_described" } | ({ case: "half" } & HalfFilter);
+type Broken = Violation<KitFilter>;
 
-const kitFilters: RuleOf<"kit_filters"> = {
+const kitFilters: RuleOf<"kit_filters", KitFilter> = {
   code: "kit_filters",
   fields: ["kit"],
   violations: ({ kit = [] }) =>
@@ -29,7 +29,7 @@ const kitFilters: RuleOf<"kit_filters"> = {
     }),
 };
 
-const kitCurvesRising: RuleOf<"kit_curves_rising"> = {
+const kitCurvesRising: RuleOf<"kit_curves_rising", NotRising> = {
   code: "kit_curves_rising",
   fields: ["kit"],
   violations: ({ kit = [] }) =>
@@ -38,4 +38,4 @@ const kitCurvesRising: RuleOf<"kit_curves_rising"> = {
     ),
 };
 
-export const kitRules: readonly Rule[] = [kitIdsUnique, kitFilters, kitCurvesRising];
+export const kitRules = [kitIdsUnique, kitFilters, kitCurvesRising] as const;

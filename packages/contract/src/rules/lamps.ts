@@ -1,19 +1,18 @@
 import { flatLampNames } from "../scene/flat-lamp-names.js";
-import { filterPair } from "./filter-pair.js";
-import { broken, type Rule, type RuleOf, type Violation } from "./rule.js";
-import type { SceneRuleParameters } from "./rule-parameters.js";
+import { filterPair, type HalfFilter } from "./filter-pair.js";
+import { broken, type Nothing, type RuleOf, type Violation } from "./rule.js";
 
 function oneColour(
   prefix: string,
   cct_K: number | undefined,
   led: string | undefined,
-): Violation<SceneRuleParameters["lamp_colour"]>[] {
+): Violation<{ fields: readonly string[] }>[] {
   if (cct_K === undefined || led === undefined) return [];
   const name = prefix.slice(prefix.lastIndexOf("/") + 1);
   return [broken(`${prefix}led`, { fields: [`${name}cct_K`, `${name}led`] })];
 }
 
-const lampColour: RuleOf<"lamp_colour"> = {
+const lampColour: RuleOf<"lamp_colour", { fields: readonly string[] }> = {
   code: "lamp_colour",
   fields: ["lamps", "lamp_cct_K", "lamp_led"],
   violations: ({ lamps = [], lamp_cct_K, lamp_led }) => [
@@ -22,7 +21,7 @@ const lampColour: RuleOf<"lamp_colour"> = {
   ],
 };
 
-const lampFilterPair: RuleOf<"lamp_filter_pair"> = {
+const lampFilterPair: RuleOf<"lamp_filter_pair", HalfFilter> = {
   code: "lamp_filter_pair",
   fields: ["lamps", "lamp_filter_kind", "lamp_filter_density"],
   violations: ({ lamps = [], lamp_filter_kind, lamp_filter_density }) => [
@@ -33,7 +32,7 @@ const lampFilterPair: RuleOf<"lamp_filter_pair"> = {
   ],
 };
 
-const lampsOnce: RuleOf<"lamps_once"> = {
+const lampsOnce: RuleOf<"lamps_once", Nothing> = {
   code: "lamps_once",
   fields: ["lamps", ...flatLampNames],
   violations: (scene) => {
@@ -42,7 +41,7 @@ const lampsOnce: RuleOf<"lamps_once"> = {
   },
 };
 
-const flatLampComplete: RuleOf<"lamp_complete"> = {
+const flatLampComplete: RuleOf<"lamp_complete", { missing: string }> = {
   code: "lamp_complete",
   fields: flatLampNames,
   violations: (scene) => {
@@ -54,4 +53,4 @@ const flatLampComplete: RuleOf<"lamp_complete"> = {
   },
 };
 
-export const lampRules: readonly Rule[] = [lampColour, lampFilterPair, lampsOnce, flatLampComplete];
+export const lampRules = [lampColour, lampFilterPair, lampsOnce, flatLampComplete] as const;

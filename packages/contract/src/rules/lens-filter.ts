@@ -1,8 +1,8 @@
-import { filterPair } from "./filter-pair.js";
+import { filterPair, type HalfFilter } from "./filter-pair.js";
 import { rising } from "./rising.js";
-import { broken, type Rule, type RuleOf } from "./rule.js";
+import { broken, type Nothing, type RuleOf } from "./rule.js";
 
-const oneLensFilter: RuleOf<"one_lens_filter"> = {
+const oneLensFilter: RuleOf<"one_lens_filter", Nothing> = {
   code: "one_lens_filter",
   fields: ["filter_kind", "filter_density", "filter_transmittance"],
   violations: ({ filter_kind, filter_density, filter_transmittance }) => {
@@ -12,14 +12,10 @@ const oneLensFilter: RuleOf<"one_lens_filter"> = {
   },
 };
 
-const lensFilterPair: RuleOf<"lens_filter_pair"> = {
+const lensFilterPair: RuleOf<"lens_filter_pair", HalfFilter> = {
   code: "lens_filter_pair",
   fields: ["filter_kind", "filter_density"],
   violations: ({ filter_kind, filter_density }) => filterPair("/", filter_kind, filter_density),
 };
 
-export const lensFilterRules: readonly Rule[] = [
-  oneLensFilter,
-  lensFilterPair,
-  rising("filter_transmittance"),
-];
+export const lensFilterRules = [oneLensFilter, lensFilterPair, rising("filter_transmittance")] as const;

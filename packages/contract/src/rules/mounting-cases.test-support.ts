@@ -1,5 +1,5 @@
 import type { MountingScene } from "../scene/mounting/scene.js";
-import type { MountingRuleParameters } from "./rule-parameters.js";
+import type { MountingRuleParameters } from "./mounting.js";
 
 const base: MountingScene = { port_kind: "dome", lens_kind: "wide", field_of_view_deg: 100 };
 const bare: MountingScene = { port_kind: "flat", lens_kind: "wide" };

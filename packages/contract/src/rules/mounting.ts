@@ -1,8 +1,8 @@
 import type { MountingScene } from "../scene/mounting/scene.js";
-import { repeatedIds } from "./repeated-ids.js";
-import { broken, type Rule, type RuleOf } from "./rule.js";
+import { type RepeatedId, repeatedIds } from "./repeated-ids.js";
+import { broken, type ParametersOf, type RuleOf } from "./rule.js";
 
-const lensFieldGiven: RuleOf<"lens_field_given", MountingScene> = {
+const lensFieldGiven: RuleOf<"lens_field_given", { case: "not_given" | "half" }, MountingScene> = {
   code: "lens_field_given",
   fields: ["field_of_view_deg", "focal_length_mm", "sensor_diagonal_mm"],
   violations: ({ field_of_view_deg, focal_length_mm, sensor_diagonal_mm }) => {
@@ -13,7 +13,7 @@ const lensFieldGiven: RuleOf<"lens_field_given", MountingScene> = {
   },
 };
 
-const domeRadiusWithDome: RuleOf<"dome_radius_with_dome", MountingScene> = {
+const domeRadiusWithDome: RuleOf<"dome_radius_with_dome", { port_kind: string }, MountingScene> = {
   code: "dome_radius_with_dome",
   fields: ["port_kind", "dome_radius_mm"],
   violations: ({ port_kind, dome_radius_mm }) => {
@@ -22,7 +22,7 @@ const domeRadiusWithDome: RuleOf<"dome_radius_with_dome", MountingScene> = {
   },
 };
 
-const rearOpeningWhole: RuleOf<"rear_opening_whole", MountingScene> = {
+const rearOpeningWhole: RuleOf<"rear_opening_whole", { missing: string }, MountingScene> = {
   code: "rear_opening_whole",
   fields: ["rear_opening_width_mm", "rear_opening_height_mm"],
   violations: ({ rear_opening_width_mm: width, rear_opening_height_mm: height }) => {
@@ -33,16 +33,13 @@ const rearOpeningWhole: RuleOf<"rear_opening_whole", MountingScene> = {
   },
 };
 
-const ringIdsUnique: RuleOf<"ring_ids_unique", MountingScene> = {
+const ringIdsUnique: RuleOf<"ring_ids_unique", RepeatedId, MountingScene> = {
   code: "ring_ids_unique",
   fields: ["rings"],
   violations: ({ rings = [] }) => repeatedIds(rings, "/rings"),
 };
 
 /** Every rule between fields of a mounting scene. */
-export const mountingRules: readonly Rule<MountingScene>[] = [
-  lensFieldGiven,
-  domeRadiusWithDome,
-  rearOpeningWhole,
-  ringIdsUnique,
-];
+export const mountingRules = [lensFieldGiven, domeRadiusWithDome, rearOpeningWhole, ringIdsUnique] as const;
+
+export type MountingRuleParameters = ParametersOf<typeof mountingRules>;

@@ -1,7 +1,18 @@
 import { sceneDefaults } from "../scene/defaults.js";
 import type { Scene } from "../scene/scene.js";
-import { broken, type Rule, type RuleOf } from "./rule.js";
-import type { Limit } from "./rule-parameters.js";
+import { broken, type RuleOf } from "./rule.js";
+
+/** A limit that holds, as stated or by default. */
+interface Limit {
+  field: string;
+  value: number;
+  stated: boolean;
+}
+
+export interface OutOfOrder {
+  low: Limit;
+  high: Limit;
+}
 
 type Bounds = "iso" | "f_number" | "white_balance_cct_K";
 type LimitField =
@@ -24,7 +35,10 @@ function limit(scene: Scene, field: LimitField): Limit {
   return { field, value: given ?? sceneDefaults[field], stated: given !== undefined };
 }
 
-function ordered<Of extends Bounds>(bounds: Of, equalAllowed: boolean): RuleOf<`${Of}_limits_in_order`> {
+function ordered<Of extends Bounds>(
+  bounds: Of,
+  equalAllowed: boolean,
+): RuleOf<`${Of}_limits_in_order`, OutOfOrder> {
   const { min, max } = limits[bounds];
   return {
     code: `${bounds}_limits_in_order`,
@@ -39,7 +53,9 @@ function ordered<Of extends Bounds>(bounds: Of, equalAllowed: boolean): RuleOf<`
   };
 }
 
-function within<Field extends "iso" | "f_number">(field: Field): RuleOf<`${Field}_within_limits`> {
+function within<Field extends "iso" | "f_number">(
+  field: Field,
+): RuleOf<`${Field}_within_limits`, OutOfOrder & { value: number }> {
   const { min, max } = limits[field];
   return {
     code: `${field}_within_limits`,
@@ -56,10 +72,10 @@ function within<Field extends "iso" | "f_number">(field: Field): RuleOf<`${Field
   };
 }
 
-export const orderRules: readonly Rule[] = [
+export const orderRules = [
   ordered("iso", true),
   within("iso"),
   ordered("f_number", true),
   within("f_number"),
   ordered("white_balance_cct_K", false),
-];
+] as const;

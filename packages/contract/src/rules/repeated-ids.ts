@@ -1,5 +1,9 @@
 import { broken, type Violation } from "./rule.js";
-import type { RepeatedId } from "./rule-parameters.js";
+
+/** An id that an earlier thing of the same list has already: where that stands, as a JSON pointer. */
+export interface RepeatedId {
+  first: string;
+}
 
 /**
  * Ids that an earlier thing of the same list has already.

@@ -1,10 +1,15 @@
 import { broken, type RuleOf, type Violation } from "./rule.js";
-import type { NotRising } from "./rule-parameters.js";
+
+/** A sample of a curve that does not come after the one before it. */
+export interface NotRising {
+  wavelength_nm: number;
+  before_nm: number;
+}
 
 /** Samples of a curve must stand in order, so that a slip of the pen is not taken for a curve. */
 export function rising<Field extends "kd_samples" | "filter_transmittance" | "bottom_reflectance">(
   field: Field,
-): RuleOf<`${Field}_rising`> {
+): RuleOf<`${Field}_rising`, NotRising> {
   return {
     code: `${field}_rising`,
     fields: [field],

@@ -1,5 +1,5 @@
 import type { Scene } from "../scene/scene.js";
-import type { SceneRuleParameters } from "./rule-parameters.js";
+import type { SceneRuleParameters } from "./all.js";
 
 const lamp = { flux_lm: 4000, distance_m: 0.8 };
 const samples = [

@@ -1,9 +1,9 @@
 import { shortestShutter_s, shutterOfFrame_s } from "../scene/shutter.js";
-import { broken, type Rule, type RuleOf } from "./rule.js";
+import { broken, type Nothing, type RuleOf } from "./rule.js";
 
 const fields = ["shutter_s", "frame_rate_fps", "shutter_angle_deg"] as const;
 
-const oneShutter: RuleOf<"one_shutter"> = {
+const oneShutter: RuleOf<"one_shutter", Nothing> = {
   code: "one_shutter",
   fields,
   violations: ({ shutter_s, shutter_angle_deg }) => {
@@ -12,7 +12,7 @@ const oneShutter: RuleOf<"one_shutter"> = {
   },
 };
 
-const shutterWithinFrame: RuleOf<"shutter_within_frame"> = {
+const shutterWithinFrame: RuleOf<"shutter_within_frame", { frame_rate_fps: number; frame_s: number }> = {
   code: "shutter_within_frame",
   fields,
   violations: ({ shutter_s, frame_rate_fps }) => {
@@ -23,7 +23,7 @@ const shutterWithinFrame: RuleOf<"shutter_within_frame"> = {
   },
 };
 
-const shutterNotTooShort: RuleOf<"shutter_not_too_short"> = {
+const shutterNotTooShort: RuleOf<"shutter_not_too_short", { shutter_s: number; shortest_s: number }> = {
   code: "shutter_not_too_short",
   fields,
   violations: ({ shutter_s: given, frame_rate_fps, shutter_angle_deg }) => {
@@ -39,4 +39,4 @@ const shutterNotTooShort: RuleOf<"shutter_not_too_short"> = {
   },
 };
 
-export const shutterRules: readonly Rule[] = [oneShutter, shutterWithinFrame, shutterNotTooShort];
+export const shutterRules = [oneShutter, shutterWithinFrame, shutterNotTooShort] as const;

@@ -1,10 +1,12 @@
 import { waterBases } from "../scene/water-bases.js";
 import { rising } from "./rising.js";
-import { broken, type Rule, type RuleOf, type Violation } from "./rule.js";
-import type { SceneRuleParameters } from "./rule-parameters.js";
+import { broken, type RuleOf, type Violation } from "./rule.js";
 import { wholeGroups } from "./whole-groups.js";
 
-const oneWaterBasis: RuleOf<"one_water_basis"> = {
+const oneWaterBasis: RuleOf<
+  "one_water_basis",
+  { /** In how many ways the water is described. */ given: number }
+> = {
   code: "one_water_basis",
   fields: waterBases.map(({ field }) => field),
   violations: (scene) => {
@@ -18,9 +20,12 @@ const oneWaterBasis: RuleOf<"one_water_basis"> = {
 
 const companions = [...new Set(waterBases.flatMap(({ needs, takes }) => [...needs, ...takes]))];
 
-type Broken = Violation<SceneRuleParameters["water_companions"]>;
+type Companions =
+  | { case: "missing"; field: string; missing: string }
+  | { case: "stray"; field: string; goes_with: readonly string[] };
+type Broken = Violation<Companions>;
 
-const waterCompanions: RuleOf<"water_companions"> = {
+const waterCompanions: RuleOf<"water_companions", Companions> = {
   code: "water_companions",
   fields: [...waterBases.map(({ field }) => field), ...companions],
   violations: (scene) => {
@@ -46,10 +51,10 @@ function hostsOf(name: string): string[] {
     .map(({ field }) => field);
 }
 
-export const waterRules: readonly Rule[] = [
+export const waterRules = [
   oneWaterBasis,
   waterCompanions,
   rising("kd_samples"),
   wholeGroups("card_exposure", ["iso", "shutter_s", "f_number"]),
   wholeGroups("card_gains", ["red_gain", "green_gain", "blue_gain"]),
-];
+] as const;

@@ -3,11 +3,17 @@ import { broken, type RuleOf } from "./rule.js";
 
 type CardField = keyof NonNullable<Scene["card_samples"]>[number] & string;
 
+/** Fields that mean something only all together. */
+export interface NotWhole {
+  missing: readonly string[];
+  all: readonly string[];
+}
+
 /** Some fields of a card's picture mean something only all together. */
 export function wholeGroups<Group extends "card_exposure" | "card_gains">(
   code: Group,
   names: readonly CardField[],
-): RuleOf<`${Group}_whole`> {
+): RuleOf<`${Group}_whole`, NotWhole> {
   return {
     code: `${code}_whole`,
     fields: ["card_samples"],

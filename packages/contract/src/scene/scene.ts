@@ -1,14 +1,14 @@
 import { z } from "zod/v3";
-import { withOptional } from "../field/optional.js";
+import { withOptionalBut } from "../field/optional.js";
 import { bottomFields } from "./bottom.js";
 import { cameraFields, resolvedCameraFields } from "./camera.js";
 import { daylightFields } from "./daylight.js";
+import { sceneDefaults } from "./defaults.js";
 import { diveFields, resolvedDiveFields } from "./dive.js";
 import { everyResolvedSceneFields, everySceneFields } from "./every-scene.js";
 import { kitField } from "./kit.js";
 import { flatLampFields, lampsField, resolvedLampsField } from "./lamps.js";
 import { lensFilterFields } from "./lens-filter.js";
-import { placeTimeNames } from "./place-time-names.js";
 import { viewFields } from "./view.js";
 import { waterFields } from "./water.js";
 
@@ -34,24 +34,40 @@ export const Scene = z
   );
 export type Scene = z.infer<typeof Scene>;
 
-const waterFieldNames = Object.keys(waterFields) as (keyof typeof waterFields)[];
+/** Defaults that fill a field in only where nothing else was said that decides it, or something that it goes with. */
+const {
+  sun_elevation_deg: _height,
+  sun_side: _side,
+  bottom: _bottom,
+  frame_rate_fps: _rate,
+  shutter_angle_deg: _angle,
+  ...always
+} = sceneDefaults;
+
+/** Fields that every resolved scene has: those with a default, and those that the caller gives in one way or another. */
+const needed = [
+  ...(Object.keys(always) as (keyof typeof always)[]),
+  "min_depth_m",
+  "max_depth_m",
+  "shutter_s",
+] as const;
 
 /** The scene that was answered. Sent again without `assumed`, it gives the same answer. */
 export const ResolvedScene = z
   .object({
-    ...withOptional(waterFields, waterFieldNames),
-    ...withOptional(daylightFields, ["sun_elevation_deg", ...placeTimeNames]),
-    ...resolvedDiveFields,
-    ...withOptional(viewFields, ["sun_side", "camera_heading_deg"]),
-    ...withOptional(bottomFields, ["bottom", "bottom_reflectance", "bottom_depth_m"]),
-    ...withOptional(resolvedCameraFields, [
-      "iso",
-      "f_number",
-      "frame_rate_fps",
-      "balance_tolerance_delta_e00",
-    ]),
-    ...withOptional(lensFilterFields, ["filter_kind", "filter_density", "filter_transmittance"]),
-    ...withOptional(kitField, ["kit"]),
+    ...withOptionalBut(
+      {
+        ...waterFields,
+        ...daylightFields,
+        ...resolvedDiveFields,
+        ...viewFields,
+        ...bottomFields,
+        ...resolvedCameraFields,
+        ...lensFilterFields,
+        ...kitField,
+      },
+      needed,
+    ),
     ...resolvedLampsField,
     ...everyResolvedSceneFields(
       { description: "Name of a field, `lamps/0/count` for one inside a list.", example: "bits" },

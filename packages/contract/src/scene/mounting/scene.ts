@@ -1,6 +1,7 @@
 import { z } from "zod/v3";
-import { withOptional } from "../../field/optional.js";
+import { withOptional, withOptionalBut } from "../../field/optional.js";
 import { everyResolvedSceneFields, everySceneFields } from "../every-scene.js";
+import { mountingDefaults } from "./defaults.js";
 import { mountedFilterFields, ringsField } from "./filter.js";
 import { kindFields, lensFields } from "./lens.js";
 
@@ -22,22 +23,10 @@ export type MountingScene = z.infer<typeof MountingScene>;
 export const ResolvedMountingScene = z
   .object({
     ...kindFields,
-    ...withOptional(lensFields, [
-      "dome_radius_mm",
-      "focal_length_mm",
-      "sensor_diagonal_mm",
-      "field_of_view_deg",
-      "lens_thread_mm",
-      "port_thread_mm",
-      "entrance_pupil_distance_mm",
-    ]),
-    ...withOptional(mountedFilterFields, [
-      "holder",
-      "filter_thread_mm",
-      "filter_clear_diameter_mm",
-      "rear_opening_width_mm",
-      "rear_opening_height_mm",
-    ]),
+    ...withOptionalBut(
+      { ...lensFields, ...mountedFilterFields },
+      Object.keys(mountingDefaults) as (keyof typeof mountingDefaults)[],
+    ),
     ...ringsField,
     ...everyResolvedSceneFields({ description: "Name of a field.", example: "f_number" }, [
       "f_number",

@@ -15,3 +15,12 @@ export const mountingRuleTexts: Texts<MountingRuleParameters, FieldText> = {
     text(missing(p.missing), "rear_opening_width_mm together with rear_opening_height_mm"),
   ring_ids_unique: repeatedId,
 };
+
+/** What each of them says, made when asked for. */
+export const mountingRuleMeanings = (): Readonly<Record<keyof MountingRuleParameters, string>> => ({
+  lens_field_given:
+    "What the lens sees is given as `field_of_view_deg`, or as `focal_length_mm` with `sensor_diagonal_mm`.",
+  dome_radius_with_dome: "`dome_radius_mm` goes with `port_kind` `dome` alone.",
+  rear_opening_whole: "`rear_opening_width_mm` and `rear_opening_height_mm` go together.",
+  ring_ids_unique: "No two rings have the same `id`.",
+});

@@ -8,8 +8,9 @@ import {
   problemType,
   quizErrorCodes,
 } from "@sunfathom/contract";
+import { mountingRuleMeanings } from "./mounting-rules.js";
 import { outsideMeanings } from "./outside-meanings.js";
-import { ruleMeanings } from "./rule-meanings.js";
+import { sceneRuleMeanings } from "./scene-rules.js";
 
 /** The page of one kind of problem. */
 export function problemPage(code: ProblemCode): ProblemPage {
@@ -47,7 +48,7 @@ function listed(codes: Readonly<Record<string, string>>): ErrorMeaning[] {
 }
 
 function listedRules(): ErrorMeaning[] {
-  return Object.entries(ruleMeanings).map(([code, says]) => ({
+  return Object.entries({ ...sceneRuleMeanings(), ...mountingRuleMeanings() }).map(([code, says]) => ({
     code,
     meaning: `A rule between fields is broken: ${says}`,
   }));
