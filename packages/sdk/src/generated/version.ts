@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "70f8f5afbc4447931d867aace2faeab50466f616c42ad3499921ed83abd9ec24";
+export const descriptionHash = "ae128dc78d3564eb570fdc6493989808243572c5a130c5bc7102faba18491fd9";
