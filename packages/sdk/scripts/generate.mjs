@@ -1,4 +1,4 @@
-// Writes src/generated from ../../openapi/openapi.json. Run by `pnpm --filter @sunfathom/sdk generate`; with --check it
+// Writes src/generated from ../../openapi/openapi.json. Run by `npm run generate`; with --check it
 // writes nothing and fails where what is there differs.
 import { existsSync, mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { apiModule } from "./generate/api-module.mjs";
@@ -29,9 +29,7 @@ if (process.argv.includes("--check")) {
   const differing = Object.entries(files).filter(([name, text]) => existing(name) !== text);
   const names = [...differing.map(([name]) => name), ...strange];
   if (names.length > 0) {
-    console.error(
-      `Differs from the description: ${names.join(", ")}. Run \`pnpm --filter @sunfathom/sdk generate\`.`,
-    );
+    console.error(`Differs from the description: ${names.join(", ")}. Run \`npm run generate\`.`);
     process.exit(1);
   }
   console.log("The generated part is what the description says.");

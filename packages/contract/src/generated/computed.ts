@@ -1,4 +1,4 @@
-// Generated from the zod schemas by `pnpm --filter @sunfathom/contract generate`. Never edit it.
+// Generated from the zod schemas by `npm run generate`. Never edit it.
 import type { AnswerForm } from "../computed.js";
 import type { FormFields } from "../json-schema/form.js";
 import type { JsonSchema } from "../json-schema/schema.js";

@@ -1,4 +1,4 @@
-// Generated from the zod schemas by `pnpm --filter @sunfathom/contract generate`. Never edit it.
+// Generated from the zod schemas by `npm run generate`. Never edit it.
 import type { JsonSchema } from "../json-schema/schema.js";
 
 export const describedSchemas: Readonly<Record<string, JsonSchema>> = {

@@ -16,7 +16,7 @@ describe("what it takes to compute", () => {
   it("is what the generated module holds", () => {
     const file = new URL("../generated/computed.ts", import.meta.url);
     const same = readFileSync(file, "utf8") === computedModule();
-    expect(same, "run `pnpm --filter @sunfathom/contract generate` and commit what it wrote").toBe(true);
+    expect(same, "run `npm run generate` and commit what it wrote").toBe(true);
   });
 
   it.each([

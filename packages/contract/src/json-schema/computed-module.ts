@@ -34,7 +34,7 @@ export function computedModule(): string {
   );
   const resolved = resolvedNames.map((name) => `export const ${camel(name)}Form: FormFields = ${name};`);
   return [
-    "// Generated from the zod schemas by `pnpm --filter @sunfathom/contract generate`. Never edit it.",
+    "// Generated from the zod schemas by `npm run generate`. Never edit it.",
     'import type { AnswerForm } from "../computed.js";',
     'import type { FormFields } from "../json-schema/form.js";',
     'import type { JsonSchema } from "../json-schema/schema.js";',

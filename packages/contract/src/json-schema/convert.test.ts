@@ -75,13 +75,13 @@ describe("the JSON Schemas", () => {
   it("are what the generated module holds", () => {
     const file = new URL("../generated/wire-schemas.ts", import.meta.url);
     const same = readFileSync(file, "utf8") === wireSchemasModule();
-    expect(same, "run `pnpm --filter @sunfathom/contract generate` and commit what it wrote").toBe(true);
+    expect(same, "run `npm run generate` and commit what it wrote").toBe(true);
   });
 
   it("are, with all that describes them, what the other generated module holds", () => {
     const file = new URL("../generated/described-schemas.ts", import.meta.url);
     const same = readFileSync(file, "utf8") === describedSchemasModule();
-    expect(same, "run `pnpm --filter @sunfathom/contract generate` and commit what it wrote").toBe(true);
+    expect(same, "run `npm run generate` and commit what it wrote").toBe(true);
     expect(describedSchemas).toEqual(schemas);
   });
 });

@@ -10,7 +10,7 @@ export function describedSchemasModule(): string {
     ([name, schema]) => `  ${name}: ${JSON.stringify(schema)},`,
   );
   return [
-    "// Generated from the zod schemas by `pnpm --filter @sunfathom/contract generate`. Never edit it.",
+    "// Generated from the zod schemas by `npm run generate`. Never edit it.",
     'import type { JsonSchema } from "../json-schema/schema.js";',
     "",
     "export const describedSchemas: Readonly<Record<string, JsonSchema>> = {",

@@ -13,7 +13,7 @@ export function wireSchemasModule(): string {
   );
   const lines = Object.entries(schemas).map(([name, schema]) => `  ${name}: ${JSON.stringify(schema)},`);
   return [
-    "// Generated from the zod schemas by `pnpm --filter @sunfathom/contract generate`. Never edit it.",
+    "// Generated from the zod schemas by `npm run generate`. Never edit it.",
     'import type { JsonSchema } from "../json-schema/schema.js";',
     "",
     `export type ComponentName = ${Object.keys(schemas)

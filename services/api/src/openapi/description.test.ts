@@ -28,7 +28,7 @@ const all = Object.entries(document.paths).flatMap(([path, methods]) =>
 describe("the description", () => {
   it("is committed as the routes make it", () => {
     const same = committed === descriptionText(app);
-    expect(same, "run `pnpm --filter @sunfathom/api openapi` and commit what it wrote").toBe(true);
+    expect(same, "run `npm run generate` and commit what it wrote").toBe(true);
   });
 
   it("is served as it is committed, with a tag", async () => {

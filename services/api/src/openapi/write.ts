@@ -1,4 +1,4 @@
-// Writes openapi/openapi.json from the routes. Run by `pnpm --filter @sunfathom/api openapi`.
+// Writes openapi/openapi.json from the routes. Run by `npm run generate`.
 import { writeFileSync } from "node:fs";
 import { createApp } from "../app.js";
 import { descriptionText } from "./text.js";
