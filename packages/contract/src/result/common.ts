@@ -13,7 +13,11 @@ export function parameters({ example }: { example: object }) {
 
 /** A stable code. */
 export const code = (example: string) =>
-  text({ description: "Stable code, for programs and translations.", example });
+  text({
+    description:
+      "Stable code, for programs and translations. The examples are all that there are today, and further ones may come.",
+    example,
+  });
 
 export const Statement = z
   .object({
@@ -88,7 +92,11 @@ const exampleCause = {
 
 export const UncertaintyCause = z
   .object({
-    cause: text({ description: "Stable code of the cause.", example: exampleCause.cause }),
+    cause: text({
+      description:
+        "Stable code of the cause. The examples are all that there are today, and further ones may come.",
+      example: exampleCause.cause,
+    }),
     text: text({ description: "The cause in words.", example: exampleCause.text }),
     share: quantity({
       description: "Share of the variance of the answer's main quantity that it explains.",

@@ -2,6 +2,7 @@ import type { JsonSchema } from "@sunfathom/contract";
 import { describedSchemas } from "@sunfathom/contract/described";
 import { describe, expect, it } from "vitest";
 import { fieldsOf, schemaOf, sharedSchemas } from "./components.js";
+import { saidCodes } from "./said-codes.js";
 
 type Node = Record<string, unknown>;
 
@@ -12,7 +13,18 @@ function within(value: unknown): Node[] {
   return isNode(value) ? [value, ...Object.values(value).flatMap(within)] : [];
 }
 
-/** The schema as the contract has it: what stands in an `allOf` of one comes out of it. */
+/** The schema as the contract has it: what stands in an `allOf` of one comes out of it, and of the codes listed the first is left. */
+function asInContract(name: string, schema: unknown): unknown {
+  const { properties, ...rest } = unwrapped(schema) as Node;
+  if (!isNode(properties)) return rest;
+  const fields = Object.entries(properties).map(([field, property]) => {
+    if (saidCodes[name]?.[field] === undefined) return [field, property];
+    const { examples, ...told } = property as { examples: string[] };
+    return [field, { ...told, examples: examples.slice(0, 1) }];
+  });
+  return { ...rest, properties: Object.fromEntries(fields) };
+}
+
 function unwrapped(value: unknown): unknown {
   if (Array.isArray(value)) return value.map(unwrapped);
   if (!isNode(value)) return value;
@@ -26,9 +38,19 @@ function unwrapped(value: unknown): unknown {
 describe("the schemas that routes share", () => {
   it("are all of the contract's, each with its name, and lose nothing of what they say", () => {
     const shared = sharedSchemas() as Node[];
-    const named = Object.fromEntries(shared.map(({ $id, ...schema }) => [$id, unwrapped(schema)]));
+    const named = Object.fromEntries(shared.map(({ $id, ...schema }) => [$id, asInContract(String($id), schema)]));
     expect(named).toEqual(describedSchemas);
   });
+
+  it.each(Object.entries(saidCodes).flatMap(([name, fields]) => Object.keys(fields).map((field) => [name, field])))(
+    "list every code that %s may have as its %s, each once, in the open",
+    (name, field) => {
+      const schema = (sharedSchemas() as Node[]).find(({ $id }) => $id === name);
+      const { examples, description } = (schema?.["properties"] as Record<string, Node>)[field];
+      expect([...(examples as string[])].sort()).toEqual([...(saidCodes[name]?.[field] ?? [])].sort());
+      expect(description).toContain("further ones may come");
+    },
+  );
 
   // JSON Schema before 2019-09, section 8.3 of draft 7, ignored what stands beside a $ref, as the writer does.
   it("have nothing beside a reference, and wrap none without need", () => {

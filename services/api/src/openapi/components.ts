@@ -1,9 +1,25 @@
 import type { JsonSchema } from "@sunfathom/contract";
 import { describedSchemas } from "@sunfathom/contract/described";
+import { saidCodes } from "./said-codes.js";
 
 /** Every component, as a schema that routes can share; its `$id` becomes its name in the description. */
 export function sharedSchemas(): object[] {
-  return Object.entries(describedSchemas).map(([name, schema]) => ({ $id: name, ...wrapped(schema) }));
+  return Object.entries(describedSchemas).map(([name, schema]) => ({
+    $id: name,
+    ...wrapped(listing(name, schema)),
+  }));
+}
+
+/** A component with all codes that there are as the examples of its codes, the one of its own examples first. */
+function listing(name: string, schema: JsonSchema): JsonSchema {
+  const properties = Object.entries(schema.properties ?? {}).map(
+    ([field, property]): [string, JsonSchema] => {
+      const codes = saidCodes[name]?.[field];
+      if (codes === undefined) return [field, property];
+      return [field, { ...property, examples: [...new Set([...(property.examples ?? []), ...codes])] }];
+    },
+  );
+  return schema.properties === undefined ? schema : { ...schema, properties: Object.fromEntries(properties) };
 }
 
 /** A field of a component, as it stands in the description. */
