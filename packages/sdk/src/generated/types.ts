@@ -283,7 +283,7 @@ export type CardSample = {
  */
 export type Caution = {
     /**
-     * Stable code, for programs and translations.
+     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
      */
     code: string;
     /**
@@ -616,7 +616,7 @@ export type DiveStep = {
      */
     depth_m?: number | undefined;
     /**
-     * Stable code, for programs and translations.
+     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
      */
     code: string;
     /**
@@ -1899,7 +1899,7 @@ export type MountOption = {
      */
     verdict: MountVerdict;
     /**
-     * Stable code, for programs and translations.
+     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
      */
     code: string;
     /**
@@ -2723,7 +2723,7 @@ export type RearSheet = {
  */
 export type Reason = {
     /**
-     * Stable code, for programs and translations.
+     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
      */
     code: string;
     /**
@@ -3647,7 +3647,7 @@ export type SourceKind = 'table' | 'formula' | 'assumption';
  */
 export type Statement = {
     /**
-     * Stable code, for programs and translations.
+     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
      */
     code: string;
     /**
@@ -3699,7 +3699,7 @@ export type TakeItem = {
      */
     id?: string | undefined;
     /**
-     * Stable code, for programs and translations.
+     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
      */
     code: string;
     /**
@@ -3914,7 +3914,7 @@ export type UnavailableProblem = {
  */
 export type UncertaintyCause = {
     /**
-     * Stable code of the cause.
+     * Stable code of the cause. The examples are all that there are today, and further ones may come.
      */
     cause: string;
     /**
@@ -4099,7 +4099,7 @@ export type WayOut = {
      */
     way: WayOutKind;
     /**
-     * Stable code, for programs and translations.
+     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
      */
     code: string;
     /**
@@ -4168,7 +4168,7 @@ export type WayToPay = {
      */
     way: WayToPayKind;
     /**
-     * Stable code, for programs and translations.
+     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
      */
     code: string;
     /**

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "ae128dc78d3564eb570fdc6493989808243572c5a130c5bc7102faba18491fd9";
+export const descriptionHash = "452157e68f29be7cc553798bfccd76405ff5d160503dbecbaad52ab1c6071bb8";

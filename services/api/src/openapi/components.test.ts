@@ -38,19 +38,20 @@ function unwrapped(value: unknown): unknown {
 describe("the schemas that routes share", () => {
   it("are all of the contract's, each with its name, and lose nothing of what they say", () => {
     const shared = sharedSchemas() as Node[];
-    const named = Object.fromEntries(shared.map(({ $id, ...schema }) => [$id, asInContract(String($id), schema)]));
+    const named = Object.fromEntries(
+      shared.map(({ $id, ...schema }) => [$id, asInContract(String($id), schema)]),
+    );
     expect(named).toEqual(describedSchemas);
   });
 
-  it.each(Object.entries(saidCodes).flatMap(([name, fields]) => Object.keys(fields).map((field) => [name, field])))(
-    "list every code that %s may have as its %s, each once, in the open",
-    (name, field) => {
-      const schema = (sharedSchemas() as Node[]).find(({ $id }) => $id === name);
-      const { examples, description } = (schema?.["properties"] as Record<string, Node>)[field];
-      expect([...(examples as string[])].sort()).toEqual([...(saidCodes[name]?.[field] ?? [])].sort());
-      expect(description).toContain("further ones may come");
-    },
-  );
+  it.each(
+    Object.entries(saidCodes).flatMap(([name, fields]) => Object.keys(fields).map((field) => [name, field])),
+  )("list every code that %s may have as its %s, each once, in the open", (name, field) => {
+    const schema = (sharedSchemas() as Node[]).find(({ $id }) => $id === name);
+    const { examples, description } = ((schema?.["properties"] ?? {}) as Record<string, Node>)[field];
+    expect([...(examples as string[])].sort()).toEqual([...(saidCodes[name]?.[field] ?? [])].sort());
+    expect(description).toContain("further ones may come");
+  });
 
   // JSON Schema before 2019-09, section 8.3 of draft 7, ignored what stands beside a $ref, as the writer does.
   it("have nothing beside a reference, and wrap none without need", () => {
