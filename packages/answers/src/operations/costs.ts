@@ -3,7 +3,8 @@ import type { SceneSize } from "./about.js";
 // What calculations cost that a whole plan has in it: here, since the plan's descriptor must not lead to theirs, which would tie
 // them together where one is computed alone. Units as in `About`.
 
-export const exposureCost = ({ depths, lamps }: SceneSize): number => depths * (1 + 1.5 * lamps);
+/** Subject and picture, and the depth, searched for, at which light would be enough. */
+export const exposureCost = ({ depths, lamps }: SceneSize): number => depths * (2.5 + 1.5 * lamps);
 
 export const mixedCost = ({ depths, lamps }: SceneSize): number => depths * (1 + 10 * lamps);
 
