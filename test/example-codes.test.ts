@@ -53,12 +53,12 @@ describe("the codes in examples of the description", () => {
     expect(shown.filter((code) => !met.has(code))).toEqual([]);
   });
 
-  it("are met as well where they are the example of a field alone", () => {
+  it("are met as well where they are the example of a field alone: the first, which all others that there are may follow", () => {
     const shown = Object.keys(components.schemas).flatMap((component) => {
       const fields = fieldsOf(component);
       // The first: the others are all the codes that there are, which no few scenes meet.
       const examples = (fields["code"] ?? fields["cause"])?.examples?.slice(0, 1) ?? [];
-      return isSaid(fields) ? examples.map((code) => said({ code }, kindOf(fields))) : [];
+      return isSaid(fields) ? examples.slice(0, 1).map((code) => said({ code }, kindOf(fields))) : [];
     });
     expect(shown.length).toBeGreaterThan(4);
     expect(shown.filter((code) => !met.has(code))).toEqual([]);

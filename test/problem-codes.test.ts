@@ -162,9 +162,33 @@ describe("the codes of errors", () => {
     expect([...described].sort()).toEqual([...new Set(explained)].sort());
   });
 
+  it("have the meanings that the examples of pages show", () => {
+    const meanings = problemCodes.flatMap((code) => problemPage(code).errors ?? []);
+    const shown = describedExamples("code", "meaning");
+    expect(shown.length).toBeGreaterThan(0);
+    for (const example of shown) expect(meanings).toContainEqual(example);
+    const { title, explanation, meaning } = pageExamples();
+    expect(problemPage("invalid_scene").title).toBe(title);
+    expect(problemPage("malformed_json").explanation).toBe(explanation);
+    expect(meanings.map((one) => one.meaning)).toContain(meaning);
+  });
+
   it("are true in every example of the description", () => {
     const errors = describedExamples("pointer", "code", "message");
     expect(errors.length).toBeGreaterThan(10);
     for (const { code } of errors) expect(explained).toContain(code);
   });
 });
+
+/** What the description shows as examples of a page's texts. */
+function pageExamples() {
+  const { components } = JSON.parse(
+    readFileSync(new URL("../openapi/openapi.json", import.meta.url), "utf8"),
+  );
+  const { ProblemPage, ErrorMeaning } = components.schemas;
+  return {
+    title: ProblemPage.properties.title.examples[0],
+    explanation: ProblemPage.properties.explanation.examples[0],
+    meaning: ErrorMeaning.properties.meaning.examples[0],
+  };
+}

@@ -6,7 +6,7 @@ import { join } from "node:path";
 import { pathToFileURL } from "node:url";
 import { createApp } from "@sunfathom/api";
 import { afterAll, beforeAll, describe, expect, expectTypeOf, it } from "vitest";
-import { problemType, sceneProblemKinds } from "../../packages/contract/src/index.js";
+import { problemType, sceneProblemStatuses } from "../../packages/contract/src/index.js";
 import { problemErrors } from "../../packages/sdk/src/generated/problem-table.js";
 import { type Api, type ApiOf, Sunfathom } from "../../packages/sdk/src/index.js";
 import { OfflineSunfathom } from "../../packages/sdk/src/offline/index.js";
@@ -151,6 +151,6 @@ describe("a client of several parts", () => {
 });
 
 it("knows every kind of problem that a scene can have, by the class that the online client has for it", () => {
-  expect(Object.keys(sceneProblemErrors)).toEqual(Object.keys(sceneProblemKinds).map(problemType));
+  expect(Object.keys(sceneProblemErrors)).toEqual(Object.keys(sceneProblemStatuses).map(problemType));
   for (const [type, Kind] of Object.entries(sceneProblemErrors)) expect(problemErrors[type]).toBe(Kind);
 });

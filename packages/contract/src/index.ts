@@ -20,9 +20,8 @@ export {
 } from "./operation-names.js";
 export {
   type ProblemCode,
-  type ProblemKind,
   problemCodes,
-  problemKinds,
+  problemStatuses,
 } from "./problem/catalogue.js";
 export type { CheckCode, CheckParameters, NumberRange, WantedType } from "./problem/check-parameters.js";
 export { problemComponent } from "./problem/component-name.js";
@@ -30,7 +29,7 @@ export { type FieldErrorCode, fieldErrorCodes, maxErrors } from "./problem/error
 export { type OutsideCode, outsideCodes } from "./problem/outside-codes.js";
 export type { ErrorMeaning, ProblemPage } from "./problem/page-schema.js";
 export type { FieldError, Problem } from "./problem/problem.js";
-export { problemType, type SceneProblemCode, sceneProblemKinds } from "./problem/scene-problems.js";
+export { problemType, type SceneProblemCode, sceneProblemStatuses } from "./problem/scene-problems.js";
 export type { QuizAnswersRequest, QuizMarks } from "./quiz/answers.js";
 export { quizErrorCodes } from "./quiz/error-codes.js";
 export { quizAnswersExamples, quizItemsExamples, quizPackageExamples } from "./quiz/examples.js";

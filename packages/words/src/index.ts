@@ -7,12 +7,14 @@ export type { AnswerTexts, CauseText, StepText, TakeText } from "./answer-texts.
 export type * from "./calculation-texts.js";
 export { checkTexts } from "./en/problems/check.js";
 export { problemDetails } from "./en/problems/details.js";
+export { problemExplanations } from "./en/problems/explanations.js";
 export { mountingRuleTexts } from "./en/problems/mounting-rules.js";
 export { outsideLight } from "./en/problems/outside-light.js";
 export { outsideMeanings } from "./en/problems/outside-meanings.js";
 export { outsideMounting } from "./en/problems/outside-mounting.js";
 export { problemPage } from "./en/problems/page.js";
 export { sceneRuleTexts } from "./en/problems/scene-rules.js";
+export { problemTitles, sceneProblemTitles } from "./en/problems/titles.js";
 export { type QuizTexts, quizTexts } from "./en/quiz/catalogue.js";
 export type { CitationId } from "./en/quiz/common.js";
 export type { Band } from "./en/quiz/light.js";

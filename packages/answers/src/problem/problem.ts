@@ -2,12 +2,12 @@ import {
   type FieldError,
   type Problem,
   type ProblemCode,
-  problemKinds,
+  problemStatuses,
   problemType,
   type SceneProblemCode,
-  sceneProblemKinds,
+  sceneProblemStatuses,
 } from "@sunfathom/contract";
-import { checkTexts, problemDetails } from "@sunfathom/words";
+import { checkTexts, problemDetails, problemTitles, sceneProblemTitles } from "@sunfathom/words";
 import type { Findings } from "../validate/findings.js";
 
 /** Texts for rules between fields. */
@@ -15,7 +15,7 @@ export type RuleTexts = Readonly<Record<string, Say>>;
 
 /** A problem of the catalogue, with what went wrong this time. */
 export function problem(code: ProblemCode, detail: string, errors?: readonly FieldError[]): Problem {
-  return problemOf(code, problemKinds[code], detail, errors);
+  return problemOf({ code, title: problemTitles()[code], status: problemStatuses[code] }, detail, errors);
 }
 
 /** The same for the few kinds that a scene can have. Who meets no others carries no others. */
@@ -24,12 +24,15 @@ export function sceneProblem(
   detail: string,
   errors?: readonly FieldError[],
 ): Problem {
-  return problemOf(code, sceneProblemKinds[code], detail, errors);
+  return problemOf(
+    { code, title: sceneProblemTitles[code], status: sceneProblemStatuses[code] },
+    detail,
+    errors,
+  );
 }
 
 function problemOf(
-  code: ProblemCode,
-  { title, status }: { title: string; status: number },
+  { code, title, status }: Pick<Problem, "code" | "title" | "status">,
   detail: string,
   errors: readonly FieldError[] | undefined,
 ): Problem {

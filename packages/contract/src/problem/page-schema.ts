@@ -1,14 +1,15 @@
 import { z } from "zod/v3";
 import { list, text } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
-import { problemKinds } from "./catalogue.js";
-import { fieldErrorCodes } from "./error-codes.js";
 import { problemType } from "./scene-problems.js";
+
+/** As the page says it: a test beside the pages holds it to be true. */
+const exampleMeaning = { code: "unknown_field", meaning: "There is no field of this name." };
 
 export const ErrorMeaning = z
   .object({
     code: text({ description: "Code of an error.", example: "unknown_field" }),
-    meaning: text({ description: "What it means.", example: fieldErrorCodes.unknown_field }),
+    meaning: text({ description: "What it means.", example: exampleMeaning.meaning }),
   })
   .describe("What the code of an error means.");
 export type ErrorMeaning = z.infer<typeof ErrorMeaning>;
@@ -23,7 +24,7 @@ export const ProblemPage = z
     code: text({ description: "The same for programs.", example: "invalid_scene" }),
     title: text({
       description: "The kind of problem in a sentence.",
-      example: problemKinds.invalid_scene.title,
+      example: "The scene is not valid.",
     }),
     status: quantity({
       description: "The HTTP status that it comes with.",
@@ -36,11 +37,11 @@ export const ProblemPage = z
     }),
     explanation: text({
       description: "What it means and what to do about it.",
-      example: problemKinds.malformed_json.explanation,
+      example: "Send one JSON object, in UTF-8.",
     }),
     errors: list(ErrorMeaning, {
       description: "Codes that its `errors` can carry. An open list: further ones may come.",
-      example: [{ code: "unknown_field", meaning: fieldErrorCodes.unknown_field }],
+      example: [exampleMeaning],
     }).optional(),
   })
   .describe("A kind of problem, explained.");

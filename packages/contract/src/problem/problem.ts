@@ -4,7 +4,7 @@ import { list, text } from "../field/choice.js";
 import { quizErrorCodes } from "../quiz/error-codes.js";
 import { sceneRules } from "../rules/all.js";
 import { mountingRules } from "../rules/mounting.js";
-import { type ProblemCode, problemCodes, problemKinds } from "./catalogue.js";
+import { type ProblemCode, problemCodes, problemStatuses } from "./catalogue.js";
 import { problemComponent } from "./component-name.js";
 import { fieldErrorCodes, maxErrors } from "./error-codes.js";
 import { outsideCodes } from "./outside-codes.js";
@@ -12,9 +12,9 @@ import { problemType } from "./scene-problems.js";
 
 /** Every code that an error can carry. */
 const errorCodes: readonly string[] = [
-  ...Object.keys(fieldErrorCodes),
+  ...fieldErrorCodes,
   ...[...sceneRules, ...mountingRules].map(({ code }) => code),
-  ...Object.values(quizErrorCodes).flatMap((codes) => Object.keys(codes)),
+  ...Object.values(quizErrorCodes).flat(),
   ...outsideCodes,
 ];
 
@@ -76,7 +76,6 @@ function constant<T extends string | number>(value: T, description: string) {
 }
 
 function problem(code: ProblemCode) {
-  const { status, title } = problemKinds[code];
   const errors = list(FieldError, {
     description: `Everything that is wrong, up to ${maxErrors} errors; \`detail\` says if there are more.`,
     example: exampleErrors,
@@ -86,17 +85,17 @@ function problem(code: ProblemCode) {
   return z
     .object({
       type: constant(problemType(code), "The kind of problem, as a reference to a page that explains it."),
-      title: constant(title, "The kind of problem in a sentence."),
-      status: constant(status, "The HTTP status."),
+      title: text({ description: "The kind of problem in a sentence.", example: code }),
+      status: constant(problemStatuses[code], "The HTTP status."),
       code: constant(code, "The kind of problem, for programs."),
-      detail: text({ description: "What went wrong this time.", example: title }),
+      detail: text({ description: "What went wrong this time.", example: code }),
       request_id: text({
         description: "Id of the request, as in the header `X-Request-Id` and in the log of the service.",
         example: "3f6c1b0e-8d55-4d0a-9a8e-0a6d2f1c7b44",
       }).optional(),
       ...(withErrors.includes(code) ? { errors } : {}),
     })
-    .describe(`${title} ${problemKinds[code].explanation}`);
+    .describe(code);
 }
 
 export const problemSchemas: Record<string, z.ZodTypeAny> = Object.fromEntries(

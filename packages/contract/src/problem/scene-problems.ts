@@ -1,11 +1,11 @@
 /** The kinds of problem that a scene itself can have: also who computes without a service meets them. */
-export const sceneProblemKinds = {
-  invalid_scene: { status: 400, title: "The scene is not valid." },
-  model_version_mismatch: { status: 409, title: "The model has another version." },
-  outside_the_model: { status: 422, title: "The scene is valid, but outside what the model can answer." },
+export const sceneProblemStatuses = {
+  invalid_scene: 400,
+  model_version_mismatch: 409,
+  outside_the_model: 422,
 } as const;
 
-export type SceneProblemCode = keyof typeof sceneProblemKinds;
+export type SceneProblemCode = keyof typeof sceneProblemStatuses;
 
 /** The `type` of a problem: a reference that resolves against the service that answered. */
 export function problemType(code: string): string {

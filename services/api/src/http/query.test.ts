@@ -162,7 +162,7 @@ describe("a request that takes no query", () => {
   // The codes are the contract's; each error says in words, too, what is wrong and what is allowed.
   it("says of each what is wrong and what is allowed", () => {
     for (const { code, message, allowed } of refusedQuery("a=1&b")) {
-      expect(fieldErrorCodes).toHaveProperty(code);
+      expect(fieldErrorCodes).toContain(code);
       expect(message).toContain("no query parameter");
       expect(allowed).toBe("no query parameters");
     }

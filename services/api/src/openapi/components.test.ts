@@ -1,7 +1,9 @@
-import type { JsonSchema } from "@sunfathom/contract";
+import { type JsonSchema, problemCodes, problemComponent } from "@sunfathom/contract";
 import { describedSchemas } from "@sunfathom/contract/described";
+import { problemPage } from "@sunfathom/words";
 import { describe, expect, it } from "vitest";
 import { fieldsOf, schemaOf, sharedSchemas } from "./components.js";
+import { described } from "./described.js";
 import { saidCodes } from "./said-codes.js";
 
 type Node = Record<string, unknown>;
@@ -41,7 +43,21 @@ describe("the schemas that routes share", () => {
     const named = Object.fromEntries(
       shared.map(({ $id, ...schema }) => [$id, asInContract(String($id), schema)]),
     );
-    expect(named).toEqual(describedSchemas);
+    expect(named).toEqual(described);
+    expect(Object.keys(described)).toEqual(Object.keys(describedSchemas));
+  });
+
+  it.each(problemCodes)("say of %s what its page says, and else what the contract says", (code) => {
+    const { title, explanation } = problemPage(code);
+    const { description, properties: fields, ...rest } = schemaOf(problemComponent(code));
+    const { description: _, properties: own = {}, ...plain } = describedSchemas[problemComponent(code)] ?? {};
+    expect(description).toBe(`${title} ${explanation}`);
+    expect(rest).toEqual(plain);
+    expect(fields).toEqual({
+      ...own,
+      title: { ...own["title"], const: title, examples: [title] },
+      detail: { ...own["detail"], examples: [title] },
+    });
   });
 
   it.each(
@@ -71,7 +87,7 @@ describe("the schemas that routes share", () => {
 describe("a component", () => {
   it("is had by its name, and its fields with it", () => {
     const scene: JsonSchema = schemaOf("Scene");
-    expect(scene).toBe(describedSchemas["Scene"]);
+    expect(scene).toBe(described["Scene"]);
     expect(Object.fromEntries(fieldsOf("Scene"))).toEqual(scene.properties);
   });
 

@@ -1,10 +1,10 @@
 import type { JsonSchema } from "@sunfathom/contract";
-import { describedSchemas } from "@sunfathom/contract/described";
+import { described } from "./described.js";
 import { saidCodes } from "./said-codes.js";
 
 /** Every component, as a schema that routes can share; its `$id` becomes its name in the description. */
 export function sharedSchemas(): object[] {
-  return Object.entries(describedSchemas).map(([name, schema]) => ({
+  return Object.entries(described).map(([name, schema]) => ({
     $id: name,
     ...wrapped(listing(name, schema)),
   }));
@@ -24,11 +24,11 @@ function listing(name: string, schema: JsonSchema): JsonSchema {
 
 /** A field of a component, as it stands in the description. */
 export function fieldsOf(component: string): [string, JsonSchema][] {
-  return Object.entries(describedSchemas[component]?.properties ?? {});
+  return Object.entries(described[component]?.properties ?? {});
 }
 
 export function schemaOf(component: string): JsonSchema {
-  const schema = describedSchemas[component];
+  const schema = described[component];
   if (schema === undefined) throw new Error(`The contract has no component ${component}.`);
   return schema;
 }

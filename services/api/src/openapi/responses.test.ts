@@ -5,10 +5,10 @@ import {
   type ProblemCode,
   problemCodes,
   problemComponent,
-  problemKinds,
+  problemStatuses,
   reference,
 } from "@sunfathom/contract";
-import { problemPage } from "@sunfathom/words";
+import { problemPage, problemTitles } from "@sunfathom/words";
 import { describe, expect, it } from "vitest";
 import { fieldsOf, schemaOf } from "./components.js";
 import { problemResponses } from "./responses.js";
@@ -36,7 +36,7 @@ describe("the problems of an operation", () => {
     expect(statuses).toEqual([...statuses].sort((a, b) => a - b));
     for (const status of statuses)
       for (const code of codesOf(responses[status]))
-        expect(problemKinds[code as ProblemCode].status).toBe(status);
+        expect(problemStatuses[code as ProblemCode]).toBe(status);
     expect(Object.keys(responses).at(-1)).toBe("default");
     const listed = Object.values(responses).flatMap(codesOf);
     expect(listed.sort()).toEqual([...problemCodes].sort());
@@ -64,9 +64,9 @@ describe("the problems of an operation", () => {
       expect(bodyOf(response)?.schema).toEqual(codes.length === 1 ? schemas[0] : { oneOf: schemas });
     }
     const { 422: several, 413: one } = all();
-    const titles = codesOf(several).map((code) => problemKinds[code as ProblemCode].title);
+    const titles = codesOf(several).map((code) => problemTitles()[code as ProblemCode]);
     expect(several?.description.split(" Or: ")).toEqual(titles);
-    expect(one?.description).toBe(problemKinds.body_too_large.title);
+    expect(one?.description).toBe(problemTitles().body_too_large);
   });
 
   // RFC 9110, sections 15.5.2 and 15.5.6 (must), 15.5.16 and 10.2.3; RFC 6585, section 4.

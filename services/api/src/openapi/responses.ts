@@ -3,11 +3,20 @@ import {
   mostQuestions,
   type ProblemCode,
   problemComponent,
-  problemKinds,
+  problemStatuses,
   problemType,
   reference,
 } from "@sunfathom/contract";
-import { checkTexts, outsideLight, type QuizRefusals, quizRefusals } from "@sunfathom/words";
+import {
+  checkTexts,
+  outsideLight,
+  problemExplanations,
+  problemTitles,
+  type QuizRefusals,
+  quizRefusals,
+} from "@sunfathom/words";
+
+const titles = problemTitles();
 
 /** A header of a response, in the description. */
 export interface Header {
@@ -74,7 +83,7 @@ const everywhere: readonly ProblemCode[] = [
 export function problemResponses(codes: readonly ProblemCode[]): Record<string, object> {
   const byStatus = new Map<number, ProblemCode[]>();
   for (const code of [...codes, ...everywhere]) {
-    const { status } = problemKinds[code];
+    const status = problemStatuses[code];
     byStatus.set(status, [...(byStatus.get(status) ?? []), code]);
   }
   return {
@@ -91,7 +100,7 @@ function problemResponse(codes: readonly ProblemCode[]): object {
   const refs = codes.map((code) => ({ $ref: reference(problemComponent(code)) }));
   const [first] = refs;
   return {
-    description: codes.map((code) => problemKinds[code].title).join(" Or: "),
+    description: codes.map((code) => titles[code]).join(" Or: "),
     headers: Object.assign({}, commonHeaders, ...codes.map((code) => headersOf[code])),
     content: {
       "application/problem+json": {
@@ -103,14 +112,13 @@ function problemResponse(codes: readonly ProblemCode[]): object {
 }
 
 function example(code: ProblemCode): object {
-  const { title, status, explanation } = problemKinds[code];
   const errors = exampleErrors[code];
   return {
     type: problemType(code),
-    title,
-    status,
+    title: titles[code],
+    status: problemStatuses[code],
     code,
-    detail: errors?.[0]?.message ?? explanation,
+    detail: errors?.[0]?.message ?? problemExplanations[code],
     request_id: "3f6c1b0e-8d55-4d0a-9a8e-0a6d2f1c7b44",
     ...(errors === undefined ? {} : { errors }),
   };

@@ -4,24 +4,26 @@ import {
   outsideCodes,
   type ProblemCode,
   type ProblemPage,
-  problemKinds,
+  problemStatuses,
   problemType,
   quizErrorCodes,
 } from "@sunfathom/contract";
+import { fieldErrorMeanings, quizErrorMeanings } from "./error-meanings.js";
+import { problemExplanations } from "./explanations.js";
 import { mountingRuleMeanings } from "./mounting-rules.js";
 import { outsideMeanings } from "./outside-meanings.js";
 import { sceneRuleMeanings } from "./scene-rules.js";
+import { problemTitles } from "./titles.js";
 
 /** The page of one kind of problem. */
 export function problemPage(code: ProblemCode): ProblemPage {
-  const { title, status, explanation } = problemKinds[code];
   const errors = meanings(code);
   return {
     type: problemType(code),
     code,
-    title,
-    status,
-    explanation,
+    title: problemTitles()[code],
+    status: problemStatuses[code],
+    explanation: problemExplanations[code],
     ...(errors.length > 0 ? { errors } : {}),
   };
 }
@@ -29,22 +31,29 @@ export function problemPage(code: ProblemCode): ProblemPage {
 function meanings(code: ProblemCode): ErrorMeaning[] {
   switch (code) {
     case "invalid_scene":
-      return [...listed(fieldErrorCodes), ...listedRules()];
+      return [...listed(fieldErrorMeanings, fieldErrorCodes), ...listedRules()];
     case "invalid_request":
-      return [...listed(fieldErrorCodes), ...listed(quizErrorCodes.invalid_request)];
+      return [
+        ...listed(fieldErrorMeanings, fieldErrorCodes),
+        ...listed(quizErrorMeanings, quizErrorCodes.invalid_request),
+      ];
     case "invalid_query":
-      return listed({ unknown_field: fieldErrorCodes.unknown_field });
+      return listed(fieldErrorMeanings, ["unknown_field"]);
     case "outside_the_model":
-      return outsideCodes.map((outside) => ({ code: outside, meaning: outsideMeanings[outside] }));
+      return listed(outsideMeanings, outsideCodes);
     default: {
-      const ofQuiz: Partial<Record<ProblemCode, Readonly<Record<string, string>>>> = quizErrorCodes;
-      return listed(ofQuiz[code] ?? {});
+      const ofQuiz: Partial<Record<ProblemCode, readonly (keyof typeof quizErrorMeanings)[]>> =
+        quizErrorCodes;
+      return listed(quizErrorMeanings, ofQuiz[code] ?? []);
     }
   }
 }
 
-function listed(codes: Readonly<Record<string, string>>): ErrorMeaning[] {
-  return Object.entries(codes).map(([code, meaning]) => ({ code, meaning }));
+function listed<Code extends string>(
+  meanings: Readonly<Record<Code, string>>,
+  codes: readonly Code[],
+): ErrorMeaning[] {
+  return codes.map((code) => ({ code, meaning: meanings[code] }));
 }
 
 function listedRules(): ErrorMeaning[] {

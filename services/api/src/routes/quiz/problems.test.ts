@@ -14,7 +14,7 @@ function answerTo(error: unknown) {
 // What the contract's own list says that each problem of the quiz can name.
 const listed = new Map(
   Object.entries(quizErrorCodes).flatMap(([problem, errors]) =>
-    Object.keys(errors).map((code) => [code, problem] as const),
+    errors.map((code) => [code as string, problem] as const),
   ),
 );
 const nothing = {};

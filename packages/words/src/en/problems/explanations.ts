@@ -1,0 +1,44 @@
+import type { ProblemCode } from "@sunfathom/contract";
+
+/** What each kind of problem means and what to do about it, for the page that its `type` leads to. */
+export const problemExplanations: Readonly<Record<ProblemCode, string>> = {
+  invalid_scene:
+    "`errors` names every field that is wrong, what is allowed there and, for a misspelt name, the nearest right one.",
+  invalid_request:
+    "`errors` names every field that is wrong, what is allowed there and, for a misspelt name, the nearest right one.",
+  invalid_query: "This method at this path takes no query parameters: `errors` names those that were sent.",
+  malformed_json: "Send one JSON object, in UTF-8.",
+  malformed_request:
+    "Check the request line, the escapes in the path (`%` and two hexadecimal digits) and the headers.",
+  unauthorized:
+    "Packages with keys, and marks before a paper closes, are for instructors: send `Authorization: Bearer` and the key that the service was configured with.",
+  keys_not_offered:
+    "Whoever runs it has configured no instructor's key. Ask for a package without keys, or have `INSTRUCTOR_KEY` set.",
+  marks_held_back:
+    "Its marks, feedback and solutions are told from its `closes_at` on, and before that to the instructor's key alone. Nothing is stored: keep the answers, and send them again then.",
+  not_found: "`detail` names the nearest path that there is; `/openapi.json` lists them all.",
+  method_not_allowed: "The `Allow` header lists the methods that it takes.",
+  not_acceptable:
+    "Answers are `application/json`, packages of questions `application/zip`: let the `Accept` header include it, or leave it out.",
+  request_timeout: "Send the whole request without pauses, or try again on a better connection.",
+  model_version_mismatch:
+    "The request asked for an answer of one version of the model with `expect_model_version`, and the service runs another. Leave the field out to take the answer as it is now.",
+  questions_changed:
+    "The model has changed since the token's paper was made, and with it what is right. Ask for a new paper.",
+  body_too_large: "A body may have 256 kB. A scene takes a few kilobytes.",
+  url_too_long: "A URL may have 4096 characters. Send the scene with POST instead: same schema, same answer.",
+  unsupported_media_type: "Send `Content-Type: application/json`, without a content encoding.",
+  outside_the_model: "`errors` names the fields that lead outside the model, and how far it reaches.",
+  paper_not_possible:
+    "`errors` says which kinds of question are not asked at this level, or that there are too few questions.",
+  responses_do_not_fit:
+    "`errors` names the answer that the paper has no question for, or that its question does not take.",
+  token_refused: "Send the token as `/v1/quiz-items` gave it. A token ends when its key is taken out of use.",
+  token_expired: "Answers are marked until `expires`, as the paper said. Ask for a new one.",
+  headers_too_large: "The request line and all headers together may have 16 kB.",
+  too_many_requests:
+    "Each request has a cost, by what it asks for. `RateLimit-Policy` says how much may be spent in how many seconds, `RateLimit` what is left. Try again after the time in `Retry-After`.",
+  internal_error:
+    "Nothing is wrong with the request. `request_id` finds the failure in the log of the service.",
+  unavailable: "It is starting, stopping or overloaded. Try again after the time in `Retry-After`.",
+};
