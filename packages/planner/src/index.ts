@@ -1,6 +1,6 @@
 export { type Advice, CAUTIONS_OF } from "./cautions/advises.js";
 export { cautionsIn } from "./cautions/cautions-for.js";
-export { onCheckpoint } from "./checkpoint.js";
+export { checkpoint, onCheckpoint } from "./checkpoint.js";
 export type * from "./codes/attenuation.js";
 export type * from "./codes/balance-procedure.js";
 export type * from "./codes/causes.js";

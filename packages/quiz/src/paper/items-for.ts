@@ -1,3 +1,4 @@
+import { checkpoint } from "@sunfathom/planner";
 import { drawAim, LENGTH_RULES, type LengthRule, standsByLength } from "../item/aim.js";
 import type { Draft } from "../item/draft.js";
 import { isFair } from "../item/fair.js";
@@ -89,6 +90,8 @@ function nextItem(
 ): Item | undefined {
   for (const [turn, rule] of TURNS.entries()) {
     for (let attempt = 0; attempt < PATIENCE; attempt++) {
+      // Not every question asks the model, and a template that is used up tries many.
+      checkpoint();
       const origin = { round, turn, attempt };
       const { maker, draft } = drawnAt(template, request, language, origin);
       if (!draft || !isFair(draft)) continue;
