@@ -40,6 +40,13 @@ const scenes = {
     min_depth_m: 5,
     max_depth_m: 18,
   },
+  "by visibility": { visibility_m: 3.3, water_hue: "green", depth_m: 10 },
+  "by visibility, down to where nothing is left": {
+    visibility_m: 27,
+    water_hue: "green",
+    min_depth_m: 0.1,
+    max_depth_m: 55,
+  },
   "two lamps": { ...reef, lamps: lamps(2) },
   "a large kit": { ...reef, kit: kit(64) },
   deep,

@@ -8,6 +8,8 @@ const filtersOfGrid = 25;
 
 /** How the water is measured and where the sun stands cost as much in every calculation. */
 const common = 6;
+/** A water is looked for until it is as clear as was seen: more than most calculations are. */
+const seenWater = 8;
 
 /** What each calculation costs, as its descriptor says: `npm run prove` holds that against the time that the worst scenes take. */
 const costs = new Map(operations.map(({ name, cost }) => [name, cost]));
@@ -34,13 +36,24 @@ interface Sized {
   filter_change_underwater?: string;
   latitude_deg?: number;
   card_samples?: readonly unknown[];
+  visibility_m?: number;
 }
 
 /** @param scene in its one form */
 export function costOfCalculation(name: OperationName, scene: object): number {
-  const { min_depth_m = 0, max_depth_m = 0, lamps, kit, latitude_deg, card_samples, ...rest }: Sized = scene;
+  const {
+    min_depth_m = 0,
+    max_depth_m = 0,
+    lamps,
+    kit,
+    latitude_deg,
+    card_samples,
+    visibility_m,
+    ...rest
+  }: Sized = scene;
   const range_m = max_depth_m - min_depth_m;
   const dearWater = latitude_deg === undefined && card_samples === undefined ? 0 : common;
+  const lookedForWater = visibility_m === undefined ? 0 : seenWater;
   const size: SceneSize = {
     depths: range_m === 0 ? 1 : depthsOfRange,
     range_m,
@@ -48,5 +61,5 @@ export function costOfCalculation(name: OperationName, scene: object): number {
     filters: kit === undefined ? filtersOfGrid : 1 + kit.filter(({ item }) => item === "lens_filter").length,
     legs: rest.filter_change_underwater === "flip" || rest.filter_change_underwater === "clip_on" ? 2 : 1,
   };
-  return Math.ceil(1 + dearWater + (costs.get(name)?.(size) ?? 0));
+  return Math.ceil(1 + dearWater + lookedForWater + (costs.get(name)?.(size) ?? 0));
 }
