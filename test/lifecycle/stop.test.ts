@@ -77,6 +77,36 @@ describe("SIGTERM under load", () => {
     120_000,
   );
 
+  it.each(["0", "700"])(
+    "answers every heavy request that it has taken, after a drain of %s ms",
+    async (DRAIN_MS) => {
+      service = await start({ DRAIN_MS, GRACE_MS: "60000" });
+      const { port, process: child, ended } = service;
+      const seen = { answered: 0, lost: [] as Reply[] };
+      let scenes = 0;
+      const client = async (agent: Agent) => {
+        for (;;) {
+          scenes += 1;
+          const heavy = { ...scene, wind_speed_m_s: 3 + scenes / 1e4 };
+          const reply = await ask(port, "/v1/filter-choice", heavy, agent);
+          if (!reply.connected) return;
+          if (reply.status === 200) seen.answered += 1;
+          else seen.lost.push(reply);
+        }
+      };
+      // As many as one client may have under way and in line.
+      const agents = Array.from({ length: 12 }, () => new Agent({ keepAlive: true, maxSockets: 1 }));
+      const all = agents.map(client);
+      while (seen.answered < 24) await pause(10);
+      child.kill("SIGTERM");
+      await Promise.all(all);
+      expect(await ended).toEqual({ code: 0, signal: null });
+      for (const agent of agents) agent.destroy();
+      expect(seen.lost).toEqual([]);
+    },
+    120_000,
+  );
+
   it("answers a request that had begun to arrive", async () => {
     service = await start({ DRAIN_MS: "0", GRACE_MS: "10000" });
     const body = JSON.stringify({ water_type: "IB", depth_m: 5 });

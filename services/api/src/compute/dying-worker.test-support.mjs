@@ -1,5 +1,7 @@
 // Stands in for the file that threads run: a thread that dies on demand, as one that is out of memory would.
-import { threadId } from "node:worker_threads";
+import { parentPort, threadId } from "node:worker_threads";
+
+parentPort?.postMessage({ loaded: threadId });
 
 /** @param {{ task: { scene: { dies: boolean } } }} order */
 export default function work({ task }) {

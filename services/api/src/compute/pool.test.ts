@@ -137,3 +137,22 @@ it("goes on with another thread when one dies, and says that it died", async () 
   expect(await next.answer).toMatchObject({ status: "ok" });
   expect(died).toEqual(["worker exited with code: 3"]);
 });
+
+it("goes on with another thread when one takes more memory than a thread may", async () => {
+  open({}, new URL("./hungry-worker.test-support.mjs", import.meta.url).href);
+  const doomed = ask(calculation({ eats: true }));
+  const next = ask(calculation({ eats: false }), "b");
+  await expect(doomed.answer).rejects.toBeInstanceOf(ThreadDied);
+  expect(await next.answer).toMatchObject({ status: "ok" });
+}, 60_000);
+
+it("ends with what is under way, and in no more time than it takes to look at a flag", async () => {
+  open({ threads: 2, runningPerClient: 2 });
+  await Promise.all([ask(calculation(light), "a").answer, ask(calculation(light), "b").answer]);
+  const asked = [ask(calculation(heavy)), ask(calculation({ ...heavy, wind_speed_m_s: 4 }))];
+  const over = asked.map(({ answer }) => answer.catch((error: unknown) => error));
+  await until(() => pool.running === 2);
+  await pool.close();
+  for (const error of await Promise.all(over))
+    expect(error instanceof Abandoned || error instanceof ThreadDied).toBe(true);
+}, 60_000);

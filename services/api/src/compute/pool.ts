@@ -1,6 +1,6 @@
 import { Piscina } from "piscina";
 import { FairQueue, type QueueLimits } from "./fair-queue.js";
-import type { Done, Order, Outcome, Shared, Task } from "./tasks.js";
+import type { Done, Loaded, Order, Outcome, Shared, Task } from "./tasks.js";
 
 /** Threads and what may wait for them. */
 export interface PoolLimits extends QueueLimits {
@@ -49,6 +49,8 @@ export interface PoolWatcher {
 
 /** A thread needs some 40 MB; one that needs this much is in a loop that the program should not have. */
 const heap_MB = 192;
+/** What a thread takes to load at the most, where the machine has much else to do. */
+const longestLoad_ms = 10_000;
 /** What a unit of cost takes before any has been measured, ms. */
 const firstGuess_ms = 0.5;
 
@@ -63,6 +65,8 @@ export class ComputePool {
   readonly #freeSlots: number[];
   readonly #heaps = new Map<number, number>();
   readonly #watchers: PoolWatcher[] = [];
+  /** Ids of the threads that have loaded what they run, as they say themselves. */
+  readonly #loaded = new Set<number>();
   #piscina: Piscina | undefined;
   #msPerUnit = firstGuess_ms;
   #cost = 0;
@@ -135,7 +139,13 @@ export class ComputePool {
     const piscina = this.#piscina;
     this.#piscina = undefined;
     this.#flags.fill(1);
-    await piscina?.destroy();
+    if (piscina === undefined) return;
+    // Node.js 20 ends the whole process, with SIGABRT, when a thread is ended that is linking its modules.
+    const end_ms = performance.now() + longestLoad_ms;
+    const isLoaded = ({ threadId }: { threadId: number }) => this.#loaded.has(threadId);
+    while (!piscina.threads.every(isLoaded) && performance.now() < end_ms)
+      await new Promise((resolve) => setTimeout(resolve, 10));
+    await piscina.destroy();
   }
 
   #serve(): void {
@@ -216,6 +226,7 @@ export class ComputePool {
       resourceLimits: { maxOldGenerationSizeMb: heap_MB },
       workerData: { flags: this.#flags, niceness: this.limits.niceness } satisfies Shared,
     });
+    piscina.on("message", ({ loaded }: Loaded) => this.#loaded.add(loaded));
     // Of a thread that dies between tasks; another takes its place.
     piscina.on("error", (error) => {
       for (const { died } of this.#watchers) died(error);

@@ -43,6 +43,12 @@ export interface Done {
   heapBytes: number;
 }
 
+/** What a thread says once it has loaded what it runs. */
+export interface Loaded {
+  /** Its id. */
+  loaded: number;
+}
+
 /** What threads are given when they start. */
 export interface Shared {
   /** One for each task that can run at a time: not 0 where it is to stop. */

@@ -1,18 +1,19 @@
 // The file that each thread runs. Threads run the built packages, also under the tests, which build them first.
 import { setPriority } from "node:os";
 import { getHeapStatistics } from "node:v8";
-import { threadId, workerData } from "node:worker_threads";
+import { parentPort, threadId, workerData } from "node:worker_threads";
 import { checkRequest, type OperationName, onCheckpoint, toBytes } from "@sunfathom/answers";
 import { itemsAgain, itemsFor, QuizProblem } from "@sunfathom/quiz";
 import { move, transferableSymbol, valueSymbol } from "piscina";
 import { readJson } from "../http/json-text.js";
 import { operations } from "../operations.js";
-import type { Done, Order, Outcome, Reader, Shared, Task } from "./tasks.js";
+import type { Done, Loaded, Order, Outcome, Reader, Shared, Task } from "./tasks.js";
 
 class Stopped extends Error {}
 
 const { flags, niceness } = workerData as Shared;
 lowerPriority();
+parentPort?.postMessage({ loaded: threadId } satisfies Loaded);
 
 /** Linux gives each thread a priority of its own; elsewhere the whole process would get this one. */
 function lowerPriority(): void {
