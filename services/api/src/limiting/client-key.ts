@@ -12,7 +12,7 @@ export function clientKeyOf(request: Pick<FastifyRequest, "ip" | "raw">): string
 
 /** The key of an address as text; undefined where it is none. */
 export function keyOf(text: string): string | undefined {
-  const address = withoutPort(text.trim()).replace(/%.*$/, "");
+  const address = withoutZone(withoutPort(text.trim()));
   const mapped = /^::ffff:(\d+\.\d+\.\d+\.\d+)$/i.exec(address)?.[1];
   if (mapped !== undefined && isIP(mapped) === 4) return mapped;
   if (isIP(address) === 4) return address;
@@ -24,6 +24,12 @@ function withoutPort(text: string): string {
   const bracketed = /^\[([^\]]*)\](?::\d{1,5})?$/.exec(text);
   if (bracketed !== null) return bracketed[1] ?? "";
   return /^([\d.]+):\d{1,5}$/.exec(text)?.[1] ?? text;
+}
+
+/** `fe80::1%eth0` without the zone, which names an interface of this machine alone (RFC 4007, section 11). */
+function withoutZone(address: string): string {
+  const [bare = ""] = address.split("%", 1);
+  return bare;
 }
 
 /** The first four groups of an IPv6 address, each in its shortest form (RFC 5952, section 4.1). */

@@ -28,7 +28,7 @@ async function start(more: Record<string, string> = {}, answers = 200): Promise<
       done();
     },
   });
-  const limits = { ...unhurried, costPerWindow: 5 };
+  const limits = { ...unhurried, costPerWindow: 6 };
   app = await createApp({ logger: pino({ base: null }, log), limits, exposure: defaultExposure, tracing });
   app.get("/test/breaks", () => {
     throw new Error("broken");
