@@ -64,6 +64,7 @@ export function serversWith(
     server.on("connect", refuseTunnel);
     server.on("clientError", handleClientError);
     connections.watch(server);
+    server.on("connection", () => turns.come());
     departure.watch(server);
     return server;
   };

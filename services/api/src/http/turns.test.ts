@@ -46,6 +46,28 @@ describe("turns", () => {
     await vi.waitFor(() => expect(done).toBe(40));
   });
 
+  it("are left to who connects, but not for ever", async () => {
+    const turns = new Turns();
+    let done = 0;
+    const work = () => {
+      spin(4);
+      done += 1;
+    };
+    for (let n = 0; n < 20; n += 1) turns.do("greedy", work);
+    const atOnce = done;
+    // One connects in each turn.
+    for (let turn = 0; turn < 10; turn += 1) {
+      turns.come();
+      await new Promise((resolve) => setImmediate(resolve));
+    }
+    expect(done).toBe(atOnce);
+    for (let turn = 0; turn < 400; turn += 1) {
+      turns.come();
+      await new Promise((resolve) => setImmediate(resolve));
+    }
+    expect(done).toBe(20);
+  });
+
   it("go on after a work that fails", async () => {
     const turns = new Turns();
     expect(() =>

@@ -1,5 +1,7 @@
 /** How long work may keep the thread in one turn of the event loop, ms: others that have come meanwhile wait no longer. */
-const slice_ms = 10;
+const slice_ms = 5;
+/** In so many turns after one another may what waits go on waiting because somebody connects. */
+const mostPassed = 16;
 
 /**
  * Lets clients have the thread that answers in turn. What one client sends on its connections in one packet is read in one
@@ -11,6 +13,8 @@ export class Turns {
   /** In the order in which clients are served next. */
   readonly #lines = new Map<string, (() => void)[]>();
   #spent_ms = 0;
+  #hasCome = false;
+  #passed = 0;
   #isTurning = false;
 
   /** Works that wait. */
@@ -29,12 +33,23 @@ export class Turns {
     else line.push(work);
   }
 
+  /**
+   * Somebody has connected. Node.js takes one connection in a turn of the event loop, so that whoever stands behind the
+   * two hundred connections of another waits for as many turns: those are kept short.
+   */
+  come(): void {
+    this.#hasCome = true;
+  }
+
+  #nextTurn(): void {
+    if (this.#isTurning) return;
+    this.#isTurning = true;
+    setImmediate(() => this.#turn());
+  }
+
   #spend(work: () => void): void {
     const begun_ms = performance.now();
-    if (!this.#isTurning) {
-      this.#isTurning = true;
-      setImmediate(() => this.#turn());
-    }
+    this.#nextTurn();
     try {
       work();
     } finally {
@@ -46,6 +61,13 @@ export class Turns {
   #turn(): void {
     this.#spent_ms = 0;
     this.#isTurning = false;
+    const passes = this.#hasCome && this.#passed < mostPassed && this.#lines.size > 0;
+    this.#hasCome = false;
+    this.#passed = passes ? this.#passed + 1 : 0;
+    if (passes) {
+      this.#nextTurn();
+      return;
+    }
     for (const [client, line] of this.#lines) {
       if (this.#spent_ms >= slice_ms) break;
       // One of its works, and then the others' turn: a map goes on to what is put at its end.
