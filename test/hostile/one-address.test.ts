@@ -13,7 +13,7 @@ const bystander = "127.0.0.3";
  * Without bounds each of them takes from three to twenty seconds, or the process. On a machine with much else to do the
  * bystander reads its answer late, and what the thread has done meanwhile is measured with it.
  */
-const most_ms = 2500;
+const most_ms = 1000;
 /** As many connections as one address may have, almost. */
 const connections = 240;
 

@@ -31,7 +31,7 @@ function keptForm(bytes: Buffer, encoding: Encoding): Promise<Buffer> {
 }
 
 /**
- * Compresses JSON and text over 4 kB for whoever takes it, off the main thread: by brotli what is fixed, by gzip what is worked
+ * Compresses JSON and text over 4 kB for clients that accept it, off the main thread: by brotli what is fixed, by gzip what is worked
  * out. Each form has an entity tag of its own (RFC 9110, section 8.8.3.3).
  */
 export function compressAnswers(app: FastifyInstance): void {

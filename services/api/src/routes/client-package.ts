@@ -23,7 +23,7 @@ const forEver = "public, max-age=31536000, immutable";
 
 /**
  * `/sdk` says which client belongs to this service, `/sdk/sunfathom-sdk-<version>.tgz` is it, and `/sdk/latest` is it too, for
- * who only wants to try. They count against the budget of the documentation.
+ * a first try. They count against the budget of the documentation.
  */
 export function clientPackageRoutes(app: FastifyInstance): void {
   const { client, tarball, index } = packed();
