@@ -5,10 +5,12 @@ import {
   multiply,
   Observers,
   SEEN_COUNT,
+  type Sensor,
   type Spectrum,
   WAVELENGTHS_NM,
   Y_BAR,
 } from "@sunfathom/optics";
+import { rememberFor } from "../camera/remember.js";
 import { sensorWith } from "../camera/sensor.js";
 import type { Conditions } from "../light/conditions.js";
 import type { Underwater } from "../light/underwater.js";
@@ -22,7 +24,10 @@ const D55: Spectrum = illuminant("D55");
 /** Light just below the surface; an even sky of 5500 K where there is no daylight, for losses only. */
 export const topLight = ({ daylight }: Conditions): Spectrum => daylight?.below.downwelling ?? D55;
 
-const observersOfSensor = new WeakMap<Spectrum, Observers>();
+/** In the order of `lossesFrom`. */
+const observersOf = rememberFor(
+  ({ red, green, blue }: Sensor) => new Observers(red, green, blue, Y_BAR, QUANTA),
+);
 
 /** Loss from just below the surface for each who sees the light, in stops, depth by depth. */
 export interface LossStops {
@@ -45,17 +50,6 @@ function lossesFrom(rows: Float64Array, count: number): LossStops {
   return { red: of(0), green: of(1), blue: of(2), photopic: of(3), par: of(4) };
 }
 
-/** In the order of `lossesFrom`. */
-function observersIn({ nuisance }: Underwater): Observers {
-  const { red, green, blue } = sensorWith(nuisance.crosstalkSd);
-  let observers = observersOfSensor.get(red);
-  if (observers === undefined) {
-    observers = new Observers(red, green, blue, Y_BAR, QUANTA);
-    observersOfSensor.set(red, observers);
-  }
-  return observers;
-}
-
 const workspace = new DepthLosses();
 
 /**
@@ -63,7 +57,7 @@ const workspace = new DepthLosses();
  * water and one sensor share what is found.
  */
 export class LossesOfScene {
-  readonly #known = new Map<Spectrum, Map<number, LossStops>>();
+  readonly #known = new Map<Spectrum, Map<Sensor, LossStops>>();
 
   readonly #light: Spectrum;
   readonly #rows: Float64Array;
@@ -78,14 +72,15 @@ export class LossesOfScene {
 
   in(world: Underwater): LossStops {
     const { kd_per_m, nuisance } = world;
-    const bySensor = this.#known.get(kd_per_m) ?? new Map<number, LossStops>();
+    const sensor = sensorWith(nuisance.crosstalkSd);
+    const bySensor = this.#known.get(kd_per_m) ?? new Map<Sensor, LossStops>();
     this.#known.set(kd_per_m, bySensor);
-    const known = bySensor.get(nuisance.crosstalkSd);
+    const known = bySensor.get(sensor);
     if (known !== undefined) return known;
-    workspace.setLight(this.#light, observersIn(world));
+    workspace.setLight(this.#light, observersOf(sensor));
     workspace.over(kd_per_m, this.depths, this.#rows);
     const losses = lossesFrom(this.#rows, this.depths.count);
-    bySensor.set(nuisance.crosstalkSd, losses);
+    bySensor.set(sensor, losses);
     return losses;
   }
 }

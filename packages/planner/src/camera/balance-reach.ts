@@ -6,7 +6,7 @@ import { locusNormal, locusUv, mired, xyFromUv1960 } from "@sunfathom/optics";
 import { lastOf, type NonEmpty, nonEmpty } from "../lists/non-empty.js";
 import type { Camera } from "../scene/scene.js";
 import { apply, invert, type Vector3 } from "./matrix.js";
-import { remember } from "./remember.js";
+import { remember, rememberFor } from "./remember.js";
 import type { SensorProfile } from "./sensor-profile.js";
 
 /** Gains of red and blue against green, in stops. */
@@ -56,13 +56,18 @@ function outline(camera: BalanceLimits, profile: SensorProfile): BalanceReach {
   return nonEmpty([...steps.map((i) => at(i, duv)), ...steps.reverse().map((i) => at(i, -duv))], "points");
 }
 
-/** The gains that a camera with these limits can set. */
-export const balanceReach = remember(
-  outline,
-  (c: BalanceLimits, profile: SensorProfile) =>
-    `${c.white_balance_min_cct_K} ${c.white_balance_max_cct_K} ${c.white_balance_max_duv} ${profile.crosstalkSd}`,
-  64,
+const reachesOf = rememberFor((profile: SensorProfile) =>
+  remember(
+    (camera: BalanceLimits) => outline(camera, profile),
+    (c: BalanceLimits) =>
+      `${c.white_balance_min_cct_K} ${c.white_balance_max_cct_K} ${c.white_balance_max_duv}`,
+    16,
+  ),
 );
+
+/** The gains that a camera with these limits can set. */
+export const balanceReach = (camera: BalanceLimits, profile: SensorProfile): BalanceReach =>
+  reachesOf(profile)(camera);
 
 function isInside(reach: BalanceReach, p: GainPoint): boolean {
   let inside = false;

@@ -3,6 +3,7 @@ import { daylightScene } from "../../../../test/support/scenes.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { balanceReach } from "./balance-reach.js";
 import { cameraState } from "./camera-state.js";
+import { sensorWith } from "./sensor.js";
 import { sensorProfile } from "./sensor-profile.js";
 
 const scene = daylightScene("IB", 45, 8);
@@ -33,9 +34,9 @@ describe("a camera", () => {
       crosstalkSd: 1,
       fullWellScale: 2,
     });
-    expect(profile).toBe(sensorProfile(1));
-    expect(reach).toEqual(balanceReach(scene, sensorProfile(1)));
+    expect(profile).toBe(sensorProfile(sensorWith(1)));
+    expect(reach).toEqual(balanceReach(scene, sensorProfile(sensorWith(1))));
     expect(fullWellScale).toBe(2);
-    expect(cameraState(scene, NOMINAL).profile).toBe(sensorProfile(0));
+    expect(cameraState(scene, NOMINAL).profile).toBe(sensorProfile(sensorWith(0)));
   });
 });

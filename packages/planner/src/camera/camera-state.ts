@@ -2,6 +2,7 @@ import type { RecordingCurve, Scene } from "../scene/scene.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
 import { type BalanceReach, balanceReach } from "./balance-reach.js";
 import { type ExposureLimits, limitsOf } from "./exposure-settings.js";
+import { sensorWith } from "./sensor.js";
 import { type SensorProfile, sensorProfile } from "./sensor-profile.js";
 
 export interface CameraState {
@@ -14,7 +15,7 @@ export interface CameraState {
 }
 
 export function cameraState(scene: Scene, { crosstalkSd, fullWellScale }: Nuisance): CameraState {
-  const profile = sensorProfile(crosstalkSd);
+  const profile = sensorProfile(sensorWith(crosstalkSd));
   return {
     profile,
     reach: balanceReach(scene, profile),

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { remember } from "./remember.js";
+import { remember, rememberFor } from "./remember.js";
 
 describe("a function that remembers", () => {
   function counted(limit: number) {
@@ -36,4 +36,22 @@ describe("a function that remembers", () => {
     square(2);
     expect(asked).toEqual([1, 2, 3, 1, 2]);
   });
+});
+
+it("what is remembered for an object is found by that object alone, were another one like it in all", () => {
+  const asked: object[] = [];
+  const sizeOf = rememberFor((list: readonly number[]) => {
+    asked.push(list);
+    return list.length > 1 ? list.length : undefined;
+  });
+  const [one, like] = [
+    [1, 2],
+    [1, 2],
+  ];
+  expect([sizeOf(one), sizeOf(one), sizeOf(like)]).toEqual([2, 2, 2]);
+  expect(asked).toEqual([one, like]);
+  // No result at all is a result, too.
+  const single = [7];
+  expect([sizeOf(single), sizeOf(single)]).toEqual([undefined, undefined]);
+  expect(asked).toHaveLength(3);
 });

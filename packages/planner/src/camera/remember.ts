@@ -21,3 +21,16 @@ export function remember<Args extends readonly unknown[], Result>(
     return result;
   };
 }
+
+/** A pure function of an object that is never changed, which remembers its result for as long as the object is in use. */
+export function rememberFor<Key extends object, Result>(compute: (key: Key) => Result): (key: Key) => Result {
+  const known = new WeakMap<Key, { result: Result }>();
+  return (key) => {
+    let found = known.get(key);
+    if (found === undefined) {
+      found = { result: compute(key) };
+      known.set(key, found);
+    }
+    return found.result;
+  };
+}

@@ -9,14 +9,11 @@ import {
 } from "@sunfathom/optics";
 import { xyzUnderD65 } from "./d65.js";
 import { fitMatrix, type Matrix3, type Vector3 } from "./matrix.js";
-import { remember } from "./remember.js";
-import { sensorWith } from "./sensor.js";
+import { rememberFor } from "./remember.js";
 
 /** A sensor with what is computed from it once. */
 export interface SensorProfile {
   sensor: Sensor;
-  /** Cross-talk of its red channel, in standard deviations between cameras. */
-  crosstalkSd: number;
   /** Green response to one lumen of D55: the unit in which all channels are counted (see `rawOf`). */
   unit: number;
   /** Per patch of the chart, sensitivity times reflectance of red, green and blue. */
@@ -42,8 +39,7 @@ export function rawOf(
   ];
 }
 
-function profileOf(crosstalkSd: number): SensorProfile {
-  const sensor = sensorWith(crosstalkSd);
+function profileOf(sensor: Sensor): SensorProfile {
   const unit = integrateProduct(perLumen(illuminant("D55")), sensor.green);
   const light = illuminant("D65");
   const patchResponses = CHART_PATCHES.map(
@@ -64,7 +60,6 @@ function profileOf(crosstalkSd: number): SensorProfile {
   );
   return {
     sensor,
-    crosstalkSd,
     unit,
     patchResponses,
     daylightMatrix,
@@ -72,5 +67,5 @@ function profileOf(crosstalkSd: number): SensorProfile {
   };
 }
 
-/** The profile of the mean sensor, or of one with more or less cross-talk in red, as `sensorWith` has it. */
-export const sensorProfile = remember(profileOf, (crosstalkSd: number) => `${crosstalkSd}`, 16);
+/** The profile of a sensor, by all of its curves. */
+export const sensorProfile = rememberFor(profileOf);

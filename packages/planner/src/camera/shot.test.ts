@@ -8,6 +8,7 @@ import type { Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { cameraState } from "./camera-state.js";
 import { record, shareOfFullScale } from "./recording.js";
+import { sensorWith } from "./sensor.js";
 import { rawOf, sensorProfile } from "./sensor-profile.js";
 import { redShareAbove600, takeShot } from "./shot.js";
 
@@ -40,7 +41,7 @@ describe("a shot", () => {
     const stage = stageOf(reef);
     const red = filterTransmittance("red", 0.6);
     const { subject, direct, haze } = shotOf(reef, red);
-    const profile = sensorProfile(0);
+    const profile = sensorProfile(sensorWith(0));
     expect(subject).toEqual(multiply(stage.subject, red));
     expect(direct).toEqual(rawOf(profile, subject));
     expect(haze).toEqual(rawOf(profile, multiply(stage.background?.veil ?? CLEAR, red)));
@@ -85,8 +86,8 @@ describe("the camera of a scene", () => {
     expect(cameraState({ ...reef, recording_curve: "log" }, NOMINAL).curve).toBe("log");
     const other = cameraState(reef, { ...NOMINAL, crosstalkSd: 1, fullWellScale: 2 });
     expect(other.fullWellScale).toBe(2);
-    expect(other.profile).toBe(sensorProfile(1));
-    expect(other.profile).not.toBe(sensorProfile(0));
+    expect(other.profile).toBe(sensorProfile(sensorWith(1)));
+    expect(other.profile).not.toBe(sensorProfile(sensorWith(0)));
   });
 });
 

@@ -2,6 +2,7 @@ import { add, cctDuv, chromaticity, multiply, type Spectrum, xyzOf } from "@sunf
 import { balanceReach, balanceToCard } from "../camera/balance-reach.js";
 import { castOfRaw } from "../camera/cast.js";
 import type { Vector3 } from "../camera/matrix.js";
+import { sensorWith } from "../camera/sensor.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
 import { cautionsFor } from "../cautions/cautions-for.js";
 import { type Conditions, conditionsOf } from "../light/conditions.js";
@@ -46,7 +47,7 @@ interface GainStops {
 function gainStops(conditions: Conditions, nuisance: Nuisance, depth_m: number): GainStops {
   const world = underwater(conditions, nuisance);
   const light = cardLight(world, lensFilterOf(conditions.scene, nuisance), depth_m);
-  const [red, green, blue] = rawOf(sensorProfile(nuisance.crosstalkSd), light);
+  const [red, green, blue] = rawOf(sensorProfile(sensorWith(nuisance.crosstalkSd)), light);
   const stops = { red: -Math.log2(red), green: -Math.log2(green), blue: -Math.log2(blue) };
   const least = Math.min(stops.red, stops.green, stops.blue);
   return { red: stops.red - least, green: stops.green - least, blue: stops.blue - least };
@@ -73,7 +74,7 @@ function atDepth(
   { red, green, blue }: Each<GainStops, Estimate>,
 ): BalanceAtDepth {
   const { scene } = conditions;
-  const profile = sensorProfile(0);
+  const profile = sensorProfile(sensorWith(0));
   const light = cardLight(underwater(conditions, NOMINAL), lensFilterOf(scene, NOMINAL), depth_m);
   const raw = rawOf(profile, light);
   const { in_reach, residual_stops, gains } = balanceToCard(balanceReach(scene, profile), raw);
@@ -95,7 +96,7 @@ function atDepth(
 
 /** Cast that a balance made at one depth leaves at another, above what a new balance there would leave within reach. */
 function avoidableCast({ scene }: Conditions, world: Underwater): ShiftBetween {
-  const profile = sensorProfile(0);
+  const profile = sensorProfile(sensorWith(0));
   const reach = balanceReach(scene, profile);
   const filter = lensFilterOf(scene, NOMINAL);
   const known = new Map<number, Vector3>();

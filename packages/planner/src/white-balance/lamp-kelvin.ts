@@ -1,5 +1,6 @@
 import { cctDuv, chromaticity, multiply, xyzOf } from "@sunfathom/optics";
 import { castBetween } from "../camera/cast.js";
+import { sensorWith } from "../camera/sensor.js";
 import { sensorProfile } from "../camera/sensor-profile.js";
 import type { Conditions } from "../light/conditions.js";
 import { lampsAtPort } from "../light/lamps.js";
@@ -12,7 +13,11 @@ import { propagate } from "../uncertainty/propagate.js";
 /** Cast on a grey card when the camera is set to the lamps' own colour and the water between is left out of account. */
 function leftByKelvin(world: Underwater): number {
   const arriving = multiply(lampLightAt(world), towardsCamera(world));
-  return castBetween(sensorProfile(world.nuisance.crosstalkSd), lampsAtPort(world.scene.lamps), arriving);
+  return castBetween(
+    sensorProfile(sensorWith(world.nuisance.crosstalkSd)),
+    lampsAtPort(world.scene.lamps),
+    arriving,
+  );
 }
 
 /** The kelvin setting for the lamps and what it would leave; the setting is absent where their light has no such temperature. */
