@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { settingsOf } from "./core/settings.js";
 import { overHttp } from "./core/transport.js";
 import { answerWith, FaultServer, ok, problemWith, reset } from "./faults/fault-server.test-support.js";
-import { memoryCache, OutsideTheModelError, ProblemError, Sunfathom } from "./index.js";
+import { memoryCache, OutsideTheModelError, ProblemError, type Scene, Sunfathom } from "./index.js";
 
 let faults: FaultServer;
 let baseUrl: string;
@@ -53,8 +53,12 @@ describe("a request", () => {
     faults.faults = [ok];
     const client = new Sunfathom({ baseUrl, expectModelVersion: "2026.11.1" });
     await client.calculations.attenuation({ water_type: "IB", depth_m: 12 });
-    await client.calculations.attenuation({ depth_m: 12, expect_model_version: "2026.10.3" });
-    await client.calculations.attenuation({ depth_m: 12, expect_model_version: undefined });
+    await client.calculations.attenuation({
+      water_type: "IB",
+      depth_m: 12,
+      expect_model_version: "2026.10.3",
+    });
+    await client.calculations.attenuation({ water_type: "IB", depth_m: 12, expect_model_version: undefined });
     await client.reference.models();
     const versions = faults.seen.map(({ body }) =>
       body === "" ? body : JSON.parse(body).expect_model_version,
@@ -92,7 +96,7 @@ describe("an answer", () => {
     const newer = { filter_kind: "violet", polarisation: { axis_deg: 12 }, verdict: "undecided" };
     faults.faults = [answerWith(200, newer)];
     const client = new Sunfathom({ baseUrl });
-    expect(await client.calculations.filterChoice({ depth_m: 5 })).toEqual(newer);
+    expect(await client.calculations.filterChoice({ water_type: "IB", depth_m: 5 })).toEqual(newer);
   });
 });
 
@@ -106,7 +110,7 @@ describe("a problem", () => {
   it("says all that the service said", async () => {
     faults.faults = [answerWith(422, { ...body, detail: "The sun is too low." }, headers)];
     const error = await new Sunfathom({ baseUrl }).calculations
-      .attenuation({ depth_m: 5 })
+      .attenuation({ water_type: "IB", depth_m: 5 })
       .catch((caught: unknown) => caught);
     expect(error).toBeInstanceOf(OutsideTheModelError);
     expect(error).toMatchObject({
@@ -132,7 +136,13 @@ describe("a problem", () => {
 });
 
 describe("a cache", () => {
-  const scene = { depth_m: 12, water_type: "IB", time: "2026-06-10T10:00:00+03:00" } as const;
+  const scene: Scene = {
+    depth_m: 12,
+    water_type: "IB",
+    latitude_deg: -47,
+    longitude_deg: -128,
+    time: "2026-06-10T10:00:00-09:00",
+  };
 
   it("turns a scene that fits a query string into a GET, and a 304 into the kept answer", async () => {
     faults.faults = [
@@ -155,7 +165,8 @@ describe("a cache", () => {
       ["GET", '"a"'],
       ["GET", '"a"'],
     ]);
-    const url = "/v1/attenuation?water_type=IB&time=2026-06-10T10%3A00%3A00%2B03%3A00&depth_m=12";
+    const url =
+      "/v1/attenuation?water_type=IB&latitude_deg=-47&longitude_deg=-128&time=2026-06-10T10%3A00%3A00-09%3A00&depth_m=12";
     expect(new Set(faults.seen.map((seen) => seen.url))).toEqual(new Set([url]));
   });
 
@@ -168,7 +179,8 @@ describe("a cache", () => {
   ])("leaves a scene with %s to POST", async (_what, more) => {
     faults.faults = [ok];
     const client = new Sunfathom({ baseUrl, cache: memoryCache() });
-    await client.calculations.attenuation({ ...scene, ...more });
+    // The compiler refuses some of them; callers without one send them all.
+    await client.calculations.attenuation({ ...scene, ...more } as Scene);
     expect(faults.seen[0]).toMatchObject({ method: "POST", url: "/v1/attenuation" });
   });
 

@@ -6,6 +6,8 @@ const readme = readFileSync(new URL("../../README.md", import.meta.url), "utf8")
 const snippets = [...readme.matchAll(/^```ts\n([\s\S]*?)^```/gm)].map(([, code = ""]) => code);
 /** What must not compile, each line for its own reason; and what must, under the strictest options. */
 const mistakes = readFileSync(new URL("programs/mistakes.ts", import.meta.url), "utf8");
+/** Scenes that must not compile, each below a part of what the compiler is to say of it. */
+const wrongScenes = readFileSync(new URL("programs/wrong-scenes.ts", import.meta.url), "utf8");
 
 /**
  * Type-checks the README's snippets and a caller's mistakes.
@@ -48,9 +50,50 @@ function typesIn(version, resolution) {
   };
 }
 
+/**
+ * Holds the compiler to refusing each wrong scene, in words that a person can read.
+ * @param {string} version of the compiler
+ * @returns {import("../consumers.mjs").Check}
+ */
+function messagesOf(version) {
+  return {
+    name: `what TypeScript ${version} says of wrong scenes`,
+    run: async (place) => {
+      const project = await freshProject(place, `wrong-scenes-${version}`, [`typescript@${version}`]);
+      writeFileSync(join(project, "wrong-scenes.ts"), wrongScenes);
+      const options = [
+        "--noEmit",
+        "--strict",
+        "--module",
+        "nodenext",
+        "--target",
+        "es2022",
+        "--lib",
+        "es2022,dom",
+      ];
+      const tsc = join(project, "node_modules/.bin/tsc");
+      const said = await execute(tsc, [...options, "wrong-scenes.ts"], project).then(
+        () => "",
+        (/** @type {Error} */ { message }) => message,
+      );
+      const found = said.split(/^(?=wrong-scenes\.ts\()/m).slice(1);
+      const wanted = [...wrongScenes.matchAll(/^\/\/ says: (.*)$/gm)].map(([, words = ""]) => words);
+      const missed = wanted.filter((words, index) => !found[index]?.includes(words));
+      if (missed.length > 0 || found.length !== wanted.length) {
+        throw new Error(
+          `${found.length} of ${wanted.length} refused; not said: ${missed.join("; ")}\n${said}`,
+        );
+      }
+      return `${found.length} refused, each with its reason`;
+    },
+  };
+}
+
 export const typeChecks = [
-  typesIn("5.0.4", "nodenext"),
-  typesIn("5.0.4", "bundler"),
+  typesIn("5.5.4", "nodenext"),
+  typesIn("5.5.4", "bundler"),
   typesIn("7.0.2", "nodenext"),
   typesIn("7.0.2", "bundler"),
+  messagesOf("5.5.4"),
+  messagesOf("7.0.2"),
 ];

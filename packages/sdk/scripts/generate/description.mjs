@@ -28,6 +28,10 @@ import { fileURLToPath } from "node:url";
  * @property {string} [description]
  * @property {Record<string, Schema>} [properties]
  * @property {unknown[]} [enum]
+ * @property {Ways[]} [x-ways] what is given in one of several ways
+ *
+ * @typedef {{ says: string, ways: Way[] }} Ways
+ * @typedef {{ name: string, needs: string[], takes: string[], values?: Record<string, string[]> }} Way
  *
  * @typedef {{ document: Document, sha256: string, file: string }} Description
  */

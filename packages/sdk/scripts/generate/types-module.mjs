@@ -3,12 +3,13 @@ import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
 import { createClient } from "@hey-api/openapi-ts";
 import { mark } from "./description.mjs";
+import { withWays } from "./ways.mjs";
 
 /**
  * The types of the description's components, with their descriptions, and thus units and ranges.
  * @param {import("./description.mjs").Description} description
  */
-export async function typesModule({ file }) {
+export async function typesModule({ file, document }) {
   const folder = mkdtempSync(join(tmpdir(), "sdk-types-"));
   try {
     await createClient({
@@ -28,7 +29,7 @@ export async function typesModule({ file }) {
       logs: { level: "silent", file: false },
     });
     const text = readFileSync(join(folder, "types.gen.ts"), "utf8");
-    return mark + tidy(text);
+    return mark + withWays(tidy(text), document.components.schemas);
   } finally {
     rmSync(folder, { recursive: true });
   }

@@ -235,7 +235,7 @@ export type CardResidual = {
 /**
  * A grey card photographed at one depth, in daylight alone.
  */
-export type CardSample = {
+export type CardSampleFields = {
     /**
      * Depth of the card. 0 to 60 m.
      */
@@ -1388,7 +1388,7 @@ export type KeysNotOfferedProblem = {
 /**
  * Something that is owned.
  */
-export type KitItem = {
+export type KitItemFields = {
     /**
      * The caller's own name of it; answers use it.
      */
@@ -1419,7 +1419,7 @@ export type KitItemName = 'lens_filter' | 'lamp_filter' | 'lamp';
 /**
  * Lamps of one make at one distance, switched on.
  */
-export type Lamp = {
+export type LampFields = {
     /**
      * Luminous flux of one lamp, without a filter. 1 to 200000 lm.
      */
@@ -1927,7 +1927,7 @@ export type MountVerdict = 'fits' | 'fits_with_care' | 'does_not_fit';
 /**
  * Camera, port, filter and rings. The kinds of port and lens are needed, and what the lens sees: a field of view, or a focal length with the sensor's diagonal.
  */
-export type MountingScene = {
+export type MountingSceneFields = {
     /**
      * What stands between the lens and the water.
      */
@@ -3367,7 +3367,7 @@ export type RunnerUp = {
 /**
  * What is filmed, where and with what. Exactly one way to describe the water and a depth are needed; all else has a default or may be left out.
  */
-export type Scene = {
+export type SceneFields = {
     /**
      * The water, by its optical type (Jerlov, edition of 1976). One way to describe the water.
      */
@@ -4303,3 +4303,216 @@ export type WholePercentEstimate = {
      */
     high: number;
 };
+
+/** Some fields of `T`, given. */
+type Given<T, K extends keyof T> = { [P in K]-?: NonNullable<T[P]> };
+
+/** Fields that do not go with what is given; compilers show why. */
+type Without<K extends PropertyKey, Why extends string> = { [P in K]?: Why | undefined };
+
+type CardSampleWhy1 = "iso, shutter_s and f_number go together.";
+
+type CardSampleWhy2 = "red_gain, green_gain and blue_gain go together.";
+
+/** Given: `iso`, `shutter_s`, `f_number`. */
+export interface CardWithExposure extends Given<CardSampleFields, "iso" | "shutter_s" | "f_number"> {}
+
+/** None of `iso`, `shutter_s`, `f_number`. */
+export interface CardWithoutExposure extends Without<"iso" | "shutter_s" | "f_number", CardSampleWhy1> {}
+
+/** Given: `red_gain`, `green_gain`, `blue_gain`. */
+export interface CardWithGains extends Given<CardSampleFields, "red_gain" | "green_gain" | "blue_gain"> {}
+
+/** None of `red_gain`, `green_gain`, `blue_gain`. */
+export interface CardWithoutGains extends Without<"red_gain" | "green_gain" | "blue_gain", CardSampleWhy2> {}
+
+/** The fields of a `CardSample` that go with whatever else is given. */
+export interface CardSampleRest extends Omit<CardSampleFields, "iso" | "shutter_s" | "f_number" | "red_gain" | "green_gain" | "blue_gain"> {}
+
+/**
+ * A grey card photographed at one depth, in daylight alone.
+ *
+ * iso, shutter_s and f_number go together.
+ * red_gain, green_gain and blue_gain go together.
+ */
+export type CardSample = CardSampleRest & (CardWithExposure | CardWithoutExposure) & (CardWithGains | CardWithoutGains);
+
+type KitItemWhy1 = "A filter needs filter_kind with filter_density, or filter_transmittance; a lamp has neither.";
+
+/** Given: `item`. */
+export interface OwnedLight extends Given<KitItemFields, "item">, Without<"filter_transmittance" | "filter_kind" | "filter_density", KitItemWhy1> {
+  item: "lamp";
+}
+
+/** Given: `item`, `filter_transmittance`. */
+export interface OwnedFilterByCurve extends Given<KitItemFields, "item" | "filter_transmittance">, Without<"filter_kind" | "filter_density", KitItemWhy1> {
+  item: "lens_filter" | "lamp_filter";
+}
+
+/** Given: `item`, `filter_kind`, `filter_density`. */
+export interface OwnedFilterByDensity extends Given<KitItemFields, "item" | "filter_kind" | "filter_density">, Without<"filter_transmittance", KitItemWhy1> {
+  item: "lens_filter" | "lamp_filter";
+}
+
+/** The fields of a `KitItem` that go with whatever else is given. */
+export interface KitItemRest extends Omit<KitItemFields, "item" | "filter_transmittance" | "filter_kind" | "filter_density"> {}
+
+/**
+ * Something that is owned.
+ *
+ * A filter needs filter_kind with filter_density, or filter_transmittance; a lamp has neither.
+ */
+export type KitItem = KitItemRest & (OwnedLight | OwnedFilterByCurve | OwnedFilterByDensity);
+
+type LampWhy1 = "filter_kind and filter_density go together.";
+
+type LampWhy2 = "Give the colour of a light in one way: cct_K, or led.";
+
+/** Given: `filter_kind`, `filter_density`. */
+export interface FilteredLight extends Given<LampFields, "filter_kind" | "filter_density"> {}
+
+/** None of `filter_kind`, `filter_density`. */
+export interface UnfilteredLight extends Without<"filter_kind" | "filter_density", LampWhy1> {}
+
+/** Given: `led`. */
+export interface LightByLed extends Given<LampFields, "led">, Without<"cct_K", LampWhy2> {}
+
+/** None of `led`. Optional: `cct_K`. */
+export interface LightByTemperature extends Pick<LampFields, "cct_K">, Without<"led", LampWhy2> {}
+
+/** The fields of a `Lamp` that go with whatever else is given. */
+export interface LampRest extends Omit<LampFields, "filter_kind" | "filter_density" | "led" | "cct_K"> {}
+
+/**
+ * Lamps of one make at one distance, switched on.
+ *
+ * filter_kind and filter_density go together.
+ * Give the colour of a light in one way: cct_K, or led.
+ */
+export type Lamp = LampRest & (FilteredLight | UnfilteredLight) & (LightByLed | LightByTemperature);
+
+type MountingSceneWhy1 = "Say how much the lens sees: field_of_view_deg, or focal_length_mm with sensor_diagonal_mm.";
+
+type MountingSceneWhy2 = "dome_radius_mm goes with port_kind dome.";
+
+type MountingSceneWhy3 = "rear_opening_width_mm and rear_opening_height_mm go together.";
+
+/** Given: `focal_length_mm`, `sensor_diagonal_mm`. */
+export interface LensByFocalLength extends Given<MountingSceneFields, "focal_length_mm" | "sensor_diagonal_mm">, Without<"field_of_view_deg", MountingSceneWhy1> {}
+
+/** Given: `field_of_view_deg`. Optional: `focal_length_mm`, `sensor_diagonal_mm`. */
+export interface LensByView extends Given<MountingSceneFields, "field_of_view_deg">, Pick<MountingSceneFields, "focal_length_mm" | "sensor_diagonal_mm"> {}
+
+/** Given: `port_kind`. Optional: `dome_radius_mm`. */
+export interface DomePort extends Given<MountingSceneFields, "port_kind">, Pick<MountingSceneFields, "dome_radius_mm"> {
+  port_kind: "dome";
+}
+
+/** Given: `port_kind`. */
+export interface OtherPort extends Given<MountingSceneFields, "port_kind">, Without<"dome_radius_mm", MountingSceneWhy2> {
+  port_kind: "flat" | "none";
+}
+
+/** Given: `rear_opening_width_mm`, `rear_opening_height_mm`. */
+export interface MeasuredRearOpening extends Given<MountingSceneFields, "rear_opening_width_mm" | "rear_opening_height_mm"> {}
+
+/** None of `rear_opening_width_mm`, `rear_opening_height_mm`. */
+export interface NoRearOpening extends Without<"rear_opening_width_mm" | "rear_opening_height_mm", MountingSceneWhy3> {}
+
+/** The fields of a `MountingScene` that go with whatever else is given. */
+export interface MountingSceneRest extends Omit<MountingSceneFields, "focal_length_mm" | "sensor_diagonal_mm" | "field_of_view_deg" | "port_kind" | "dome_radius_mm" | "rear_opening_width_mm" | "rear_opening_height_mm"> {}
+
+/**
+ * Camera, port, filter and rings. The kinds of port and lens are needed, and what the lens sees: a field of view, or a focal length with the sensor's diagonal.
+ *
+ * Say how much the lens sees: field_of_view_deg, or focal_length_mm with sensor_diagonal_mm.
+ * dome_radius_mm goes with port_kind dome.
+ * rear_opening_width_mm and rear_opening_height_mm go together.
+ */
+export type MountingScene = MountingSceneRest & (LensByFocalLength | LensByView) & (DomePort | OtherPort) & (MeasuredRearOpening | NoRearOpening);
+
+type SceneWhy1 = "Describe the water in one way: water_type, or visibility_m with water_hue, or secchi_depth_m with water_hue, or chlorophyll_mg_m3, or kd_samples, or card_samples with transfer_curve.";
+
+type SceneWhy2 = "Give one depth, depth_m, or two, min_depth_m and max_depth_m.";
+
+type SceneWhy3 = "Give daylight in one way: sun_elevation_deg, or a place (latitude_deg, longitude_deg) with time, or with local_time and time_zone, or daylight_basis none. camera_heading_deg needs place and time.";
+
+type SceneWhy4 = "Give the filter on the lens in one way: filter_kind with filter_density, or filter_transmittance.";
+
+type SceneWhy5 = "Give video lights in one way: lamps, or lamp_flux_lm with lamp_distance_m and the other lamp_ fields.";
+
+/** Given: `card_samples`, `transfer_curve`. Optional: `locked_exposure`, `locked_balance`. */
+export interface WaterByCard extends Given<SceneFields, "card_samples" | "transfer_curve">, Pick<SceneFields, "locked_exposure" | "locked_balance">, Without<"kd_samples" | "visibility_m" | "water_hue" | "secchi_depth_m" | "chlorophyll_mg_m3" | "water_type", SceneWhy1> {}
+
+/** Given: `kd_samples`. */
+export interface WaterByAttenuation extends Given<SceneFields, "kd_samples">, Without<"card_samples" | "transfer_curve" | "locked_exposure" | "locked_balance" | "visibility_m" | "water_hue" | "secchi_depth_m" | "chlorophyll_mg_m3" | "water_type", SceneWhy1> {}
+
+/** Given: `visibility_m`, `water_hue`. */
+export interface WaterByVisibility extends Given<SceneFields, "visibility_m" | "water_hue">, Without<"card_samples" | "transfer_curve" | "locked_exposure" | "locked_balance" | "kd_samples" | "secchi_depth_m" | "chlorophyll_mg_m3" | "water_type", SceneWhy1> {}
+
+/** Given: `secchi_depth_m`, `water_hue`. */
+export interface WaterBySecchiDepth extends Given<SceneFields, "secchi_depth_m" | "water_hue">, Without<"card_samples" | "transfer_curve" | "locked_exposure" | "locked_balance" | "kd_samples" | "visibility_m" | "chlorophyll_mg_m3" | "water_type", SceneWhy1> {}
+
+/** Given: `chlorophyll_mg_m3`. */
+export interface WaterByChlorophyll extends Given<SceneFields, "chlorophyll_mg_m3">, Without<"card_samples" | "transfer_curve" | "locked_exposure" | "locked_balance" | "kd_samples" | "visibility_m" | "water_hue" | "secchi_depth_m" | "water_type", SceneWhy1> {}
+
+/** Given: `water_type`. */
+export interface WaterByType extends Given<SceneFields, "water_type">, Without<"card_samples" | "transfer_curve" | "locked_exposure" | "locked_balance" | "kd_samples" | "visibility_m" | "water_hue" | "secchi_depth_m" | "chlorophyll_mg_m3", SceneWhy1> {}
+
+/** Given: `min_depth_m`, `max_depth_m`. */
+export interface DepthRange extends Given<SceneFields, "min_depth_m" | "max_depth_m">, Without<"depth_m", SceneWhy2> {}
+
+/** Given: `depth_m`. */
+export interface OneDepth extends Given<SceneFields, "depth_m">, Without<"min_depth_m" | "max_depth_m", SceneWhy2> {}
+
+/** Given: `daylight_basis`. */
+export interface DaylightAbsent extends Given<SceneFields, "daylight_basis">, Without<"latitude_deg" | "longitude_deg" | "local_time" | "time_zone" | "camera_heading_deg" | "time" | "sun_elevation_deg", SceneWhy3> {
+  daylight_basis: "none";
+}
+
+/** Given: `latitude_deg`, `longitude_deg`, `local_time`, `time_zone`. Optional: `daylight_basis`, `camera_heading_deg`. */
+export interface DaylightByClock extends Given<SceneFields, "latitude_deg" | "longitude_deg" | "local_time" | "time_zone">, Pick<SceneFields, "daylight_basis" | "camera_heading_deg">, Without<"time" | "sun_elevation_deg", SceneWhy3> {
+  daylight_basis?: "place_time" | undefined;
+}
+
+/** Given: `latitude_deg`, `longitude_deg`, `time`. Optional: `daylight_basis`, `camera_heading_deg`. */
+export interface DaylightByInstant extends Given<SceneFields, "latitude_deg" | "longitude_deg" | "time">, Pick<SceneFields, "daylight_basis" | "camera_heading_deg">, Without<"local_time" | "time_zone" | "sun_elevation_deg", SceneWhy3> {
+  daylight_basis?: "place_time" | undefined;
+}
+
+/** None of `latitude_deg`, `longitude_deg`, `local_time`, `time_zone`, `camera_heading_deg`, `time`. Optional: `daylight_basis`, `sun_elevation_deg`. */
+export interface DaylightBySun extends Pick<SceneFields, "daylight_basis" | "sun_elevation_deg">, Without<"latitude_deg" | "longitude_deg" | "local_time" | "time_zone" | "camera_heading_deg" | "time", SceneWhy3> {
+  daylight_basis?: "sun" | undefined;
+}
+
+/** Given: `filter_transmittance`. */
+export interface LensFilterByCurve extends Given<SceneFields, "filter_transmittance">, Without<"filter_kind" | "filter_density", SceneWhy4> {}
+
+/** Given: `filter_kind`, `filter_density`. */
+export interface LensFilterByDensity extends Given<SceneFields, "filter_kind" | "filter_density">, Without<"filter_transmittance", SceneWhy4> {}
+
+/** None of `filter_transmittance`, `filter_kind`, `filter_density`. */
+export interface NoLensFilter extends Without<"filter_transmittance" | "filter_kind" | "filter_density", SceneWhy4> {}
+
+/** Given: `lamps`. */
+export interface LightsListed extends Given<SceneFields, "lamps">, Without<"lamp_flux_lm" | "lamp_distance_m" | "lamp_count" | "lamp_beam_angle_deg" | "lamp_beam_angle_medium" | "lamp_cct_K" | "lamp_led" | "lamp_filter_kind" | "lamp_filter_density", SceneWhy5> {}
+
+/** Given: `lamp_flux_lm`, `lamp_distance_m`. Optional: `lamp_count`, `lamp_beam_angle_deg`, `lamp_beam_angle_medium`, `lamp_cct_K`, `lamp_led`, `lamp_filter_kind`, `lamp_filter_density`. */
+export interface LightsAlike extends Given<SceneFields, "lamp_flux_lm" | "lamp_distance_m">, Pick<SceneFields, "lamp_count" | "lamp_beam_angle_deg" | "lamp_beam_angle_medium" | "lamp_cct_K" | "lamp_led" | "lamp_filter_kind" | "lamp_filter_density">, Without<"lamps", SceneWhy5> {}
+
+/** None of `lamps`, `lamp_flux_lm`, `lamp_distance_m`, `lamp_count`, `lamp_beam_angle_deg`, `lamp_beam_angle_medium`, `lamp_cct_K`, `lamp_led`, `lamp_filter_kind`, `lamp_filter_density`. */
+export interface NoLights extends Without<"lamps" | "lamp_flux_lm" | "lamp_distance_m" | "lamp_count" | "lamp_beam_angle_deg" | "lamp_beam_angle_medium" | "lamp_cct_K" | "lamp_led" | "lamp_filter_kind" | "lamp_filter_density", SceneWhy5> {}
+
+/** The fields of a `Scene` that go with whatever else is given. */
+export interface SceneRest extends Omit<SceneFields, "card_samples" | "transfer_curve" | "locked_exposure" | "locked_balance" | "kd_samples" | "visibility_m" | "water_hue" | "secchi_depth_m" | "chlorophyll_mg_m3" | "water_type" | "min_depth_m" | "max_depth_m" | "depth_m" | "daylight_basis" | "latitude_deg" | "longitude_deg" | "local_time" | "time_zone" | "camera_heading_deg" | "time" | "sun_elevation_deg" | "filter_transmittance" | "filter_kind" | "filter_density" | "lamps" | "lamp_flux_lm" | "lamp_distance_m" | "lamp_count" | "lamp_beam_angle_deg" | "lamp_beam_angle_medium" | "lamp_cct_K" | "lamp_led" | "lamp_filter_kind" | "lamp_filter_density"> {}
+
+/**
+ * What is filmed, where and with what. Exactly one way to describe the water and a depth are needed; all else has a default or may be left out.
+ *
+ * Describe the water in one way: water_type, or visibility_m with water_hue, or secchi_depth_m with water_hue, or chlorophyll_mg_m3, or kd_samples, or card_samples with transfer_curve.
+ * Give one depth, depth_m, or two, min_depth_m and max_depth_m.
+ * Give daylight in one way: sun_elevation_deg, or a place (latitude_deg, longitude_deg) with time, or with local_time and time_zone, or daylight_basis none. camera_heading_deg needs place and time.
+ * Give the filter on the lens in one way: filter_kind with filter_density, or filter_transmittance.
+ * Give video lights in one way: lamps, or lamp_flux_lm with lamp_distance_m and the other lamp_ fields.
+ */
+export type Scene = SceneRest & (WaterByCard | WaterByAttenuation | WaterByVisibility | WaterBySecchiDepth | WaterByChlorophyll | WaterByType) & (DepthRange | OneDepth) & (DaylightAbsent | DaylightByClock | DaylightByInstant | DaylightBySun) & (LensFilterByCurve | LensFilterByDensity | NoLensFilter) & (LightsListed | LightsAlike | NoLights);

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "452157e68f29be7cc553798bfccd76405ff5d160503dbecbaad52ab1c6071bb8";
+export const descriptionHash = "3a22f9d1880975de6ad31187786ab26cdd422d36faa811826191db2127c93357";

@@ -54,7 +54,7 @@ describe("the exports", () => {
 });
 
 describe("the fields of a scene", () => {
-  const scene = /export type Scene = \{([\s\S]*?)^\};/m.exec(read("generated/types.ts"))?.[1] ?? "";
+  const scene = /export type SceneFields = \{([\s\S]*?)^\};/m.exec(read("generated/types.ts"))?.[1] ?? "";
   const fields = [...scene.matchAll(/\/\*\*((?:(?!\*\/)[\s\S])*)\*\/\s+(\w+)\?: (.*);/g)];
   const numbers = fields.filter(([, , , type = ""]) => /^number\b/.test(type));
 

@@ -1,5 +1,6 @@
 import { type JsonSchema, problemCodes, problemComponent } from "@sunfathom/contract";
 import { describedSchemas } from "@sunfathom/contract/described";
+import { waysOf } from "@sunfathom/contract/ways";
 import { problemPage } from "@sunfathom/words";
 import { describe, expect, it } from "vitest";
 import { fieldsOf, schemaOf, sharedSchemas } from "./components.js";
@@ -41,10 +42,16 @@ describe("the schemas that routes share", () => {
   it("are all of the contract's, each with its name, and lose nothing of what they say", () => {
     const shared = sharedSchemas() as Node[];
     const named = Object.fromEntries(
-      shared.map(({ $id, ...schema }) => [$id, asInContract(String($id), schema)]),
+      shared.map(({ $id, "x-ways": _, ...schema }) => [$id, asInContract(String($id), schema)]),
     );
     expect(named).toEqual(described);
     expect(Object.keys(described)).toEqual(Object.keys(describedSchemas));
+  });
+
+  it("say of what is given in one of several ways which these are", () => {
+    const shared = sharedSchemas() as Node[];
+    const said = shared.filter((schema) => schema["x-ways"] !== undefined);
+    expect(Object.fromEntries(said.map(({ $id, "x-ways": ways }) => [$id, ways]))).toEqual(waysOf);
   });
 
   it.each(problemCodes)("say of %s what its page says, and else what the contract says", (code) => {

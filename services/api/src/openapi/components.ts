@@ -1,4 +1,5 @@
 import type { JsonSchema } from "@sunfathom/contract";
+import { waysOf } from "@sunfathom/contract/ways";
 import { described } from "./described.js";
 import { saidCodes } from "./said-codes.js";
 
@@ -7,6 +8,7 @@ export function sharedSchemas(): object[] {
   return Object.entries(described).map(([name, schema]) => ({
     $id: name,
     ...wrapped(listing(name, schema)),
+    ...(name in waysOf ? { "x-ways": waysOf[name as keyof typeof waysOf] } : {}),
   }));
 }
 
