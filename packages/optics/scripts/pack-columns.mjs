@@ -22,8 +22,17 @@ const differences = (whole, order) => {
   return out;
 };
 
+/** A whole number as `unpack` reads it: the last character from `a` on, those before it from `(` on. @param {number} n */
+const written = (n) => {
+  const count = n >= 0 ? 2 * n : -2 * n - 1;
+  let text = String.fromCharCode(97 + (count % 30));
+  for (let rest = Math.floor(count / 30); rest > 0; rest = Math.floor((rest - 1) / 52))
+    text = String.fromCharCode(40 + ((rest - 1) % 52)) + text;
+  return text;
+};
+
 /** Beyond this order a column of rounded numbers only gets rougher. */
-const HIGHEST_ORDER = 3;
+const HIGHEST_ORDER = 4;
 
 /**
  * @param {(number | null)[]} column
@@ -38,7 +47,7 @@ export function packed(column) {
   const decimals = decimalsOf(values);
   const whole = values.map((v) => Math.round(v * 10 ** decimals));
   const texts = Array.from({ length: HIGHEST_ORDER + 1 }, (_, order) =>
-    differences(whole, order).join(" ").replaceAll(" -", "-"),
+    differences(whole, order).map(written).join(""),
   );
   const order = texts.reduce((best, text, i) => (text.length < texts[best].length ? i : best), 0);
   return `/* @__PURE__ */ unpack(${decimals}, ${order}, "${texts[order]}")`;

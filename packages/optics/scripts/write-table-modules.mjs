@@ -2,11 +2,11 @@
 // `--check` writes nothing and fails when a module differs from what its table gives.
 import { readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { cellMeans, GRID, gridNm } from "./grid-means.mjs";
 import { packed } from "./pack-columns.mjs";
 import { readCsv } from "./read-csv.mjs";
 
 const root = fileURLToPath(new URL("..", import.meta.url));
-const GRID = { from: 380, to: 780, step: 5 };
 
 const num = (cell) => (cell === "" ? null : Number(cell));
 const within =
@@ -16,6 +16,8 @@ const within =
     return nm >= from && nm <= to && (step === 0 || nm % step === 0);
   };
 const column = (rows, key) => rows.map((row) => num(row[key]));
+/** To so many decimals: what a table prints beyond what was measured is not sent to everybody. */
+const rounded = (decimals, values) => values.map((v) => Number(v.toFixed(decimals)));
 const columns = (rows, names) =>
   Object.fromEntries(Object.entries(names).map(([to, from]) => [to, column(rows, from)]));
 const groups = (rows, key) => {
@@ -23,31 +25,6 @@ const groups = (rows, key) => {
   for (const row of rows) out.set(row[key], [...(out.get(row[key]) ?? []), row]);
   return [...out];
 };
-
-/** Mean of a finely sampled column over each grid cell, by trapezoid on the table's own points. */
-const cellMeans = (rows, key) => {
-  const x = rows.map((row) => Number(row.wavelength_nm));
-  const y = rows.map((row) => Number(row[key]));
-  const at = (nm) => {
-    const i = Math.max(
-      1,
-      x.findIndex((v) => v >= nm),
-    );
-    return y[i - 1] + ((y[i] - y[i - 1]) * (nm - x[i - 1])) / (x[i] - x[i - 1]);
-  };
-  const out = [];
-  for (let nm = GRID.from; nm <= GRID.to; nm += GRID.step) {
-    const lo = nm - GRID.step / 2;
-    const hi = nm + GRID.step / 2;
-    const xs = [lo, ...x.filter((v) => v > lo && v < hi), hi];
-    let area = 0;
-    for (let i = 1; i < xs.length; i++) area += ((at(xs[i - 1]) + at(xs[i])) / 2) * (xs[i] - xs[i - 1]);
-    out.push(Number((area / GRID.step).toPrecision(7)));
-  }
-  return out;
-};
-const gridNm = () =>
-  Array.from({ length: (GRID.to - GRID.from) / GRID.step + 1 }, (_, i) => GRID.from + i * GRID.step);
 
 const g173 = () => {
   const rows = readCsv("astm_g173_03");
@@ -103,10 +80,19 @@ const skyBands = (from, to) =>
 
 const meanSensor = () => {
   const spread = spectral("sensor_rgb_mean", { sd_R: "sd_R" }, 400, 565);
+  const mean = spectral(
+    "sensor_rgb_mean",
+    { mean_R: "mean_R", mean_G: "mean_G", mean_B: "mean_B" },
+    400,
+    720,
+  );
   return {
-    ...spectral("sensor_rgb_mean", { mean_R: "mean_R", mean_G: "mean_G", mean_B: "mean_B" }, 400, 720),
+    wavelength_nm: mean.wavelength_nm,
+    mean_R: rounded(5, mean.mean_R),
+    mean_G: rounded(5, mean.mean_G),
+    mean_B: rounded(5, mean.mean_B),
     sd_wavelength_nm: spread.wavelength_nm,
-    sd_R: spread.sd_R,
+    sd_R: rounded(5, spread.sd_R),
   };
 };
 
@@ -130,7 +116,15 @@ const MODULES = [
     "ZHANG_HU_HE_2009",
     "Scattering of pure sea water (35 psu, 20 °C), 1/m.",
     "Zhang, Hu & He 2009, Optics Express 17, 5698",
-    () => spectral("seawater_scattering", { scattering_per_m: "b_zhang2009_S35_T20_per_m" }, 380, 780),
+    () => {
+      const { wavelength_nm, b } = spectral(
+        "seawater_scattering",
+        { b: "b_zhang2009_S35_T20_per_m" },
+        380,
+        780,
+      );
+      return { wavelength_nm, scattering_per_m: rounded(7, b) };
+    },
   ],
   [
     "quan-fry-1995",
@@ -165,7 +159,12 @@ const MODULES = [
     "CIE_1931_OBSERVER",
     "Colour-matching functions of the 2 degree observer; y_bar is V(lambda).",
     "CIE 15; ISO/CIE 11664-1",
-    () => spectral("cie_1931_2deg_cmf_1nm", { x_bar: "x_bar", y_bar: "y_bar", z_bar: "z_bar" }, 380, 780, 5),
+    () => {
+      const names = { x_bar: "x_bar", y_bar: "y_bar", z_bar: "z_bar" };
+      const { wavelength_nm, ...bars } = spectral("cie_1931_2deg_cmf_1nm", names, 380, 780, 5);
+      const toSix = Object.entries(bars).map(([name, values]) => [name, rounded(6, values)]);
+      return { wavelength_nm, ...Object.fromEntries(toSix) };
+    },
   ],
   [
     "cie-illuminants",

@@ -4,9 +4,9 @@ import { evenly, unpack } from "../spectrum/packed.js";
 /** Irradiance reflectance of sea floors. Source: means of spectra by G. Asner and by Schnalzger 2017, as an open bio-optical library carries them (DOI 10.5281/zenodo.10246861). */
 export const BOTTOM_REFLECTANCE = {
   "wavelength_nm": /* @__PURE__ */ evenly(380, 5, 81),
-  "sand": /* @__PURE__ */ unpack(4, 3, "1616-68 27-1-23 13-20 20-3-13-9 5 11 4-4-11 0 5 7-6-6-2 3 5 8-2-3-4 1-3 2 2 2 0 2-2-8-8-1 1 5 4 4-3-9-9-3 12 14 3 2 6 2-14-40-42-5 61 83 61 21-30-62-70-53-14 24 38 8-4 22 20 9-16-28-17 10 13-1 8 6"),
-  "coral": /* @__PURE__ */ unpack(4, 3, "485 0-16 22 13-18 2-5-2 5 8 2-5-9-2-3 5-1 6 1-2-6 0 4 5 2-3-4-2 1 5 5 1 4-3 1 4-12-16-20-7 19 38 18-17-40-27 11 35 19 1-10 1 3-29-32 5 42 57 22-6 49 84 11-106-160-96 2 59 63 69 40-46-97-90-15 31 59 35 51 9"),
-  "crustose_coralline_algae": /* @__PURE__ */ unpack(4, 3, "1926-172-23 78 24-50-63 70-31-9-8 9 31 20-21-32-11-3 17-2-12-8 13 27 22 3-19-26-22-1 12 10 12 5-10-22-6 26 55 36-23-60-55-16 0 5 12 27 32 19 6-2-15-40-57-39 31 83 69 30-1 24 64 38-63-122-131-80-16 88 50 86-3-49-33-24 35 9 8 9-12"),
-  "macroalgae": /* @__PURE__ */ unpack(4, 3, "134 77-25 9-31 42 21-36 22 1 4 3 0-3-8 2-15 6 5 4 5-5 3-2 6 4-10-3-8 2 4 0 4 1 2-4-4 2 8 10 0-13-9-7-5-2 4 10 10 8-4-2-3-6-15-10 4 27 23 13-3 6 30 25-15-59-48-52-33 43 76 31 25-62-46-34 37 5-10 4 47"),
-  "seagrass": /* @__PURE__ */ unpack(4, 3, "127-7 2-1-2 3-2 0 2-1-2 1 0 1 1-2-2 2 1-1 0 1 0 1 4 3 1 1-3-9-8-2 2 4 1-1-7 1 3 7 6 0-1-1 0-5 0 0 4 3-4-6-5 8 6 4-7 0 4 2 4 10 19 20 10-23-41-27-2-10-5 5 2 8 4 6 8 3 1-2-2"),
+  "sand": /* @__PURE__ */ unpack(4, 3, ")*w+p(yb(p{(j(kfzrkwihvakolldgkqdfhcfeeeaedppbckiifrrfy}geme|)t)xj+c,q+c(m(~+d+t*p|(s)qqh(o(ks(b(z(du{bqm"),
+  "coral": /* @__PURE__ */ unpack(4, 3, "Gka(b(o{(fejdkqejrdfkbmcdlaikefhdckkcifcix(b(jn(i)q(g(d)t(xw)k(ictcg(|)dk)y*y(ol*i,sw.b1t-le*}+g+s)u*b-n,~~)c*})k*ms"),
+  "crustose_coralline_algae": /* @__PURE__ */ unpack(4, 4, ")?m2n(p,g*r+|z/{-v(oc(e(ov)vv(mq(k(hti(m}j(h(nni(m{den~x(c)e(}(h*|)nk)s(cko(akzzpz(t(d(g+u*o|)r)b(u)u(v-v*|r*m+i-})p)m,|*b(cs*}(vbc(l"),
+  "macroalgae": /* @__PURE__ */ unpack(4, 3, "/},e(ts)b)y(m)l(ocigafpe~mkikjgdmitfpeiaicehhequazrnjdiuuqhdfl~ti(y(q{fm)a(u~*|*f*n)f){,c)c(u+d*b)h)okti*e"),
+  "seagrass": /* @__PURE__ */ unpack(4, 4, "/onebbkjeefbgbcafaibdccbcgbdahlcmiefdlqeiblbacjkaibndc{ddvoidemsct)f(f}(upkufmheejdfa"),
 };

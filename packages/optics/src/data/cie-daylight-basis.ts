@@ -4,7 +4,7 @@ import { evenly, unpack } from "../spectrum/packed.js";
 /** Daylight components S0, S1, S2. Source: CIE 15. */
 export const CIE_DAYLIGHT_BASIS = {
   "wavelength_nm": /* @__PURE__ */ evenly(380, 5, 81),
-  "S0": /* @__PURE__ */ unpack(2, 2, "6340 120 0 1330 0-950 0-445 0-510 0 1310 0-270 0-590 0-205 0 210 0-390 0 370 0-95 0-100 0 330 0-290 0 130 0-175 0 20 0 155 0-255 0 370 0-80 0-85 0-125 0 275 0-215 0 195 0 80 0-295 0-290 0 590 0-15 0-760 0 1075 0-155 0-855 0-285 0 1920 0-1225 0"),
-  "S1": /* @__PURE__ */ unpack(2, 2, "3850-175 0 595 0-275 0-265 0-220 0 320 0-20 0-125 0-70 0 55 0-30 0 15 0 45 0-80 0 105 0 30 0-20 0 20 0 15 0-15 0 95 0-115 0 45 0 0 0 25 0-25 0 80 0-75 0-35 0 120 0 60 0-145 0 85 0 95 0-165 0 20 0 130 0 20 0-290 0 210 0"),
-  "S2": /* @__PURE__ */ unpack(2, 2, "300-90 0-25 0 145 0-40 0-15 0-45 0 55 0 20 0 5 0-10 0 40 0-25 0-5 0-5 0 5 0 15 0-15 0 5 0-5 0 5 0 65 0-25 0-10 0-15 0-10 0 60 0-50 0 35 0-5 0-40 0-115 0 160 0-120 0-20 0 105 0-10 0-85 0-10 0 185 0-140 0"),
+  "S0": /* @__PURE__ */ unpack(2, 2, "/-u/aa(Kua(2jaDtaH~a(Jka8~aNja4ta5aa@~a?ua-ja-ta=aa:ja/ua2ta(ka1ka7~a?ua,ja,ta/ja9ka5ja4aa,ka:ta:jaNka~aYta(:ua1ja(+~a9~a)?aa(Dta"),
+  "S1": /* @__PURE__ */ unpack(2, 2, "+Wu2taNua9ja8ta5ta<ka(ja/ja+ta*ua(~a(aa*aa,ja.aa)aa(ja(ka(aa~a-ka.ta*aaaa(ua(ta,ka+~a)ja/aa+aa0ta,ua-ka1~a(ka/ua(ka:ja5aa"),
+  "S2": /* @__PURE__ */ unpack(2, 2, ";a,~a(ta0ua)ta~a)~a*ua(kakata)ua(tajajaka(aa~akajaka+ka(tata~ata+aa*ja)kaja)ta.ta1ua.~a(ja.aata,tata3ka0ja"),
 };

@@ -4,6 +4,6 @@ import { evenly, unpack } from "../spectrum/packed.js";
 /** Relative power of the illuminants D55 and D65. Source: CIE 15. */
 export const CIE_ILLUMINANTS = {
   "wavelength_nm": /* @__PURE__ */ evenly(380, 5, 81),
-  "D55": /* @__PURE__ */ unpack(3, 2, "32584 2751 1 8679 0-7629 1-2292 1-3343-1 10678-1-2651 0-4959 0-1510 0 1688 0-3743-1 3632 0-1293-1-361 0 2465 1-3166 0 1487 0-1917 0 92 0 1658 1-3426 1 4652-1-1132-1-820 0-1426 0 2827 0-2679 0 2470-1 1085 1-3814 0-3142-1 6721 1-580 0-8307 1 11837 0-1687 0-9402-1-2986-1 21111 0-13622 1"),
-  "D65": /* @__PURE__ */ unpack(4, 2, "499755 23363 1 117169 1-96879 1-33927 0-43477 1 124660 1-30204 10-56700 0-18780 10 20060 0-40870 0 38270 10-10480 0-7300 0 29550 10-30920 0 14620 10-18440 0 1901 0 15598 0-32781 0 42115 0-8639 1-7467 0-12549 1 24103 0-20415 0 19301 0 9377 0-30284 0-22847 1 52253 0 4260 1-77425 0 105133 0-15401 0-83479 1-28402 1 187808 0-119049 0"),
+  "D55": /* @__PURE__ */ unpack(3, 2, "POi*Bmc2-sa0Orc)Wxc+5zb4J{b*;va-9ra(Wta)/qa+Ppb+Iea(Ifb?ba*/kc+*ba(Vea)>xa-ea)-qc+;lc,Yeb(>nb()ta(Rba*Goa*=ra*/ub(;kc+Uha+(nb/GccMta1Hxc60ea)/na3)xb*RbbB*ma8?dc"),
+  "D65": /* @__PURE__ */ unpack(4, 2, "37LaDXqc)U2ic);1rcR@xa(*Mnc**QucMLru(;J~a?*~u@Lka[;taX*ku4=ta09taLUauNHja9Muu>Hja)=wa:Z{aQ(la((Zua2*|c0Dxa7+rcEU{aA/~a?Mwa3(eaMQ|aD6dc(5Zqa,?ac(V4ta)EO{a:Mva)*(hcK<nc+GOqa)WGra"),
 };

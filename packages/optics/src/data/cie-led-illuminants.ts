@@ -4,13 +4,13 @@ import { evenly, unpack } from "../spectrum/packed.js";
 /** Relative power of the LED illuminants. Source: CIE 15:2018, Table 12. */
 export const CIE_LED_ILLUMINANTS = {
   "wavelength_nm": /* @__PURE__ */ evenly(380, 5, 81),
-  "LED-B1": /* @__PURE__ */ unpack(2, 3, "0 1-1 2 0 0 4 0 7 2 9 13 30-7-132-109 82 123 7-4 13-7-12-5-6-7-1-2 1 2-1 3-1 0 5-3 0-3 1-4-3-3-5-4-2-4-1 0 1 3 6-1 4 2 3 4 3 1 3-1 2 0 1-1-2 0 4-2-2 1-2 0 0-1 1-2 0 0-1 1-1"),
-  "LED-B2": /* @__PURE__ */ unpack(2, 3, "0 0 0 1-1 2 1 4 6 7 9 7 42 49-174-254 103 259 6-52 36 2-28-5-7-12-5-1 1 6 0 0 3-3 2-3 2-7 2-4 3-4-3-1-3-5 0 1 0 3 1 3 2 3 1 3 4 3-2 1 3-1 1 0-1 0 0-1 1-1-1 0-1 0 0-1 0 0 0-1 0"),
-  "LED-B3": /* @__PURE__ */ unpack(2, 3, "0 0 1-1 2 1 5 9 16 20 17 36 95-136-507-104 507 270-145-26 37-38-29-14-21-13 0 2 7 6 5 0 0-2-1-4 3-4 2-1 1 2-4-2-2-3-1 0 2 1 1 3 2 3 2 1 2 2 1-1 1 1-1-1 0 0 0-1-1 2-3 1-1 0 1-3 2-1 0 0 0"),
-  "LED-B4": /* @__PURE__ */ unpack(2, 3, "0 0 0 1 0 2 5 12 24 23 18 13 81 39-412-515 223 594 121-129-17-2-23-1-1-13-26-18-14-11-5 9 2 4 5 4-2 2-3 2 2 0 0-3 3-3 5-1-1 7-3 3-2 3 2-1-3 4 2-2-2 4-2-1-1 3-1-2 0 1-1 0 0 0-2 2 0-2 1-1 2"),
-  "LED-B5": /* @__PURE__ */ unpack(2, 3, "0 1-1 3 0 3 5 14 22 28 27 33 91 52-458-654 179 721 211-145-18 1-40-19-6-19-22-17-9-7 3 3 2 4 2 5 0-3 0 3-2 4-2-1 2-1 1 2 1 1 2-1 3 0-1 3-2 1 0 0 2-3 1 0-2-1 3-1-1-1 2-2 0 1-2 1 1-2 1-1 0"),
-  "LED-BH1": /* @__PURE__ */ unpack(2, 3, "0 1 0 1 1 3 10 13 11-9-27 13-19-49-50 7 58 58 16-6-6 3 6 7 7-3-21-33-10-9-4-7 16 6 8-1 3-1 3 3 1 10 5 14 30 41 51 74 98-514-1012 320 1236 312-449-140-47-12-7-2-4 1-1 0-2 2-1 0-1 1-1-1 1 1-1-1 1 0-2 3-3"),
-  "LED-RGB1": /* @__PURE__ */ unpack(2, 3, "0 0 0 1-1 2 1 4 6 5 4-5-5 14-22-157 25 198-18-30 25 13 0 16 5-28-78-92-73 22 74 88 44 7-9-2-3-9-3-6 2-1 5 5 11 19 43 50 103 138 29-721-1917 938 2316-313-432-143-80-35-14-6-5 2-6 1 2-1-3 5-5 1 1-2 3-3 0 2-2 0-1"),
-  "LED-V1": /* @__PURE__ */ unpack(2, 3, "1 2 9 27 118 226-153-896-134 935 137-112-69-48-23-9-6 3 6-2 0-5-10-10-1 2 3 7 4 6 0 1-2-1-4 2-1 1 5 3 1 2 4-7 1-20 10-1-13-3-8 1 0-4 6-4 8 4 4 2 4 2 5-2 7-2 4 1-3-1 1 0 0-1 1-5 4-5 4-2-5"),
-  "LED-V2": /* @__PURE__ */ unpack(2, 3, "1 5 15 54 174 176-379-796 136 661 186-23-70-63-44-33-12 0 11 6-2 0-12-8 5 2 9 6 4 5 0-3 2-8 0-1 1-1 5-1 5-2 6-6-1-10 7-3-8 4-10 3-2-1 4-2 3 1 8-3 3 6-4 4 0-1 5 0-3 0 0 0 2-4 2-1-2 4-9 9-4"),
+  "LED-B1": /* @__PURE__ */ unpack(2, 3, "acbeaaiaoes{)an/x.h,o/goh{nxjlnbdcebgbakfafchffjhdhbacgmbiegigcgbeacbdaiddcdaabcdaabcb"),
+  "LED-B2": /* @__PURE__ */ unpack(2, 3, "aaacbecimoso)y*i2r7|-{8im*n)me(zjnxjbcmaagfefenehghfbfjacagcgegcgigdcgbcabaabcbbabaabaaaba"),
+  "LED-B3": /* @__PURE__ */ unpack(2, 4, "aacbgbiioif(i*}6l?vA{Ow6xBt.}+g+~s(anq{ekbbjadcfonmfecleabecebaebcbbcabdeadacaabagjidcchkfcaa"),
+  "LED-B4": /* @__PURE__ */ unpack(2, 4, "aaacbegoybjj+q)xEb-zXg?wFp7t.o(a(l(oaxzqigm}necblijkadafmlqlaqtmjkbfdodhamlcaihbecdcaadiddgdg"),
+  "LED-B5": /* @__PURE__ */ unpack(2, 4, "acbgfgesqmbm*{)rH~4b(*qKeH~>v/o(i)v(m{zfkqeuabedgjfggjmlcgfecbacfifbijgbaejibdcihaaghecfgafgdc"),
+  "LED-BH1": /* @__PURE__ */ unpack(2, 3, "acaccgu{wr(x{(h*h*jo*{*{(cllgmoof(l)ftrhn(cmqbgbggcuk})a)w*m+}-qIh(6n<k(Em;yD|0j*dxndhcbadebabcbbccbbcadgf"),
+  "LED-RGB1": /* @__PURE__ */ unpack(2, 3, "aaacbecimkijj}(n1n(u4g(f(~(u{a(ck(z,f-d+z(o+},{)}ordfrflebkkw(i){*k-{0g(}Wb)>x(1q)Ym;zCx0p,j)j|ljelcebfkjccdgfaedab"),
+  "LED-V1": /* @__PURE__ */ unpack(2, 3, "ces(y.{6c1f(.v/|(1k0e.n+r*f(prlgmdajttbegoimacdbhebckgceinc(jubzfpcahmhqiieiekdodicfbcaabcjijidj"),
+  "LED-V2": /* @__PURE__ */ unpack(2, 3, "ck(a*s2s2w@h((b0cSc3m(p+t+f)|)fxawmdaxpkesmikafepabcbkbkdmlbtofpitgdbidgcqfgmhiabkafaaaehebdirsh"),
 };

@@ -4,5 +4,5 @@ import { evenly, unpack } from "../spectrum/packed.js";
 /** Pure-water absorption at 20 °C beyond the reach of Pope & Fry, 1/m. Source: Röttgers et al. 2016, Water Optical Properties Processor v3. */
 export const WOPP_V3 = {
   "wavelength_nm": /* @__PURE__ */ evenly(730, 2, 26),
-  "absorption_per_m": /* @__PURE__ */ unpack(5, 2, "203522 10843 0-2001-2002 0-2660 0-1476-1476 0-552 0-698-698 0-427 1-1-4320 1119 1118 0-935-935 0"),
+  "absorption_per_m": /* @__PURE__ */ unpack(5, 2, "+[We4U{a)Dl)Dna*<ja(Ul(UlaKxaUpUpaCncb,B~(=s(=qa(1j(1ja"),
 };

@@ -5,14 +5,14 @@ import { sensorWith } from "./sensor.js";
 const rows = readTable("sensor_rgb_mean");
 const at = (nm: number) => (nm - 380) / 5;
 
-it("the mean sensor is the table's mean of cameras, its channels as high as they stand to each other", () => {
+it("the mean sensor is the table's mean of cameras, its channels as high as they stand to each other, to five decimals", () => {
   const { red, green, blue } = sensorWith(0);
   for (const row of rows) {
     const i = at(numberIn(row, "wavelength_nm"));
     if (!Number.isInteger(i)) continue;
-    expect(red[i]).toBeCloseTo(0.75 * numberIn(row, "mean_R"), 9);
-    expect(green[i]).toBeCloseTo(numberIn(row, "mean_G"), 9);
-    expect(blue[i]).toBeCloseTo(0.85 * numberIn(row, "mean_B"), 9);
+    expect(red[i]).toBeCloseTo(0.75 * numberIn(row, "mean_R"), 5);
+    expect(green[i]).toBeCloseTo(numberIn(row, "mean_G"), 5);
+    expect(blue[i]).toBeCloseTo(0.85 * numberIn(row, "mean_B"), 5);
   }
   expect(column(rows, "mean_R").length).toBeGreaterThan(20);
 });

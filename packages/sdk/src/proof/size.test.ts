@@ -27,8 +27,8 @@ const ceilingKb = 60;
  * What a plan holds nearly all of. Its cautions, codes whose texts stand apart from them, and the light as the camera meets it
  * (spread over directions, sea floors) took it over the ceiling: it may grow no further, and is to come back under it.
  */
-const planCeilingKb = 68.5;
-const wholeCeilingKb = 94;
+const planCeilingKb = 66;
+const wholeCeilingKb = 92;
 
 const readme = readFileSync(`${home}README.md`, "utf8");
 
