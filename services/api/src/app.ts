@@ -10,6 +10,7 @@ import { Departure } from "./http/departure.js";
 import { handleError } from "./http/errors.js";
 import { takeOnlyJson } from "./http/json-body.js";
 import { KnownRoutes } from "./http/known-routes.js";
+import { LineShare } from "./http/line-share.js";
 import { OneLineLog } from "./http/log-controller.js";
 import { refuseMalformed } from "./http/malformed.js";
 import { refuseOtherForms } from "./http/not-acceptable.js";
@@ -77,9 +78,10 @@ export async function createApp({
   const limiter = new Limiter(limits);
   const departure = new Departure();
   const turns = new Turns();
+  const lines = new LineShare({ cost: limits.costPerWindow, window_s: limits.window_s }, logger);
   const app = Fastify({
     ...(logger === undefined ? {} : { loggerInstance: logger }),
-    logController: new OneLineLog(),
+    logController: new OneLineLog(lines),
     schemaController: schemasOnlyDescribe,
     genReqId: requestId,
     trustProxy: exposure.trustedProxies.length > 0 && [...exposure.trustedProxies],
@@ -89,6 +91,7 @@ export async function createApp({
       connections: new Connections(limits, exposure.trustedProxies),
       departure,
       turns,
+      lines,
       log: logger,
     }),
     routerOptions: {
@@ -117,7 +120,7 @@ export async function createApp({
     reply.header("x-request-id", request.id);
     done();
   });
-  logAbandoned(app);
+  logAbandoned(app, lines);
   watchReadiness(app);
   app.decorate("leave", () => departure.leave(app));
   limitSending(app, limits.sendTimeout_ms);

@@ -6,9 +6,11 @@ import Fastify, { type FastifyBaseLogger } from "fastify";
 import { pino } from "pino";
 import { expect, it, vi } from "vitest";
 import { logAbandoned } from "./abandoned.js";
+import { LineShare } from "./line-share.js";
 import { OneLineLog } from "./log-controller.js";
 import { limitPipelines } from "./pipelines.js";
 
+const share = new LineShare({ cost: 0, window_s: 1 }, undefined);
 const peerOf = () => ({ client: "a", isProxy: false });
 
 /** A service whose answers to `/slow/…` come never, and what it logs. */
@@ -23,13 +25,13 @@ async function start() {
   const logger: FastifyBaseLogger = pino({ base: null }, stream);
   const app = Fastify({
     loggerInstance: logger,
-    logController: new OneLineLog(),
+    logController: new OneLineLog(share),
     serverFactory: (handler) =>
       createServer(
         limitPipelines(handler, { ofConnection: 16, ofAddress: 1000, peerOf, onTooMany: () => {} }),
       ),
   });
-  logAbandoned(app);
+  logAbandoned(app, share);
   app.get("/slow/:name", () => new Promise(() => {}));
   app.get("/quick", () => "all of it");
   await app.listen({ host: "127.0.0.1", port: 0 });

@@ -50,8 +50,11 @@ export class Connections {
 
   #take(socket: Socket): void {
     const { remoteAddress } = socket;
-    // It has gone already.
-    if (remoteAddress === undefined) return;
+    // Reset already: nobody reads an answer, and what it has sent would be taken as from no address.
+    if (remoteAddress === undefined) {
+      socket.destroy();
+      return;
+    }
     const { client, isProxy } = this.peerOf(socket);
     const sockets = this.#ofClient.get(client) ?? new Set();
     const { connections, connectionsPerAddress } = this.limits;

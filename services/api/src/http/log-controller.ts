@@ -1,11 +1,12 @@
 import { type FastifyReply, type FastifyRequest, LogController } from "fastify";
+import type { LineShare } from "./line-share.js";
 
 /**
  * One line a request, when it is done: method, route, status and time. Neither bodies nor query strings nor headers,
- * which hold what callers send; of an unknown path not even the path.
+ * which hold what callers send; of an unknown path not even the path. None for a client that has filled its share.
  */
 export class OneLineLog extends LogController {
-  constructor() {
+  constructor(private readonly share: LineShare) {
     super({ requestIdLogLabel: "request_id" });
   }
 
@@ -26,6 +27,6 @@ export class OneLineLog extends LogController {
     };
     // Only of what runs behind an answer, such as counting it: what fails before has a line of its own.
     if (error) request.log.error({ ...line, err: error }, "request failed after its answer");
-    else request.log.info(line, "request");
+    else if (this.share.take(request.client)) request.log.info(line, "request");
   }
 }

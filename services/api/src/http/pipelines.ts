@@ -13,7 +13,7 @@ export interface PipelineLimits {
   ofAddress: number;
   peerOf: (socket: Socket) => Peer;
   /** Told once of each connection that is closed for it. */
-  onTooMany: () => void;
+  onTooMany: (client: string) => void;
 }
 
 /**
@@ -42,7 +42,7 @@ export function limitPipelines(
     const { client, isProxy } = peerOf(socket);
     if (waiting.size >= ofConnection || (!isProxy && (ofClients.get(client) ?? 0) >= ofAddress)) {
       socket.destroy();
-      onTooMany();
+      onTooMany(client);
       return;
     }
     waiting.add(response);

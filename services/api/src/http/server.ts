@@ -7,6 +7,7 @@ import { handleClientError, refuseTunnel } from "./client-error.js";
 import type { Connections, Peer } from "./connections.js";
 import type { Departure } from "./departure.js";
 import { EndingMessage } from "./ending-message.js";
+import type { LineShare } from "./line-share.js";
 import { limitPipelines } from "./pipelines.js";
 import type { Turns } from "./turns.js";
 
@@ -14,6 +15,7 @@ interface Parts {
   connections: Connections;
   departure: Departure;
   turns: Turns;
+  lines: LineShare;
   log: FastifyBaseLogger | undefined;
 }
 
@@ -23,7 +25,7 @@ interface Parts {
  */
 export function serversWith(
   limits: Limits,
-  { connections, departure, turns, log }: Parts,
+  { connections, departure, turns, lines, log }: Parts,
 ): (handler: RequestListener) => Server {
   return (handler) => {
     const peerOf = connections.peerOf.bind(connections);
@@ -31,7 +33,9 @@ export function serversWith(
       ofConnection: limits.unansweredPerConnection,
       ofAddress: limits.unansweredPerAddress,
       peerOf,
-      onTooMany: () => log?.info("connection closed: too many requests unanswered"),
+      onTooMany: (client) => {
+        if (lines.take(client)) log?.info("connection closed: too many requests unanswered");
+      },
     });
     const bounded = boundBodies(limited, {
       bytes: limits.bodyBytes,

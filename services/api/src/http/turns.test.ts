@@ -46,6 +46,43 @@ describe("turns", () => {
     await vi.waitFor(() => expect(done).toBe(40));
   });
 
+  it("count what a work sets off: to write an answer takes longer than to find it", async () => {
+    const clock = { now_ms: 0 };
+    const turns = new Turns(() => clock.now_ms);
+    let done = 0;
+    const work = () => {
+      done += 1;
+      process.nextTick(() => {
+        clock.now_ms += 1;
+      });
+    };
+    clock.now_ms += 1;
+    turns.do("greedy", () => {
+      clock.now_ms += 5;
+    });
+    for (let n = 0; n < 40; n += 1) turns.do("greedy", work);
+    expect(done).toBe(0);
+    for (const most of [6, 12, 18]) {
+      await new Promise((resolve) => setImmediate(resolve));
+      expect(done).toBeGreaterThanOrEqual(most - 2);
+      expect(done).toBeLessThanOrEqual(most);
+    }
+  });
+
+  it("count what else has passed since they began, such as reading what has come", () => {
+    const clock = { now_ms: 0 };
+    const turns = new Turns(() => clock.now_ms);
+    let done = 0;
+    for (let n = 0; n < 40; n += 1) {
+      turns.do("greedy", () => {
+        done += 1;
+      });
+      clock.now_ms += 1;
+    }
+    expect(done).toBe(5);
+    expect(turns.waiting).toBe(35);
+  });
+
   it("are left to who connects, but not for ever", async () => {
     const turns = new Turns();
     let done = 0;
