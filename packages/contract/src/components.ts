@@ -21,7 +21,7 @@ import {
 import * as estimates from "./result/estimates.js";
 import * as mountingParts from "./result/mounting-parts.js";
 import { Bottom, ReflectanceSample } from "./scene/bottom.js";
-import { RecordingCurve } from "./scene/camera.js";
+import { CameraClass, RecordingCurve, RecordingPoint } from "./scene/camera.js";
 import { CardSample, TransferCurve } from "./scene/card.js";
 import { DaylightBasis } from "./scene/daylight.js";
 import { SubjectFacing } from "./scene/dive.js";
@@ -43,7 +43,9 @@ const all: Record<string, z.ZodTypeAny> = {
   KdSample,
   CardSample,
   TransferCurve,
+  CameraClass,
   RecordingCurve,
+  RecordingPoint,
   DaylightBasis,
   SubjectFacing,
   SunSide,

@@ -23,6 +23,8 @@ it("exports these, and nothing else", () => {
       "beamMedia",
       "bottomBelowDeepest_m",
       "bottoms",
+      "cameraClasses",
+      "cameraDefault",
       "daylightBases",
       "fieldErrorCodes",
       "fieldsBesideLists",

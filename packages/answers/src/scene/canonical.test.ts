@@ -21,6 +21,7 @@ describe("the one form of a scene", () => {
         camera_tilt_deg: 0,
         bottom: "coral",
         bottom_depth_m: 15,
+        camera_class: "compact",
         min_iso: 100,
         max_iso: 6400,
         min_f_number: 2.8,
@@ -45,6 +46,7 @@ describe("the one form of a scene", () => {
         "camera_tilt_deg",
         "bottom",
         "bottom_depth_m",
+        "camera_class",
         "min_iso",
         "max_iso",
         "min_f_number",
@@ -58,6 +60,31 @@ describe("the one form of a scene", () => {
         "filter_change_underwater",
       ],
     });
+  });
+
+  it("takes a camera's limits from its class where they are not given, and names them among what is assumed", () => {
+    const phone = canonicalScene({ water_type: "IB", depth_m: 12, camera_class: "phone", min_f_number: 1.6 });
+    expect(phone.scene).toMatchObject({
+      camera_class: "phone",
+      min_f_number: 1.6,
+      max_f_number: 1.8,
+      white_balance_max_cct_K: 8000,
+      white_balance_max_duv: 0.02,
+    });
+    expect(phone.assumed).toEqual(expect.arrayContaining(["max_f_number", "white_balance_max_duv"]));
+    expect(phone.assumed).not.toContain("min_f_number");
+    expect(phone.assumed).not.toContain("camera_class");
+  });
+
+  it("assumes no named recording curve beside points of its own", () => {
+    const recording_curve_points = [
+      { light_share: 0, code_share: 0.06 },
+      { light_share: 1, code_share: 1 },
+    ];
+    const { scene, assumed } = canonicalScene({ water_type: "IB", depth_m: 12, recording_curve_points });
+    expect(scene).toMatchObject({ recording_curve_points });
+    expect(scene).not.toHaveProperty("recording_curve");
+    expect(assumed).not.toContain("recording_curve");
   });
 
   it("does not depend on the order of the fields, nor on how the same is said", () => {

@@ -1,5 +1,6 @@
 import {
   bottomBelowDeepest_m,
+  cameraDefault,
   sceneDefaults as defaults,
   impliedDaylightBasis,
   type ResolvedScene,
@@ -9,11 +10,18 @@ import {
 } from "@sunfathom/contract";
 import type { Scene } from "@sunfathom/planner";
 import { canonicalLamps } from "./canonical-lamps.js";
-import { assuming, oneForm } from "./one-form.js";
+import { type Assume, assuming, oneForm } from "./one-form.js";
 import type { Canonical, Echo } from "./scene-kind.js";
 
 /** So that sums of decimals look like what they are. */
 const toMicrometre = (metres: number): number => Number(metres.toFixed(6));
+
+/** A field whose default goes by the class of the camera. */
+const byClass =
+  (field: Parameters<typeof cameraDefault>[1]) =>
+  (wire: WireScene, assume: Assume): object => ({
+    [field]: assume(wire[field], cameraDefault(wire, field), field),
+  });
 
 const inOneForm = oneForm<WireScene>({
   form: resolvedSceneForm,
@@ -49,6 +57,15 @@ const inOneForm = oneForm<WireScene>({
               "bottom_depth_m",
             ),
           },
+    min_f_number: byClass("min_f_number"),
+    max_f_number: byClass("max_f_number"),
+    white_balance_min_cct_K: byClass("white_balance_min_cct_K"),
+    white_balance_max_cct_K: byClass("white_balance_max_cct_K"),
+    white_balance_max_duv: byClass("white_balance_max_duv"),
+    recording_curve: ({ recording_curve, recording_curve_points }, assume) =>
+      recording_curve_points === undefined
+        ? { recording_curve: assume(recording_curve, defaults.recording_curve, "recording_curve") }
+        : {},
     // The exposure time, and the frame rate where there is one. Of rate and angle the one that was not given is assumed;
     // where neither was, nor a time, the time is.
     shutter_s: ({ shutter_s, frame_rate_fps: rate, shutter_angle_deg: angle }, assume) => {

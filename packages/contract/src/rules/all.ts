@@ -5,6 +5,7 @@ import { kitRules } from "./kit.js";
 import { lampRules } from "./lamps.js";
 import { lensFilterRules } from "./lens-filter.js";
 import { orderRules } from "./order.js";
+import { recordingCurveRules } from "./recording-curve.js";
 import type { ParametersOf } from "./rule.js";
 import { shutterRules } from "./shutter.js";
 import { viewRules } from "./view.js";
@@ -19,6 +20,7 @@ export const sceneRules = [
   ...bottomRules,
   ...orderRules,
   ...shutterRules,
+  ...recordingCurveRules,
   ...lensFilterRules,
   ...kitRules,
   ...lampRules,

@@ -1,4 +1,4 @@
-import { sceneDefaults } from "../scene/defaults.js";
+import { cameraDefault } from "../scene/defaults.js";
 import type { Scene } from "../scene/scene.js";
 import { broken, type RuleOf } from "./rule.js";
 
@@ -32,7 +32,7 @@ const limits: Record<Bounds, { min: LimitField; max: LimitField }> = {
 /** The limit that holds for `scene`. */
 function limit(scene: Scene, field: LimitField): Limit {
   const given = scene[field];
-  return { field, value: given ?? sceneDefaults[field], stated: given !== undefined };
+  return { field, value: given ?? cameraDefault(scene, field), stated: given !== undefined };
 }
 
 function ordered<Of extends Bounds>(
@@ -42,7 +42,7 @@ function ordered<Of extends Bounds>(
   const { min, max } = limits[bounds];
   return {
     code: `${bounds}_limits_in_order`,
-    fields: [min, max],
+    fields: [min, max, "camera_class"],
     violations: (scene) => {
       const low = limit(scene, min);
       const high = limit(scene, max);
@@ -59,7 +59,7 @@ function within<Field extends "iso" | "f_number">(
   const { min, max } = limits[field];
   return {
     code: `${field}_within_limits`,
-    fields: [field, min, max],
+    fields: [field, min, max, "camera_class"],
     violations: (scene) => {
       const value = scene[field];
       if (value === undefined) return [];

@@ -11,6 +11,11 @@ const curve = [
   { wavelength_nm: 650, transmittance: 0.9 },
 ];
 
+const codes = [
+  { light_share: 0, code_share: 0.06 },
+  { light_share: 1, code_share: 1 },
+];
+
 const floor = [
   { wavelength_nm: 450, reflectance: 0.2 },
   { wavelength_nm: 650, reflectance: 0.3 },
@@ -210,6 +215,39 @@ export const sceneCases: Record<
   shutter_not_too_short: {
     passes: [{ frame_rate_fps: 1000, shutter_angle_deg: 90 }],
     refuses: [[{ frame_rate_fps: 1000, shutter_angle_deg: 1 }, ["/shutter_angle_deg"]]],
+  },
+  one_recording_curve: {
+    passes: [{ recording_curve: "hlg" }, { recording_curve_points: codes }],
+    refuses: [[{ recording_curve: "log", recording_curve_points: codes }, ["/recording_curve_points"]]],
+  },
+  recording_curve_points_rising: {
+    passes: [{ recording_curve_points: codes }, {}],
+    refuses: [
+      [
+        {
+          recording_curve_points: [
+            ...codes.slice(0, 1),
+            { light_share: 0, code_share: 0.02 },
+            ...codes.slice(1),
+          ],
+        },
+        ["/recording_curve_points/1/light_share", "/recording_curve_points/1/code_share"],
+      ],
+    ],
+  },
+  recording_curve_points_whole: {
+    passes: [{ recording_curve_points: codes }, {}],
+    refuses: [
+      [
+        {
+          recording_curve_points: [
+            { light_share: 0.1, code_share: 0.3 },
+            { light_share: 0.9, code_share: 0.95 },
+          ],
+        },
+        ["/recording_curve_points/0/light_share", "/recording_curve_points/1/light_share"],
+      ],
+    ],
   },
   one_lens_filter: {
     passes: [{ filter_transmittance: curve }, { filter_kind: "red", filter_density: 0.6 }],

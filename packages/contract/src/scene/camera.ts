@@ -1,19 +1,58 @@
 import { z } from "zod/v3";
-import { choice } from "../field/choice.js";
+import { choice, list } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
 import { sceneDefaults } from "./defaults.js";
 import { shortestShutter_s } from "./shutter.js";
-import { recordingCurves } from "./values.js";
+import { cameraClasses, recordingCurves } from "./values.js";
 
 export const RecordingCurve = z
   .enum(recordingCurves)
   .describe(
-    "How code values are spread over light: `rec709` as ITU-R BT.709, `log` evenly over stops, `linear` evenly over light.",
+    "How code values are spread over light: `rec709` as ITU-R BT.709, `log` evenly over stops, `linear` evenly over light, `hlg` as the hybrid log-gamma of ITU-R BT.2100.",
   );
+
+export const CameraClass = z
+  .enum(cameraClasses)
+  .describe(
+    "Cameras by their size: `phone`, `phone_merged` (a still that a phone merges from several frames), `action`, `compact`, `interchangeable` (lenses), `cinema`.",
+  );
+
+export const RecordingPoint = z
+  .object({
+    light_share: quantity({
+      description: "Light, as a share of the brightest that is recorded.",
+      unit: "1",
+      min: 0,
+      max: 1,
+      example: 0.18,
+    }),
+    code_share: quantity({
+      description: "Code value that it is stored as, as a share of the highest.",
+      unit: "1",
+      min: 0,
+      max: 1,
+      example: 0.41,
+    }),
+  })
+  .strict()
+  .describe("A point of a recording curve.");
 
 const iso = { unit: "1", min: 25, max: 409600 } as const;
 const fNumber = { unit: "1", min: 0.7, max: 64 } as const;
 const kelvin = { unit: "K", min: 1500, max: 20000 } as const;
+
+const kind = {
+  camera_class: choice(CameraClass, {
+    description:
+      "What kind of camera it is. Says how much light its pixels hold, how noisy they are, how many make one that is looked at, and what its aperture and white balance can do where that is not given: all from memory of cameras.",
+    example: "action",
+    default: sceneDefaults.camera_class,
+  }),
+};
+
+/** A default that goes by `camera_class`, in words: beside it the description has no other. */
+const byClass = (plain: string, others: string): string =>
+  `${plain} where left out; by \`camera_class\` ${others} (from memory).`;
 
 const exposure = {
   iso: quantity({
@@ -41,15 +80,13 @@ const exposure = {
   }),
   min_f_number: quantity({
     ...fNumber,
-    description: "Widest aperture of the lens.",
+    description: `Widest aperture of the lens. ${byClass("2.8", "1.8 for a phone")}`,
     example: 2.8,
-    default: sceneDefaults.min_f_number,
   }),
   max_f_number: quantity({
     ...fNumber,
-    description: "Narrowest aperture of the lens.",
+    description: `Narrowest aperture of the lens. ${byClass("16", "1.8 for a phone and 2.8 for an action camera, which cannot change it")}`,
     example: 16,
-    default: sceneDefaults.max_f_number,
   }),
   shutter_s: quantity({
     description: "Exposure time of a frame. Not with `shutter_angle_deg`.",
@@ -99,26 +136,33 @@ const recording = {
     example: "log",
     default: sceneDefaults.recording_curve,
   }),
+  recording_curve_points: list(RecordingPoint, {
+    description:
+      "The recording's own curve, in place of `recording_curve`: 2 to 64 points, light and code values rising, from no light to the brightest (`light_share` 0 to 1). Straight between points.",
+    minItems: 2,
+    maxItems: 64,
+    example: [
+      { light_share: 0, code_share: 0.06 },
+      { light_share: 0.18, code_share: 0.4 },
+      { light_share: 1, code_share: 0.95 },
+    ],
+  }),
   white_balance_min_cct_K: quantity({
     ...kelvin,
-    description: "Lowest colour temperature that the white balance reaches.",
+    description: `Lowest colour temperature that the white balance reaches. ${byClass("2500 K", "2000 K for a cinema camera")}`,
     example: 2500,
-    default: sceneDefaults.white_balance_min_cct_K,
   }),
   white_balance_max_cct_K: quantity({
     ...kelvin,
-    description: "Highest colour temperature that the white balance reaches.",
+    description: `Highest colour temperature that the white balance reaches. ${byClass("10000 K", "8000 K for a phone, 15000 K for a cinema camera")}`,
     example: 10000,
-    default: sceneDefaults.white_balance_max_cct_K,
   }),
   white_balance_max_duv: quantity({
-    description:
-      "Largest distance from the Planckian locus, in CIE 1960 uv, that the white balance can compensate (its tint).",
+    description: `Largest distance from the Planckian locus, in CIE 1960 uv, that the white balance can compensate (its tint). ${byClass("0.03", "0.02 for a phone or an action camera, 0.05 for a cinema camera")}`,
     unit: "1",
     min: 0,
     max: 0.1,
     example: 0.03,
-    default: sceneDefaults.white_balance_max_duv,
   }),
   balance_tolerance_delta_e00: quantity({
     description:
@@ -131,7 +175,7 @@ const recording = {
 };
 
 /** As a caller gives them. */
-export const cameraFields = { ...exposure, ...frameRate, ...angle, ...recording };
+export const cameraFields = { ...kind, ...exposure, ...frameRate, ...angle, ...recording };
 
 /** As the resolved scene holds them: the exposure time in seconds, whichever way it was given. */
-export const resolvedCameraFields = { ...exposure, ...frameRate, ...recording };
+export const resolvedCameraFields = { ...kind, ...exposure, ...frameRate, ...recording };

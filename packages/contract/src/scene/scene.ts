@@ -39,6 +39,7 @@ const {
   sun_elevation_deg: _height,
   sun_side: _side,
   bottom: _bottom,
+  recording_curve: _curve,
   frame_rate_fps: _rate,
   shutter_angle_deg: _angle,
   ...always

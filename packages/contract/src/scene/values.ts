@@ -30,7 +30,17 @@ export const subjectFacings = ["up", "camera", "sun"] as const;
 export const filterKinds = ["red", "magenta", "blue", "green", "neutral"] as const;
 
 /** How code values are spread over light. */
-export const recordingCurves = ["rec709", "log", "linear"] as const;
+export const recordingCurves = ["rec709", "log", "linear", "hlg"] as const;
+
+/** Cameras by their size. */
+export const cameraClasses = [
+  "phone",
+  "phone_merged",
+  "action",
+  "compact",
+  "interchangeable",
+  "cinema",
+] as const;
 
 export const filterChanges = ["none", "flip", "clip_on"] as const;
 

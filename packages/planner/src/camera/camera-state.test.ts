@@ -3,6 +3,7 @@ import { daylightScene } from "../../../../test/support/scenes.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { balanceReach } from "./balance-reach.js";
 import { cameraState } from "./camera-state.js";
+import { PIXELS } from "./pixels.js";
 import { sensorWith } from "./sensor.js";
 import { sensorProfile } from "./sensor-profile.js";
 
@@ -12,6 +13,13 @@ describe("a camera", () => {
   it("records as BT.709 unless the scene says another curve, in the scene's bits", () => {
     expect(cameraState(scene, NOMINAL).curve).toBe("rec709");
     expect(cameraState({ ...scene, recording_curve: "log" }, NOMINAL).curve).toBe("log");
+    const recording_curve_points = [
+      { light_share: 0, code_share: 0 },
+      { light_share: 1, code_share: 1 },
+    ];
+    expect(cameraState({ ...scene, recording_curve_points }, NOMINAL).curve).toBe(recording_curve_points);
+    expect(cameraState(scene, NOMINAL).pixels).toBe(PIXELS.compact);
+    expect(cameraState({ ...scene, camera_class: "phone" }, NOMINAL).pixels).toBe(PIXELS.phone);
     expect(cameraState(scene, NOMINAL).bits).toBe(8);
     expect(cameraState({ ...scene, bits: 10 }, NOMINAL).bits).toBe(10);
   });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { PIXELS, type Pixels } from "./pixels.js";
 import {
   codesPerStop,
   electronsOf,
@@ -16,6 +17,7 @@ const recorder = {
   bits: 16,
   curve: "rec709" as const,
   fullWellScale: 1,
+  pixels: PIXELS.compact,
   neutral_stops: 0,
 };
 
@@ -49,6 +51,18 @@ describe("what a camera records", () => {
     expect(electronsOf({ ...recorder, fullWellScale: 3 }, full_lux / 2)).toBeCloseTo(30000, 6);
     expect(electronsOf({ ...recorder, neutral_stops: 1 }, full_lux / 2)).toBeCloseTo(5000, 6);
     expect(record({ ...recorder, neutral_stops: 2 }, 0, full_lux).value).toBeCloseTo(0.25, 12);
+  });
+
+  it("counts with the pixels of the camera: four times as many averaged halve the noise, deeper wells hold more", () => {
+    const of = (pixels: Pixels) => record({ ...recorder, pixels }, 0, full_lux / 2);
+    const { phone, phone_merged, compact } = PIXELS;
+    const noise = (pixels: Pixels) => Math.sqrt(of(pixels).variance);
+    expect(noise({ ...compact, averaged: 16 }) / noise(compact)).toBeCloseTo(0.5, 12);
+    // Eight frames for one.
+    expect(noise(phone_merged) / noise(phone)).toBeCloseTo(1 / Math.sqrt(8), 12);
+    expect(electronsOf({ ...recorder, pixels: phone }, full_lux)).toBeCloseTo(7000, 6);
+    // Photon noise of a half: sqrt(3500 + 4) of 7000, over 2.
+    expect(noise(phone) / (Math.sqrt(3504) / 7000 / 2)).toBeCloseTo(1, 4);
   });
 
   it("has for a grey's signal over noise the value over the root of its variance", () => {

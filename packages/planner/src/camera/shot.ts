@@ -40,7 +40,7 @@ export interface Shot {
  * much light at the least sensitive settings is left to neutral density in front of the lens. A given exposure is kept as it is.
  */
 export function takeShot(stage: Stage, filter: Spectrum, camera: CameraState, given?: Exposure): Shot {
-  const { profile, reach, limits, bits, curve, fullWellScale } = camera;
+  const { profile, reach, limits, bits, curve, pixels, fullWellScale } = camera;
   const subject = multiply(stage.subject, filter);
   const haze: Vector3 = stage.background
     ? rawOf(profile, multiply(stage.background.veil, filter))
@@ -56,7 +56,7 @@ export function takeShot(stage: Stage, filter: Spectrum, camera: CameraState, gi
     direct,
     haze,
     balance,
-    recorder: { settings, neutral_stops, gains, bits, curve, fullWellScale },
+    recorder: { settings, neutral_stops, gains, bits, curve, pixels, fullWellScale },
   };
 }
 

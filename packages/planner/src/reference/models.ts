@@ -199,10 +199,10 @@ const MODELS: ModelInfo[] = [
     what: "Photons, read noise, clipping and code values of a recording",
     kind: "assumption",
     source:
-      "ISO 12232 for saturation; 20 000 electrons at ISO 100, 3 electrons read noise and four pixels averaged, from memory; transfer curve ITU-R BT.709",
-    domain: "Video and stills with a transfer curve like BT.709",
+      "ISO 12232 for saturation; full well, read noise and pixels averaged by class of camera, from memory (compact: 20 000 electrons at ISO 100, 3 electrons, four pixels); transfer curves ITU-R BT.709 and BT.2100 (HLG)",
+    domain: "Video and stills with a transfer curve that is named or given",
     known_weaknesses:
-      "Full well differs by a factor of three between cameras: carried as uncertainty. Compression is not modelled.",
+      "Full well differs by a factor of three between cameras of a class: carried as uncertainty. Compression is not modelled.",
   },
   {
     id: "filter_merit",

@@ -113,9 +113,22 @@ export interface Bottom {
   bottom_depth_m?: number;
 }
 
-export type RecordingCurve = "rec709" | "log" | "linear";
+export type RecordingCurve = "rec709" | "log" | "linear" | "hlg";
+
+/** A point of a measured recording curve. */
+export interface RecordingPoint {
+  /** Of the brightest that is recorded, 0 to 1. */
+  light_share: number;
+  /** Of the highest code value, 0 to 1. */
+  code_share: number;
+}
+
+/** Kinds of cameras by the size of their pixels; `phone_merged` takes several frames for each that it stores. */
+export type CameraClass = "phone" | "phone_merged" | "action" | "compact" | "interchangeable" | "cinema";
 
 export interface Camera {
+  /** `compact` where absent. */
+  camera_class?: CameraClass;
   /** Fixed by the diver when present; free within the limits otherwise. */
   iso?: number;
   min_iso: number;
@@ -129,8 +142,10 @@ export interface Camera {
   frame_rate_fps?: number;
   /** Bits per channel of the recording. */
   bits: number;
-  /** How code values are spread over light: as ITU-R BT.709, evenly per stop, or evenly. BT.709 where absent. */
+  /** How code values are spread over light: as ITU-R BT.709, evenly per stop, evenly, or as BT.2100's HLG. BT.709 where absent. */
   recording_curve?: RecordingCurve;
+  /** A measured curve in its place, from no light to the brightest. */
+  recording_curve_points?: RecordingPoint[];
   white_balance_min_cct_K: number;
   white_balance_max_cct_K: number;
   /** Largest distance from the Planckian locus that the balance can compensate, in CIE 1960 uv. */

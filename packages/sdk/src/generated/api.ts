@@ -49,6 +49,7 @@ const sceneQuery = [
   "camera_tilt_deg",
   "bottom",
   "bottom_depth_m",
+  "camera_class",
   "iso",
   "min_iso",
   "max_iso",

@@ -157,6 +157,11 @@ export type BodyTooLargeProblem = {
 export type Bottom = 'none' | 'sand' | 'coral' | 'crustose_coralline_algae' | 'macroalgae' | 'seagrass';
 
 /**
+ * Cameras by their size: `phone`, `phone_merged` (a still that a phone merges from several frames), `action`, `compact`, `interchangeable` (lenses), `cinema`.
+ */
+export type CameraClass = 'phone' | 'phone_merged' | 'action' | 'compact' | 'interchangeable' | 'cinema';
+
+/**
  * How well a water fits the card samples.
  */
 export type CardFit = {
@@ -2830,14 +2835,28 @@ export type Recording = {
 };
 
 /**
- * How code values are spread over light: `rec709` as ITU-R BT.709, `log` evenly over stops, `linear` evenly over light.
+ * How code values are spread over light: `rec709` as ITU-R BT.709, `log` evenly over stops, `linear` evenly over light, `hlg` as the hybrid log-gamma of ITU-R BT.2100.
  */
-export type RecordingCurve = 'rec709' | 'log' | 'linear';
+export type RecordingCurve = 'rec709' | 'log' | 'linear' | 'hlg';
 
 /**
  * What was recorded: without a filter at its best exposure, with the scene's filter at its best exposure, or with it at the settings (and the neutral density) of the one without.
  */
 export type RecordingKind = 'no_filter' | 'filter_best_exposure' | 'filter_same_settings';
+
+/**
+ * A point of a recording curve.
+ */
+export type RecordingPoint = {
+    /**
+     * Light, as a share of the brightest that is recorded. 0 to 1.
+     */
+    light_share: number;
+    /**
+     * Code value that it is stored as, as a share of the highest. 0 to 1.
+     */
+    code_share: number;
+};
 
 /**
  * What grading has to work with at one depth.
@@ -3181,6 +3200,10 @@ export type ResolvedScene = {
      */
     bottom_depth_m?: number | undefined;
     /**
+     * What kind of camera it is. Says how much light its pixels hold, how noisy they are, how many make one that is looked at, and what its aperture and white balance can do where that is not given: all from memory of cameras. Default `compact`.
+     */
+    camera_class: CameraClass;
+    /**
      * ISO speed that the camera is fixed at. Free between `min_iso` and `max_iso` when left out. 25 to 409600.
      */
     iso?: number | undefined;
@@ -3197,11 +3220,11 @@ export type ResolvedScene = {
      */
     f_number?: number | undefined;
     /**
-     * Widest aperture of the lens. 0.7 to 64. Default 2.8.
+     * Widest aperture of the lens. 2.8 where left out; by `camera_class` 1.8 for a phone (from memory). 0.7 to 64.
      */
     min_f_number: number;
     /**
-     * Narrowest aperture of the lens. 0.7 to 64. Default 16.
+     * Narrowest aperture of the lens. 16 where left out; by `camera_class` 1.8 for a phone and 2.8 for an action camera, which cannot change it (from memory). 0.7 to 64.
      */
     max_f_number: number;
     /**
@@ -3219,17 +3242,21 @@ export type ResolvedScene = {
     /**
      * How the recording spreads its code values over light. Default `rec709`.
      */
-    recording_curve: RecordingCurve;
+    recording_curve?: RecordingCurve | undefined;
     /**
-     * Lowest colour temperature that the white balance reaches. 1500 to 20000 K. Default 2500 K.
+     * The recording's own curve, in place of `recording_curve`: 2 to 64 points, light and code values rising, from no light to the brightest (`light_share` 0 to 1). Straight between points.
+     */
+    recording_curve_points?: Array<RecordingPoint> | undefined;
+    /**
+     * Lowest colour temperature that the white balance reaches. 2500 K where left out; by `camera_class` 2000 K for a cinema camera (from memory). 1500 to 20000 K.
      */
     white_balance_min_cct_K: number;
     /**
-     * Highest colour temperature that the white balance reaches. 1500 to 20000 K. Default 10000 K.
+     * Highest colour temperature that the white balance reaches. 10000 K where left out; by `camera_class` 8000 K for a phone, 15000 K for a cinema camera (from memory). 1500 to 20000 K.
      */
     white_balance_max_cct_K: number;
     /**
-     * Largest distance from the Planckian locus, in CIE 1960 uv, that the white balance can compensate (its tint). 0 to 0.1. Default 0.03.
+     * Largest distance from the Planckian locus, in CIE 1960 uv, that the white balance can compensate (its tint). 0.03 where left out; by `camera_class` 0.02 for a phone or an action camera, 0.05 for a cinema camera (from memory). 0 to 0.1.
      */
     white_balance_max_duv: number;
     /**
@@ -3489,6 +3516,10 @@ export type SceneFields = {
      */
     bottom_depth_m?: number | undefined;
     /**
+     * What kind of camera it is. Says how much light its pixels hold, how noisy they are, how many make one that is looked at, and what its aperture and white balance can do where that is not given: all from memory of cameras. Default `compact`.
+     */
+    camera_class?: CameraClass | undefined;
+    /**
      * ISO speed that the camera is fixed at. Free between `min_iso` and `max_iso` when left out. 25 to 409600.
      */
     iso?: number | undefined;
@@ -3505,11 +3536,11 @@ export type SceneFields = {
      */
     f_number?: number | undefined;
     /**
-     * Widest aperture of the lens. 0.7 to 64. Default 2.8.
+     * Widest aperture of the lens. 2.8 where left out; by `camera_class` 1.8 for a phone (from memory). 0.7 to 64.
      */
     min_f_number?: number | undefined;
     /**
-     * Narrowest aperture of the lens. 0.7 to 64. Default 16.
+     * Narrowest aperture of the lens. 16 where left out; by `camera_class` 1.8 for a phone and 2.8 for an action camera, which cannot change it (from memory). 0.7 to 64.
      */
     max_f_number?: number | undefined;
     /**
@@ -3533,15 +3564,19 @@ export type SceneFields = {
      */
     recording_curve?: RecordingCurve | undefined;
     /**
-     * Lowest colour temperature that the white balance reaches. 1500 to 20000 K. Default 2500 K.
+     * The recording's own curve, in place of `recording_curve`: 2 to 64 points, light and code values rising, from no light to the brightest (`light_share` 0 to 1). Straight between points.
+     */
+    recording_curve_points?: Array<RecordingPoint> | undefined;
+    /**
+     * Lowest colour temperature that the white balance reaches. 2500 K where left out; by `camera_class` 2000 K for a cinema camera (from memory). 1500 to 20000 K.
      */
     white_balance_min_cct_K?: number | undefined;
     /**
-     * Highest colour temperature that the white balance reaches. 1500 to 20000 K. Default 10000 K.
+     * Highest colour temperature that the white balance reaches. 10000 K where left out; by `camera_class` 8000 K for a phone, 15000 K for a cinema camera (from memory). 1500 to 20000 K.
      */
     white_balance_max_cct_K?: number | undefined;
     /**
-     * Largest distance from the Planckian locus, in CIE 1960 uv, that the white balance can compensate (its tint). 0 to 0.1. Default 0.03.
+     * Largest distance from the Planckian locus, in CIE 1960 uv, that the white balance can compensate (its tint). 0.03 where left out; by `camera_class` 0.02 for a phone or an action camera, 0.05 for a cinema camera (from memory). 0 to 0.1.
      */
     white_balance_max_duv?: number | undefined;
     /**

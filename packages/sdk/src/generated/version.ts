@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "3a22f9d1880975de6ad31187786ab26cdd422d36faa811826191db2127c93357";
+export const descriptionHash = "196e282e55966449f84a615cc61ff3a92db09e7e949e2997832a6346e23e3ccd";

@@ -87,6 +87,15 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       `Frame rate and shutter angle give an exposure time of ${shutter_s} s.`,
       `a larger angle or a lower rate: at least ${shortest_s} s`,
     ),
+  one_recording_curve: () =>
+    text("The recording curve is given twice.", "recording_curve, or recording_curve_points"),
+  recording_curve_points_rising: ({ field, value, before }) =>
+    text(`${field} ${value} follows ${before}.`, `above ${before}`),
+  recording_curve_points_whole: ({ wanted, light_share }) =>
+    text(
+      `The curve ${wanted === 0 ? "begins" : "ends"} at a light of ${light_share}, so that part of what is recorded has no code value.`,
+      `${wanted} for the ${wanted === 0 ? "first" : "last"} point`,
+    ),
   one_lens_filter: () => text("The lens filter is given twice.", oneFilter),
   lens_filter_pair: halfFilter,
   filter_transmittance_rising: notRising,
@@ -135,6 +144,10 @@ export const sceneRuleMeanings = (): Readonly<Record<keyof SceneRuleParameters, 
   one_shutter: "The exposure time is given as `shutter_s`, or by `shutter_angle_deg` and `frame_rate_fps`.",
   shutter_within_frame: "`shutter_s` is no longer than a frame at `frame_rate_fps`.",
   shutter_not_too_short: `The exposure time from \`frame_rate_fps\` and \`shutter_angle_deg\` is at least ${shortestShutter_s} s.`,
+  one_recording_curve: "The recording curve is given as `recording_curve` or as `recording_curve_points`.",
+  recording_curve_points_rising:
+    "Light and code values of `recording_curve_points` rise from point to point.",
+  recording_curve_points_whole: "`recording_curve_points` begin at a `light_share` of 0 and end at one of 1.",
   one_lens_filter:
     "The lens filter is given as `filter_kind` and `filter_density`, or as `filter_transmittance`.",
   lens_filter_pair: "`filter_kind` and `filter_density` go together.",
