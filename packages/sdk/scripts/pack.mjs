@@ -6,6 +6,7 @@ import { cpSync, existsSync, mkdirSync, readFileSync, rmSync, writeFileSync } fr
 import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { parseArgs } from "node:util";
+import { packCommonJs } from "./pack/commonjs.mjs";
 import { copyDeclarations } from "./pack/declarations.mjs";
 import { fingerprint } from "./pack/fingerprint.mjs";
 import { publishedManifest } from "./pack/manifest.mjs";
@@ -30,6 +31,7 @@ mkdirSync(target, { recursive: true });
 
 const metafile = await packModules(path("dist/"));
 copyDeclarations(path("dist/", home), path("dist/"));
+packCommonJs(path("dist/"));
 writeFileSync(path("package.json"), `${JSON.stringify(publishedManifest(manifest), undefined, 2)}\n`);
 writeFileSync(path("PROVENANCE.json"), `${JSON.stringify(provenance(manifest, metafile), undefined, 2)}\n`);
 cpSync(new URL("README.md", home), path("README.md"));

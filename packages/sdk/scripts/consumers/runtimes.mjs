@@ -1,6 +1,7 @@
 import { cpSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { buildSync } from "esbuild";
 import { whatIsAsked } from "./asked.mjs";
 import { execute, freshProject } from "./project.mjs";
 
@@ -14,6 +15,34 @@ export function layPrograms(project) {
   cpSync(programs, project, { recursive: true });
   writeFileSync(join(project, "asked.json"), JSON.stringify(whatIsAsked()));
 }
+
+/** The same program as one that requires the package. @param {string} project */
+function layRequiring(project) {
+  layPrograms(project);
+  buildSync({
+    entryPoints: [join(project, "digest.mjs")],
+    outfile: join(project, "digest.cjs"),
+    bundle: true,
+    packages: "external",
+    platform: "node",
+    format: "cjs",
+    logLevel: "warning",
+  });
+  writeFileSync(
+    join(project, "print.cjs"),
+    'require("./digest.cjs").digest(process.argv[2]).then(console.log);\n',
+  );
+}
+
+/** @type {import("../consumers.mjs").Check} */
+const requiring = {
+  name: `Node ${process.versions.node}, required`,
+  run: async (place) => {
+    const project = await freshProject(place, "required", []);
+    layRequiring(project);
+    return compare(place, await execute(process.execPath, ["print.cjs", place.baseUrl], project));
+  },
+};
 
 /**
  * @param {string} name
@@ -52,6 +81,7 @@ const bin = (/** @type {string} */ name) => (/** @type {string} */ project) =>
 /** @type {import("../consumers.mjs").Check[]} */
 export const runtimeChecks = [
   runtime(`Node ${process.versions.node}`, [], () => [process.execPath]),
+  requiring,
   runtime("Node 26.10.0", ["node@26.10.0"], (project) => [bin("node")(project)]),
   runtime("Deno 2.9.6", ["deno@2.9.6"], (project) => [bin("deno")(project), "run", "--allow-net=127.0.0.1"]),
   runtime("Bun 1.4.5", ["bun@1.4.5"], (project) => [bin("bun")(project)]),

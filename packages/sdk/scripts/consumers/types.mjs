@@ -6,6 +6,9 @@ const readme = readFileSync(new URL("../../README.md", import.meta.url), "utf8")
 const snippets = [...readme.matchAll(/^```ts\n([\s\S]*?)^```/gm)].map(([, code = ""]) => code);
 /** What must not compile, each line for its own reason; and what must, under the strictest options. */
 const mistakes = readFileSync(new URL("programs/mistakes.ts", import.meta.url), "utf8");
+/** A module of CommonJS, by its ending. */
+const requiring =
+  'import { Sunfathom } from "@sunfathom/sdk";\nimport { OfflineSunfathom } from "@sunfathom/sdk/offline";\nexport const clients = [new Sunfathom({ baseUrl: "https://light.example.org" }), new OfflineSunfathom()];\n';
 /** Scenes that must not compile, each below a part of what the compiler is to say of it. */
 const wrongScenes = readFileSync(new URL("programs/wrong-scenes.ts", import.meta.url), "utf8");
 
@@ -23,6 +26,7 @@ function typesIn(version, resolution) {
       const project = await freshProject(place, `types-${version}-${resolution}`, packages);
       const files = Object.fromEntries(snippets.map((code, index) => [`snippet-${index}.ts`, code]));
       files["mistakes.ts"] = mistakes;
+      files["requiring.cts"] = requiring;
       for (const [name, text] of Object.entries(files)) writeFileSync(join(project, name), text);
       const compilerOptions = {
         module: resolution === "bundler" ? "esnext" : resolution,

@@ -12,15 +12,24 @@ export function publishedManifest({ name, version, description, license }) {
     sideEffects: false,
     engines: { node: ">=20" },
     exports: {
-      ".": { types: "./dist/index.d.ts", default: "./dist/index.js" },
-      "./offline": { types: "./dist/offline/index.d.ts", default: "./dist/offline.js" },
-      "./offline/parts": { types: "./dist/offline/parts.d.ts", default: "./dist/offline-parts.js" },
+      ".": entry("index", "index"),
+      "./offline": entry("offline/index", "offline"),
+      "./offline/parts": entry("offline/parts", "offline-parts"),
       "./package.json": "./package.json",
     },
     // For readers of manifests that know no exports.
-    main: "./dist/index.js",
-    types: "./dist/index.d.ts",
+    main: "./dist/cjs/index.js",
+    module: "./dist/index.js",
+    types: "./dist/cjs/index.d.ts",
     files: ["dist", "NOTICE.txt", "PROVENANCE.json"],
     publishConfig: { access: "public", provenance: true },
+  };
+}
+
+/** @param {string} types @param {string} module */
+function entry(types, module) {
+  return {
+    require: { types: `./dist/cjs/${types}.d.ts`, default: `./dist/cjs/${module}.js` },
+    default: { types: `./dist/${types}.d.ts`, default: `./dist/${module}.js` },
   };
 }

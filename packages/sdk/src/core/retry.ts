@@ -3,7 +3,7 @@ import { AbortedError, ConnectionError, ResponseError, TimeoutError } from "./er
 const firstDelayMs = 500;
 const longestDelayMs = 8_000;
 /** Whoever is asked to wait longer is told so at once. */
-const longestWaitMs = 60_000;
+export const longestWaitMs = 60_000;
 
 /** Statuses that say "later" rather than "no". A 500 is none of them: a failure in the service would only be met again. */
 const later = new Set([408, 429, 502, 503, 504]);

@@ -4,7 +4,9 @@ import type { CallOptions, Fetch, SunfathomOptions } from "./types.js";
 const longestTimerMs = 2 ** 31 - 1;
 
 /** Options with every default filled in. */
-export interface Settings extends Omit<SunfathomOptions, "fetch" | "timeoutMs" | "maxRetries"> {
+export interface Settings
+  extends Omit<SunfathomOptions, "concurrency" | "fetch" | "timeoutMs" | "maxRetries"> {
+  concurrency: number;
   fetch: Fetch;
   timeoutMs: number;
   maxRetries: number;
@@ -14,9 +16,14 @@ export interface Settings extends Omit<SunfathomOptions, "fetch" | "timeoutMs" |
  * @throws TypeError that names the option and what it can be
  */
 export function settingsOf(options: SunfathomOptions): Settings {
-  const { baseUrl, apiKey } = options;
+  // Callers without a compiler may leave them out.
+  const given: SunfathomOptions | undefined = options;
+  const { baseUrl, apiKey, concurrency = Number.POSITIVE_INFINITY } = given ?? {};
   if (typeof baseUrl !== "string" || !/^https?:\/\/[^?#]+$/i.test(baseUrl) || !URL.canParse(baseUrl)) {
     throw bad("baseUrl", baseUrl, "a URL such as https://light.example.org");
+  }
+  if (concurrency !== Number.POSITIVE_INFINITY && !(Number.isInteger(concurrency) && concurrency >= 1)) {
+    throw bad("concurrency", concurrency, "a whole number from 1 on");
   }
   // Neither the key nor anything of it may reach a message.
   if (apiKey !== undefined && !/^[\x21-\x7e]+$/.test(apiKey)) {
@@ -25,6 +32,7 @@ export function settingsOf(options: SunfathomOptions): Settings {
   return {
     ...options,
     baseUrl: withoutEndSlashes(baseUrl),
+    concurrency,
     // Looked up with each call, so that what takes its place later is used; called without a client as its `this`.
     fetch: options.fetch ?? ((url, init) => fetch(url, init)),
     ...limitsOf(options, { timeoutMs: 30_000, maxRetries: 2 }),

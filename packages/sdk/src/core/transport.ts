@@ -2,6 +2,7 @@ import { attempt, type Reply } from "./attempt.js";
 import type { AnswerCache } from "./cache.js";
 import { callOf, type Done } from "./call.js";
 import { ConnectionError } from "./errors.js";
+import { type Gate, gateOf } from "./gate.js";
 import { contentOf, errorOf, metaOf } from "./reply.js";
 import { outgoing } from "./request.js";
 import { delayBeforeRetry, type History, wait } from "./retry.js";
@@ -11,12 +12,13 @@ import { withModelVersion } from "./with-model-version.js";
 
 /** Carries calls out over HTTP. */
 export function overHttp(settings: Settings): Send {
+  const gate = gateOf(settings.concurrency);
   return <T>(operation: Operation, input: Input, options: CallOptions = {}) =>
-    callOf<T>(carryOut(settings, operation, input, options));
+    callOf<T>(carryOut({ ...settings, gate }, operation, input, options));
 }
 
 async function carryOut<T>(
-  settings: Settings,
+  settings: Settings & { gate: Gate },
   operation: Operation,
   input: Input,
   options: CallOptions,
@@ -38,7 +40,11 @@ async function carryOut<T>(
     if (reply.status < 200 || reply.status > 299) throw errorOf(reply);
     return reply;
   };
-  const { reply, attempts } = await repeat(ask, operation.repeatable ? maxRetries : 0, options.signal);
+  const { reply, attempts } = await repeat(
+    () => settings.gate.through(ask, options.signal),
+    operation.repeatable ? maxRetries : 0,
+    options.signal,
+  );
 
   if (reply.status === 304 && kept !== undefined) {
     return { data: kept.data as T, meta: metaOf(reply, "cache", attempts) };

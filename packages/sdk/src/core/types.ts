@@ -15,6 +15,8 @@ export interface SunfathomOptions {
   timeoutMs?: number | undefined;
   /** Attempts after the first, for operations that are safe to repeat. Default 2. */
   maxRetries?: number | undefined;
+  /** How many calls may be under way at a time; others wait for their turn. Default no limit. */
+  concurrency?: number | undefined;
   /**
    * Take answers of this version of the model and no other: a service that runs another one answers with
    * `ModelVersionMismatchError`. A scene's own `expect_model_version` comes first.
