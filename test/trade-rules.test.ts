@@ -141,8 +141,9 @@ describe("a filter on the lamp that matches daylight removes the split", () => {
 });
 
 describe("what the sensor never recorded in red cannot be brought back", () => {
+  // The filter's 3 stops, over the 0.38 stop a metre by which red at 625 nm fades faster than green at 525 in type I (Jerlov 1976).
   it.each(ALL)(
-    "%s: red ends at a depth, with a filter at most 7 m deeper, and there it ends as well",
+    "%s: red ends at a depth, with a filter at most 8 m deeper, and there it ends as well",
     (type) => {
       const { red_gone_from_without_filter_depth_m: bare, red_gone_from_with_filter_depth_m: filtered } =
         colourRecovery({ ...daylightScene(type, SUN, 10), filter_kind: "red", filter_density: 0.9 });
@@ -150,7 +151,7 @@ describe("what the sensor never recorded in red cannot be brought back", () => {
       expect(bare?.likely).toBeLessThan(35);
       const deeper = (filtered?.likely ?? Number.NaN) - (bare?.likely ?? Number.NaN);
       expect(deeper).toBeGreaterThan(0);
-      expect(deeper).toBeLessThan(7);
+      expect(deeper).toBeLessThan(8);
     },
   );
 });

@@ -1,4 +1,4 @@
-// Fits the relation between scattering and diffuse attenuation that src/water/scattering-from-kd.ts uses, from the built package.
+// Fits the relation between scattering and diffuse attenuation of the coast that src/water/scattering-from-kd.ts uses.
 // Run after a build: node packages/optics/scripts/fit-scattering.mjs
 import { JERLOV_1976 } from "../dist/data/jerlov-1976.js";
 import { WILLIAMSON_HOLLINS_2022 } from "../dist/data/williamson-hollins-2022.js";
@@ -20,6 +20,7 @@ const logRemainder = [];
 const logB = [];
 const exponents = [];
 for (const [type, { b }] of Object.entries(WILLIAMSON_HOLLINS_2022)) {
+  if (!type.endsWith("C")) continue;
   const kd = kdFromTable(JERLOV_1976.wavelength_nm, JERLOV_1976[type]);
   const particles = b.wavelength_nm.map(
     (nm, i) => b.value_per_m[i] - PURE_WATER_SCATTERING_PER_M[Math.round((nm - 380) / 5)],
@@ -34,10 +35,10 @@ for (const [type, { b }] of Object.entries(WILLIAMSON_HOLLINS_2022)) {
   );
 }
 const magnitude = line(logRemainder, logB);
-const exponent = line(logB, exponents);
+const exponent = exponents.reduce((sum, x) => sum + x, 0) / exponents.length;
 console.log(
-  `b_p(555) = ${Math.exp(magnitude.intercept).toFixed(3)} * (Kd - Kw)(555)^${magnitude.slope.toFixed(3)}, sd of ln b ${magnitude.sd.toFixed(3)}`,
+  `b_p(555) = ${Math.exp(magnitude.intercept).toFixed(2)} * (Kd - Kw)(555)^${magnitude.slope.toFixed(3)}, sd of ln b ${magnitude.sd.toFixed(2)}`,
 );
 console.log(
-  `spectral exponent = ${exponent.intercept.toFixed(3)} ${exponent.slope.toFixed(3)} * ln b_p(555), sd ${exponent.sd.toFixed(3)}`,
+  `spectral exponent ${exponent.toFixed(2)}, of each type ${exponents.map((x) => x.toFixed(2)).join(", ")}`,
 );

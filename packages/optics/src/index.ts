@@ -45,6 +45,7 @@ export * from "./surface/underwater-daylight.js";
 export * from "./water/card-samples.js";
 export { kdFromChlorophyll } from "./water/chlorophyll-morel-maritorena-2001.js";
 export * from "./water/fit-card.js";
+export { coastalShareOf } from "./water/hue-family.js";
 export * from "./water/jerlov-1976.js";
 export * from "./water/kd-table.js";
 export * from "./water/losses-over-depths.js";

@@ -93,9 +93,9 @@ const BEHIND = Math.sin(Math.PI / 3) / (Math.PI / 3);
 
 function exposures() {
   const water = describeByClarity("visibility_m", 15, "blue");
-  const { kd_reference_per_m, beam_attenuation_530 } = water;
-  const scatteringScale = scatteringScaleForBeam(kd_reference_per_m, beam_attenuation_530.value_per_m) ?? 1;
-  const optics = waterFromKd(kd_reference_per_m, { scatteringScale });
+  const { kd_reference_per_m, coastalShare, beam_attenuation_530 } = water;
+  const scatteringScale = scatteringScaleForBeam(water, beam_attenuation_530.value_per_m) ?? 1;
+  const optics = waterFromKd(kd_reference_per_m, { scatteringScale, coastalShare });
   const below = throughSurface(daylightFromTable(60, 0), 60, 4);
   const kd = kdUnderSun(optics, below.mu0);
   const { sunAngleInWater_deg, directShare } = below;

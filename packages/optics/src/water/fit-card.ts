@@ -14,7 +14,7 @@ import { OpticsDomainError } from "../domain-error.js";
 import type { Sensor } from "../sensor/mean-sensor.js";
 import { GRID_SIZE, type Spectrum } from "../spectrum/grid.js";
 import { type CardSeries, comparableCards, type Rgb } from "./card-samples.js";
-import { familyKd } from "./hue-family.js";
+import { coastalShareOfMix, familyKd } from "./hue-family.js";
 import {
   type Bounds,
   type Fit,
@@ -119,7 +119,10 @@ export function fitCard(series: CardSeries, conditions: CardConditions): CardFit
   const { daylight, sensor, mu0 = REFERENCE_MU0 } = conditions;
   const light = CHANNELS.map((name) => sensor[name].map((s, i) => s * daylight[i]));
   const kdOf = (lnTurbidity: number, mix: number): Spectrum =>
-    kdUnderSun(waterFromKd(familyKd(Math.exp(lnTurbidity), mix)), mu0);
+    kdUnderSun(
+      waterFromKd(familyKd(Math.exp(lnTurbidity), mix), { coastalShare: coastalShareOfMix(mix) }),
+      mu0,
+    );
 
   // Parameters: ln turbidity, mix, a constant per channel, and a level per picture after the first where unknown.
   const levels = exposuresKnown ? 0 : depths_m.length - 1;
@@ -209,6 +212,7 @@ export function fitCard(series: CardSeries, conditions: CardConditions): CardFit
   return {
     description: {
       kd_reference_per_m: familyKd(Math.exp(lnTurbidity), mix),
+      coastalShare: coastalShareOfMix(mix),
       remainder_sigmas: [
         { cause: "card_noise", sigma_ln: widening * Math.sqrt(cov[0][0]) },
         { cause: "spectral_shape", sigma_ln: CARD_SHAPE_SIGMA_LN },

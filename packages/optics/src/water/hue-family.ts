@@ -8,7 +8,14 @@
  * Domain: turbidity 0.0005 to 5 per m; the types reach from 0.005 (I) to 0.8 (9C), the rest is extrapolated by scaling.
  * Source: Jerlov 1976, Marine Optics, 2nd edition, Table XXVII. Interpolation and mix are ours.
  */
-import { GRID_SIZE, type Spectrum, spectrumFrom, WAVELENGTHS_NM } from "../spectrum/grid.js";
+import {
+  FIRST_NM,
+  GRID_SIZE,
+  type Spectrum,
+  STEP_NM,
+  spectrumFrom,
+  WAVELENGTHS_NM,
+} from "../spectrum/grid.js";
 import { type JerlovType, jerlovKd } from "./jerlov-1976.js";
 import { PURE_WATER_ABSORPTION_PER_M, PURE_WATER_KD_PER_M } from "./pure-water.js";
 
@@ -37,10 +44,10 @@ export function lnRemainder(kd_per_m: Spectrum): Spectrum {
 }
 
 /** ln of the turbidity: mean of ln(Kd - Kw) over 440 to 600 nm. */
-export function lnTurbidity(kd_per_m: Spectrum): number {
-  const inBand = lnRemainder(kd_per_m).filter(
-    (_, i) => WAVELENGTHS_NM[i] >= BAND_NM[0] && WAVELENGTHS_NM[i] <= BAND_NM[1],
-  );
+export const lnTurbidity = (kd_per_m: Spectrum): number => meanInBand(lnRemainder(kd_per_m));
+
+function meanInBand(values: Spectrum): number {
+  const inBand = values.filter((_, i) => WAVELENGTHS_NM[i] >= BAND_NM[0] && WAVELENGTHS_NM[i] <= BAND_NM[1]);
   return inBand.reduce((sum, value) => sum + value, 0) / inBand.length;
 }
 
@@ -95,4 +102,25 @@ export function familyKd(turbidity_per_m: number, hueMix: number): Spectrum {
     out[i] = Math.max(PURE_WATER_ABSORPTION_PER_M[i], PURE_WATER_KD_PER_M[i] + remainder);
   }
   return out;
+}
+
+/** Beyond green coastal water, brown water has the particles of the coast. */
+export const coastalShareOfMix = (hueMix: number): number => Math.min(1, hueMix);
+
+const VIOLET = (440 - FIRST_NM) / STEP_NM;
+const GREEN = (555 - FIRST_NM) / STEP_NM;
+
+/**
+ * How coastal a water is, 0 to 1: where, between the oceanic and the green coastal row at its turbidity, the fall of ln(Kd - Kw) from
+ * violet to green lies. Of a member of the family, its hue mix.
+ */
+export function coastalShareOf(kd_per_m: Spectrum): number {
+  const remainder = lnRemainder(kd_per_m);
+  const lnTurbid = meanInBand(remainder);
+  const [oceanic, coastal] = ROWS.slice(0, 2).map((row) => {
+    const stretch = stretchOf(row, lnTurbid);
+    return remainderAt(stretch, VIOLET) - remainderAt(stretch, GREEN);
+  });
+  const share = (remainder[VIOLET] - remainder[GREEN] - oceanic) / (coastal - oceanic);
+  return Math.min(1, Math.max(0, share));
 }

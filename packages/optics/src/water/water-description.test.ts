@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { jerlovKd } from "./jerlov-1976.js";
 import { combinedSigma, scatteringScaleForBeam } from "./water-description.js";
+import { describeByType } from "./water-from-name.js";
 import { waterFromKd } from "./water-optics.js";
 
 const AT_530_NM = (530 - 380) / 5;
@@ -17,19 +18,20 @@ describe("scattering for a seen beam attenuation", () => {
     waterFromKd(kd, { scatteringScale }).beam_attenuation_per_m[AT_530_NM];
 
   it.each([0.15, 0.4, 3])("brings the beam at 530 nm to %d per m", (beam_per_m) => {
-    const scale = scatteringScaleForBeam(kd, beam_per_m) ?? Number.NaN;
+    const scale = scatteringScaleForBeam(describeByType("II"), beam_per_m) ?? Number.NaN;
     expect(beamAt(scale) / beam_per_m).toBeCloseTo(1, 9);
   });
 
   it("is what made the beam", () => {
-    for (const scale of [0.3, 1, 20]) expect(scatteringScaleForBeam(kd, beamAt(scale))).toBeCloseTo(scale, 6);
+    for (const scale of [0.3, 1, 20])
+      expect(scatteringScaleForBeam(describeByType("II"), beamAt(scale))).toBeCloseTo(scale, 6);
   });
 
   it("is none below what the diffuse light demands, nor above what any particles make, nor for no number", () => {
-    expect(scatteringScaleForBeam(jerlovKd("5C"), 0.1)).toBeUndefined();
-    expect(scatteringScaleForBeam(kd, beamAt(1e-3) * 0.999)).toBeUndefined();
-    expect(scatteringScaleForBeam(kd, beamAt(1e3) * 1.001)).toBeUndefined();
-    expect(scatteringScaleForBeam(kd, beamAt(1e3) * 0.999)).toBeDefined();
-    expect(scatteringScaleForBeam(kd, Number.NaN)).toBeUndefined();
+    expect(scatteringScaleForBeam(describeByType("5C"), 0.1)).toBeUndefined();
+    expect(scatteringScaleForBeam(describeByType("II"), beamAt(1e-3) * 0.999)).toBeUndefined();
+    expect(scatteringScaleForBeam(describeByType("II"), beamAt(1e3) * 1.001)).toBeUndefined();
+    expect(scatteringScaleForBeam(describeByType("II"), beamAt(1e3) * 0.999)).toBeDefined();
+    expect(scatteringScaleForBeam(describeByType("II"), Number.NaN)).toBeUndefined();
   });
 });

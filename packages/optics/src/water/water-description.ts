@@ -27,6 +27,8 @@ export interface WaterSigma {
 export interface WaterDescription {
   /** Diffuse attenuation of downwelling light under the reference sun. */
   kd_reference_per_m: Spectrum;
+  /** Whose particles scatter: 0 those of the open sea, 1 of the coast. */
+  coastalShare: number;
   /** Beam attenuation at 530 nm where the description fixes it, with the standard deviation of its logarithm. */
   beam_attenuation_530?: { value_per_m: number; sigma_ln: number };
   /** Independent causes of the spread of ln(Kd - Kw), one factor for all wavelengths. */
@@ -41,19 +43,23 @@ export function combinedSigma(sigmas: readonly WaterSigma[]): number {
 }
 
 /**
- * Spread of scattering about the relation with diffuse attenuation: 0.25 between the waters of the fit, and 0.32 between
- * campaigns in waters of one type (mean of standard deviation over mean, Williamson & Hollins 2022, types with more than
- * one campaign).
+ * Spread of particle scattering about its relation with diffuse attenuation: a factor of two, which is how far measured scattering
+ * and stations of equal attenuation lie apart (Williamson & Hollins 2022; Petzold 1972, SIO Ref. 72-78).
  */
-export const SCATTERING_SIGMA_LN = Math.hypot(0.25, 0.32);
+export const SCATTERING_SIGMA_LN = 0.7;
 
 /**
  * The factor on particle scattering with which a water of this Kd shows this beam attenuation at 530 nm; undefined where
  * none does: attenuation of the beam cannot fall below that of diffuse light along its path, mu0 Kd.
  */
-export function scatteringScaleForBeam(kd_per_m: Spectrum, beam_530_per_m: number): number | undefined {
-  const beamAt = (scale: number): number =>
-    waterFromKd(kd_per_m, { scatteringScale: scale }).beam_attenuation_per_m[VISIBILITY_INDEX];
+export function scatteringScaleForBeam(
+  { kd_reference_per_m, coastalShare }: Pick<WaterDescription, "kd_reference_per_m" | "coastalShare">,
+  beam_530_per_m: number,
+): number | undefined {
+  const beamAt = (scatteringScale: number): number =>
+    waterFromKd(kd_reference_per_m, { scatteringScale, coastalShare }).beam_attenuation_per_m[
+      VISIBILITY_INDEX
+    ];
   let low = 1e-3;
   let high = 1e3;
   if (!(beamAt(low) < beam_530_per_m) || beamAt(high) < beam_530_per_m) return undefined;

@@ -2,12 +2,12 @@
  * Water from what a diver can say: how far he sees, or where a Secchi disc vanishes, and the colour of the water.
  *
  * The colour picks a stretch of the water family, the distance its turbidity. A visibility gives the beam attenuation
- * (4.8 / c); diffuse attenuation follows through the measured scattering (Williamson & Hollins 2022) and Kirk 1984, which
+ * (4.8 / c); diffuse attenuation follows through scattering (scattering-from-kd.ts) and Kirk 1984, which
  * tie the two together in every member of the family. A Secchi depth gives the diffuse attenuation itself (Lee et al. 2015).
  */
 import { OpticsDomainError } from "../domain-error.js";
 import { WAVELENGTHS_NM } from "../spectrum/grid.js";
-import { lnRemainder, SPECTRAL_SHAPE_SIGMA_LN } from "./hue-family.js";
+import { coastalShareOfMix, lnRemainder, SPECTRAL_SHAPE_SIGMA_LN } from "./hue-family.js";
 import { SECCHI_SIGMA_LN } from "./secchi.js";
 import { beamFromVisibility_per_m, VISIBILITY_INDEX, VISIBILITY_SIGMA_LN } from "./visibility.js";
 import { SCATTERING_SIGMA_LN, type WaterDescription, type WaterSigma } from "./water-description.js";
@@ -87,6 +87,7 @@ export function describeByClarity(clarity: Clarity, value_m: number, hue: WaterH
   requirePossible(clarity, value_m, hue);
   const hueMix = hueMixOf(hue);
   const kd = kdForClarity(clarity, value_m, hueMix);
+  const coastalShare = coastalShareOfMix(hueMix);
   const shape: WaterSigma[] = [
     { cause: "spectral_shape", sigma_ln: SPECTRAL_SHAPE_SIGMA_LN },
     { cause: "hue_name", sigma_ln: hueNameSigma(clarity, value_m, hueMix) },
@@ -95,15 +96,17 @@ export function describeByClarity(clarity: Clarity, value_m: number, hue: WaterH
     const slope = turbidityPerReading(clarity, value_m, hueMix, SECCHI_SIGMA_LN);
     return {
       kd_reference_per_m: kd,
+      coastalShare,
       remainder_sigmas: [{ cause: "clarity_reading", sigma_ln: slope * SECCHI_SIGMA_LN }, ...shape],
       scattering_sigmas: [{ cause: "scattering_per_water", sigma_ln: SCATTERING_SIGMA_LN }],
     };
   }
   const beam = beamFromVisibility_per_m(value_m);
-  const scatteredShare = waterFromKd(kd).scattering_per_m[VISIBILITY_INDEX] / beam;
+  const scatteredShare = waterFromKd(kd, { coastalShare }).scattering_per_m[VISIBILITY_INDEX] / beam;
   const slope = turbidityPerReading(clarity, value_m, hueMix, VISIBILITY_SIGMA_LN);
   return {
     kd_reference_per_m: kd,
+    coastalShare,
     beam_attenuation_530: { value_per_m: beam, sigma_ln: VISIBILITY_SIGMA_LN },
     remainder_sigmas: [
       { cause: "clarity_reading", sigma_ln: slope * VISIBILITY_SIGMA_LN },

@@ -5,7 +5,7 @@ import { jerlovKd } from "./jerlov-1976.js";
 import { describeByChlorophyll, describeByType } from "./water-from-name.js";
 
 /** Between waters of a type, and between the waters of the relation (Williamson & Hollins 2022). */
-const SCATTERING = [{ cause: "scattering_per_water", sigma_ln: Math.hypot(0.25, 0.32) }];
+const SCATTERING = [{ cause: "scattering_per_water", sigma_ln: 0.7 }];
 
 describe("water from a type", () => {
   // A value that lies anywhere within a step is spread by the step over root 12 (uniform distribution, textbooks).
@@ -39,6 +39,7 @@ describe("water from a type", () => {
 it("water from chlorophyll is that of its relation, and as unsure as that", () => {
   expect(describeByChlorophyll(0.3)).toEqual({
     kd_reference_per_m: kdFromChlorophyll(0.3),
+    coastalShare: 0,
     remainder_sigmas: [{ cause: "chlorophyll_relation", sigma_ln: CHLOROPHYLL_SIGMA_LN_REMAINDER }],
     scattering_sigmas: SCATTERING,
   });

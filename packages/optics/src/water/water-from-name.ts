@@ -1,6 +1,6 @@
 /** Water from a Jerlov type or a chlorophyll concentration, with how sure each is. */
 import { CHLOROPHYLL_SIGMA_LN_REMAINDER, kdFromChlorophyll } from "./chlorophyll-morel-maritorena-2001.js";
-import { lnTurbidity } from "./hue-family.js";
+import { coastalShareOf, lnTurbidity } from "./hue-family.js";
 import { JERLOV_TYPES, type JerlovType, jerlovKd } from "./jerlov-1976.js";
 import { SCATTERING_SIGMA_LN, type WaterDescription, type WaterSigma } from "./water-description.js";
 
@@ -24,6 +24,7 @@ export function describeByType(type: JerlovType): WaterDescription {
   if (known !== undefined) return known;
   const description: WaterDescription = {
     kd_reference_per_m: jerlovKd(type),
+    coastalShare: coastalShareOf(jerlovKd(type)),
     remainder_sigmas: [{ cause: "water_type_resolution", sigma_ln: typeStepSigma(type) }],
     scattering_sigmas: SCATTERING,
   };
@@ -35,6 +36,7 @@ export function describeByType(type: JerlovType): WaterDescription {
 export function describeByChlorophyll(chlorophyll_mg_m3: number): WaterDescription {
   return {
     kd_reference_per_m: kdFromChlorophyll(chlorophyll_mg_m3),
+    coastalShare: 0,
     remainder_sigmas: [{ cause: "chlorophyll_relation", sigma_ln: CHLOROPHYLL_SIGMA_LN_REMAINDER }],
     scattering_sigmas: SCATTERING,
   };

@@ -8,7 +8,7 @@
  * differently. Names and bounds: common practice, no published source.
  */
 import type { Spectrum } from "../spectrum/grid.js";
-import { familyKd } from "./hue-family.js";
+import { coastalShareOfMix, familyKd } from "./hue-family.js";
 import { secchiDepth_m } from "./secchi.js";
 import { VISIBILITY_INDEX, visibilityFromBeam_m } from "./visibility.js";
 import { type WaterOptics, waterFromKd } from "./water-optics.js";
@@ -48,13 +48,16 @@ export function hueMixOf(hue: WaterHue): number {
   return STRETCHES[hue].hueMix;
 }
 
+const memberOf = (turbidity_per_m: number, hueMix: number): WaterOptics =>
+  waterFromKd(familyKd(turbidity_per_m, hueMix), { coastalShare: coastalShareOfMix(hueMix) });
+
 export type Range = readonly [least_m: number, most_m: number];
 
 function readRange(
   clarity: Clarity,
   { hueMix, leastTurbidity_per_m, mostTurbidity_per_m }: HueStretch,
 ): Range {
-  const read = (turbidity: number): number => READ_CLARITY[clarity](waterFromKd(familyKd(turbidity, hueMix)));
+  const read = (turbidity: number): number => READ_CLARITY[clarity](memberOf(turbidity, hueMix));
   return [read(mostTurbidity_per_m), read(leastTurbidity_per_m)];
 }
 
@@ -80,7 +83,7 @@ export function turbidityFor(clarity: Clarity, value_m: number, hueMix: number):
   let high = Math.log(STRETCHES.brown.mostTurbidity_per_m);
   for (let step = 0; step < 36; step++) {
     const middle = (low + high) / 2;
-    const seen = READ_CLARITY[clarity](waterFromKd(familyKd(Math.exp(middle), hueMix)));
+    const seen = READ_CLARITY[clarity](memberOf(Math.exp(middle), hueMix));
     if (seen > value_m) low = middle;
     else high = middle;
   }

@@ -26,6 +26,8 @@ export interface WaterSpread {
   kdRemainderScale?: number;
   /** Multiplies particle scattering. */
   scatteringScale?: number;
+  /** Whose particles scatter: 0 those of the open sea, 1 of the coast; by the shape of the attenuation where it is left out. */
+  coastalShare?: number;
   /** Path cosine for which Kd is given. */
   referenceMu0?: number;
 }
@@ -46,11 +48,11 @@ export const emptyWater = (): WaterOptics => ({
  */
 export function waterFromKd(
   kd_per_m: Spectrum,
-  { kdRemainderScale = 1, scatteringScale = 1, referenceMu0 = REFERENCE_MU0 }: WaterSpread = {},
+  { kdRemainderScale = 1, scatteringScale = 1, coastalShare, referenceMu0 = REFERENCE_MU0 }: WaterSpread = {},
   out: WaterOptics = emptyWater(),
 ): WaterOptics {
   const { absorption_per_m: a, beam_attenuation_per_m: c, kd_reference_per_m: kd } = out;
-  const b = scatteringFromKd(kd_per_m, scatteringScale, out.scattering_per_m);
+  const b = scatteringFromKd(kd_per_m, scatteringScale, coastalShare, out.scattering_per_m);
   for (let i = 0; i < GRID_SIZE; i++) {
     const pure = PURE_WATER_KD_PER_M[i];
     const remainder = kd_per_m[i] - pure;

@@ -1,6 +1,7 @@
 // Exposures against practice, with the parts that the model's loss is made of.
 import { CLEAR } from "@sunfathom/optics";
 import { budgetAt } from "#model/exposure-loss/budget";
+import { exposureLoss } from "#model/exposure-loss/exposure-loss";
 import { conditionsOf } from "#model/light/conditions";
 import { underwater } from "#model/light/underwater";
 import { NOMINAL } from "#model/uncertainty/nuisance";
@@ -39,6 +40,8 @@ export function practiceSection() {
       scene: signed(b.sceneEv100 - b.ev100),
     };
   });
+  const most = Math.max(...PRACTICE.map(({ stops: below }, n) => Number(rows[n].model) - (SUNNY_16 - below)));
+  const { low, high } = exposureLoss(practiceAt(15)).depths[0].exposure_value_ev100;
   return `## Exposure against practice
 
 Blue water of 15 m visibility, clear sky, sun 60° high and behind the camera, over deep water, subject 1 m away: EV at ISO 100 of a solid
@@ -72,7 +75,7 @@ ${markdownTable(
   rows.map(({ depth_m, parts }) => [depth_m, ...parts]),
 )}
 
-- **What differs:** a third of a stop at most, with the model the brighter one, where practice itself goes in half stops. The model's clear sky explains a part: with the constant of its dome it is 0.26 stop above sunny 16. The floor is none: coral below would add to it. Deep down the water above takes most, and what visibility says of it is known to a third either way, which is 0.8 stop at 15 m.
+- **What differs:** the model is the brighter one, by ${most.toFixed(1)} stop at most and more the deeper, where practice itself goes in half stops. Its clear sky explains a part: with the constant of its dome it is 0.26 stop above sunny 16. The floor is none: coral below would add to it. The rest is depth: a visibility tells beam attenuation, and how much of that is scattering, which hardly dims daylight, is known to a factor of two. At 15 m the answer's own bounds run from ${low.toFixed(1)} to ${high.toFixed(1)}.
 - **Weak:** the constant of a dome lies anywhere from 320 to 540 by ISO 2720, which is three quarters of a stop; the answers take 340.
 `;
 }

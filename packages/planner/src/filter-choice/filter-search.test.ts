@@ -144,12 +144,11 @@ describe("other plausible shapes of filter", () => {
     ["I", [3, 5, 10, 20], [], []],
     ["IB", [2, 4, 5, 10, 18], [], []],
     ["II", [3, 5, 10, 20], [], []],
-    // Between ocean and coast, red and magenta are a tie.
-    ["III", [3, 6, 12], [6], []],
+    ["III", [3, 6, 12], [], []],
     ["1C", [2, 4, 8, 15], [], []],
     ["3C", [2, 3, 5, 8, 12], [], [3]],
     ["5C", [2, 4, 10], [], [4]],
-    ["7C", [2, 6, 10], [], []],
+    ["7C", [2, 6, 10], [2], [2]],
     ["9C", [1, 6], [], []],
   ] as const)(
     "%s at %j m: the kind advised holds under each but at %j m, or is called a near tie; two departures at once turn it at %j m, by less than is worth mounting",

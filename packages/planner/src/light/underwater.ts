@@ -43,7 +43,7 @@ export interface Underwater {
 function waterUnder({ daylight, water }: Conditions, nuisance: Nuisance): WaterState {
   const { kdRemainderScale, referenceMu0 } = nuisance;
   const scatteringScale = water.scatteringScale * nuisance.scatteringScale;
-  const spread = { kdRemainderScale, scatteringScale, referenceMu0 };
+  const spread = { kdRemainderScale, scatteringScale, coastalShare: water.coastalShare, referenceMu0 };
   return water.states.under(spread, daylight?.below.mu0 ?? EVEN_MU0);
 }
 

@@ -6,7 +6,7 @@ import { conditionsOf } from "./conditions.js";
 import { underwater } from "./underwater.js";
 import { WaterStates } from "./water-states.js";
 
-const asDescribed = { kdRemainderScale: 1, scatteringScale: 1, referenceMu0: REFERENCE_MU0 };
+const asDescribed = { kdRemainderScale: 1, scatteringScale: 1, coastalShare: 0, referenceMu0: REFERENCE_MU0 };
 
 it("tells one setting of a water from another, and works each out once", () => {
   const states = new WaterStates(jerlovKd("II"));
@@ -15,6 +15,7 @@ it("tells one setting of a water from another, and works each out once", () => {
     [asDescribed, 0.8],
     [{ ...asDescribed, kdRemainderScale: 1.2 }, 0.9],
     [{ ...asDescribed, scatteringScale: 1.5 }, 0.9],
+    [{ ...asDescribed, coastalShare: 0.5 }, 0.9],
     [{ ...asDescribed, referenceMu0: 0.86 }, 0.9],
   ] as const;
   for (const [spread, mu0] of settings) {

@@ -46,6 +46,7 @@ export class WaterStates {
       if (
         spread.kdRemainderScale === asked.kdRemainderScale &&
         spread.scatteringScale === asked.scatteringScale &&
+        spread.coastalShare === asked.coastalShare &&
         spread.referenceMu0 === asked.referenceMu0 &&
         state.mu0 === mu0
       )

@@ -1,5 +1,6 @@
 import {
   type CardFit,
+  coastalShareOf,
   describeByChlorophyll,
   describeByClarity,
   describeByType,
@@ -87,14 +88,18 @@ const BASES: readonly Basis[] = [
   },
 ];
 
-const describeByKd = (samples: readonly KdSample[]): WaterDescription => ({
-  kd_reference_per_m: kdFromTable(
+function describeByKd(samples: readonly KdSample[]): WaterDescription {
+  const kd_reference_per_m = kdFromTable(
     samples.map((s) => s.wavelength_nm),
     samples.map((s) => s.kd_per_m),
-  ),
-  remainder_sigmas: [{ cause: "kd_measurement", sigma_ln: MEASURED_KD_SIGMA_LN }],
-  scattering_sigmas: [{ cause: "scattering_per_water", sigma_ln: SCATTERING_SIGMA_LN }],
-});
+  );
+  return {
+    kd_reference_per_m,
+    coastalShare: coastalShareOf(kd_reference_per_m),
+    remainder_sigmas: [{ cause: "kd_measurement", sigma_ln: MEASURED_KD_SIGMA_LN }],
+    scattering_sigmas: [{ cause: "scattering_per_water", sigma_ln: SCATTERING_SIGMA_LN }],
+  };
+}
 
 /** @throws SceneProblem where the description contradicts itself or lies outside what natural water shows. */
 export function describeWater(scene: Scene, daylight: Daylight | undefined): DescribedWater {
@@ -114,7 +119,8 @@ export function describeWater(scene: Scene, daylight: Daylight | undefined): Des
   throw new SceneProblem({ code: "water_missing", parameters }, "water_type");
 }
 
-function scaleFor({ kd_reference_per_m, beam_attenuation_530 }: WaterDescription): number {
+function scaleFor(description: WaterDescription): number {
+  const { beam_attenuation_530 } = description;
   if (!beam_attenuation_530) return 1;
-  return scatteringScaleForBeam(kd_reference_per_m, beam_attenuation_530.value_per_m) ?? 1;
+  return scatteringScaleForBeam(description, beam_attenuation_530.value_per_m) ?? 1;
 }

@@ -36,7 +36,8 @@ export function requireWithinSight(
   daylight: Daylight | undefined,
   water: DescribedWater,
 ): void {
-  const optics = waterFromKd(water.kd_reference_per_m, { scatteringScale: water.scatteringScale });
+  const { kd_reference_per_m, scatteringScale, coastalShare } = water;
+  const optics = waterFromKd(kd_reference_per_m, { scatteringScale, coastalShare });
   const reach = (attenuation: Spectrum): number => DARK_AT_OPTICAL_DEPTH / clearest(attenuation);
   const deepest_m = reach(optics.kd_reference_per_m);
   if (daylight && scene.max_depth_m > deepest_m) {

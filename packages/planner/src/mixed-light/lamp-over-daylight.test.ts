@@ -37,10 +37,11 @@ function tableKd(nm: number): number {
   return Math.max(of(aw, nm), kw(nm) + remainder);
 }
 
-// Scattering: fit to Williamson & Hollins 2022. Absorption: Kirk 1984 inverted, at the tables' path cosine of 0.9.
-const particles555 = 5.76 * (tableKd(555) - kw(555)) ** 0.968;
-const slope = 0.096 - 0.259 * Math.log(particles555);
-const b = (nm: number) => of(bw, nm) + particles555 * (555 / nm) ** slope;
+// Scattering: Morel & Maritorena 2001, chlorophyll from Kd(490). Absorption: Kirk 1984 inverted, at the tables' path cosine of 0.9.
+const chlorophyllRows = readTable("morel_maritorena_2001_kd");
+const at490 = (key: string) => of(lookup(chlorophyllRows, key), 490);
+const chlorophyll = ((tableKd(490) - at490("Kw_per_m")) / at490("chi")) ** (1 / at490("e"));
+const b = (nm: number) => of(bw, nm) + 0.416 * chlorophyll ** 0.766 * (550 / nm);
 function a(nm: number): number {
   const g = 0.425 * 0.9 - 0.19;
   // a^2 + g b a - (0.9 Kd)^2 = 0

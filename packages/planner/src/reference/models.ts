@@ -76,12 +76,13 @@ const MODELS: ModelInfo[] = [
   },
   {
     id: "williamson_hollins_2022",
-    what: "Scattering from diffuse attenuation, fitted to measured absorption and scattering per water type",
+    what: "Scattering from diffuse attenuation: of open sea by its chlorophyll, of the coast fitted to measured scattering per water type",
     kind: "formula",
-    source: "Fitted to Williamson & Hollins 2022, Applied Optics 61, 9951",
-    domain: "Waters IA to 7C",
+    source:
+      "Open sea: Morel & Maritorena 2001, Journal of Geophysical Research 106, 7163, 0.416 Chl^0.766 at 550 nm with chlorophyll from Kd(490). Coast: fitted to Williamson & Hollins 2022, Applied Optics 61, 9951, types 1C to 7C. Between them by the shape of the attenuation",
+    domain: "Chlorophyll 0.02 to 20 mg/m^3; coast from 1C to 7C",
     known_weaknesses:
-      "Scattering is not fixed by diffuse attenuation: a factor of two either way is carried as uncertainty. IA and 7C rest on one campaign each.",
+      "Scattering is not fixed by diffuse attenuation: a factor of two either way is carried as uncertainty. In type III the campaigns measured half of what chlorophyll tells, at the coastal stations of Petzold 1972 a quarter to a fifth of what the types say. 7C rests on one campaign.",
   },
   {
     id: "kirk_1984",

@@ -57,7 +57,7 @@ function evaluate(scene: Scene, depth_m: number) {
  * Of a sun that may stand anywhere the bounds hold a little more, and the median is farther off: half of all directions leave a
  * card in its own shade, however far it is turned away.
  */
-const SUN_ANYWHERE = { mostHeld: 0.9, medianOff: 0.17 };
+const SUN_ANYWHERE = { mostHeld: 0.9, medianOff: 0.19 };
 
 const SCENES: ({ name: string; scene: Scene; depth_m: number } & Partial<typeof SUN_ANYWHERE>)[] = [
   { name: "a reef with lamps", scene: REEF_WITH_LAMPS, depth_m: 12 },
@@ -177,7 +177,7 @@ describe("percentiles by quadrature", () => {
 
   it.each(SCENES)(
     "of $name hold 75 to 85 % of a simulation, and miss as often below as above",
-    ({ scene, depth_m, mostHeld = 0.86, medianOff = 0.13 }) => {
+    ({ scene, depth_m, mostHeld = 0.86, medianOff = 0.16 }) => {
       const { of, causes } = evaluate(scene, depth_m);
       const { estimates } = propagate(of, causes);
       const normal = normalFrom(1977);
@@ -188,9 +188,9 @@ describe("percentiles by quadrature", () => {
         const above = values.filter((v) => v > high).length / DRAWS;
         expect(1 - below - above, name).toBeGreaterThan(0.75);
         expect(1 - below - above, name).toBeLessThan(mostHeld);
-        expect(below, name).toBeLessThan(0.14);
-        expect(above, name).toBeLessThan(0.14);
-        // Lopsided causes (a beam's peak, a subject towards the sun) lift the true median above the nominal answer.
+        expect(below, name).toBeLessThan(0.15);
+        expect(above, name).toBeLessThan(0.15);
+        // Lopsided causes (a beam's peak, a subject towards the sun, scattering known to a factor of two) lift the true median above the nominal answer.
         expect(Math.abs(values[DRAWS / 2] - likely), name).toBeLessThan(medianOff * (high - low));
       }
     },
