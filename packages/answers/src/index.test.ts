@@ -13,6 +13,7 @@ it("exports these, and nothing else", () => {
       ...computed,
       "build",
       "checkRequest",
+      "checkpoint",
       "member",
       "modelVersion",
       "nearest",

@@ -1,4 +1,4 @@
-export { MODEL_VERSION as modelVersion, onCheckpoint } from "@sunfathom/planner";
+export { checkpoint, MODEL_VERSION as modelVersion, onCheckpoint } from "@sunfathom/planner";
 export { BUILD as build } from "./generated/build.js";
 export * from "./generated/parts.js";
 export type { SceneSize } from "./operations/about.js";

@@ -5,6 +5,7 @@ import {
   maxErrors,
   type SceneRuleParameters,
 } from "@sunfathom/contract";
+import { checkpoint } from "@sunfathom/planner";
 
 interface Codes extends CheckParameters, SceneRuleParameters, MountingRuleParameters {}
 
@@ -38,6 +39,7 @@ export class Findings {
 
   /** Takes a finding, made only if it will be reported. */
   add(finding: () => Finding): void {
+    checkpoint();
     if (this.said.length + this.list.length < maxErrors) this.list.push(finding());
     else this.more = true;
   }

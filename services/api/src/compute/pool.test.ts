@@ -1,5 +1,6 @@
 // Guards the threads: what they find, who waits for whom, and that leaving stops them. The threads run the built packages.
 import { onCheckpoint, toBytes } from "@sunfathom/answers";
+import { itemsFor, packageZip } from "@sunfathom/quiz";
 import { afterEach, expect, it } from "vitest";
 import { operations } from "../operations.js";
 import { Abandoned, ComputePool, Crowded, type PoolLimits, ThreadDied } from "./pool.js";
@@ -91,6 +92,36 @@ it("drops what waits for a caller who has left, and serves the others", async ()
   first.leave();
   await expect(first.answer).rejects.toBeInstanceOf(Abandoned);
   expect((await third.answer).status).toBe("ok");
+});
+
+it("does nothing for a caller who had left before, nor goes on reading what another has sent", async () => {
+  open();
+  const gone = pool.run(calculation(heavy), { client: "a", cost: 10, abandon: (stop) => stop() });
+  expect(pool.running + pool.waiting).toBe(0);
+  await expect(gone).rejects.toBeInstanceOf(Abandoned);
+  const names = Array.from({ length: 20_000 }, (_, n) => `"k${n}":1`).join(",");
+  const { answer, leave } = ask({
+    kind: "read",
+    reader: { operation: "attenuation" },
+    bytes: Buffer.from(`{${names}}`),
+  });
+  expect(pool.running).toBe(1);
+  leave();
+  await expect(answer).rejects.toBeInstanceOf(Abandoned);
+});
+
+it("packs the questions of a paper, and stops where nobody waits for them", async () => {
+  open({ waitingPerClient: 3 });
+  const paper = { seed: "s", level: "working", count: 60, units: "metric", language: "en" } as const;
+  const items = itemsFor(paper);
+  const options = { version: "3.0", language: "en", title: "t", keys: true } as const;
+  const here = Buffer.concat([...packageZip(items, options)]);
+  const packed = await ask({ kind: "package", items, options }).answer;
+  if (packed.status !== "ok") throw new Error(`It is a ${packed.status}.`);
+  expect(Buffer.from(packed.bytes).equals(here)).toBe(true);
+  const { answer, leave } = ask({ kind: "package", items, options });
+  leave();
+  await expect(answer).rejects.toBeInstanceOf(Abandoned);
 });
 
 it("takes no more than its lines hold, and says for how long", async () => {

@@ -128,6 +128,11 @@ export class ComputePool {
         reject,
       };
       abandon(() => this.#abandon(entry));
+      // Whoever has left before it came so far needs no turn.
+      if (entry.isAbandoned) {
+        reject(new Abandoned());
+        return;
+      }
       this.#cost += cost;
       this.#queue.add(client, entry);
       this.#serve();

@@ -1,6 +1,6 @@
 import type { OperationName } from "@sunfathom/answers";
 import type { ComponentName, Problem } from "@sunfathom/contract";
-import type { Item, itemsAgain, PaperRequest, QuizRefusal } from "@sunfathom/quiz";
+import type { Item, itemsAgain, PackageOptions, PaperRequest, QuizRefusal } from "@sunfathom/quiz";
 import type { JsonRead } from "../http/json-text.js";
 
 /** What checks a body: a calculation, or the component of the contract that it must keep. */
@@ -13,7 +13,9 @@ export type Task =
   | { kind: "calculation"; name: OperationName; scene: unknown }
   | { kind: "paper"; request: PaperRequest }
   /** The same from where its questions were found. */
-  | { kind: "paper_again"; request: PaperRequest; found: Found };
+  | { kind: "paper_again"; request: PaperRequest; found: Found }
+  /** Its questions as the files of a package, zipped. */
+  | { kind: "package"; items: readonly Item[]; options: PackageOptions };
 
 export type Found = Parameters<typeof itemsAgain>[1];
 

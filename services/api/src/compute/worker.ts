@@ -2,8 +2,8 @@
 import { setPriority } from "node:os";
 import { getHeapStatistics } from "node:v8";
 import { parentPort, threadId, workerData } from "node:worker_threads";
-import { checkRequest, type OperationName, onCheckpoint, toBytes } from "@sunfathom/answers";
-import { itemsAgain, itemsFor, QuizProblem } from "@sunfathom/quiz";
+import { checkpoint, checkRequest, type OperationName, onCheckpoint, toBytes } from "@sunfathom/answers";
+import { itemsAgain, itemsFor, packageZip, QuizProblem } from "@sunfathom/quiz";
 import { move, transferableSymbol, valueSymbol } from "piscina";
 import { readJson } from "../http/json-text.js";
 import { operations } from "../operations.js";
@@ -52,6 +52,8 @@ export default function work({ task, slot }: Order): unknown {
 function outcomeOf(task: Task): Outcome {
   if (task.kind === "paper") return { status: "paper", items: itemsFor(task.request) };
   if (task.kind === "paper_again") return { status: "paper", items: itemsAgain(task.request, task.found) };
+  if (task.kind === "package")
+    return { status: "ok", bytes: Uint8Array.from(Buffer.concat([...packageZip(task.items, task.options)])) };
   if (task.kind === "read") return read(task.bytes, task.reader);
   const answered = operationCalled(task.name).reply(task.scene);
   if (answered.status === "problem") return answered;
@@ -69,6 +71,7 @@ function operationCalled(wanted: OperationName): (typeof operations)[number] {
 function read(bytes: Uint8Array, reader: Reader): Outcome {
   const json = readJson(bytes);
   if (json.status !== "value") return { status: "read", json };
+  checkpoint();
   const checked =
     "operation" in reader
       ? operationCalled(reader.operation).prepare(json.value)

@@ -2,7 +2,7 @@ import { promisify } from "node:util";
 import { brotliCompress, constants, gzip } from "node:zlib";
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { type Encoding, encodingFor } from "./accept-encoding.js";
-import { encodedTag, isEncodedTag } from "./etag.js";
+import { encodedForm, encodedTag } from "./etag.js";
 import { isFixed } from "./send-fixed.js";
 
 /** Below, a packet or two carry the answer anyhow. */
@@ -65,9 +65,8 @@ function sayForm(reply: FastifyReply, encoding: Encoding): void {
 /** Says again the tag of the form that the caller has. */
 function keepFormOfTag({ headers }: FastifyRequest, reply: FastifyReply): void {
   const etag = reply.getHeader("etag");
-  const theirs = headers["if-none-match"]?.split(",").map((tag) => tag.trim().replace(/^W\//, ""));
-  const same = theirs?.find((tag) => typeof etag === "string" && isEncodedTag(tag, etag));
-  if (same !== undefined) reply.header("etag", same);
+  const form = typeof etag === "string" ? encodedForm(headers["if-none-match"], etag) : undefined;
+  if (form !== undefined) reply.header("etag", form);
 }
 
 function varyByEncoding(reply: FastifyReply): void {

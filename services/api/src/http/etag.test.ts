@@ -1,5 +1,5 @@
-import { describe, expect, it } from "vitest";
-import { etagOf, matches } from "./etag.js";
+import { describe, expect, it, vi } from "vitest";
+import { encodedForm, etagOf, matches } from "./etag.js";
 
 describe("an entity tag", () => {
   it("tells apart what differs, and where one part ends", () => {
@@ -31,5 +31,26 @@ describe("an entity tag", () => {
     [undefined, false],
   ])("is named by If-None-Match: %s is %s", (header, named) => {
     expect(matches(header, '"xyzzy"')).toBe(named);
+  });
+
+  it.each([
+    ['"xyzzy-gzip"', '"xyzzy-gzip"'],
+    ['W/"xyzzy-br" , "xyzzy-gzip"', '"xyzzy-br"'],
+    ['"xyzzy", "xyzzy-gzip"', '"xyzzy-gzip"'],
+    ['"xyzzy"', undefined],
+    ['a"xyzzy-gzip"', undefined],
+    ['"xyzzy-gzip-gzip"', undefined],
+    [undefined, undefined],
+  ])("of a compressed form is told from that of the plain one: %s names %s", (header, form) => {
+    expect(encodedForm(header, '"xyzzy"')).toBe(form);
+  });
+
+  it("is found in a list without taking it apart", () => {
+    const split = vi.spyOn(String.prototype, "split");
+    const list = `${'"a",'.repeat(4000)}"xyzzy-br"`;
+    expect(encodedForm(list, '"xyzzy"')).toBe('"xyzzy-br"');
+    expect(matches(list, '"xyzzy"')).toBe(true);
+    expect(split).not.toHaveBeenCalled();
+    split.mockRestore();
   });
 });

@@ -10,18 +10,30 @@ export function etagOf(...parts: string[]): string {
 
 /**
  * Whether `If-None-Match` names `etag`, or a compressed form of what it stands for (RFC 9110, section 13.1.2: compared weakly).
- * `*` is not looked at here. Looks for the tag in the list, which anybody may send thousands of entries in, instead of taking
- * the list apart.
+ * `*` is not looked at here.
  */
 export function matches(ifNoneMatch: string | undefined, etag: string): boolean {
-  if (ifNoneMatch === undefined) return false;
+  return named(ifNoneMatch, etag, [etag, ...encodedTags(etag)]) !== undefined;
+}
+
+/** The tag of the first compressed form that `If-None-Match` names of what `etag` stands for. */
+export function encodedForm(ifNoneMatch: string | undefined, etag: string): string | undefined {
+  return named(ifNoneMatch, etag, encodedTags(etag));
+}
+
+/**
+ * The first of `tags` that stands in a list, all of which begin as `etag` does. Looks for them in the list, which anybody may
+ * send thousands of entries in, instead of taking the list apart.
+ */
+function named(list: string | undefined, etag: string, tags: readonly string[]): string | undefined {
+  if (list === undefined) return undefined;
   const opened = etag.slice(0, -1);
-  for (let at = ifNoneMatch.indexOf(opened); at !== -1; at = ifNoneMatch.indexOf(opened, at + 1)) {
-    if (!begins(ifNoneMatch, at)) continue;
-    for (const tag of [etag, encodedTag(etag, "gzip"), encodedTag(etag, "br")])
-      if (ifNoneMatch.startsWith(tag, at) && ends(ifNoneMatch, at + tag.length)) return true;
+  for (let at = list.indexOf(opened); at !== -1; at = list.indexOf(opened, at + 1)) {
+    if (!begins(list, at)) continue;
+    const tag = tags.find((form) => list.startsWith(form, at) && ends(list, at + form.length));
+    if (tag !== undefined) return tag;
   }
-  return false;
+  return undefined;
 }
 
 /** Whether an entry begins at a place: behind a comma or at the start, blanks and `W/` aside. */
@@ -43,6 +55,4 @@ const isBlank = (character: string | undefined) => character === " " || characte
 /** The tag of a compressed form: strong tags tell bytes apart. */
 export const encodedTag = (etag: string, encoding: Encoding): string => `${etag.slice(0, -1)}-${encoding}"`;
 
-/** Whether `tag` is that of a compressed form of what `etag` stands for. */
-export const isEncodedTag = (tag: string, etag: string): boolean =>
-  tag === encodedTag(etag, "gzip") || tag === encodedTag(etag, "br");
+const encodedTags = (etag: string): string[] => [encodedTag(etag, "gzip"), encodedTag(etag, "br")];

@@ -1,4 +1,7 @@
-import { member } from "@sunfathom/answers";
+import { checkpoint, member } from "@sunfathom/answers";
+
+/** So many take a millisecond or two at the most. */
+const charactersPerLook = 16 * 1024;
 
 /**
  * The first name that stands twice in one object of a JSON text, as a pointer (RFC 6901); undefined where none does.
@@ -12,7 +15,12 @@ export function repeatedName(text: string): string | undefined {
   const steps: string[] = [];
   let names: Set<string> | undefined;
   let expectsName = false;
+  let next = 0;
   for (let at = 0; at < text.length; at += 1) {
+    if (at >= next) {
+      checkpoint();
+      next = at + charactersPerLook;
+    }
     switch (text.charCodeAt(at)) {
       case quote: {
         const end = endOfString(text, at);

@@ -2,7 +2,8 @@ import { once } from "node:events";
 import { request as ask } from "node:http";
 import type { AddressInfo } from "node:net";
 import { Writable } from "node:stream";
-import { itemsFor, openPaper } from "@sunfathom/quiz";
+import { onCheckpoint } from "@sunfathom/answers";
+import { itemsFor, openPaper, packageZip } from "@sunfathom/quiz";
 import type { FastifyBaseLogger, FastifyInstance } from "fastify";
 import { strFromU8, unzipSync } from "fflate";
 import { pino } from "pino";
@@ -215,8 +216,30 @@ describe("a package", () => {
       chunks.push(chunk);
       await new Promise((resolve) => setTimeout(resolve, 2));
     }
-    expect(reply.headers["transfer-encoding"]).toBe("chunked");
-    expect(Object.keys(unzipSync(Buffer.concat(chunks))).length).toBeGreaterThan(201);
+    const zip = Buffer.concat(chunks);
+    expect(reply.headers["content-length"]).toBe(String(zip.length));
+    expect(Object.keys(unzipSync(zip)).length).toBeGreaterThan(201);
+  });
+
+  it("is neither made nor packed on the thread that answers", async () => {
+    let looks = 0;
+    onCheckpoint(() => {
+      looks += 1;
+    });
+    try {
+      await packed({ ...paper, with_keys: true }, bearer);
+      // Reading the body here takes one.
+      expect(looks).toBeLessThan(paper.count);
+      // What the two of them do, done here: many looks are taken.
+      looks = 0;
+      const items = itemsFor({ ...paper, seed: "s", level: "working", units: "metric", language: "en" });
+      expect(looks).toBeGreaterThan(paper.count);
+      looks = 0;
+      for (const _ of packageZip(items, { version: "3.0", language: "en", title: "t", keys: true }));
+      expect(looks).toBeGreaterThan(items.length);
+    } finally {
+      onCheckpoint(undefined);
+    }
   });
 });
 

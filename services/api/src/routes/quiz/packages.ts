@@ -1,8 +1,6 @@
-import { Readable } from "node:stream";
-import { setImmediate } from "node:timers/promises";
 import { checkRequest, toJson } from "@sunfathom/answers";
 import type { QuizPackageRequest } from "@sunfathom/contract";
-import { type PackageFile, packageZip, QuizProblem } from "@sunfathom/quiz";
+import { type PackageFile, QuizProblem } from "@sunfathom/quiz";
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Computing } from "../../compute/computing.js";
 import { refuseQuery } from "../../http/refuse-query.js";
@@ -38,17 +36,14 @@ export function quizPackagesRoute(
     const { version = "3.0", language = "en", title, with_keys = false } = checked.request;
     if (with_keys && !mayHaveKeys(request, reply, instructorKey)) return reply;
     try {
-      const { paper, beside } = await (with_keys ? keyed : keyless)(
-        checked.request,
-        sealing,
-        computing.papers(request, reply).make,
-      );
-      const packed = packageZip(paper.items, { version, language, title, keys: with_keys, beside });
+      const { make, pack } = computing.papers(request, reply);
+      const { paper, beside } = await (with_keys ? keyed : keyless)(checked.request, sealing, make);
+      const zip = await pack(paper.items, { version, language, title, keys: with_keys, beside });
       return reply
         .header("content-type", "application/zip")
         .header("content-disposition", 'attachment; filename="quiz.zip"')
         .header("cache-control", "no-store")
-        .send(Readable.from(unhurried(packed), { objectMode: false }));
+        .send(Buffer.from(zip.buffer));
     } catch (error) {
       return sendQuizProblem(reply, error);
     }
@@ -93,12 +88,4 @@ async function keyless(asked: QuizPackageRequest, sealing: Sealing, make: Make):
   const { paper, sealed } = await drawSealed(asked, sealing, make);
   const beside = sealed.release === "at_once" ? [] : [{ path: "paper.json", content: toJson(sealed) }];
   return { paper, beside };
-}
-
-/** The same chunks, with other requests let in between: making one takes a millisecond or two. */
-async function* unhurried(chunks: Iterable<Uint8Array>): AsyncGenerator<Uint8Array> {
-  for (const chunk of chunks) {
-    yield chunk;
-    await setImmediate();
-  }
 }
