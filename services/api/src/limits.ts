@@ -22,11 +22,11 @@ export interface Limits {
   sendTimeout_ms: number;
   /** Connections at a time; more are closed at once. */
   connections: number;
-  /** Of them, of one address (of IPv6, one /64) that is no trusted proxy. */
+  /** Of them, of one address (of IPv6, one /64) that is no trusted proxy; of an IPv6 /48 twice as many. */
   connectionsPerAddress: number;
   /** Requests of one connection that wait for their answers at a time; beyond it the connection is closed. */
   unansweredPerConnection: number;
-  /** Of one address that is no trusted proxy: more than its connections hold where none sends ahead. */
+  /** Of one address, or one IPv6 /48, that is no trusted proxy: more than its connections hold where none sends ahead. */
   unansweredPerAddress: number;
   /** What one client may ask for in a window, in units of cost (cost.ts); 0 for any amount. */
   costPerWindow: number;

@@ -3,6 +3,7 @@ import Fastify, { type FastifyInstance } from "fastify";
 import request from "supertest";
 import { afterEach, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
+import { defaultExposure } from "../exposure.js";
 import { countRequests, Limiter } from "../limiting/limiter.js";
 import { unhurried } from "../unhurried.test-support.js";
 import { Computing } from "./computing.js";
@@ -100,6 +101,17 @@ describe("a body that is long enough to be read on a thread", () => {
     60_000,
   );
 });
+
+it("heavy requests of many networks of one IPv6 site wait in one line", async () => {
+  app = await createApp({
+    limits: { ...unhurried, workers: 1, waitingPerClient: 2 },
+    exposure: { ...defaultExposure, trustedProxies: ["loopback"] },
+  });
+  await app.listen({ host: "127.0.0.1", port: 0 });
+  const from = (n: number) => advice(n).set("X-Forwarded-For", `2001:db8:1:${n}::1`);
+  const answers = await Promise.all(Array.from({ length: 12 }, (_, n) => from(n)));
+  expect(answers.filter(({ status }) => status === 429).length).toBeGreaterThan(0);
+}, 60_000);
 
 it("a calculation whose thread dies is a 503 that says to try again, and the next is answered", async () => {
   const file = new URL("./dying-worker.test-support.mjs", import.meta.url).href;

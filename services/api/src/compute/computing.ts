@@ -1,13 +1,14 @@
 import type { Problem } from "@sunfathom/contract";
-import { type Item, type PaperRequest, QuizProblem } from "@sunfathom/quiz";
+import { type Item, type PackageOptions, type PaperRequest, QuizProblem } from "@sunfathom/quiz";
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { sendPlainProblem, sendProblem } from "../http/send-problem.js";
+import { siteOf } from "../limiting/client-key.js";
 import type { Limiter } from "../limiting/limiter.js";
 import { costOfErrors, costOfPaper } from "./cost.js";
 import { Abandoned, type ComputePool, Crowded, ThreadDied } from "./pool.js";
 import type { Found, Outcome, Task } from "./tasks.js";
 
-type PaperTask = Extract<Task, { kind: "paper" | "paper_again" }>;
+type PaperTask = Extract<Task, { kind: "paper" | "paper_again" | "package" }>;
 
 /** Up to this cost work is done at once, on the thread that answers: some five milliseconds at most. */
 const lightCost = 10;
@@ -48,19 +49,28 @@ export class Computing {
 
   /** Makes papers for a request. What they return throws AlreadyAnswered where the request could not have one made. */
   papers(request: FastifyRequest, reply: FastifyReply) {
-    const made = async (task: PaperTask) => {
-      const cost = costOfPaper(task.request.count);
+    const outcomeOf = async (task: PaperTask, count: number) => {
+      const cost = costOfPaper(count);
       const outcome = this.limiter.charge(request, reply, cost)
         ? await this.away(request, reply, task, cost)
         : undefined;
       if (outcome?.status === "quiz_problem") throw new QuizProblem(outcome.refusal, outcome.field);
-      if (outcome?.status !== "paper") throw new AlreadyAnswered();
-      return outcome.items;
+      if (outcome === undefined) throw new AlreadyAnswered();
+      return outcome;
+    };
+    const made = async (task: Exclude<PaperTask, { kind: "package" }>) => {
+      const outcome = await outcomeOf(task, task.request.count);
+      return outcome.status === "paper" ? outcome.items : undefined;
     };
     return {
       make: async (paper: PaperRequest): Promise<Item[]> =>
         (await made({ kind: "paper", request: paper })) ?? [],
       again: (paper: PaperRequest, found: Found) => made({ kind: "paper_again", request: paper, found }),
+      pack: async (items: readonly Item[], options: PackageOptions): Promise<Uint8Array> => {
+        const outcome = await outcomeOf({ kind: "package", items, options }, items.length);
+        if (outcome.status !== "ok") throw new Error(`A package became ${outcome.status}.`);
+        return outcome.bytes;
+      },
     };
   }
 
@@ -73,10 +83,10 @@ export class Computing {
   ): Promise<Outcome | undefined> {
     try {
       const outcome = await this.pool.run(task, {
-        client: request.client,
+        client: siteOf(request.client),
         cost,
-        // Also after the answer, when there is nothing to stop any more.
-        abandon: (stop) => reply.raw.once("close", stop),
+        // Also after the answer, when there is nothing to stop any more. What is closed already never says so again.
+        abandon: (stop) => (reply.raw.destroyed ? stop() : reply.raw.once("close", stop)),
       });
       if (outcome.status === "failed") throw new Error(outcome.message);
       return outcome;

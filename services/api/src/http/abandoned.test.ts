@@ -11,7 +11,7 @@ import { OneLineLog } from "./log-controller.js";
 import { limitPipelines } from "./pipelines.js";
 
 const share = new LineShare({ cost: 0, window_s: 1 }, undefined);
-const peerOf = () => ({ client: "a", isProxy: false });
+const peerOf = () => ({ client: "a", site: "a", isProxy: false });
 
 /** A service whose answers to `/slow/…` come never, and what it logs. */
 async function start() {

@@ -31,7 +31,7 @@ async function start({ bytes = 100_000, isProxy = false } = {}) {
       },
       {
         bytes,
-        peerOf: () => ({ client: "a", isProxy }),
+        peerOf: () => ({ client: "a", site: "a", isProxy }),
         offends: (socket) => {
           socket.destroy();
           offenders.push(socket);

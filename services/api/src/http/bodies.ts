@@ -66,7 +66,7 @@ function gather(request: IncomingMessage, { bytes, peerOf, offends }: BodyBounds
     }
     count += 1;
     sum += piece.length;
-    const isTooMuch = count > free && !peer.isProxy && !budget.take(peer.client, 1).isTaken;
+    const isTooMuch = count > free && !peer.isProxy && !budget.take(peer.site, 1).isTaken;
     if (count > mostPieces || isTooMuch) {
       offends(socket);
       return false;

@@ -1,6 +1,6 @@
 import { once } from "node:events";
 import { createServer } from "node:http";
-import { type AddressInfo, connect, type Socket } from "node:net";
+import { type AddressInfo, connect, Socket } from "node:net";
 import { afterEach, expect, it, vi } from "vitest";
 import { Connections } from "./connections.js";
 
@@ -57,6 +57,24 @@ it("are counted over all servers of an application, in all and of each address",
   await opens(2, 2, "127.0.0.2", 0);
   await opens(2, 1, "127.0.0.2", 1);
   await opens(3, 2, "127.0.0.3", 1);
+});
+
+it("of an IPv6 site are twice as many as of one of its clients, and given back", () => {
+  const counter = new Connections({ connections: 100, connectionsPerAddress: 3 }, []);
+  const server = createServer();
+  counter.watch(server);
+  const come = (remoteAddress: string) => {
+    const socket = Object.assign(new Socket(), {});
+    Object.defineProperty(socket, "remoteAddress", { value: remoteAddress });
+    server.listeners("connection")[0]?.call(server, socket);
+    return socket;
+  };
+  const networks = Array.from({ length: 8 }, (_, n) => come(`2001:db8:1:${n}::1`));
+  expect(networks.map(({ destroyed }) => destroyed)).toEqual([...Array(6).fill(false), true, true]);
+  expect(come("2001:db8:2::1").destroyed).toBe(false);
+  networks[0]?.emit("close");
+  expect(come("2001:db8:1:9::1").destroyed).toBe(false);
+  expect(come("2001:db8:1:a::1").destroyed).toBe(true);
 });
 
 it.each([["127.0.0.2"], ["127.0.0.0/30"], ["loopback"]])(

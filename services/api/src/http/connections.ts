@@ -1,11 +1,13 @@
 import type { Server } from "node:http";
 import { BlockList, isIPv6, type Socket } from "node:net";
 import { LRUCache } from "lru-cache";
-import { keyOf } from "../limiting/client-key.js";
+import { keyOf, siteOf } from "../limiting/client-key.js";
 
 /** Whose a connection is, as far as limits are concerned. */
 export interface Peer {
   client: string;
+  /** All whom it stands in line with: its own address, or of IPv6 its /48. */
+  site: string;
   /** Whether it carries the requests of many. */
   isProxy: boolean;
 }
@@ -18,6 +20,8 @@ export interface ConnectionLimits {
   connectionsPerAddress: number;
 }
 
+/** A site of IPv6 may have as many connections as so many of its clients. */
+const clientsPerSite = 2;
 const barred_ms = 10_000;
 const mostBarred = 16_384;
 
@@ -28,6 +32,7 @@ const mostBarred = 16_384;
  */
 export class Connections {
   readonly #ofClient = new Map<string, Set<Socket>>();
+  readonly #ofSite = new Map<string, number>();
   /** Clients that offended lately, and until when none of their connections is taken. */
   readonly #barred = new LRUCache<string, true>({ max: mostBarred, ttl: barred_ms });
   readonly #proxies: BlockList;
@@ -55,25 +60,28 @@ export class Connections {
       socket.destroy();
       return;
     }
-    const { client, isProxy } = this.peerOf(socket);
+    const { client, site, isProxy } = this.peerOf(socket);
     const sockets = this.#ofClient.get(client) ?? new Set();
+    const ofSite = this.#ofSite.get(site) ?? 0;
     const { connections, connectionsPerAddress } = this.limits;
-    if (
-      this.#all >= connections ||
-      this.#barred.has(client) ||
-      (sockets.size >= connectionsPerAddress && !isProxy)
-    ) {
+    const isTooMany =
+      sockets.size >= connectionsPerAddress || ofSite >= clientsPerSite * connectionsPerAddress;
+    if (this.#all >= connections || this.#barred.has(client) || (isTooMany && !isProxy)) {
       socket.destroy();
       return;
     }
     this.#all += 1;
     sockets.add(socket);
     this.#ofClient.set(client, sockets);
-    socket.once("close", () => this.#giveBack(client, socket));
+    this.#ofSite.set(site, ofSite + 1);
+    socket.once("close", () => this.#giveBack(client, site, socket));
   }
 
-  #giveBack(client: string, socket: Socket): void {
+  #giveBack(client: string, site: string, socket: Socket): void {
     this.#all -= 1;
+    const left = (this.#ofSite.get(site) ?? 1) - 1;
+    if (left === 0) this.#ofSite.delete(site);
+    else this.#ofSite.set(site, left);
     const sockets = this.#ofClient.get(client);
     sockets?.delete(socket);
     if (sockets?.size === 0) this.#ofClient.delete(client);
@@ -98,7 +106,8 @@ export class Connections {
     const known = this.#known.get(socket);
     if (known !== undefined) return known;
     const address = socket.remoteAddress ?? "";
-    const peer = { client: keyOf(address) ?? address, isProxy: this.#isProxy(address) };
+    const client = keyOf(address) ?? address;
+    const peer = { client, site: siteOf(client), isProxy: this.#isProxy(address) };
     this.#known.set(socket, peer);
     return peer;
   }

@@ -1,5 +1,6 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Outcome, Reader, Task } from "../compute/tasks.js";
+import { siteOf } from "../limiting/client-key.js";
 import { type BodyRefusal, type JsonRead, readJson, repeatedField, type Unreadable } from "./json-text.js";
 import { sendPlainProblem, sendProblem } from "./send-problem.js";
 import type { Turns } from "./turns.js";
@@ -65,7 +66,7 @@ export function takeOnlyJson(app: FastifyInstance, { turns, away }: Readers): vo
       }
     };
     // Bodies arrive behind the turns in which their requests were taken.
-    const takeHere = (read: () => JsonRead) => turns.do(request.client, () => take(read()));
+    const takeHere = (read: () => JsonRead) => turns.do(siteOf(request.client), () => take(read()));
     if (reader === undefined || bytes.length <= longestHere_B) {
       takeHere(() => readJson(bytes));
       return;

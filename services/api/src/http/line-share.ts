@@ -1,5 +1,6 @@
 import type { FastifyBaseLogger } from "fastify";
 import { Budget, type Quota } from "../limiting/budget.js";
+import { siteOf } from "../limiting/client-key.js";
 
 /** How long lines that are left out are counted before a line tells of them. */
 const tell_ms = 1000;
@@ -24,7 +25,7 @@ export class LineShare {
 
   /** Whether there is room for a line of a client's; counted where there is none. */
   take(client: string): boolean {
-    if (this.#budget === undefined || this.#budget.take(client, 1).isTaken) return true;
+    if (this.#budget === undefined || this.#budget.take(siteOf(client), 1).isTaken) return true;
     this.#leftOut += 1;
     this.#telling ??= setTimeout(() => this.#tell(), tell_ms).unref();
     return false;

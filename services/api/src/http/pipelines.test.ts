@@ -7,7 +7,7 @@ import { afterEach, describe, expect, it, vi } from "vitest";
 import { EndingMessage } from "./ending-message.js";
 import { limitPipelines } from "./pipelines.js";
 
-const peerOf = () => ({ client: "a", isProxy: false });
+const peerOf = () => ({ client: "a", site: "a", isProxy: false });
 const closing: (() => unknown)[] = [];
 afterEach(async () => {
   for (const close of closing.splice(0).reverse()) await close();
@@ -33,7 +33,7 @@ async function start(most = 16, ofAddress = 1000) {
           {
             ofConnection: most,
             ofAddress,
-            peerOf: () => ({ client: "a", isProxy: false }),
+            peerOf: () => ({ client: "a", site: "a", isProxy: false }),
             onTooMany: () => (tooMany += 1),
           },
         ),

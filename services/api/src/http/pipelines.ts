@@ -9,7 +9,7 @@ const unanswered = new WeakMap<Socket, Set<ServerResponse>>();
 export interface PipelineLimits {
   /** Requests of one connection. */
   ofConnection: number;
-  /** Requests of one address that is no proxy: more than its connections hold where none sends ahead. */
+  /** Requests of one address, or of one IPv6 site, that is no proxy: more than its connections hold where none sends ahead. */
   ofAddress: number;
   peerOf: (socket: Socket) => Peer;
   /** Told once of each connection that is closed for it. */
@@ -27,11 +27,11 @@ export function limitPipelines(
   handler: RequestListener,
   { ofConnection, ofAddress, peerOf, onTooMany }: PipelineLimits,
 ): RequestListener {
-  const ofClients = new Map<string, number>();
-  const add = (client: string, count: number) => {
-    const sum = (ofClients.get(client) ?? 0) + count;
-    if (sum === 0) ofClients.delete(client);
-    else ofClients.set(client, sum);
+  const ofSites = new Map<string, number>();
+  const add = (site: string, count: number) => {
+    const sum = (ofSites.get(site) ?? 0) + count;
+    if (sum === 0) ofSites.delete(site);
+    else ofSites.set(site, sum);
     return sum;
   };
   return (request, response) => {
@@ -39,17 +39,17 @@ export function limitPipelines(
     // The rest of a packet is still read after its connection has been closed.
     if (socket.destroyed) return;
     const waiting = unanswered.get(socket) ?? watched(socket);
-    const { client, isProxy } = peerOf(socket);
-    if (waiting.size >= ofConnection || (!isProxy && (ofClients.get(client) ?? 0) >= ofAddress)) {
+    const { client, site, isProxy } = peerOf(socket);
+    if (waiting.size >= ofConnection || (!isProxy && (ofSites.get(site) ?? 0) >= ofAddress)) {
       socket.destroy();
       onTooMany(client);
       return;
     }
     waiting.add(response);
-    add(client, 1);
+    add(site, 1);
     response.once("close", () => {
       waiting.delete(response);
-      add(client, -1);
+      add(site, -1);
     });
     handler(request, response);
   };

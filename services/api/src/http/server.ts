@@ -78,7 +78,7 @@ export function serversWith(
 function inTurn(handler: RequestListener, turns: Turns, peerOf: (socket: Socket) => Peer): RequestListener {
   return (request, response) => {
     const { socket } = request;
-    turns.do(peerOf(socket).client, () => {
+    turns.do(peerOf(socket).site, () => {
       if (!socket.destroyed) handler(request, response);
     });
   };

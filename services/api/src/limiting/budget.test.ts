@@ -55,11 +55,33 @@ it("lets nobody in twice for a clock that is set back, nor locks anybody out", (
   expect(budget.take("a", 1).isTaken).toBe(true);
 });
 
-it("remembers a bounded number of clients", () => {
-  const { budget } = under(1, 60);
-  budget.take("first", 1);
-  for (let n = 0; n < 16_383; n += 1) budget.take(`n${n}`, 1);
-  expect(budget.take("n0", 1).isTaken).toBe(false);
+it("remembers who has spent all while more come than it remembers", () => {
+  const { clock, budget } = under(100, 100);
+  for (let n = 0; n < 1000; n += 1) budget.take(`greedy ${n}`, 100);
+  for (let n = 0; n < 100_000; n += 1) {
+    clock.now_ms += 0.01;
+    expect(budget.take(`newcomer ${n}`, 1).isTaken).toBe(true);
+  }
+  for (let n = 0; n < 1000; n += 1) expect(budget.take(`greedy ${n}`, 2).isTaken).toBe(false);
+  expect(budget.remembered).toBeLessThanOrEqual(16_384);
+});
+
+it("forgets those that have spent the least, where nobody's budget is whole", () => {
+  const { budget } = under(100, 100);
+  for (let n = 0; n < 16_384; n += 1) budget.take(`n${n}`, 1 + (n % 90));
+  expect(budget.remembered).toBe(16_384);
   budget.take("one more", 1);
-  expect(budget.take("first", 1).isTaken).toBe(true);
+  expect(budget.remembered).toBe(16_384 - 1024 + 1);
+  for (let n = 0; n < 16_384; n += 1) {
+    const spent = 1 + (n % 90);
+    if (spent > 6) expect(budget.take(`n${n}`, 100 - spent + 1).isTaken).toBe(false);
+  }
+});
+
+it("needs not remember whose budget is whole", () => {
+  const { clock, budget } = under(100, 100);
+  for (let n = 0; n < 16_384; n += 1) budget.take(`n${n}`, 1);
+  clock.now_ms = 1000;
+  budget.take("one more", 1);
+  expect(budget.remembered).toBe(1);
 });

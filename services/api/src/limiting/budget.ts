@@ -1,5 +1,3 @@
-import { LRUCache } from "lru-cache";
-
 /** How much a client may ask for: so many units of cost in so many seconds. */
 export interface Quota {
   cost: number;
@@ -17,57 +15,79 @@ export interface Taken {
   wait_s: number;
 }
 
-interface Account {
-  left: number;
-  at_ms: number;
-}
-
-/** Clients remembered at most; the one unseen for longest is forgotten first, and starts again with a whole budget. */
+/** Clients remembered at most: each is known by its address and one number. */
 const mostClients = 16_384;
+/** Of them, so many make room at once where there is none. */
+const atOnce = mostClients / 16;
 
 /**
  * A budget for each client that fills up steadily: a window that starts anew at once would let two budgets be spent around
- * its edge. Time is counted from the start of the process, as a clock that is set back would lock clients out.
+ * its edge. Of a client it is known when its budget is whole again; whose is needs no remembering. Where there are too many
+ * others, those are forgotten who have spent the least: they are given the least, and whoever has spent all stays known, however
+ * many come. Time is counted from the start of the process, as a clock that is set back would lock clients out.
  */
 export class Budget {
-  readonly #accounts = new LRUCache<string, Account>({ max: mostClients });
+  readonly #whole_ms = new Map<string, number>();
   readonly #costPer_ms: number;
+  #read_ms: number;
+  #now_ms = 0;
 
-  /** @param now_ms a clock that only goes forward */
+  /** @param readClock a clock that only goes forward, ms */
   constructor(
     readonly quota: Quota,
-    private readonly now_ms: () => number = () => performance.now(),
+    private readonly readClock: () => number = () => performance.now(),
   ) {
     this.#costPer_ms = quota.cost / quota.window_s / 1000;
+    this.#read_ms = readClock();
+  }
+
+  /** Clients that are remembered. */
+  get remembered(): number {
+    return this.#whole_ms.size;
   }
 
   /** Takes `cost` from a client's budget, or nothing where there is less. What exceeds a whole budget takes all of it. */
   take(client: string, cost: number): Taken {
-    const account = this.#accountOf(client);
-    const wanted = Math.min(cost, this.quota.cost);
+    const now_ms = this.#advance();
+    const { cost: whole } = this.quota;
+    const short = Math.max(0, (this.#whole_ms.get(client) ?? now_ms) - now_ms) * this.#costPer_ms;
+    const before = Math.max(0, whole - short);
+    const wanted = Math.min(cost, whole);
     // Less than a millionth of a unit is how far additions may be off.
-    const isTaken = account.left > wanted - 1e-6;
-    if (isTaken) account.left = Math.max(0, account.left - wanted);
+    const isTaken = before > wanted - 1e-6;
+    const left = isTaken ? Math.max(0, before - wanted) : before;
+    if (isTaken && wanted > 0) this.#remember(client, now_ms + (whole - left) / this.#costPer_ms);
     return {
       isTaken,
-      left: Math.floor(account.left + 1e-6),
-      whole_s: this.#secondsFor(this.quota.cost - account.left),
-      wait_s: isTaken ? 0 : Math.max(1, this.#secondsFor(wanted - account.left)),
+      left: Math.floor(left + 1e-6),
+      whole_s: this.#secondsFor(whole - left),
+      wait_s: isTaken ? 0 : Math.max(1, this.#secondsFor(wanted - left)),
     };
   }
 
-  #accountOf(client: string): Account {
-    const now_ms = this.now_ms();
-    const known = this.#accounts.get(client);
-    if (known === undefined) {
-      const fresh = { left: this.quota.cost, at_ms: now_ms };
-      this.#accounts.set(client, fresh);
-      return fresh;
+  #remember(client: string, whole_ms: number): void {
+    if (this.#whole_ms.size >= mostClients && !this.#whole_ms.has(client)) this.#makeRoom();
+    this.#whole_ms.set(client, whole_ms);
+  }
+
+  #makeRoom(): void {
+    const times = Float64Array.from(this.#whole_ms.values()).sort();
+    const last_ms = Math.max(this.#now_ms, times[atOnce - 1] ?? 0);
+    let gone = 0;
+    for (const [client, whole_ms] of this.#whole_ms) {
+      // Of as many as have spent the same, no more than have to.
+      if (whole_ms > last_ms || (whole_ms > this.#now_ms && gone >= atOnce)) continue;
+      this.#whole_ms.delete(client);
+      gone += 1;
     }
-    const gained = Math.max(0, now_ms - known.at_ms) * this.#costPer_ms;
-    known.left = Math.min(this.quota.cost, known.left + gained);
-    known.at_ms = now_ms;
-    return known;
+  }
+
+  /** What the clock says, as far as it goes forward. */
+  #advance(): number {
+    const read_ms = this.readClock();
+    this.#now_ms += Math.max(0, read_ms - this.#read_ms);
+    this.#read_ms = read_ms;
+    return this.#now_ms;
   }
 
   #secondsFor(cost: number): number {

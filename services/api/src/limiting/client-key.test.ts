@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { clientKeyOf, keyOf } from "./client-key.js";
+import { clientKeyOf, keyOf, siteOf } from "./client-key.js";
 
 // Guards that a client is the same client however its address is written.
 it.each([
@@ -44,4 +44,16 @@ describe("a request", () => {
     expect(from("made up", "10.0.0.1")).toBe("10.0.0.1");
     expect(from("made up")).toBe("unknown");
   });
+});
+
+// RFC 6177, section 2: a site gets a /48 or less.
+it.each([
+  ["192.0.2.1", "192.0.2.1"],
+  ["2001:db8:1:2::/64", "2001:db8:1::/48"],
+  ["2001:db8:1:ffff::/64", "2001:db8:1::/48"],
+  ["2001:db8:2:2::/64", "2001:db8:2::/48"],
+  ["0:0:0:0::/64", "0:0:0::/48"],
+  ["unknown", "unknown"],
+])("%s stands in line as %s", (client, site) => {
+  expect(siteOf(client)).toBe(site);
 });

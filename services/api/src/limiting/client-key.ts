@@ -10,6 +10,15 @@ export function clientKeyOf(request: Pick<FastifyRequest, "ip" | "raw">): string
   return keyOf(request.ip) ?? keyOf(request.raw.socket.remoteAddress ?? "") ?? "unknown";
 }
 
+/**
+ * Whom a client stands in line with: an IPv4 address alone, an IPv6 network with all others of its /48: a site
+ * is given that or less (RFC 6177, section 2), and 65,536 such networks with it.
+ */
+export function siteOf(client: string): string {
+  if (!client.endsWith("::/64")) return client;
+  return `${client.split(":", 3).join(":")}::/48`;
+}
+
 /** The key of an address as text; undefined where it is none. */
 export function keyOf(text: string): string | undefined {
   const address = withoutZone(withoutPort(text.trim()));

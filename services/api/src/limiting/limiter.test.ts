@@ -145,6 +145,20 @@ describe("the limit on requests", () => {
   });
 });
 
+describe("an IPv6 site", () => {
+  const from = (group: string) => get("/v1/models").set("X-Forwarded-For", `2001:db8:${group}::1`);
+
+  it("has as much as four of its clients, however many networks it sends from", async () => {
+    await start({ costPerWindow: 2, window_s: 86_400 }, { trustedProxies: ["loopback"] });
+    for (let network = 0; network < 8; network += 1) await from(`1:${network.toString(16)}`).expect(200);
+    const { headers } = await from("1:ff").expect(429);
+    expect(headers["ratelimit"]).toMatch(/r=0;/);
+    expect(Number(headers["retry-after"])).toBeGreaterThan(3600);
+    await from("2:1").expect(200);
+    await get("/v1/models").set("X-Forwarded-For", "203.0.113.1").expect(200);
+  });
+});
+
 describe("a forwarded request", () => {
   const from = (client: string) => get("/v1/models").set("X-Forwarded-For", client);
 

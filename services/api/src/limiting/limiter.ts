@@ -4,7 +4,7 @@ import { pathOf } from "../http/path-of.js";
 import { sendPlainProblem } from "../http/send-problem.js";
 import type { Limits } from "../limits.js";
 import { Budget, type Taken } from "./budget.js";
-import { clientKeyOf } from "./client-key.js";
+import { clientKeyOf, siteOf } from "./client-key.js";
 
 /** Budgets that a route can count against. Each client has one of each. */
 export type PolicyName = "default" | "documentation";
@@ -22,6 +22,9 @@ declare module "fastify" {
   }
 }
 
+/** The clients of one IPv6 site may ask for as much as so many together, though it has thousands of networks. */
+const clientsPerSite = 4;
+
 /** What a request costs whatever it asks for: reading it and answering it. */
 const requestCost = 1;
 /** Reading a body costs one unit for each so many bytes: parsing it, and checking what it says. */
@@ -33,6 +36,8 @@ const bodyBytesPerUnit = 2048;
  */
 export class Limiter {
   readonly #budgets: Readonly<Record<PolicyName, Budget>>;
+  /** Of sites that hold many clients. */
+  readonly #sites: Readonly<Record<PolicyName, Budget>>;
   readonly #bodyBytes: number;
   readonly #isOn: boolean;
 
@@ -43,10 +48,12 @@ export class Limiter {
   ) {
     this.#isOn = costPerWindow > 0;
     this.#bodyBytes = bodyBytes;
-    this.#budgets = {
-      default: new Budget({ cost: costPerWindow, window_s }, now_ms),
-      documentation: new Budget({ cost: documentationPerWindow, window_s }, now_ms),
-    };
+    const budgetsOf = (clients: number) => ({
+      default: new Budget({ cost: costPerWindow * clients, window_s }, now_ms),
+      documentation: new Budget({ cost: documentationPerWindow * clients, window_s }, now_ms),
+    });
+    this.#budgets = budgetsOf(1);
+    this.#sites = budgetsOf(clientsPerSite);
   }
 
   /** Counts a request that has come in. Whether it may go on, `refuse` says. */
@@ -85,11 +92,20 @@ export class Limiter {
 
   #take(request: FastifyRequest, reply: FastifyReply, cost: number): Taken {
     const { name, budget } = this.#budgetOf(request);
-    const taken = budget.take(request.client, cost);
+    const own = budget.take(request.client, cost);
+    const taken = own.isTaken ? this.#takeOfSite(request, name, own, Math.min(cost, budget.quota.cost)) : own;
     reply
       .header("ratelimit-policy", `"${name}";q=${budget.quota.cost};w=${budget.quota.window_s}`)
       .header("ratelimit", `"${name}";r=${taken.left};t=${taken.whole_s}`);
     return taken;
+  }
+
+  /** What a client may take its site must have left, too. @returns what became of it, as the client is told */
+  #takeOfSite({ client }: FastifyRequest, name: PolicyName, own: Taken, cost: number): Taken {
+    const site = siteOf(client);
+    if (site === client) return own;
+    const { isTaken, left, wait_s } = this.#sites[name].take(site, cost);
+    return { ...own, isTaken, left: Math.min(own.left, left), wait_s };
   }
 
   #sayRefused(request: FastifyRequest, reply: FastifyReply, wait_s: number): void {
