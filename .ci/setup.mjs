@@ -72,7 +72,8 @@ function build() {
   run(process.execPath, [join(".ci", "write-operations.mjs")]);
   run(process.execPath, [join("packages", "answers", "scripts", "write-build.mjs")]);
   run(process.execPath, [join("node_modules", "typescript", "bin", "tsc"), "-b"]);
-  // The client that the service gives to those who install it from there.
+  // The pages that the service shows, and the client that it gives to those who install it from there.
+  run(process.execPath, [join("services", "api", "scripts", "write-pages.mjs")]);
   run(process.execPath, [
     join("packages", "sdk", "scripts", "pack.mjs"),
     "--into",

@@ -18,7 +18,7 @@ function filterId(description: string) {
 export const RunnerUp = z
   .object({
     filter_kind: choice(FilterVerdict, { description: "The second best choice.", example: "magenta" }),
-    filter_density: density("Its density; absent for `none`.", 0.4).optional(),
+    filter_density: density("Its density; absent for `none` and for a measured filter.", 0.4).optional(),
     filter_id: filterId("Its `id`, where it comes from the scene's `kit`.").optional(),
     colour_error_delta_e00: ColourErrorEstimate.describe("Its mean colour error over the range (CIEDE2000)."),
     loses_by_delta_e00: ColourErrorDifferenceEstimate.describe(
@@ -35,7 +35,7 @@ export const FilterAtDepth = z
       description: "The best choice at this depth alone.",
       example: "red",
     }),
-    best_filter_density: density("Its density; absent for `none`.", 0.6).optional(),
+    best_filter_density: density("Its density; absent for `none` and for a measured filter.", 0.6).optional(),
     best_colour_error_delta_e00: colourError(
       "Colour error with it (CIEDE2000, mean of a 24-patch chart).",
       8.1,
@@ -65,7 +65,10 @@ export const FilterChoiceAnswer = z
       description: "What to mount on the lens for the whole range.",
       example: "red",
     }),
-    filter_density: density("Its peak optical density; absent when the advice is `none`.", 0.6).optional(),
+    filter_density: density(
+      "Its peak optical density; absent for `none` and for a measured filter.",
+      0.6,
+    ).optional(),
     filter_id: filterId("The `id` of the filter, where it comes from the scene's `kit`.").optional(),
     neutral_density: neutralDensity(
       "Neutral density to mount with it, so that a white card at the shallow end just does not clip; absent where the camera's limits do. Metered on a grey, as `exposure-loss` has it, about half a stop more is held back.",

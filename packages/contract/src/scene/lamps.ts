@@ -15,7 +15,8 @@ export const LedName = z
     "LED illuminant of the CIE (CIE 015:2018): B1 to B5 blue-pumped, BH1 blue hybrid, RGB1 mixed, V1 and V2 violet-pumped.",
   );
 
-const lampFields = {
+/** @param prefix of the names of fields, where one is named by another */
+const lampFieldsNamed = (prefix: "" | "lamp_") => ({
   flux_lm: quantity({
     description: "Luminous flux of one lamp, without a filter.",
     unit: "lm",
@@ -46,7 +47,7 @@ const lampFields = {
     default: lampDefaults.beam_angle_medium,
   }),
   cct_K: quantity({
-    description: "Colour temperature of the lamp. Not with `led`.",
+    description: `Colour temperature of the lamp. Not with \`${prefix}led\`.`,
     unit: "K",
     min: 1500,
     max: 20000,
@@ -54,7 +55,7 @@ const lampFields = {
     default: lampDefaults.cct_K,
   }),
   led: choice(LedName, {
-    description: "Spectrum of the lamp, by the name of a CIE LED illuminant. In place of `cct_K`.",
+    description: `Spectrum of the lamp, by the name of a CIE LED illuminant. In place of \`${prefix}cct_K\`.`,
     example: "LED-B4",
   }),
   distance_m: quantity({
@@ -65,15 +66,16 @@ const lampFields = {
     example: 0.8,
   }),
   filter_kind: choice(FilterKind, {
-    description: "Kind of the filter in front of the lamp. With `filter_density`; no filter when left out.",
+    description: `Kind of the filter in front of the lamp. With \`${prefix}filter_density\`; no filter when left out.`,
     example: "blue",
   }),
   filter_density: quantity({
     ...filterDensity,
-    description:
-      "Peak optical density of the filter in front of the lamp, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`.",
+    description: `Peak optical density of the filter in front of the lamp, above that of its clear glass, in the band that its kind absorbs. With \`${prefix}filter_kind\`.`,
   }),
-};
+});
+
+const lampFields = lampFieldsNamed("");
 
 /** Fields that not every lamp has. */
 const mayBeAbsent = ["cct_K", "led", "filter_kind", "filter_density"] as const;
@@ -115,18 +117,20 @@ export const resolvedLampsField = {
   }),
 };
 
+const flat = lampFieldsNamed("lamp_");
+
 /**
  * One group of lamps in flat fields, for scenes that must fit a query string. Without defaults: a lamp that nobody
  * names has none.
  */
 export const flatLampFields = {
-  lamp_flux_lm: lampFields.flux_lm,
-  lamp_count: withoutDefault(lampFields.count),
-  lamp_beam_angle_deg: withoutDefault(lampFields.beam_angle_deg),
-  lamp_beam_angle_medium: withoutDefault(lampFields.beam_angle_medium),
-  lamp_cct_K: withoutDefault(lampFields.cct_K),
-  lamp_led: lampFields.led,
-  lamp_distance_m: lampFields.distance_m,
-  lamp_filter_kind: lampFields.filter_kind,
-  lamp_filter_density: lampFields.filter_density,
+  lamp_flux_lm: flat.flux_lm,
+  lamp_count: withoutDefault(flat.count),
+  lamp_beam_angle_deg: withoutDefault(flat.beam_angle_deg),
+  lamp_beam_angle_medium: withoutDefault(flat.beam_angle_medium),
+  lamp_cct_K: withoutDefault(flat.cct_K),
+  lamp_led: flat.led,
+  lamp_distance_m: flat.distance_m,
+  lamp_filter_kind: flat.filter_kind,
+  lamp_filter_density: flat.filter_density,
 };

@@ -455,7 +455,7 @@ export class Service {
   }
 
   /**
-   * What a kind of problem means. The page that the `type` of a problem leads to.
+   * What a kind of problem means. The page that the `type` of a problem leads to. Browsers get it in HTML (`Accept`).
    * @param name Name of the kind, as the last part of a problem's `type`.
    * @returns `ProblemPage`, or rejects with a `SunfathomError`
    * @example

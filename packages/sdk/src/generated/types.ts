@@ -868,7 +868,7 @@ export type FilterAtDepth = {
      */
     best_filter_kind: FilterVerdict;
     /**
-     * Its density; absent for `none`. 0 to 3.
+     * Its density; absent for `none` and for a measured filter. 0 to 3.
      */
     best_filter_density?: number | undefined;
     /**
@@ -919,7 +919,7 @@ export type FilterChoiceAnswer = {
      */
     filter_kind: FilterVerdict;
     /**
-     * Its peak optical density; absent when the advice is `none`. 0 to 3.
+     * Its peak optical density; absent for `none` and for a measured filter. 0 to 3.
      */
     filter_density?: number | undefined;
     /**
@@ -3370,7 +3370,7 @@ export type RunnerUp = {
      */
     filter_kind: FilterVerdict;
     /**
-     * Its density; absent for `none`. 0 to 3.
+     * Its density; absent for `none` and for a measured filter. 0 to 3.
      */
     filter_density?: number | undefined;
     /**
@@ -3624,11 +3624,11 @@ export type SceneFields = {
      */
     lamp_beam_angle_medium?: BeamMedium | undefined;
     /**
-     * Colour temperature of the lamp. Not with `led`. 1500 to 20000 K. Default 5600 K.
+     * Colour temperature of the lamp. Not with `lamp_led`. 1500 to 20000 K. Default 5600 K.
      */
     lamp_cct_K?: number | undefined;
     /**
-     * Spectrum of the lamp, by the name of a CIE LED illuminant. In place of `cct_K`.
+     * Spectrum of the lamp, by the name of a CIE LED illuminant. In place of `lamp_cct_K`.
      */
     lamp_led?: LedName | undefined;
     /**
@@ -3636,11 +3636,11 @@ export type SceneFields = {
      */
     lamp_distance_m?: number | undefined;
     /**
-     * Kind of the filter in front of the lamp. With `filter_density`; no filter when left out.
+     * Kind of the filter in front of the lamp. With `lamp_filter_density`; no filter when left out.
      */
     lamp_filter_kind?: FilterKind | undefined;
     /**
-     * Peak optical density of the filter in front of the lamp, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. 0.05 to 3.
+     * Peak optical density of the filter in front of the lamp, above that of its clear glass, in the band that its kind absorbs. With `lamp_filter_kind`. 0.05 to 3.
      */
     lamp_filter_density?: number | undefined;
     /**

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "196e282e55966449f84a615cc61ff3a92db09e7e949e2997832a6346e23e3ccd";
+export const descriptionHash = "40ff90c099433788ae5e743d91bae658f9408dffa7881f7653f9bd4b08ea1dd3";

@@ -90,6 +90,11 @@ export class ComputePool {
     return this.limits.threads - this.#freeSlots.length;
   }
 
+  /** Until what waits and runs has been worked out by the threads of one client, s. */
+  get wait_s(): number {
+    return Math.max(1, Math.ceil((this.#cost * this.#msPerUnit) / this.limits.runningPerClient / 1000));
+  }
+
   /** What the heaps of the threads held after their last tasks, bytes. */
   get heapBytes(): number {
     const alive = new Set(this.#piscina?.threads.map((thread) => thread.threadId));
@@ -115,7 +120,7 @@ export class ComputePool {
     { client, cost, abandon }: { client: string; cost: number; abandon: (stop: () => void) => void },
   ): Promise<Outcome> {
     const full = this.#queue.fullFor(client);
-    if (full !== undefined) throw new Crowded(full, this.#wait_s());
+    if (full !== undefined) throw new Crowded(full, this.wait_s);
     return new Promise((resolve, reject) => {
       const entry: Entry = {
         client,
@@ -205,11 +210,6 @@ export class ComputePool {
   /** A moving mean over some ten tasks. */
   #learn(msPerUnit: number): void {
     this.#msPerUnit += (msPerUnit - this.#msPerUnit) / 10;
-  }
-
-  /** Until what waits and runs has been worked out by the threads of one client, s. */
-  #wait_s(): number {
-    return Math.max(1, Math.ceil((this.#cost * this.#msPerUnit) / this.limits.runningPerClient / 1000));
   }
 
   #started(): Piscina {

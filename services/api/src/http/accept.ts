@@ -1,5 +1,5 @@
 /** What answers come in. */
-export type MediaType = "application/json" | "application/zip";
+export type MediaType = "application/json" | "application/zip" | "text/html";
 
 /**
  * Whether an `Accept` header takes a media type (RFC 9110, section 12.5.1): the most specific range that fits decides, and a
@@ -8,7 +8,7 @@ export type MediaType = "application/json" | "application/zip";
 export function accepts(accept: string | undefined, type: MediaType): boolean {
   if (accept === undefined || accept.trim() === "" || accept === "*/*") return true;
   // From least to most specific.
-  const ranges = ["*/*", "application/*", type];
+  const ranges = ["*/*", `${type.split("/")[0]}/*`, type];
   let takes = false;
   let rank = -1;
   for (const range of accept.toLowerCase().split(",")) {

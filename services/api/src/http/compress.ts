@@ -4,6 +4,7 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { type Encoding, encodingFor } from "./accept-encoding.js";
 import { encodedForm, encodedTag } from "./etag.js";
 import { isFixed } from "./send-fixed.js";
+import { varyBy } from "./vary.js";
 
 /** Below, a packet or two carry the answer anyhow. */
 const LEAST_BYTES = 4096;
@@ -38,8 +39,8 @@ export function compressAnswers(app: FastifyInstance): void {
   app.addHook<Buffer | string>("onSend", (request, reply, payload, done) => {
     const type = String(reply.getHeader("content-type") ?? "");
     if (reply.statusCode === 304) keepFormOfTag(request, reply);
-    else if (!/json|^text\/|javascript/.test(type)) return done(null, payload);
-    varyByEncoding(reply);
+    else if (!/json|yaml|^text\/|javascript|svg/.test(type)) return done(null, payload);
+    varyBy(reply, "Accept-Encoding");
     if (!(payload instanceof Buffer || typeof payload === "string")) return done(null, payload);
     const bytes = typeof payload === "string" ? Buffer.from(payload) : payload;
     if (bytes.length <= LEAST_BYTES) return done(null, payload);
@@ -67,9 +68,4 @@ function keepFormOfTag({ headers }: FastifyRequest, reply: FastifyReply): void {
   const etag = reply.getHeader("etag");
   const form = typeof etag === "string" ? encodedForm(headers["if-none-match"], etag) : undefined;
   if (form !== undefined) reply.header("etag", form);
-}
-
-function varyByEncoding(reply: FastifyReply): void {
-  const vary = reply.getHeader("vary");
-  reply.header("vary", vary === undefined ? "Accept-Encoding" : `${vary}, Accept-Encoding`);
 }

@@ -42,7 +42,7 @@ describe("an error of the framework", () => {
     expect(answer.body.code).toBe(problem);
     expect(answer.body.detail).toMatch(/^[A-Z].+\.$/);
     expect(answer.logged).toEqual([]);
-    expect(answer.headers["retry-after"]).toBe(status === 503 ? "5" : undefined);
+    expect(answer.headers["retry-after"]).toBe(status === 503 ? "1" : undefined);
     expect(answer.headers["accept"]).toBe(status === 415 ? "application/json" : undefined);
   });
 });

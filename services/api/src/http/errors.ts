@@ -2,6 +2,13 @@ import type { ProblemCode } from "@sunfathom/contract";
 import type { FastifyError, FastifyReply, FastifyRequest } from "fastify";
 import { sendPlainProblem } from "./send-problem.js";
 
+declare module "fastify" {
+  interface FastifyInstance {
+    /** How long the threads will take for what waits and runs, s; 1 at the least. */
+    backlog_s?: () => number;
+  }
+}
+
 /** What the framework, or who reads bodies, refuses before a handler sees it, by its error code. */
 const refusals: Readonly<Record<string, { code: ProblemCode; detail: string }>> = {
   FST_ERR_CTP_BODY_TOO_LARGE: { code: "body_too_large", detail: "The body exceeds 256 kB." },
@@ -36,7 +43,7 @@ export function handleError(error: FastifyError, request: FastifyRequest, reply:
     sendPlainProblem(reply, "internal_error", "The request could not be answered.");
     return;
   }
-  if (refusal.code === "unavailable") reply.header("retry-after", "5");
+  if (refusal.code === "unavailable") reply.header("retry-after", String(request.server.backlog_s?.() ?? 1));
   if (refusal.code === "unsupported_media_type") reply.header("accept", "application/json");
   sendPlainProblem(reply, refusal.code, refusal.detail);
 }

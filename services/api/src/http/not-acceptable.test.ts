@@ -7,6 +7,7 @@ function ask(url: string, accept?: string) {
   app.addHook("onRequest", refuseOtherForms);
   app.get("/json", { schema: {} }, () => "taken");
   app.get("/zip", { schema: {}, config: { answersIn: "application/zip" } }, () => "taken");
+  app.get("/both", { schema: {}, config: { answersIn: ["application/json", "text/html"] } }, () => "taken");
   app.get("/hidden", { schema: { hide: true } }, () => "taken");
   app.get("/undescribed", () => "taken");
   return app.inject({ url, headers: accept === undefined ? {} : { accept } });
@@ -18,6 +19,9 @@ describe("a route that answers in one form", () => {
     ["/json", undefined],
     ["/json", "application/json"],
     ["/json", "text/html, */*;q=0.1"],
+    ["/both", "text/html"],
+    ["/both", "text/*"],
+    ["/both", "application/json"],
     ["/zip", undefined],
     ["/zip", "application/zip"],
     // These have forms of their own.
@@ -32,6 +36,7 @@ describe("a route that answers in one form", () => {
     ["/json", "text/html", "application/json"],
     ["/json", "application/zip", "application/json"],
     ["/zip", "application/json", "application/zip"],
+    ["/both", "application/zip", "application/json and text/html"],
   ])("%s refuses Accept: %s, and names its form", async (url, accept, form) => {
     const reply = await ask(url, accept);
     expect(reply.statusCode).toBe(406);

@@ -37,7 +37,7 @@ export const problemPageRead = {
   operationId: "readProblemKind",
   tags,
   summary: "What a kind of problem means",
-  description: "The page that the `type` of a problem leads to.",
+  description: "The page that the `type` of a problem leads to. Browsers get it in HTML (`Accept`).",
   params: {
     type: "object",
     properties: {

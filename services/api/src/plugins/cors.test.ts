@@ -49,7 +49,15 @@ describe("pages of other origins", () => {
   });
 
   // What the client sends beyond the safelist of the protocol, and reads of an answer beside its body.
-  it.each(["authorization", "content-type", "if-none-match", "x-request-id"])("may send %s", async (name) => {
+  it.each([
+    "authorization",
+    "content-type",
+    "if-none-match",
+    "x-request-id",
+    // https://www.w3.org/TR/trace-context/
+    "traceparent",
+    "tracestate",
+  ])("may send %s", async (name) => {
     await start({ corsOrigins: "*" });
     const asked = await preflight("https://shop.example")
       .set("Access-Control-Request-Headers", name)

@@ -12,7 +12,15 @@ export async function registerCors(app: FastifyInstance, origins: Exposure["cors
   await app.register(cors, {
     origin: origins === "*" ? "*" : [...origins],
     methods: ["GET", "HEAD", "POST"],
-    allowedHeaders: ["Authorization", "Content-Type", "If-None-Match", "X-Request-Id"],
+    allowedHeaders: [
+      "Authorization",
+      "Content-Type",
+      "If-None-Match",
+      "X-Request-Id",
+      // What browsers' tracing adds to each request (W3C Trace Context).
+      "Traceparent",
+      "Tracestate",
+    ],
     exposedHeaders: ["ETag", "X-Request-Id", "RateLimit", "RateLimit-Policy", "Retry-After"],
     maxAge: 600,
     // What asks beforehand is counted, and answered, as any other OPTIONS is.

@@ -1,5 +1,6 @@
 import Fastify from "fastify";
 import { expect, it } from "vitest";
+import { parse } from "yaml";
 import { registerSwagger } from "../plugins/swagger.js";
 import { descriptionRoutes } from "./description.js";
 
@@ -19,6 +20,13 @@ it("the description holds the service's paths, its own left out, and has a tag",
   const { etag } = reply.headers;
   const again = await ask("/openapi.json", { "if-none-match": String(etag) });
   expect([again.statusCode, again.body, again.headers["etag"]]).toEqual([304, "", etag]);
+});
+
+it("is given in YAML, too, and means the same", async () => {
+  const [yaml, json] = [await ask("/openapi.yaml"), await ask("/openapi.json")];
+  // RFC 9512.
+  expect(yaml.headers["content-type"]).toBe("application/yaml; charset=utf-8");
+  expect(parse(yaml.body)).toEqual(json.json());
 });
 
 it("the description takes no query", async () => {

@@ -89,10 +89,14 @@ function files(): Map<string, Fixed> {
     ["/docs", fixed(html, page("docs/static"))],
     ["/docs/", fixed(html, page("static"))],
     ["/docs/static/swagger-initializer.js", fixed(script, initializer)],
+    ["/docs/static/pages.css", fixed(style, ownFile("pages.css"))],
+    ["/docs/static/icon.svg", fixed("image/svg+xml", ownFile("icon.svg"))],
     ...libraryFilesRead(),
   ]);
   return read;
 }
+
+const ownFile = (name: string) => readFileSync(new URL(`../../docs/${name}`, import.meta.url));
 
 function libraryFilesRead(): [string, Fixed][] {
   const require = createRequire(import.meta.url);

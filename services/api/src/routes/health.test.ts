@@ -39,7 +39,7 @@ describe("health", () => {
     app.denyReadiness();
     const ready = await app.inject("/health/ready");
     expect(ready.statusCode).toBe(503);
-    expect(ready.headers["retry-after"]).toBe("5");
+    expect(ready.headers["retry-after"]).toBe("1");
     expect(ready.json()).toMatchObject({
       code: "unavailable",
       detail: "The service is starting or stopping.",

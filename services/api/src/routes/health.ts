@@ -13,7 +13,8 @@ export function healthRoutes(app: FastifyInstance): void {
     if (app.isReady()) reply.header("cache-control", "no-store").send({ status: "ready", build });
     else
       sendPlainProblem(
-        reply.header("retry-after", "5"),
+        // Another process takes over, or the next one here: each starts in about a second.
+        reply.header("retry-after", "1"),
         "unavailable",
         "The service is starting or stopping.",
       );

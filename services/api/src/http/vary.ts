@@ -1,0 +1,7 @@
+import type { FastifyReply } from "fastify";
+
+/** Says that an answer depends on a header of the request, beside those that it says already (RFC 9110, section 12.5.5). */
+export function varyBy(reply: FastifyReply, name: string): void {
+  const vary = reply.getHeader("vary");
+  reply.header("vary", vary === undefined ? name : `${vary}, ${name}`);
+}
