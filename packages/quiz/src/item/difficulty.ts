@@ -2,7 +2,8 @@
  * How hard a question is, 0 to 1, from its features: a stated rule, not yet fitted to learners' answers.
  *
  *   0.08 for each step of the solution beyond the first, to 0.24
- * + the hardest operation: recall 0, compare 0.1, add 0.1, multiply 0.2, power or logarithm 0.35
+ * + the hardest operation: recall 0, compare 0.1, add 0.1, doubling or halving a whole
+ *   number of times 0.15, multiply 0.2, judge 0.25 (weigh what two things do against each other), power or logarithm 0.35
  * + 0.2 × how near two options, or the key of a numeric question and a wrong number that was foreseen, lie to each other (1 for
  *   the same, 0 at four times or a quarter). Of options it is any two: from the nearest to the key learners could tell the key
  * + 0.2 × the chance of missing by guessing
@@ -13,7 +14,9 @@ const OPERATION: Record<Operation, number> = {
   recall: 0,
   compare: 0.1,
   add: 0.1,
+  double: 0.15,
   multiply: 0.2,
+  judge: 0.25,
   power: 0.35,
 };
 

@@ -3,7 +3,7 @@ import type { MisconceptionId } from "@sunfathom/words";
 import type { Basis, Given, Interval, Picture } from "./item.js";
 
 /** The hardest thing that a step of the solution asks for; see `difficultyOf`. */
-export type Operation = "recall" | "compare" | "add" | "multiply" | "power";
+export type Operation = "recall" | "compare" | "add" | "double" | "multiply" | "judge" | "power";
 
 interface Step {
   text: string;
@@ -33,6 +33,8 @@ export interface NumericDraft {
   decimals: number;
   /** Half the width of what counts as right, around the value rounded to those decimals. */
   tolerance: number;
+  /** Where more is right than that, as where the exact number lies between two that a dial has. */
+  accepted?: Interval;
   anticipated: { misconception: MisconceptionId; value: number }[];
 }
 

@@ -90,12 +90,12 @@ const clean = (value: number): number => Number(value.toFixed(6));
 
 function numericItem(
   common: ItemCommon,
-  { unit, decimals, value, tolerance, anticipated }: NumericDraft,
+  { unit, decimals, value, tolerance, accepted: more, anticipated }: NumericDraft,
   feedback: Feedback,
 ): Item {
   const asked = Number(value.toFixed(decimals));
   const around = (middle: number, by: number) => ({ low: clean(middle - by), high: clean(middle + by) });
-  const accepted = around(asked, tolerance);
+  const accepted = more ?? around(asked, tolerance);
   const taken = [accepted];
   const free = anticipated.flatMap(({ misconception, value: wrong }) => {
     // A smaller wrong number is recognised as narrowly as the right one, in proportion.

@@ -5,7 +5,7 @@ import type { Catalogue } from "./catalogue.js";
 const MODEL_SOURCES = new Map(models().map(({ id, source }) => [id, source]));
 
 /**
- * A source as text: one of the catalogue's, or of the model's tables and formulas.
+ * A source as text, for learners: the catalogue's, or what the model says of its tables and formulas.
  * @throws RangeError for an id that neither knows: a mistake in a template.
  */
 export function citation({ citations }: Catalogue, id: string): string {

@@ -101,13 +101,29 @@ const bringsRed: Record<string, (given: Given) => boolean> = {
   grade: () => false,
 };
 
-/** By how much white would shift, red against blue, in stops. */
-const shiftStops = (a: { red: number; blue: number }, b: { red: number; blue: number }): number =>
-  Math.abs(Math.log2(a.red / a.blue / (b.red / b.blue)));
+/** By how much white would shift, between the channel that gains most and the one that loses most, in stops. */
+type Gains = Record<"red" | "green" | "blue", number>;
+const shiftStops = (a: Gains, b: Gains): number => {
+  const steps = (["red", "green", "blue"] as const).map((channel) => Math.log2(a[channel] / b[channel]));
+  return Math.max(...steps) - Math.min(...steps);
+};
+/** A camera that can balance a card anywhere. */
+const ANY_BALANCE = {
+  white_balance_min_cct_K: 1500,
+  white_balance_max_cct_K: 40000,
+  white_balance_max_duv: 0.15,
+};
+/** By so much white shifts where a new balance is due. */
+const DUE_STOPS = 0.3;
 const gainsOf = (asked: Scene) => {
   const at = there(balanceOf(asked).depths[0]);
-  return { red: at.red_gain.likely, blue: at.blue_gain.likely };
+  return { red: at.red_gain.likely, green: at.green_gain.likely, blue: at.blue_gain.likely };
 };
+const shifted = (water: string, from_m: number, to_m: number): boolean =>
+  shiftStops(
+    gainsOf({ ...sceneOf(water, 50, from_m), ...ANY_BALANCE }),
+    gainsOf({ ...sceneOf(water, 50, to_m), ...ANY_BALANCE }),
+  ) > DUE_STOPS;
 /** What a white card gives in the red and the green channel behind a filter. */
 const throughFilter = (kind: "red" | "magenta") => {
   const { red, green } = meanSensor();
@@ -116,11 +132,8 @@ const throughFilter = (kind: "red" | "magenta") => {
   return Math.abs(Math.log2(left(red) / left(green)));
 };
 const changesWhite: Record<string, (words: string[]) => boolean> = {
-  descend: ([water, from, to]) =>
-    shiftStops(
-      gainsOf(sceneOf(there(water), 50, Number(from))),
-      gainsOf(sceneOf(there(water), 50, Number(to))),
-    ) > 0.5,
+  descend: ([water, from, to]) => shifted(there(water), Number(from), Number(to)),
+  ascend: ([water, from, to]) => shifted(there(water), Number(from), Number(to)),
   lamps_on: ([water, depth]) =>
     there(mixOf({ ...sceneOf(there(water), 50, Number(depth)), lamps: [twoLamps(0.5)] }).depths[0])
       .verdict === "lamps_lead",
@@ -153,7 +166,42 @@ const SAFE = new Set([
   "hands_dry",
   "dim_near_animals",
 ]);
-const PLACE: Record<string, string> = { fisheye: "behind_lens", flat: "before_port", dome: "on_lens" };
+const PLACE: Record<string, string> = {
+  fisheye: "behind_lens",
+  wide: "behind_lens",
+  flat: "before_port",
+  action: "before_port",
+  dome: "on_lens",
+};
+
+/** What a white card shows of lamp light that came this far: red against green, in stops. */
+const lampRedOverGreen = remembered((water: string, distance_m: number): number => {
+  const asked = { ...atNight(sceneOf(water, 50, 15)), lamps: [twoLamps(distance_m)] };
+  const at = there(mixOf(asked).depths[0]);
+  return there(at.lamp_red_water_loss_stops).likely - there(at.lamp_green_water_loss_stops).likely;
+});
+/** What the light on a card depends on, case by case. */
+const balanceHangsOn: Record<string, (given: Given) => string> = {
+  night: () => "once",
+  moving: (given) => {
+    const water = s(given, "water");
+    const more = lampRedOverGreen(water, n(given, "far_m")) - lampRedOverGreen(water, n(given, "near_m"));
+    return more > 0.2 ? "distance" : "once";
+  },
+  day: (given) => (shifted(s(given, "water"), n(given, "from_m"), n(given, "to_m")) ? "depth" : "once"),
+};
+
+/** ISO settings that cameras have, rising by thirds of a stop; written down here by hand. */
+const ISO = [
+  100, 125, 160, 200, 250, 320, 400, 500, 640, 800, 1000, 1250, 1600, 2000, 2500, 3200, 4000, 5000, 6400,
+  8000, 10000, 12800,
+];
+/** Of two that are as near, the lower one. */
+const nearestIso = (wanted: number): number =>
+  ISO.reduce((best, iso) => {
+    const nearer = Math.abs(Math.log(best / wanted)) - Math.abs(Math.log(iso / wanted));
+    return nearer > 1e-3 ? iso : best;
+  });
 
 /** How a control changes the picture, in stops, read from the option's text. */
 function brighterBy(text: string): number {
@@ -179,6 +227,10 @@ export const RIGHT_CHOICE: Record<string, RightChoice> = {
   },
   filter_for_water: ({ value }, given) => filterOf(scene(given)).filter_kind === value,
   densities_stack: ({ value }, given) => {
+    if ("shares_percent" in given) {
+      const left = list(given, "shares_percent").reduce((product, percent) => (product * percent) / 100, 1);
+      return same(10 ** -Number(value), left);
+    }
     const left = list(given, "densities").reduce((product, density) => product * 10 ** -density, 1);
     return same(Number(value), given["asked"] === "percent" ? 100 * left : -Math.log10(left));
   },
@@ -194,27 +246,34 @@ export const RIGHT_CHOICE: Record<string, RightChoice> = {
     const [what = "", ...words] = String(value).split(" ");
     return there(changesWhite[what])(words);
   },
-  lamp_only_balance: ({ value }, given) => {
-    const asked: Scene = {
-      ...atNight(sceneOf("3C", 50, n(given, "depth_m"))),
-      lamps: [twoLamps(n(given, "distance_m"), 4000, n(given, "kelvin"))],
-    };
-    return value === "card" && balanceOf(asked).method === "card_at_lamp_distance";
+  lamp_only_balance: ({ value }, given) => value === there(balanceHangsOn[s(given, "case")])(given),
+  kelvin_meaning: ({ value }, given) => {
+    if (s(given, "kind") === "lamp") return value === n(given, "kelvin");
+    const { cct_K } = there(lightOf(scene(given)).depths[0]);
+    return cct_K === undefined ? value === "none" : Math.abs(Number(value) - cct_K) <= 51;
   },
-  kelvin_meaning: ({ value }, given) =>
-    (there(lightOf(scene(given)).depths[0]).cct_K === undefined) === (value === "card"),
   mixed_verdict: ({ value }, given) => there(mixOf(lit(given)).depths[0]).verdict === value,
   way_out: ({ value, text }, given) => {
     const way = there(mixOf(lit(given)).depths[0]).ways_out.find((w) => w.way === "lamp_filter");
     return value === "lamp_filter" && text.includes(there(there(way).lamp_filter_kind));
   },
   red_in_post: ({ value }, given) => {
-    const quality = there(there(recordOf(scene(given)).depths[0]).recordings[0]).red_quality;
-    const right = { gone: "none", poor: "", acceptable: "restore", excellent: "restore" }[quality];
+    const density = n(given, "filter_density");
+    const asked = scene(given);
+    const filter = { filter_kind: "red", filter_density: density } as const;
+    const { recordings } = there(recordOf(density > 0 ? { ...asked, ...filter } : asked).depths[0]);
+    const wanted = density > 0 ? "filter_best_exposure" : "no_filter";
+    const { red_quality } = there(recordings.find(({ recording }) => recording === wanted));
+    const right = { gone: "none", poor: "part", acceptable: "restore", excellent: "restore" }[red_quality];
     return value === right;
   },
   ring_direction: ({ text }, given) => {
-    const [from_mm = 0, to_mm = 0] = numbersIn(text);
+    const threads = numbersIn(text);
+    if (n(given, "rings") === 2) {
+      const [a, b, c, d] = threads;
+      return a === n(given, "lens_mm") && b === c && d === n(given, "filter_mm");
+    }
+    const [from_mm = 0, to_mm = 0] = threads;
     const answer = filterMounting({
       port_kind: "dome",
       dome_radius_mm: 120,
@@ -248,8 +307,13 @@ export const RIGHT_NUMBER: Record<string, (given: Given) => number> = {
   density_to_stops: (given) => -Math.log2(list(given, "densities").reduce((left, d) => left * 10 ** -d, 1)),
   density_to_even_out: (given) => Math.log10(2 ** -n(given, "green_stops") / 2 ** -n(given, "red_stops")),
   pay_with_iso: (given) =>
-    n(given, "iso") / ("density" in given ? 10 ** -n(given, "density") : 0.5 ** n(given, "stops")),
-  mired_shift: (given) => 1e6 / n(given, "to_K") - 1e6 / n(given, "from_K"),
+    nearestIso(
+      n(given, "iso") / ("density" in given ? 10 ** -n(given, "density") : 0.5 ** n(given, "stops")),
+    ),
+  mired_shift: (given) =>
+    "shift" in given
+      ? 1 / (1 / n(given, "from_K") + n(given, "shift") * 1e-6)
+      : 1e6 / n(given, "to_K") - 1e6 / n(given, "from_K"),
   lamp_falloff: (given) => {
     const light = (m: number) => 2 ** (-n(given, "per_metre_stops") * m) / m ** 2;
     return Math.log2(light(n(given, "near_m")) / light(n(given, "far_m")));
@@ -258,7 +322,12 @@ export const RIGHT_NUMBER: Record<string, (given: Given) => number> = {
     const left = (m: number) => 0.5 ** (n(given, "per_metre_stops") * m);
     return -Math.log2(left(n(given, "lamp_m")) * left(n(given, "camera_m")));
   },
-  sheet_shift: (given) => n(given, "thickness_mm") - n(given, "thickness_mm") / n(given, "index"),
+  // The thin-lens formula: the distance whose image lies behind the focus by as much as the sheet moves it.
+  sheet_shift: (given) => {
+    const [f, t] = [n(given, "focal_mm"), n(given, "thickness_mm")];
+    const image_mm = f + t - t / n(given, "index");
+    return 1e-3 / (1 / f - 1 / image_mm) - 1e-3 * f;
+  },
 };
 
 /** Common practice, written down here by hand. */
@@ -292,7 +361,8 @@ export const PARTNERS: Record<string, (left: string, right: string) => boolean> 
   density_match: (left, right) => {
     const transmittance = 10 ** -there(numbersIn(left)[0]);
     const [value = 0] = numbersIn(right);
-    const says = right.includes("%") ? value / 100 : right.includes("stop") ? 0.5 ** value : 1 / value;
+    const [, of = 0] = numbersIn(right);
+    const says = right.includes("/") ? 1 / of : right.includes("stop") ? 0.5 ** value : 1 / value;
     return Math.abs(Math.log2(says / transmittance)) < 0.1;
   },
 };

@@ -1,8 +1,9 @@
-import { densityToFactor, densityToStops, densityToTransmittance } from "@sunfathom/optics";
 import type { Template } from "../item/template.js";
 
-const DENSITIES = [0.3, 0.6, 0.9, 1.2, 1.5, 1.8, 2.1];
-const ASKED = { beginner: "stops", working: "factor", expert: "percent" } as const;
+/** A density of 0.3 is a stop to within 0.4 %: filters are named so, and so is what they do to light. */
+const STOP_DENSITY = 0.3;
+const STOPS = [1, 2, 3, 4, 5, 6, 7];
+const ASKED = { beginner: "stops", working: "factor", expert: "share" } as const;
 const PAIRS = 3;
 
 /** Densities and what they do to light. */
@@ -15,18 +16,22 @@ export const densityMatch: Template = {
     const text = say.filter.density_match;
     const asked = ASKED[level];
     const value = {
-      stops: (density: number) => show.stops(densityToStops(density)),
-      factor: (density: number) => text.factor({ factor: show.fixed(densityToFactor(density), 0) }),
-      percent: (density: number) => show.percent(100 * densityToTransmittance(density)),
+      stops: (stops: number) => show.stops(stops),
+      factor: (stops: number) => text.factor({ factor: 2 ** stops }),
+      share: (stops: number) => text.share({ of: 2 ** stops }),
     }[asked];
-    const densities = draw.sample(DENSITIES, PAIRS + 1);
-    const spare = draw.pick(densities);
-    const pairs = densities
-      .filter((density) => density !== spare)
-      .map((density) => ({ left: text.density({ density: show.density(density) }), right: value(density) }));
+    const drawn = draw.sample(STOPS, PAIRS + 1);
+    const spare = draw.pick(drawn);
+    const densityOf = (stops: number): number => Number((stops * STOP_DENSITY).toFixed(1));
+    const pairs = drawn
+      .filter((stops) => stops !== spare)
+      .map((stops) => ({
+        left: text.density({ density: show.density(densityOf(stops)) }),
+        right: value(stops),
+      }));
     return {
-      given: { densities, asked },
-      stem: { stops: text.stopsStem, factor: text.factorStem, percent: text.percentStem }[asked],
+      given: { densities: drawn.map(densityOf), asked },
+      stem: { stops: text.stopsStem, factor: text.factorStem, share: text.shareStem }[asked],
       answer: {
         interaction: "matching",
         pairs,
@@ -34,7 +39,7 @@ export const densityMatch: Template = {
         misconception: asked === "stops" ? "density_is_stops" : "density_taken_linearly",
       },
       steps: [
-        { operation: asked === "stops" ? "multiply" : "power", text: text.rule[asked] },
+        { operation: asked === "stops" ? "double" : "multiply", text: text.rule[asked] },
         { operation: "recall", text: text.last({ pairs }) },
       ],
       sources: ["density"],

@@ -2,7 +2,8 @@ import { densityToStops } from "@sunfathom/optics";
 import type { Template } from "../item/template.js";
 
 const POOL = {
-  beginner: [0.3, 0.6, 0.9, 1.2, 1.5, 1.8, 2.1, 2.4, 2.7, 3],
+  // The filters that divers carry: ND2, ND4, ND8 and ND16.
+  beginner: [0.3, 0.6, 0.9, 1.2],
   working: [0.4, 0.45, 0.5, 0.55, 0.65, 0.7, 0.75, 0.8, 0.85, 0.95, 1.05, 1.1, 1.25, 1.4],
 };
 const PARTS = [0.15, 0.2, 0.25, 0.35, 0.4, 0.45, 0.55, 0.65, 0.7, 0.85];
@@ -49,7 +50,10 @@ export const densityToStopsTemplate: Template = {
       },
       steps: [
         ...(level === "expert" ? [{ operation: "add" as const, text: text.sum({ ...two, sum: d }) }] : []),
-        { operation: "multiply", text: text.last({ density: d, stops: show.stops(stops) }) },
+        {
+          operation: level === "beginner" ? "double" : "multiply",
+          text: text.last({ density: d, stops: show.stops(stops) }),
+        },
       ],
       sources: ["density"],
       basis: "definition",

@@ -17,6 +17,22 @@ const isAsked = (verdict: MixedLightVerdict | undefined): verdict is Verdict =>
 const signed = (value: number | undefined): string =>
   value === undefined ? "" : `${value < 0 ? "-" : "+"}${Math.abs(value).toFixed(1)}`;
 
+/** A light that leads is so much stronger, in every figure that is told; two that fight are nearer than the other. */
+const LEADS_BY_STOPS = 3;
+const FIGHTS_WITHIN_STOPS = 2;
+
+/** Whether figures of lamps over daylight speak for a verdict, so that whoever reads them can come to it. */
+function plain(verdict: Verdict, stops: readonly number[]): boolean {
+  switch (verdict) {
+    case "lamps_lead":
+      return stops.every((s) => s >= LEADS_BY_STOPS);
+    case "daylight_leads":
+      return stops.every((s) => s <= -LEADS_BY_STOPS);
+    case "lights_fight":
+      return stops.every((s) => Math.abs(s) <= FIGHTS_WITHIN_STOPS);
+  }
+}
+
 /** Lamps against daylight. */
 export const mixedVerdict: Template = {
   id: "mixed_verdict",
@@ -24,23 +40,34 @@ export const mixedVerdict: Template = {
   interaction: "single_choice",
   levels: ["working", "expert"],
   advises: ["light", "balance"],
-  make({ draw, say, show }) {
+  make({ draw, level, say, show }) {
+    const wanted = draw.pick(VERDICTS);
     const water = draw.pick(WATERS);
     const depth_m = draw.pick([3, 10, 20]);
-    const distance_m = draw.pick([0.5, 1.5]);
+    const distance_m = draw.pick([0.3, 0.5, 1.5]);
     const mix = mixAt({ ...byDay(water, SUN_DEG, depth_m), lamps: [twoLamps(distance_m)] }).depths[0];
     const key = mix?.verdict;
-    if (!mix || !isAsked(key) || mix.verdict_clarity !== "clear") return undefined;
+    if (!mix || key !== wanted || !isAsked(key) || mix.verdict_clarity !== "clear") return undefined;
+    const red = mix.red_lamp_over_daylight_stops?.likely ?? Number.NaN;
+    const green = mix.green_lamp_over_daylight_stops?.likely ?? Number.NaN;
+    const blue = mix.blue_lamp_over_daylight_stops?.likely ?? Number.NaN;
+    const lamp_lx = mix.lamp_illuminance_lx.likely;
+    const daylight_lx = mix.daylight_illuminance_lx.likely;
+    if (!plain(key, [red, green, blue, Math.log2(lamp_lx / daylight_lx)])) return undefined;
     const text = say.lamps.mixed_verdict;
+    const channels = { red: signed(red), green: signed(green), blue: signed(blue) };
     return {
-      given: { water, sun_deg: SUN_DEG, depth_m, distance_m },
-      stem: text.stem({
-        scene: say.common.scene({ water: say.common.water[water], sun: show.deg(SUN_DEG) }),
-        depth: show.m(depth_m),
-        distance: show.m(distance_m),
-        lamp: show.lx(mix.lamp_illuminance_lx.likely),
-        daylight: show.lx(mix.daylight_illuminance_lx.likely),
-      }),
+      given: { water, sun_deg: SUN_DEG, depth_m, distance_m, lamp_lx, daylight_lx },
+      stem:
+        level === "expert"
+          ? text.channelStem({ distance: show.m(distance_m), ...channels })
+          : text.stem({
+              scene: say.common.scene({ water: say.common.water[water], sun: show.deg(SUN_DEG) }),
+              depth: show.m(depth_m),
+              distance: show.m(distance_m),
+              lamp: show.lx(lamp_lx),
+              daylight: show.lx(daylight_lx),
+            }),
       answer: {
         interaction: "single_choice",
         options: VERDICTS.map((verdict) => ({
@@ -51,14 +78,7 @@ export const mixedVerdict: Template = {
         })),
       },
       steps: [
-        {
-          operation: "compare",
-          text: text.compare({
-            red: signed(mix.red_lamp_over_daylight_stops?.likely),
-            green: signed(mix.green_lamp_over_daylight_stops?.likely),
-            blue: signed(mix.blue_lamp_over_daylight_stops?.likely),
-          }),
-        },
+        { operation: "judge", text: text.compare(channels) },
         { operation: "recall", text: text.last[key] },
       ],
       sources: ["jerlov_1976", "light_field", "path_attenuation", "cie_led_illuminants", "ciede2000"],

@@ -1,8 +1,11 @@
 import { densityToStops } from "@sunfathom/optics";
 import type { Template } from "../item/template.js";
+import { ISO_DIAL, onDial } from "./dial.js";
 
 const DENSITIES = [0.2, 0.4, 0.5, 0.7, 0.8, 1, 1.1];
 const STOPS = { beginner: [1, 2, 3], working: [0.5, 1, 1.5, 2, 2.5, 3] };
+/** So little beyond the ends of what is right, as a share, lies no other value of the dial. */
+const SLACK = 0.03;
 
 /** The ISO that pays for a filter. */
 export const payWithIso: Template = {
@@ -17,9 +20,17 @@ export const payWithIso: Template = {
       density === undefined
         ? draw.pick(level === "beginner" ? STOPS.beginner : STOPS.working)
         : densityToStops(density);
-    const value = iso * 2 ** stops;
+    const exact = iso * 2 ** stops;
+    const right = onDial(ISO_DIAL, exact);
+    if (right === undefined) return undefined;
+    const [value, other] = right;
     const factor = show.number(2 ** stops, 2);
     const text = say.exposure.pay_with_iso;
+    const last = {
+      operation: "recall" as const,
+      text: text.last({ result: String(value), others: other === undefined ? [] : [String(other)] }),
+    };
+    const result = show.fixed(exact, 0);
     return {
       given: density === undefined ? { iso, stops } : { iso, density },
       stem:
@@ -31,8 +42,11 @@ export const payWithIso: Template = {
         value,
         unit: "",
         decimals: 0,
-        // A tenth of a stop: no camera sets ISO more finely.
-        tolerance: Math.round(value * 0.07),
+        tolerance: Math.round(value * SLACK),
+        accepted: {
+          low: Math.round(Math.min(value, other ?? value) * (1 - SLACK)),
+          high: Math.round(Math.max(value, other ?? value) * (1 + SLACK)),
+        },
         anticipated: [
           { misconception: "iso_added_per_stop", value: iso * (1 + stops) },
           { misconception: "iso_lowered_for_loss", value: iso / 2 ** stops },
@@ -45,13 +59,15 @@ export const payWithIso: Template = {
         density === undefined
           ? [
               {
-                operation: level === "beginner" ? "multiply" : "power",
-                text: text.last({ iso, stops: show.number(stops, 1), result: show.fixed(value, 0) }),
+                operation: Number.isInteger(stops) ? "double" : "power",
+                text: text.doubled({ iso, stops: show.number(stops, 1), result }),
               },
+              last,
             ]
           : [
               { operation: "power", text: text.factor({ density: show.density(density), factor }) },
-              { operation: "multiply", text: text.byFactor({ iso, factor, result: show.fixed(value, 0) }) },
+              { operation: "multiply", text: text.byFactor({ iso, factor, result }) },
+              last,
             ],
       sources: ["iso_speed", "density"],
       basis: "definition",

@@ -3,10 +3,14 @@ import type { Template } from "../item/template.js";
 import { depthOfShare, longestRedReach_m, shareLeft } from "../light/daylight-left.js";
 import { lightAt } from "../light/remembered.js";
 import { byDay, SUNS_DEG, WATERS } from "../light/scenes.js";
+import { depthPicture } from "../picture/depths.js";
 
 const TENTH = 0.1;
 
-/** How deep red reaches. */
+/** The picture reaches so far beyond the answer. */
+const BEYOND = 1.6;
+
+/** How deep red reaches, from curves over depth. */
 export const redReach: Template = {
   id: "red_reach",
   topic: "light",
@@ -29,7 +33,7 @@ export const redReach: Template = {
           ["tenth_taken_for_half", half_m],
           ["tenth_taken_for_hundredth", hundredth.likely],
           ["brightness_taken_for_red", depthOfShare(water, sun_deg, TENTH, "brightness")],
-          ["channel_confused", depthOfShare(water, sun_deg, TENTH, "green")],
+          ["curve_misread", depthOfShare(water, sun_deg, TENTH, "green")],
           ["stops_as_divisor", 10 * half_m],
           ["loss_per_metre_subtracted", (1 - TENTH) / (1 - first)],
           ["first_metre_everywhere", Math.log(TENTH) / Math.log(first)],
@@ -44,6 +48,17 @@ export const redReach: Template = {
     return {
       given: { water, sun_deg },
       stem: text.stem({ scene }),
+      picture: () =>
+        depthPicture(
+          {
+            deepest_m: BEYOND * tenth.likely,
+            curves: (["red", "green", "brightness"] as const).map((band) => ({
+              name: say.light.depthPicture.curve[band === "brightness" ? "all" : band],
+              left: (depth_m: number) => shareLeft(water, sun_deg, depth_m, band),
+            })),
+          },
+          say,
+        ),
       answer: { interaction: "single_choice", options, interval: tenth },
       steps: [
         {
@@ -52,11 +67,7 @@ export const redReach: Template = {
         },
         {
           operation: "recall",
-          text: text.last({
-            depth: show.m1(tenth.likely),
-            low: show.m1(tenth.low),
-            high: show.m1(tenth.high),
-          }),
+          text: text.last({ depth: show.m1(tenth.likely) }),
         },
       ],
       sources: ["jerlov_1976", "pope_fry_1997", "kirk_1984", "bird_riordan_1986"],

@@ -1,40 +1,97 @@
 import type { MisconceptionId } from "@sunfathom/words";
 import type { OptionDraft } from "../item/draft.js";
-import type { Template } from "../item/template.js";
+import type { Maker, Template } from "../item/template.js";
 
 const THREADS_MM = [49, 52, 55, 58, 62, 67, 72, 77, 82];
 
-/** Which step ring joins a lens and a filter. */
+/** A ring as from and to, mm. */
+type Ring = readonly [number, number];
+
+/** Which step rings join a lens and a filter: one for beginners, a pair in its order for others. */
 export const ringDirection: Template = {
   id: "ring_direction",
   topic: "mounting",
   interaction: "single_choice",
   levels: ["beginner", "working"],
-  make({ draw, say, show }) {
-    const [lens_mm = 0, other_mm = 0, filter_mm = 0] = draw.sample(THREADS_MM, 3);
-    const ring = (from_mm: number, to_mm: number, misconception?: MisconceptionId): OptionDraft => ({
-      value: `${from_mm} ${to_mm}`,
-      text: say.mounting.ring({ from: show.mm(from_mm), to: show.mm(to_mm) }),
-      right: misconception === undefined,
-      ...(misconception ? { misconception } : {}),
-    });
+  make(maker) {
+    const { draw, level, say, show } = maker;
+    const two = level === "working";
+    const [lens_mm = 0, between_mm = 0, filter_mm = 0] = draw.sample(THREADS_MM, 3);
     const text = say.mounting.ring_direction;
     const both = { lens: show.mm(lens_mm), filter: show.mm(filter_mm) };
     return {
-      given: { lens_mm, filter_mm, other_mm },
-      stem: text.stem(both),
+      given: { lens_mm, filter_mm, between_mm, rings: two ? 2 : 1 },
+      stem: two ? text.twoStem(both) : text.stem(both),
       answer: {
         interaction: "single_choice",
-        options: [
-          ring(lens_mm, filter_mm),
-          ring(filter_mm, lens_mm, "ring_turned_about"),
-          ring(lens_mm, other_mm, "ring_same_size"),
-          ring(other_mm, filter_mm, "ring_same_size"),
-        ],
+        options: two
+          ? pairs([lens_mm, between_mm, filter_mm], maker)
+          : singles([lens_mm, between_mm, filter_mm], maker),
       },
-      steps: [{ operation: "compare", text: text.last(both) }],
+      steps: [
+        {
+          operation: "compare",
+          text: two ? text.twoLast({ ...both, between: show.mm(between_mm) }) : text.last(both),
+        },
+      ],
       sources: ["common_practice"],
       basis: "definition",
     };
   },
 };
+
+type Threads = readonly [lens: number, between: number, filter: number];
+
+function option(rings: readonly Ring[], { say, show }: Maker, misconception?: MisconceptionId): OptionDraft {
+  const { ring, ring_direction } = say.mounting;
+  const [first = "", second] = rings.map(([from, to]) =>
+    (rings.length > 1 ? ring_direction.brief : ring)({ from: show.mm(from), to: show.mm(to) }),
+  );
+  return {
+    value: rings.flat().join(" "),
+    text: second === undefined ? first : ring_direction.two({ first, second }),
+    right: misconception === undefined,
+    ...(misconception ? { misconception } : {}),
+  };
+}
+
+const singles = ([lens, other, filter]: Threads, maker: Maker): OptionDraft[] => [
+  option([[lens, filter]], maker),
+  option([[filter, lens]], maker, "ring_turned_about"),
+  option([[lens, other]], maker, "ring_same_size"),
+  option([[other, filter]], maker, "ring_same_size"),
+];
+
+const pairs = ([lens, between, filter]: Threads, maker: Maker): OptionDraft[] => [
+  option(
+    [
+      [lens, between],
+      [between, filter],
+    ],
+    maker,
+  ),
+  option(
+    [
+      [between, filter],
+      [lens, between],
+    ],
+    maker,
+    "ring_order_swapped",
+  ),
+  option(
+    [
+      [filter, between],
+      [between, lens],
+    ],
+    maker,
+    "ring_turned_about",
+  ),
+  option(
+    [
+      [lens, filter],
+      [between, filter],
+    ],
+    maker,
+    "ring_same_size",
+  ),
+];

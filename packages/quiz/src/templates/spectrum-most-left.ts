@@ -19,6 +19,8 @@ const MISTAKE: Record<Colour, MisconceptionId> = {
 };
 /** The colour that is left most must lead by this ratio, at either end of what the water type leaves open. */
 const CLEARLY = 1.15;
+/** With less of it left there is no picture to be made. */
+const LEAST_LEFT = 0.02;
 
 /** Reading a picture of what is left of daylight. */
 export const spectrumMostLeft: Template = {
@@ -37,6 +39,7 @@ export const spectrumMostLeft: Template = {
       .get(most ?? "475")
       ?.every((k, i) => Math.exp(((kd.get(second ?? "475")?.[i] ?? 0) - k) * depth_m) > CLEARLY);
     if (!most || !clear) return undefined;
+    if (Math.exp(-(kd.get(most)?.[1] ?? 0) * depth_m) < LEAST_LEFT) return undefined;
     const { wavelengths_nm, depths } = lightAt(byDay(water, sun_deg, depth_m));
     const left = depths[0]?.spectrum_left ?? [];
     const text = say.light.spectrum_most_left;

@@ -1,11 +1,12 @@
 import type { OptionDraft } from "../item/draft.js";
 import type { Maker, Template } from "../item/template.js";
 import { balanceFor, mixAt } from "../light/remembered.js";
-import { byDay, twoLamps, type Water } from "../light/scenes.js";
+import { anyBalance, byDay, twoLamps, type Water } from "../light/scenes.js";
 
-const DESCENTS = [
+const WAYS = [
   [5, 15],
   [4, 12],
+  [3, 10],
 ] as const;
 const LAMPS_M = 0.5;
 const SUN_DEG = 50;
@@ -17,11 +18,17 @@ export const whenToBalance: Template = {
   topic: "balance",
   interaction: "multiple_choice",
   levels: ["beginner", "working", "expert"],
-  advises: ["light", "balance", "filter_under_water"],
+  advises: ["light", "balance", "filter_under_water", "way_up"],
   make(maker) {
     const { draw, level, say } = maker;
-    const right = [descend(maker), lampsOn(maker), filterOn(maker)].filter((o) => o !== undefined);
-    const options = draw.sample([...right, ...keeping(maker)], COUNT[level]);
+    const way = daylightWay(maker);
+    if (way === undefined) return undefined;
+    const others = [lampsOn(maker), filterOn(maker)].filter((o) => o !== undefined);
+    // The way down or up in daylight is the case that matters most: it is among the options more often than not.
+    const rest = draw.below(4) === 0 ? others : [way, ...others];
+    const first = rest[0] === way ? [way] : [];
+    const more = draw.sample([...rest.slice(first.length), ...keeping(maker)], COUNT[level] - first.length);
+    const options = [...first, ...more];
     const { stem, last } = say.balance.when_to_balance;
     return {
       given: { options: options.map(({ value }) => String(value)) },
@@ -34,18 +41,22 @@ export const whenToBalance: Template = {
   },
 };
 
-/** A descent in daylight after which the planner asks for a new balance; undefined where it does not. */
-function descend({ draw, say, show }: Maker): OptionDraft | undefined {
-  const water: Water = draw.pick(["IB", "II", "3C"]);
-  const [from_m, to_m] = draw.pick(DESCENTS);
-  if (balanceFor(byDay(water, SUN_DEG, from_m, to_m)).balance_depths_descending_m.length < 2)
-    return undefined;
+/** A way down or up in daylight after which the planner asks for a new balance; undefined where it does not. */
+function daylightWay({ draw, say, show }: Maker): OptionDraft | undefined {
+  const water: Water = draw.pick(["IB", "II", "1C", "3C"]);
+  const [upper_m, lower_m] = draw.pick(WAYS);
+  const kind = draw.pick(["descend", "ascend"] as const);
+  const answer = balanceFor(anyBalance(byDay(water, SUN_DEG, upper_m, lower_m)));
+  const depths = kind === "descend" ? answer.balance_depths_descending_m : answer.balance_depths_ascending_m;
+  if (depths.length < 2) return undefined;
+  const [from_m, to_m] = kind === "descend" ? [upper_m, lower_m] : [lower_m, upper_m];
   const { option, feedback } = say.balance.when_to_balance;
+  const words = { from: show.m(from_m), to: show.m(to_m), water: say.common.water[water] };
   return {
-    value: `descend ${water} ${from_m} ${to_m}`,
-    text: option.descend({ from: show.m(from_m), to: show.m(to_m), water: say.common.water[water] }),
+    value: `${kind} ${water} ${from_m} ${to_m}`,
+    text: draw.pick(option[kind](words)),
     right: true,
-    feedback: feedback.descend,
+    feedback: feedback[kind],
   };
 }
 

@@ -15,6 +15,8 @@ export const misconceptions = [
   "stops_as_divisor",
   /** Lets every metre take the share that the first one takes. */
   "first_metre_everywhere",
+  /** Reads the row of another depth. */
+  "depth_misread",
   /** Takes the longest red waves for all of the red. */
   "longest_red_for_all",
   /** Counts the way down twice. */
@@ -104,12 +106,16 @@ export const misconceptions = [
   "warmer_for_higher_kelvin",
   /** Believes that every light has a colour temperature. */
   "kelvin_always_fits",
+  /** Believes that no light under water has a colour temperature. */
+  "kelvin_never_fits",
+  /** Sets one balance whatever the light does. */
+  "one_balance_for_all",
+  /** Sets the balance again for a distance that stays the same. */
+  "distance_shifts_balance",
   /** Keeps the colour temperature of the surface. */
   "kelvin_of_surface",
   /** Balances again with depth where lamps are the only light. */
   "depth_shifts_lamp_balance",
-  /** Mounts a filter on the lens for lamp light. */
-  "filter_for_lamp_light",
   /** Balances by the clock, not by the light. */
   "balance_follows_time",
   /** Balances for the subject's colour, not for the light. */
@@ -140,15 +146,15 @@ export const misconceptions = [
   // Grading
   /** Believes that grading can restore any colour. */
   "grade_restores_all",
+  /** Believes that half of it can always be saved. */
+  "half_always_saved",
   /** Believes that red is beyond repair on every dive. */
   "red_lost_at_once",
-  /** Takes a tint for the red of the subject. */
-  "tint_brings_red",
-  /** Believes that more bits hold light that never came. */
-  "bits_bring_back",
   // Mounting
   /** Reads a step ring the wrong way round. */
   "ring_turned_about",
+  /** Screws two rings on in the wrong order. */
+  "ring_order_swapped",
   /** Ignores one of the two threads. */
   "ring_same_size",
   /** Divides the angle by the refractive index, not its sine. */
@@ -173,6 +179,8 @@ export const misconceptions = [
   "filter_goes_in_front",
   /** Believes that a filter inside the housing can be changed at depth. */
   "fixed_filter_changed",
+  /** Opens a camera that is sealed. */
+  "sealed_camera_opened",
   /** Puts a sheet behind a lens that does not come off. */
   "fixed_lens_opened",
   /** Puts a flat filter before a dome. */

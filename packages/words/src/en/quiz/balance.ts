@@ -3,12 +3,18 @@ import { list } from "./common.js";
 
 export const BALANCE_EN = {
   when_to_balance: {
-    stem: "You have balanced on a card and go on filming. After which of these do you have to balance again?",
+    stem: "You have set a white balance on a card and go on filming. Your camera can balance the card at any depth. After which of these do you have to set it again?",
     option: {
-      descend: (p: { from: string; to: string; water: string }) =>
+      descend: (p: { from: string; to: string; water: string }) => [
         `In daylight, you go down from ${p.from} to ${p.to} in ${p.water}`,
+        `In daylight, you go from ${p.from} down to ${p.to}`,
+      ],
+      ascend: (p: { from: string; to: string; water: string }) => [
+        `In daylight, you come up from ${p.from} to ${p.to} in ${p.water}`,
+        `In daylight, you come up from ${p.from} to ${p.to}`,
+      ],
       lamps_on: (p: { depth: string; distance: string; water: string }) =>
-        `At ${p.depth} in ${p.water}, you switch on strong lamps ${p.distance} from the subject`,
+        `At ${p.depth} in ${p.water}, you switch on strong video lights ${p.distance} from the subject`,
       filter_on: (p: { kind: string }) => [
         `You swing a ${p.kind} filter in front of the lens`,
         `You swing a ${p.kind} filter in front of the lens, and film the same subject from the same place again`,
@@ -18,7 +24,7 @@ export const BALANCE_EN = {
         `You stay at ${p.depth} under the same sky`,
       ],
       night_descend: (p: { from: string; to: string }) =>
-        `At night, lit by your lamps alone, you go down from ${p.from} to ${p.to} and keep the same distance to the subject`,
+        `At night, lit by your video lights alone, you go down from ${p.from} to ${p.to} and keep the same distance to the subject`,
       subject: (p: { colour: string }) => [
         `Your next subject is a ${p.colour} sponge in the same light`,
         `Your next subject is a ${p.colour} sponge, some way along the reef, at the same depth and in the same light`,
@@ -29,72 +35,97 @@ export const BALANCE_EN = {
       ],
     },
     feedback: {
-      descend: "The water above has grown, and with it its colour.",
-      lamps_on: "The lamps now lead, and their light has another colour than daylight at depth.",
+      descend: "There is more water above you now, and with it another colour of daylight.",
+      ascend: "There is less water above you now, so more red reaches you than the white balance expects.",
+      lamps_on: "The video lights now lead, and their light has another colour than daylight at depth.",
       filter_on: "The filter changes the colour of all the light that reaches the sensor.",
     },
-    last: "A balance holds while the light that reaches the sensor from a white card keeps its colour.",
+    last: "A white balance holds while the light that reaches the sensor from a white card keeps its colour.",
   },
   lamp_only_balance: {
-    stem: (p: { depth: string; distance: string; kelvin: string }) =>
-      `On a night dive down to ${p.depth}, two lamps of ${p.kelvin} are your only light. All that you film is ${p.distance} from the lamps. What is needed, and enough, for white to stay white?`,
+    stem: {
+      night: (p: { depth: string; distance: string; kelvin: string }) =>
+        `On a night dive down to ${p.depth}, two video lights of ${p.kelvin} are your only light. You film everything from ${p.distance}, lights and camera side by side. What is enough for white to stay white?`,
+      moving: (p: { near: string; far: string; water: string; kelvin: string }) =>
+        `On a night dive in ${p.water}, two video lights of ${p.kelvin} are your only light. You film a face from ${p.near}, then a whole wreck part from ${p.far}, lights and camera side by side. What do you need for white to stay white?`,
+      day: (p: { from: string; to: string; distance: string; water: string }) =>
+        `By day you swim down a slope from ${p.from} to ${p.to} in ${p.water} and film in daylight alone, always from ${p.distance}. What do you need for white to stay white?`,
+    },
     option: {
-      card: (p: { distance: string }) => `One balance on a card in lamp light, ${p.distance} from the lamps`,
+      once: [
+        "One white balance on a card, at the start",
+        "One white balance, set on a card where you start filming, for the whole dive",
+      ],
+      depth: [
+        "A white balance on a card, set again as the depth changes",
+        "A new white balance at new depths",
+      ],
+      distance: [
+        "A white balance on a card, set again as the distance to the subject changes",
+        "A new white balance at new distances",
+      ],
       surface: [
-        "The balance that was right in daylight at the surface",
-        "The balance that was right in daylight at the surface, kept for the whole night dive",
-      ],
-      deeper: (p: { every: string }) => [
-        `A balance on a card, done again after every ${p.every}`,
-        `A balance on a card in the light of the lamps, done again after every ${p.every} of depth`,
-      ],
-      filter: [
-        "A balance on a card, and a red filter on the lens",
-        "A balance on a card in the light of the lamps, with a red filter in front of the lens",
-      ],
-      higher: (p: { kelvin: string }) => [
-        `${p.kelvin}, as the lamps look warm`,
-        `A kelvin value of ${p.kelvin} in place of a card, as the light of the lamps looks warm`,
+        "The white balance of the surface",
+        "The white balance that was right in daylight at the surface, kept for the whole dive",
       ],
     },
     loss: (p: { red: string; green: string; blue: string }) =>
-      `The water between lamp, subject and camera takes ${p.red} of red, ${p.green} of green and ${p.blue} of blue, at any depth.`,
-    last: "The lamps make the light, so one balance to them is enough, on a card at working distance: it counts the water between as well.",
+      `The water between light, subject and camera takes ${p.red} of red, ${p.green} of green and ${p.blue} of blue, at any depth.`,
+    losses: (p: { near: string; far: string; nearMore: string; farMore: string }) =>
+      `From ${p.near} the water on the way takes ${p.nearMore} more of red than of green, from ${p.far} it takes ${p.farMore} more.`,
+    depths: (p: { depths: string[] }) =>
+      `Each new balance is due once a white card shows a clear colour cast: here at about ${list(p.depths)}.`,
+    last: {
+      night:
+        "The lights make all the light, and its way through the water stays the same: one balance on a card at filming distance is enough.",
+      moving:
+        "The lights make all the light, but from farther away it crosses more water, which takes more red: set the balance again at the new distance.",
+      day: "Daylight changes colour with the water above you: set the balance again as you go down.",
+    },
   },
   kelvin_order: {
-    stem: "These white lamps differ in colour temperature. Put them in order, the reddest light at the top and the bluest at the bottom.",
-    entry: (p: { kelvin: string }) => `Lamp of ${p.kelvin}`,
+    stem: "These white video lights differ in colour temperature. Put them in order, the reddest light at the top and the bluest at the bottom.",
+    entry: (p: { kelvin: string }) => `Video light of ${p.kelvin}`,
     last: (p: { order: string[] }) =>
       `The higher the colour temperature, the bluer the light. From reddest to bluest: ${list(p.order)}.`,
   },
   kelvin_meaning: {
-    stem: (p: { scene: string; depth: string }) =>
-      `${p.scene} You film in daylight alone at ${p.depth}. Which setting makes a white card white?`,
+    stem: {
+      deep: (p: { scene: string; depth: string }) =>
+        `${p.scene} You film in daylight alone at ${p.depth}, without a card. Which Kelvin value describes this light?`,
+      shallow: (p: { scene: string; depth: string }) =>
+        `${p.scene} You film in daylight alone at ${p.depth}, just below the surface and without a card. Which Kelvin value describes this light?`,
+      lamp: (p: { kelvin: string }) =>
+        `On a night dive your video lights are your only light. The maker names them ${p.kelvin}. You have no card and film from very near. Which Kelvin value describes the light they give off?`,
+    },
     option: {
-      card: "No kelvin value does: balance on the card itself",
-      number: (p: { kelvin: string }) => [
-        `${p.kelvin}`,
-        `${p.kelvin}, the kelvin value that is nearest to this light`,
+      none: [
+        "No Kelvin value does",
+        "None: this light has a colour that no Kelvin value stands for, as it is too far from white",
       ],
-      surface: (p: { kelvin: string }) => [
-        `${p.kelvin}, the light at the surface`,
-        `${p.kelvin}, as sunlight keeps its colour temperature under water`,
-      ],
-      lowest: [
-        "The lowest kelvin value",
-        "The lowest kelvin value that the camera has, as the light is so blue",
-      ],
+      number: (p: { kelvin: string }) => [`${p.kelvin}`, `${p.kelvin}, set by hand as a fixed Kelvin preset`],
     },
     distance: (p: { x: string; y: string; duv: string }) =>
       `The light has the chromaticity x = ${p.x}, y = ${p.y}, which is ${p.duv} from the colours of glowing bodies (Duv).`,
-    last: "Beyond a Duv of 0.05 a colour temperature has no meaning (CIE). A card shows the camera the light as it is.",
+    lamp: (p: { kelvin: string }) =>
+      `The spectrum of a white light of ${p.kelvin} lies on the colours of glowing bodies, and close up little water changes it.`,
+    last: {
+      none: "Beyond a Duv of 0.05 a colour temperature has no meaning (CIE). Use a card: it shows the camera the light as it is.",
+      number: (p: { kelvin: string }) =>
+        `That is near enough for a colour temperature to have a meaning (Duv up to 0.05, CIE): about ${p.kelvin}.`,
+    },
   },
   mired_shift: {
     stem: (p: { from: string; to: string }) =>
       `Which shift in mired turns light of ${p.from} into light of ${p.to}? A shift towards warmer light counts as positive.`,
+    filterStem: (p: { from: string; shift: string }) =>
+      `A video light of ${p.from} gets a filter with a shift of ${p.shift} mired (positive is warmer). What colour temperature does it have then?`,
     each: (p: { from: number; to: number; fromMired: string; toMired: string }) =>
       `1 000 000 / ${p.from} = ${p.fromMired} mired and 1 000 000 / ${p.to} = ${p.toMired} mired.`,
     last: (p: { fromMired: string; toMired: string; shift: string; rounded: string }) =>
       `The shift is the difference: ${p.toMired} - ${p.fromMired} = ${p.shift} mired, rounded to ${p.rounded} mired.`,
+    added: (p: { from: number; fromMired: string; shift: string; sum: string }) =>
+      `1 000 000 / ${p.from} = ${p.fromMired} mired. With the shift: ${p.fromMired} + (${p.shift}) = ${p.sum} mired.`,
+    back: (p: { sum: string; kelvin: string }) => `1 000 000 / ${p.sum} = ${p.kelvin} K.`,
   },
 };

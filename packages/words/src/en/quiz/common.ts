@@ -42,6 +42,17 @@ export const CITATIONS_EN = {
   mired: "Micro reciprocal degree: 1 000 000 divided by the colour temperature in kelvin, by definition",
   inverse_square: "Inverse-square law, for a lamp small against its distance",
   snell: "Snell's law, refractive index of sea water 1.34 (Quan & Fry 1995, Applied Optics 34, 3477)",
+  mean_sensor:
+    "Colour channels of a camera: mean of 11 cameras published by the Academy of Motion Picture Arts and Sciences",
+  light_field:
+    "Daylight at depth: refraction at the surface, Gershun's law, photon tracing with the phase function of Fournier & Jonasz 1999",
+  path_attenuation: "Short paths through water: absorption and half of scattering, an assumption",
+  filter_shapes: "Filters: typical curves of coloured filters, an assumption, as no standard publishes any",
+  filter_merit: "Colour error of a 24-patch chart after white balance, exposure and grade (CIEDE2000)",
+  camera_recording: "ISO 12232 for exposure; sensor noise of a typical camera, an assumption",
+  vignetting: "Geometry of round openings",
+  rear_sheet: "Focus shift of a flat sheet: (1 - 1/n) of its thickness, a textbook formula of optics",
+  lens_formula: "Lens formula for far subjects, any textbook of optics",
   common_practice: "Common practice of the trade, no published source",
 };
 export type CitationId = keyof typeof CITATIONS_EN;

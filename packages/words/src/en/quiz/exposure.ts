@@ -1,16 +1,22 @@
 /** Texts of questions on exposure. */
+import { list } from "./common.js";
+
 export const EXPOSURE_EN = {
   pay_with_iso: {
     stem: (p: { iso: string; stops: string }) =>
-      `Without a filter the picture is exposed right at ${p.iso}. You mount a filter that costs ${p.stops} of light, and leave aperture and shutter as they are. Which ISO do you set?`,
+      `Without a filter the picture is exposed right at ${p.iso}. You mount a filter that costs ${p.stops} of light, and leave aperture and shutter as they are. Which ISO do you set, on a dial in thirds of a stop?`,
     densityStem: (p: { iso: string; density: string }) =>
-      `Without a filter the picture is exposed right at ${p.iso}. You mount a neutral filter of density ${p.density}, and leave aperture and shutter as they are. Which ISO do you set?`,
+      `Without a filter the picture is exposed right at ${p.iso}. You mount a neutral-density filter of density ${p.density}, and leave aperture and shutter as they are. Which ISO do you set, on a dial in thirds of a stop?`,
     factor: (p: { density: string; factor: string }) =>
       `A density of ${p.density} is a filter factor of 10^${p.density} = ${p.factor}.`,
     byFactor: (p: { iso: number; factor: string; result: string }) =>
       `ISO grows by the filter factor: ${p.iso} × ${p.factor} ≈ ${p.result}.`,
-    last: (p: { iso: number; stops: string; result: string }) =>
+    doubled: (p: { iso: number; stops: string; result: string }) =>
       `ISO doubles for each stop: ${p.iso} × 2^${p.stops} = ${p.result}.`,
+    last: (p: { result: string; others: string[] }) =>
+      p.others.length === 0
+        ? `ISO ${p.result} is on the dial.`
+        : `The nearest on the dial is ISO ${p.result}; the neighbour ISO ${list(p.others)} is right as well.`,
   },
   pay_with_aperture: {
     stem: (p: { f: string; stops: string }) =>
@@ -28,12 +34,12 @@ export const EXPOSURE_EN = {
       iso: (p: { from: string; to: string }) =>
         `Change the ISO from ${p.from.replace("ISO ", "")} to ${p.to.replace("ISO ", "")}`,
       shutter: (p: { from: string; to: string }) => `Change the exposure time from ${p.from} to ${p.to}`,
-      neutral: (p: { density: string }) => `Mount a neutral filter of density ${p.density}`,
+      neutral: (p: { density: string }) => `Mount an ND filter of density ${p.density}`,
     },
     effect: (p: { stops: string; brighter: boolean }) =>
       `It makes the picture ${p.stops} ${p.brighter ? "brighter" : "darker"}.`,
     bright:
-      "Too much light: whatever makes the picture darker helps, which is a higher f-number, a lower ISO, a shorter time or a neutral filter.",
+      "Too much light: whatever makes the picture darker helps, which is a higher f-number, a lower ISO, a shorter time or an ND filter.",
     dark: "Too little light: whatever makes the picture brighter helps, which is a lower f-number, a higher ISO or a longer time.",
   },
   more_red_light: {
@@ -55,19 +61,19 @@ export const EXPOSURE_EN = {
         `Film at ${p.depth}`,
       ],
       lamp: (p: { distance: string }) => [
-        `Switch on a white lamp ${p.distance} from the subject`,
+        `Switch on a white video light ${p.distance} from the subject`,
         `Light it from ${p.distance} away`,
       ],
       iso: ["Double the ISO", "Double the ISO of the recording, with the same lens"],
       filter: ["Mount a red filter", "Mount a red filter in front of the camera's lens"],
-      balance: ["Set the white balance to a higher kelvin value", "Set a higher kelvin value"],
+      balance: ["Set the white balance to a higher Kelvin preset", "Set a higher Kelvin preset"],
       grade: ["Raise red in the grade", "Raise red in the grade until white comes out as white"],
     },
     feedback: {
       aperture: "A wider opening lets in twice the light, red included.",
       shutter: "Twice the time collects twice the light, red included.",
       shallower: "Less water above takes less red.",
-      lamp: "Lamp light reaches the subject over a short way and brings red with it.",
+      lamp: "A video light reaches the subject over a short way and brings red with it.",
     },
     last: "Only more light on the subject, a wider opening or a longer time brings more red to the sensor.",
   },

@@ -9,9 +9,9 @@ const WORTH_EN = "Which filter, if any, is worth mounting on the lens?";
 export const FILTER_EN = {
   filter_for_water: {
     stem: (p: { scene: string; depth: string }) =>
-      `${p.scene} You film at ${p.depth} in daylight alone and balance on a card. ${CAMERA_EN} ${WORTH_EN}`,
+      `${p.scene} You film at ${p.depth} in daylight alone and set a white balance on a card. ${CAMERA_EN} ${WORTH_EN}`,
     pictureStem: (p: { depth: string; sun: string }) =>
-      `You film at ${p.depth}. The picture shows how much daylight is left there. The sun stands ${p.sun} above the horizon and the sky is clear. Daylight is your only light, and you balance on a card. ${CAMERA_EN} ${WORTH_EN}`,
+      `You film at ${p.depth}. The picture shows how much daylight is left there. The sun stands ${p.sun} above the horizon and the sky is clear. Daylight is your only light, and you set a white balance on a card. ${CAMERA_EN} ${WORTH_EN}`,
     option: {
       none: "No colour filter",
       red: "A red filter",
@@ -20,10 +20,10 @@ export const FILTER_EN = {
     losses: (p: { depth: string; red: string; green: string; blue: string }) =>
       `On the way to ${p.depth} the water takes ${p.red} from red, ${p.green} from green and ${p.blue} from blue.`,
     errors: (p: { without: string; name: string; error: string }) =>
-      `The mean colour error of a chart (CIEDE2000) is ${p.without} without a filter and ${p.error} with ${p.name}.`,
+      `The mean colour error of a chart is ${p.without} without a filter and ${p.error} with ${p.name} (about 1 is the least you can see).`,
     named: (p: { kind: string; density: string }) => `the best ${p.kind} filter, of density ${p.density}`,
     last: {
-      none: "To be worth mounting, a filter must lower the mean colour error by at least 0.5 (CIEDE2000). None does here.",
+      none: "A filter is worth mounting if it lowers the mean colour error by at least 0.5. None does here.",
       red: "Red is weak against both green and blue, and there is light to spare: a red filter holds both back.",
       magenta:
         "Green is strong against red and blue, and there is light to spare: a magenta filter holds green back.",
@@ -31,11 +31,11 @@ export const FILTER_EN = {
   },
   density_to_stops: {
     stem: (p: { density: string }) =>
-      `A neutral filter has a density of ${p.density}. How much light does it take?`,
+      `An ND filter has a density of ${p.density}. How much light does it take?`,
     colourStem: (p: { density: string }) =>
       `A magenta filter has a density of ${p.density} for green light. How much green light does it take?`,
     stackStem: (p: { first: string; second: string }) =>
-      `Neutral filters of density ${p.first} and ${p.second} sit one behind the other. How much light do they take together?`,
+      `ND filters of density ${p.first} and ${p.second} sit one behind the other. How much light do they take together?`,
     sum: (p: { first: string; second: string; sum: string }) =>
       `Densities add: ${p.first} + ${p.second} = ${p.sum}.`,
     last: (p: { density: string; stops: string }) =>
@@ -43,9 +43,15 @@ export const FILTER_EN = {
   },
   densities_stack: {
     densityStem: (p: { first: string; second: string }) =>
-      `Neutral filters of density ${p.first} and ${p.second} sit one behind the other. What is their density together?`,
+      `ND filters of density ${p.first} and ${p.second} sit one behind the other. What is their density together?`,
     percentStem: (p: { first: string; second: string }) =>
-      `Neutral filters of density ${p.first} and ${p.second} sit one behind the other. How much of the light passes both?`,
+      `ND filters of density ${p.first} and ${p.second} sit one behind the other. How much of the light passes both?`,
+    sharesStem: (p: { first: string; second: string }) =>
+      `One ND filter lets ${p.first} of the light through, and a second one ${p.second}. You stack them. What is their density together?`,
+    shares: (p: { first: string; second: string; both: string }) =>
+      `Shares multiply: ${p.first} of ${p.second} is ${p.both}.`,
+    toDensity: (p: { both: string; density: string }) =>
+      `The density of ${p.both} is -log10(${p.both}) = ${p.density}.`,
     option: (p: { density: string }) => `Density ${p.density}`,
     sum: (p: { first: string; second: string; sum: string }) =>
       `Densities add: ${p.first} + ${p.second} = ${p.sum}.`,
@@ -53,19 +59,20 @@ export const FILTER_EN = {
       `A density of ${p.density} lets through 1 / 10^${p.density} = ${p.percent}.`,
   },
   density_match: {
-    stopsStem: "Match each density of a neutral filter with the light that it takes.",
+    stopsStem: "Match each density of an ND filter with the light that it takes.",
     factorStem:
       "Match each density with its filter factor: the number by which the exposure time has to be multiplied, with ISO and aperture as they were.",
-    percentStem: "Match each density of a neutral filter with the share of light that it lets through.",
+    shareStem: "Match each density of an ND filter with the share of light that it lets through.",
     density: (p: { density: string }) => `Density ${p.density}`,
-    factor: (p: { factor: string }) => `Factor ${p.factor}`,
+    factor: (p: { factor: number }) => `Factor ${p.factor} (ND${p.factor})`,
+    share: (p: { of: number }) => `1/${p.of} of the light`,
     rule: {
       stops: "A density of 0.3 takes one stop, and each further 0.3 takes one more.",
       factor: "A density of 0.3 is a factor of 2, and each further 0.3 doubles the factor.",
-      percent: "A density of 0.3 lets half the light through, and each further 0.3 halves it again.",
+      share: "A density of 0.3 lets half the light through, and each further 0.3 halves it again.",
     },
     last: (p: { pairs: { left: string; right: string }[] }) =>
-      `${series(p.pairs.map(({ left, right }) => `${left}: ${right.toLowerCase()}`))}.`,
+      `${series(p.pairs.map(({ left, right }) => `${left}: ${right.charAt(0).toLowerCase()}${right.slice(1)}`))}.`,
   },
   density_to_even_out: {
     stem: (p: { water: string; depth: string; red: string; green: string }) =>

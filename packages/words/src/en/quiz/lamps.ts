@@ -1,40 +1,43 @@
-/** Texts of questions on lamps, alone and against daylight. */
+/** Texts of questions on video lights, alone and against daylight. */
 export const LAMPS_EN = {
   mixed_verdict: {
     stem: (p: { scene: string; depth: string; distance: string; lamp: string; daylight: string }) =>
-      `${p.scene} At ${p.depth} two white lamps of 5600 K light an upright subject from ${p.distance}. On the subject a meter reads ${p.daylight} of daylight and ${p.lamp} of lamp light. Which light sets the colour of the subject?`,
+      `${p.scene} At ${p.depth} two white video lights of 5600 K light an upright subject from ${p.distance}. On the subject a meter reads ${p.daylight} of daylight and ${p.lamp} from the video lights. Which light sets the colour of the subject?`,
+    channelStem: (p: { distance: string; red: string; green: string; blue: string }) =>
+      `Two white video lights of 5600 K light a subject at depth from ${p.distance}. Measured channel by channel, they give ${p.red} stops in red, ${p.green} in green and ${p.blue} in blue against daylight (plus: more than daylight, minus: less). Which light sets the colour of the subject?`,
     option: {
-      lamps_lead: "The lamps lead: balance to them",
-      daylight_leads: "Daylight leads: balance to daylight",
-      lights_fight: "Neither: both count, and they differ visibly",
+      lamps_lead: "The video lights lead: set the white balance for them",
+      daylight_leads: "Daylight leads: set the white balance for daylight",
+      lights_fight: "Neither leads: both count, and they differ visibly",
     },
     compare: (p: { red: string; green: string; blue: string }) =>
-      `Lamp light against daylight on the subject: ${p.red} stops in red, ${p.green} stops in green and ${p.blue} stops in blue (plus means more lamp light).`,
+      `The video lights against daylight on the subject: ${p.red} stops in red, ${p.green} stops in green and ${p.blue} stops in blue (plus means more from the video lights).`,
     last: {
-      lamps_lead: "The lamps outshine daylight so far that it hardly tints the subject.",
-      daylight_leads: "Daylight outshines the lamps so far that they hardly show.",
+      lamps_lead:
+        "The video lights are at least eight times (3 stops) stronger: daylight hardly tints the subject.",
+      daylight_leads: "Daylight is at least eight times (3 stops) stronger: the video lights hardly show.",
       lights_fight:
-        "Both lights count, and their colours differ: whatever the balance, one of them shows a cast.",
+        "Neither is much stronger, and their colours differ: whatever the white balance, one of them shows a colour cast.",
     },
   },
   way_out: {
     stem: (p: { scene: string; depth: string; distance: string }) =>
-      `${p.scene} At ${p.depth} you balanced to daylight. Two white lamps, ${p.distance} from a subject, now make it look too red against the rest of the picture. What takes the difference away and keeps the lamps on?`,
+      `${p.scene} At ${p.depth} you set the white balance for daylight. Two white video lights, ${p.distance} from a subject, now make it look too red against the rest of the picture. What takes the difference away and keeps the lights on?`,
     option: {
-      lamp_filter: (p: { kind: string }) => `A ${p.kind} filter on each lamp`,
-      red_on_lamp: ["A red filter on each lamp", "A red filter on each of the two lamps"],
-      kelvin: ["A lower kelvin setting of the white balance", "A lower kelvin setting"],
+      lamp_filter: (p: { kind: string }) => `A ${p.kind} filter on each light`,
+      red_on_lamp: ["A red filter on each light", "A red filter on each of the two video lights"],
+      kelvin: ["A lower Kelvin preset of the white balance", "A lower Kelvin preset"],
       red_on_lens: ["A red filter on the lens", "A red filter in front of the lens"],
     },
     split: (p: { split: string; left: string; kind: string; density: string }) =>
-      `Lamp-lit and daylit grey differ by ${p.split} (CIEDE2000). A ${p.kind} filter of density ${p.density} on the lamps brings that down to ${p.left}.`,
-    last: "The lamp has to be made like the daylight at depth, which lacks red: its filter holds red back. All that acts on the whole picture leaves the difference.",
+      `A grey under the lights and one in daylight differ by ${p.split} (a colour error of about 1 is the least you can see). A ${p.kind} filter of density ${p.density} on the lights brings that down to ${p.left}.`,
+    last: "The lights have to become like daylight at depth, which lacks red: their filter holds red back. Whatever acts on the whole picture leaves the difference.",
   },
   lamp_falloff: {
     stem: (p: { near: string; far: string }) =>
-      `A lamp lights a subject from ${p.near} away. You move the lamp back to ${p.far}. How much of its light does the subject lose? Leave out what the water takes.`,
+      `A video light shines on a subject from ${p.near} away. You move it back to ${p.far}. How much of its light does the subject lose? Leave out what the water takes.`,
     waterStem: (p: { near: string; far: string; perMetre: string; water: string }) =>
-      `A lamp lights a subject from ${p.near} away, in ${p.water}, which takes ${p.perMetre} of red light per metre. You move the lamp back to ${p.far}. How much of the lamp's red light does the subject lose?`,
+      `A video light shines on a subject from ${p.near} away, in ${p.water}, which takes ${p.perMetre} of red light per metre. You move it back to ${p.far}. How much of its red light does the subject lose?`,
     spread: (p: { ratio: string; stops: string }) =>
       `The beam's light falls with the square of the distance, two stops for each doubling: 2 × log2(${p.ratio}) = ${p.stops} stops.`,
     water: (p: { more: string; perMetre: string; stops: string }) =>
@@ -44,9 +47,9 @@ export const LAMPS_EN = {
   },
   lamp_path: {
     stem: (p: { depth: string; water: string; perMetre: string; lamp: string; camera: string }) =>
-      `On a night dive at ${p.depth} in ${p.water}, the water takes ${p.perMetre} of red light per metre. From the lamp to the subject it is ${p.lamp}, and from the subject to the camera ${p.camera}. How much red light does the water take from lamp to camera?`,
+      `On a night dive at ${p.depth} in ${p.water}, the water takes ${p.perMetre} of red light per metre. From the video light to the subject it is ${p.lamp}, and from the subject to the camera ${p.camera}. How much red light does the water take from light to camera?`,
     path: (p: { lamp: string; camera: string; total: string }) =>
-      `The light goes from the lamp to the subject and on to the camera: ${p.lamp} + ${p.camera} = ${p.total}.`,
+      `It goes from the video light to the subject and on to the camera: ${p.lamp} + ${p.camera} = ${p.total}.`,
     last: (p: { perMetre: string; total: string; stops: string }) =>
       `${p.perMetre} per metre over ${p.total}: ${p.stops} stops.`,
   },

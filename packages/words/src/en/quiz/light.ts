@@ -35,10 +35,13 @@ export const LIGHT_EN = {
       `The more a metre takes, the sooner the colour is gone. From first to last: ${list(p.order)}.`,
   },
   red_left: {
-    stem: (p: { scene: string; depth: string }) =>
-      `${p.scene} How much of the light that a camera's red channel sees just below the surface is left at ${p.depth}?`,
-    loss: (p: { depth: string; stops: string; low: string; high: string }) =>
-      `Summed over what the red channel sees, the water takes ${p.stops} on the way to ${p.depth} (somewhere from ${p.low} to ${p.high} stops).`,
+    row: (p: { depth: string; red: string; green: string; blue: string }) =>
+      `${p.depth}: red ${p.red}, green ${p.green}, blue ${p.blue}`,
+    stem: (p: { scene: string; rows: string[]; depth: string }) =>
+      `${p.scene} Below the surface a camera's channels have lost these stops of daylight. ${p.rows.join("; ")}. How much of the red light from just below the surface is left at ${p.depth}?`,
+    read: (p: { depth: string; stops: string }) => `At ${p.depth} the table has ${p.stops} for red.`,
+    between: (p: { depth: string; stops: string }) =>
+      `Half way between the two depths red has lost about the mean of the two figures. At ${p.depth} that makes ${p.stops}.`,
     last: (p: { stops: string; percent: string }) =>
       `Each stop leaves half of what was there: ${p.stops} leave about ${p.percent}.`,
   },
@@ -59,11 +62,23 @@ export const LIGHT_EN = {
   },
   red_reach: {
     stem: (p: { scene: string }) =>
-      `${p.scene} Take the orange and red light (600 to 700 nm) just below the surface. At about what depth is a tenth of it left?`,
+      `${p.scene} The picture shows how the light from just below the surface falls with depth. At about what depth is a tenth of the orange and red light (600 to 700 nm) left?`,
     falls: (p: { half: string; hundredth: string }) =>
-      `Summed over these wavelengths, half is left at ${p.half} and a hundredth at ${p.hundredth}.`,
-    last: (p: { depth: string; low: string; high: string }) =>
-      `A tenth is left at ${p.depth}; as waters of one type differ, anywhere from ${p.low} to ${p.high}.`,
+      `On the curve of orange and red, half is left at ${p.half} and a hundredth at ${p.hundredth}.`,
+    last: (p: { depth: string }) => `The curve of orange and red crosses 10 % at about ${p.depth}.`,
+  },
+  depthPicture: {
+    title: "Light left, by depth",
+    xAxis: "Depth, m",
+    yAxis: "Light left, %",
+    curve: { red: "orange and red", green: "green", all: "brightness" },
+    alt: (p: { curves: { name: string; shares: { m: number; percent: number }[] }[] }) =>
+      `Curves of the light that is left, in percent of that just below the surface. ${p.curves
+        .map(
+          ({ name, shares }) =>
+            `${name}: ${list(shares.map(({ m, percent }) => `${rounded(percent)} % at ${m} m`))}`,
+        )
+        .join(". ")}.`,
   },
   picture: {
     title: (p: { depth: string }) => `Daylight left at ${p.depth}`,

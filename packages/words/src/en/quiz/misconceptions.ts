@@ -8,6 +8,7 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   loss_per_metre_subtracted: "Each metre takes a share of what is left, not of what came in at the surface.",
   stops_as_divisor: "Dividing by the number of stops is not halving once for each stop.",
   first_metre_everywhere: "The first metre takes the longest red waves. What is left goes down more slowly.",
+  depth_misread: "That is the figure of another depth.",
   longest_red_for_all: "The longest red waves go first. Shorter ones reach deeper.",
   way_counted_twice: "Daylight goes that way once, not twice.",
   logarithm_to_ten: "That counts powers of ten, and stops are powers of two.",
@@ -55,16 +56,18 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   balance_adds_light: "White balance multiplies the red signal and its noise together. It brings no light.",
   grade_adds_light: "Grading works on what was recorded. It brings no light to the sensor.",
   exposure_turned_wrong: "That is the wrong way here.",
-  one_way_only: "Light passes the water twice: from lamp to subject and from subject to camera.",
-  depth_counted_for_lamps: "Light from a lamp does not come down from the surface: the depth does not count.",
+  one_way_only: "Light passes the water twice: from light to subject and from subject to camera.",
+  depth_counted_for_lamps: "Its light does not come down from the surface: the depth does not count.",
   warmer_for_higher_kelvin: "Light that looks warm has a low colour temperature.",
   kelvin_always_fits:
     "A formula still returns a number here, but this light is too far from the light of any glowing body for kelvin to describe it.",
+  kelvin_never_fits: "This light is near enough to that of glowing bodies for a Kelvin value to describe it.",
+  one_balance_for_all: "That was right for the light in which you set it. The light changes on the way.",
+  distance_shifts_balance:
+    "The distance to the subject stays the same here, so the water on that way does too.",
   kelvin_of_surface: "That fits the light at the surface. The light down here has another colour.",
   depth_shifts_lamp_balance:
-    "With lamps as the only light, what counts is the water between lamp, subject and camera, not the depth.",
-  filter_for_lamp_light:
-    "Lamps at close range bring all colours with them. A filter on the lens would only take light.",
+    "With video lights as the only light, what counts is the water between light, subject and camera, not the depth.",
   balance_follows_time:
     "Time alone changes nothing. A balance holds as long as the light on the subject stays the same.",
   balance_follows_subject: "A balance answers to the light, not to the colour of what it falls on.",
@@ -72,21 +75,20 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   kelvin_subtracted:
     "A difference in kelvin means little: a step of 1000 K is large at 3000 K and small at 9000 K. Mired make steps comparable.",
   mired_sign_turned: "The sign is turned: fewer kelvin are more mired.",
-  lamps_always_lead: "How much lamps count depends on how much daylight is left.",
-  daylight_always_leads: "Close lamps can outshine what is left of daylight at depth.",
+  lamps_always_lead: "How much video lights count depends on how much daylight is left.",
+  daylight_always_leads: "Close video lights can outshine what is left of daylight at depth.",
   lights_blend_evenly: "The two lights are far from equal here.",
   balance_mends_split: "One setting for the whole picture shifts both lights alike: their difference stays.",
   red_filter_on_lamp:
-    "Against daylight at depth a white lamp already has too much red. A red filter makes the difference larger.",
+    "Against daylight at depth a white video light already has too much red. A red filter makes the difference larger.",
   inverse_linear: "The beam grows in width and in height, so its light falls faster than the distance grows.",
   water_forgotten: "The water on the way takes its share too.",
   distance_forgotten: "The beam also spreads out on the way.",
+  half_always_saved: "The noise decides, not a rule of thumb: see how far red stands above it here.",
   grade_restores_all: "Grading can only stretch what was recorded.",
   red_lost_at_once: "Water takes red bit by bit, and at this depth enough of it still arrives.",
-  tint_brings_red: "A tint turns everything red alike. It tells no red subject from a grey one.",
-  bits_bring_back:
-    "More bits describe the recorded signal more finely. They hold no light that did not reach the sensor.",
   ring_turned_about: "That ring has its threads the other way round, and rings cannot be turned about.",
+  ring_order_swapped: "Right rings, wrong order: the first one has to fit the lens.",
   ring_same_size: "One of its two threads does not fit.",
   field_divided_by_index: "Refraction divides the sine of the angle by the index, not the angle.",
   field_kept: "A flat port refracts rays: in water the lens sees less.",
@@ -99,13 +101,14 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   index_excess_used: "The factor is 1 - 1/n, not n - 1.",
   filter_goes_in_front: "In front of this lens there is no place for a flat filter.",
   fixed_filter_changed: "What is inside the housing stays as it is for the whole dive.",
+  sealed_camera_opened: "A camera that is watertight by itself stays closed: nothing gets at its lens.",
   fixed_lens_opened: "Behind a lens that does not come off nothing can be put.",
   filter_before_dome:
     "A flat filter does not seat on a dome, and one wide enough for its view would be huge.",
   lamp_tested_in_air:
-    "Lamps made for diving are cooled by water. In air they overheat and can burn or melt a plastic filter.",
+    "Lights made for diving are cooled by water. In air they overheat and can burn or melt a plastic filter.",
   lamp_pointed_at_eyes: "The beam can hurt the eyes of divers and animals.",
-  lamp_taken_off: "Taking lamps off changes the trim of the rig under water.",
+  lamp_taken_off: "Taking lights off changes the trim of the rig under water.",
   housing_opened_wet:
     "A drop of salt water can ruin camera and filter: a housing is opened on dry land only.",
   order_of_dive_mixed: "Look again at what can only be done dry and what has to wait for the depth.",

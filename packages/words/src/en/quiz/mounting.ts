@@ -12,8 +12,14 @@ export const MOUNTING_EN = {
   ring_direction: {
     stem: (p: { lens: string; filter: string }) =>
       `A lens has a filter thread of ${p.lens}, and your filter has a thread of ${p.filter}. Which step ring joins them?`,
+    twoStem: (p: { lens: string; filter: string }) =>
+      `A lens has a filter thread of ${p.lens}, and your filter has a thread of ${p.filter}. Which two step rings join them, named from lens side to filter side and in the order you screw them on?`,
+    two: (p: { first: string; second: string }) => `First ${p.first}; then ${p.second}`,
+    brief: (p: { from: string; to: string }) => `${p.from} to ${p.to}`,
     last: (p: { lens: string; filter: string }) =>
       `The lens side must fit the lens (${p.lens}), the filter side the filter (${p.filter}).`,
+    twoLast: (p: { lens: string; between: string; filter: string }) =>
+      `Each ring has to fit what it screws into: ${p.lens} on the lens, ${p.between} between the rings, ${p.filter} at the filter.`,
   },
   flat_port_field: {
     stem: (p: { field: string }) =>
@@ -24,10 +30,12 @@ export const MOUNTING_EN = {
       `The angle with a sine of ${p.divided} is ${p.half}, and the field of view is twice that: ${p.field}.`,
   },
   sheet_shift: {
-    stem: (p: { thickness: string; index: string }) =>
-      `A filter sheet of ${p.thickness} with a refractive index of ${p.index} goes between lens and sensor. By how much does it move the image back?`,
-    last: (p: { thickness: string; index: string; shift: string }) =>
-      `(1 - 1 / ${p.index}) × ${p.thickness} = ${p.shift}.`,
+    stem: (p: { thickness: string; index: string; focal: string }) =>
+      `You fix a filter sheet of ${p.thickness} with a refractive index of ${p.index} behind a lens of ${p.focal}. Far things are no longer sharp at the mark for far (∞). To which distance do you turn the focus ring to have them sharp again?`,
+    shift: (p: { thickness: string; index: string; shift: string }) =>
+      `The sheet moves the image back by (1 - 1 / ${p.index}) × ${p.thickness} = ${p.shift}.`,
+    last: (p: { focal: string; shift: string; distance: string }) =>
+      `The lens has to move out by as much, as it does for a distance of f²/shift: (${p.focal})² / ${p.shift} = ${p.distance}.`,
   },
   mount_place: {
     fisheyeStem: (p: { dome: string }) =>
@@ -36,15 +44,21 @@ export const MOUNTING_EN = {
       `A standard lens sits behind a flat port with a thread of ${p.thread} on its outside. You want to take the filter off and put it back at depth. Where does it go?`,
     domeStem: (p: { thread: string; dome: string }) =>
       `A standard lens with a filter thread of ${p.thread} sits behind a dome port of ${p.dome} radius. The lens is built into the camera. Where does the colour filter go?`,
+    wideStem: (p: { dome: string }) =>
+      `A camera with interchangeable lenses carries a very wide lens without a filter thread, behind a dome port of ${p.dome} radius. Where does the colour filter go?`,
+    actionStem:
+      "An action camera is watertight by itself, behind a flat window, and goes into the water without a housing. Where does the colour filter go?",
     option: {
       behind_lens: "As a sheet behind the lens",
       on_lens: "Screwed onto the lens, inside the housing",
-      before_port: "In the water in front of the port",
+      before_port: "In the water in front of the port or window",
     },
     last: {
       fisheye:
         "A fisheye's front bulges and has no thread, and no flat filter covers its view: a thin sheet behind the lens does.",
       flat: "Only what sits in the water can be changed at depth, and a flat port lets a flat filter sit before it.",
+      wide: "No flat filter seats on a dome, and this lens has no thread: a thin sheet behind the lens does it.",
+      action: "Its lens cannot be reached: a frame or clip holds the filter in the water before the window.",
       dome: "No flat filter seats on a dome and nothing goes behind a lens that is built in: the lens's own thread remains.",
     },
   },

@@ -21,7 +21,7 @@ export function showIn(units: QuizUnits): Show {
     mm: (value, decimals = 1) => `${plain(value, decimals)} mm`,
     stops: (value, decimals = 1) => {
       const text = plain(value, decimals);
-      return `${text} ${text === "1" ? "stop" : "stops"}`;
+      return `${text} ${Number(text) <= 1 && Number(text) > 0 ? "stop" : "stops"}`;
     },
     percent: (value) => `${percentText(value)} %`,
     kelvin: (value) => `${value.toFixed(0)} K`,
