@@ -69,6 +69,11 @@ export const FilterChoiceAnswer = z
       "Its peak optical density; absent for `none` and for a measured filter.",
       0.6,
     ).optional(),
+    as_good_from_density: density(
+      "Weakest density of that kind with colours that nobody can tell from the best (within 0.1 CIEDE2000). It is the one advised, since it costs the least light. Absent for `none` and for filters of a `kit`.",
+      0.6,
+    ).optional(),
+    as_good_to_density: density("Densest of them.", 0.9).optional(),
     filter_id: filterId("The `id` of the filter, where it comes from the scene's `kit`.").optional(),
     neutral_density: neutralDensity(
       "Neutral density to mount with it, so that a white card at the shallow end just does not clip; absent where the camera's limits do. Metered on a grey, as `exposure-loss` has it, about half a stop more is held back.",

@@ -30,6 +30,15 @@ export interface FilterChoiceReasons {
   };
   colour_filter_as_neutral: Nothing;
   light_has_run_out: { depth_m: number; iso: number; short_stops: number; f_number: number };
+  light_holds_density: {
+    wanted: NamedFilter;
+    depth_m: number;
+    iso: number;
+    f_number: number;
+    shutter_s: number;
+  };
+  densities_as_good: { from_density: number; to_density: number };
+  no_red_to_gain: { filter: NamedFilter; depth_m: number; share: number };
   filter_adds_no_red: { depth_m: number; with_share: number; without_share: number };
   lamps_are_the_only_light: { lamp?: { cct_K: number } };
   near_tie: { probability: number; runner_up: NamedFilter; loses_by: number; worthwhile: number };

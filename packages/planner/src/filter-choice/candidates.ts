@@ -57,6 +57,18 @@ export function finerThan({ kind, density, id }: Candidate): Candidate[] {
     .map((finer) => ({ kind, density: finer }));
 }
 
+/** Densities beyond the ends of a band, so that it is known as finely as its best. */
+export function beyondBand(
+  { kind, id }: Candidate,
+  band: { from: number; to: number } | undefined,
+): Candidate[] {
+  if (!band || id !== undefined) return [];
+  return [band.from - 0.1, band.from - 0.05, band.to + 0.05, band.to + 0.1]
+    .map(hundredths)
+    .filter((density) => density > 0)
+    .map((density) => ({ kind, density }));
+}
+
 export function candidateFilter({ kind, density, measured }: Candidate, { filterShape }: Nuisance): Spectrum {
   if (measured) return measured;
   return kind === "none" || density === undefined ? CLEAR : filterTransmittance(kind, density, filterShape);

@@ -35,4 +35,30 @@ describe("the decision", () => {
   it("has no runner-up but itself, and no best filter, where nothing else is there to choose", () => {
     expect(decide([none])).toEqual({ advised: none, runnerUp: none, bestFilter: undefined });
   });
+
+  it("advises the weakest of densities that nobody can tell from the best, and names the band", () => {
+    const { advised, asGood } = decide([
+      none,
+      red(2.05, 0.6),
+      red(2, 0.9),
+      red(2.09, 0.45),
+      red(2.2, 1.2),
+      red(2.3, 0.3),
+    ]);
+    expect(advised).toEqual(red(2.09, 0.45));
+    expect(asGood).toEqual({ from: 0.45, to: 0.9 });
+  });
+
+  it("advises none of them that another kind, or no filter, would beat", () => {
+    const { advised, asGood } = decide([none, red(2.45, 0.6), red(2.52, 0.45)]);
+    expect(advised).toEqual(red(2.45, 0.6));
+    expect(asGood).toEqual({ from: 0.6, to: 0.6 });
+    expect(decide([none, red(2, 0.6), red(2.08, 0.45), magenta(2.05)]).advised).toEqual(red(2, 0.6));
+  });
+
+  it("has no band for no filter, nor for a measured one", () => {
+    expect(decide([none, red(2.6)]).asGood).toBeUndefined();
+    const measured = { candidate: { kind: "red" as const, id: "a" }, delta_e00: 1 };
+    expect(decide([none, measured])).toMatchObject({ advised: measured, asGood: undefined });
+  });
 });

@@ -3,6 +3,9 @@ import type { Candidate } from "./candidates.js";
 /** Improvement in mean CIEDE2000 that a filter must bring to be worth mounting: half of what is just noticeable. */
 export const WORTHWHILE_DELTA_E00 = 0.5;
 
+/** Mean colour errors nearer than this are alike to any eye: a tenth of what is just noticeable. */
+export const AS_GOOD_DELTA_E00 = 0.1;
+
 /** Colour error plus what a filter must earn: the lower, the better the choice. */
 export const costOf = ({ kind }: Candidate, delta_e00: number): number =>
   kind === "none" ? delta_e00 : delta_e00 + WORTHWHILE_DELTA_E00;
@@ -20,22 +23,47 @@ export const cheapest = (scored: readonly Scored[]): Scored =>
 
 export interface Decision {
   advised: Scored;
+  /** Densities of the advised kind that are as good as its best, from weak to dense; undefined for no filter and measured ones. */
+  asGood: { from: number; to: number } | undefined;
   /** The best of another kind than the advised one; the advised one itself where there is no other. */
   runnerUp: Scored;
   /** The best of the filters, whether advised or not; undefined where there is none to choose. */
   bestFilter: Scored | undefined;
 }
 
-/** A filter is advised when it beats no filter by the worthwhile amount; of filters, the one that leaves the least error. */
+/**
+ * A filter is advised when it beats no filter by the worthwhile amount; of filters, the one that leaves the least error, and of
+ * densities that are as good as that, the weakest, which costs the least light.
+ */
 export function decide(scored: readonly Scored[]): Decision {
-  const advised = cheapest(scored);
+  const best = cheapest(scored);
   const bestOf = (test: (kind: string) => boolean): Scored | undefined => {
     const left = scored.filter(({ candidate }) => test(candidate.kind));
     return left.length > 0 ? cheapest(left) : undefined;
   };
+  const rival = bestOf((kind) => kind !== best.candidate.kind);
+  const alike = asGoodAs(best, scored, rival);
+  const advised = alike[0] ?? best;
   return {
     advised,
-    runnerUp: bestOf((kind) => kind !== advised.candidate.kind) ?? advised,
+    asGood: bandOf(alike),
+    runnerUp: rival ?? advised,
     bestFilter: bestOf((kind) => kind !== "none"),
   };
+}
+
+/** Filters of the best one's kind that nobody can tell from it, and that lead as it does; from weak to dense. */
+function asGoodAs(best: Scored, scored: readonly Scored[], rival: Scored | undefined): Scored[] {
+  const { kind, density } = best.candidate;
+  if (kind === "none" || density === undefined) return [];
+  const most = Math.min(cost(best) + AS_GOOD_DELTA_E00, rival ? cost(rival) : Number.POSITIVE_INFINITY);
+  return scored
+    .filter((s) => s.candidate.kind === kind && s.candidate.density !== undefined)
+    .filter((s) => s === best || cost(s) < most)
+    .sort((a, b) => (a.candidate.density ?? 0) - (b.candidate.density ?? 0));
+}
+
+function bandOf(alike: readonly Scored[]): Decision["asGood"] {
+  const [from, to] = [alike[0]?.candidate.density, alike.at(-1)?.candidate.density];
+  return from === undefined || to === undefined ? undefined : { from, to };
 }

@@ -16,14 +16,16 @@ import type { FilterAtDepth, FilterChoiceAnswer, FilterChoiceFigures } from "../
 import type { Scene } from "../scene/scene.js";
 import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
 import { normalCdf } from "../uncertainty/normal.js";
-import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
+import type { Nuisance } from "../uncertainty/nuisance.js";
 import { mapRising } from "../uncertainty/percentiles.js";
 import { propagate, shareOfCauses, sigmaOf } from "../uncertainty/propagate.js";
-import { type Candidate, candidateFilter, candidatesFor, finerThan, NO_FILTER } from "./candidates.js";
-import { cheapest, costOf, type Decision, decide } from "./decide.js";
+import { type Candidate, candidateFilter, NO_FILTER } from "./candidates.js";
+import { costOf, type Decision, decide } from "./decide.js";
 import type { Merit } from "./merit.js";
-import { type Judged, judge, rangeError } from "./merits.js";
+import { creditedErrors, type Judged, judge, rangeError } from "./merits.js";
+import { wantedWithMoreLight } from "./more-light.js";
 import { filterReasons } from "./reasons.js";
+import { type Search, searchFilters } from "./search.js";
 import { servedBy } from "./served.js";
 
 /** From this probability on that the runner-up is better, a choice is called a near tie. */
@@ -44,23 +46,6 @@ function luminanceLoss(conditions: Conditions, nuisance: Nuisance, candidate: Ca
   const stage = stageAt(underwater(conditions, nuisance), (scene.min_depth_m + scene.max_depth_m) / 2);
   const seen = multiply(stage.subject, candidateFilter(candidate, nuisance));
   return Math.log2(integrateProduct(stage.subject, Y_BAR) / integrateProduct(seen, Y_BAR));
-}
-
-interface Search {
-  /** Every candidate that was tried; the first is no filter. */
-  judged: Readonly<NonEmpty<Judged>>;
-  decision: Decision;
-}
-
-/** Searches the candidates and then, on the grid, the densities around the best of them. */
-function search(conditions: Conditions, depths: NonEmpty<number>, changeable: boolean): Search {
-  const judged = judge(conditions, NOMINAL, depths, candidatesFor(conditions.scene));
-  const scoreAll = (all: readonly Judged[]) =>
-    all.map((j) => ({ candidate: j.candidate, delta_e00: rangeError(j, judged[0], changeable) }));
-  const rough = decide(scoreAll(judged));
-  const finer = rough.bestFilter ? finerThan(rough.bestFilter.candidate) : [];
-  const all: NonEmpty<Judged> = [...judged, ...judge(conditions, NOMINAL, depths, finer)];
-  return { judged: all, decision: decide(scoreAll(all)) };
 }
 
 /**
@@ -86,7 +71,8 @@ export function filterChoice(scene: Scene): FilterChoiceAnswer {
   requireSeenThroughKit(conditions);
   const depths = depthsOf(scene);
   const changeable = scene.filter_change_underwater !== "none";
-  const { judged, decision } = search(conditions, depths, changeable);
+  const search = searchFilters(conditions, depths, changeable);
+  const { judged, decision, redIsGone } = search;
   const advised = decision.advised.candidate;
   const runnerUp = decision.runnerUp.candidate;
   const isFilter = advised.kind !== "none";
@@ -94,7 +80,7 @@ export function filterChoice(scene: Scene): FilterChoiceAnswer {
   const propagated = propagate(
     (nuisance) => {
       const [without, first, second] = judge(conditions, nuisance, depths, [NO_FILTER, advised, runnerUp]);
-      const error = (judged: Judged) => rangeError(judged, without, changeable);
+      const error = (judged: Judged) => rangeError(judged, { without, redIsGone, changeable });
       const [advisedError, runnerUpError] = [error(first), error(second)];
       return {
         advisedError,
@@ -108,21 +94,15 @@ export function filterChoice(scene: Scene): FilterChoiceAnswer {
   );
   const { advisedError, runnerUpError, withoutError, losesBy, loss } = propagated.estimates;
   const gap = costOf(runnerUp, runnerUpError.likely) - costOf(advised, advisedError.likely);
-  const probability_better =
-    runnerUp === advised
-      ? 0
-      : normalCdf(
-          -gap /
-            Math.max(
-              1e-6,
-              sigmaOf(propagated, (figures) => figures.losesBy),
-            ),
-        );
+  const sigma = sigmaOf(propagated, (figures) => figures.losesBy);
+  const probability_better = runnerUp === advised ? 0 : normalCdf(-gap / Math.max(1e-6, sigma));
 
+  const credited = (of: Judged) => creditedErrors(of, { without: judged[0], redIsGone });
   const of = (candidate: Candidate): Judged => judged.find((j) => j.candidate === candidate) ?? judged[0];
   const answer: FilterChoiceFigures = {
     filter_kind: advised.kind,
     ...described(advised),
+    ...asGoodBand(decision),
     ...neutralDensity(of(advised).merits[0]),
     verdict: probability_better >= NEAR_TIE_FROM ? "near_tie" : "clear",
     colour_error_delta_e00: atLeastZero(advisedError),
@@ -137,18 +117,19 @@ export function filterChoice(scene: Scene): FilterChoiceAnswer {
     filter_loss_stops: loss,
     ...servedAnswer(
       depths,
-      of(advised),
-      isFilter ? judged[0] : of(decision.bestFilter?.candidate ?? NO_FILTER),
+      credited(of(advised)),
+      isFilter ? credited(judged[0]) : decision.bestFilter && credited(of(decision.bestFilter.candidate)),
       changeable && isFilter,
     ),
-    depths: mapEach(depths, (depth_m, d) => atDepth(depth_m, d, judged, of(advised))),
+    depths: mapEach(depths, (depth_m, d) => atDepth(depth_m, d, search, of(advised))),
   };
+  const moreLight = wantedWithMoreLight(conditions, depths, search);
   const reasons = [
-    ...filterReasons({ conditions, decision, answer, without: judged[0].merits }),
+    ...filterReasons({ conditions, search, answer, advised: of(advised), moreLight }),
     ...sunReasons(conditions),
   ];
   const uncertainty = shareOfCauses(propagated, (figures) =>
-    runnerUp === advised ? figures.advisedError : figures.losesBy,
+    sigma > 0 ? figures.losesBy : figures.advisedError,
   );
   return {
     ...answer,
@@ -164,15 +145,13 @@ const described = ({ kind, density, id }: Candidate): { filter_density?: number;
   ...(id === undefined ? {} : { filter_id: id }),
 });
 
-function atDepth(
-  depth_m: number,
-  d: number,
-  judged: Readonly<NonEmpty<Judged>>,
-  advised: Judged,
-): FilterAtDepth {
-  const best = cheapest(
-    judged.map(({ candidate, merits }) => ({ candidate, delta_e00: itemAt(merits, d).delta_e00 })),
-  );
+function atDepth(depth_m: number, d: number, { judged, redIsGone }: Search, advised: Judged): FilterAtDepth {
+  const best = decide(
+    judged.map((j) => ({
+      candidate: j.candidate,
+      delta_e00: itemAt(creditedErrors(j, { without: judged[0], redIsGone }), d),
+    })),
+  ).advised;
   const chosen = itemAt(advised.merits, d);
   const without = itemAt(judged[0].merits, d);
   const { filter_density } = described(best.candidate);
@@ -190,6 +169,15 @@ function atDepth(
   };
 }
 
+/** Densities as good as the best; what is owned has no other. */
+const asGoodBand = ({
+  advised,
+  asGood,
+}: Decision): Pick<FilterChoiceFigures, "as_good_from_density" | "as_good_to_density"> =>
+  asGood && advised.candidate.id === undefined
+    ? { as_good_from_density: asGood.from, as_good_to_density: asGood.to }
+    : {};
+
 /** A difference of colours is none below zero, however wide its spread. */
 const atLeastZero = (e: Estimate): Estimate => mapRising(e, (x) => Math.max(0, x));
 
@@ -200,12 +188,11 @@ const neutralDensity = ({ neutral_stops }: Merit): { neutral_density?: number } 
 /** Where the advised choice beats its rival, and where to change if the mount allows it. */
 function servedAnswer(
   depths: Readonly<NonEmpty<number>>,
-  advised: Judged,
-  rival: Judged,
+  advised: Readonly<NonEmpty<number>>,
+  rival: Readonly<NonEmpty<number>> | undefined,
   changeable: boolean,
 ): Pick<FilterChoiceFigures, "serves_min_depth_m" | "serves_max_depth_m" | "change_depths_m"> {
-  const served =
-    advised === rival ? { from_m: depths[0], to_m: lastOf(depths) } : servedBy(depths, advised, rival);
+  const served = rival ? servedBy(depths, advised, rival) : { from_m: depths[0], to_m: lastOf(depths) };
   if (!served) return {};
   const { from_m, to_m } = served;
   const inside = [from_m, to_m].filter((d) => d > depths[0] && d < lastOf(depths));

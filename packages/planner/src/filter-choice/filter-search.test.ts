@@ -10,7 +10,7 @@ import type { FilterChoiceAnswer } from "../result/filter-choice.js";
 import type { KitItem, Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { type Candidate, GRID, NO_FILTER } from "./candidates.js";
-import { cheapest, costOf, type Scored, WORTHWHILE_DELTA_E00 } from "./decide.js";
+import { AS_GOOD_DELTA_E00, cheapest, costOf, type Scored, WORTHWHILE_DELTA_E00 } from "./decide.js";
 import { filterChoice } from "./filter-choice.js";
 import { judge } from "./merits.js";
 
@@ -42,18 +42,25 @@ describe("the search", () => {
     ["5C", 40, 4],
     ["7C", 50, 3],
   ] as const)(
-    "%s, sun %d, %d m: no density in hundredths of either kind is better by 1 %",
+    "%s, sun %d, %d m: no density in hundredths of either kind is better by what anyone sees, and none that is as good is weaker",
     (type, sun, depth) => {
       const scene = daylightScene(type, sun, depth);
       const answer = filterChoice(scene);
-      const best = cheapest(scored(scene, EVERY_HUNDREDTH));
+      const all = scored(scene, EVERY_HUNDREDTH);
+      const best = cheapest(all);
       expect(answer.filter_kind).toBe(best.candidate.kind);
-      expect(advisedCost(answer)).toBeLessThan(1.01 * cost(best));
       expect(advisedCost(answer)).toBeGreaterThanOrEqual(cost(best) - 1e-9);
+      expect(advisedCost(answer)).toBeLessThan(cost(best) + AS_GOOD_DELTA_E00 + 1e-9);
+      // Densities are found in steps of 0.05, and the best of them within 1 %.
+      const asGood = Math.min(cost(best) + AS_GOOD_DELTA_E00, cost(all[0]));
+      for (const other of all.filter(({ candidate }) => candidate.kind === best.candidate.kind)) {
+        if ((other.candidate.density ?? 0) < (answer.filter_density ?? 0) - 0.05)
+          expect(cost(other)).toBeGreaterThan(0.99 * asGood);
+      }
     },
   );
 
-  it("over a range: no density in twentieths leaves a lower mean error by 1 %", () => {
+  it("over a range: no density in twentieths leaves a mean error that is lower by what anyone sees", () => {
     const scene = daylightScene("IB", 40, 5, 18);
     const answer = filterChoice(scene);
     const depths = mapEach(answer.depths, (d) => d.depth_m);
@@ -61,7 +68,7 @@ describe("the search", () => {
     const errors = judge(conditionsOf(scene), NOMINAL, depths, twentieths).map(
       ({ merits }) => merits.reduce((sum, m) => sum + m.delta_e00, 0) / merits.length,
     );
-    expect(answer.colour_error_delta_e00.likely).toBeLessThan(1.01 * Math.min(...errors));
+    expect(answer.colour_error_delta_e00.likely).toBeLessThan(Math.min(...errors) + AS_GOOD_DELTA_E00);
   });
 
   it.each([
@@ -141,24 +148,28 @@ describe("other plausible shapes of filter", () => {
   ];
 
   it.each([
-    ["I", [3, 5, 10, 20], [], []],
-    ["IB", [2, 4, 5, 10, 18], [], []],
-    ["II", [3, 5, 10, 20], [], []],
-    ["III", [3, 6, 12], [], []],
-    ["1C", [2, 4, 8, 15], [], []],
-    ["3C", [2, 3, 5, 8, 12], [], [3]],
-    ["5C", [2, 4, 10], [], [4]],
-    ["7C", [2, 6, 10], [2], [2]],
-    ["9C", [1, 6], [], []],
+    ["I", [3, 5, 10, 20], [], [], []],
+    ["IB", [2, 4, 5, 10, 18], [], [], [4]],
+    ["II", [3, 5, 10, 20], [], [], [3]],
+    ["III", [3, 6, 12], [], [], []],
+    ["1C", [2, 4, 8, 15], [], [], [2]],
+    ["3C", [2, 3, 5, 8, 12], [], [3], [2]],
+    ["5C", [2, 4, 10], [], [4], [2]],
+    ["7C", [2, 6, 10], [], [], [2]],
+    ["9C", [1, 6], [], [], []],
   ] as const)(
-    "%s at %j m: the kind advised holds under each but at %j m, or is called a near tie; two departures at once turn it at %j m, by less than is worth mounting",
-    (type, depths, turnedByOne, turnedByTwo) => {
+    "%s at %j m: the kind advised holds under each but at %j m; two departures at once turn it at %j m, by less than is worth mounting; at %j m it is called a near tie",
+    (type, depths, turnedByOne, turnedByTwo, nearTies) => {
       const byOne = new Set<number>();
       const byTwo = new Set<number>();
+      const ties: number[] = [];
       for (const depth of depths) {
         const scene = daylightScene(type, 50, depth);
         const { filter_kind, verdict } = filterChoice(scene);
-        if (verdict === "near_tie") continue;
+        if (verdict === "near_tie") {
+          ties.push(depth);
+          continue;
+        }
         const bestUnder = (shape: FilterShape) => {
           const all = scored(scene, GRID, shape);
           const ours = cheapest(all.filter(({ candidate }) => candidate.kind === filter_kind));
@@ -176,6 +187,8 @@ describe("other plausible shapes of filter", () => {
       }
       expect([...byOne]).toEqual(turnedByOne);
       expect([...byTwo]).toEqual(turnedByTwo);
+      // What is called a tie is not proved to hold.
+      expect(ties).toEqual(nearTies);
     },
   );
 });

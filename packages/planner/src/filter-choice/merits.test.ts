@@ -8,7 +8,7 @@ import { mapEach, type NonEmpty } from "../lists/non-empty.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { type Candidate, candidateFilter, NO_FILTER } from "./candidates.js";
 import { type Merit, meritOf } from "./merit.js";
-import { type Judged, judge, rangeError } from "./merits.js";
+import { type Judged, judge, rangeError, whereRedIsGone } from "./merits.js";
 
 const scene = daylightScene("IB", 45, 5, 12);
 const RED: Candidate = { kind: "red", density: 0.6 };
@@ -47,15 +47,46 @@ describe("the merits of candidates", () => {
 });
 
 describe("the error over a range", () => {
-  it("is the mean over its depths where the mount does not change", () => {
+  const over = (
+    of: NonEmpty<number>,
+    without: NonEmpty<number>,
+    changeable: boolean,
+    redIsGone: boolean[] = [],
+  ) => {
     const merit = some();
-    expect(rangeError(erring(merit, [1, 2, 6]), erring(merit, [2, 2, 2]), false)).toBe(3);
+    const bare: Judged = { ...erring(merit, without), candidate: NO_FILTER };
+    return rangeError(erring(merit, of), { without: bare, redIsGone, changeable });
+  };
+
+  it("is the mean over its depths where the mount does not change", () => {
+    expect(over([1, 2, 6], [2, 2, 2], false)).toBe(3);
   });
 
   it("counts with or without at each depth, whichever leaves less, where it does", () => {
-    const merit = some();
     // 1, 2 and 2 instead of 1, 2 and 6.
-    expect(rangeError(erring(merit, [1, 2, 6]), erring(merit, [2, 2, 2]), true)).toBeCloseTo(5 / 3, 12);
-    expect(rangeError(erring(merit, [2, 2, 2]), erring(merit, [2, 2, 2]), true)).toBe(2);
+    expect(over([1, 2, 6], [2, 2, 2], true)).toBeCloseTo(5 / 3, 12);
+    expect(over([2, 2, 2], [2, 2, 2], true)).toBe(2);
+  });
+
+  it("credits a filter with no gain where nothing of red is red, and with every loss", () => {
+    expect(over([1, 2, 3], [4, 4, 4], false, [false, true, true])).toBe((1 + 4 + 4) / 3);
+    expect(over([5, 5, 5], [4, 4, 4], false, [true, true, true])).toBe(5);
+  });
+});
+
+describe("where nothing of red is red", () => {
+  const filtered = (density: number, error: number, share: number): Judged => ({
+    candidate: { kind: "red", density },
+    merits: [{ ...some(), delta_e00: error, red_above_600_nm_share: share }],
+  });
+  const bare: Judged = { ...filtered(0, 9, 0.001), candidate: NO_FILTER };
+
+  it("is asked of the filter that leaves the least error, so that none wins by being just dense enough", () => {
+    expect(whereRedIsGone([bare, filtered(0.9, 7, 0.004), filtered(1.5, 7.2, 0.02)])).toEqual([true]);
+    expect(whereRedIsGone([bare, filtered(0.9, 7.2, 0.004), filtered(1.5, 7, 0.02)])).toEqual([false]);
+  });
+
+  it("is nowhere without a filter to ask", () => {
+    expect(whereRedIsGone([bare])).toEqual([false]);
   });
 });

@@ -2,7 +2,7 @@ import { cameraState } from "../camera/camera-state.js";
 import type { Conditions } from "../light/conditions.js";
 import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
-import { itemAt, mapEach, type NonEmpty } from "../lists/non-empty.js";
+import { itemAt, mapBoth, mapEach, type NonEmpty } from "../lists/non-empty.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
 import { type Candidate, candidateFilter } from "./candidates.js";
 import { type Merit, meritOf } from "./merit.js";
@@ -30,13 +30,59 @@ export function judge<const Candidates extends readonly Candidate[]>(
   return judged as { [Place in keyof Candidates]: Judged };
 }
 
+/** Where less than this of the red channel's signal is red light, nothing of red is red. */
+const LEAST_RED_SHARE = 0.01;
+
+/** The candidate that leaves the least error at a depth; the first of equals. */
+export const leastErrorAt = (judged: Readonly<NonEmpty<Judged>>, d: number): Judged =>
+  judged.reduce((a, b) => (itemAt(b.merits, d).delta_e00 < itemAt(a.merits, d).delta_e00 ? b : a));
+
+/**
+ * Depth by depth, whether nothing of red is red behind the filter that leaves the least error there. Asked of that one alone: a filter
+ * must not win by being just dense enough to pass.
+ * @param judged every candidate; the first is no filter
+ */
+export function whereRedIsGone([without, ...filters]: Readonly<NonEmpty<Judged>>): readonly boolean[] {
+  const [first, ...others] = filters;
+  return without.merits.map(
+    (_, d) =>
+      first !== undefined &&
+      itemAt(leastErrorAt([first, ...others], d).merits, d).red_above_600_nm_share < LEAST_RED_SHARE,
+  );
+}
+
+/** What all candidates are compared with and by. */
+export interface Comparison {
+  /** The camera without a filter. */
+  without: Judged;
+  redIsGone: readonly boolean[];
+  /** Whether the mount lets the diver change at depth. */
+  changeable: boolean;
+}
+
+/**
+ * Colour errors of a candidate, depth by depth. Where nothing of red is red a filter is credited with no gain: what it betters
+ * there is the fit of a grade to green and blue.
+ */
+export function creditedErrors(
+  { candidate, merits }: Judged,
+  { without, redIsGone }: Pick<Comparison, "without" | "redIsGone">,
+): Readonly<NonEmpty<number>> {
+  return mapEach(merits, ({ delta_e00 }, d) =>
+    candidate.kind !== "none" && redIsGone[d]
+      ? Math.max(delta_e00, itemAt(without.merits, d).delta_e00)
+      : delta_e00,
+  );
+}
+
 /**
  * Mean colour error of a candidate over the range. Where the mount lets the diver change at depth, each depth counts with or
  * without it, whichever leaves less.
  */
-export function rangeError({ merits }: Judged, without: Judged, changeable: boolean): number {
-  const errors = merits.map(({ delta_e00 }, d) =>
-    changeable ? Math.min(delta_e00, itemAt(without.merits, d).delta_e00) : delta_e00,
+export function rangeError(judged: Judged, comparison: Comparison): number {
+  const { without, changeable } = comparison;
+  const errors = mapBoth(creditedErrors(judged, comparison), without.merits, (error, { delta_e00 }) =>
+    changeable ? Math.min(error, delta_e00) : error,
   );
   return errors.reduce((sum, e) => sum + e, 0) / errors.length;
 }

@@ -6,13 +6,14 @@ import type { LightReasons } from "../codes/light.js";
 import type { Conditions } from "../light/conditions.js";
 import { redTrustedTo_m } from "../light/inelastic.js";
 import { underwater } from "../light/underwater.js";
-import { itemAt, lastOf, mapEach, type NonEmpty } from "../lists/non-empty.js";
+import { itemAt, lastOf, mapEach } from "../lists/non-empty.js";
 import { lightReason } from "../reasons/light-reason.js";
 import type { FilterChoiceFigures } from "../result/filter-choice.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
-import { named } from "./candidates.js";
-import { type Decision, WORTHWHILE_DELTA_E00 } from "./decide.js";
-import type { Merit } from "./merit.js";
+import { type Candidate, named } from "./candidates.js";
+import { WORTHWHILE_DELTA_E00 } from "./decide.js";
+import { type Judged, leastErrorAt } from "./merits.js";
+import type { Search } from "./search.js";
 
 type Reason = CodedReason<FilterChoiceReasons & LightReasons>;
 
@@ -23,27 +24,32 @@ const HOPELESS_DELTA_E00 = 6;
 
 interface Facts {
   conditions: Conditions;
-  decision: Decision;
+  search: Search;
   answer: FilterChoiceFigures;
-  /** The camera without a filter, depth by depth, shallow first. */
-  without: Readonly<NonEmpty<Merit>>;
+  advised: Judged;
+  /** What would be mounted if light were no matter, where that is another filter. */
+  moreLight: Candidate | undefined;
 }
 
 /** Why this filter, or none: what decides first. */
 export function filterReasons(facts: Facts): Reason[] {
-  const { conditions, decision, answer } = facts;
-  const reasons = [mainReason(facts), ...rangeReasons(facts), balanceReason(facts)];
+  const { conditions, search, answer } = facts;
+  const reasons = [mainReason(facts), ...densityReasons(facts), ...rangeReasons(facts), balanceReason(facts)];
   if (conditions.daylight) reasons.push(...lightReasons(facts));
   const deepest = lastOf(answer.depths);
   if (answer.filter_kind !== "none") {
+    // Below the depth where red is gone the filter is credited with nothing.
+    const matters = answer.depths.filter((_, d) => !search.redIsGone[d]);
+    const at = matters.at(-1) ?? deepest;
     reasons.push(
       reason("filter_adds_no_red", "computed", {
-        depth_m: deepest.depth_m,
-        with_share: deepest.advised_red_signal_above_600_nm_share,
-        without_share: deepest.without_red_signal_above_600_nm_share,
+        depth_m: at.depth_m,
+        with_share: at.advised_red_signal_above_600_nm_share,
+        without_share: at.without_red_signal_above_600_nm_share,
       }),
     );
   }
+  reasons.push(...redReasons(facts));
   const trusted_m = redTrustedTo_m(underwater(conditions, NOMINAL));
   if (trusted_m !== undefined && deepest.depth_m > trusted_m) {
     reasons.push(lightReason("red_not_only_transmitted", "computed", { depth_m: trusted_m }));
@@ -52,7 +58,7 @@ export function filterReasons(facts: Facts): Reason[] {
     reasons.push(
       reason("near_tie", "computed", {
         probability: answer.runner_up.probability_better,
-        runner_up: named(decision.runnerUp.candidate),
+        runner_up: named(search.decision.runnerUp.candidate),
         loses_by: answer.runner_up.loses_by_delta_e00.likely,
         worthwhile: WORTHWHILE_DELTA_E00,
       }),
@@ -62,6 +68,39 @@ export function filterReasons(facts: Facts): Reason[] {
   if (answer.filter_kind === "magenta") reasons.push(reason("filter_trade_rule_green", "common_practice"));
   reasons.push(reason("filter_shape_assumed", "computed"));
   return reasons;
+}
+
+/** What else would do as well, and what holds the density. */
+function densityReasons({ conditions, answer, advised, moreLight }: Facts): Reason[] {
+  const reasons: Reason[] = [];
+  const { as_good_from_density: from_density, as_good_to_density: to_density } = answer;
+  if (from_density !== undefined && to_density !== undefined && to_density > from_density) {
+    reasons.push(reason("densities_as_good", "computed", { from_density, to_density }));
+  }
+  if (moreLight) {
+    const { iso, f_number } = lastOf(advised.merits).settings;
+    reasons.push(
+      reason("light_holds_density", "computed", {
+        wanted: named(moreLight),
+        depth_m: lastOf(answer.depths).depth_m,
+        iso,
+        f_number,
+        shutter_s: conditions.scene.shutter_s,
+      }),
+    );
+  }
+  return reasons;
+}
+
+/** The shallowest depth at which a filter would seem to gain, though nothing of red is red behind it. */
+function redReasons({ answer, search: { judged, redIsGone } }: Facts): Reason[] {
+  for (const [d, { depth_m, without_colour_error_delta_e00 }] of answer.depths.entries()) {
+    const { candidate, merits } = leastErrorAt(judged, d);
+    const { delta_e00, red_above_600_nm_share: share } = itemAt(merits, d);
+    if (redIsGone[d] && without_colour_error_delta_e00 - delta_e00 > WORTHWHILE_DELTA_E00)
+      return [reason("no_red_to_gain", "computed", { filter: named(candidate), depth_m, share })];
+  }
+  return [];
 }
 
 /** Where a filter stops being worth it, and what to do where nothing on the lens helps. */
@@ -114,7 +153,7 @@ function densityPeak({
     : undefined;
 }
 
-function mainReason({ conditions, decision, answer }: Facts): Reason {
+function mainReason({ conditions, search: { decision }, answer }: Facts): Reason {
   const { scene, daylight } = conditions;
   if (!daylight) {
     const [lamp] = scene.lamps;
@@ -137,10 +176,10 @@ function mainReason({ conditions, decision, answer }: Facts): Reason {
   });
 }
 
-function balanceReason({ answer, without }: Facts): Reason {
+function balanceReason({ answer, search: { judged } }: Facts): Reason {
   const first = answer.depths.find((d) => !d.without_balance_in_reach);
   if (!first) return reason("balance_in_reach_without", "computed");
-  const { residual_stops } = lastOf(without).balance;
+  const { residual_stops } = lastOf(judged[0].merits).balance;
   const { depth_m } = first;
   const deepest_m = lastOf(answer.depths).depth_m;
   const shortfall = { depth_m, deepest_m, residual_stops };
@@ -154,7 +193,8 @@ function balanceReason({ answer, without }: Facts): Reason {
 }
 
 /** Judged at the shallow end for too much light and at the deep end for too little. */
-function lightReasons({ without, answer }: Facts): Reason[] {
+function lightReasons({ search: { judged }, answer }: Facts): Reason[] {
+  const without = judged[0].merits;
   const shallow = without[0];
   const deep = lastOf(without).settings;
   const at = {

@@ -1,21 +1,10 @@
 import { describe, expect, it } from "vitest";
-import { mapEach, type NonEmpty, nonEmpty } from "../lists/non-empty.js";
-import type { Judged } from "./merits.js";
+import { type NonEmpty, nonEmpty } from "../lists/non-empty.js";
 import { servedBy } from "./served.js";
 
-const judged = (errors: NonEmpty<number>): Judged => ({
-  candidate: { kind: "red", density: 0.3 },
-  merits: mapEach(errors, (delta_e00) => ({
-    delta_e00,
-    balance: { in_reach: true, residual_stops: 0, gains: [1, 1, 1] },
-    settings: { iso: 100, f_number: 8, shutter_s: 0.01, at_lowest_iso: true, off_by_stops: 0 },
-    neutral_stops: 0,
-    red_above_600_nm_share: 0,
-  })),
-});
 const DEPTHS = [4, 6, 10, 16];
 const served = (of: NonEmpty<number>, than: NonEmpty<number>) =>
-  servedBy(nonEmpty(DEPTHS.slice(0, of.length), "depths"), judged(of), judged(than));
+  servedBy(nonEmpty(DEPTHS.slice(0, of.length), "depths"), of, than);
 
 // By what the words mean; between two depths both errors are taken as straight lines, so that they cross where those do.
 describe("the part of a range that a candidate serves", () => {

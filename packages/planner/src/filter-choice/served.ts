@@ -1,5 +1,4 @@
 import { itemAt, lastOf, mapBoth, type NonEmpty } from "../lists/non-empty.js";
-import type { Judged } from "./merits.js";
 
 export interface Served {
   from_m: number;
@@ -7,11 +6,15 @@ export interface Served {
 }
 
 /**
- * The part of the range, from its shallowest to its deepest point, in which a candidate leaves less error than another, with the
+ * The part of the range, from its shallowest to its deepest point, in which a candidate leaves less error than another, both by depth, with the
  * bounds interpolated between the depths that were computed; undefined where nowhere.
  */
-export function servedBy(depths: Readonly<NonEmpty<number>>, of: Judged, than: Judged): Served | undefined {
-  const lead = mapBoth(than.merits, of.merits, (theirs, ours) => theirs.delta_e00 - ours.delta_e00);
+export function servedBy(
+  depths: Readonly<NonEmpty<number>>,
+  of: Readonly<NonEmpty<number>>,
+  than: Readonly<NonEmpty<number>>,
+): Served | undefined {
+  const lead = mapBoth(than, of, (theirs, ours) => theirs - ours);
   const first = lead.findIndex((l) => l > 0);
   if (first < 0) return undefined;
   const last = lead.length - 1 - [...lead].reverse().findIndex((l) => l > 0);

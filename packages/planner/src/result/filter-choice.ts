@@ -13,6 +13,9 @@ export interface FilterChoiceFigures {
   filter_kind: FilterVerdict;
   /** Absent when the advice is `none`. */
   filter_density?: number;
+  /** Densities of that kind between which nobody can tell the colours from the best; absent for `none` and what is owned. */
+  as_good_from_density?: number;
+  as_good_to_density?: number;
   /** The caller's id of the filter, where it comes from the kit. */
   filter_id?: string;
   /** Neutral density to add, as the shallow end is too bright for the camera's limits with the advised choice; absent when not. */

@@ -923,6 +923,14 @@ export type FilterChoiceAnswer = {
      */
     filter_density?: number | undefined;
     /**
+     * Weakest density of that kind with colours that nobody can tell from the best (within 0.1 CIEDE2000). It is the one advised, since it costs the least light. Absent for `none` and for filters of a `kit`. 0 to 3.
+     */
+    as_good_from_density?: number | undefined;
+    /**
+     * Densest of them. 0 to 3.
+     */
+    as_good_to_density?: number | undefined;
+    /**
      * The `id` of the filter, where it comes from the scene's `kit`.
      */
     filter_id?: string | undefined;

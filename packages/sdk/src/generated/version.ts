@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "40ff90c099433788ae5e743d91bae658f9408dffa7881f7653f9bd4b08ea1dd3";
+export const descriptionHash = "be3aa3afa7e5df54fce18df8d26b91938fa3440fa0d4889aaa9eb9bdfb9579a0";

@@ -29,3 +29,16 @@ it("too much light is said of the camera without a filter", () => {
   const p = { depth_m: 5, excess_stops: 1.2, density: 0.36, iso: 400, f_number: 5.6 };
   expect(filterChoiceReasons.light_is_too_much(p)).toContain("without a filter");
 });
+
+it("light that holds the density is told with what would be mounted, and what buys more of it", () => {
+  const wanted = { kind: "red", density: 1.5 } as const;
+  const said = filterChoiceReasons.light_holds_density({
+    wanted,
+    depth_m: 20,
+    iso: 800,
+    f_number: 2.8,
+    shutter_s: 1 / 50,
+  });
+  expect(said).toContain("a red filter of density 1.50");
+  expect(said).toContain("At 20.0 m the picture already needs ISO 800 at f/2.8 and 1/50 s");
+});

@@ -1,6 +1,6 @@
 import type { FilterChoiceReasons } from "@sunfathom/planner";
 import type { Texts } from "../../problems/texts.js";
-import { settings } from "../dial.js";
+import { dialShutter, settings } from "../dial.js";
 import { filterName } from "../filter-name.js";
 import { atDepths, shown } from "../format.js";
 
@@ -37,6 +37,12 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
     p.short_stops > 0.05
       ? `Light has run out: at ${shown(p.depth_m, 1)} m a white card stays ${shown(p.short_stops, 1)} stops under full scale at ${settings(p)} even without a filter, and any filter takes more away.`
       : `Light is short: at ${shown(p.depth_m, 1)} m and without a filter a white card fills the scale only at ${settings(p)}, so every stop that a filter takes is paid in noise.`,
+  light_holds_density: (p) =>
+    `Light runs out before colour does: with enough of it, ${filterName(p.wanted)} would serve better. At ${shown(p.depth_m, 1)} m the picture already needs ${settings(p)} and ${dialShutter(p.shutter_s)}, and what a denser filter takes is paid in noise. A slower frame rate or a faster lens buys density.`,
+  densities_as_good: (p) =>
+    `Any density from ${shown(p.from_density, 2)} to ${shown(p.to_density, 2)} gives colours that nobody can tell apart. The weakest costs the least light.`,
+  no_red_to_gain: (p) =>
+    `From ${shown(p.depth_m, 1)} m on nothing of red is red: even behind ${filterName(p.filter)} less than 1 % of the red channel's signal is red light. A filter counts for no gain there.`,
   filter_adds_no_red: (p) =>
     `A filter adds no red light. At ${shown(p.depth_m, 1)} m ${shown(p.with_share * 100)} % of the red channel's signal is red light above 600 nm with it, ${shown(p.without_share * 100)} % without, the rest being green and blue that the channel also sees.`,
   lamps_are_the_only_light: (p) =>

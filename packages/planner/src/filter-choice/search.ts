@@ -1,0 +1,42 @@
+/** Finds what to mount: every candidate judged over the range, and the decision between them. */
+import type { Conditions } from "../light/conditions.js";
+import type { NonEmpty } from "../lists/non-empty.js";
+import { NOMINAL } from "../uncertainty/nuisance.js";
+import { beyondBand, type Candidate, candidatesFor, finerThan } from "./candidates.js";
+import { type Decision, decide } from "./decide.js";
+import { type Comparison, type Judged, judge, rangeError, whereRedIsGone } from "./merits.js";
+
+export interface Search extends Pick<Comparison, "redIsGone" | "changeable"> {
+  /** Every candidate that was tried; the first is no filter. */
+  judged: Readonly<NonEmpty<Judged>>;
+  decision: Decision;
+}
+
+/** Searches the candidates and then, on the grid, the densities around the best of them and at the ends of what is as good. */
+export function searchFilters(
+  conditions: Conditions,
+  depths: Readonly<NonEmpty<number>>,
+  changeable: boolean,
+): Search {
+  let search = decided(judge(conditions, NOMINAL, depths, candidatesFor(conditions.scene)), changeable);
+  const tryAlso = (candidates: readonly Candidate[]): void => {
+    const { judged } = search;
+    const untried = candidates.filter(
+      ({ kind, density }) =>
+        !judged.some((j) => j.candidate.kind === kind && j.candidate.density === density),
+    );
+    search = decided([...judged, ...judge(conditions, NOMINAL, depths, untried)], changeable);
+  };
+  const { bestFilter } = search.decision;
+  if (bestFilter) tryAlso(finerThan(bestFilter.candidate));
+  const { advised, asGood } = search.decision;
+  tryAlso(beyondBand(advised.candidate, asGood));
+  return search;
+}
+
+function decided(judged: Readonly<NonEmpty<Judged>>, changeable: boolean): Search {
+  const redIsGone = whereRedIsGone(judged);
+  const comparison = { without: judged[0], redIsGone, changeable };
+  const scored = judged.map((j) => ({ candidate: j.candidate, delta_e00: rangeError(j, comparison) }));
+  return { judged, decision: decide(scored), redIsGone, changeable };
+}
