@@ -235,7 +235,7 @@ describe("what is told beside the plan", () => {
     expect(told).toContain("too_bright");
     expect(told).not.toContain("light_is_too_much");
     // Behind the filter it fits, so that nothing else tells what the light is without one.
-    const filtered = diveAdvice({ ...daylightScene("IB", 45, 8), f_number: 8 });
+    const filtered = diveAdvice({ ...daylightScene("IB", 45, 8), f_number: 10 });
     expect(reasonCodes(filtered)).toEqual(expect.arrayContaining(["exposure_fits", "light_is_too_much"]));
   });
 
