@@ -1,4 +1,7 @@
 export { checkpoint, MODEL_VERSION as modelVersion, onCheckpoint } from "@sunfathom/planner";
+export { brief } from "./fields/brief.js";
+export { pick } from "./fields/pick.js";
+export { selectionOf } from "./fields/selection.js";
 export { BUILD as build } from "./generated/build.js";
 export * from "./generated/parts.js";
 export type { SceneSize } from "./operations/about.js";

@@ -7,6 +7,7 @@ import * as quizItems from "./quiz/items.js";
 import { QtiVersion, QuizPackageRequest } from "./quiz/package.js";
 import { QuizLanguage, QuizLevel, QuizRelease, QuizTemplate, QuizUnits } from "./quiz/paper-request.js";
 import * as reference from "./reference/reference.js";
+import { Brief } from "./result/brief.js";
 import * as cardFit from "./result/card-fit.js";
 import { Clarity } from "./result/clarity.js";
 import {
@@ -76,6 +77,7 @@ const all: Record<string, z.ZodTypeAny> = {
   Caution,
   UncertaintyCause,
   ModelVersion,
+  Brief,
   Clarity,
   ...cardFit,
   ...calculationAnswers,

@@ -228,3 +228,24 @@ describe("an option that cannot be", () => {
     expect(() => new Sunfathom({ baseUrl: "https://a", apiKey: "se\ncret" })).toThrow(/^(?!.*cret).*apiKey/);
   });
 });
+
+describe("fields of an answer", () => {
+  const scene = { water_type: "IB", depth_m: 12 } as const;
+
+  it.each([
+    [["filter_kind", "depths.depth_m"] as const, "filter_kind,depths.depth_m"],
+    ["brief" as const, "brief"],
+  ])("%s are asked for beside the scene, by POST and by GET", async (fields, sent) => {
+    faults.faults = [answerWith(200, { cautions: [] }, { etag: '"a"' })];
+    const ask = (client: Sunfathom) =>
+      fields === "brief"
+        ? client.calculations.filterChoice(scene, { fields })
+        : client.calculations.filterChoice(scene, { fields });
+    await ask(new Sunfathom({ baseUrl }));
+    await ask(new Sunfathom({ baseUrl, cache: memoryCache() }));
+    expect(faults.seen.map(({ method, url, body }) => [method, url, body])).toEqual([
+      ["POST", `/v1/filter-choice?fields=${sent}`, JSON.stringify(scene)],
+      ["GET", `/v1/filter-choice?water_type=IB&depth_m=12&fields=${sent}`, ""],
+    ]);
+  });
+});

@@ -11,6 +11,7 @@ export {
   TimeoutError,
   UnexpectedResponseError,
 } from "./core/errors.js";
+export type { FieldsOf, Picked } from "./core/fields.js";
 export type {
   Call,
   CallOptions,

@@ -20,6 +20,8 @@ export interface About<ExampleName extends string = string> {
   description: string;
   /** Names of scenes to try it with, of those that the contract has for its kind of scene. */
   examples: readonly ExampleName[];
+  /** Fields of the answer that it comes down to, for those who ask for it in brief; dotted names. */
+  brief: readonly string[];
   /** In units of about one attenuation at one depth: some half a millisecond of one processor. */
   cost: (size: SceneSize) => number;
 }

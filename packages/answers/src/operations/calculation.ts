@@ -22,8 +22,9 @@ interface Named {
   /** Name, and last part of its path. */
   name: string;
   path: string;
-  /** Component of the contract that its answer keeps. */
+  /** Component of the contract that its answer keeps, and its form. */
   answer: AnswerName;
+  form: AnswerForm;
   /** Component of the contract that a request keeps. */
   request: SceneName;
   /** Fields of a request that mean nothing without a list. */
@@ -65,6 +66,7 @@ export function taking<Wire extends object, Own extends object>(kind: SceneKind<
       name,
       path: pathOf(name),
       answer: form.component,
+      form,
       request: kind.component,
       besideLists: kind.besideLists,
     };

@@ -16,12 +16,14 @@ export function apiModule(description) {
     ...(file === undefined ? [answer] : []),
     ...(body === undefined ? [] : [body]),
   ]);
-  const types = [...new Set(inAndOut)].sort();
+  const brief = methods.some(({ selects }) => selects) ? ["Brief"] : [];
+  const types = [...new Set([...inAndOut, ...brief])].sort();
 
   const tagOf = (/** @type {string} */ group) =>
     description.document.tags.find(({ name }) => groupName(name) === group);
   const classes = groups.map((group) => groupClass(group, tagOf(group)?.description ?? "", methods, queries));
-  return `${mark}import type { Call, CallOptions, Send } from "../core/types.js";
+  const ofFields = brief.length > 0 ? 'import type { FieldsOf, Picked } from "../core/fields.js";\n' : "";
+  return `${mark}${ofFields}import type { Call, CallOptions, Send } from "../core/types.js";
 import type {
 ${types.map((type) => `  ${type},\n`).join("")}} from "./types.js";
 
@@ -56,13 +58,14 @@ ${methods.map((method) => methodText(method, queries)).join("\n")}}
 function methodText({ described, ...method }, queries) {
   const body = method.body === undefined ? [] : [[argumentName(method.body), method.body]];
   const values = [...method.pathParameters.map((name) => [name, "string"]), ...body];
-  const parameters = [...values.map(([name, type]) => `${name}: ${type}`), "options?: CallOptions"];
+  const inputs = values.map(([name, type]) => `${name}: ${type}`);
   const operation = [
     `method: ${JSON.stringify(method.method)}`,
     `path: ${JSON.stringify(method.path)}`,
     `repeatable: ${method.repeatable}`,
     ...(method.query === undefined ? [] : [`query: ${queryName(queries.indexOf(lines(method.query)))}`]),
     ...(method.versioned ? ["versioned: true"] : []),
+    ...(method.selects ? ["selects: true"] : []),
     ...(method.file === undefined ? [] : [`file: ${JSON.stringify(method.file)}`]),
   ];
   const input = [
@@ -70,7 +73,26 @@ function methodText({ described, ...method }, queries) {
     ...body.map(([name]) => `body: ${name}`),
   ];
   const inputText = input.length === 0 ? "{}" : `{ ${input.join(", ")} }`;
-  return `${documentation({ described, ...method })}  ${method.name}(${parameters.join(", ")}): Call<${method.answer}> {
+  const signature = (/** @type {string} */ options, /** @type {string} */ answer, generic = "") =>
+    `  ${method.name}${generic}(${[...inputs, options].join(", ")}): Call<${answer}>`;
+  const whole = signature("options?: CallOptions", method.answer);
+  const names = "{ fields: readonly Names[] }";
+  const overloads = method.selects
+    ? [
+        `${whole};\n`,
+        signature(
+          `options: CallOptions & ${names}`,
+          `Picked<${method.answer}, Names | "cautions">`,
+          `<const Names extends FieldsOf<${method.answer}>>`,
+        ),
+        ";\n",
+        signature('options: CallOptions & { fields: "brief" }', "Brief"),
+        ";\n",
+        // What the signatures before it say; the compiler holds this one to them no further.
+        signature("options?: CallOptions", "never"),
+      ].join("")
+    : whole;
+  return `${documentation({ described, ...method })}${overloads} {
     return this.#send({ ${operation.join(", ")} }, ${inputText}, options);
   }
 `;

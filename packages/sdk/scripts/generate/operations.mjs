@@ -13,6 +13,7 @@ import { componentName } from "./description.mjs";
  * @property {string[]} pathParameters
  * @property {string | undefined} body component that goes in
  * @property {boolean} versioned
+ * @property {boolean} selects whether it takes `fields`, the names of those that the answer shall have
  * @property {string[] | undefined} query what its GET twin takes
  * @property {string} answer type of what comes out: a component, or `ArrayBuffer` for a file
  * @property {string | undefined} file its media type, where it is a file
@@ -48,9 +49,11 @@ export function methodsOf({ document }) {
     const answer = file === undefined ? jsonComponent(described.responses["200"]?.content) : "ArrayBuffer";
     if (described.requestBody !== undefined && body === undefined) throw unknownForm(described, "its body");
     if (answer === undefined) throw unknownForm(described, "its answer");
-    if (parameters.some((p) => p.in === "query")) throw unknownForm(described, "its query parameters");
+    const selects = parameters.some(isFields);
+    if (parameters.some((p) => p.in === "query" && !isFields(p)))
+      throw unknownForm(described, "its query parameters");
     const fields = body === undefined ? {} : (document.components.schemas[body]?.properties ?? {});
-    const query = (twin?.parameters ?? []).map(resolve).filter((p) => p.in === "query");
+    const query = (twin?.parameters ?? []).map(resolve).filter((p) => p.in === "query" && !isFields(p));
     return {
       group: groupName(tag),
       name: methodName(described.operationId),
@@ -60,6 +63,7 @@ export function methodsOf({ document }) {
       pathParameters: parameters.filter((p) => p.in === "path").map((p) => p.name),
       body,
       versioned: "expect_model_version" in fields,
+      selects,
       query: twin === undefined ? undefined : query.map((p) => p.name),
       answer,
       file,
@@ -74,6 +78,11 @@ export function methodsOf({ document }) {
     if (found === undefined) throw new Error(`The description has no ${parameter.$ref}.`);
     return found;
   }
+}
+
+/** @param {Parameter} parameter */
+function isFields(parameter) {
+  return parameter.in === "query" && parameter.name === "fields";
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { Input, Operation } from "./types.js";
+import type { Input, Operation, SendOptions } from "./types.js";
 
 /** Longest query string that is sent; longer scenes go as a body. Proxies cut URLs from about 2000 characters on. */
 const longestQuery = 1500;
@@ -10,21 +10,34 @@ export interface Outgoing {
   body?: string;
 }
 
-/**
- * @param base URL of the service, without a slash at its end
- * @param asGet whether to use the operation's GET twin, where it has one that takes this input
- */
+/** How an operation is asked for. */
+interface Asking {
+  /** Whether to use the operation's GET twin, where it has one that takes this input. */
+  asGet: boolean;
+  /** Names of the fields that the answer shall have, or `brief`; the whole answer where absent. */
+  fields?: SendOptions["fields"];
+}
+
+/** @param base URL of the service, without a slash at its end */
 export function outgoing(
   base: string,
   operation: Operation,
   { path, body }: Input,
-  asGet: boolean,
+  { asGet, fields }: Asking,
 ): Outgoing {
   const url = base + fill(operation.path, path ?? {});
   if (body === undefined) return { method: operation.method, url };
+  const selected =
+    operation.selects && fields !== undefined ? `fields=${[fields].flat().map(encodeURIComponent)}` : "";
   const query = asGet && operation.query !== undefined ? queryOf(body, operation.query) : undefined;
-  if (query !== undefined) return { method: "GET", url: `${url}?${query}` };
-  return { method: operation.method, url, body: JSON.stringify(body) };
+  if (query !== undefined) {
+    return { method: "GET", url: `${url}?${query}${selected === "" ? "" : `&${selected}`}` };
+  }
+  return {
+    method: operation.method,
+    url: selected === "" ? url : `${url}?${selected}`,
+    body: JSON.stringify(body),
+  };
 }
 
 function fill(path: string, values: Readonly<Record<string, string>>): string {

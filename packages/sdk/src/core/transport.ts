@@ -7,13 +7,13 @@ import { contentOf, errorOf, metaOf } from "./reply.js";
 import { outgoing } from "./request.js";
 import { delayBeforeRetry, type History, wait } from "./retry.js";
 import { limitsOf, type Settings } from "./settings.js";
-import type { CallOptions, Input, Operation, Send } from "./types.js";
+import type { CallOptions, Input, Operation, Send, SendOptions } from "./types.js";
 import { withModelVersion } from "./with-model-version.js";
 
 /** Carries calls out over HTTP. */
 export function overHttp(settings: Settings): Send {
   const gate = gateOf(settings.concurrency);
-  return <T>(operation: Operation, input: Input, options: CallOptions = {}) =>
+  return <T>(operation: Operation, input: Input, options: SendOptions = {}) =>
     callOf<T>(carryOut({ ...settings, gate }, operation, input, options));
 }
 
@@ -21,12 +21,15 @@ async function carryOut<T>(
   settings: Settings & { gate: Gate },
   operation: Operation,
   input: Input,
-  options: CallOptions,
+  options: SendOptions,
 ): Promise<Done<T>> {
   const { baseUrl, cache, expectModelVersion } = settings;
   const { timeoutMs, maxRetries } = limitsOf(options, settings);
   const versioned = withModelVersion(operation, input, expectModelVersion);
-  const { method, url, body } = outgoing(baseUrl, operation, versioned, cache !== undefined);
+  const { method, url, body } = outgoing(baseUrl, operation, versioned, {
+    asGet: cache !== undefined,
+    fields: options.fields,
+  });
   const keeper = method === "GET" ? cache : undefined;
   const kept = await keptAnswer(keeper, url);
   const { file } = operation;

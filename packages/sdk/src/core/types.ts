@@ -81,6 +81,8 @@ export interface Operation {
   readonly query?: readonly string[];
   /** Whether the body takes `expect_model_version`. */
   readonly versioned?: boolean;
+  /** Whether a call may say which fields its answer shall have. */
+  readonly selects?: boolean;
   /** Media type of an answer that is a file; JSON when left out. */
   readonly file?: string;
 }
@@ -92,4 +94,10 @@ export interface Input {
 }
 
 /** Carries a call out. The generated part is written against it; the service and the offline mode each have one. */
-export type Send = <T>(operation: Operation, input: Input, options: CallOptions | undefined) => Call<T>;
+export type Send = <T>(operation: Operation, input: Input, options: SendOptions | undefined) => Call<T>;
+
+/** Options of a call, of whichever signature. */
+export interface SendOptions extends CallOptions {
+  /** Names of the fields that the answer shall have, or `brief` for an answer in brief. */
+  fields?: readonly string[] | "brief" | undefined;
+}

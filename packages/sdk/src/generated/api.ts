@@ -1,8 +1,10 @@
 // Generated from openapi/openapi.json by packages/sdk/scripts/generate.mjs. Do not edit.
 
+import type { FieldsOf, Picked } from "../core/fields.js";
 import type { Call, CallOptions, Send } from "../core/types.js";
 import type {
   AttenuationAnswer,
+  Brief,
   ColourRecoveryAnswer,
   DiveAdviceAnswer,
   ExposureLossAnswer,
@@ -133,8 +135,11 @@ export class Calculations {
    *   "shutter_s": 0.02
    * });
    */
-  attenuation(scene: Scene, options?: CallOptions): Call<AttenuationAnswer> {
-    return this.#send({ method: "POST", path: "/v1/attenuation", repeatable: true, query: sceneQuery, versioned: true }, { body: scene }, options);
+  attenuation(scene: Scene, options?: CallOptions): Call<AttenuationAnswer>;
+  attenuation<const Names extends FieldsOf<AttenuationAnswer>>(scene: Scene, options: CallOptions & { fields: readonly Names[] }): Call<Picked<AttenuationAnswer, Names | "cautions">>;
+  attenuation(scene: Scene, options: CallOptions & { fields: "brief" }): Call<Brief>;
+  attenuation(scene: Scene, options?: CallOptions): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/attenuation", repeatable: true, query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
   }
 
   /**
@@ -155,8 +160,11 @@ export class Calculations {
    *   "shutter_s": 0.02
    * });
    */
-  filterChoice(scene: Scene, options?: CallOptions): Call<FilterChoiceAnswer> {
-    return this.#send({ method: "POST", path: "/v1/filter-choice", repeatable: true, query: sceneQuery, versioned: true }, { body: scene }, options);
+  filterChoice(scene: Scene, options?: CallOptions): Call<FilterChoiceAnswer>;
+  filterChoice<const Names extends FieldsOf<FilterChoiceAnswer>>(scene: Scene, options: CallOptions & { fields: readonly Names[] }): Call<Picked<FilterChoiceAnswer, Names | "cautions">>;
+  filterChoice(scene: Scene, options: CallOptions & { fields: "brief" }): Call<Brief>;
+  filterChoice(scene: Scene, options?: CallOptions): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/filter-choice", repeatable: true, query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
   }
 
   /**
@@ -177,8 +185,11 @@ export class Calculations {
    *   "shutter_s": 0.02
    * });
    */
-  exposureLoss(scene: Scene, options?: CallOptions): Call<ExposureLossAnswer> {
-    return this.#send({ method: "POST", path: "/v1/exposure-loss", repeatable: true, query: sceneQuery, versioned: true }, { body: scene }, options);
+  exposureLoss(scene: Scene, options?: CallOptions): Call<ExposureLossAnswer>;
+  exposureLoss<const Names extends FieldsOf<ExposureLossAnswer>>(scene: Scene, options: CallOptions & { fields: readonly Names[] }): Call<Picked<ExposureLossAnswer, Names | "cautions">>;
+  exposureLoss(scene: Scene, options: CallOptions & { fields: "brief" }): Call<Brief>;
+  exposureLoss(scene: Scene, options?: CallOptions): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/exposure-loss", repeatable: true, query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
   }
 
   /**
@@ -203,8 +214,11 @@ export class Calculations {
    *   "lamp_distance_m": 0.8
    * });
    */
-  mixedLight(scene: Scene, options?: CallOptions): Call<MixedLightAnswer> {
-    return this.#send({ method: "POST", path: "/v1/mixed-light", repeatable: true, query: sceneQuery, versioned: true }, { body: scene }, options);
+  mixedLight(scene: Scene, options?: CallOptions): Call<MixedLightAnswer>;
+  mixedLight<const Names extends FieldsOf<MixedLightAnswer>>(scene: Scene, options: CallOptions & { fields: readonly Names[] }): Call<Picked<MixedLightAnswer, Names | "cautions">>;
+  mixedLight(scene: Scene, options: CallOptions & { fields: "brief" }): Call<Brief>;
+  mixedLight(scene: Scene, options?: CallOptions): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/mixed-light", repeatable: true, query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
   }
 
   /**
@@ -225,8 +239,11 @@ export class Calculations {
    *   "shutter_s": 0.02
    * });
    */
-  whiteBalance(scene: Scene, options?: CallOptions): Call<WhiteBalanceAnswer> {
-    return this.#send({ method: "POST", path: "/v1/white-balance", repeatable: true, query: sceneQuery, versioned: true }, { body: scene }, options);
+  whiteBalance(scene: Scene, options?: CallOptions): Call<WhiteBalanceAnswer>;
+  whiteBalance<const Names extends FieldsOf<WhiteBalanceAnswer>>(scene: Scene, options: CallOptions & { fields: readonly Names[] }): Call<Picked<WhiteBalanceAnswer, Names | "cautions">>;
+  whiteBalance(scene: Scene, options: CallOptions & { fields: "brief" }): Call<Brief>;
+  whiteBalance(scene: Scene, options?: CallOptions): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/white-balance", repeatable: true, query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
   }
 
   /**
@@ -247,8 +264,11 @@ export class Calculations {
    *   "shutter_s": 0.02
    * });
    */
-  colourRecovery(scene: Scene, options?: CallOptions): Call<ColourRecoveryAnswer> {
-    return this.#send({ method: "POST", path: "/v1/colour-recovery", repeatable: true, query: sceneQuery, versioned: true }, { body: scene }, options);
+  colourRecovery(scene: Scene, options?: CallOptions): Call<ColourRecoveryAnswer>;
+  colourRecovery<const Names extends FieldsOf<ColourRecoveryAnswer>>(scene: Scene, options: CallOptions & { fields: readonly Names[] }): Call<Picked<ColourRecoveryAnswer, Names | "cautions">>;
+  colourRecovery(scene: Scene, options: CallOptions & { fields: "brief" }): Call<Brief>;
+  colourRecovery(scene: Scene, options?: CallOptions): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/colour-recovery", repeatable: true, query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
   }
 
   /**
@@ -269,8 +289,11 @@ export class Calculations {
    *   "shutter_s": 0.02
    * });
    */
-  diveAdvice(scene: Scene, options?: CallOptions): Call<DiveAdviceAnswer> {
-    return this.#send({ method: "POST", path: "/v1/dive-advice", repeatable: true, query: sceneQuery, versioned: true }, { body: scene }, options);
+  diveAdvice(scene: Scene, options?: CallOptions): Call<DiveAdviceAnswer>;
+  diveAdvice<const Names extends FieldsOf<DiveAdviceAnswer>>(scene: Scene, options: CallOptions & { fields: readonly Names[] }): Call<Picked<DiveAdviceAnswer, Names | "cautions">>;
+  diveAdvice(scene: Scene, options: CallOptions & { fields: "brief" }): Call<Brief>;
+  diveAdvice(scene: Scene, options?: CallOptions): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/dive-advice", repeatable: true, query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
   }
 
   /**
@@ -308,8 +331,11 @@ export class Calculations {
    *   ]
    * });
    */
-  filterMounting(mountingScene: MountingScene, options?: CallOptions): Call<FilterMountingAnswer> {
-    return this.#send({ method: "POST", path: "/v1/filter-mounting", repeatable: true, query: query2, versioned: true }, { body: mountingScene }, options);
+  filterMounting(mountingScene: MountingScene, options?: CallOptions): Call<FilterMountingAnswer>;
+  filterMounting<const Names extends FieldsOf<FilterMountingAnswer>>(mountingScene: MountingScene, options: CallOptions & { fields: readonly Names[] }): Call<Picked<FilterMountingAnswer, Names | "cautions">>;
+  filterMounting(mountingScene: MountingScene, options: CallOptions & { fields: "brief" }): Call<Brief>;
+  filterMounting(mountingScene: MountingScene, options?: CallOptions): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/filter-mounting", repeatable: true, query: query2, versioned: true, selects: true }, { body: mountingScene }, options);
   }
 }
 

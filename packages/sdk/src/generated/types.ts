@@ -157,6 +157,34 @@ export type BodyTooLargeProblem = {
 export type Bottom = 'none' | 'sand' | 'coral' | 'crustose_coralline_algae' | 'macroalgae' | 'seagrass';
 
 /**
+ * An answer in less than 700 bytes, for a label or a list.
+ */
+export type Brief = {
+    /**
+     * The answer in a sentence or a few.
+     */
+    headline: string;
+    /**
+     * Those fields of the whole answer that it comes down to, in the same form; of what it says depth by depth, the shallowest and the deepest. Which ones depends on the calculation; further ones may come.
+     */
+    answer: {
+        [key: string]: unknown;
+    };
+    /**
+     * The first of the answer's cautions. Show it wherever you show the answer.
+     */
+    caution: string;
+    /**
+     * Codes of all of its cautions, that one first.
+     */
+    caution_codes: Array<string>;
+    /**
+     * The model that answered.
+     */
+    model_version: string;
+};
+
+/**
  * Cameras by their size: `phone`, `phone_merged` (a still that a phone merges from several frames), `action`, `compact`, `interchangeable` (lenses), `cinema`.
  */
 export type CameraClass = 'phone' | 'phone_merged' | 'action' | 'compact' | 'interchangeable' | 'cinema';

@@ -1,20 +1,22 @@
 import { callOf, type Done } from "../core/call.js";
-import { AbortedError } from "../core/errors.js";
-import type { Call, CallOptions } from "../core/types.js";
+import { AbortedError, NotOfflineError } from "../core/errors.js";
+import type { Call, SendOptions } from "../core/types.js";
 import { expecting } from "../core/with-model-version.js";
 import type { OfflineOptions } from "./options.js";
 import type { OfflinePart } from "./part.js";
 import { sceneProblemError } from "./scene-problem-error.js";
 
 /** A call that is computed here, on the thread that makes it. */
-export function computing<T>(content: () => object, options: CallOptions = {}): Call<T> {
+export function computing<T>(content: () => object, options: SendOptions = {}): Call<T> {
   return callOf(compute<T>(content, options));
 }
 
-async function compute<T>(content: () => object, { signal }: CallOptions): Promise<Done<T>> {
+async function compute<T>(content: () => object, { signal, fields }: SendOptions): Promise<Done<T>> {
   // Leaves the caller the time to abort, as a request would.
   await undefined;
   if (signal?.aborted) throw new AbortedError(signal.reason);
+  // Names of fields save nothing here: the answer is whole. In brief it would be another one.
+  if (fields === "brief") throw new NotOfflineError("Only a service answers in brief.");
   return { data: content() as T, meta: { source: "offline", attempts: 1 } };
 }
 

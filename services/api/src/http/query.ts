@@ -130,8 +130,8 @@ function decode(text: string): string | undefined {
   }
 }
 
-/** Errors for the parameters of a request that takes none. */
-export function refusedQuery(query: string): FieldError[] {
+/** Errors for the parameters of a request that takes none of them. */
+export function refusedQuery(query: string, allowed = "no query parameters"): FieldError[] {
   const names = query.split("&").filter((pair) => pair !== "");
   return names.map((pair) => {
     const name = decode(pair.split("=", 1)[0] ?? "") ?? pair;
@@ -139,7 +139,7 @@ export function refusedQuery(query: string): FieldError[] {
       pointer: member("", name),
       code: "unknown_field" satisfies FieldErrorCode,
       message: "There is no query parameter of this name.",
-      allowed: "no query parameters",
+      allowed,
     };
   });
 }

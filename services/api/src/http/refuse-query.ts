@@ -1,6 +1,7 @@
 import { problem } from "@sunfathom/answers";
-import { maxErrors } from "@sunfathom/contract";
+import { type FieldError, maxErrors } from "@sunfathom/contract";
 import type { FastifyReply, FastifyRequest } from "fastify";
+import type { FieldsAsked } from "./fields-asked.js";
 import { queryOf } from "./path-of.js";
 import { refusedQuery } from "./query.js";
 import { sendProblem } from "./send-problem.js";
@@ -8,11 +9,29 @@ import { sendProblem } from "./send-problem.js";
 /** For routes that take no query parameters: what they would not read, they refuse. */
 export function refuseQuery(request: FastifyRequest, reply: FastifyReply, done: () => void): void {
   const errors = refusedQuery(queryOf(request.raw.url ?? ""));
-  if (errors.length === 0) {
-    done();
-    return;
-  }
-  const listed = errors.slice(0, maxErrors);
-  const detail = `${request.method} takes no query parameters at this path.`;
-  sendProblem(reply, problem("invalid_query", detail, listed));
+  if (errors.length === 0) done();
+  else refuseFor(reply, errors, `${request.method} takes no query parameters at this path.`);
+}
+
+/** For calculations by POST: they take `fields`, and no other parameter. */
+export const refuseAllButFields =
+  (read: (query: string) => FieldsAsked) =>
+  (request: FastifyRequest, reply: FastifyReply, done: () => void): void => {
+    const { query, errors } = read(queryOf(request.raw.url ?? ""));
+    if (query !== "")
+      refuseFor(
+        reply,
+        refusedQuery(query, "fields alone"),
+        "POST takes no other query parameter than fields.",
+      );
+    else if (errors.length > 0) refuseFields(reply, errors);
+    else done();
+  };
+
+export function refuseFields(reply: FastifyReply, errors: readonly FieldError[]): void {
+  refuseFor(reply, errors, "The fields that are asked for cannot be given.");
+}
+
+function refuseFor(reply: FastifyReply, errors: readonly FieldError[], detail: string): void {
+  sendProblem(reply, problem("invalid_query", detail, errors.slice(0, maxErrors)));
 }

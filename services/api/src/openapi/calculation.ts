@@ -1,5 +1,6 @@
 import type { Operation } from "@sunfathom/answers";
 import { reference } from "@sunfathom/contract";
+import { fieldsParameter } from "../http/fields-asked.js";
 import { fitsQuery, queryFieldsOf } from "../http/query.js";
 import { fieldsOf, schemaOf } from "./components.js";
 import { commonHeaders, etagHeaders, problemResponses } from "./responses.js";
@@ -15,6 +16,7 @@ export function calculationByPost(operation: Operation): object {
     summary: operation.summary,
     description: operation.description,
     "x-safe": true,
+    querystring: { type: "object", properties: { [fieldsParameter]: fields(operation) } },
     body: {
       content: {
         "application/json": {
@@ -39,7 +41,7 @@ export function calculationByPost(operation: Operation): object {
 
 /** What the description says of its twin by GET. */
 export function calculationByGet(operation: Operation): object {
-  const fields = queryFieldsOf(operation);
+  const ofScene = queryFieldsOf(operation);
   return {
     operationId: operation.getId,
     tags,
@@ -50,8 +52,9 @@ export function calculationByGet(operation: Operation): object {
       type: "object",
       properties: Object.fromEntries(
         fieldsOf(operation.request)
-          .filter(([name]) => fitsQuery(fields, name))
-          .map(([name, schema]) => [name, withoutReference(schema)]),
+          .filter(([name]) => fitsQuery(ofScene, name))
+          .map(([name, schema]): [string, object] => [name, withoutReference(schema)])
+          .concat([[fieldsParameter, fields(operation)]]),
       ),
       required: schemaOf(operation.request).required ?? [],
     },
@@ -64,8 +67,18 @@ export function calculationByGet(operation: Operation): object {
     response: {
       200: answer(operation, etagHeaders),
       304: { type: "null", description: "The caller has the answer.", headers: etagHeaders },
-      ...problemResponses(["invalid_scene", "model_version_mismatch", "outside_the_model"]),
+      ...problemResponses(["invalid_scene", "invalid_query", "model_version_mismatch", "outside_the_model"]),
     },
+  };
+}
+
+/** What the description says of the parameter that asks for a part of the answer. */
+function fields({ brief }: Operation): object {
+  const example = ["reasons.text", ...brief].sort().join(",");
+  return {
+    type: "string",
+    description: `Fields of the answer to give, their names between commas, those within another after a dot; the answer then has these and its cautions alone, and not all that its schema requires. Or \`brief\`: a \`Brief\` in its place. The whole answer when left out.`,
+    examples: [example],
   };
 }
 

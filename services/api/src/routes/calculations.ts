@@ -5,10 +5,11 @@ import { costOfCalculation } from "../compute/cost.js";
 import type { Outcome } from "../compute/tasks.js";
 import type { AnswerCache } from "../http/answer-cache.js";
 import { etagOf, matches } from "../http/etag.js";
+import { type FieldsAsked, fieldsReader, type Part } from "../http/fields-asked.js";
 import { KnownTags } from "../http/known-tags.js";
 import { queryOf } from "../http/path-of.js";
 import { type QueryFields, queryFieldsOf, readQuery } from "../http/query.js";
-import { refuseQuery } from "../http/refuse-query.js";
+import { refuseAllButFields, refuseFields } from "../http/refuse-query.js";
 import { sendJson, tag } from "../http/send-json.js";
 import { sendProblem } from "../http/send-problem.js";
 import { calculationByGet, calculationByPost } from "../openapi/calculation.js";
@@ -30,6 +31,7 @@ interface Asked {
   prepared: Ready;
   /** As it came in. */
   scene: unknown;
+  /** Of the whole answer. */
   etag: string;
 }
 
@@ -40,18 +42,19 @@ export function calculationRoutes(app: FastifyInstance, cache: AnswerCache, comp
   const kept = { cache, computing, tags: new KnownTags() };
   for (const operation of operations) {
     const fields = queryFieldsOf(operation);
+    const readFields = fieldsReader(operation);
     app.get(operation.path, { schema: calculationByGet(operation) }, (request, reply) => {
-      get(operation, fields, { request, reply }, kept);
+      get({ operation, fields, readFields }, { request, reply }, kept);
     });
     app.post(
       operation.path,
       {
         schema: calculationByPost(operation),
         config: { reader: { operation: operation.name } },
-        onRequest: refuseQuery,
+        onRequest: refuseAllButFields(readFields),
       },
       (request, reply) => {
-        post(operation, { request, reply }, kept);
+        post({ operation, readFields }, { request, reply }, kept);
       },
     );
   }
@@ -62,7 +65,17 @@ interface Exchange {
   reply: FastifyReply;
 }
 
-function get(operation: Named, fields: QueryFields, { request, reply }: Exchange, kept: Kept): void {
+/** What is asked by a route. */
+interface Route {
+  operation: Named;
+  readFields: (query: string) => FieldsAsked;
+}
+
+function get(
+  { operation, fields, readFields }: Route & { fields: QueryFields },
+  { request, reply }: Exchange,
+  kept: Kept,
+): void {
   const {
     raw: { url = "" },
     headers,
@@ -74,37 +87,46 @@ function get(operation: Named, fields: QueryFields, { request, reply }: Exchange
     tag(reply, known).code(304).send();
     return;
   }
-  const { scene, errors } = readQuery(queryOf(url), fields);
+  const asked = readFields(queryOf(url));
+  if (asked.errors.length > 0) {
+    refuseFields(reply, asked.errors);
+    return;
+  }
+  const { part } = asked;
+  const { scene, errors } = readQuery(asked.query, fields);
   const prepared = operation.prepare(scene, errors);
   if (prepared.status === "problem") {
     kept.computing.refuse(request, reply, prepared.problem);
     return;
   }
-  const etag = known ?? etagOfAnswer(operation, prepared);
+  const etag = known ?? etagOfAnswer(operation, prepared, part);
   tags.keep(url, etag);
   if (matches(ifNoneMatch, etag)) {
     tag(reply, etag).code(304).send();
     return;
   }
-  answerWith({ operation, prepared, scene, etag }, { request, reply }, kept, (bytes) =>
-    sendJson(tag(reply, etag), bytes),
+  const etagOfWhole = part === undefined ? etag : etagOfAnswer(operation, prepared);
+  answerWith({ operation, prepared, scene, etag: etagOfWhole }, { request, reply }, kept, (bytes) =>
+    sendJson(tag(reply, etag), part?.of(bytes) ?? bytes),
   );
 }
 
-function post(operation: Named, { request, reply }: Exchange, kept: Kept): void {
+function post({ operation, readFields }: Route, { request, reply }: Exchange, kept: Kept): void {
   const prepared = operation.prepare(request.body);
   if (prepared.status === "problem") {
     kept.computing.refuse(request, reply, prepared.problem);
     return;
   }
   const etag = kept.cache.isOn ? etagOfAnswer(operation, prepared) : "";
+  const { part } = readFields(queryOf(request.raw.url ?? ""));
   answerWith({ operation, prepared, scene: request.body, etag }, { request, reply }, kept, (bytes) =>
-    sendJson(reply, bytes),
+    sendJson(reply, part?.of(bytes) ?? bytes),
   );
 }
 
-function etagOfAnswer({ name }: Operation, { canonical }: Ready): string {
-  return etagOf(build, name, canonical);
+/** @param part undefined for the whole answer */
+function etagOfAnswer({ name }: Operation, { canonical }: Ready, part?: Part): string {
+  return part === undefined ? etagOf(build, name, canonical) : etagOf(build, name, canonical, part.key);
 }
 
 /** Answers with bytes from the cache, or with what is worked out; or with why there is none. */

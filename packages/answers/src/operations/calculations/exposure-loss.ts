@@ -32,5 +32,6 @@ export const about: About<SceneExampleName> = {
   description:
     "Stops lost to the surface, the water, the distance and the filters; the ISO speed, aperture and exposure time that pay for them; what is missing or too much where they do not fit the camera.",
   examples: ["outer_reef_morning", "reef_with_lamps"],
+  brief: ["depths.depth_m", "depths.verdict", "depths.iso", "depths.f_number"],
   cost: exposureCost,
 };

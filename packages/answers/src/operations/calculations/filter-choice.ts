@@ -26,5 +26,14 @@ export const about: About<SceneExampleName> = {
   description:
     "None, red, magenta or another kind, its density, the depths that it serves, and the runner-up with how much it loses by. Judged by the colours of a 24-patch chart after the camera has done what it can.",
   examples: ["outer_reef_morning", "harbour_wall_afternoon", "night_wreck"],
+  brief: [
+    "filter_kind",
+    "filter_density",
+    "filter_id",
+    "verdict",
+    "filter_loss_stops.likely",
+    "serves_min_depth_m",
+    "serves_max_depth_m",
+  ],
   cost: choiceCost,
 };

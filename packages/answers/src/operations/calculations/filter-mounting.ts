@@ -30,5 +30,6 @@ export const about: About<MountingExampleName> = {
   description:
     "On the lens, before the port or behind the lens, and what holds it; the rings to screw on or to buy; what filter and rings take from the corners; for a sheet behind the lens its size and what it does to focus; and what to do, step by step.",
   examples: ["flat_port_and_rings", "fisheye_behind_dome", "action_camera_flip"],
+  brief: ["holder", "place", "verdict", "ring_chain.rings.id"],
   cost: () => 2,
 };

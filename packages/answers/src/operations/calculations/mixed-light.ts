@@ -32,5 +32,6 @@ export const about: About<SceneExampleName> = {
   description:
     "Lamp light over daylight per channel and depth, how far the two split the picture's colour after balancing, and the way out: lamps off, a filter on the lamps, balancing to the lamps, or coming closer.",
   examples: ["reef_with_lamps", "night_wreck"],
+  brief: ["balance_to"],
   cost: mixedCost,
 };

@@ -40,3 +40,17 @@ client.calculations.filterChoise(handedOn);
 new Sunfathom({});
 // @ts-expect-error an answer is a promise
 client.calculations.filterChoice(handedOn).filter_kind;
+
+// Some fields of an answer: the compiler knows their names, and what is left.
+export const kindAlone: Promise<string> = client.calculations
+  .filterChoice(handedOn, { fields: ["filter_kind", "depths.depth_m"] })
+  .then(({ filter_kind, depths, cautions }) => `${filter_kind} ${depths[0]?.depth_m} ${cautions[0]?.text}`);
+export const headline: Promise<string> = client.calculations
+  .diveAdvice(handedOn, { fields: "brief" })
+  .then(({ headline, caution }) => `${headline} ${caution}`);
+// @ts-expect-error a name that the answer does not have
+client.calculations.filterChoice(handedOn, { fields: ["filter_knd"] });
+client.calculations
+  .filterChoice(handedOn, { fields: ["filter_kind"] })
+  // @ts-expect-error a field that was not asked for
+  .then(({ verdict }) => verdict);

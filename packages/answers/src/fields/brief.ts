@@ -1,0 +1,38 @@
+import { pick } from "./pick.js";
+import type { Selection } from "./selection.js";
+
+/** What every answer has of which a brief one is made. */
+interface Whole {
+  summary?: string;
+  reasons: readonly { text: string }[];
+  cautions: readonly { code: string; text: string }[];
+  model: { version: string };
+}
+
+/**
+ * An answer in few bytes, as the contract's `Brief`.
+ * @param whole in its form
+ * @param selection the fields that the calculation comes down to
+ */
+export function brief(whole: Whole, selection: Selection): object {
+  const { summary, reasons, cautions, model } = whole;
+  const headline = summary ?? reasons[0]?.text;
+  const [first] = cautions;
+  if (headline === undefined || first === undefined)
+    throw new Error("An answer has a reason and a caution; this one has not.");
+  return {
+    headline,
+    answer: ends(pick(whole, selection) as object),
+    caution: first.text,
+    caution_codes: cautions.map(({ code }) => code),
+    model_version: model.version,
+  };
+}
+
+/** Of what an answer says depth by depth, the first and the last. */
+function ends(answer: { depths?: readonly unknown[] }): object {
+  const { depths } = answer;
+  return depths === undefined || depths.length < 3
+    ? answer
+    : { ...answer, depths: [depths[0], depths.at(-1)] };
+}

@@ -1,0 +1,30 @@
+import { z } from "zod/v3";
+import { annotate } from "../field/annotation.js";
+import { list, text } from "../field/choice.js";
+
+/** An answer in few bytes. */
+export const Brief = z
+  .object({
+    headline: text({
+      description: "The answer in a sentence or a few.",
+      example: "Over 5 to 18 m a red filter of density 0.9 leaves the smallest colour error.",
+    }),
+    answer: annotate(
+      z
+        .object({})
+        .describe(
+          "Those fields of the whole answer that it comes down to, in the same form; of what it says depth by depth, the shallowest and the deepest. Which ones depends on the calculation; further ones may come.",
+        ),
+      { examples: [{ filter_kind: "red", filter_density: 0.9 }] },
+    ),
+    caution: text({
+      description: "The first of the answer's cautions. Show it wherever you show the answer.",
+      example: "This plans pictures, not dives: training, local rules and your computer decide the dive.",
+    }),
+    caution_codes: list(text({ description: "Code of a caution.", example: "not_a_dive_planner" }), {
+      description: "Codes of all of its cautions, that one first.",
+      example: ["not_a_dive_planner"],
+    }),
+    model_version: text({ description: "The model that answered.", example: "2026.11.1" }),
+  })
+  .describe("An answer in less than 700 bytes, for a label or a list.");

@@ -1,0 +1,102 @@
+import { brief, type Operation, pick, selectionOf } from "@sunfathom/answers";
+import type { FieldError, FieldErrorCode } from "@sunfathom/contract";
+
+/** The parameter that asks for some fields of an answer, and the word in it that asks for the answer in brief. */
+export const fieldsParameter = "fields";
+const inBrief = "brief";
+
+/** Fields that every answer has, whatever is asked for. */
+const always = ["cautions"];
+/** A name and its path in an answer are far shorter, and an answer has fewer fields. */
+const longest = 4000;
+
+/** Some of an answer. */
+export interface Part {
+  /** Tells it from other parts. */
+  key: string;
+  /** Makes it of the bytes of the whole answer. */
+  of: (bytes: Uint8Array) => Buffer;
+}
+
+export interface FieldsAsked {
+  /** The query without the parameter. */
+  query: string;
+  /** Undefined where the whole answer is asked for. */
+  part: Part | undefined;
+  errors: FieldError[];
+}
+
+/** Reads which fields of a calculation's answer a query asks for. */
+export function fieldsReader({
+  form: { form },
+  brief: briefly,
+  name,
+}: Operation): (query: string) => FieldsAsked {
+  const whole = selectionOf(briefly, form, []);
+  if ("unknown" in whole) throw new Error(`${name} comes down to fields that its answer does not have.`);
+
+  return (query) => {
+    if (!query.includes(fieldsParameter)) return { query, part: undefined, errors: [] };
+    const pairs = query.split("&");
+    const own = pairs.filter((pair) => nameOf(pair) === fieldsParameter);
+    const rest = pairs.filter((pair) => nameOf(pair) !== fieldsParameter).join("&");
+    const [only] = own;
+    if (only === undefined) return { query, part: undefined, errors: [] };
+    const text = own.length === 1 ? decoded(only.slice(fieldsParameter.length + 1)) : undefined;
+    if (own.length > 1)
+      return refused(
+        rest,
+        "repeated_parameter",
+        "fields is given more than once.",
+        "fields once, its names between commas",
+      );
+    if (text === undefined)
+      return refused(rest, "malformed_escape", "A % is not followed by two hexadecimal digits.", "%25 for %");
+    if (text === "")
+      return refused(rest, "empty_value", "fields has no value.", "names of fields between commas, or brief");
+    if (text.length > longest)
+      return refused(rest, "wrong_length", `fields has ${text.length} characters.`, `at most ${longest}`);
+    if (text === inBrief)
+      return { query: rest, part: partOf(inBrief, (answer) => brief(answer, whole.selection)), errors: [] };
+    const names = [...new Set(text.split(","))].sort();
+    const found = selectionOf(names, form, always);
+    if ("unknown" in found) return { query: rest, part: undefined, errors: found.unknown.map(unknownField) };
+    return { query: rest, part: partOf(names.join(), (answer) => pick(answer, found.selection)), errors: [] };
+  };
+}
+
+type Whole = Parameters<typeof brief>[0];
+
+function partOf(key: string, from: (answer: Whole) => unknown): Part {
+  const text = (bytes: Uint8Array) =>
+    Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength).toString();
+  return { key, of: (bytes) => Buffer.from(JSON.stringify(from(JSON.parse(text(bytes))))) };
+}
+
+function unknownField({ name, near }: { name: string; near: string | undefined }): FieldError {
+  return {
+    pointer: `/${fieldsParameter}`,
+    code: "unknown_field" satisfies FieldErrorCode,
+    message:
+      name === ""
+        ? "There is no name between two commas."
+        : `The answer has no field ${JSON.stringify(name.slice(0, 100))}.`,
+    allowed:
+      "names of the answer's fields, those within another after a dot, such as depths.depth_m; or brief alone",
+    ...(near === undefined ? {} : { did_you_mean: near }),
+  };
+}
+
+function refused(query: string, code: FieldErrorCode, message: string, allowed: string): FieldsAsked {
+  return { query, part: undefined, errors: [{ pointer: `/${fieldsParameter}`, code, message, allowed }] };
+}
+
+const nameOf = (pair: string): string | undefined => decoded(pair.split("=", 1)[0] ?? "");
+
+function decoded(text: string): string | undefined {
+  try {
+    return decodeURIComponent(text);
+  } catch {
+    return undefined;
+  }
+}
