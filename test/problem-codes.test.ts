@@ -51,7 +51,7 @@ const outside: Record<OutsideCode, [calculation: Replies, scene: object][]> = {
   ],
   time_zone_unknown: [[diveAdvice, { ...there, local_time: "2026-03-10T10:15", time_zone: "Atlantis" }]],
   secchi_depth_out_of_range: [[whiteBalance, { secchi_depth_m: 89, water_hue: "blue", depth_m: 5 }]],
-  visibility_out_of_range: [[attenuation, { visibility_m: 0.1, water_hue: "brown", depth_m: 5 }]],
+  visibility_out_of_range: [[attenuation, { visibility_m: 110, water_hue: "blue", depth_m: 5 }]],
   water_hue_contradicts_measure: [[attenuation, { visibility_m: 1, water_hue: "blue", depth_m: 5 }]],
   card_samples_too_few: [[attenuation, cards(card(3, grey), card(4, grey))]],
   card_samples_malformed: [

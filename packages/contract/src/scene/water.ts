@@ -61,7 +61,7 @@ export const waterFields = {
       "The water, by the horizontal distance at which a dark body vanishes: the visibility that divers speak of. With `water_hue`. One way to describe the water.",
     unit: "m",
     min: 0.2,
-    max: 100,
+    max: 120,
     example: 20,
   }),
   water_hue: choice(WaterHue, {

@@ -3132,7 +3132,7 @@ export type ResolvedScene = {
      */
     secchi_depth_m?: number | undefined;
     /**
-     * The water, by the horizontal distance at which a dark body vanishes: the visibility that divers speak of. With `water_hue`. One way to describe the water. 0.2 to 100 m.
+     * The water, by the horizontal distance at which a dark body vanishes: the visibility that divers speak of. With `water_hue`. One way to describe the water. 0.2 to 120 m.
      */
     visibility_m?: number | undefined;
     /**
@@ -3444,7 +3444,7 @@ export type SceneFields = {
      */
     secchi_depth_m?: number | undefined;
     /**
-     * The water, by the horizontal distance at which a dark body vanishes: the visibility that divers speak of. With `water_hue`. One way to describe the water. 0.2 to 100 m.
+     * The water, by the horizontal distance at which a dark body vanishes: the visibility that divers speak of. With `water_hue`. One way to describe the water. 0.2 to 120 m.
      */
     visibility_m?: number | undefined;
     /**

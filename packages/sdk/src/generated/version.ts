@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "be3aa3afa7e5df54fce18df8d26b91938fa3440fa0d4889aaa9eb9bdfb9579a0";
+export const descriptionHash = "a70f58d170c6806f1e3d6e593f7c4b4996b6052c41663f65f7102de8d6a7c93e";
