@@ -9,6 +9,8 @@ const steps = [
   ["packages/contract/scripts/write-wire-schemas.mjs"],
   ["packages/answers/scripts/write-build.mjs"],
   [...tsc, "services/api"],
+  ["services/api/scripts/write-pages.mjs"],
+  ["services/api/dist/openapi/write-answers.js"],
   ["services/api/dist/openapi/write.js"],
   ["packages/sdk/scripts/generate.mjs"],
   [".ci/setup.mjs"],

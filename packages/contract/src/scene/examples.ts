@@ -16,6 +16,17 @@ const twoLamps = {
   lamp_distance_m: 0.8,
 } as const satisfies Scene;
 
+/** What is known on a boat. In the middle of an ocean, where nobody dives. */
+const seenFromTheBoat = {
+  latitude_deg: -47,
+  longitude_deg: -128,
+  time_zone: "Etc/GMT+9",
+  local_time: "2027-01-16T10:00",
+  cloud_oktas: 2,
+  visibility_m: 25,
+  water_hue: "blue",
+} as const satisfies Scene;
+
 export interface SceneExample {
   summary: string;
   scene: Scene;
@@ -23,6 +34,20 @@ export interface SceneExample {
 
 /** Scenes to learn from and to try. They take scalar fields alone, so that each fits a query string too. */
 export const sceneExamples = {
+  seen_from_the_boat: {
+    summary: "What is known on a boat: place, local time, water that is blue and clear for 25 m",
+    scene: { ...seenFromTheBoat, min_depth_m: 5, max_depth_m: 18 },
+  },
+  lights_on_the_boat: {
+    summary: "The same at one depth, with two video lights",
+    scene: {
+      ...seenFromTheBoat,
+      depth_m: 12,
+      lamp_flux_lm: 4000,
+      lamp_count: 2,
+      lamp_distance_m: 0.8,
+    },
+  },
   outer_reef_morning: {
     summary: "Outer reef in the morning, lamps off",
     scene: { water_type: "IB", sun_elevation_deg: 40, min_depth_m: 5, max_depth_m: 18, ...camera },

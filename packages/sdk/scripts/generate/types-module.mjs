@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join, relative } from "node:path";
 import { createClient } from "@hey-api/openapi-ts";
@@ -9,17 +9,19 @@ import { withWays } from "./ways.mjs";
  * The types of the description's components, with their descriptions, and thus units and ranges.
  * @param {import("./description.mjs").Description} description
  */
-export async function typesModule({ file, document }) {
+export async function typesModule({ document }) {
   const folder = mkdtempSync(join(tmpdir(), "sdk-types-"));
   try {
+    // Components alone: operations are written by api-module.mjs, and examples are not typed.
+    const { schemas, parameters } = document.components;
+    const input = join(folder, "components.json");
+    writeFileSync(input, JSON.stringify({ ...document, paths: {}, components: { schemas, parameters } }));
     await createClient({
       // Without the dot it would be taken for the name of a registry's entry.
-      input: `./${relative(process.cwd(), file)}`,
-      output: { path: folder, entryFile: false },
-      // Components alone: operations are written by api-module.mjs.
+      input: `./${relative(process.cwd(), input)}`,
+      output: { path: join(folder, "out"), entryFile: false },
       parser: {
         filters: {
-          operations: { exclude: ["/.*/"] },
           parameters: { exclude: ["/.*/"] },
           orphans: true,
           preserveOrder: true,
@@ -28,7 +30,7 @@ export async function typesModule({ file, document }) {
       plugins: ["@hey-api/typescript"],
       logs: { level: "silent", file: false },
     });
-    const text = readFileSync(join(folder, "types.gen.ts"), "utf8");
+    const text = readFileSync(join(folder, "out", "types.gen.ts"), "utf8");
     return mark + withWays(tidy(text), document.components.schemas);
   } finally {
     rmSync(folder, { recursive: true });

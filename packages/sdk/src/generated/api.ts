@@ -122,17 +122,17 @@ export class Calculations {
    * @param scene see `Scene` for fields, units and defaults
    * @returns `AttenuationAnswer`, or rejects with a `SunfathomError`
    * @example
-   * // Outer reef in the morning, lamps off
+   * // What is known on a boat: place, local time, water that is blue and clear for 25 m
    * const answer = await client.calculations.attenuation({
-   *   "water_type": "IB",
-   *   "sun_elevation_deg": 40,
+   *   "latitude_deg": -47,
+   *   "longitude_deg": -128,
+   *   "time_zone": "Etc/GMT+9",
+   *   "local_time": "2027-01-16T10:00",
+   *   "cloud_oktas": 2,
+   *   "visibility_m": 25,
+   *   "water_hue": "blue",
    *   "min_depth_m": 5,
-   *   "max_depth_m": 18,
-   *   "min_iso": 200,
-   *   "max_iso": 3200,
-   *   "min_f_number": 2.8,
-   *   "max_f_number": 16,
-   *   "shutter_s": 0.02
+   *   "max_depth_m": 18
    * });
    */
   attenuation(scene: Scene, options?: CallOptions): Call<AttenuationAnswer>;
@@ -147,17 +147,17 @@ export class Calculations {
    * @param scene see `Scene` for fields, units and defaults
    * @returns `FilterChoiceAnswer`, or rejects with a `SunfathomError`
    * @example
-   * // Outer reef in the morning, lamps off
+   * // What is known on a boat: place, local time, water that is blue and clear for 25 m
    * const answer = await client.calculations.filterChoice({
-   *   "water_type": "IB",
-   *   "sun_elevation_deg": 40,
+   *   "latitude_deg": -47,
+   *   "longitude_deg": -128,
+   *   "time_zone": "Etc/GMT+9",
+   *   "local_time": "2027-01-16T10:00",
+   *   "cloud_oktas": 2,
+   *   "visibility_m": 25,
+   *   "water_hue": "blue",
    *   "min_depth_m": 5,
-   *   "max_depth_m": 18,
-   *   "min_iso": 200,
-   *   "max_iso": 3200,
-   *   "min_f_number": 2.8,
-   *   "max_f_number": 16,
-   *   "shutter_s": 0.02
+   *   "max_depth_m": 18
    * });
    */
   filterChoice(scene: Scene, options?: CallOptions): Call<FilterChoiceAnswer>;
@@ -172,17 +172,17 @@ export class Calculations {
    * @param scene see `Scene` for fields, units and defaults
    * @returns `ExposureLossAnswer`, or rejects with a `SunfathomError`
    * @example
-   * // Outer reef in the morning, lamps off
+   * // What is known on a boat: place, local time, water that is blue and clear for 25 m
    * const answer = await client.calculations.exposureLoss({
-   *   "water_type": "IB",
-   *   "sun_elevation_deg": 40,
+   *   "latitude_deg": -47,
+   *   "longitude_deg": -128,
+   *   "time_zone": "Etc/GMT+9",
+   *   "local_time": "2027-01-16T10:00",
+   *   "cloud_oktas": 2,
+   *   "visibility_m": 25,
+   *   "water_hue": "blue",
    *   "min_depth_m": 5,
-   *   "max_depth_m": 18,
-   *   "min_iso": 200,
-   *   "max_iso": 3200,
-   *   "min_f_number": 2.8,
-   *   "max_f_number": 16,
-   *   "shutter_s": 0.02
+   *   "max_depth_m": 18
    * });
    */
   exposureLoss(scene: Scene, options?: CallOptions): Call<ExposureLossAnswer>;
@@ -197,20 +197,18 @@ export class Calculations {
    * @param scene see `Scene` for fields, units and defaults
    * @returns `MixedLightAnswer`, or rejects with a `SunfathomError`
    * @example
-   * // Reef by day, with the same two lamps
+   * // The same at one depth, with two video lights
    * const answer = await client.calculations.mixedLight({
-   *   "water_type": "IB",
-   *   "sun_elevation_deg": 50,
+   *   "latitude_deg": -47,
+   *   "longitude_deg": -128,
+   *   "time_zone": "Etc/GMT+9",
+   *   "local_time": "2027-01-16T10:00",
+   *   "cloud_oktas": 2,
+   *   "visibility_m": 25,
+   *   "water_hue": "blue",
    *   "depth_m": 12,
-   *   "min_iso": 200,
-   *   "max_iso": 3200,
-   *   "min_f_number": 2.8,
-   *   "max_f_number": 16,
-   *   "shutter_s": 0.02,
    *   "lamp_flux_lm": 4000,
    *   "lamp_count": 2,
-   *   "lamp_beam_angle_deg": 100,
-   *   "lamp_cct_K": 5600,
    *   "lamp_distance_m": 0.8
    * });
    */
@@ -226,17 +224,17 @@ export class Calculations {
    * @param scene see `Scene` for fields, units and defaults
    * @returns `WhiteBalanceAnswer`, or rejects with a `SunfathomError`
    * @example
-   * // Outer reef in the morning, lamps off
+   * // What is known on a boat: place, local time, water that is blue and clear for 25 m
    * const answer = await client.calculations.whiteBalance({
-   *   "water_type": "IB",
-   *   "sun_elevation_deg": 40,
+   *   "latitude_deg": -47,
+   *   "longitude_deg": -128,
+   *   "time_zone": "Etc/GMT+9",
+   *   "local_time": "2027-01-16T10:00",
+   *   "cloud_oktas": 2,
+   *   "visibility_m": 25,
+   *   "water_hue": "blue",
    *   "min_depth_m": 5,
-   *   "max_depth_m": 18,
-   *   "min_iso": 200,
-   *   "max_iso": 3200,
-   *   "min_f_number": 2.8,
-   *   "max_f_number": 16,
-   *   "shutter_s": 0.02
+   *   "max_depth_m": 18
    * });
    */
   whiteBalance(scene: Scene, options?: CallOptions): Call<WhiteBalanceAnswer>;
@@ -251,17 +249,17 @@ export class Calculations {
    * @param scene see `Scene` for fields, units and defaults
    * @returns `ColourRecoveryAnswer`, or rejects with a `SunfathomError`
    * @example
-   * // Outer reef in the morning, lamps off
+   * // What is known on a boat: place, local time, water that is blue and clear for 25 m
    * const answer = await client.calculations.colourRecovery({
-   *   "water_type": "IB",
-   *   "sun_elevation_deg": 40,
+   *   "latitude_deg": -47,
+   *   "longitude_deg": -128,
+   *   "time_zone": "Etc/GMT+9",
+   *   "local_time": "2027-01-16T10:00",
+   *   "cloud_oktas": 2,
+   *   "visibility_m": 25,
+   *   "water_hue": "blue",
    *   "min_depth_m": 5,
-   *   "max_depth_m": 18,
-   *   "min_iso": 200,
-   *   "max_iso": 3200,
-   *   "min_f_number": 2.8,
-   *   "max_f_number": 16,
-   *   "shutter_s": 0.02
+   *   "max_depth_m": 18
    * });
    */
   colourRecovery(scene: Scene, options?: CallOptions): Call<ColourRecoveryAnswer>;
@@ -276,17 +274,17 @@ export class Calculations {
    * @param scene see `Scene` for fields, units and defaults
    * @returns `DiveAdviceAnswer`, or rejects with a `SunfathomError`
    * @example
-   * // Outer reef in the morning, lamps off
+   * // What is known on a boat: place, local time, water that is blue and clear for 25 m
    * const answer = await client.calculations.diveAdvice({
-   *   "water_type": "IB",
-   *   "sun_elevation_deg": 40,
+   *   "latitude_deg": -47,
+   *   "longitude_deg": -128,
+   *   "time_zone": "Etc/GMT+9",
+   *   "local_time": "2027-01-16T10:00",
+   *   "cloud_oktas": 2,
+   *   "visibility_m": 25,
+   *   "water_hue": "blue",
    *   "min_depth_m": 5,
-   *   "max_depth_m": 18,
-   *   "min_iso": 200,
-   *   "max_iso": 3200,
-   *   "min_f_number": 2.8,
-   *   "max_f_number": 16,
-   *   "shutter_s": 0.02
+   *   "max_depth_m": 18
    * });
    */
   diveAdvice(scene: Scene, options?: CallOptions): Call<DiveAdviceAnswer>;
@@ -301,34 +299,16 @@ export class Calculations {
    * @param mountingScene see `MountingScene` for fields, units and defaults
    * @returns `FilterMountingAnswer`, or rejects with a `SunfathomError`
    * @example
-   * // Flat port, a 67 mm filter on a lens thread of 52 mm, and the rings owned
+   * // Fisheye behind a dome, a sheet behind the lens
    * const answer = await client.calculations.filterMounting({
-   *   "port_kind": "flat",
-   *   "lens_kind": "standard",
-   *   "focal_length_mm": 28,
-   *   "sensor_diagonal_mm": 28.4,
-   *   "lens_thread_mm": 52,
-   *   "filter_thread_mm": 67,
-   *   "rings": [
-   *     {
-   *       "id": "52-60",
-   *       "from_mm": 52,
-   *       "to_mm": 60,
-   *       "thickness_mm": 2.5
-   *     },
-   *     {
-   *       "id": "60-67",
-   *       "from_mm": 60,
-   *       "to_mm": 67,
-   *       "thickness_mm": 2.5
-   *     },
-   *     {
-   *       "id": "67-52",
-   *       "from_mm": 67,
-   *       "to_mm": 52,
-   *       "thickness_mm": 2.5
-   *     }
-   *   ]
+   *   "port_kind": "dome",
+   *   "dome_radius_mm": 100,
+   *   "lens_kind": "fisheye",
+   *   "field_of_view_deg": 180,
+   *   "sensor_diagonal_mm": 43.3,
+   *   "rear_opening_width_mm": 30,
+   *   "rear_opening_height_mm": 24,
+   *   "sheet_thickness_mm": 0.1
    * });
    */
   filterMounting(mountingScene: MountingScene, options?: CallOptions): Call<FilterMountingAnswer>;

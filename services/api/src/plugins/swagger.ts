@@ -1,5 +1,6 @@
 import swagger from "@fastify/swagger";
 import type { FastifyInstance } from "fastify";
+import { answersKept } from "../openapi/answers-kept.js";
 import { finish } from "../openapi/finish.js";
 import { instructorScheme } from "../openapi/quiz.js";
 
@@ -46,6 +47,6 @@ export async function registerSwagger(app: FastifyInstance): Promise<void> {
     // The component's own name, which is its $id.
     refResolver: { buildLocalReference: (json, _, __, index) => String(json["$id"] ?? `def-${index}`) },
     transformObject: (written) =>
-      "openapiObject" in written ? finish(written.openapiObject) : written.swaggerObject,
+      "openapiObject" in written ? finish(written.openapiObject, answersKept()) : written.swaggerObject,
   });
 }

@@ -25,7 +25,7 @@ export const about: About<SceneExampleName> = {
   summary: "What grading can still bring back",
   description:
     "Per depth, without and with the scene's filter: electrons, signal over noise and code values of each channel, how much of red is red light, and the depths at which it is no longer acceptable, gone, or not to be trusted.",
-  examples: ["outer_reef_morning", "reef_with_lamps"],
+  examples: ["seen_from_the_boat", "outer_reef_morning", "reef_with_lamps"],
   brief: ["depths.depth_m", "red_acceptable_to_without_filter_depth_m.likely", "red_trusted_to_depth_m"],
   cost: recoveryCost,
 };

@@ -36,7 +36,13 @@ export const about: About<SceneExampleName> = {
   summary: "The whole job for one dive",
   description:
     "Filter, exposure, white balance and lamps as one plan in the order in which things are done, each line with its number and its reason, and what to take from the shelf when `kit` is given.",
-  examples: ["outer_reef_morning", "harbour_wall_afternoon", "night_wreck", "reef_with_lamps"],
+  examples: [
+    "seen_from_the_boat",
+    "outer_reef_morning",
+    "harbour_wall_afternoon",
+    "night_wreck",
+    "reef_with_lamps",
+  ],
   brief: ["filter_kind", "filter_density", "filter_id", "lamp_plan", "balance_depths_descending_m"],
   cost: planCost,
 };

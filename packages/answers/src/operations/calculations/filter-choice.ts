@@ -25,7 +25,7 @@ export const about: About<SceneExampleName> = {
   summary: "Which filter to mount on the lens",
   description:
     "None, red, magenta or another kind, its density, the depths that it serves, and the runner-up with how much it loses by. Judged by the colours of a 24-patch chart after the camera has done what it can.",
-  examples: ["outer_reef_morning", "harbour_wall_afternoon", "night_wreck"],
+  examples: ["seen_from_the_boat", "outer_reef_morning", "harbour_wall_afternoon", "night_wreck"],
   brief: [
     "filter_kind",
     "filter_density",

@@ -31,7 +31,7 @@ export const about: About<SceneExampleName> = {
   summary: "Lamps against daylight",
   description:
     "Lamp light over daylight per channel and depth, how far the two split the picture's colour after balancing, and the way out: lamps off, a filter on the lamps, balancing to the lamps, or coming closer.",
-  examples: ["reef_with_lamps", "night_wreck"],
+  examples: ["lights_on_the_boat", "reef_with_lamps", "night_wreck"],
   brief: ["balance_to"],
   cost: mixedCost,
 };

@@ -29,7 +29,7 @@ export const about: About<SceneExampleName> = {
   summary: "How to balance white, and where again",
   description:
     "Per depth: the channel gains that make a grey card neutral and whether the camera reaches them; the depths at which to balance again on the way down and up; for lamps, what their own kelvin setting would leave.",
-  examples: ["outer_reef_morning", "night_wreck"],
+  examples: ["seen_from_the_boat", "outer_reef_morning", "night_wreck"],
   brief: ["method", "balance_depths_descending_m"],
   cost: balanceCost,
 };
