@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "a70f58d170c6806f1e3d6e593f7c4b4996b6052c41663f65f7102de8d6a7c93e";
+export const descriptionHash = "2fe03cc9865e4d3a452167025c56a10ee5c1a8ba6c348f739c2eeebeda42dd9b";
