@@ -8,6 +8,7 @@ import { fileURLToPath } from "node:url";
 import { createApp } from "@sunfathom/api";
 import { browserChecks } from "./consumers/browser.mjs";
 import { bundlerChecks } from "./consumers/bundlers.mjs";
+import { exampleChecks } from "./consumers/examples.mjs";
 import { linterChecks } from "./consumers/linters.mjs";
 import { runtimeChecks } from "./consumers/runtimes.mjs";
 import { typeChecks } from "./consumers/types.mjs";
@@ -42,6 +43,7 @@ for (const { name, run } of [
   ...bundlerChecks,
   ...runtimeChecks,
   ...workerChecks,
+  ...exampleChecks,
   ...browserChecks,
 ]) {
   const start = performance.now();
