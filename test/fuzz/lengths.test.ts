@@ -22,11 +22,13 @@ function listOf(schema: Schema, length: number): unknown[] {
     const example = examples[index % examples.length];
     if (typeof example === "string") return example;
     const { filter_transmittance, ...entry } = { ...(example ?? {}) } as Scene;
-    const { wavelength_nm, id, depth_m } = properties;
+    const { wavelength_nm, id, depth_m, light_share } = properties;
     const along = length > 1 ? index / (length - 1) : 0;
     if (wavelength_nm !== undefined) entry["wavelength_nm"] = 380 + 400 * along;
     if (id !== undefined) entry["id"] = `number ${index}`;
     if (depth_m !== undefined) entry["depth_m"] = 3 + 6 * along;
+    // A recording's curve goes from no light to all of it.
+    if (light_share !== undefined) entry["light_share"] = entry["code_share"] = along;
     return entry;
   });
 }

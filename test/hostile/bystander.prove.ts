@@ -20,7 +20,7 @@ const heavy = (n: number) => ({
   max_depth_m: 100,
   wind_speed_m_s: 3 + (n % 997) / 1000,
   filter_change_underwater: "flip",
-  lamps: Array.from({ length: 8 }, (_, k) => ({ flux_lm: 3000 + k, distance_m: 0.8 + k / 100 })),
+  lamps: Array.from({ length: 6 }, (_, k) => ({ flux_lm: 3000 + k, distance_m: 0.8 + k / 100 })),
 });
 
 const light = (n: number) => ({ water_type: "IB", depth_m: 5 + n / 100 });

@@ -22,6 +22,6 @@ export interface About<ExampleName extends string = string> {
   examples: readonly ExampleName[];
   /** Fields of the answer that it comes down to, for those who ask for it in brief; dotted names. */
   brief: readonly string[];
-  /** In units of about one attenuation at one depth: some half a millisecond of one processor. */
+  /** In units of about one attenuation at one depth: a fifth of a millisecond of one processor, about. */
   cost: (size: SceneSize) => number;
 }

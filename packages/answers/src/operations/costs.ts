@@ -4,7 +4,7 @@ import type { SceneSize } from "./about.js";
 // them together where one is computed alone. Units as in `About`.
 
 /** Subject and picture, and the depth, searched for, at which light would be enough. */
-export const exposureCost = ({ depths, lamps }: SceneSize): number => depths * (2.5 + 1.5 * lamps);
+export const exposureCost = ({ depths, lamps }: SceneSize): number => depths * (4 + 1.5 * lamps);
 
 export const mixedCost = ({ depths, lamps }: SceneSize): number => depths * (1 + 10 * lamps);
 
@@ -12,10 +12,10 @@ export const balanceCost = ({ depths, range_m, lamps }: SceneSize): number =>
   depths * 4 + range_m * (3 + 0.9 * lamps) + 30 * lamps;
 
 /** Red is followed down the water whatever the depths that are asked for. */
-export const recoveryCost = ({ depths, lamps }: SceneSize): number => 20 + depths * (5 + 5 * lamps);
+export const recoveryCost = ({ depths, lamps }: SceneSize): number => 120 + depths * (5 + 5 * lamps);
 
 export const choiceCost = ({ depths, filters, lamps }: SceneSize): number =>
-  depths * filters * 1.2 + 30 + depths * lamps;
+  depths * filters * 1.6 + 30 + depths * lamps;
 
 export const planCost = (size: SceneSize): number =>
   choiceCost(size) +

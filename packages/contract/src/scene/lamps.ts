@@ -96,10 +96,10 @@ export const ResolvedLamp = z
 const exampleLamp = { flux_lm: 4000, count: 2, beam_angle_deg: 100, cct_K: 5600, distance_m: 0.8 };
 
 /**
- * Groups of equal lamps in one scene. A large rig has four arms with a pair of lamps at most, and equal lamps make one group;
- * each group costs as much as all else in a scene.
+ * Groups of equal lamps in one scene: pairs for wide and for close, a spot, a focus light, one behind the subject and a
+ * partner's. Each costs as much as all else in a scene, and with six a plan takes five times as long as a usual one.
  */
-const mostLampGroups = 8;
+const mostLampGroups = 6;
 
 export const lampsField = {
   lamps: list(Lamp, {

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "2fe03cc9865e4d3a452167025c56a10ee5c1a8ba6c348f739c2eeebeda42dd9b";
+export const descriptionHash = "b2feb4b4b410391e2d529322bc1a3aefc2d8dead1a30c0504d5b3f5216cfd627";

@@ -50,8 +50,8 @@ const scenes = {
   "two lamps": { ...reef, lamps: lamps(2) },
   "a large kit": { ...reef, kit: kit(64) },
   deep,
-  "eight lamps": { ...reef, lamps: lamps(8) },
-  "the most": { ...deep, lamps: lamps(8), kit: kit(64), filter_change_underwater: "flip" },
+  "six lamps": { ...reef, lamps: lamps(6) },
+  "the most": { ...deep, lamps: lamps(6), kit: kit(64), filter_change_underwater: "flip" },
 };
 
 /** Processor time, ms: the least of some rounds, since others only ever add to it. */
@@ -73,7 +73,7 @@ const calculations = operations.filter(({ name }) => name !== "filter-mounting")
 
 function answered(name: string, scene: object, round: number): void {
   const operation = calculations.find((known) => known.name === name);
-  const answer = operation?.reply({ ...scene, wind_speed_m_s: 3 + round / 100 });
+  const answer = operation?.reply({ ...scene, wind_speed_m_s: 3 + (round % 1000) / 100 });
   if (answer?.status !== "ok") throw new Error(`${name} has no answer.`);
   toBytes(answer);
 }

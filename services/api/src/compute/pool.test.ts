@@ -20,7 +20,7 @@ const heavy = {
   water_type: "9C",
   min_depth_m: 0.1,
   max_depth_m: 60,
-  lamps: Array.from({ length: 8 }, (_, n) => ({ ...lamp, flux_lm: 3000 + n })),
+  lamps: Array.from({ length: 6 }, (_, n) => ({ ...lamp, flux_lm: 3000 + n })),
 };
 const light = { water_type: "IB", depth_m: 10 };
 

@@ -52,7 +52,7 @@ const heap_MB = 192;
 /** What a thread takes to load at the most, where the machine has much else to do. */
 const longestLoad_ms = 10_000;
 /** What a unit of cost takes before any has been measured, ms. */
-const firstGuess_ms = 0.5;
+const firstGuess_ms = 0.2;
 
 /**
  * The threads that heavy work is done on. Started with the first task, or by `warm`: most of the time there are none in
