@@ -17,6 +17,7 @@ it("the public surface is this and no more", () => {
     "closingOf",
     "grade",
     "gradePaper",
+    "isBlank",
     "itemsAgain",
     "itemsFor",
     "openPaper",

@@ -1,7 +1,7 @@
 export { cautionsOf } from "./cautions/cautions-of.js";
 export { type Grade, grade, type Remark } from "./grade/grade.js";
 export { checkResponses, gradePaper, type ItemResponse, type PaperGrade } from "./grade/grade-paper.js";
-export type { Response } from "./grade/response.js";
+export { isBlank, type Response } from "./grade/response.js";
 export * from "./item/item.js";
 export { type PublicItem, publicItem } from "./item/public-item.js";
 export type { Template } from "./item/template.js";

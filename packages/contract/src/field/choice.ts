@@ -31,9 +31,17 @@ export function text(spec: {
   description: string;
   example: string;
   maxLength?: number;
+  /** 1 where there is a greatest length and nothing else is said. */
+  minLength?: number;
   pattern?: RegExp;
 }): z.ZodString {
-  const string = spec.maxLength === undefined ? z.string() : z.string().min(1).max(spec.maxLength);
+  const string =
+    spec.maxLength === undefined
+      ? z.string()
+      : z
+          .string()
+          .min(spec.minLength ?? 1)
+          .max(spec.maxLength);
   const shaped = spec.pattern === undefined ? string : string.regex(spec.pattern);
   return annotate(shaped.describe(spec.description), { examples: [spec.example] });
 }

@@ -29,8 +29,15 @@ const answerFields = {
     max: 1e12,
     example: 1.5,
   }),
+  typed: text({
+    description:
+      "For a numeric question, in place of `number`: the answer as it was typed, with a decimal point or comma, with its unit or without. Nothing but blanks is a blank; another unit is refused with the right one.",
+    example: "2,5 stops",
+    minLength: 0,
+    maxLength: 40,
+  }),
   order: list(entryId("Id of an entry.", "C"), {
-    description: "For an ordering: ids of all entries, the first at the top.",
+    description: "For an ordering: ids of all entries, the first at the top. An empty list is a blank.",
     maxItems: 16,
     example: ["C", "A", "B"],
   }),
@@ -47,7 +54,9 @@ export const QuizResponse = z
     ...withOptional(answerFields, Object.keys(answerFields) as (keyof typeof answerFields)[]),
   })
   .strict()
-  .describe("What was answered to one question: the one field that goes with its interaction.");
+  .describe(
+    "What was answered to one question: the one field that goes with its interaction. Without any it is a blank.",
+  );
 
 export const QuizAnswersRequest = z
   .object({
@@ -146,7 +155,7 @@ export const QuizMarks = z
       ],
     }),
     unanswered: list(text({ description: "Id of a question.", example: "q2" }), {
-      description: "Questions of the paper that were not answered. Their solutions are not told.",
+      description: "Questions of the paper that were left out or blank. Their solutions are not told.",
       maxItems: mostQuestions,
       example: ["q2"],
     }),

@@ -4,8 +4,17 @@ import { withOptional } from "../field/optional.js";
 import { quantity } from "../field/quantity.js";
 import { ModelVersion } from "../result/common.js";
 import { QuizCautions } from "./cautions.js";
-import { optionalPaperFields, paperFields, QuizLevel, QuizRelease, QuizTemplate } from "./paper-request.js";
-import { mostQuestions, quizInteractions, quizTopics } from "./values.js";
+import {
+  optionalPaperFields,
+  paperFields,
+  QuizLevel,
+  QuizRelease,
+  QuizTemplate,
+  QuizTopic,
+} from "./paper-request.js";
+import { mostQuestions, quizInteractions } from "./values.js";
+
+export { QuizTopic };
 
 export const QuizItemsRequest = z
   .object({
@@ -18,8 +27,6 @@ export const QuizItemsRequest = z
   .strict()
   .describe("A paper to ask for. Level and count are needed.");
 export type QuizItemsRequest = z.infer<typeof QuizItemsRequest>;
-
-export const QuizTopic = z.enum(quizTopics).describe("What a question is about.");
 
 export const QuizInteraction = z
   .enum(quizInteractions)
@@ -54,6 +61,11 @@ const exampleEntries = [
 
 const itemFields = {
   id: text({ description: "Id of the question within its paper.", example: "q1" }),
+  fingerprint: text({
+    description:
+      "Names what the question asks, the same in every paper: keep it for `avoid` of a later paper, so that nobody meets the question twice.",
+    example: "9f86d081884c7d65",
+  }),
   template: choice(QuizTemplate, { description: "Kind of the question.", example: "red_left" }),
   topic: choice(QuizTopic, { description: "What it is about.", example: "light" }),
   level: choice(QuizLevel, { description: "Its level.", example: "working" }),
@@ -118,6 +130,7 @@ export const QuizPaper = z
       example: [
         {
           id: "q1",
+          fingerprint: "9f86d081884c7d65",
           template: "red_left",
           topic: "light",
           level: "working",

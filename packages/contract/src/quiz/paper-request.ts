@@ -9,6 +9,7 @@ import {
   quizLevels,
   quizReleases,
   quizTemplates,
+  quizTopics,
   quizUnits,
 } from "./values.js";
 
@@ -24,11 +25,16 @@ export const QuizLanguage = z.enum(quizLanguages).describe("Language of the text
 
 export const QuizTemplate = z.enum(quizTemplates).describe("A kind of question.");
 
+export const QuizTopic = z.enum(quizTopics).describe("What a question is about.");
+
 export const QuizRelease = z
   .enum(quizReleases)
   .describe(
     "When a paper tells its marks: `at_once` for practice, where each mark brings feedback and the worked solution, so that anyone who holds the token can find out the whole key; `after_close` for a test, where nobody without the instructor's key is told anything before `closes_at`.",
   );
+
+/** Sixteen hexadecimal digits. */
+const fingerprintPattern = /^[0-9a-f]{16}$/;
 
 /** What a paper is made from. */
 export const paperFields = {
@@ -50,6 +56,31 @@ export const optionalPaperFields = {
     minItems: 1,
     maxItems: quizTemplates.length,
     example: ["filter_for_water", "density_match"],
+  }),
+  topics: list(QuizTopic, {
+    description:
+      "What the questions are about; everything when left out. With `templates`, those of them that are about it.",
+    minItems: 1,
+    maxItems: quizTopics.length,
+    example: ["filter", "exposure"],
+  }),
+  avoid: list(
+    text({
+      description: "The `fingerprint` of a question.",
+      example: "9f86d081884c7d65",
+      pattern: fingerprintPattern,
+    }),
+    {
+      description: "Questions that the paper is not to ask, as learners have met them already.",
+      maxItems: 1000,
+      example: ["9f86d081884c7d65"],
+    },
+  ),
+  seed: text({
+    description:
+      "Any text; with the instructor's key alone. The same text with the same other fields gives the same paper, in `/v1/quiz-items` and in `/v1/quiz-packages`, as long as service, key and `model_version` stay. Left out, nobody has seen the paper before.",
+    example: "class of May",
+    maxLength: 100,
   }),
   units: choice(QuizUnits, {
     description: "Units of the texts. Numeric answers are metric always.",

@@ -83,6 +83,38 @@ describe("grading", () => {
     });
   });
 
+  it("takes a blank for a blank, whatever the question and however it is written", () => {
+    const blanks: Record<Item["interaction"], Response[]> = {
+      single_choice: [{}, { choices: [] }],
+      multiple_choice: [{}, { choices: [] }],
+      numeric: [{}, { typed: "" }, { typed: " \t" }],
+      ordering: [{}, { order: [] }],
+      matching: [{}, { pairs: [] }],
+    };
+    for (const item of items) {
+      for (const blank of blanks[item.interaction]) {
+        const told = grade(item, blank);
+        expect(told).toEqual({
+          item: item.id,
+          score: 0,
+          right: false,
+          feedback: [{ text: expect.any(String) }],
+        });
+        expect(grade(item, blank, { blanks: true })).toEqual({ ...told, solution: item.solution });
+      }
+    }
+  });
+
+  it("takes a number as it is typed: with a comma, with its unit", () => {
+    for (const item of items) {
+      if (item.interaction !== "numeric") continue;
+      const typed = `${item.value}`.replace(".", ",");
+      expect(grade(item, { typed }).score).toBe(1);
+      expect(grade(item, { typed: `${typed} ${item.unit}` }).score).toBe(1);
+      expect(grade(item, { typed: String(item.accepted.high * 2 + 1) }).score).toBe(0);
+    }
+  });
+
   it("accepts numbers up to the ends of the interval and none beyond", () => {
     const item = of("numeric");
     const { low, high } = item.accepted;
@@ -130,7 +162,9 @@ describe("grading", () => {
 
   const malformed: [string, () => unknown, string][] = [
     ["another kind of answer", () => grade(of("numeric"), { choices: ["A"] }), "choices"],
-    ["no answer", () => grade(of("numeric"), {}), "number"],
+    ["a blank of another kind", () => grade(of("numeric"), { choices: [] }), "choices"],
+    ["another unit", () => grade(of("numeric"), { typed: "3 furlongs" }), "typed"],
+    ["a number twice", () => grade(of("numeric"), { number: 1, typed: "1" }), "number"],
     ["no number", () => grade(of("numeric"), { number: Number.NaN }), "number"],
     ["an unknown option", () => grade(of("single_choice"), { choices: ["Z"] }), "choices"],
     [
@@ -175,7 +209,7 @@ describe("grading a paper", () => {
     expect(thrown([twice, twice])).toThrow(
       expect.objectContaining({ code: "response_malformed", field: "responses/1/item" }),
     );
-    expect(thrown([{ item: first.id }])).toThrow(
+    expect(thrown([{ item: first.id, pairs: [{ left: "A", right: "B" }] }])).toThrow(
       expect.objectContaining({
         code: "response_malformed",
         field: expect.stringMatching(/^responses\/0\//),

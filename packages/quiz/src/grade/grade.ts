@@ -1,7 +1,7 @@
 import type { MisconceptionId } from "@sunfathom/words";
 import type { ChoiceItem, Item, MatchingItem, NumericItem, OrderingItem, Solution } from "../item/item.js";
 import { CATALOGUES, type Catalogue, type Language } from "../messages/catalogue.js";
-import { choicesOf, isBlank, numberOf, orderOf, pairsOf, type Response } from "./response.js";
+import { checkBlank, choicesOf, isBlank, numberOf, orderOf, pairsOf, type Response } from "./response.js";
 
 export interface Remark {
   /** The option or entry that it is about; absent where it is about the whole answer. */
@@ -41,10 +41,12 @@ export function grade(
   { language = "en", blanks = false }: GradeOptions = {},
 ): Grade {
   const say = CATALOGUES[language];
-  const { score, feedback } = mark(item, response, say);
-  if (isBlank(response) && !blanks) {
-    return { item: item.id, score, right: false, feedback: [{ text: say.common.blank }] };
+  if (isBlank(response)) {
+    checkBlank(item, response);
+    const blank = { item: item.id, score: 0, right: false, feedback: [{ text: say.common.blank }] };
+    return blanks ? { ...blank, solution: item.solution } : blank;
   }
+  const { score, feedback } = mark(item, response, say);
   return { item: item.id, score, right: score === 1, feedback, solution: item.solution };
 }
 
@@ -81,8 +83,9 @@ const SLACK = 1e-9;
 const inside = ({ low, high }: { low: number; high: number }, value: number): boolean =>
   value >= low - SLACK && value <= high + SLACK;
 
-function markNumber({ accepted, anticipated }: NumericItem, response: Response, say: Catalogue): Mark {
-  const number = numberOf(response);
+function markNumber(item: NumericItem, response: Response, say: Catalogue): Mark {
+  const { accepted, anticipated } = item;
+  const number = numberOf(item, response);
   if (inside(accepted, number)) return { score: 1, feedback: [{ text: say.common.right }] };
   const known = anticipated.find((wrong) => inside(wrong, number));
   return {

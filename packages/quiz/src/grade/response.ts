@@ -1,6 +1,7 @@
 import type { QuizRefusals } from "@sunfathom/words";
-import type { ChoiceItem, Item, MatchingItem, OrderingItem, Pair } from "../item/item.js";
+import type { ChoiceItem, Item, MatchingItem, NumericItem, OrderingItem, Pair } from "../item/item.js";
 import { QuizProblem } from "../quiz-problem.js";
+import { readNumber } from "./typed-number.js";
 
 /** What a learner answered: the one field that goes with the question's interaction. */
 export interface Response {
@@ -8,6 +9,8 @@ export interface Response {
   choices?: readonly string[] | undefined;
   /** A numeric answer, in the unit asked for. */
   number?: number | undefined;
+  /** The same as it was typed: with a point or a comma, with its unit or without. */
+  typed?: string | undefined;
   /** Ids of all entries, the first at the top. */
   order?: readonly string[] | undefined;
   /** Partners found; each left-hand entry at most once. */
@@ -17,15 +20,15 @@ export interface Response {
 export const malformed = (field: string, parameters: QuizRefusals["response_malformed"]): QuizProblem =>
   new QuizProblem({ code: "response_malformed", parameters }, field);
 
-/** The field of a response that is asked for. @throws QuizProblem where it is missing, or another one is there. */
+/** The field of a response that is asked for. @throws QuizProblem where another one is there */
 function only<Field extends keyof Response>(response: Response, field: Field): NonNullable<Response[Field]> {
-  const others = (["choices", "number", "order", "pairs"] as const).filter(
+  const other = (["choices", "number", "typed", "order", "pairs"] as const).find(
     (name) => name !== field && response[name] !== undefined,
   );
-  const [other] = others;
   if (other) throw malformed(other, { case: "other_field", field, other });
   const value = response[field];
-  if (value === undefined || value === null) throw malformed(field, { case: "not_answered", field });
+  if (value === undefined || value === null)
+    throw new RangeError("A blank is held to its question by itself.");
   return value;
 }
 
@@ -46,10 +49,19 @@ export function choicesOf({ interaction, options }: ChoiceItem, response: Respon
   return choices;
 }
 
-export function numberOf(response: Response): number {
+/** The number of an answer, as a number or as it was typed. */
+export function numberOf({ unit }: NumericItem, response: Response): number {
+  if (response.typed !== undefined) return typedNumber(only(response, "typed"), unit);
   const number = only(response, "number");
   if (!Number.isFinite(number)) throw malformed("number", { case: "not_a_number" });
   return number;
+}
+
+/** @throws QuizProblem for what is no number, or one in another unit than was asked for */
+function typedNumber(typed: string, unit: string): number {
+  const read = readNumber(typed, unit);
+  if ("value" in read) return read.value;
+  throw malformed("typed", read.hint);
 }
 
 /** A whole order of the entries. */
@@ -76,13 +88,17 @@ export function pairsOf({ left, right }: MatchingItem, response: Response): read
 
 /** Holds a response to its question without marking it. @throws QuizProblem where it does not fit */
 export function checkResponse(item: Item, response: Response): void {
+  if (isBlank(response)) {
+    checkBlank(item, response);
+    return;
+  }
   switch (item.interaction) {
     case "single_choice":
     case "multiple_choice":
       choicesOf(item, response);
       break;
     case "numeric":
-      numberOf(response);
+      numberOf(item, response);
       break;
     case "ordering":
       orderOf(item, response);
@@ -92,5 +108,24 @@ export function checkResponse(item: Item, response: Response): void {
   }
 }
 
-/** Whether a response that fits its question answers nothing. A number and an order always answer something. */
-export const isBlank = ({ choices, pairs }: Response): boolean => (choices ?? pairs)?.length === 0;
+const FIELDS = {
+  single_choice: ["choices"],
+  multiple_choice: ["choices"],
+  numeric: ["number", "typed"],
+  ordering: ["order"],
+  matching: ["pairs"],
+} as const satisfies Record<Item["interaction"], readonly (keyof Response)[]>;
+
+/** A blank has no field or an empty one, but none of another kind of question. @throws QuizProblem where it has */
+export function checkBlank({ interaction }: Item, response: Response): void {
+  const own: readonly (keyof Response)[] = FIELDS[interaction];
+  const other = (["choices", "number", "typed", "order", "pairs"] as const).find(
+    (name) => response[name] !== undefined && !own.includes(name),
+  );
+  const [field = "choices"] = own;
+  if (other) throw malformed(other, { case: "other_field", field, other });
+}
+
+/** Whether a response answers nothing: it has no answer at all, an empty list, or nothing but blanks typed. */
+export const isBlank = ({ choices, number, typed, order, pairs }: Response): boolean =>
+  number === undefined && (typed ?? "").trim() === "" && (choices ?? order ?? pairs ?? []).length === 0;

@@ -4,6 +4,7 @@ import type { MisconceptionId } from "@sunfathom/words";
 import { citation } from "../messages/citations.js";
 import { difficultyOf } from "./difficulty.js";
 import type { ChoiceDraft, Draft, MatchingDraft, NumericDraft, OptionDraft, OrderingDraft } from "./draft.js";
+import { fingerprintOf } from "./fingerprint.js";
 import type { Item, ItemCommon } from "./item.js";
 import type { Maker, Template } from "./template.js";
 
@@ -20,6 +21,7 @@ export function finish(
   const { say, level } = maker;
   const common: ItemCommon = {
     id,
+    fingerprint: fingerprintOf(template, draft),
     template: template.id,
     topic: template.topic,
     level,

@@ -51,6 +51,8 @@ export interface Origin {
 export interface ItemCommon {
   /** Place in the paper: q1, q2 … */
   id: string;
+  /** Names what it asks, in every paper the same: see `fingerprintOf`. */
+  fingerprint: string;
   template: string;
   topic: Topic;
   level: Level;

@@ -44,6 +44,7 @@ describe("what learners see", () => {
       for (const step of item.solution.steps) expect(text).not.toContain(step);
       const allowed = [
         "id",
+        "fingerprint",
         "template",
         "topic",
         "level",

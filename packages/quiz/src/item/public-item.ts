@@ -3,6 +3,7 @@ import type { Entry, Interaction, Item, Level, Picture, Topic } from "./item.js"
 /** A question as learners see it: neither the key nor anything that it could be told from, beyond what the question states. */
 export interface PublicItem {
   id: string;
+  fingerprint: string;
   template: string;
   topic: Topic;
   level: Level;
@@ -26,6 +27,7 @@ const shown = ({ id, text }: Entry): Entry => ({ id, text });
 export function publicItem(item: Item): PublicItem {
   const common = {
     id: item.id,
+    fingerprint: item.fingerprint,
     template: item.template,
     topic: item.topic,
     level: item.level,

@@ -36,6 +36,9 @@ const items = papers.flat();
 
 const ids = (list: { id: string }[]): string[] => list.map(({ id }) => id);
 
+/** 5 points, and three standard deviations of a share of a quarter in some 400 questions. */
+const MOST_OFF = 0.05 + 0.065 * Number(WANTED < 3000);
+
 describe(`${items.length} questions`, () => {
   it("come from every template at every level that it is for", () => {
     const seen = new Set(items.map(({ template, level }) => `${template} ${level}`));
@@ -150,8 +153,9 @@ describe(`${items.length} questions`, () => {
     );
     const share = (hit: (item: (typeof single)[number]) => boolean): number =>
       single.filter(hit).length / single.length;
+    expect(single.length).toBeGreaterThan(300);
     for (const place of [0, 1, 2, 3])
-      expect(share(({ options }) => options[place]!.right)).toBeGreaterThan(0.18);
+      expect(Math.abs(share(({ options }) => options[place]!.right) - 0.25)).toBeLessThan(MOST_OFF);
     const longest = share(({ options }) => {
       const length = Math.max(...options.map((o) => o.text.length));
       return options.find((o) => o.text.length === length)!.right;
@@ -219,6 +223,25 @@ describe("a paper", () => {
   it("keeps to the templates asked for", () => {
     const paper = itemsFor(request({ count: 6, templates: ["ring_chain", "pay_with_iso"] }));
     expect(new Set(paper.map(({ template }) => template))).toEqual(new Set(["ring_chain", "pay_with_iso"]));
+  });
+
+  it("keeps to the topics asked for, and asks nothing that is to be avoided", () => {
+    const topics = ["lamps", "balance"] as const;
+    const met = itemsFor(request({ count: 12, topics }));
+    for (const { topic } of met) expect(topics).toContain(topic);
+    const avoid = met.map(({ fingerprint }) => fingerprint);
+    expect(new Set(avoid).size).toBe(met.length);
+    for (const seed of ["class of May", "class of June"])
+      for (const { fingerprint } of itemsFor(request({ seed, count: 40, topics, avoid })))
+        expect(avoid).not.toContain(fingerprint);
+  });
+
+  it("names a question the same in every paper, in whatever units", () => {
+    const paper = itemsFor(request({}));
+    const feet = itemsFor(request({ units: "metric_and_imperial" }));
+    const shared = paper.filter(({ stem }) => feet.some((item) => item.stem === stem));
+    expect(shared.length).toBeGreaterThan(0);
+    for (const item of shared) expect(feet.map(({ fingerprint }) => fingerprint)).toContain(item.fingerprint);
   });
 
   it.each([

@@ -2,8 +2,9 @@ import { checkpoint } from "@sunfathom/planner";
 import { drawAim, LENGTH_RULES, type LengthRule, standsByLength } from "../item/aim.js";
 import type { Draft } from "../item/draft.js";
 import { isFair } from "../item/fair.js";
+import { fingerprintOf } from "../item/fingerprint.js";
 import { finish } from "../item/finish.js";
-import type { Item, Level, Origin, Units } from "../item/item.js";
+import type { Item, Level, Origin, Topic, Units } from "../item/item.js";
 import type { Maker, Template } from "../item/template.js";
 import { CATALOGUES, type Language } from "../messages/catalogue.js";
 import { QuizProblem } from "../quiz-problem.js";
@@ -20,6 +21,10 @@ export interface PaperRequest {
   count: number;
   /** Ids of the templates to draw from; all of the level when absent. */
   templates?: readonly string[];
+  /** What they are about; everything when absent. */
+  topics?: readonly Topic[];
+  /** Fingerprints of questions that are not to be asked again. */
+  avoid?: readonly string[];
   units: Units;
   language: Language;
 }
@@ -49,7 +54,7 @@ export function itemsFor(request: PaperRequest): Item[] {
     throw new QuizProblem({ code: "count_out_of_range", parameters: { most: MOST_ITEMS } }, "count");
   }
   const maker = { level, ...wordsOf(request) };
-  const seen = new Set<string>();
+  const seen = new Set<string>(request.avoid);
   const items: Item[] = [];
   let rest = templatesOf(request);
   for (let round = 0; items.length < count && rest.length > 0; round++) {
@@ -96,13 +101,29 @@ function nextItem(
       const { maker, draft } = drawnAt(template, request, language, origin);
       if (!draft || !isFair(draft)) continue;
       if (rule !== undefined && !standsByLength(draft.answer, maker.aim, rule)) continue;
-      const same = `${template.id} ${JSON.stringify(draft.given)}`;
-      if (seen.has(same)) continue;
-      seen.add(same);
+      // Alike is what asks the same, and what reads the same though it was drawn otherwise.
+      const alike = [fingerprintOf(template, draft), readsAs(draft)];
+      if (alike.some((same) => seen.has(same))) continue;
+      for (const same of alike) seen.add(same);
       return finish(template, draft, maker, { id, origin });
     }
   }
   return undefined;
+}
+
+/** What learners read, in whatever order its entries are shown. */
+function readsAs({ stem, answer }: Draft): string {
+  switch (answer.interaction) {
+    case "single_choice":
+    case "multiple_choice":
+      return JSON.stringify([stem, ...answer.options.map(({ text }) => text).sort()]);
+    case "ordering":
+      return JSON.stringify([stem, ...answer.entries.map(({ text }) => text).sort()]);
+    case "matching":
+      return JSON.stringify([stem, ...answer.pairs.map(({ left }) => left).sort()]);
+    case "numeric":
+      return stem;
+  }
 }
 
 type Source = Pick<PaperRequest, "seed" | "level">;
@@ -144,9 +165,13 @@ export function itemsAgain(
   return items;
 }
 
-function templatesOf({ templates, level }: PaperRequest): Template[] {
+function templatesOf({ templates, topics, level }: PaperRequest): Template[] {
+  const about = ({ topic }: Template): boolean => topics === undefined || topics.includes(topic);
   const forLevel = TEMPLATES.filter(({ levels }) => levels.includes(level));
-  if (!templates) return forLevel;
+  return (templates === undefined ? forLevel : named(templates, level)).filter(about);
+}
+
+function named(templates: readonly string[], level: Level): Template[] {
   return [...new Set(templates)].map((id, i) => {
     const known = TEMPLATES.find((template) => template.id === id);
     const field = `templates/${i}`;

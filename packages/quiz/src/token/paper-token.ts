@@ -15,7 +15,8 @@ import type { Release } from "./release.js";
 import { seal, unseal } from "./seal.js";
 
 interface Sealed {
-  request: PaperRequest;
+  /** Without what is avoided: where questions were found says more, and the list is long. */
+  request: Omit<PaperRequest, "avoid">;
   model_version: string;
   /** Where its questions were found, see `found.ts`. */
   found: string;
@@ -60,8 +61,9 @@ export async function sealPaper(
   { keyring, now_s, lifetime_s, closes_s }: SealOptions,
 ): Promise<PaperToken> {
   const expires_s = Math.floor((closes_s ?? now_s) + lifetime_s);
+  const { avoid: _, ...kept } = request;
   const sealed: Sealed = {
-    request,
+    request: kept,
     model_version: MODEL_VERSION,
     found: writeFound(items),
     digest: await digestOf(items),

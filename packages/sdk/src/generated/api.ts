@@ -371,7 +371,7 @@ export class Quiz {
   }
 
   /**
-   * Draw a paper of questions, without their answers. Questions on light and colour under water, every figure computed, no two alike, another paper with each call. With them comes a token, encrypted and authenticated, that has their answers marked until it expires. Nothing is stored. A paper is for practice unless `release` says `after_close`: then its token tells nothing before `closes_at`.
+   * Draw a paper of questions, without their answers. Questions on light and colour under water, every figure computed, no two alike, another paper with each call. With them comes a token, encrypted and authenticated, that has their answers marked until it expires. Nothing is stored. `avoid` leaves out what learners have met, by the `fingerprint` of its questions, and with the instructor's key a `seed` gives the same paper again. A paper is for practice unless `release` says `after_close`: then its token tells nothing before `closes_at`.
    * Sent once, never repeated by the client.
    * @param quizItemsRequest see `QuizItemsRequest` for fields, units and defaults
    * @returns `QuizPaper`, or rejects with a `SunfathomError`
@@ -413,7 +413,7 @@ export class Quiz {
   }
 
   /**
-   * Pack a paper for a learning platform. A content package of QTI 3.0 or 2.1: manifest, test, a file for each question and each picture. Cautions stand before the questions. With keys, feedback and solutions a platform marks by itself; for that the instructor's key is needed. Without them, and with `release` `after_close`, `paper.json` in the package has the token that `/v1/quiz-answers` takes from `closes_at` on. A practice paper without keys brings no token: learners hold the package, and it would open the solutions to them. Another paper with each call.
+   * Pack a paper for a learning platform. A content package of QTI 3.0 or 2.1: manifest, test, a file for each question and each picture. Cautions stand before the questions. With keys, feedback and solutions a platform marks by itself; for that the instructor's key is needed. Without them, and with `release` `after_close`, `paper.json` in the package has the token that `/v1/quiz-answers` takes from `closes_at` on. A practice paper without keys brings no token: learners hold the package, and it would open the solutions to them. Another paper with each call, but to an instructor's `seed`, which gives the paper of `/v1/quiz-items` again.
    * Sent once, never repeated by the client.
    * @param quizPackageRequest see `QuizPackageRequest` for fields, units and defaults
    * @returns the bytes of the file (`application/zip`), or rejects with a `SunfathomError`

@@ -2385,6 +2385,10 @@ export type QuizItem = {
      */
     id: string;
     /**
+     * Names what the question asks, the same in every paper: keep it for `avoid` of a later paper, so that nobody meets the question twice.
+     */
+    fingerprint: string;
+    /**
      * Kind of the question.
      */
     template: QuizTemplate;
@@ -2451,6 +2455,18 @@ export type QuizItemsRequest = {
      */
     templates?: Array<QuizTemplate> | undefined;
     /**
+     * What the questions are about; everything when left out. With `templates`, those of them that are about it.
+     */
+    topics?: Array<QuizTopic> | undefined;
+    /**
+     * Questions that the paper is not to ask, as learners have met them already.
+     */
+    avoid?: Array<string> | undefined;
+    /**
+     * Any text; with the instructor's key alone. The same text with the same other fields gives the same paper, in `/v1/quiz-items` and in `/v1/quiz-packages`, as long as service, key and `model_version` stay. Left out, nobody has seen the paper before.
+     */
+    seed?: string | undefined;
+    /**
      * Units of the texts. Numeric answers are metric always. Default `metric`.
      */
     units?: QuizUnits | undefined;
@@ -2499,7 +2515,7 @@ export type QuizMarks = {
      */
     grades: Array<QuizGrade>;
     /**
-     * Questions of the paper that were not answered. Their solutions are not told.
+     * Questions of the paper that were left out or blank. Their solutions are not told.
      */
     unanswered: Array<string>;
     /**
@@ -2532,6 +2548,18 @@ export type QuizPackageRequest = {
      * Kinds of question to draw from, in turn; all that the level has when left out.
      */
     templates?: Array<QuizTemplate> | undefined;
+    /**
+     * What the questions are about; everything when left out. With `templates`, those of them that are about it.
+     */
+    topics?: Array<QuizTopic> | undefined;
+    /**
+     * Questions that the paper is not to ask, as learners have met them already.
+     */
+    avoid?: Array<string> | undefined;
+    /**
+     * Any text; with the instructor's key alone. The same text with the same other fields gives the same paper, in `/v1/quiz-items` and in `/v1/quiz-packages`, as long as service, key and `model_version` stay. Left out, nobody has seen the paper before.
+     */
+    seed?: string | undefined;
     /**
      * Units of the texts. Numeric answers are metric always. Default `metric`.
      */
@@ -2648,7 +2676,7 @@ export type QuizRemark = {
 };
 
 /**
- * What was answered to one question: the one field that goes with its interaction.
+ * What was answered to one question: the one field that goes with its interaction. Without any it is a blank.
  */
 export type QuizResponse = {
     /**
@@ -2664,7 +2692,11 @@ export type QuizResponse = {
      */
     number?: number | undefined;
     /**
-     * For an ordering: ids of all entries, the first at the top.
+     * For a numeric question, in place of `number`: the answer as it was typed, with a decimal point or comma, with its unit or without. Nothing but blanks is a blank; another unit is refused with the right one.
+     */
+    typed?: string | undefined;
+    /**
+     * For an ordering: ids of all entries, the first at the top. An empty list is a blank.
      */
     order?: Array<string> | undefined;
     /**

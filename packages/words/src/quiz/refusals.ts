@@ -26,10 +26,12 @@ type Nothing = Record<never, never>;
 
 type MalformedResponse =
   | { case: "other_field"; field: string; other: string }
-  | { case: "not_answered"; field: string }
   | { case: "no_such_entry"; entry: string }
   | { case: "entry_repeated" }
   | { case: "too_many_chosen"; most: number }
   | { case: "not_a_number" }
+  /** A comma or a point that may set off thousands or decimals. */
+  | { case: "number_ambiguous"; typed: string }
+  | { case: "other_unit"; typed: string; unit: string }
   | { case: "order_incomplete" }
   | { case: "answered_twice"; item: string };

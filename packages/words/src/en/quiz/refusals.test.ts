@@ -11,20 +11,28 @@ describe("what the quiz refuses is said with what it comes with", () => {
     ],
     [
       say.too_few_questions({ found: 7 }),
-      "These templates hold only 7 different questions at this level. Ask for fewer, or for more templates.",
+      "These templates hold only 7 different questions at this level that are not avoided. Ask for fewer, or for more templates or topics.",
     ],
     [
       say.response_malformed({ case: "other_field", field: "number", other: "choices" }),
       "This question is answered with number, not with choices.",
     ],
-    [
-      say.response_malformed({ case: "not_answered", field: "order" }),
-      "This question is answered with order.",
-    ],
     [say.response_malformed({ case: "no_such_entry", entry: "Z" }), 'This question has no entry "Z".'],
     [say.response_malformed({ case: "entry_repeated" }), "Each entry can be named once."],
     [say.response_malformed({ case: "too_many_chosen", most: 1 }), "At most 1 can be chosen here."],
     [say.response_malformed({ case: "not_a_number" }), "The answer must be a finite number."],
+    [
+      say.response_malformed({ case: "number_ambiguous", typed: "1,250" }),
+      '"1,250" can be read in two ways. Write thousands without a separator, and decimals so that three digits are not all that follows.',
+    ],
+    [
+      say.response_malformed({ case: "other_unit", typed: "3 ft", unit: "m" }),
+      '"3 ft" has another unit: answer in m, or without a unit.',
+    ],
+    [
+      say.response_malformed({ case: "other_unit", typed: "3 m", unit: "" }),
+      '"3 m" has a unit, and a bare number is asked for.',
+    ],
     [say.response_malformed({ case: "order_incomplete" }), "Every entry has its place in the order."],
     [say.response_malformed({ case: "answered_twice", item: "q2" }), "Question q2 is answered twice."],
     [say.item_unknown({ item: "q99" }), 'The paper has no question "q99".'],

@@ -16,7 +16,7 @@ export const quizRefusals: Texts<QuizRefusals, FieldText> = {
     allowed: "kinds of question that this level has",
   }),
   too_few_questions: ({ found }) => ({
-    message: `These templates hold only ${found} different questions at this level. Ask for fewer, or for more templates.`,
+    message: `These templates hold only ${found} different questions at this level that are not avoided. Ask for fewer, or for more templates or topics.`,
     allowed: "fewer questions, or more kinds of question, or all of them without `templates`",
   }),
   response_malformed: (p) => ({
@@ -73,8 +73,6 @@ function malformed(p: QuizRefusals["response_malformed"]): string {
   switch (p.case) {
     case "other_field":
       return `This question is answered with ${p.field}, not with ${p.other}.`;
-    case "not_answered":
-      return `This question is answered with ${p.field}.`;
     case "no_such_entry":
       return `This question has no entry ${JSON.stringify(p.entry)}.`;
     case "entry_repeated":
@@ -83,6 +81,12 @@ function malformed(p: QuizRefusals["response_malformed"]): string {
       return `At most ${p.most} can be chosen here.`;
     case "not_a_number":
       return "The answer must be a finite number.";
+    case "number_ambiguous":
+      return `${JSON.stringify(p.typed)} can be read in two ways. Write thousands without a separator, and decimals so that three digits are not all that follows.`;
+    case "other_unit":
+      return p.unit === ""
+        ? `${JSON.stringify(p.typed)} has a unit, and a bare number is asked for.`
+        : `${JSON.stringify(p.typed)} has another unit: answer in ${p.unit}, or without a unit.`;
     case "order_incomplete":
       return "Every entry has its place in the order.";
     case "answered_twice":

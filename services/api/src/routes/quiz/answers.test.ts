@@ -57,6 +57,27 @@ describe("a paper", () => {
     expect(headers["cache-control"]).toBe("no-store");
   });
 
+  it("lists blanks among the unanswered, however they are written", async () => {
+    const number = items.find(({ interaction }) => interaction === "numeric")?.id ?? "";
+    const order = items.find(({ interaction }) => interaction === "ordering")?.id ?? "";
+    const responses = [q1, { item: number, typed: "" }, { item: order, order: [] }, { item: "q24" }];
+    const { body } = await post(app, "answers", { token: await tokenFor(), responses }).expect(200);
+    expect(body.unanswered).toEqual(items.slice(1).map(({ id }) => id));
+    expect(body.grades.map(({ score }: { score: number }) => score)).toEqual([1, 0, 0, 0]);
+    for (const { solution } of body.grades.slice(1)) expect(solution).toBeUndefined();
+  });
+
+  it("takes a number as it is typed", async () => {
+    const item = items.find(({ interaction }) => interaction === "numeric");
+    if (item?.interaction !== "numeric") throw new Error("no such question");
+    const typed = `${String(item.value).replace(".", ",")} ${item.unit}`;
+    const { body } = await post(app, "answers", {
+      token: await tokenFor(),
+      responses: [{ item: item.id, typed }],
+    }).expect(200);
+    expect(body.score).toBe(1);
+  });
+
   it("may be handed in empty", async () => {
     const { body } = await post(app, "answers", { token: await tokenFor(), responses: [] }).expect(200);
     expect(body).toMatchObject({ score: 0, grades: [] });
@@ -101,7 +122,7 @@ describe("answers that do not fit", () => {
       "item_unknown",
     ],
     ["two answers to one question", [q1, q1], "/responses/1/item", "response_malformed"],
-    ["no answer in an answer", [{ item: other }], "/responses/0/number", "response_malformed"],
+    ["another unit", [{ item: other, typed: "3 furlongs" }], "/responses/0/typed", "response_malformed"],
     ["choices for a number", [{ item: other, choices: ["A"] }], "/responses/0/choices", "response_malformed"],
   ])("are refused by place: %s", async (_what, responses, pointer, code) => {
     const { body } = await post(app, "answers", { token: await tokenFor(), responses }).expect(422);

@@ -1,6 +1,6 @@
 import { checkRequest, shapeOf, toJson } from "@sunfathom/answers";
 import type { QuizAnswersRequest } from "@sunfathom/contract";
-import { cautionsOf, checkResponses, gradePaper, openPaper, QuizProblem } from "@sunfathom/quiz";
+import { cautionsOf, checkResponses, gradePaper, isBlank, openPaper, QuizProblem } from "@sunfathom/quiz";
 import type { FastifyInstance } from "fastify";
 import type { Computing } from "../../compute/computing.js";
 import { refuseQuery } from "../../http/refuse-query.js";
@@ -49,7 +49,7 @@ export function quizAnswersRoute(
       }
       const { language } = opened.request;
       const marks = gradePaper(opened.items, responses, { language, blanks: byInstructor });
-      const answered = new Set(responses.map(({ item }) => item));
+      const answered = new Set(responses.filter((response) => !isBlank(response)).map(({ item }) => item));
       const unanswered = opened.items.map(({ id }) => id).filter((id) => !answered.has(id));
       const { items, model_version } = opened;
       const body = shape({ ...marks, unanswered, cautions: cautionsOf(items), model_version }) as object;

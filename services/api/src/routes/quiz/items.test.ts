@@ -96,7 +96,6 @@ describe("a paper that cannot be", () => {
     [{ level: "beginner", count: 201 }, 400, "invalid_request", "/count", "out_of_range"],
     [{ level: "beginner", count: 1.5 }, 400, "invalid_request", "/count", "not_whole"],
     [{ level: "Beginner", count: 1 }, 400, "invalid_request", "/level", "not_an_option"],
-    [{ level: "beginner", count: 1, seed: "s" }, 400, "invalid_request", "/seed", "unknown_field"],
     [{ level: "beginner", count: 1, language: "de" }, 400, "invalid_request", "/language", "not_an_option"],
     [{ level: "beginner", count: 1, templates: [] }, 400, "invalid_request", "/templates", "wrong_length"],
     [

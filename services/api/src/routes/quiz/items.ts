@@ -6,12 +6,18 @@ import type { Computing } from "../../compute/computing.js";
 import { refuseQuery } from "../../http/refuse-query.js";
 import { sendJson } from "../../http/send-json.js";
 import { drawItems, linkToMarking } from "../../openapi/quiz.js";
+import { mayAsk } from "./instructor.js";
 import { drawSealed } from "./paper.js";
 import { sendQuizProblem } from "./problems.js";
 import type { Sealing } from "./sealing.js";
 
 /** Papers without their answers, and a token that carries them. */
-export function quizItemsRoute(app: FastifyInstance, sealing: Sealing, computing: Computing): void {
+export function quizItemsRoute(
+  app: FastifyInstance,
+  sealing: Sealing,
+  instructorKey: string | undefined,
+  computing: Computing,
+): void {
   const shape = shapeOf("QuizPaper");
   const options = {
     schema: drawItems,
@@ -25,9 +31,10 @@ export function quizItemsRoute(app: FastifyInstance, sealing: Sealing, computing
       computing.refuse(request, reply, checked.problem);
       return reply;
     }
+    if (!mayAsk(request, reply, checked.request, instructorKey)) return reply;
     try {
       const { paper, sealed } = await drawSealed(
-        checked.request,
+        { ...checked.request, instructorKey },
         sealing,
         computing.papers(request, reply).make,
       );

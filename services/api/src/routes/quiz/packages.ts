@@ -1,13 +1,12 @@
 import { checkRequest, toJson } from "@sunfathom/answers";
 import type { QuizPackageRequest } from "@sunfathom/contract";
 import { type PackageFile, QuizProblem } from "@sunfathom/quiz";
-import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
+import type { FastifyInstance } from "fastify";
 import type { Computing } from "../../compute/computing.js";
 import { refuseQuery } from "../../http/refuse-query.js";
-import { sendPlainProblem } from "../../http/send-problem.js";
 import { packItems } from "../../openapi/quiz.js";
-import { bears, challenge } from "./bearer.js";
-import { drawPaper, drawSealed, type Make, type Paper } from "./paper.js";
+import { mayAsk } from "./instructor.js";
+import { type ByInstructor, drawPaper, drawSealed, type Make, type Paper } from "./paper.js";
 import { sendQuizProblem } from "./problems.js";
 import type { Sealing } from "./sealing.js";
 
@@ -34,10 +33,14 @@ export function quizPackagesRoute(
       return reply;
     }
     const { version = "3.0", language = "en", title, with_keys = false } = checked.request;
-    if (with_keys && !mayHaveKeys(request, reply, instructorKey)) return reply;
+    if (!mayAsk(request, reply, checked.request, instructorKey)) return reply;
     try {
       const { make, pack } = computing.papers(request, reply);
-      const { paper, beside } = await (with_keys ? keyed : keyless)(checked.request, sealing, make);
+      const { paper, beside } = await (with_keys ? keyed : keyless)(
+        { ...checked.request, instructorKey },
+        sealing,
+        make,
+      );
       const zip = await pack(paper.items, { version, language, title, keys: with_keys, beside });
       return reply
         .header("content-type", "application/zip")
@@ -50,29 +53,14 @@ export function quizPackagesRoute(
   });
 }
 
-/** Answers with a problem where the caller is no instructor, or where there are none. */
-function mayHaveKeys(request: FastifyRequest, reply: FastifyReply, key: string | undefined): boolean {
-  const { authorization } = request.headers;
-  if (key === undefined) {
-    sendPlainProblem(reply, "keys_not_offered", "No instructor's key is configured, so nobody gets keys.");
-    return false;
-  }
-  if (bears(authorization, key)) return true;
-  reply.header("www-authenticate", challenge(authorization));
-  const detail =
-    authorization === undefined
-      ? "`with_keys` needs the instructor's key."
-      : "This is not the instructor's key.";
-  sendPlainProblem(reply, "unauthorized", detail);
-  return false;
-}
+type Wanted = QuizPackageRequest & ByInstructor;
 
 interface Content {
   paper: Paper;
   beside: readonly PackageFile[];
 }
 
-async function keyed(asked: QuizPackageRequest, _: Sealing, make: Make): Promise<Content> {
+async function keyed(asked: Wanted, _: Sealing, make: Make): Promise<Content> {
   const [field] = (["release", "closes_at"] as const).filter((name) => asked[name] !== undefined);
   if (field !== undefined) {
     throw new QuizProblem({ code: "release_without_effect", parameters: {} }, field);
@@ -84,7 +72,7 @@ async function keyed(asked: QuizPackageRequest, _: Sealing, make: Make): Promise
  * A package is handed to learners, so it brings a token only where that opens nothing before the paper has closed: with the
  * token of a practice paper, any answer would have its question's solution told.
  */
-async function keyless(asked: QuizPackageRequest, sealing: Sealing, make: Make): Promise<Content> {
+async function keyless(asked: Wanted, sealing: Sealing, make: Make): Promise<Content> {
   const { paper, sealed } = await drawSealed(asked, sealing, make);
   const beside = sealed.release === "at_once" ? [] : [{ path: "paper.json", content: toJson(sealed) }];
   return { paper, beside };

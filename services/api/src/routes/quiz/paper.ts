@@ -1,4 +1,4 @@
-import { randomBytes } from "node:crypto";
+import { createHmac, randomBytes } from "node:crypto";
 import type { QuizItemsRequest } from "@sunfathom/contract";
 import { closingOf, type Item, type PaperRequest, type PaperToken, sealPaper } from "@sunfathom/quiz";
 
@@ -10,18 +10,33 @@ export interface Paper {
   items: Item[];
 }
 
-type Asked = Pick<QuizItemsRequest, "level" | "count" | "templates" | "units" | "language">;
+/** The key that seeds of an instructor's own are mixed with. */
+export interface ByInstructor {
+  instructorKey?: string | undefined;
+}
+type Asked = Pick<
+  QuizItemsRequest,
+  "level" | "count" | "templates" | "topics" | "avoid" | "seed" | "units" | "language"
+> &
+  ByInstructor;
 type AskedRelease = Pick<QuizItemsRequest, "release" | "closes_at">;
 
 /** Makes the questions of a paper. @throws QuizProblem where there is none */
 export type Make = (request: PaperRequest) => Promise<Item[]>;
 
-/** A paper that nobody has seen before. @throws QuizProblem where there is none */
-export async function drawPaper(
-  { level, count, templates, units = "metric", language = "en" }: Asked,
-  make: Make,
-): Promise<Paper> {
-  const seed = randomBytes(16).toString("base64url");
+/**
+ * What questions are drawn from. A seed of the instructor's own is mixed with the key: otherwise whoever guesses the text has the
+ * whole paper with its keys from the questions' own code.
+ */
+function seedOf({ seed, instructorKey }: Asked): string {
+  if (seed === undefined || instructorKey === undefined) return randomBytes(16).toString("base64url");
+  return createHmac("sha256", instructorKey).update(seed).digest("base64url");
+}
+
+/** A paper that nobody has seen before, or the one of a seed. @throws QuizProblem where there is none */
+export async function drawPaper(asked: Asked, make: Make): Promise<Paper> {
+  const { level, count, templates, topics, avoid, units = "metric", language = "en" } = asked;
+  const seed = seedOf(asked);
   const request = {
     seed,
     level,
@@ -29,6 +44,8 @@ export async function drawPaper(
     units,
     language,
     ...(templates === undefined ? {} : { templates }),
+    ...(topics === undefined ? {} : { topics }),
+    ...(avoid === undefined ? {} : { avoid }),
   };
   return { request, items: await make(request) };
 }

@@ -15,7 +15,7 @@ export function quizRoutes(
     app.log.info("QUIZ_KEYS is not set: papers are sealed with a key of this process, and end with it");
   }
   const sealing = { keyring: keyring ?? drawKeyring(), lifetime_s: tokenLifetime_s };
-  quizItemsRoute(app, sealing, computing);
+  quizItemsRoute(app, sealing, instructorKey, computing);
   quizAnswersRoute(app, sealing, instructorKey, computing);
   quizPackagesRoute(app, sealing, instructorKey, computing);
 }
