@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "b2feb4b4b410391e2d529322bc1a3aefc2d8dead1a30c0504d5b3f5216cfd627";
+export const descriptionHash = "a1921e0432d45ff3ef403b929f9fd753f430b4f6567ea2c9fad01918703c47f1";
