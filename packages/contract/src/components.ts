@@ -26,7 +26,7 @@ import { CameraClass, RecordingCurve, RecordingPoint } from "./scene/camera.js";
 import { CardSample, TransferCurve } from "./scene/card.js";
 import { DaylightBasis } from "./scene/daylight.js";
 import { SubjectFacing } from "./scene/dive.js";
-import { KitItem, KitItemName } from "./scene/kit.js";
+import { KitItem, KitItemName, ResolvedKitItem } from "./scene/kit.js";
 import { BeamMedium, Lamp, LedName, ResolvedLamp } from "./scene/lamps.js";
 import { FilterChange, FilterKind, TransmittanceSample } from "./scene/lens-filter.js";
 import { FilterHolder, RearFixing, StepRing } from "./scene/mounting/filter.js";
@@ -57,6 +57,7 @@ const all: Record<string, z.ZodTypeAny> = {
   TransmittanceSample,
   KitItem,
   KitItemName,
+  ResolvedKitItem,
   Lamp,
   BeamMedium,
   LedName,

@@ -199,3 +199,18 @@ describe("the one form of a scene", () => {
     expect(scene.lamps[1]).not.toHaveProperty("cct_K");
   });
 });
+
+describe("filters by stops", () => {
+  it("are those of the density: 2 stops are 0.602 (log10 4), on the lens and in the kit, to the byte", () => {
+    const base = { water_type: "IB", depth_m: 12 } as const;
+    expect(text({ ...base, filter_kind: "red", filter_stops: 2 })).toBe(
+      text({ ...base, filter_kind: "red", filter_density: 0.602 }),
+    );
+    const kit = (strength: object) => [
+      { id: "a", item: "lens_filter" as const, filter_kind: "red" as const, ...strength },
+    ];
+    expect(text({ ...base, kit: kit({ filter_stops: 1 }) })).toBe(
+      text({ ...base, kit: kit({ filter_density: 0.301 }) }),
+    );
+  });
+});

@@ -97,6 +97,9 @@ export const ExposureAtDepth = z
     exposure_value_ev100: ExposureValueEstimate.describe(
       "Subject level: exposure value at ISO 100 that a solid subject asks for, as a dome receptor meters it (ISO 2720, C = 340), distance, port and filter included. Settings and verdict go by it.",
     ),
+    card_exposure_value_ev100: ExposureValueEstimate.describe(
+      "The same for a flat card across the way to the camera, which tilts with it, as a flat receptor of ISO 2720 (C = 250) in its place meters it. It turns none of itself away: where the light comes from behind the camera a card asks for less exposure than a solid subject.",
+    ),
     scene_exposure_value_ev100: ExposureValueEstimate.describe(
       "Scene level: exposure value at ISO 100 that a meter in the housing comes to, which averages the picture: a third subject, a third sea floor where there is one, and the rest open water (shares are a judgement). Absent without daylight.",
     ).optional(),
@@ -152,6 +155,7 @@ export const ExposureLossAnswer = z
           total_loss_stops: exampleLoss,
           subject_illuminance_lx: { low: 2900, likely: 4100, high: 5600 },
           exposure_value_ev100: { low: 6.9, likely: 7.6, high: 8.2 },
+          card_exposure_value_ev100: { low: 7.1, likely: 7.8, high: 8.4 },
           verdict: "fits",
           iso: 400,
           f_number: 4,

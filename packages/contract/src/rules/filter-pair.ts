@@ -7,22 +7,25 @@ export interface HalfFilter {
 }
 
 /**
- * Kind and density of a filter mean nothing without each other.
+ * Kind and strength of a filter mean nothing without each other.
  * @param prefix of the pointers, for example `/lamps/0/` or `/lamp_`
+ * @param stops where a filter's strength can be given in stops too
  */
 export function filterPair(
   prefix: string,
   kind: string | undefined,
   density: number | undefined,
+  stops?: number,
 ): Violation<HalfFilter>[] {
-  if ((kind === undefined) === (density === undefined)) return [];
-  const [there, missing] =
-    kind === undefined ? ["filter_density", "filter_kind"] : ["filter_kind", "filter_density"];
+  const strength = density ?? stops;
+  if ((kind === undefined) === (strength === undefined)) return [];
+  const given = density === undefined && stops !== undefined ? "filter_stops" : "filter_density";
+  const [there, missing] = kind === undefined ? [given, "filter_kind"] : ["filter_kind", "filter_density"];
   const name = prefix.slice(prefix.lastIndexOf("/") + 1);
   return [
     broken(`${prefix}${there}`, {
       missing: `${name}${missing}`,
-      fields: [`${name}filter_kind`, `${name}filter_density`],
+      fields: [`${name}filter_kind`, `${name}${kind === undefined ? given : "filter_density"}`],
     }),
   ];
 }

@@ -4,18 +4,37 @@ import { broken, type Nothing, type RuleOf } from "./rule.js";
 
 const oneLensFilter: RuleOf<"one_lens_filter", Nothing> = {
   code: "one_lens_filter",
-  fields: ["filter_kind", "filter_density", "filter_transmittance"],
-  violations: ({ filter_kind, filter_density, filter_transmittance }) => {
-    if (filter_transmittance === undefined || (filter_kind === undefined && filter_density === undefined))
+  fields: ["filter_kind", "filter_density", "filter_stops", "filter_transmittance"],
+  violations: ({ filter_kind, filter_density, filter_stops, filter_transmittance }) => {
+    if (filter_transmittance === undefined || (filter_kind ?? filter_density ?? filter_stops) === undefined)
       return [];
     return [broken("/filter_transmittance", {})];
   },
 };
 
-const lensFilterPair: RuleOf<"lens_filter_pair", HalfFilter> = {
-  code: "lens_filter_pair",
-  fields: ["filter_kind", "filter_density"],
-  violations: ({ filter_kind, filter_density }) => filterPair("/", filter_kind, filter_density),
+const oneFilterStrength: RuleOf<"one_filter_strength", Nothing> = {
+  code: "one_filter_strength",
+  fields: ["filter_density", "filter_stops", "kit"],
+  violations: ({ filter_density, filter_stops, kit = [] }) => [
+    ...(filter_density === undefined || filter_stops === undefined ? [] : [broken("/filter_stops", {})]),
+    ...kit.flatMap((item, index) =>
+      item.filter_density === undefined || item.filter_stops === undefined
+        ? []
+        : [broken(`/kit/${index}/filter_stops`, {})],
+    ),
+  ],
 };
 
-export const lensFilterRules = [oneLensFilter, lensFilterPair, rising("filter_transmittance")] as const;
+const lensFilterPair: RuleOf<"lens_filter_pair", HalfFilter> = {
+  code: "lens_filter_pair",
+  fields: ["filter_kind", "filter_density", "filter_stops"],
+  violations: ({ filter_kind, filter_density, filter_stops }) =>
+    filterPair("/", filter_kind, filter_density, filter_stops),
+};
+
+export const lensFilterRules = [
+  oneLensFilter,
+  oneFilterStrength,
+  lensFilterPair,
+  rising("filter_transmittance"),
+] as const;

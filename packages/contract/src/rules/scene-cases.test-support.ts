@@ -254,13 +254,33 @@ export const sceneCases: Record<
     refuses: [
       [{ filter_transmittance: curve, filter_kind: "red", filter_density: 0.6 }, ["/filter_transmittance"]],
       [{ filter_transmittance: curve, filter_density: 0.6 }, ["/filter_transmittance"]],
+      [{ filter_transmittance: curve, filter_stops: 2 }, ["/filter_transmittance"]],
+    ],
+  },
+  one_filter_strength: {
+    passes: [
+      { filter_kind: "red", filter_stops: 2 },
+      { kit: [{ id: "a", item: "lens_filter", filter_kind: "red", filter_stops: 2 }] },
+    ],
+    refuses: [
+      [{ filter_kind: "red", filter_density: 0.6, filter_stops: 2 }, ["/filter_stops"]],
+      [
+        {
+          kit: [
+            { id: "a", item: "lens_filter", filter_kind: "red", filter_density: 0.6 },
+            { id: "b", item: "lens_filter", filter_kind: "red", filter_density: 0.6, filter_stops: 2 },
+          ],
+        },
+        ["/kit/1/filter_stops"],
+      ],
     ],
   },
   lens_filter_pair: {
-    passes: [{ filter_kind: "red", filter_density: 0.6 }, {}],
+    passes: [{ filter_kind: "red", filter_density: 0.6 }, { filter_kind: "red", filter_stops: 2 }, {}],
     refuses: [
       [{ filter_kind: "red" }, ["/filter_kind"]],
       [{ filter_density: 0.6 }, ["/filter_density"]],
+      [{ filter_stops: 2 }, ["/filter_stops"]],
     ],
   },
   filter_transmittance_rising: {
@@ -297,6 +317,8 @@ export const sceneCases: Record<
     refuses: [
       [{ kit: [{ id: "a", item: "lens_filter" }] }, ["/kit/0"]],
       [{ kit: [{ id: "a", item: "lens_filter", filter_kind: "red" }] }, ["/kit/0/filter_kind"]],
+      [{ kit: [{ id: "a", item: "lens_filter", filter_stops: 2 }] }, ["/kit/0/filter_stops"]],
+      [{ kit: [{ id: "a", item: "lamp", filter_stops: 2 }] }, ["/kit/0"]],
       [
         { kit: [{ id: "a", item: "lens_filter", filter_kind: "red", filter_transmittance: curve }] },
         ["/kit/0"],

@@ -2,7 +2,7 @@ import { z } from "zod/v3";
 import { choice, list, text } from "../field/choice.js";
 import { withOptional } from "../field/optional.js";
 import { quantity } from "../field/quantity.js";
-import { FilterKind, filterDensity, TransmittanceSample } from "./lens-filter.js";
+import { FilterKind, filterDensity, filterStops, TransmittanceSample } from "./lens-filter.js";
 import { kitItems } from "./values.js";
 
 export const KitItemName = z.enum(kitItems).describe("What something in the kit is.");
@@ -11,7 +11,7 @@ const kitItemFields = {
   id: text({ description: "The caller's own name of it; answers use it.", example: "red-55", maxLength: 64 }),
   item: choice(KitItemName, { description: "What it is.", example: "lens_filter" }),
   filter_kind: choice(FilterKind, {
-    description: "Kind of a filter. With `filter_density`.",
+    description: "Kind of a filter. With `filter_density` or `filter_stops`.",
     example: "red",
   }),
   filter_density: quantity({
@@ -31,18 +31,47 @@ const kitItemFields = {
   }),
 };
 
+const mayBeAbsent = ["filter_kind", "filter_density", "filter_transmittance"] as const;
+
 export const KitItem = z
-  .object(withOptional(kitItemFields, ["filter_kind", "filter_density", "filter_transmittance"]))
+  .object(
+    withOptional(
+      {
+        ...kitItemFields,
+        filter_stops: quantity({
+          ...filterStops,
+          description:
+            "Strength of a filter in stops, in the band that its kind absorbs, in place of `filter_density`: a stop is a density of 0.3. With `filter_kind`.",
+        }),
+      },
+      [...mayBeAbsent, "filter_stops"],
+    ),
+  )
   .strict()
   .describe("Something that is owned.");
+
+export const ResolvedKitItem = z
+  .object(withOptional(kitItemFields, mayBeAbsent))
+  .describe("Something that is owned, a filter by its density or its curve.");
+
+const mostItems = 64;
+const example = [
+  { id: "red-55", item: "lens_filter", filter_kind: "red", filter_density: 0.6 },
+  { id: "magenta-55", item: "lens_filter", filter_kind: "magenta", filter_density: 0.4 },
+] as const;
 
 export const kitField = {
   kit: list(KitItem, {
     description: "What is owned: filters are then chosen from it alone. Any filter when left out.",
-    maxItems: 64,
-    example: [
-      { id: "red-55", item: "lens_filter", filter_kind: "red", filter_density: 0.6 },
-      { id: "magenta-55", item: "lens_filter", filter_kind: "magenta", filter_density: 0.4 },
-    ],
+    maxItems: mostItems,
+    example,
+  }),
+};
+
+export const resolvedKitField = {
+  kit: list(ResolvedKitItem, {
+    description: "What is owned: filters are then chosen from it alone.",
+    maxItems: mostItems,
+    example,
   }),
 };

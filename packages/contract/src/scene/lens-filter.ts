@@ -24,6 +24,14 @@ export const filterDensity = {
   example: 0.6,
 } as const;
 
+/** The same in stops of the light that the filter holds back most, as shops sell them: a stop is a density of 0.3. */
+export const filterStops = {
+  unit: "1",
+  min: 0.17,
+  max: 9.9,
+  example: 2,
+} as const;
+
 export const TransmittanceSample = z
   .object({
     wavelength_nm: quantity({
@@ -44,16 +52,26 @@ export const TransmittanceSample = z
   .strict()
   .describe("What a filter lets through at one wavelength.");
 
+/** Resolved to a density. */
+export const lensFilterStops = {
+  filter_stops: quantity({
+    ...filterStops,
+    description:
+      "Strength of the filter on the lens in stops, in the band that its kind absorbs, in place of `filter_density`: a stop is a density of 0.3. With `filter_kind`.",
+  }),
+};
+
 /** The filter on the lens; none of the first three means that there is none. */
 export const lensFilterFields = {
   filter_kind: choice(FilterKind, {
-    description: "Kind of the filter on the lens. With `filter_density`; no filter when left out.",
+    description:
+      "Kind of the filter on the lens. With `filter_density` or `filter_stops`; no filter when left out.",
     example: "red",
   }),
   filter_density: quantity({
     ...filterDensity,
     description:
-      "Peak optical density of the filter on the lens, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`.",
+      "Peak optical density of the filter on the lens, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. Or `filter_stops`.",
   }),
   filter_transmittance: list(TransmittanceSample, {
     description:

@@ -6,9 +6,9 @@ import { daylightFields } from "./daylight.js";
 import { sceneDefaults } from "./defaults.js";
 import { diveFields, resolvedDiveFields } from "./dive.js";
 import { everyResolvedSceneFields, everySceneFields } from "./every-scene.js";
-import { kitField } from "./kit.js";
+import { kitField, resolvedKitField } from "./kit.js";
 import { flatLampFields, lampsField, resolvedLampsField } from "./lamps.js";
-import { lensFilterFields } from "./lens-filter.js";
+import { lensFilterFields, lensFilterStops } from "./lens-filter.js";
 import { viewFields } from "./view.js";
 import { waterFields } from "./water.js";
 
@@ -22,6 +22,7 @@ export const Scene = z
     ...bottomFields,
     ...cameraFields,
     ...lensFilterFields,
+    ...lensFilterStops,
     ...kitField,
     ...lampsField,
     ...flatLampFields,
@@ -65,7 +66,7 @@ export const ResolvedScene = z
         ...bottomFields,
         ...resolvedCameraFields,
         ...lensFilterFields,
-        ...kitField,
+        ...resolvedKitField,
       },
       needed,
     ),

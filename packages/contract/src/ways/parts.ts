@@ -24,10 +24,16 @@ const filterItem = { item: ["lens_filter", "lamp_filter"] };
 /** What a piece of a kit gives in one of several ways. */
 export const kitItemWays: readonly Ways[] = [
   {
-    says: "A filter needs filter_kind with filter_density, or filter_transmittance; a lamp has neither.",
+    says: "A filter needs filter_kind with filter_density or filter_stops, or filter_transmittance; a lamp has neither.",
     ways: [
       { name: "OwnedLight", needs: ["item"], takes: [], values: { item: ["lamp"] } },
       { name: "OwnedFilterByCurve", needs: ["item", "filter_transmittance"], takes: [], values: filterItem },
+      {
+        name: "OwnedFilterByStops",
+        needs: ["item", "filter_kind", "filter_stops"],
+        takes: [],
+        values: filterItem,
+      },
       {
         name: "OwnedFilterByDensity",
         needs: ["item", "filter_kind", "filter_density"],

@@ -70,6 +70,7 @@ export function exposureAtDepth(
     ...(inDaylight ? { total_loss_stops: atLeastZero(budget.total) } : {}),
     subject_illuminance_lx: mapRising(budget.log2SubjectLux, (l) => 2 ** l),
     exposure_value_ev100: budget.ev100,
+    card_exposure_value_ev100: budget.cardEv100,
     ...(inDaylight ? { scene_exposure_value_ev100: budget.sceneEv100 } : {}),
     ...verdictFields(settings, budget.ev100, limits),
     iso: settings.iso,

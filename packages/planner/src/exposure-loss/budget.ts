@@ -1,13 +1,14 @@
 import {
   add,
   ev100FromDome,
+  ev100FromIlluminance,
   illuminance_lx,
   lossStops,
   multiply,
   pathTransmittance,
   type Spectrum,
 } from "@sunfathom/optics";
-import { subjectDaylightAt } from "../light/daylight-at-depth.js";
+import { cardDaylightAt, subjectDaylightAt } from "../light/daylight-at-depth.js";
 import {
   CLEAR_LAMPS,
   downwellingAt,
@@ -31,6 +32,8 @@ export interface Budget {
   log2SubjectLux: number;
   /** Of the subject, as a dome receptor in its place meters it. */
   ev100: number;
+  /** Of a flat card across the axis, as a flat receptor in its place meters it. */
+  cardEv100: number;
   /** Of the whole picture, as a meter in the housing averages it; 0 without daylight and not to be shown. */
   sceneEv100: number;
   /** Contrast against open water that is lost on the way to the camera, in stops. */
@@ -41,6 +44,7 @@ export function budgetAt(world: Underwater, lensFilter: Spectrum, depth_m: numbe
   const daylight = subjectDaylightAt(world, depth_m);
   const lamps = lampLightAt(world);
   const subject = add(daylight, lamps);
+  const card = add(cardDaylightAt(world, depth_m), lamps);
   const arriving = multiply(subject, towardsCamera(world));
   const filtered = illuminance_lx(multiply(arriving, lensFilter));
   const lux = illuminance_lx(subject);
@@ -60,6 +64,9 @@ export function budgetAt(world: Underwater, lensFilter: Spectrum, depth_m: numbe
     total: loss(above, seenDaylight),
     log2SubjectLux: Math.log2(lux),
     ev100: ev100FromDome(PORT * filtered),
+    cardEv100: ev100FromIlluminance(
+      PORT * illuminance_lx(multiply(multiply(card, towardsCamera(world)), lensFilter)),
+    ),
     sceneEv100: world.daylight
       ? ev100FromDome(PORT * illuminance_lx(multiply(sceneLight(world, subject, depth_m), lensFilter)))
       : 0,

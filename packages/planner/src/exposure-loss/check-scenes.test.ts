@@ -62,3 +62,40 @@ describe("a higher sun", () => {
     },
   );
 });
+
+describe("three levels, side by side", () => {
+  const levels = (change: Partial<Scene>) => {
+    const scene: Scene = { ...PRACTICE_SCENE, lamps: [], min_depth_m: 6, max_depth_m: 6, ...change };
+    const [at] = exposureLoss(scene).depths;
+    return {
+      card: at.card_exposure_value_ev100.likely,
+      subject: at.exposure_value_ev100.likely,
+      scene: at.scene_exposure_value_ev100?.likely ?? Number.NaN,
+    };
+  };
+
+  it("card and dome that face up under a high sun differ by their receptors' constants, 250 and 340 (ISO 2720), or by less", () => {
+    // Light from straight above falls on both alike; what falls slantwise counts for more on a dome, (1 + cos)/2 against cos.
+    const up = levels({ subject_facing: "up", sun_elevation_deg: 88, min_depth_m: 0.1, max_depth_m: 0.1 });
+    expect(up.card - up.subject).toBeLessThan(Math.log2(340 / 250));
+    expect(up.card - up.subject).toBeGreaterThan(Math.log2(340 / 250) - 0.15);
+  });
+
+  it("the card tilts with the camera: looking down it faces the light above, looking up it turns away", () => {
+    const [down, level, up] = [-45, 0, 45].map((camera_tilt_deg) => levels({ camera_tilt_deg }).card);
+    expect(down).toBeGreaterThan(level + 0.5);
+    expect(up).toBeLessThan(level - 0.5);
+  });
+
+  it("a dome feels the tilt less than a card", () => {
+    const [down, up] = [-45, 45].map((camera_tilt_deg) => levels({ camera_tilt_deg }));
+    expect(down.subject - up.subject).toBeLessThan(down.card - up.card);
+  });
+
+  it("with the sun behind the camera card and subject brighten, and the water behind them does not", () => {
+    const [behind, facing] = (["behind_camera", "in_frame"] as const).map((sun_side) => levels({ sun_side }));
+    expect(behind.card).toBeGreaterThan(facing.card + 0.3);
+    expect(behind.subject).toBeGreaterThan(facing.subject + 0.3);
+    expect(behind.scene - facing.scene).toBeLessThan(behind.subject - facing.subject);
+  });
+});

@@ -34,6 +34,8 @@ export interface ExposureAtDepth {
   subject_illuminance_lx: Estimate;
   /** Exposure value at ISO 100 that a solid subject asks for (a dome receptor of ISO 2720), distance, port and filter included. */
   exposure_value_ev100: Estimate;
+  /** The same for a flat card across the way to the camera, tilting with it, as a flat receptor of ISO 2720 meters it. */
+  card_exposure_value_ev100: Estimate;
   /** The same for what a meter in the housing averages over subject, sea floor and open water; absent without daylight. */
   scene_exposure_value_ev100?: Estimate;
   verdict: ExposureVerdict;

@@ -70,6 +70,7 @@ const sceneQuery = [
   "filter_kind",
   "filter_density",
   "filter_change_underwater",
+  "filter_stops",
   "lamp_flux_lm",
   "lamp_count",
   "lamp_beam_angle_deg",

@@ -739,6 +739,10 @@ export type ExposureAtDepth = {
      */
     exposure_value_ev100: ExposureValueEstimate;
     /**
+     * The same for a flat card across the way to the camera, which tilts with it, as a flat receptor of ISO 2720 (C = 250) in its place meters it. It turns none of itself away: where the light comes from behind the camera a card asks for less exposure than a solid subject.
+     */
+    card_exposure_value_ev100: ExposureValueEstimate;
+    /**
      * Scene level: exposure value at ISO 100 that a meter in the housing comes to, which averages the picture: a third subject, a third sea floor where there is one, and the rest open water (shares are a judgement). Absent without daylight.
      */
     scene_exposure_value_ev100?: ExposureValueEstimate | undefined;
@@ -1439,7 +1443,7 @@ export type KitItemFields = {
      */
     item: KitItemName;
     /**
-     * Kind of a filter. With `filter_density`.
+     * Kind of a filter. With `filter_density` or `filter_stops`.
      */
     filter_kind?: FilterKind | undefined;
     /**
@@ -1450,6 +1454,10 @@ export type KitItemFields = {
      * Measured curve of a filter, in place of kind and density: 2 to 401 samples, wavelengths rising. Answers call it by the kind whose curve is most like it.
      */
     filter_transmittance?: Array<TransmittanceSample> | undefined;
+    /**
+     * Strength of a filter in stops, in the band that its kind absorbs, in place of `filter_density`: a stop is a density of 0.3. With `filter_kind`. 0.17 to 9.9.
+     */
+    filter_stops?: number | undefined;
 };
 
 /**
@@ -3008,6 +3016,32 @@ export type RequestTimeoutProblem = {
 };
 
 /**
+ * Something that is owned, a filter by its density or its curve.
+ */
+export type ResolvedKitItem = {
+    /**
+     * The caller's own name of it; answers use it.
+     */
+    id: string;
+    /**
+     * What it is.
+     */
+    item: KitItemName;
+    /**
+     * Kind of a filter. With `filter_density` or `filter_stops`.
+     */
+    filter_kind?: FilterKind | undefined;
+    /**
+     * Peak optical density of a filter, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. 0.05 to 3.
+     */
+    filter_density?: number | undefined;
+    /**
+     * Measured curve of a filter, in place of kind and density: 2 to 401 samples, wavelengths rising. Answers call it by the kind whose curve is most like it.
+     */
+    filter_transmittance?: Array<TransmittanceSample> | undefined;
+};
+
+/**
  * Lamps of one make at one distance, with every default filled in.
  */
 export type ResolvedLamp = {
@@ -3332,11 +3366,11 @@ export type ResolvedScene = {
      */
     balance_tolerance_delta_e00?: number | undefined;
     /**
-     * Kind of the filter on the lens. With `filter_density`; no filter when left out.
+     * Kind of the filter on the lens. With `filter_density` or `filter_stops`; no filter when left out.
      */
     filter_kind?: FilterKind | undefined;
     /**
-     * Peak optical density of the filter on the lens, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. 0.05 to 3.
+     * Peak optical density of the filter on the lens, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. Or `filter_stops`. 0.05 to 3.
      */
     filter_density?: number | undefined;
     /**
@@ -3348,9 +3382,9 @@ export type ResolvedScene = {
      */
     filter_change_underwater: FilterChange;
     /**
-     * What is owned: filters are then chosen from it alone. Any filter when left out.
+     * What is owned: filters are then chosen from it alone.
      */
-    kit?: Array<KitItem> | undefined;
+    kit?: Array<ResolvedKitItem> | undefined;
     /**
      * Lamps that are switched on; empty when there are none.
      */
@@ -3652,11 +3686,11 @@ export type SceneFields = {
      */
     balance_tolerance_delta_e00?: number | undefined;
     /**
-     * Kind of the filter on the lens. With `filter_density`; no filter when left out.
+     * Kind of the filter on the lens. With `filter_density` or `filter_stops`; no filter when left out.
      */
     filter_kind?: FilterKind | undefined;
     /**
-     * Peak optical density of the filter on the lens, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. 0.05 to 3.
+     * Peak optical density of the filter on the lens, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. Or `filter_stops`. 0.05 to 3.
      */
     filter_density?: number | undefined;
     /**
@@ -3667,6 +3701,10 @@ export type SceneFields = {
      * Whether the lens filter can be changed under water. Default `none`.
      */
     filter_change_underwater?: FilterChange | undefined;
+    /**
+     * Strength of the filter on the lens in stops, in the band that its kind absorbs, in place of `filter_density`: a stop is a density of 0.3. With `filter_kind`. 0.17 to 9.9.
+     */
+    filter_stops?: number | undefined;
     /**
      * What is owned: filters are then chosen from it alone. Any filter when left out.
      */
@@ -4440,32 +4478,37 @@ export interface CardSampleRest extends Omit<CardSampleFields, "iso" | "shutter_
  */
 export type CardSample = CardSampleRest & (CardWithExposure | CardWithoutExposure) & (CardWithGains | CardWithoutGains);
 
-type KitItemWhy1 = "A filter needs filter_kind with filter_density, or filter_transmittance; a lamp has neither.";
+type KitItemWhy1 = "A filter needs filter_kind with filter_density or filter_stops, or filter_transmittance; a lamp has neither.";
 
 /** Given: `item`. */
-export interface OwnedLight extends Given<KitItemFields, "item">, Without<"filter_transmittance" | "filter_kind" | "filter_density", KitItemWhy1> {
+export interface OwnedLight extends Given<KitItemFields, "item">, Without<"filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density", KitItemWhy1> {
   item: "lamp";
 }
 
 /** Given: `item`, `filter_transmittance`. */
-export interface OwnedFilterByCurve extends Given<KitItemFields, "item" | "filter_transmittance">, Without<"filter_kind" | "filter_density", KitItemWhy1> {
+export interface OwnedFilterByCurve extends Given<KitItemFields, "item" | "filter_transmittance">, Without<"filter_kind" | "filter_stops" | "filter_density", KitItemWhy1> {
+  item: "lens_filter" | "lamp_filter";
+}
+
+/** Given: `item`, `filter_kind`, `filter_stops`. */
+export interface OwnedFilterByStops extends Given<KitItemFields, "item" | "filter_kind" | "filter_stops">, Without<"filter_transmittance" | "filter_density", KitItemWhy1> {
   item: "lens_filter" | "lamp_filter";
 }
 
 /** Given: `item`, `filter_kind`, `filter_density`. */
-export interface OwnedFilterByDensity extends Given<KitItemFields, "item" | "filter_kind" | "filter_density">, Without<"filter_transmittance", KitItemWhy1> {
+export interface OwnedFilterByDensity extends Given<KitItemFields, "item" | "filter_kind" | "filter_density">, Without<"filter_transmittance" | "filter_stops", KitItemWhy1> {
   item: "lens_filter" | "lamp_filter";
 }
 
 /** The fields of a `KitItem` that go with whatever else is given. */
-export interface KitItemRest extends Omit<KitItemFields, "item" | "filter_transmittance" | "filter_kind" | "filter_density"> {}
+export interface KitItemRest extends Omit<KitItemFields, "item" | "filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density"> {}
 
 /**
  * Something that is owned.
  *
- * A filter needs filter_kind with filter_density, or filter_transmittance; a lamp has neither.
+ * A filter needs filter_kind with filter_density or filter_stops, or filter_transmittance; a lamp has neither.
  */
-export type KitItem = KitItemRest & (OwnedLight | OwnedFilterByCurve | OwnedFilterByDensity);
+export type KitItem = KitItemRest & (OwnedLight | OwnedFilterByCurve | OwnedFilterByStops | OwnedFilterByDensity);
 
 type LampWhy1 = "filter_kind and filter_density go together.";
 
@@ -4540,7 +4583,7 @@ type SceneWhy2 = "Give one depth, depth_m, or two, min_depth_m and max_depth_m."
 
 type SceneWhy3 = "Give daylight in one way: sun_elevation_deg, or a place (latitude_deg, longitude_deg) with time, or with local_time and time_zone, or daylight_basis none. camera_heading_deg needs place and time.";
 
-type SceneWhy4 = "Give the filter on the lens in one way: filter_kind with filter_density, or filter_transmittance.";
+type SceneWhy4 = "Give the filter on the lens in one way: filter_kind with filter_density or filter_stops, or filter_transmittance.";
 
 type SceneWhy5 = "Give video lights in one way: lamps, or lamp_flux_lm with lamp_distance_m and the other lamp_ fields.";
 
@@ -4589,13 +4632,16 @@ export interface DaylightBySun extends Pick<SceneFields, "daylight_basis" | "sun
 }
 
 /** Given: `filter_transmittance`. */
-export interface LensFilterByCurve extends Given<SceneFields, "filter_transmittance">, Without<"filter_kind" | "filter_density", SceneWhy4> {}
+export interface LensFilterByCurve extends Given<SceneFields, "filter_transmittance">, Without<"filter_kind" | "filter_stops" | "filter_density", SceneWhy4> {}
+
+/** Given: `filter_kind`, `filter_stops`. */
+export interface LensFilterByStops extends Given<SceneFields, "filter_kind" | "filter_stops">, Without<"filter_transmittance" | "filter_density", SceneWhy4> {}
 
 /** Given: `filter_kind`, `filter_density`. */
-export interface LensFilterByDensity extends Given<SceneFields, "filter_kind" | "filter_density">, Without<"filter_transmittance", SceneWhy4> {}
+export interface LensFilterByDensity extends Given<SceneFields, "filter_kind" | "filter_density">, Without<"filter_transmittance" | "filter_stops", SceneWhy4> {}
 
-/** None of `filter_transmittance`, `filter_kind`, `filter_density`. */
-export interface NoLensFilter extends Without<"filter_transmittance" | "filter_kind" | "filter_density", SceneWhy4> {}
+/** None of `filter_transmittance`, `filter_kind`, `filter_stops`, `filter_density`. */
+export interface NoLensFilter extends Without<"filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density", SceneWhy4> {}
 
 /** Given: `lamps`. */
 export interface LightsListed extends Given<SceneFields, "lamps">, Without<"lamp_flux_lm" | "lamp_distance_m" | "lamp_count" | "lamp_beam_angle_deg" | "lamp_beam_angle_medium" | "lamp_cct_K" | "lamp_led" | "lamp_filter_kind" | "lamp_filter_density", SceneWhy5> {}
@@ -4607,7 +4653,7 @@ export interface LightsAlike extends Given<SceneFields, "lamp_flux_lm" | "lamp_d
 export interface NoLights extends Without<"lamps" | "lamp_flux_lm" | "lamp_distance_m" | "lamp_count" | "lamp_beam_angle_deg" | "lamp_beam_angle_medium" | "lamp_cct_K" | "lamp_led" | "lamp_filter_kind" | "lamp_filter_density", SceneWhy5> {}
 
 /** The fields of a `Scene` that go with whatever else is given. */
-export interface SceneRest extends Omit<SceneFields, "card_samples" | "transfer_curve" | "locked_exposure" | "locked_balance" | "kd_samples" | "visibility_m" | "water_hue" | "secchi_depth_m" | "chlorophyll_mg_m3" | "water_type" | "min_depth_m" | "max_depth_m" | "depth_m" | "daylight_basis" | "latitude_deg" | "longitude_deg" | "local_time" | "time_zone" | "camera_heading_deg" | "time" | "sun_elevation_deg" | "filter_transmittance" | "filter_kind" | "filter_density" | "lamps" | "lamp_flux_lm" | "lamp_distance_m" | "lamp_count" | "lamp_beam_angle_deg" | "lamp_beam_angle_medium" | "lamp_cct_K" | "lamp_led" | "lamp_filter_kind" | "lamp_filter_density"> {}
+export interface SceneRest extends Omit<SceneFields, "card_samples" | "transfer_curve" | "locked_exposure" | "locked_balance" | "kd_samples" | "visibility_m" | "water_hue" | "secchi_depth_m" | "chlorophyll_mg_m3" | "water_type" | "min_depth_m" | "max_depth_m" | "depth_m" | "daylight_basis" | "latitude_deg" | "longitude_deg" | "local_time" | "time_zone" | "camera_heading_deg" | "time" | "sun_elevation_deg" | "filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density" | "lamps" | "lamp_flux_lm" | "lamp_distance_m" | "lamp_count" | "lamp_beam_angle_deg" | "lamp_beam_angle_medium" | "lamp_cct_K" | "lamp_led" | "lamp_filter_kind" | "lamp_filter_density"> {}
 
 /**
  * What is filmed, where and with what. Exactly one way to describe the water and a depth are needed; all else has a default or may be left out.
@@ -4615,7 +4661,7 @@ export interface SceneRest extends Omit<SceneFields, "card_samples" | "transfer_
  * Describe the water in one way: water_type, or visibility_m with water_hue, or secchi_depth_m with water_hue, or chlorophyll_mg_m3, or kd_samples, or card_samples with transfer_curve.
  * Give one depth, depth_m, or two, min_depth_m and max_depth_m.
  * Give daylight in one way: sun_elevation_deg, or a place (latitude_deg, longitude_deg) with time, or with local_time and time_zone, or daylight_basis none. camera_heading_deg needs place and time.
- * Give the filter on the lens in one way: filter_kind with filter_density, or filter_transmittance.
+ * Give the filter on the lens in one way: filter_kind with filter_density or filter_stops, or filter_transmittance.
  * Give video lights in one way: lamps, or lamp_flux_lm with lamp_distance_m and the other lamp_ fields.
  */
-export type Scene = SceneRest & (WaterByCard | WaterByAttenuation | WaterByVisibility | WaterBySecchiDepth | WaterByChlorophyll | WaterByType) & (DepthRange | OneDepth) & (DaylightAbsent | DaylightByClock | DaylightByInstant | DaylightBySun) & (LensFilterByCurve | LensFilterByDensity | NoLensFilter) & (LightsListed | LightsAlike | NoLights);
+export type Scene = SceneRest & (WaterByCard | WaterByAttenuation | WaterByVisibility | WaterBySecchiDepth | WaterByChlorophyll | WaterByType) & (DepthRange | OneDepth) & (DaylightAbsent | DaylightByClock | DaylightByInstant | DaylightBySun) & (LensFilterByCurve | LensFilterByStops | LensFilterByDensity | NoLensFilter) & (LightsListed | LightsAlike | NoLights);

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "a1921e0432d45ff3ef403b929f9fd753f430b4f6567ea2c9fad01918703c47f1";
+export const descriptionHash = "a3b9860cc6a583c3bfb9f23d6e50019ca9a22a52aded9b89ea956e5f2ceddcd3";

@@ -97,6 +97,8 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       `${wanted} for the ${wanted === 0 ? "first" : "last"} point`,
     ),
   one_lens_filter: () => text("The lens filter is given twice.", oneFilter),
+  one_filter_strength: () =>
+    text("The filter's strength is given twice.", "filter_density or filter_stops, not both"),
   lens_filter_pair: halfFilter,
   filter_transmittance_rising: notRising,
   kit_ids_unique: repeatedId,
@@ -112,7 +114,7 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   lamp_complete: (p) => text(missing(p.missing), "lamp_flux_lm together with lamp_distance_m"),
 };
 
-const oneFilter = "filter_kind and filter_density, or filter_transmittance";
+const oneFilter = "filter_kind and filter_density (or filter_stops), or filter_transmittance";
 
 /** What each of them says. Made when asked for: whoever computes without a service explains no codes, and downloads none of it. */
 export const sceneRuleMeanings = (): Readonly<Record<keyof SceneRuleParameters, string>> => ({
@@ -150,7 +152,8 @@ export const sceneRuleMeanings = (): Readonly<Record<keyof SceneRuleParameters, 
   recording_curve_points_whole: "`recording_curve_points` begin at a `light_share` of 0 and end at one of 1.",
   one_lens_filter:
     "The lens filter is given as `filter_kind` and `filter_density`, or as `filter_transmittance`.",
-  lens_filter_pair: "`filter_kind` and `filter_density` go together.",
+  one_filter_strength: "The strength of a filter is given as `filter_density` or as `filter_stops`.",
+  lens_filter_pair: "`filter_kind` and `filter_density`, or `filter_stops`, go together.",
   filter_transmittance_rising: "The wavelengths of `filter_transmittance` rise from sample to sample.",
   kit_ids_unique: "No two things of the kit have the same `id`.",
   kit_filters:
