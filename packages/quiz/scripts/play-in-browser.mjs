@@ -1,49 +1,68 @@
-// Plays a package in Chromium with an open-source player that this project has no part in, and says what it scored: right
-// answers must give 1 and wrong ones 0, with feedback shown. Choices are clicked and numbers typed; orders and pairs are handed
-// to the player as responses. The player reads QTI 3.0: a package of QTI 2.1 is first brought into that by an open-source
-// converter that this project has no part in either. Run after a build, with Chromium at /usr/bin/chromium or at $CHROMIUM:
-//   node packages/quiz/scripts/play-in-browser.mjs [questions per level] [3.0 or 2.1]
+// Plays a package in Chromium with an open-source player that this project has no part in, and says what it scored: right, wrong
+// and partly right answers and blanks must score as the service scores them, with feedback shown. Choices are clicked and numbers
+// typed; orders and pairs are handed to the player as responses. Run after a build, with Chromium at /usr/bin/chromium or at
+// $CHROMIUM:
+//   node packages/quiz/scripts/play-in-browser.mjs [questions per level] [seed]
 import { readFileSync } from "node:fs";
 import { createServer } from "node:http";
-import { itemsFor, LEVELS, packageZip } from "@sunfathom/quiz";
+import { gradePaper, itemsFor, LEVELS, packageZip } from "@sunfathom/quiz";
 import { strFromU8, unzipSync } from "fflate";
 import { chromium } from "playwright-core";
-import { intoVersion3 } from "./into-version-3.mjs";
 
 const PER_LEVEL = Number(process.argv[2] ?? 30);
-const version = process.argv[3] ?? "3.0";
+const seed = process.argv[3] ?? "play";
 const player = readFileSync(new URL("../cdn/index.js", import.meta.resolve("@citolab/qti-components")));
 
 const items = LEVELS.flatMap((level) =>
-  itemsFor({ seed: "play", level, count: PER_LEVEL, units: "metric", language: "en" }),
+  itemsFor({ seed, level, count: PER_LEVEL, units: "metric", language: "en" }),
 ).map((item, i) => ({ ...item, id: `q${i + 1}` }));
-const zip = Buffer.concat([...packageZip(items, { version, language: "en", title: "play", keys: true })]);
-const played = version === "2.1" ? intoVersion3(zip) : zip;
-const files = new Map(Object.entries(unzipSync(played)).map(([path, bytes]) => [path, strFromU8(bytes)]));
+const zip = Buffer.concat([
+  ...packageZip(items, { version: "3.0", language: "en", title: "play", keys: true }),
+]);
+const files = new Map(Object.entries(unzipSync(zip)).map(([path, bytes]) => [path, strFromU8(bytes)]));
 
-/** The right response and wrong ones, as QTI writes them. */
+/** Responses to try, right, wrong and right in part, as the service takes them. */
 function responsesOf(item) {
   switch (item.interaction) {
     case "single_choice":
+      return item.options.map(({ id }) => ({ choices: [id] }));
     case "multiple_choice": {
       const ids = (right) => item.options.filter((o) => o.right === right).map(({ id }) => id);
-      const wrong = item.interaction === "single_choice" ? ids(false).map((id) => [id]) : [ids(false)];
-      return { right: ids(true), wrong };
+      return [ids(true), ids(false), ids(true).slice(0, 1), [...ids(true), ...ids(false).slice(0, 1)]].map(
+        (choices) => ({ choices }),
+      );
     }
     case "numeric": {
       const foreseen = item.anticipated.map(({ low, high }) => (low + high) / 2);
-      return { right: String(item.value), wrong: [item.accepted.high + 1, ...foreseen].map(String) };
+      const { low, high } = item.accepted;
+      return [item.value, low, high, high + 1, ...foreseen].map((number) => ({ number }));
     }
-    case "ordering":
-      return { right: item.right_order, wrong: [[...item.right_order].reverse()] };
+    case "ordering": {
+      const [first, second, ...rest] = item.right_order;
+      const orders = [
+        item.right_order,
+        [...item.right_order].reverse(),
+        [second, first, ...rest],
+        [second, ...rest, first],
+      ];
+      return orders.map((order) => ({ order }));
+    }
     case "matching": {
-      const turned = item.pairs.map(
-        ({ left }, i) => `${left} ${item.pairs[(i + 1) % item.pairs.length].right}`,
-      );
-      return { right: item.pairs.map(({ left, right }) => `${left} ${right}`), wrong: [turned] };
+      const turned = item.pairs.map(({ left }, i) => ({
+        left,
+        right: item.pairs[(i + 1) % item.pairs.length].right,
+      }));
+      return [item.pairs, turned, item.pairs.slice(1)].map((pairs) => ({ pairs }));
     }
   }
 }
+
+/** The same as QTI writes it. */
+const inQti = ({ choices, number, order, pairs }) =>
+  choices ??
+  order ??
+  pairs?.map(({ left, right }) => `${left} ${right}`) ??
+  (number === undefined ? [] : String(number));
 
 const server = createServer((request, reply) => {
   const isPlayer = request.url === "/player.js";
@@ -75,11 +94,11 @@ async function show(markup) {
 async function respond({ interaction }, response) {
   if (interaction === "numeric") {
     const field = page.locator("qti-text-entry-interaction input");
-    await field.pressSequentially(response);
+    if (response.length > 0) await field.pressSequentially(response);
     await field.press("Tab");
   } else if (interaction === "single_choice" || interaction === "multiple_choice") {
     for (const id of response) await page.locator(`qti-simple-choice[identifier="${id}"]`).click();
-  } else {
+  } else if (response.length > 0) {
     const item = page.locator("qti-assessment-item");
     await item.evaluate((shown, value) => shown.updateResponseVariable("RESPONSE", value), response);
   }
@@ -97,21 +116,22 @@ async function play(item, response) {
   return score();
 }
 
+/** Scores to a thousandth: the player rounds what it maps to that. */
+const alike = (one, other) => Math.abs(one - other) < 1e-3;
+
 const tally = {};
 const failures = [];
 for (const item of items) {
-  const { right, wrong } = responsesOf(item);
-  tally[item.interaction] ??= { questions: 0, right_scored_1: 0, wrong: 0, wrong_scored_0: 0 };
+  tally[item.interaction] ??= { questions: 0, tried: 0, partly: 0, alike: 0 };
   const count = tally[item.interaction];
   count.questions++;
-  const best = await play(item, right);
-  if (best.score === 1 && best.feedback?.length > 0) count.right_scored_1++;
-  else failures.push({ item: item.id, template: item.template, response: right, ...best });
-  for (const response of wrong) {
-    count.wrong++;
-    const result = await play(item, response);
-    if (result.score === 0 && result.feedback?.length > 0) count.wrong_scored_0++;
-    else failures.push({ item: item.id, template: item.template, response, ...result });
+  for (const response of [...responsesOf(item), {}]) {
+    const marked = gradePaper([item], [{ item: item.id, ...response }]).score;
+    const result = await play(item, inQti(response));
+    count.tried++;
+    if (marked > 0 && marked < 1) count.partly++;
+    if (alike(result.score, marked) && result.feedback?.length > 0) count.alike++;
+    else failures.push({ item: item.id, template: item.template, response, marked, ...result });
   }
 }
 await browser.close();

@@ -1,6 +1,7 @@
 import type { MisconceptionId } from "@sunfathom/words";
 import type { ChoiceItem, Item, MatchingItem, NumericItem, OrderingItem, Solution } from "../item/item.js";
 import { CATALOGUES, type Catalogue, type Language } from "../messages/catalogue.js";
+import { orderScore } from "./order-score.js";
 import { checkBlank, choicesOf, isBlank, numberOf, orderOf, pairsOf, type Response } from "./response.js";
 
 export interface Remark {
@@ -99,16 +100,7 @@ function markNumber(item: NumericItem, response: Response, say: Catalogue): Mark
 function markOrder(item: OrderingItem, response: Response, say: Catalogue): Mark {
   const { right_order, anticipated } = item;
   const order = orderOf(item, response);
-  const place = new Map(order.map((id, i) => [id, i]));
-  let kept = 0;
-  let turned = 0;
-  right_order.forEach((first, i) => {
-    for (const second of right_order.slice(i + 1)) {
-      if ((place.get(first) ?? 0) < (place.get(second) ?? 0)) kept++;
-      else turned++;
-    }
-  });
-  const score = Math.max(0, (kept - turned) / (kept + turned));
+  const score = orderScore(right_order, order);
   if (score === 1) return { score, feedback: [{ text: say.common.right }] };
   const known = anticipated.find((wrong) => wrong.order.join() === order.join());
   return {

@@ -1,6 +1,6 @@
 // Which children each element may have, in which order, and which attributes it must have: the content groups of the XML binding
 // of QTI 2.1 (1EdTech, imsqti_v2p1.xsd), which QTI 3.0 keeps under its own spelling but for the body of modal feedback. Written
-// down from memory of the schemas, not read by a validator of schemas.
+// down from memory of the schemas: quick to run, and no substitute for the schemas themselves (see README.md).
 import { XMLParser } from "fast-xml-parser";
 import { describe, expect, it } from "vitest";
 import { type Item, LEVELS } from "../item/item.js";
@@ -12,7 +12,8 @@ const items = LEVELS.flatMap((level) =>
   itemsFor({ seed: "content", level, count: 40, units: "metric", language: "en" }),
 ).map((item, i): Item => ({ ...item, id: `q${i + 1}` }));
 
-const expression = "(?:variable|correct|baseValue|mapResponse|isNull|match|and|gte|lte|ordered) ";
+const expression =
+  "(?:variable|correct|baseValue|mapResponse|isNull|match|and|gte|lte|ordered|sum|testVariables) ";
 const rule = "(?:responseCondition|setOutcomeValue) ";
 const flow = "(?:p|div|ul|ol) ";
 const block = `(?:${flow}|rubricBlock |choiceInteraction |orderInteraction |matchInteraction )`;
@@ -78,7 +79,13 @@ const RULES: Readonly<Record<string, { children: string; attributes?: readonly s
     attributes: ["outcomeIdentifier", "identifier", "showHide"],
   },
   contentBody: { children: `(${flow})*` },
-  assessmentTest: { children: "(testPart )+", attributes: ["identifier", "title"] },
+  assessmentTest: {
+    children: "(outcomeDeclaration )*(testPart )+(outcomeProcessing )?",
+    attributes: ["identifier", "title"],
+  },
+  outcomeProcessing: { children: `(${rule})*` },
+  sum: { children: `(${expression})+` },
+  testVariables: { children: "", attributes: ["variableIdentifier"] },
   testPart: {
     children: "(assessmentSection )+",
     attributes: ["identifier", "navigationMode", "submissionMode"],

@@ -1,4 +1,6 @@
 /** The part of an item that depends on its kind: response declaration, interaction and processing. */
+
+import { orderScore, ordersOf } from "../grade/order-score.js";
 import type { ChoiceItem, Item, MatchingItem, NumericItem, OrderingItem } from "../item/item.js";
 import { type Element, el, text } from "../xml/xml.js";
 import {
@@ -17,6 +19,8 @@ interface FeedbackText {
   /** Value of the feedback outcome that shows it. */
   id: string;
   text: string;
+  /** What is said of single options before it, each a line. */
+  lines?: string[];
 }
 
 export interface InteractionParts {
@@ -25,8 +29,7 @@ export interface InteractionParts {
   /** Whether the interaction stands inside a paragraph. */
   inline: boolean;
   processing: Element;
-  /** Several feedback texts can be shown at once. */
-  manyFeedback: boolean;
+  /** One of them is shown at a time. */
   feedback: FeedbackText[];
 }
 
@@ -36,6 +39,8 @@ const WRONG = "wrong";
 interface Words {
   right: string;
   wrong: string;
+  /** Of what is right in part. */
+  partly: string;
 }
 
 export function interactionOf(item: Item, words: Words): InteractionParts {
@@ -43,7 +48,7 @@ export function interactionOf(item: Item, words: Words): InteractionParts {
     case "single_choice":
       return single(item);
     case "multiple_choice":
-      return multiple(item);
+      return multiple(item, words);
     case "numeric":
       return numeric(item, words);
     case "ordering":
@@ -85,15 +90,21 @@ function single(item: ChoiceItem): InteractionParts {
       [{ when: isCorrect(), set: [setScore(1), feedbackOfResponse()] }],
       [setScore(0), feedbackOfResponse()],
     ),
-    manyFeedback: false,
     feedback: byOption(item),
   };
 }
 
+/** As written in markup. */
+const marked = (score: number): number => Number(score.toFixed(6));
+
 /** Shares of a score that add up to exactly 1 in decimal fractions. */
 const share = (count: number): number => Number((1 / count).toFixed(6));
 
-function multiple(item: ChoiceItem): InteractionParts {
+/** What is said of each option, under its own words: of the right ones, or of all. */
+const ofOptions = ({ options }: ChoiceItem, rightOnly: boolean): string[] =>
+  options.filter(({ right }) => right || !rightOnly).map((option) => `${option.text}: ${option.feedback}`);
+
+function multiple(item: ChoiceItem, words: Words): InteractionParts {
   const each = share(rightIds(item).length);
   const mapping = el(
     "mapping",
@@ -105,11 +116,14 @@ function multiple(item: ChoiceItem): InteractionParts {
     interaction: choices(item, 0),
     inline: false,
     processing: processing(
-      [{ when: isCorrect(), set: [setScore(1), feedbackOfResponse()] }],
-      [mappedScore(), feedbackOfResponse()],
+      [{ when: isCorrect(), set: [setScore(1), setFeedback(RIGHT)] }],
+      [mappedScore(), setFeedback(WRONG)],
     ),
-    manyFeedback: true,
-    feedback: byOption(item),
+    // All options in one text: a text for each that was chosen would be as many dialogs, one upon the other.
+    feedback: [
+      { id: RIGHT, text: words.right, lines: ofOptions(item, true) },
+      { id: WRONG, text: words.partly, lines: ofOptions(item, false) },
+    ],
   };
 }
 
@@ -134,7 +148,6 @@ function numeric({ value, accepted, anticipated }: NumericItem, words: Words): I
       ],
       [setScore(0), setFeedback(WRONG)],
     ),
-    manyFeedback: false,
     feedback: [
       { id: RIGHT, text: words.right },
       ...anticipated.map((wrong, i) => ({ id: `${WRONG}${i + 1}`, text: wrong.feedback })),
@@ -143,8 +156,18 @@ function numeric({ value, accepted, anticipated }: NumericItem, words: Words): I
   };
 }
 
-/** All or nothing: the standard's mappings do not score orders in part. */
-function ordering({ entries, right_order, anticipated }: OrderingItem, words: Words): InteractionParts {
+/**
+ * Orders that earn a part, each with its score: mappings of the standard do not score orders, so every order that earns something
+ * is named. Of five entries these are 48 of 120.
+ */
+const earning = ({ right_order }: OrderingItem): { order: readonly string[]; score: number }[] =>
+  ordersOf(right_order)
+    .map((order) => ({ order, score: orderScore(right_order, order) }))
+    .filter(({ score }) => score > 0 && score < 1)
+    .sort((a, b) => b.score - a.score);
+
+function ordering(item: OrderingItem, words: Words): InteractionParts {
+  const { entries, right_order, anticipated } = item;
   return {
     declaration: declare("ordered", "identifier", right_order),
     interaction: el(
@@ -158,16 +181,21 @@ function ordering({ entries, right_order, anticipated }: OrderingItem, words: Wo
         { when: isCorrect(), set: [setScore(1), setFeedback(RIGHT)] },
         ...anticipated.map((wrong, i) => ({
           when: isOrder(wrong.order),
-          set: [setScore(0), setFeedback(`${WRONG}${i + 1}`)],
+          set: [setScore(marked(orderScore(right_order, wrong.order))), setFeedback(`${WRONG}${i + 1}`)],
         })),
+        ...earning(item)
+          .filter(({ order }) => !anticipated.some((wrong) => wrong.order.join() === order.join()))
+          .map(({ order, score }) => ({
+            when: isOrder(order),
+            set: [setScore(marked(score)), setFeedback(WRONG)],
+          })),
       ],
       [setScore(0), setFeedback(WRONG)],
     ),
-    manyFeedback: false,
     feedback: [
       { id: RIGHT, text: words.right },
       ...anticipated.map((wrong, i) => ({ id: `${WRONG}${i + 1}`, text: wrong.feedback })),
-      { id: WRONG, text: words.wrong },
+      { id: WRONG, text: words.partly },
     ],
   };
 }
@@ -205,7 +233,6 @@ function matching({ left, right, pairs, wrong }: MatchingItem, words: Words): In
       [{ when: isCorrect(), set: [setScore(1), setFeedback(RIGHT)] }],
       [mappedScore(), setFeedback(WRONG)],
     ),
-    manyFeedback: false,
     feedback: [
       { id: RIGHT, text: words.right },
       { id: WRONG, text: wrong.feedback },

@@ -4,7 +4,8 @@ import type { Catalogue } from "../messages/catalogue.js";
 import { type Element, el, text, xml } from "../xml/xml.js";
 import { interactionOf } from "./interaction.js";
 import { inVersion, type QtiVersion } from "./names.js";
-import { FEEDBACK, SCORE } from "./processing.js";
+import { outcome } from "./outcome.js";
+import { BLANK, FEEDBACK, MAXSCORE, NO_FEEDBACK, SCORE } from "./processing.js";
 import { rubric } from "./rubric.js";
 
 const p = (content: string): Element => el("p", {}, text(content));
@@ -28,7 +29,11 @@ interface ItemOptions {
 export function itemXml(item: Item, { version, say, language, picture, keys }: ItemOptions): ItemDocument {
   const identifier = `${item.id}-${item.template.replaceAll("_", "-")}`;
   const title = `${item.id}: ${item.template.replaceAll("_", " ")}`;
-  const parts = interactionOf(item, { right: say.common.right, wrong: say.common.wrongNumber });
+  const parts = interactionOf(item, {
+    right: say.common.right,
+    wrong: say.common.wrongNumber,
+    partly: say.common.partlyRight,
+  });
   const solution = [...item.solution.steps, say.common.sources({ sources: item.solution.sources })];
   const body = el(
     "itemBody",
@@ -40,23 +45,21 @@ export function itemXml(item: Item, { version, say, language, picture, keys }: I
       : parts.interaction,
     ...rubric(ownCautions(item), version),
   );
-  const feedback = parts.feedback.map(({ id, text: content }) => {
-    const paragraphs = parts.manyFeedback
-      ? [p(content)]
-      : [p(beforeSolution(content, item)), ...solution.map(p)];
-    return modal(id, version, paragraphs);
-  });
-  const feedbackOutcome = el("outcomeDeclaration", {
-    identifier: FEEDBACK,
-    cardinality: parts.manyFeedback ? "multiple" : "single",
-    baseType: "identifier",
-  });
+  const feedback = [
+    ...parts.feedback.map(({ id, text: content, lines = [] }) =>
+      modal(id, version, [beforeSolution(content, item), ...lines, ...solution].map(p)),
+    ),
+    modal(BLANK, version, [p(say.common.blank)]),
+  ];
+  const feedbackOutcome = outcome(FEEDBACK, "identifier", NO_FEEDBACK);
+  const score = outcome(SCORE, "float", "0", { normalMaximum: 1 });
+  const maxScore = outcome(MAXSCORE, "float", "1");
   const root = el(
     "assessmentItem",
     { identifier, title, adaptive: "false", timeDependent: "false", "xml:lang": language },
     ...(keys
-      ? [parts.declaration, scoreOutcome(version), feedbackOutcome, body, parts.processing, ...feedback]
-      : [{ ...parts.declaration, children: [] }, scoreOutcome(version), body]),
+      ? [parts.declaration, score, maxScore, feedbackOutcome, body, parts.processing, ...feedback]
+      : [{ ...parts.declaration, children: [] }, score, maxScore, body]),
   );
   return { identifier, title, xml: xml(inVersion(root, version)) };
 }
@@ -65,15 +68,6 @@ export function itemXml(item: Item, { version, say, language, picture, keys }: I
 function beforeSolution(content: string, { solution }: Item): string {
   const last = ` ${solution.steps[solution.steps.length - 1] ?? ""}`;
   return content.endsWith(last) ? content.slice(0, -last.length) : content;
-}
-
-function scoreOutcome(version: QtiVersion): Element {
-  const attributes = { identifier: SCORE, cardinality: "single", baseType: "float" };
-  return el(
-    "outcomeDeclaration",
-    { ...attributes, ...(version === "3.0" ? { normalMaximum: 1 } : {}) },
-    el("defaultValue", {}, el("value", {}, text("0"))),
-  );
 }
 
 /** In version 3.0 feedback has a body of its own. */

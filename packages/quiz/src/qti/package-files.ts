@@ -5,6 +5,8 @@ import { CATALOGUES, type Language } from "../messages/catalogue.js";
 import { type Element, el, text, xml } from "../xml/xml.js";
 import { itemXml } from "./item-xml.js";
 import { inVersion, type QtiVersion } from "./names.js";
+import { outcome } from "./outcome.js";
+import { MAXSCORE, SCORE, sumOfScores } from "./processing.js";
 import { rubric } from "./rubric.js";
 
 export interface PackageFile {
@@ -74,7 +76,7 @@ export function* packageFiles(
   }
   yield {
     path: TEST_PATH,
-    content: testXml(resources, rubric(cautionsOf(items), version), { version, title }),
+    content: testXml(resources, rubric(cautionsOf(items), version), { version, title, keys }),
   };
   yield* beside;
   const further = beside.map(({ path }) => path);
@@ -85,11 +87,17 @@ export function* packageFiles(
 function testXml(
   resources: readonly Resource[],
   cautions: readonly Element[],
-  { version, title }: Pick<PackageOptions, "version" | "title">,
+  { version, title, keys }: Pick<PackageOptions, "version" | "title" | "keys">,
 ): string {
   const root = el(
     "assessmentTest",
     { identifier: "paper", title },
+    ...(keys
+      ? [
+          outcome(SCORE, "float", "0", { normalMaximum: resources.length }),
+          outcome(MAXSCORE, "float", String(resources.length)),
+        ]
+      : []),
     el(
       "testPart",
       { identifier: "part1", navigationMode: "nonlinear", submissionMode: "individual" },
@@ -100,6 +108,7 @@ function testXml(
         ...resources.map(({ identifier, href }) => el("assessmentItemRef", { identifier, href })),
       ),
     ),
+    ...(keys ? [sumOfScores()] : []),
   );
   return xml(inVersion(root, version));
 }

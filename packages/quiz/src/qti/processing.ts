@@ -6,6 +6,10 @@ import { type Element, el, text } from "../xml/xml.js";
 export const RESPONSE = "RESPONSE";
 export const SCORE = "SCORE";
 export const FEEDBACK = "FEEDBACK";
+export const MAXSCORE = "MAXSCORE";
+/** The feedback of a blank, and what the outcome says before anything was handed in, which shows nothing. */
+export const BLANK = "blank";
+export const NO_FEEDBACK = "none";
 
 const base = (baseType: string, value: string | number): Element =>
   el("baseValue", { baseType }, text(String(value)));
@@ -45,7 +49,7 @@ export interface Case {
   set: readonly Element[];
 }
 
-/** The first case that holds; nothing is done, and the score stays 0, while there is no response. */
+/** The first case that holds. A blank scores 0 and has a feedback of its own: an outcome without a value has stopped a player. */
 export function processing(cases: readonly Case[], otherwise: readonly Element[]): Element {
   return el(
     "responseProcessing",
@@ -53,9 +57,21 @@ export function processing(cases: readonly Case[], otherwise: readonly Element[]
     el(
       "responseCondition",
       {},
-      el("responseIf", {}, isNull(), setScore(0)),
+      el("responseIf", {}, isNull(), setScore(0), setFeedback(BLANK)),
       ...cases.map(({ when, set }) => el("responseElseIf", {}, when, ...set)),
       el("responseElse", {}, ...otherwise),
     ),
   );
 }
+
+/** What a whole paper scored. */
+export const sumOfScores = (): Element =>
+  el(
+    "outcomeProcessing",
+    {},
+    el(
+      "setOutcomeValue",
+      { identifier: SCORE },
+      el("sum", {}, el("testVariables", { variableIdentifier: SCORE })),
+    ),
+  );

@@ -3,6 +3,7 @@ import { XMLParser, XMLValidator } from "fast-xml-parser";
 import { strFromU8, unzipSync } from "fflate";
 import { describe, expect, it } from "vitest";
 import { grade } from "../grade/grade.js";
+import { ordersOf } from "../grade/order-score.js";
 import { type Item, LEVELS } from "../item/item.js";
 import { itemsFor } from "../paper/items-for.js";
 import type { QtiVersion } from "./names.js";
@@ -177,6 +178,46 @@ describe.each(["3.0", "2.1"] as const)("a QTI %s package", (version) => {
           .map(({ text }) => text)
           .join("\n");
         for (const step of item.solution.steps) expect(said.split(step).length - 1).toBeLessThan(2);
+      }
+    }
+  });
+
+  it("scores every order as the service does, those that are right in part among them", () => {
+    for (const item of items) {
+      if (item.interaction !== "ordering") continue;
+      const markup = tree(files.get(`items/${item.id}.xml`)!);
+      const scores = new Map<string, number>();
+      for (const named of all(markup, q("responseElseIf"))) {
+        const order = all(named, q("ordered")).flatMap((list) => all(list, q("baseValue")));
+        const set = all(named, q("setOutcomeValue")).find((s) => s.attributes["identifier"] === "SCORE")!;
+        const key = order.length > 0 ? order.map(({ text }) => text).join() : item.right_order.join();
+        if (!scores.has(key)) scores.set(key, Number(one(set, q("baseValue")).text));
+      }
+      for (const order of ordersOf(item.right_order)) {
+        expect(scores.get(order.join()) ?? 0).toBeCloseTo(grade(item, { order }).score, 5);
+      }
+    }
+  });
+
+  it("declares what can be had, and shows one feedback with the whole solution, a blank's without", () => {
+    const outcomeOf = (root: Tree, name: string) =>
+      all(root, q("outcomeDeclaration")).find(({ attributes }) => attributes["identifier"] === name)!;
+    const test = tree(files.get("test.xml")!);
+    expect(Number(one(outcomeOf(test, "MAXSCORE"), q("value")).text)).toBe(items.length);
+    expect(Number(outcomeOf(test, "SCORE").attributes[a("normalMaximum")])).toBe(items.length);
+    for (const item of items) {
+      const markup = tree(files.get(`items/${item.id}.xml`)!);
+      expect(one(outcomeOf(markup, "MAXSCORE"), q("value")).text).toBe("1");
+      expect(outcomeOf(markup, "SCORE").attributes[a("normalMaximum")]).toBe("1");
+      const shown = outcomeOf(markup, "FEEDBACK");
+      expect(shown.attributes["cardinality"]).toBe("single");
+      expect(one(shown, q("value")).text).toBe("none");
+      const blank = one(markup, q("responseIf"));
+      expect(all(blank, q("baseValue")).map(({ text }) => text)).toEqual(["0", "blank"]);
+      for (const modal of all(markup, q("modalFeedback"))) {
+        const said = all(modal, "p").map(({ text }) => text);
+        if (modal.attributes["identifier"] === "blank") expect(said).toHaveLength(1);
+        else expect(said).toEqual(expect.arrayContaining(item.solution.steps));
       }
     }
   });
