@@ -37,15 +37,18 @@ const requests: string[] = [
     "/",
     "/docs",
     "/docs/",
-    "/docs/static/swagger-ui-bundle.js",
-    "/docs/static/swagger-ui.css",
-    "/docs/static/swagger-initializer.js",
-    "/docs/static/favicon-32x32.png",
+    "/docs/static/openapi-explorer.min.js",
+    "/docs/static/pages.css",
+    "/docs/guides/booking",
+    "/docs/static/icon.svg",
+    "/openapi.yaml",
+    "/changelog",
+    "/v1",
     "/openapi.json",
     "/nowhere",
     "/problems/%zz",
   ].map((path) => requestOf("GET", path)),
-  requestOf("HEAD", "/docs/static/swagger-ui-bundle.js"),
+  requestOf("HEAD", "/docs/static/openapi-explorer.min.js"),
   requestOf("OPTIONS", "/v1/attenuation"),
   requestOf("POST", "/v1/attenuation", {}),
 ];
@@ -139,7 +142,7 @@ describe("requests that are sent together and abandoned", () => {
     const { pid = 0 } = service.process;
     const before = openFiles(pid);
     for (const count of [16, 300, 300, 300])
-      await abort(port, requestOf("GET", "/docs/static/swagger-ui-bundle.js"), count, 100);
+      await abort(port, requestOf("GET", "/docs/static/openapi-explorer.min.js"), count, 100);
     expect(await settledFiles(pid, before)).toBeLessThanOrEqual(before);
   }, 60_000);
 

@@ -86,7 +86,7 @@ describe("the limit on requests", () => {
     await start({ costPerWindow: 1, documentationPerWindow: 4 });
     await get("/v1/models").expect(200);
     await get("/v1/models").expect(429);
-    for (const [left, path] of ["/docs/static/swagger-ui.css", "/docs", "/openapi.json"].entries()) {
+    for (const [left, path] of ["/docs/static/pages.css", "/docs", "/openapi.json"].entries()) {
       const { headers } = await get(path).expect(200);
       expect(headers["ratelimit-policy"]).toBe('"documentation";q=4;w=60');
       expect(headers["ratelimit"]).toMatch(new RegExp(`^"documentation";r=${3 - left};`));

@@ -5,9 +5,9 @@ import { fileURLToPath } from "node:url";
 const folder = fileURLToPath(new URL("../../pages/", import.meta.url));
 
 /** What the build has made of a page or taken for it. @throws Error where the build has not run */
-const built = (name: string): Buffer => readFileSync(`${folder}${name}`);
+export const built = (name: string): Buffer => readFileSync(`${folder}${name}`);
 
-interface Guide {
+export interface Guide {
   name: string;
   title: string;
   summary: string;

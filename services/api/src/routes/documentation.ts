@@ -1,108 +1,67 @@
 import { readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import { dirname, join } from "node:path";
 import type { FastifyInstance } from "fastify";
 import { type Fixed, fixed, sendFixed } from "../http/send-fixed.js";
+import { built, written } from "../pages/built.js";
+import { guideIndex, guidePage } from "../pages/guides.js";
+import { pagePolicies } from "../pages/html.js";
+import { referencePage, referencePolicies } from "../pages/reference.js";
+import { clientPath } from "./client-package.js";
 
-/**
- * Stricter than the policy that comes with the page, which lets fonts, styles and a badge come from elsewhere, and turns
- * what is asked for over HTTP to HTTPS, where a service on a local network has none.
- */
-const onlyFromHere = [
-  "default-src 'self'",
-  "base-uri 'self'",
-  "font-src 'self' data:",
-  "frame-ancestors 'self'",
-  "img-src 'self' data:",
-  "object-src 'none'",
-  "script-src 'self'",
-  "script-src-attr 'none'",
-  "style-src 'self'",
-].join("; ");
-
-const pagePolicies = { "content-security-policy": onlyFromHere, "referrer-policy": "no-referrer" };
-
-const html = "text/html; charset=utf-8";
 const script = "text/javascript; charset=utf-8";
 const style = "text/css; charset=utf-8";
 
-/** Of the library's files those that the page loads, with their media types. */
-const libraryFiles = {
-  "swagger-ui-bundle.js": script,
-  "swagger-ui.css": style,
-  "index.css": style,
-  "favicon-32x32.png": "image/png",
-  "favicon-16x16.png": "image/png",
-} as const;
-
-/** @param folder where the page's files are, as seen from its own path */
-const page = (folder: string) => `<!DOCTYPE html>
-<html lang="en">
-<head>
-<meta charset="utf-8">
-<title>Sunfathom: API documentation</title>
-<link rel="stylesheet" href="${folder}/swagger-ui.css">
-<link rel="stylesheet" href="${folder}/index.css">
-<link rel="icon" type="image/png" href="${folder}/favicon-32x32.png" sizes="32x32">
-<link rel="icon" type="image/png" href="${folder}/favicon-16x16.png" sizes="16x16">
-</head>
-<body>
-<div id="swagger-ui"></div>
-<script src="${folder}/swagger-ui-bundle.js"></script>
-<script src="${folder}/swagger-initializer.js"></script>
-</body>
-</html>
-`;
-
-/** Told apart by its ending, the page finds the description beside itself, also where a proxy serves it under a path. */
-const initializer = `const here = window.location.pathname.replace(/\\/$/, "");
-SwaggerUIBundle({
-  url: here.replace(/[^/]*$/, "") + "openapi.json",
-  dom_id: "#swagger-ui",
-  deepLinking: true,
-  presets: [SwaggerUIBundle.presets.apis],
-  layout: "BaseLayout",
-  docExpansion: "list",
-  defaultModelsExpandDepth: 0,
-  validatorUrl: null,
-});
-`;
+/** A page or a file with what else goes with it. */
+interface Shown {
+  file: Fixed;
+  policies: Record<string, string>;
+}
 
 /**
- * The page that shows the description, served whole from here: it loads nothing from elsewhere. Its files are read once and
- * sent from memory: read for each request, they would keep a file open for as long as each caller takes to read them. The
- * library's plugin is not used, as it sends them from the disk.
- * @see https://github.com/swagger-api/swagger-ui
+ * The page that shows the description and the guides beside it, served whole from here: they load nothing from elsewhere. All is read
+ * once and sent from memory: read for each request, files would stay open for as long as each caller takes to read them.
+ * @see https://github.com/Authress-Engineering/openapi-explorer
  */
 export function documentationRoutes(app: FastifyInstance): void {
-  for (const [path, file] of files())
+  for (const [path, { file, policies }] of files())
     app.get(path, { schema: { hide: true }, config: { budget: "documentation" } }, (request, reply) =>
-      sendFixed(request, reply.headers(pagePolicies), file),
+      sendFixed(request, reply.headers(policies), file),
     );
 }
 
-let read: Map<string, Fixed> | undefined;
+let read: Map<string, Shown> | undefined;
 
-/** By their paths. Some 2 MB, so once for a process. */
-function files(): Map<string, Fixed> {
-  read ??= new Map([
-    ["/docs", fixed(html, page("docs/static"))],
-    ["/docs/", fixed(html, page("static"))],
-    ["/docs/static/swagger-initializer.js", fixed(script, initializer)],
-    ["/docs/static/pages.css", fixed(style, ownFile("pages.css"))],
-    ["/docs/static/icon.svg", fixed("image/svg+xml", ownFile("icon.svg"))],
-    ...libraryFilesRead(),
-  ]);
+/** By their paths. Nearly 1 MB, so once for a process. */
+function files(): Map<string, Shown> {
+  read ??= readAll();
   return read;
 }
 
-const ownFile = (name: string) => readFileSync(new URL(`../../docs/${name}`, import.meta.url));
-
-function libraryFilesRead(): [string, Fixed][] {
-  const require = createRequire(import.meta.url);
-  const manifest = require.resolve("@fastify/swagger-ui/package.json");
-  return Object.entries(libraryFiles).map(([name, type]) => [
-    `/docs/static/${name}`,
-    fixed(type, readFileSync(join(dirname(manifest), "static", name))),
+function readAll(): Map<string, Shown> {
+  const { guides } = written();
+  const reference = (root: string) => ({
+    file: referencePage(root, guides, clientPath()),
+    policies: referencePolicies,
+  });
+  const page = (file: Fixed) => ({ file, policies: pagePolicies });
+  const part = (type: string, content: Buffer) => ({ file: fixed(type, content), policies: {} });
+  return new Map<string, Shown>([
+    ["/docs", reference("")],
+    ["/docs/", reference("../")],
+    ["/docs/guides", page(guideIndex("../", guides))],
+    ["/docs/guides/", page(guideIndex("../../", guides))],
+    ...guides.map((guide): [string, Shown] => [`/docs/guides/${guide.name}`, page(guidePage(guide, guides))]),
+    ["/docs/static/openapi-explorer.min.js", part(script, built("openapi-explorer.min.js"))],
+    [
+      "/docs/static/openapi-explorer.min.js.LICENSE.txt",
+      part("text/plain; charset=utf-8", built("LICENSE.txt")),
+    ],
+    ["/docs/static/reference.js", part(script, own("reference.js"))],
+    ["/docs/static/samples.js", part(script, own("samples.js"))],
+    ["/docs/static/search.js", part(script, own("search.js"))],
+    ["/docs/static/reference.css", part(style, own("reference.css"))],
+    ["/docs/static/pages.css", part(style, own("pages.css"))],
+    ["/docs/static/icon.svg", part("image/svg+xml", own("icon.svg"))],
   ]);
 }
+
+const own = (name: string) => readFileSync(new URL(`../../docs/${name}`, import.meta.url));
