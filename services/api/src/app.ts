@@ -137,7 +137,7 @@ export async function createApp({
     else sendPlainProblem(reply, "url_too_long", `The URL has more than ${limits.urlCharacters} characters.`);
   });
   const pool = new ComputePool(poolLimits(limits));
-  const computing = new Computing(pool, limiter);
+  const computing = new Computing(pool, limiter, limits.handlerTimeout_ms);
   takeOnlyJson(app, { turns, away: computing.away.bind(computing) });
   app.addHook("onRequest", answerOptions(routes));
   app.addHook("onRequest", refuseOtherForms);

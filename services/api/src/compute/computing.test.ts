@@ -113,12 +113,27 @@ it("heavy requests of many networks of one IPv6 site wait in one line", async ()
   expect(answers.filter(({ status }) => status === 429).length).toBeGreaterThan(0);
 }, 60_000);
 
+it("a calculation that would come too late is told so in time, and what waits behind it goes on", async () => {
+  await start({ handlerTimeout_ms: 30_000 });
+  await advice(99).expect(200);
+  await app.close();
+  // Too little for any plan of a dive, and enough to read what is asked for.
+  await start({ handlerTimeout_ms: 20 });
+  const answers = await Promise.all([advice(1), advice(2), advice(3)]);
+  for (const { status, headers, body } of answers) {
+    expect({ status, code: body.code }).toEqual({ status: 503, code: "unavailable" });
+    expect(body.detail).toBe("The answer took too long.");
+    expect(Number(headers["retry-after"])).toBeGreaterThanOrEqual(1);
+  }
+  await request(app.server).get("/v1/attenuation?water_type=IB&depth_m=7").expect(200);
+}, 60_000);
+
 it("a calculation whose thread dies is a 503 that says to try again, and the next is answered", async () => {
   const file = new URL("./dying-worker.test-support.mjs", import.meta.url).href;
   const limits = { threads: 1, niceness: 0, runningPerClient: 1, waitingPerClient: 9, waiting: 9 };
   const pool = new ComputePool(limits, file);
   const limiter = new Limiter(unhurried);
-  const computing = new Computing(pool, limiter);
+  const computing = new Computing(pool, limiter, unhurried.handlerTimeout_ms);
   app = Fastify();
   countRequests(app, limiter);
   app.addHook("onClose", () => pool.close());

@@ -18,9 +18,11 @@ export class AlreadyAnswered extends Error {}
 
 /** Where work is done, and who may have it done. */
 export class Computing {
+  /** @param longest_ms from the head of a request to the outcome of what it asks threads for: nobody is kept longer */
   constructor(
     private readonly pool: ComputePool,
     private readonly limiter: Limiter,
+    private readonly longest_ms: number,
   ) {}
 
   /**
@@ -81,19 +83,39 @@ export class Computing {
     task: Task,
     cost: number,
   ): Promise<Outcome | undefined> {
+    let isLate = false;
+    let timer: NodeJS.Timeout | undefined;
+    const abandon = (stop: () => void) => {
+      // What is closed already never says so again.
+      if (reply.raw.destroyed) return stop();
+      // Also after the answer, when there is nothing to stop any more.
+      reply.raw.once("close", stop);
+      // The framework's own limit ends with the body, once that has been read.
+      timer = setTimeout(
+        () => {
+          isLate = true;
+          stop();
+        },
+        Math.max(0, this.longest_ms - reply.elapsedTime),
+      );
+    };
     try {
-      const outcome = await this.pool.run(task, {
-        client: siteOf(request.client),
-        cost,
-        // Also after the answer, when there is nothing to stop any more. What is closed already never says so again.
-        abandon: (stop) => (reply.raw.destroyed ? stop() : reply.raw.once("close", stop)),
-      });
+      const outcome = await this.pool.run(task, { client: siteOf(request.client), cost, abandon });
       if (outcome.status === "failed") throw new Error(outcome.message);
       return outcome;
     } catch (error) {
-      refuse(reply, error);
+      refuse(reply, isLate && error instanceof Abandoned ? new Late(this.pool.wait_s) : error);
       return undefined;
+    } finally {
+      clearTimeout(timer);
     }
+  }
+}
+
+/** A thread would have had it too late. */
+class Late extends Error {
+  constructor(readonly wait_s: number) {
+    super("too late");
   }
 }
 
@@ -109,6 +131,12 @@ function refuse(reply: FastifyReply, error: unknown): void {
   // Whoever has left, or was told that it took too long, needs no answer.
   if (reply.sent) return;
   if (error instanceof Abandoned) reply.hijack();
+  else if (error instanceof Late)
+    sendPlainProblem(
+      reply.header("retry-after", String(error.wait_s)),
+      "unavailable",
+      "The answer took too long.",
+    );
   else if (error instanceof Crowded) {
     const { full, wait_s } = error;
     reply.header("retry-after", String(wait_s));

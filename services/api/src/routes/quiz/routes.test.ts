@@ -16,7 +16,7 @@ const pool = new ComputePool({
   waitingPerClient: 1,
   waiting: 1,
 });
-const computing = new Computing(pool, new Limiter(defaultLimits));
+const computing = new Computing(pool, new Limiter(defaultLimits), defaultLimits.handlerTimeout_ms);
 
 /** What is logged while the routes of quizzes are made. */
 function logged(settings: Partial<typeof defaultQuizSettings>): string[] {
