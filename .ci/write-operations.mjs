@@ -79,12 +79,14 @@ export type Words = typeof en;
 write(
   "answers/src/generated/calculations.ts",
   `import type { Words } from "@sunfathom/words";
+import type { Refused } from "../operations/outcome.js";
+import type { Refusal, Unanswered } from "../problem/refusal.js";
 ${importsOf("operations/calculations", calculations)}
 export const calculations = ${listOf(calculations)};
-/** All calculations, in the words of one language. */
-export const calculationsIn = (words: Words) =>
+/** All calculations, in the words of one language, and with what becomes of a refusal. */
+export const calculationsIn = <R extends Refused | Unanswered>(words: Words, refuse: (refusal: Refusal) => R) =>
   [
-${lines(calculations, (name) => `    ${camel(name)}.in(words["${name}"]),\n`)}  ] as const;
+${lines(calculations, (name) => `    ${camel(name)}.in(words["${name}"], refuse),\n`)}  ] as const;
 export const abouts = ${aboutsOf(calculations)} as const;
 `,
 );
@@ -127,7 +129,7 @@ for (const { name, group, summary } of parts) {
     `sdk/src/offline/generated/parts/${name}.ts`,
     `${
       group === "calculations"
-        ? `import { ${own} as calculation } from "@sunfathom/answers";
+        ? `import { ${own} as calculation, unsaid } from "@sunfathom/answers";
 import { ${own} as texts } from "@sunfathom/words/en";
 `
         : `import { ${own} as source } from "@sunfathom/answers";
@@ -141,7 +143,7 @@ import { ${own} as texts } from "@sunfathom/words/en";
 export const ${own}: OfflinePart<"${own}"> = {
   name: "${own}",
   group: "${group}",
-  ${group === "calculations" ? "source: calculation.in(texts)" : "source"},
+  ${group === "calculations" ? "source: calculation.in(texts, unsaid)" : "source"},
 };
 `,
   );

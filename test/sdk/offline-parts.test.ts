@@ -17,8 +17,8 @@ import {
   waterTypes,
   whiteBalance,
 } from "../../packages/sdk/src/offline/parts.js";
-import { sceneProblemErrors } from "../../packages/sdk/src/offline/scene-problem-error.js";
-import { bundle, layPackage } from "../../packages/sdk/src/proof/bundle.test-support.js";
+import { sceneProblemErrors } from "../../packages/sdk/src/offline/refusal-error.js";
+import { layPackage, pageOf } from "../../packages/sdk/src/proof/bundle.test-support.js";
 import { unhurried } from "../../services/api/src/unhurried.test-support.js";
 
 let app: Awaited<ReturnType<typeof createApp>>;
@@ -53,13 +53,21 @@ type Calculate = (scene: object) => Promise<object>;
 
 /** The one method of a client that a page has with one part of the published package, and no other code of it. */
 async function alone(group: string, name: string): Promise<Calculate> {
-  const program = `import { offlineWith, ${name} } from "@sunfathom/sdk/offline/parts"; export const client = offlineWith([${name}]);`;
-  const file = join(folder, `${name}.mjs`);
-  writeFileSync(file, (await bundle(program, true, folder)).code);
-  const { client } = await import(/* @vite-ignore */ pathToFileURL(file).href);
+  const { client } = await onPage(name);
   expect(Object.keys(client)).toEqual([group]);
   expect(Object.keys(client[group])).toEqual([name]);
   return client[group][name];
+}
+
+/** The client that a page has with one part. @param has which of its files there are */
+async function onPage(name: string, has: (file: { isLater: boolean }) => boolean = () => true) {
+  const program = `import { offlineWith, ready, ${name} } from "@sunfathom/sdk/offline/parts"; export const client = offlineWith([${name}]); export { ready };`;
+  const { start, later } = await pageOf(program, folder);
+  const target = mkdtempSync(join(folder, `${name}-`));
+  writeFileSync(join(target, "package.json"), '{ "type": "module" }');
+  const files = [start, later].flatMap((some) => some.map((file) => ({ ...file, isLater: some === later })));
+  for (const file of files.filter(has)) writeFileSync(join(target, file.name), file.code);
+  return import(/* @vite-ignore */ pathToFileURL(join(target, start[0]?.name ?? "")).href);
 }
 
 async function served(name: string, scene?: object): Promise<string> {
@@ -87,6 +95,25 @@ describe.each(methodsOf(whole.calculations))("%s alone", { timeout: 60_000 }, (n
     const { request_id: _, ...problem } = JSON.parse(await served(name, { dept_m: 12 }));
     expect({ type, title, status, code, detail, errors }).toEqual(problem);
     expect(refused.name).toBe("InvalidSceneError");
+  });
+});
+
+describe("a page that left port", () => {
+  it("has all once it was ready", async () => {
+    const { ready } = await onPage("filterChoice");
+    await expect(ready()).resolves.toBeUndefined();
+  });
+
+  it("before it was ready computes as ever, and cannot say why a scene is refused", async () => {
+    const { client, ready } = await onPage("filterChoice", ({ isLater }) => !isLater);
+    await expect(ready()).rejects.toMatchObject({ name: "ConnectionError", cause: expect.anything() });
+    const scene = { water_type: "IB", depth_m: 12 };
+    expect(JSON.stringify(await client.calculations.filterChoice(scene))).toBe(
+      await served("filterChoice", scene),
+    );
+    await expect(client.calculations.filterChoice({ dept_m: 12 })).rejects.toMatchObject({
+      name: "ConnectionError",
+    });
   });
 });
 

@@ -22,9 +22,12 @@ it("exports these, and nothing else", () => {
       "problem",
       "readReference",
       "references",
+      "said",
+      "sayRefusal",
       "shapeOf",
       "toBytes",
       "toJson",
+      "unsaid",
     ].sort(),
   );
 });

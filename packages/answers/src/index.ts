@@ -9,6 +9,8 @@ export type { OperationName } from "./operations/calculations.js";
 export type { Answered, Refused } from "./operations/outcome.js";
 export { type Operation, operationsIn } from "./operations/table.js";
 export { problem } from "./problem/problem.js";
+export { type Refusal, type Unanswered, unsaid } from "./problem/refusal.js";
+export { said, sayRefusal } from "./problem/say-refusal.js";
 export { type Reference, readReference, references } from "./reference/table.js";
 export { toBytes } from "./shape/bytes.js";
 export { shapeOf } from "./shape/shape.js";

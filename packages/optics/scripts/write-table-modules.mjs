@@ -179,9 +179,9 @@ const MODULES = [
   [
     "cie-daylight-basis",
     "CIE_DAYLIGHT_BASIS",
-    "Daylight components S0, S1, S2.",
+    "Daylight components S0, S1, S2, by 10 nm: CIE 15 has them on straight lines between.",
     "CIE 15",
-    () => spectral("cie_daylight_basis", { S0: "S0", S1: "S1", S2: "S2" }, 380, 780, 5),
+    () => spectral("cie_daylight_basis", { S0: "S0", S1: "S1", S2: "S2" }, 380, 780, 10),
   ],
   [
     "cie-led-illuminants",
@@ -221,9 +221,19 @@ const MODULES = [
   [
     "chart-24",
     "CHART_24",
-    "Reflectance of the 24-patch chart of ISO 17321-1.",
+    "Reflectance of the 24-patch chart of ISO 17321-1, in the order of the table, which has the names.",
     "Ohta 1997",
-    () => byGroup("chart24_reflectance_ohta1997", "patch", { reflectance: "reflectance" }, 380, 780, 5),
+    () => {
+      const { wavelength_nm, ...patches } = byGroup(
+        "chart24_reflectance_ohta1997",
+        "patch",
+        { reflectance: "reflectance" },
+        380,
+        780,
+        5,
+      );
+      return { wavelength_nm, reflectances: Object.values(patches) };
+    },
   ],
   [
     "bottom-reflectance",
@@ -240,6 +250,7 @@ const MODULES = [
 
 /** An object of columns, as text; `depth` levels in. */
 const literal = (value, depth = 1) => {
+  if (Array.isArray(value?.[0])) return `[\n${value.map((column) => `    ${packed(column)},\n`).join("")}  ]`;
   if (Array.isArray(value)) return packed(value);
   const pad = "  ".repeat(depth);
   const entries = Object.entries(value).map(

@@ -5,13 +5,11 @@ export {
   AbortedError,
   ConnectionError,
   NotOfflineError,
-  ProblemError,
-  ResponseError,
   SunfathomError,
   TimeoutError,
-  UnexpectedResponseError,
 } from "./core/errors.js";
 export type { FieldsOf, Picked } from "./core/fields.js";
+export { ProblemError, ResponseError, UnexpectedResponseError } from "./core/response-errors.js";
 export type {
   Call,
   CallOptions,

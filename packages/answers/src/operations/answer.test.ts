@@ -3,6 +3,7 @@ import { attenuation, MODEL_VERSION } from "@sunfathom/planner";
 import { en } from "@sunfathom/words/en";
 import { describe, expect, it } from "vitest";
 import { calculations } from "../generated/calculations.js";
+import { said } from "../problem/say-refusal.js";
 import { lightScene } from "../scene/light-scene.js";
 import { contractAjv } from "../shape/contract-ajv.test-support.js";
 import { toJson } from "../shape/to-json.js";
@@ -194,7 +195,7 @@ describe("the door", () => {
         return attenuation(of);
       },
       say,
-    }).in(en.attenuation);
+    }).in(en.attenuation, said);
     const prepared = calculation.prepare(scene);
     expect(prepared.status).toBe("ready");
     expect(computed).toBe(0);

@@ -5,6 +5,7 @@ import {
   pathOf,
   type SceneName,
 } from "@sunfathom/contract";
+import type { Refusal, Unanswered } from "../problem/refusal.js";
 import type { SceneKind } from "../scene/scene-kind.js";
 import type { Answered, Ready, Refused, Said } from "./outcome.js";
 import { prepare } from "./prepare.js";
@@ -34,24 +35,27 @@ interface Named {
 /** A calculation before it is known in which language it answers. */
 export interface Unsaid<Name extends string, Texts> extends Named {
   name: Name;
-  /** The same with the texts of one language. */
-  in: (texts: Texts) => Calculation & { name: Name };
+  /** The same with the texts of one language, and with what becomes of a refusal. */
+  in: <R extends Refused | Unanswered>(
+    texts: Texts,
+    refuse: (refusal: Refusal) => R,
+  ) => Calculation<R> & { name: Name };
 }
 
-/** A calculation, whatever kind of scene it takes. */
-export interface Calculation extends Named {
+/** A calculation, whatever kind of scene it takes; where it has no answer, it gives an `R`. */
+export interface Calculation<R extends Refused | Unanswered = Refused> extends Named {
   /**
    * Checks a scene from outside, and leaves the computing for later.
    * @param found errors that reading the request has already met
    */
-  prepare: (raw: unknown, found?: readonly FieldError[]) => Ready | Refused;
+  prepare: (raw: unknown, found?: readonly FieldError[]) => Ready<R> | R;
   /**
    * Answers a scene.
    * @param raw the scene as it came from outside; nothing is assumed of it
-   * @returns the answer, or a problem that says all that is wrong
+   * @returns the answer, or why there is none: all that is wrong
    * @throws only where the program itself is wrong
    */
-  reply: (raw: unknown) => Answered | Refused;
+  reply: (raw: unknown) => Answered | R;
 }
 
 /** Makes calculations of what works out scenes of one kind. */
@@ -72,9 +76,9 @@ export function taking<Wire extends object, Own extends object>(kind: SceneKind<
     };
     return {
       ...named,
-      in: (texts) => {
-        const work = { form, plan: (scene: Own) => say(plan(scene), texts) };
-        const prepared: Calculation["prepare"] = (raw, found = []) => prepare(kind, work, raw, found);
+      in: <R extends Refused | Unanswered>(texts: Texts, refuse: (refusal: Refusal) => R) => {
+        const work = { form, plan: (scene: Own) => say(plan(scene), texts), refuse };
+        const prepared: Calculation<R>["prepare"] = (raw, found = []) => prepare(kind, work, raw, found);
         return {
           ...named,
           prepare: prepared,

@@ -6,6 +6,7 @@ export interface Said {
   sources: string[];
 }
 
+/** Why there is no answer, in words. */
 export interface Refused {
   status: "problem";
   problem: Problem;
@@ -24,10 +25,10 @@ export interface Answered {
 }
 
 /** A scene that is valid, before anything was computed. */
-export interface Ready {
+export interface Ready<R = Refused> {
   status: "ready";
   canonical: string;
   /** The scene in its one form: what the computing will cost can be told from it. */
   scene: object;
-  compute: () => Answered | Refused;
+  compute: () => Answered | R;
 }

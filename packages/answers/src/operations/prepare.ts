@@ -1,13 +1,10 @@
 import type { AnswerForm, FieldError } from "@sunfathom/contract";
 import { MODEL_VERSION, SceneProblem } from "@sunfathom/planner";
-import { otherModel } from "../problem/other-model.js";
-import { outsideTheModel } from "../problem/outside-the-model.js";
-import { invalidScene } from "../problem/problem.js";
+import type { Refusal } from "../problem/refusal.js";
 import { joined } from "../scene/fields.js";
 import type { SceneKind } from "../scene/scene-kind.js";
-import { checkScene } from "../validate/check-scene.js";
-import { checkOfScene } from "../validate/checker.js";
-import type { Answered, Ready, Refused, Said } from "./outcome.js";
+import { accepts } from "../validate/accepts.js";
+import type { Answered, Ready, Said } from "./outcome.js";
 import { WorkedOut } from "./worked-out.js";
 
 /** What every kind of scene can ask for. */
@@ -15,10 +12,11 @@ interface Asked {
   expect_model_version?: string | undefined;
 }
 
-/** What works out an answer, and the form in which it leaves. */
-interface Work<Own> {
+/** What works out an answer, the form in which it leaves, and what becomes of a refusal. */
+interface Work<Own, Refused> {
   form: AnswerForm;
   plan: (scene: Own) => Said;
+  refuse: (refusal: Refusal) => Refused;
 }
 
 /**
@@ -26,29 +24,33 @@ interface Work<Own> {
  * to `canonical` need not ask for it.
  * @param found errors that reading the request has already met
  */
-export function prepare<Wire extends Asked, Own extends object>(
+export function prepare<Wire extends Asked, Own extends object, Refused>(
   kind: SceneKind<Wire, Own>,
-  work: Work<Own>,
+  work: Work<Own, Refused>,
   raw: unknown,
   found: readonly FieldError[],
-): Ready | Refused {
-  const checked = checkScene({ check: checkOfScene(kind.schema), rules: kind.rules }, raw, found);
-  if ("findings" in checked)
-    return { status: "problem", problem: invalidScene(checked.findings, kind.ruleTexts) };
-  const mismatch = otherModel(checked.scene.expect_model_version);
-  if (mismatch !== undefined) return { status: "problem", problem: mismatch };
-  const { scene, assumed } = kind.canonical(checked.scene);
+): Ready<Refused> | Refused {
+  const { refuse } = work;
+  if (found.length > 0 || !accepts(kind.schema)(raw))
+    return refuse({ code: "invalid_scene", kind, raw, found });
+  const wire = raw as Wire;
+  if (kind.rules.some(({ violations }) => violations(wire).length > 0))
+    return refuse({ code: "invalid_scene", kind, raw, found });
+  const { expect_model_version: expected } = wire;
+  if (expected !== undefined && expected !== MODEL_VERSION)
+    return refuse({ code: "model_version_mismatch", expected, is: MODEL_VERSION });
+  const { scene, assumed } = kind.canonical(wire);
   const told = joined(scene, { assumed });
   const text = JSON.stringify(told);
-  const refuse = (error: SceneProblem): Refused => ({
-    status: "problem",
-    problem: outsideTheModel(error, kind.outside, (field) => kind.asAsked(field, checked.scene)),
-  });
+  const outside = (refused: SceneProblem): Refused => {
+    const field = kind.asAsked(refused.field, wire);
+    return refuse({ code: "outside_the_model", kind, refused, field });
+  };
   return {
     status: "ready",
     canonical: text,
     scene,
-    compute: () => compute(work, { scene, told, text }, refuse),
+    compute: () => compute(work, { scene, told, text }, outside),
   };
 }
 
@@ -59,17 +61,17 @@ interface Read<Own> {
   text: string;
 }
 
-function compute<Own extends object>(
-  { form, plan }: Work<Own>,
+function compute<Own extends object, Refused>(
+  { form, plan }: Work<Own, Refused>,
   { scene, told, text }: Read<Own>,
-  refuse: (error: SceneProblem) => Refused,
+  outside: (error: SceneProblem) => Refused,
 ): Answered | Refused {
   try {
     const { sources, ...result } = plan(scene);
     const whole = { scene: told, ...result, model: { version: MODEL_VERSION, sources } };
     return new WorkedOut(form, whole, text);
   } catch (error) {
-    if (error instanceof SceneProblem) return refuse(error);
+    if (error instanceof SceneProblem) return outside(error);
     throw error;
   }
 }

@@ -1,6 +1,7 @@
 import { mountingExamples, pascal, type SceneName, sceneExamples } from "@sunfathom/contract";
 import type { Words } from "@sunfathom/words";
 import { abouts, calculationsIn } from "../generated/calculations.js";
+import { said } from "../problem/say-refusal.js";
 import type { About } from "./about.js";
 import type { Calculation } from "./calculation.js";
 import type { OperationName } from "./calculations.js";
@@ -31,7 +32,7 @@ const examples: Readonly<Record<SceneName, Examples>> = {
  * a service describes nothing.
  */
 export const operationsIn = (words: Words): readonly Operation[] =>
-  calculationsIn(words).map((calculation) => {
+  calculationsIn(words, said).map((calculation) => {
     const about: About = abouts[calculation.name];
     return {
       ...calculation,

@@ -10,19 +10,15 @@ export type OutsideTexts = Partial<Texts<SceneRefusals, OutsideText>>;
 /**
  * The problem of a scene that is valid, but that the model cannot answer.
  * @param texts for what can be refused of such a scene
- * @param asAsked the name under which the caller gave what the planner calls `field`
+ * @param field the name under which the caller gave the field that it concerns
  * @throws the refusal itself where there is no text for it: then the program is wrong
  */
-export function outsideTheModel(
-  refused: SceneProblem,
-  texts: OutsideTexts,
-  asAsked: (field: string) => string,
-): Problem {
+export function outsideTheModel(refused: SceneProblem, texts: OutsideTexts, field: string): Problem {
   const text = textOf(refused.refusal, texts);
   if (text === undefined) throw refused;
   const { detail, message, allowed } = text;
   const { code, parameters } = refused.refusal;
-  const pointer = [asAsked(refused.field), ...refused.within].reduce(member, "");
+  const pointer = [field, ...refused.within].reduce(member, "");
   const error = { pointer, code, message, allowed, parameters };
   return sceneProblem("outside_the_model", detail, [error]);
 }

@@ -6,7 +6,6 @@ import {
   type Scene as WireScene,
 } from "@sunfathom/contract";
 import type { Scene } from "@sunfathom/planner";
-import { outsideLight, sceneRuleTexts } from "@sunfathom/words";
 import { canonicalScene } from "./canonical.js";
 import type { SceneKind } from "./scene-kind.js";
 
@@ -15,10 +14,8 @@ export const lightScene: SceneKind<WireScene, Scene> = {
   component: "Scene",
   schema: sceneSchema,
   rules: sceneRules,
-  ruleTexts: sceneRuleTexts,
   besideLists: fieldsBesideLists,
   canonical: canonicalScene,
-  outside: outsideLight,
   asAsked: (field, asked) => {
     if (field === "max_depth_m" && asked.depth_m !== undefined) return "depth_m";
     if (field !== "lamps" || asked.lamps !== undefined) return field;

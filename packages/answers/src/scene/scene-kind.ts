@@ -1,6 +1,4 @@
 import type { JsonSchema, Rule, SceneName } from "@sunfathom/contract";
-import type { OutsideTexts } from "../problem/outside-the-model.js";
-import type { RuleTexts } from "../problem/problem.js";
 
 /** A resolved scene of the contract as it is worked on: what is absent is absent, and what was assumed is noted apart. */
 export type Echo<Resolved> = Present<Omit<Resolved, "assumed">>;
@@ -29,14 +27,10 @@ export interface SceneKind<Wire, Own> {
   schema: JsonSchema;
   /** What must hold between its fields. */
   rules: readonly Rule<Wire>[];
-  /** Texts for what breaks them. */
-  ruleTexts: RuleTexts;
   /** Fields that mean nothing without a list, and so do not fit a query string either. */
   besideLists: readonly string[];
   /** The one form of a scene that has passed its schema and its rules: scenes that mean the same come out the same. */
   canonical: (wire: Wire) => Canonical<Own>;
-  /** Texts for what the model can refuse of it. */
-  outside: OutsideTexts;
   /** The name under which the caller gave what the planner calls `field`. */
   asAsked: (field: string, asked: Wire) => string;
 }

@@ -1,4 +1,5 @@
 import type { ComponentName, Problem } from "@sunfathom/contract";
+import { MODEL_VERSION } from "@sunfathom/planner";
 import { otherModel } from "../problem/other-model.js";
 import { invalidRequest } from "../problem/problem.js";
 import { checkScene } from "./check-scene.js";
@@ -14,8 +15,10 @@ export function checkRequest<Wire extends object>(
 ): { request: Wire } | { problem: Problem } {
   const checked = checkScene<Wire>({ check: checkOf(component), rules: [] }, raw, []);
   if ("findings" in checked) return { problem: invalidRequest(checked.findings) };
-  const mismatch = otherModel(expectedBy(checked.scene));
-  return mismatch === undefined ? { request: checked.scene } : { problem: mismatch };
+  const expected = expectedBy(checked.scene);
+  return expected === undefined || expected === MODEL_VERSION
+    ? { request: checked.scene }
+    : { problem: otherModel({ expected, is: MODEL_VERSION }) };
 }
 
 /** Some requests take `expect_model_version`, which is text then. */

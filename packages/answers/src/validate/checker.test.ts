@@ -2,7 +2,9 @@ import { type ComponentName, wireSchemas } from "@sunfathom/contract";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { invalidScene } from "../problem/problem.js";
+import { lightScene } from "../scene/light-scene.js";
 import { contractAjv } from "../shape/contract-ajv.test-support.js";
+import { accepts } from "./accepts.js";
 import { checkOf, compile, compileReferring } from "./checker.js";
 import { Findings } from "./findings.js";
 
@@ -66,6 +68,8 @@ describe("the check of a scene", () => {
         const isValid = validate?.(parsed);
         if (isValid) accepted += 1;
         expect(errorsOf("Scene", parsed).length === 0, JSON.stringify(parsed)).toBe(isValid);
+        // The same without the reasons.
+        expect(accepts(lightScene.schema)(parsed), JSON.stringify(parsed)).toBe(isValid);
       }),
       { numRuns: 3000, seed: 20 },
     );
@@ -106,6 +110,7 @@ describe("the check of a scene", () => {
     [{ expect_model_version: "" }, "wrong_length", "/expect_model_version", "The text has 0 characters."],
   ])("%j: %s", (raw, code, pointer, message) => {
     expect(errorsOf("Scene", raw)).toEqual([expect.objectContaining({ code, pointer, message })]);
+    expect(accepts(lightScene.schema)(raw)).toBe(false);
   });
 
   it("names the allowed range with its unit, and the nearest right name", () => {
@@ -131,6 +136,7 @@ describe("the check of a scene", () => {
 
   it("takes an undefined field as left out", () => {
     expect(errorsOf("Scene", { depth_m: undefined })).toEqual([]);
+    expect(accepts(lightScene.schema)({ depth_m: undefined })).toBe(true);
   });
 });
 
@@ -138,6 +144,7 @@ describe("compile", () => {
   it("refuses a schema that it would not check in full", () => {
     expect(() => compile({})).toThrow("Nothing checks {}.");
     expect(() => compile({ type: "array" })).toThrow("Nothing checks {}.");
+    expect(() => accepts({ type: "array" })).toThrow("Nothing checks {}.");
     expect(() => compile({ type: "string", const: "a" })).toThrow("Nothing checks");
     expect(() => compile({ $ref: "Scene#" })).toThrow("Nothing checks");
     expect(() => compileReferring({ $ref: "Nothing#" })).toThrow();

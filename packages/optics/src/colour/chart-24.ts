@@ -4,13 +4,10 @@ import type { Spectrum } from "../spectrum/grid.js";
 import { onGrid } from "../spectrum/resample.js";
 
 export interface Patch {
-  name: string;
   reflectance: Spectrum;
 }
 
-const { wavelength_nm, ...patches } = CHART_24;
-
-export const CHART_PATCHES: readonly Patch[] = Object.entries(patches).map(([name, values]) => ({
-  name,
-  reflectance: onGrid(wavelength_nm, values),
+/** In the order of the table. */
+export const CHART_PATCHES: readonly Patch[] = CHART_24.reflectances.map((values) => ({
+  reflectance: onGrid(CHART_24.wavelength_nm, values),
 }));

@@ -30,7 +30,7 @@ export function problemsModule(description) {
 }
 `;
   });
-  return `${mark}import { ProblemError } from "../core/errors.js";
+  return `${mark}import { ProblemError } from "../core/response-errors.js";
 
 ${classes.join("\n")}`;
 }
@@ -41,7 +41,7 @@ ${classes.join("\n")}`;
  */
 export function problemTableModule(description) {
   const kinds = kindsOf(description);
-  return `${mark}import type { ProblemError } from "../core/errors.js";
+  return `${mark}import type { ProblemError } from "../core/response-errors.js";
 import {
 ${kinds.map(({ error }) => `  ${error},\n`).join("")}} from "./problems.js";
 

@@ -1,4 +1,5 @@
-import { AbortedError, ResponseError } from "./errors.js";
+import { AbortedError } from "./errors.js";
+import { ResponseError } from "./response-errors.js";
 import { longestWaitMs, wait } from "./retry.js";
 
 /** Lets calls through: so many at a time, in the order in which they came, and none while the service asks to wait. */

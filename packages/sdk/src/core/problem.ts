@@ -1,5 +1,5 @@
 import { problemErrors } from "../generated/problem-table.js";
-import { type ErrorResponse, type ProblemBody, ProblemError } from "./errors.js";
+import { type ErrorResponse, type ProblemBody, ProblemError } from "./response-errors.js";
 
 /** Whether JSON from outside is a problem (RFC 9457). */
 export function isProblem(json: unknown): json is ProblemBody {

@@ -1,6 +1,6 @@
 import type { Reply } from "./attempt.js";
-import { type ErrorResponse, type ResponseError, UnexpectedResponseError } from "./errors.js";
 import { isProblem, problemError } from "./problem.js";
+import { type ErrorResponse, type ResponseError, UnexpectedResponseError } from "./response-errors.js";
 import { retryAfterMs } from "./retry.js";
 import type { RateLimit, ResponseMeta } from "./types.js";
 

@@ -1,4 +1,5 @@
-import { AbortedError, ConnectionError, ResponseError, TimeoutError } from "./errors.js";
+import { AbortedError, ConnectionError, TimeoutError } from "./errors.js";
+import { ResponseError } from "./response-errors.js";
 
 const firstDelayMs = 500;
 const longestDelayMs = 8_000;

@@ -1,6 +1,6 @@
 // Generated from openapi/openapi.json by packages/sdk/scripts/generate.mjs. Do not edit.
 
-import type { ProblemError } from "../core/errors.js";
+import type { ProblemError } from "../core/response-errors.js";
 import {
   BodyTooLargeError,
   HeadersTooLargeError,

@@ -1,6 +1,6 @@
 // Generated from openapi/openapi.json by packages/sdk/scripts/generate.mjs. Do not edit.
 
-import { ProblemError } from "../core/errors.js";
+import { ProblemError } from "../core/response-errors.js";
 
 /**
  * The body is too large. A body may have 256 kB. A scene takes a few kilobytes. Status 413.

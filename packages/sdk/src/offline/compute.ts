@@ -4,20 +4,20 @@ import type { Call, SendOptions } from "../core/types.js";
 import { expecting } from "../core/with-model-version.js";
 import type { OfflineOptions } from "./options.js";
 import type { OfflinePart } from "./part.js";
-import { sceneProblemError } from "./scene-problem-error.js";
+import { later } from "./ready.js";
 
 /** A call that is computed here, on the thread that makes it. */
-export function computing<T>(content: () => object, options: SendOptions = {}): Call<T> {
+export function computing<T>(content: () => Promise<object>, options: SendOptions = {}): Call<T> {
   return callOf(compute<T>(content, options));
 }
 
-async function compute<T>(content: () => object, { signal, fields }: SendOptions): Promise<Done<T>> {
+async function compute<T>(content: () => Promise<object>, { signal, fields }: SendOptions): Promise<Done<T>> {
   // Leaves the caller the time to abort, as a request would.
   await undefined;
   if (signal?.aborted) throw new AbortedError(signal.reason);
   // Names of fields save nothing here: the answer is whole. In brief it would be another one.
   if (fields === "brief") throw new NotOfflineError("Only a service answers in brief.");
-  return { data: content() as T, meta: { source: "offline", attempts: 1 } };
+  return { data: (await content()) as T, meta: { source: "offline", attempts: 1 } };
 }
 
 /**
@@ -25,14 +25,17 @@ async function compute<T>(content: () => object, { signal, fields }: SendOptions
  * @param body the scene; nothing for reference data
  * @throws ProblemError where it has no answer
  */
-export function contentOf(
+export async function contentOf(
   { group, source }: OfflinePart,
   body: object | undefined,
   { expectModelVersion }: OfflineOptions,
-): object {
+): Promise<object> {
   const isFree = group !== "calculations" || expectModelVersion === undefined;
   const replied = source.reply(asReceived(isFree ? body : expecting(expectModelVersion, body)));
-  if (replied.status === "problem") throw sceneProblemError(replied.problem);
+  if (replied.status === "refused") {
+    const { refusalError } = await later();
+    throw refusalError(replied.refusal);
+  }
   return asReceived(replied.body);
 }
 

@@ -5,9 +5,11 @@ import { computing, contentOf } from "./compute.js";
 import { everyPart } from "./generated/every-part.js";
 import type { OfflineOptions } from "./options.js";
 import type { OfflinePart } from "./part.js";
+import { begin } from "./ready.js";
 
 export { modelVersion } from "./model-version.js";
 export type { OfflineOptions } from "./options.js";
+export { ready } from "./ready.js";
 
 const partOf = new Map<string, OfflinePart>(Object.values(everyPart).map((part) => [part.source.path, part]));
 
@@ -23,12 +25,13 @@ const partOf = new Map<string, OfflinePart>(Object.values(everyPart).map((part) 
 export class OfflineSunfathom extends Api {
   constructor(options: OfflineOptions = {}) {
     super(computingWith(options));
+    begin();
   }
 }
 
 function computingWith(options: OfflineOptions): Send {
   return <T>({ path }: Operation, { body }: Input, call: Parameters<Send>[2]) =>
-    computing<T>(() => {
+    computing<T>(async () => {
       const part = partOf.get(path);
       if (part === undefined) throw new NotOfflineError(`Only a service answers ${path}.`);
       return contentOf(part, body, options);

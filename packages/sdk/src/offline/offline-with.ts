@@ -3,6 +3,7 @@ import type { CallOptions } from "../core/types.js";
 import { computing, contentOf } from "./compute.js";
 import type { OfflineOptions } from "./options.js";
 import type { OfflineName, OfflinePart } from "./part.js";
+import { begin } from "./ready.js";
 
 /**
  * A client without a service that has the calculations it is made from, and no others: a page that bundles it carries no others
@@ -20,6 +21,8 @@ export function offlineWith<Name extends OfflineName>(
   for (const part of parts) {
     client[part.group] = { ...client[part.group], [part.name]: methodOf(part, options) };
   }
+  // Reference data refuse nothing.
+  if (parts.some(({ group }) => group === "calculations")) begin();
   // What it has depends on the names of its parts, which the compiler knows and this loop does not.
   return client as object as ApiOf<Name>;
 }

@@ -1,11 +1,10 @@
-import type { ErrorResponse, ProblemBody } from "../core/errors.js";
 import type { Calculations, Reference } from "../generated/api.js";
 
 /** Name of what can be computed without a service: the method of a client that asks for it. */
 export type OfflineName = keyof Calculations | keyof Reference;
 
-/** An answer, or why there is none. */
-type Reply = { status: "ok"; body: object } | { status: "problem"; problem: ProblemBody & ErrorResponse };
+/** An answer, or why there is none, before that is put into words. */
+type Reply = { status: "ok"; body: object } | { status: "refused"; refusal: object };
 
 /** What a client without a service can be made from: one calculation, or one table of reference data. */
 export interface OfflinePart<Name extends OfflineName = OfflineName> {

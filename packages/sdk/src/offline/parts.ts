@@ -4,3 +4,4 @@ export { modelVersion } from "./model-version.js";
 export { offlineWith } from "./offline-with.js";
 export type { OfflineOptions } from "./options.js";
 export type { OfflineName, OfflinePart } from "./part.js";
+export { ready } from "./ready.js";

@@ -1,5 +1,5 @@
 import { mkdirSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { gzipSync } from "node:zlib";
 import { build } from "esbuild";
@@ -8,27 +8,62 @@ import { packModules } from "../../scripts/pack/modules.mjs";
 
 export const home = fileURLToPath(new URL("../../", import.meta.url));
 
-/**
- * Bundles a program that imports this package by its name, as an integrator's bundler does.
- * @param from folder of the program: this package, or where `layPackage` has laid it as it is published
- */
+/** How an integrator's bundler is set. @param from folder of the program: this package, or where `layPackage` has laid it */
+const settings = (program: string, minify: boolean, from: string) => ({
+  stdin: { contents: program, loader: "ts" as const, resolveDir: from },
+  bundle: true,
+  minify,
+  format: "esm" as const,
+  target: "es2022",
+  conditions: ["source"],
+  metafile: true as const,
+  write: false as const,
+  absWorkingDir: from,
+});
+
+/** Bundles a program that imports this package by its name into one file, as an integrator's bundler does. */
 export async function bundle(
   program: string,
   minify: boolean,
   from = home,
 ): Promise<{ code: string; files: string[] }> {
-  const { outputFiles, metafile } = await build({
-    stdin: { contents: program, loader: "ts", resolveDir: from },
-    bundle: true,
-    minify,
-    format: "esm",
-    target: "es2022",
-    conditions: ["source"],
-    metafile: true,
-    write: false,
-    absWorkingDir: from,
-  });
+  const { outputFiles, metafile } = await build(settings(program, minify, from));
   return { code: outputFiles[0]?.text ?? "", files: Object.keys(metafile.inputs) };
+}
+
+/** Files of a page, the first of which is what it starts with. */
+export interface Page {
+  /** What it needs before it runs. */
+  start: { name: string; code: string }[];
+  /** What it loads behind that. */
+  later: { name: string; code: string }[];
+}
+
+/** The same into files that load one another, as bundlers do for a page. */
+export async function pageOf(program: string, from: string): Promise<Page> {
+  const { outputFiles, metafile } = await build({
+    ...settings(program, true, from),
+    splitting: true,
+    outdir: "page",
+  });
+  const [entry = ""] =
+    Object.entries(metafile.outputs).find(([, { entryPoint }]) => entryPoint === "<stdin>") ?? [];
+  const needed = new Set([entry]);
+  // A set that grows while it is walked is walked to its end.
+  for (const file of needed) {
+    for (const { kind, path } of metafile.outputs[file]?.imports ?? [])
+      if (kind === "import-statement") needed.add(path);
+  }
+  const files = Object.keys(metafile.outputs).map((path) => ({
+    path,
+    name: basename(path),
+    code: outputFiles.find((output) => basename(output.path) === basename(path))?.text ?? "",
+  }));
+  const start = files.filter(({ path }) => needed.has(path));
+  return {
+    start: start.sort((a, b) => Number(b.path === entry) - Number(a.path === entry)),
+    later: files.filter(({ path }) => !needed.has(path)),
+  };
 }
 
 /** Lays the modules of this package into a folder, as they are published: how they are cut decides what a bundler leaves out. */

@@ -78,13 +78,13 @@ it("the online entry exports the client, its cache, its errors and what it was m
 });
 
 it("the offline entry exports its client and the version of its model", () => {
-  expect(Object.keys(offline).sort()).toEqual(["OfflineSunfathom", "modelVersion"]);
+  expect(Object.keys(offline).sort()).toEqual(["OfflineSunfathom", "modelVersion", "ready"]);
 });
 
 it("the entry with the parts of the offline mode exports each, and what makes a client of them", () => {
   const computed = [...methodsTagged("Calculations"), ...methodsTagged("Reference data")];
   expect(computed).toEqual(expect.arrayContaining(["attenuation", "filterChoice", "waterTypes"]));
-  expect(Object.keys(parts).sort()).toEqual([...computed, "modelVersion", "offlineWith"].sort());
+  expect(Object.keys(parts).sort()).toEqual([...computed, "modelVersion", "offlineWith", "ready"].sort());
   expect(parts.modelVersion).toBe(offline.modelVersion);
 });
 

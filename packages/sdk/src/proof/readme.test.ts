@@ -39,7 +39,7 @@ async function run(snippet: string, name: string): Promise<unknown[]> {
 
 describe("the README", { timeout: 30_000 }, () => {
   it("starts with a call that answers", async () => {
-    expect(snippets).toHaveLength(5);
+    expect(snippets).toHaveLength(6);
     expect(await run(snippets[0]!, "start")).toEqual([["red", expect.any(Number), expect.any(String)]]);
   });
 
@@ -68,6 +68,11 @@ describe("the README", { timeout: 30_000 }, () => {
   it("prints a slate with the parts that it needs", async () => {
     const [line] = (await run(snippets[4]!, "slate")) as string[];
     expect(line).toMatch(/^12 m: (no filter|(red|magenta) \d(\.\d+)?), ISO \d+ at f\/\d+(\.\d)?$/);
+  });
+
+  it("goes to sea once all is there", async () => {
+    const [summary] = (await run(snippets[5]!, "sea")) as string[];
+    expect(summary).toMatch(/^[A-Z].{20,}\.$/);
   });
 
   it("lists every group and the reference methods", () => {

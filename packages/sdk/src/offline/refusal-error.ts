@@ -1,4 +1,5 @@
-import { type ErrorResponse, type ProblemBody, ProblemError } from "../core/errors.js";
+import { type Refusal, sayRefusal } from "@sunfathom/answers";
+import { ProblemError } from "../core/response-errors.js";
 import { InvalidSceneError, ModelVersionMismatchError, OutsideTheModelError } from "../generated/problems.js";
 
 /** The kinds of problem that a scene can have. Who asks no service meets no others, and carries no others. */
@@ -8,7 +9,8 @@ export const sceneProblemErrors: Readonly<Record<string, typeof ProblemError>> =
   "/problems/outside-the-model": OutsideTheModelError,
 };
 
-/** The error of a problem, as a service's problem would become one. */
-export function sceneProblemError(problem: ProblemBody & ErrorResponse): ProblemError {
+/** The error of what a part refused, in words, as a service's problem would become one. */
+export function refusalError(refusal: object): ProblemError {
+  const problem = sayRefusal(refusal as Refusal);
   return new (sceneProblemErrors[problem.type] ?? ProblemError)(problem, problem);
 }

@@ -1,0 +1,31 @@
+import { ConnectionError } from "../core/errors.js";
+
+type Later = typeof import("./refusal-error.js");
+
+/** What a page needs only where a scene is refused: it need not wait for it before it starts. */
+export const later = (): Promise<Later> =>
+  import("./refusal-error.js").catch((cause: unknown) => {
+    throw new ConnectionError(
+      "The texts of refusals are not here: wait for ready() while there is a network.",
+      {
+        cause,
+      },
+    );
+  });
+
+/**
+ * Waits until all is here that a client without a service may need. The texts for scenes that are refused are loaded behind
+ * all else, as soon as a client is made. A page that is to go on without a network waits for them once.
+ * @example
+ * const boat = offlineWith([filterChoice]);
+ * await ready(); // from here on, the network may go
+ * @throws ConnectionError where they cannot be loaded
+ */
+export async function ready(): Promise<void> {
+  await later();
+}
+
+/** Begins to load them. Whoever needs them hears of a failure then, and tries again. */
+export function begin(): void {
+  later().catch(() => undefined);
+}
