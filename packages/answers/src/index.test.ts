@@ -11,6 +11,7 @@ it("exports these, and nothing else", () => {
   expect(Object.keys(answers).sort()).toEqual(
     [
       ...computed,
+      "brief",
       "build",
       "checkRequest",
       "checkpoint",
@@ -19,11 +20,13 @@ it("exports these, and nothing else", () => {
       "nearest",
       "onCheckpoint",
       "operationsIn",
+      "pick",
       "problem",
       "readReference",
       "references",
       "said",
       "sayRefusal",
+      "selectionOf",
       "shapeOf",
       "toBytes",
       "toJson",
