@@ -59,6 +59,21 @@ export const quizTemplates = [
   "mount_place",
   "safe_lamps",
   "order_of_dive",
+  "shutter_angle",
+  "histogram_code",
+  "loss_budget",
+  "sun_turn",
+  "balance_lasts",
+  "balance_target",
+  "backscatter_order",
+  "lamp_filter_water",
+  "filter_two_dives",
+  "codes_per_stop",
+  "card_reading",
+  "grade_saves",
+  "auto_settings",
+  "mount_faults",
+  "safe_batteries",
 ] as const;
 
 /** When a paper tells its marks. */

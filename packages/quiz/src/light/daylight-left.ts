@@ -48,6 +48,15 @@ const kdSpread = remembered((type: JerlovType, sun_elevation_deg: number): Spect
 export const kdSpreadAt = (type: JerlovType, sun_elevation_deg: number, wavelength_nm: number): number[] =>
   kdSpread(type, sun_elevation_deg).map((kd) => at(kd, wavelength_nm));
 
+/** Daylight at a depth, wavelength by wavelength, as the model's likely value. */
+export const daylightAt = remembered(
+  (type: JerlovType, sun_elevation_deg: number, depth_m: number): Spectrum =>
+    multiply(
+      below(sun_elevation_deg).downwelling,
+      pathTransmittance(kdSpread(type, sun_elevation_deg)[1] ?? CLEAR, depth_m),
+    ),
+);
+
 /** Bands of light whose reach is asked for: how much each wavelength counts. */
 const BANDS = {
   /** From 600 to 700 nm; half the step at the edge, as the trapezoid rule has it. */

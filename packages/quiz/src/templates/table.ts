@@ -1,4 +1,10 @@
 import type { Template } from "../item/template.js";
+import { autoSettings } from "./auto-settings.js";
+import { backscatterOrder } from "./backscatter-order.js";
+import { balanceLasts } from "./balance-lasts.js";
+import { balanceTarget } from "./balance-target.js";
+import { cardReading } from "./card-reading.js";
+import { codesPerStop } from "./codes-per-stop.js";
 import { colourOrder } from "./colour-order.js";
 import { densitiesStack } from "./densities-stack.js";
 import { densityMatch } from "./density-match.js";
@@ -6,15 +12,21 @@ import { densityToEvenOut } from "./density-to-even-out.js";
 import { densityToStopsTemplate } from "./density-to-stops.js";
 import { exposureWay } from "./exposure-way.js";
 import { filterForWater } from "./filter-for-water.js";
+import { filterTwoDives } from "./filter-two-dives.js";
 import { flatPortField } from "./flat-port-field.js";
+import { gradeSaves } from "./grade-saves.js";
+import { histogramCode } from "./histogram-code.js";
 import { kelvinMeaning } from "./kelvin-meaning.js";
 import { kelvinOrder } from "./kelvin-order.js";
 import { lampFalloff } from "./lamp-falloff.js";
+import { lampFilterWater } from "./lamp-filter-water.js";
 import { lampOnlyBalance } from "./lamp-only-balance.js";
 import { lampPath } from "./lamp-path.js";
+import { lossBudget } from "./loss-budget.js";
 import { miredShiftTemplate } from "./mired-shift.js";
 import { mixedVerdict } from "./mixed-verdict.js";
 import { moreRedLight } from "./more-red-light.js";
+import { mountFaults } from "./mount-faults.js";
 import { mountPlace } from "./mount-place.js";
 import { orderOfDive } from "./order-of-dive.js";
 import { payWithAperture } from "./pay-with-aperture.js";
@@ -25,9 +37,12 @@ import { redLeft } from "./red-left.js";
 import { redReach } from "./red-reach.js";
 import { ringChain } from "./ring-chain.js";
 import { ringDirection } from "./ring-direction.js";
+import { safeBatteries } from "./safe-batteries.js";
 import { safeLamps } from "./safe-lamps.js";
 import { sheetShift } from "./sheet-shift.js";
+import { shutterAngle } from "./shutter-angle.js";
 import { spectrumMostLeft } from "./spectrum-most-left.js";
+import { sunTurn } from "./sun-turn.js";
 import { wayOut } from "./way-out.js";
 import { whenToBalance } from "./when-to-balance.js";
 
@@ -64,4 +79,19 @@ export const TEMPLATES: readonly Template[] = [
   mountPlace,
   safeLamps,
   orderOfDive,
+  shutterAngle,
+  histogramCode,
+  lossBudget,
+  sunTurn,
+  balanceLasts,
+  balanceTarget,
+  backscatterOrder,
+  lampFilterWater,
+  filterTwoDives,
+  codesPerStop,
+  cardReading,
+  gradeSaves,
+  autoSettings,
+  mountFaults,
+  safeBatteries,
 ];

@@ -196,6 +196,95 @@ export const misconceptions = [
   "housing_opened_wet",
   /** Mixes up what is done dry and what is done at depth. */
   "order_of_dive_mixed",
+  // Camera, grade and care
+  /** Takes the frame rate for the exposure time. */
+  "frame_rate_as_time",
+  /** Takes every shutter angle for 180 degrees. */
+  "shutter_always_half",
+  /** Turns the share of the angle over. */
+  "angle_turned_over",
+  /** Forgets that the angle changes too. */
+  "frame_rate_alone_counts",
+  /** Forgets that the frame rate changes too. */
+  "angle_alone_counts",
+  /** Takes code values for light. */
+  "code_is_linear",
+  /** Puts every card into the middle. */
+  "grey_is_middle",
+  /** Halves the code value for a stop. */
+  "stop_halves_code",
+  /** Forgets that the exposure is lower. */
+  "underexposure_ignored",
+  /** Spreads a linear recording evenly over its stops. */
+  "values_shared_evenly",
+  /** Counts stops from the dark end. */
+  "stops_counted_from_dark",
+  /** Gives the brightest stop all the values. */
+  "halving_started_late",
+  /** Halves the values from stop to stop where they are even. */
+  "values_halved_each_stop",
+  /** Shares bits instead of values. */
+  "bits_taken_for_values",
+  /** Takes a ratio for stops. */
+  "ratio_for_stops",
+  /** Takes a difference where a ratio counts. */
+  "difference_for_ratio",
+  /** Multiplies by the stops. */
+  "loss_taken_for_factor",
+  /** Takes stops for the factor. */
+  "stops_taken_for_factor",
+  /** Adds two for each stop. */
+  "two_for_each_stop_added",
+  /** Leaves a part out. */
+  "part_left_out",
+  /** Multiplies stops. */
+  "stops_multiplied",
+  /** Counts the largest part alone. */
+  "largest_part_alone",
+  /** Does not know which automatic does what. */
+  "auto_setting_confused",
+  /** Does not know what a fault of the mount looks like. */
+  "fault_confused",
+  /** Expects the largest change of colour deep down. */
+  "deep_changes_most",
+  /** Takes the longest way for the largest change. */
+  "longest_way_changes_most",
+  /** Takes a coloured thing for neutral. */
+  "colour_taken_for_grey",
+  /** Looks at the water alone. */
+  "distance_does_not_count",
+  /** Believes that distance clears the picture. */
+  "farther_is_clearer",
+  /** Gives the lights what the water has taken. */
+  "filter_colour_of_loss",
+  /** Chooses for the first dive. */
+  "first_dive_alone",
+  /** Adds errors where their mean counts. */
+  "errors_added",
+  /** Changes the filter between the dives. */
+  "best_of_each_dive",
+  /** Believes that a grade fills what was clipped. */
+  "grade_fills_clipped",
+  /** Takes a tint for the red of the subject. */
+  "tint_brings_red",
+  /** Believes that more bits hold light that never came. */
+  "bits_bring_back",
+  /** Believes that a grade can make two lights alike. */
+  "grade_mends_split",
+  /** Believes that a grade undoes motion blur. */
+  "grade_sharpens_smear",
+  /** Leaves charging batteries alone. */
+  "charged_unattended",
+  /** Rinses the compartment of a battery. */
+  "battery_wetted",
+  /** Takes any charger with the right plug. */
+  "any_charger_fits",
+  /** Heats a battery. */
+  "battery_heated",
+  /** Charges a battery that was flooded. */
+  "flooded_battery_kept",
+  /** Carries batteries loose. */
+  "contacts_left_bare",
 ] as const;
 
 export type MisconceptionId = (typeof misconceptions)[number];

@@ -1,4 +1,5 @@
 import { BALANCE_EN } from "./balance.js";
+import { CAMERA_EN } from "./camera.js";
 import { CITATIONS_EN, COMMON_EN } from "./common.js";
 import { EXPOSURE_EN } from "./exposure.js";
 import { FILTER_EN } from "./filter.js";
@@ -6,6 +7,7 @@ import { GRADING_EN } from "./grading.js";
 import { LAMPS_EN } from "./lamps.js";
 import { LIGHT_EN } from "./light.js";
 import { MISCONCEPTIONS_EN } from "./misconceptions.js";
+import { MORE_EN } from "./more.js";
 import { MOUNTING_EN } from "./mounting.js";
 import { SAFETY_EN } from "./safety.js";
 import { showIn } from "./show.js";
@@ -24,6 +26,8 @@ export const quizTexts = {
   grading: GRADING_EN,
   mounting: MOUNTING_EN,
   safety: SAFETY_EN,
+  camera: CAMERA_EN,
+  more: MORE_EN,
 };
 
 /** Another language is another value of this type. */

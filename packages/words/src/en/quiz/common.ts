@@ -53,6 +53,11 @@ export const CITATIONS_EN = {
   vignetting: "Geometry of round openings",
   rear_sheet: "Focus shift of a flat sheet: (1 - 1/n) of its thickness, a textbook formula of optics",
   lens_formula: "Lens formula for far subjects, any textbook of optics",
+  shutter_angle:
+    "Shutter angle: the share of 360° of a frame's time for which the shutter is open, by definition",
+  rec_709: "ITU-R BT.709: signal over light",
+  code_values: "Code values: two to the power of the bits, by definition; a stop is a factor of two of light",
+  lit_haze: "Backscatter of video lights: single scattering along the line of sight",
   common_practice: "Common practice of the trade, no published source",
 };
 export type CitationId = keyof typeof CITATIONS_EN;
