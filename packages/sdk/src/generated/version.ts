@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "a3b9860cc6a583c3bfb9f23d6e50019ca9a22a52aded9b89ea956e5f2ceddcd3";
+export const descriptionHash = "571160467666d148d46979b4cf81f4d899869fe9a02b567b183a03ee6145b1f0";
