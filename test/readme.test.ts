@@ -57,8 +57,8 @@ describe("the README", () => {
     expect((await run(line)).status).toBe(200);
   });
 
-  it("shows the outer reef's answer as it is, shortened", async () => {
-    const { json } = await run(lineWith("water_type=IB&sun_elevation_deg=40"));
+  it("shows the answer to what is known on a boat as it is, shortened", async () => {
+    const { json } = await run(lineWith("visibility_m=25"));
     const shown = JSON.parse(/```json\n([\s\S]*?)```/.exec(readme)?.[1] ?? "");
     const part = (value: unknown, like: unknown): unknown => {
       if (typeof like !== "object" || like === null) return value;
@@ -66,6 +66,21 @@ describe("the README", () => {
       return Object.fromEntries(Object.entries(like).map(([key, inner]) => [key, part(whole[key], inner)]));
     };
     expect(part(json, shown)).toEqual(shown);
+  });
+
+  it("says no sentence twice", () => {
+    const prose = readme.replace(/```[\s\S]*?```/g, "").replace(/^(\||#).*$/gm, "");
+    const sentences = prose.split(/(?<=[.:?!])\s+/).map((sentence) => sentence.trim().replace(/^- /, ""));
+    const long = sentences.filter((sentence) => sentence.length > 30);
+    expect(long.length).toBeGreaterThan(40);
+    expect(long.filter((sentence, nth) => long.indexOf(sentence) !== nth)).toEqual([]);
+  });
+
+  it("gives a label in 700 bytes, with its cautions", async () => {
+    const { json } = await run(lineWith("fields=brief"));
+    expect(JSON.stringify(json).length).toBeLessThan(700);
+    expect(json.caution).toMatch(/\.$/);
+    expect(json.caution_codes.length).toBeGreaterThan(0);
   });
 
   it("gives magenta on the harbour wall, no lens filter in the wreck, a fight on the reef with lamps", async () => {

@@ -1,4 +1,5 @@
 // The files for `docker compose` name what there is: settings that the service reads, and a Dockerfile. No daemon is asked.
+import { randomBytes } from "node:crypto";
 import { existsSync, readFileSync } from "node:fs";
 import { dirname, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
@@ -34,7 +35,7 @@ describe.each(["compose.yaml", "compose.replicas.yaml"])("%s", (name) => {
   });
 
   it("sets what the service reads, and it starts with that", () => {
-    const QUIZ_KEYS = `k1:${"ab".repeat(32)}`;
+    const QUIZ_KEYS = `k1:${randomBytes(32).toString("hex")}`;
     const environment = filled(sunfathomOf(name).environment, { QUIZ_KEYS });
     const { quiz, exposure } = readConfig(environment);
     expect(quiz.keyring?.current).toBe("k1");

@@ -24,11 +24,6 @@ export class AnswerCache {
     });
   }
 
-  /** Whether there is one: a tag costs a hash, which nobody need pay for nothing. */
-  get isOn(): boolean {
-    return this.#kept !== undefined;
-  }
-
   /** What is kept, bytes. */
   get bytes(): number {
     return this.#kept?.calculatedSize ?? 0;

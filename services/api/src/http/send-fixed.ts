@@ -34,8 +34,7 @@ export function sendFixed(
   reply: FastifyReply,
   { type, bytes, etag, cacheControl }: Fixed,
 ): FastifyReply {
-  tag(reply, etag);
-  if (cacheControl !== undefined) reply.header("cache-control", cacheControl);
+  tag(reply, etag, cacheControl);
   const asked = request.headers["if-none-match"];
   if (asked?.trim() === "*" || matches(asked, etag)) return reply.code(304).send();
   return reply.header("content-type", type).send(bytes);

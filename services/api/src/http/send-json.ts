@@ -5,7 +5,10 @@ export function sendJson(reply: FastifyReply, json: string | Buffer): FastifyRep
   return reply.header("content-type", "application/json; charset=utf-8").send(json);
 }
 
-/** Marks an answer as one to keep, and to ask about with `If-None-Match` before using it again. */
-export function tag(reply: FastifyReply, etag: string): FastifyReply {
-  return reply.header("etag", etag).header("cache-control", "no-cache");
+/**
+ * Marks an answer as one to keep.
+ * @param cacheControl how long; when left out, it is asked about with `If-None-Match` before it is used again
+ */
+export function tag(reply: FastifyReply, etag: string, cacheControl = "no-cache"): FastifyReply {
+  return reply.header("etag", etag).header("cache-control", cacheControl);
 }

@@ -3,7 +3,7 @@ import { reference } from "@sunfathom/contract";
 import { fieldsParameter } from "../http/fields-asked.js";
 import { fitsQuery, queryFieldsOf } from "../http/query.js";
 import { fieldsOf, schemaOf } from "./components.js";
-import { commonHeaders, etagHeaders, problemResponses } from "./responses.js";
+import { etagHeaders, postHeaders, problemResponses } from "./responses.js";
 import { withoutReference } from "./without-reference.js";
 
 const tags = ["Calculations"];
@@ -25,7 +25,7 @@ export function calculationByPost(operation: Operation): object {
       },
     },
     response: {
-      200: answer(operation, commonHeaders),
+      200: answer(operation, postHeaders),
       ...problemResponses([
         "invalid_scene",
         "invalid_query",

@@ -50,6 +50,17 @@ export const etagHeaders: Record<string, Header> = {
     type: "string",
     description: "Strong tag of this answer: send it as `If-None-Match`, and a 304 costs no computing.",
   },
+  "Cache-Control": {
+    type: "string",
+    description:
+      "How long anyone may keep the answer. Where `expect_model_version` is asked for, that is as long as the model stands.",
+  },
+};
+
+/** By POST: nobody on the way keeps it, and the tag is the same as by GET. */
+export const postHeaders: Record<string, Header> = {
+  ...commonHeaders,
+  ETag: { type: "string", description: "Strong tag of this answer: the same tag, the same bytes." },
   "Cache-Control": { type: "string", description: "Keep the answer, but ask before using it again." },
 };
 

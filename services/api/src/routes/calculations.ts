@@ -4,6 +4,7 @@ import type { Computing } from "../compute/computing.js";
 import { costOfCalculation } from "../compute/cost.js";
 import type { Outcome } from "../compute/tasks.js";
 import type { AnswerCache } from "../http/answer-cache.js";
+import { forMinutes, forTheModel } from "../http/caching.js";
 import { etagOf, matches } from "../http/etag.js";
 import { type FieldsAsked, fieldsReader, type Part } from "../http/fields-asked.js";
 import { KnownTags } from "../http/known-tags.js";
@@ -84,7 +85,7 @@ function get(
   const ifNoneMatch = headers["if-none-match"];
   const known = tags.get(url);
   if (known !== undefined && matches(ifNoneMatch, known)) {
-    tag(reply, known).code(304).send();
+    tag(reply, known, lifetimeOf(url)).code(304).send();
     return;
   }
   const asked = readFields(queryOf(url));
@@ -102,14 +103,17 @@ function get(
   const etag = known ?? etagOfAnswer(operation, prepared, part);
   tags.keep(url, etag);
   if (matches(ifNoneMatch, etag)) {
-    tag(reply, etag).code(304).send();
+    tag(reply, etag, lifetimeOf(url)).code(304).send();
     return;
   }
   const etagOfWhole = part === undefined ? etag : etagOfAnswer(operation, prepared);
   answerWith({ operation, prepared, scene, etag: etagOfWhole }, { request, reply }, kept, (bytes) =>
-    sendJson(tag(reply, etag), part?.of(bytes) ?? bytes),
+    sendJson(tag(reply, etag, lifetimeOf(url)), part?.of(bytes) ?? bytes),
   );
 }
+
+/** What names another model than there is has been refused by then. */
+const lifetimeOf = (url: string) => (/[?&]expect_model_version=/.test(url) ? forTheModel : forMinutes);
 
 function post({ operation, readFields }: Route, { request, reply }: Exchange, kept: Kept): void {
   const prepared = operation.prepare(request.body);
@@ -117,10 +121,11 @@ function post({ operation, readFields }: Route, { request, reply }: Exchange, ke
     kept.computing.refuse(request, reply, prepared.problem);
     return;
   }
-  const etag = kept.cache.isOn ? etagOfAnswer(operation, prepared) : "";
   const { part } = readFields(queryOf(request.raw.url ?? ""));
+  const etag = etagOfAnswer(operation, prepared);
+  const ofPart = part === undefined ? etag : etagOfAnswer(operation, prepared, part);
   answerWith({ operation, prepared, scene: request.body, etag }, { request, reply }, kept, (bytes) =>
-    sendJson(reply, part?.of(bytes) ?? bytes),
+    sendJson(tag(reply, ofPart), part?.of(bytes) ?? bytes),
   );
 }
 

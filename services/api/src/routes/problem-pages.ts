@@ -2,6 +2,7 @@ import { toJson } from "@sunfathom/answers";
 import { problemCodes, problemType } from "@sunfathom/contract";
 import { problemPage } from "@sunfathom/words";
 import type { FastifyInstance } from "fastify";
+import { forHours } from "../http/caching.js";
 import { prefersHtml } from "../http/prefers-html.js";
 import { refuseQuery } from "../http/refuse-query.js";
 import { fixedJson, sendFixed } from "../http/send-fixed.js";
@@ -16,7 +17,13 @@ export function problemPageRoutes(app: FastifyInstance): void {
   const pages = new Map(
     problemCodes.map((code) => {
       const page = problemPage(code);
-      return [problemType(code), { data: fixedJson(toJson(page)), html: problemHtml(page) }];
+      return [
+        problemType(code),
+        {
+          data: { ...fixedJson(toJson(page)), cacheControl: forHours },
+          html: { ...problemHtml(page), cacheControl: forHours },
+        },
+      ];
     }),
   );
   app.get<{ Params: { name: string } }>(

@@ -1,5 +1,6 @@
 import { build, readReference, references, toJson } from "@sunfathom/answers";
 import type { FastifyInstance } from "fastify";
+import { forHours } from "../http/caching.js";
 import { etagOf } from "../http/etag.js";
 import { refuseQuery } from "../http/refuse-query.js";
 import { fixedJson, sendFixed } from "../http/send-fixed.js";
@@ -9,7 +10,7 @@ import { referenceRead } from "../openapi/reference.js";
 export function referenceRoutes(app: FastifyInstance): void {
   for (const reference of references) {
     const etag = etagOf(build, reference.name);
-    const data = fixedJson(toJson(readReference(reference)), etag);
+    const data = { ...fixedJson(toJson(readReference(reference)), etag), cacheControl: forHours };
     app.get(
       reference.path,
       { schema: referenceRead(reference), onRequest: refuseQuery },
