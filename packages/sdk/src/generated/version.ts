@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "571160467666d148d46979b4cf81f4d899869fe9a02b567b183a03ee6145b1f0";
+export const descriptionHash = "01f4441528d63df71fbfd0103432eee42d17b3e6e83e09c75345745f1b581ac0";
