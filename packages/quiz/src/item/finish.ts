@@ -140,7 +140,12 @@ function orderingItem(
         feedback: feedback(misconception),
         order: ids(keys),
       }))
-      .filter(({ order }) => order.join() !== right_order.join()),
+      .filter(
+        ({ order }, i, all) =>
+          order.join() !== right_order.join() &&
+          // Two misunderstandings may come to the same order: the first is told.
+          all.findIndex((other) => other.order.join() === order.join()) === i,
+      ),
   };
 }
 
