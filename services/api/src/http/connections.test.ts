@@ -1,6 +1,6 @@
 import { once } from "node:events";
-import { createServer } from "node:http";
-import { type AddressInfo, connect, Socket } from "node:net";
+import { createServer, type Server } from "node:http";
+import { type AddressInfo, connect, createServer as createNetServer, Socket } from "node:net";
 import { afterEach, expect, it, vi } from "vitest";
 import { Connections } from "./connections.js";
 
@@ -61,7 +61,7 @@ it("are counted over all servers of an application, in all and of each address",
 
 it("of an IPv6 site are twice as many as of one of its clients, and given back", () => {
   const counter = new Connections({ connections: 100, connectionsPerAddress: 3 }, []);
-  const server = createServer();
+  const server = createNetServer() as Server;
   counter.watch(server);
   const come = (remoteAddress: string) => {
     const socket = Object.assign(new Socket(), {});

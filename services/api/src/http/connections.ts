@@ -50,15 +50,21 @@ export class Connections {
 
   watch(server: Server): void {
     server.maxConnections = this.limits.connections;
-    server.prependListener("connection", (socket: Socket) => this.#take(socket));
+    // Node.js makes a parser for each connection, and much around it: not for one that is closed.
+    const makeReady = server.listeners("connection");
+    server.removeAllListeners("connection");
+    server.on("connection", (socket: Socket) => {
+      if (this.#take(socket)) for (const listener of makeReady) listener.call(server, socket);
+    });
   }
 
-  #take(socket: Socket): void {
+  /** @returns whether it is taken */
+  #take(socket: Socket): boolean {
     const { remoteAddress } = socket;
     // Reset already: nobody reads an answer, and what it has sent would be taken as from no address.
     if (remoteAddress === undefined) {
       socket.destroy();
-      return;
+      return false;
     }
     const { client, site, isProxy } = this.peerOf(socket);
     const sockets = this.#ofClient.get(client) ?? new Set();
@@ -68,13 +74,14 @@ export class Connections {
       sockets.size >= connectionsPerAddress || ofSite >= clientsPerSite * connectionsPerAddress;
     if (this.#all >= connections || this.#barred.has(client) || (isTooMany && !isProxy)) {
       socket.destroy();
-      return;
+      return false;
     }
     this.#all += 1;
     sockets.add(socket);
     this.#ofClient.set(client, sockets);
     this.#ofSite.set(site, ofSite + 1);
     socket.once("close", () => this.#giveBack(client, site, socket));
+    return true;
   }
 
   #giveBack(client: string, site: string, socket: Socket): void {

@@ -12,8 +12,8 @@ export interface PipelineLimits {
   /** Requests of one address, or of one IPv6 site, that is no proxy: more than its connections hold where none sends ahead. */
   ofAddress: number;
   peerOf: (socket: Socket) => Peer;
-  /** Told once of each connection that is closed for it. */
-  onTooMany: (client: string) => void;
+  /** Told of each connection that is closed for it, and whether its address has too many. */
+  onTooMany: (client: string, socket: Socket, ofAddress: boolean) => void;
 }
 
 /**
@@ -40,9 +40,10 @@ export function limitPipelines(
     if (socket.destroyed) return;
     const waiting = unanswered.get(socket) ?? watched(socket);
     const { client, site, isProxy } = peerOf(socket);
-    if (waiting.size >= ofConnection || (!isProxy && (ofSites.get(site) ?? 0) >= ofAddress)) {
+    const isAddressFull = !isProxy && (ofSites.get(site) ?? 0) >= ofAddress;
+    if (isAddressFull || waiting.size >= ofConnection) {
       socket.destroy();
-      onTooMany(client);
+      onTooMany(client, socket, isAddressFull);
       return;
     }
     waiting.add(response);

@@ -1,6 +1,7 @@
 import { createServer, type RequestListener, type Server } from "node:http";
 import type { Socket } from "node:net";
 import type { FastifyBaseLogger } from "fastify";
+import { Budget } from "../limiting/budget.js";
 import type { Limits } from "../limits.js";
 import { boundBodies } from "./bodies.js";
 import { handleClientError, refuseTunnel } from "./client-error.js";
@@ -10,6 +11,9 @@ import { EndingMessage } from "./ending-message.js";
 import type { LineShare } from "./line-share.js";
 import { limitPipelines } from "./pipelines.js";
 import type { Turns } from "./turns.js";
+
+/** Connections that a client may have closed for requests unanswered before all of its are, and in how many seconds as many again. */
+const closed = { cost: 16, window_s: 10 };
 
 interface Parts {
   connections: Connections;
@@ -27,14 +31,19 @@ export function serversWith(
   limits: Limits,
   { connections, departure, turns, lines, log }: Parts,
 ): (handler: RequestListener) => Server {
+  const tooMany = new Budget(closed);
   return (handler) => {
     const peerOf = connections.peerOf.bind(connections);
     const limited = limitPipelines(inTurn(handler, turns, peerOf), {
       ofConnection: limits.unansweredPerConnection,
       ofAddress: limits.unansweredPerAddress,
       peerOf,
-      onTooMany: (client) => {
-        if (lines.take(client)) log?.info("connection closed: too many requests unanswered");
+      onTooMany: (client, socket, ofAddress) => {
+        // Closed one by one, they would come again at once, in front of all others that connect.
+        if (ofAddress || !tooMany.take(client, 1).isTaken) {
+          if (connections.bar(socket))
+            log?.warn({ address: socket.remoteAddress }, "connections closed: too many requests unanswered");
+        } else if (lines.take(client)) log?.info("connection closed: too many requests unanswered");
       },
     });
     const bounded = boundBodies(limited, {

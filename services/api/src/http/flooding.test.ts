@@ -1,0 +1,53 @@
+// What becomes of an address that has more requests unanswered than its connections could have one by one.
+import { once } from "node:events";
+import { type AddressInfo, connect, type Socket } from "node:net";
+import request from "supertest";
+import { afterEach, expect, it, vi } from "vitest";
+import { createApp } from "../app.js";
+import { unhurried } from "../unhurried.test-support.js";
+
+let app: Awaited<ReturnType<typeof createApp>> | undefined;
+afterEach(() => app?.close());
+
+async function start(limits: object) {
+  app = await createApp({ limits: { ...unhurried, ...limits } });
+  await app.listen({ host: "127.0.0.1", port: 0 });
+  const { port } = app.server.address() as AddressInfo;
+  const open = async (localAddress: string): Promise<Socket> => {
+    const socket = connect({ port, host: "127.0.0.1", localAddress });
+    socket.on("error", () => {}).resume();
+    await once(socket, "connect");
+    return socket;
+  };
+  return { port, open };
+}
+
+const many = (count: number) => "GET /health/live HTTP/1.1\r\nHost: a\r\n\r\n".repeat(count);
+
+it("all its connections are closed and none is taken for a while, and others are served", async () => {
+  const { port, open } = await start({ unansweredPerAddress: 8 });
+  const silent = await open("127.0.0.2");
+  const flooding = await open("127.0.0.2");
+  flooding.write(many(12));
+  await vi.waitFor(() => expect([silent.closed, flooding.closed]).toEqual([true, true]), 3000);
+  const again = await open("127.0.0.2");
+  await vi.waitFor(() => expect(again.closed).toBe(true), 3000);
+  await request(`http://127.0.0.1:${port}`).get("/health/live").expect(200);
+});
+
+it("one connection that is ahead of itself costs the others nothing, many do", async () => {
+  const { open } = await start({ unansweredPerConnection: 4 });
+  const silent = await open("127.0.0.2");
+  for (let nth = 0; nth < 3; nth += 1) {
+    const ahead = await open("127.0.0.2");
+    ahead.write(many(12));
+    await vi.waitFor(() => expect(ahead.closed).toBe(true), 3000);
+  }
+  expect(silent.closed).toBe(false);
+  for (let nth = 0; nth < 20 && !silent.closed; nth += 1) {
+    const ahead = await open("127.0.0.2");
+    ahead.write(many(12));
+    await vi.waitFor(() => expect(ahead.closed).toBe(true), 3000);
+  }
+  await vi.waitFor(() => expect(silent.closed).toBe(true), 3000);
+});
