@@ -26,6 +26,7 @@ import { CameraClass, RecordingCurve, RecordingPoint } from "./scene/camera.js";
 import { CardSample, TransferCurve } from "./scene/card.js";
 import { DaylightBasis } from "./scene/daylight.js";
 import { SubjectFacing } from "./scene/dive.js";
+import { FilterFit, FilterMatch, FilterSample } from "./scene/filter-samples.js";
 import { KitItem, KitItemName, ResolvedKitItem } from "./scene/kit.js";
 import { BeamMedium, Lamp, LedName, ResolvedLamp } from "./scene/lamps.js";
 import { FilterChange, FilterKind, TransmittanceSample } from "./scene/lens-filter.js";
@@ -55,6 +56,9 @@ const all: Record<string, z.ZodTypeAny> = {
   FilterKind,
   FilterChange,
   TransmittanceSample,
+  FilterSample,
+  FilterFit,
+  FilterMatch,
   KitItem,
   KitItemName,
   ResolvedKitItem,

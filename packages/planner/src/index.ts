@@ -22,6 +22,7 @@ export type * from "./codes/ways-to-pay.js";
 export type * from "./codes/white-balance.js";
 export * from "./generated/calculations.js";
 export type * from "./generated/results.js";
+export * from "./light/fitted-filter.js";
 export type { NonEmpty } from "./lists/non-empty.js";
 export { MODEL_VERSION } from "./model-version.js";
 export { filterKinds } from "./reference/filter-kinds.js";

@@ -214,3 +214,34 @@ describe("filters by stops", () => {
     );
   });
 });
+
+describe("filters by pictures of a grey card", () => {
+  const base = { water_type: "IB", depth_m: 12 } as const;
+  const grey = { red_without: 0.4, green_without: 0.5, blue_without: 0.45 };
+  /** Two stops from green, 0.1 from red and blue: about a magenta of 1.1, by the test of the fit. */
+  const magenta = { ...grey, red_with: 0.37, green_with: 0.125, blue_with: 0.33 };
+  const fitsOf = (scene: Scene) =>
+    (canonicalScene(scene).scene as { filter_fits?: Record<string, unknown>[] }).filter_fits;
+
+  it("are resolved to kind and density, and say how sure that is and what the curve is", () => {
+    const scene = { ...base, filter_samples: [magenta] };
+    const { filter_kind, filter_density } = canonicalScene(scene).scene;
+    expect(filter_kind).toBe("magenta");
+    expect(canonicalScene(scene).scene).not.toHaveProperty("filter_samples");
+    const [fit] = fitsOf(scene) ?? [];
+    expect(fit).toMatchObject({ filter_kind, filter_density, matches: [] });
+    expect(fit?.["filter_transmittance"]).toHaveLength(16);
+    expect(fit?.["density_standard_error"]).toBeGreaterThan(0);
+  });
+
+  it("of a kit are compared: a sheet that takes half a stop more of green differs from the glass by that", () => {
+    const sheet = { ...magenta, green_with: 0.125 * Math.SQRT1_2 };
+    const kit = [
+      { id: "glass", item: "lens_filter" as const, filter_samples: [magenta] },
+      { id: "sheet", item: "lens_filter" as const, filter_samples: [sheet] },
+    ];
+    const [glass] = fitsOf({ ...base, kit }) ?? [];
+    expect(glass).toMatchObject({ id: "glass" });
+    expect(glass?.["matches"]).toEqual([{ id: "sheet", differ_stops: expect.closeTo(0.5, 9) }]);
+  });
+});

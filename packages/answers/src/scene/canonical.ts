@@ -10,6 +10,7 @@ import {
 } from "@sunfathom/contract";
 import type { Scene } from "@sunfathom/planner";
 import { byDensity } from "./by-density.js";
+import { bySamples } from "./by-samples.js";
 import { canonicalLamps } from "./canonical-lamps.js";
 import { type Assume, assuming, oneForm } from "./one-form.js";
 import type { Canonical, Echo } from "./scene-kind.js";
@@ -91,6 +92,6 @@ const inOneForm = oneForm<WireScene>({
 export function canonicalScene(wire: WireScene): Canonical<Scene> {
   const assumed: string[] = [];
   // By its form it is what the contract resolves, and that must be a scene of the planner: else this does not compile.
-  const scene: Scene = inOneForm(byDensity(wire), assuming(assumed)) as Echo<ResolvedScene>;
+  const scene: Scene = inOneForm(bySamples(byDensity(wire)), assuming(assumed)) as Echo<ResolvedScene>;
   return { scene, assumed };
 }

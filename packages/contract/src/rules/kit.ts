@@ -16,19 +16,20 @@ const kitFilters: RuleOf<"kit_filters", KitFilter> = {
   code: "kit_filters",
   fields: ["kit"],
   violations: ({ kit = [] }) =>
-    kit.flatMap(
-      ({ item, filter_kind, filter_density, filter_stops, filter_transmittance }, index): Broken[] => {
-        const pointer = `/kit/${index}`;
-        const nominal = (filter_kind ?? filter_density ?? filter_stops) !== undefined;
-        const measured = filter_transmittance !== undefined;
-        if (item === "lamp") return nominal || measured ? [broken(pointer, { case: "lamp" })] : [];
-        if (nominal && measured) return [broken(pointer, { case: "twice" })];
-        if (!nominal && !measured) return [broken(pointer, { case: "not_described" })];
-        return filterPair(`${pointer}/`, filter_kind, filter_density, filter_stops).map(
-          (half): Broken => broken(half.pointer, { case: "half", ...half.parameters }),
-        );
-      },
-    ),
+    kit.flatMap((owned, index): Broken[] => {
+      const { item, filter_kind, filter_density, filter_stops } = owned;
+      const { filter_transmittance, filter_samples } = owned;
+      const pointer = `/kit/${index}`;
+      const nominal = (filter_kind ?? filter_density ?? filter_stops) !== undefined;
+      const measured = (filter_transmittance ?? filter_samples) !== undefined;
+      if (item === "lamp") return nominal || measured ? [broken(pointer, { case: "lamp" })] : [];
+      const both = filter_transmittance !== undefined && filter_samples !== undefined;
+      if ((nominal && measured) || both) return [broken(pointer, { case: "twice" })];
+      if (!nominal && !measured) return [broken(pointer, { case: "not_described" })];
+      return filterPair(`${pointer}/`, filter_kind, filter_density, filter_stops).map(
+        (half): Broken => broken(half.pointer, { case: "half", ...half.parameters }),
+      );
+    }),
 };
 
 const kitCurvesRising: RuleOf<"kit_curves_rising", NotRising> = {

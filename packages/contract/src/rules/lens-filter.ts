@@ -1,14 +1,16 @@
 import { filterPair, type HalfFilter } from "./filter-pair.js";
+import { filterSamplesAgree } from "./filter-samples.js";
 import { rising } from "./rising.js";
 import { broken, type Nothing, type RuleOf } from "./rule.js";
 
 const oneLensFilter: RuleOf<"one_lens_filter", Nothing> = {
   code: "one_lens_filter",
-  fields: ["filter_kind", "filter_density", "filter_stops", "filter_transmittance"],
-  violations: ({ filter_kind, filter_density, filter_stops, filter_transmittance }) => {
-    if (filter_transmittance === undefined || (filter_kind ?? filter_density ?? filter_stops) === undefined)
-      return [];
-    return [broken("/filter_transmittance", {})];
+  fields: ["filter_kind", "filter_density", "filter_stops", "filter_samples", "filter_transmittance"],
+  violations: ({ filter_kind, filter_density, filter_stops, filter_samples, filter_transmittance }) => {
+    const nominal = (filter_kind ?? filter_density ?? filter_stops) !== undefined;
+    if (filter_samples !== undefined && (nominal || filter_transmittance !== undefined))
+      return [broken("/filter_samples", {})];
+    return nominal && filter_transmittance !== undefined ? [broken("/filter_transmittance", {})] : [];
   },
 };
 
@@ -37,4 +39,5 @@ export const lensFilterRules = [
   oneFilterStrength,
   lensFilterPair,
   rising("filter_transmittance"),
+  filterSamplesAgree,
 ] as const;

@@ -11,6 +11,15 @@ const curve = [
   { wavelength_nm: 650, transmittance: 0.9 },
 ];
 
+const pair = {
+  red_without: 0.4,
+  green_without: 0.5,
+  blue_without: 0.45,
+  red_with: 0.34,
+  green_with: 0.15,
+  blue_with: 0.12,
+};
+
 const codes = [
   { light_share: 0, code_share: 0.06 },
   { light_share: 1, code_share: 1 },
@@ -255,6 +264,8 @@ export const sceneCases: Record<
       [{ filter_transmittance: curve, filter_kind: "red", filter_density: 0.6 }, ["/filter_transmittance"]],
       [{ filter_transmittance: curve, filter_density: 0.6 }, ["/filter_transmittance"]],
       [{ filter_transmittance: curve, filter_stops: 2 }, ["/filter_transmittance"]],
+      [{ filter_transmittance: curve, filter_samples: [pair] }, ["/filter_samples"]],
+      [{ filter_kind: "red", filter_density: 0.6, filter_samples: [pair] }, ["/filter_samples"]],
     ],
   },
   one_filter_strength: {
@@ -286,6 +297,17 @@ export const sceneCases: Record<
   filter_transmittance_rising: {
     passes: [{ filter_transmittance: curve }],
     refuses: [[{ filter_transmittance: [...curve].reverse() }, ["/filter_transmittance/1/wavelength_nm"]]],
+  },
+  filter_samples_agree: {
+    passes: [{ filter_samples: [pair] }, { filter_samples: [pair, { ...pair, red_with: 0.33 }] }],
+    refuses: [
+      [{ filter_samples: [pair, { ...pair, red_with: 0.6 }] }, ["/filter_samples/1"]],
+      [{ filter_samples: [pair, { ...pair, blue_with: 0.06 }] }, ["/filter_samples/1"]],
+      [
+        { kit: [{ id: "a", item: "lens_filter", filter_samples: [{ ...pair, green_with: 0.9 }] }] },
+        ["/kit/0/filter_samples/0"],
+      ],
+    ],
   },
   kit_ids_unique: {
     passes: [
@@ -319,6 +341,10 @@ export const sceneCases: Record<
       [{ kit: [{ id: "a", item: "lens_filter", filter_kind: "red" }] }, ["/kit/0/filter_kind"]],
       [{ kit: [{ id: "a", item: "lens_filter", filter_stops: 2 }] }, ["/kit/0/filter_stops"]],
       [{ kit: [{ id: "a", item: "lamp", filter_stops: 2 }] }, ["/kit/0"]],
+      [
+        { kit: [{ id: "a", item: "lens_filter", filter_samples: [pair], filter_transmittance: curve }] },
+        ["/kit/0"],
+      ],
       [
         { kit: [{ id: "a", item: "lens_filter", filter_kind: "red", filter_transmittance: curve }] },
         ["/kit/0"],

@@ -2,6 +2,7 @@ import { z } from "zod/v3";
 import { choice, list, text } from "../field/choice.js";
 import { withOptional } from "../field/optional.js";
 import { quantity } from "../field/quantity.js";
+import { filterSamplesField } from "./filter-samples.js";
 import { FilterKind, filterDensity, filterStops, TransmittanceSample } from "./lens-filter.js";
 import { kitItems } from "./values.js";
 
@@ -43,8 +44,9 @@ export const KitItem = z
           description:
             "Strength of a filter in stops, in the band that its kind absorbs, in place of `filter_density`: a stop is a density of 0.3. With `filter_kind`.",
         }),
+        ...filterSamplesField("A filter"),
       },
-      [...mayBeAbsent, "filter_stops"],
+      [...mayBeAbsent, "filter_stops", "filter_samples"],
     ),
   )
   .strict()

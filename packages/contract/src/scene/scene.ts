@@ -1,4 +1,5 @@
 import { z } from "zod/v3";
+import { list } from "../field/choice.js";
 import { withOptionalBut } from "../field/optional.js";
 import { bottomFields } from "./bottom.js";
 import { cameraFields, resolvedCameraFields } from "./camera.js";
@@ -6,6 +7,7 @@ import { daylightFields } from "./daylight.js";
 import { sceneDefaults } from "./defaults.js";
 import { diveFields, resolvedDiveFields } from "./dive.js";
 import { everyResolvedSceneFields, everySceneFields } from "./every-scene.js";
+import { FilterFit, filterSamplesField } from "./filter-samples.js";
 import { kitField, resolvedKitField } from "./kit.js";
 import { flatLampFields, lampsField, resolvedLampsField } from "./lamps.js";
 import { lensFilterFields, lensFilterStops } from "./lens-filter.js";
@@ -23,6 +25,7 @@ export const Scene = z
     ...cameraFields,
     ...lensFilterFields,
     ...lensFilterStops,
+    ...filterSamplesField("The filter on the lens"),
     ...kitField,
     ...lampsField,
     ...flatLampFields,
@@ -54,7 +57,7 @@ const needed = [
   "shutter_s",
 ] as const;
 
-/** The scene that was answered. Sent again without `assumed`, it gives the same answer. */
+/** The scene that was answered. Sent again without `assumed` and `filter_fits`, it gives the same answer. */
 export const ResolvedScene = z
   .object({
     ...withOptionalBut(
@@ -71,6 +74,11 @@ export const ResolvedScene = z
       needed,
     ),
     ...resolvedLampsField,
+    filter_fits: list(FilterFit, {
+      description:
+        "What filters were found to be that the caller gave by `filter_samples`; absent without any.",
+      example: [],
+    }).optional(),
     ...everyResolvedSceneFields(
       { description: "Name of a field, `lamps/0/count` for one inside a list.", example: "bits" },
       ["cloud_oktas", "wind_speed_m_s", "bits"],

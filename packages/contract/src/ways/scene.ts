@@ -48,8 +48,9 @@ const daylight: Ways = {
 };
 
 const lensFilter: Ways = {
-  says: "Give the filter on the lens in one way: filter_kind with filter_density or filter_stops, or filter_transmittance.",
+  says: "Give the filter on the lens in one way: filter_kind with filter_density or filter_stops, filter_transmittance, or filter_samples.",
   ways: [
+    { name: "LensFilterBySamples", needs: ["filter_samples"], takes: [] },
     { name: "LensFilterByCurve", needs: ["filter_transmittance"], takes: [] },
     { name: "LensFilterByStops", needs: ["filter_kind", "filter_stops"], takes: [] },
     { name: "LensFilterByDensity", needs: ["filter_kind", "filter_density"], takes: [] },

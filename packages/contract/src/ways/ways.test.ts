@@ -26,6 +26,16 @@ const values: Record<string, unknown> = {
   kd_samples: [{ wavelength_nm: 450, kd_per_m: 0.1 }],
   card_samples: [{ depth_m: 3, red: 0.2, green: 0.3, blue: 0.4 }],
   filter_transmittance: [{ wavelength_nm: 450, transmittance: 0.2 }],
+  filter_samples: [
+    {
+      red_without: 0.4,
+      green_without: 0.5,
+      blue_without: 0.4,
+      red_with: 0.3,
+      green_with: 0.1,
+      blue_with: 0.1,
+    },
+  ],
   locked_exposure: true,
   locked_balance: true,
   min_depth_m: 3,

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "01f4441528d63df71fbfd0103432eee42d17b3e6e83e09c75345745f1b581ac0";
+export const descriptionHash = "4e0b8f5690deefdda63c3b4883617d8effcdd86510368b7974d2759525947cc8";

@@ -101,6 +101,13 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
     text("The filter's strength is given twice.", "filter_density or filter_stops, not both"),
   lens_filter_pair: halfFilter,
   filter_transmittance_rising: notRising,
+  filter_samples_agree: (p) =>
+    text(
+      p.case === "brighter"
+        ? `The card is ${p.stops} stops brighter in ${p.colour} with the filter than without it.`
+        : `This pair and an earlier one differ by ${p.stops} stops in ${p.colour}.`,
+      "picture the card with and without the filter in one light, at one exposure and one white balance, and give linear values",
+    ),
   kit_ids_unique: repeatedId,
   kit_filters: (p) => {
     if (p.case === "half") return halfFilter(p);
@@ -114,7 +121,8 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   lamp_complete: (p) => text(missing(p.missing), "lamp_flux_lm together with lamp_distance_m"),
 };
 
-const oneFilter = "filter_kind and filter_density (or filter_stops), or filter_transmittance";
+const oneFilter =
+  "filter_kind and filter_density (or filter_stops), or filter_transmittance, or filter_samples";
 
 /** What each of them says. Made when asked for: whoever computes without a service explains no codes, and downloads none of it. */
 export const sceneRuleMeanings = (): Readonly<Record<keyof SceneRuleParameters, string>> => ({
@@ -151,13 +159,15 @@ export const sceneRuleMeanings = (): Readonly<Record<keyof SceneRuleParameters, 
     "Light and code values of `recording_curve_points` rise from point to point.",
   recording_curve_points_whole: "`recording_curve_points` begin at a `light_share` of 0 and end at one of 1.",
   one_lens_filter:
-    "The lens filter is given as `filter_kind` and `filter_density`, or as `filter_transmittance`.",
+    "The lens filter is given as `filter_kind` and `filter_density`, as `filter_transmittance`, or as `filter_samples`.",
   one_filter_strength: "The strength of a filter is given as `filter_density` or as `filter_stops`.",
   lens_filter_pair: "`filter_kind` and `filter_density`, or `filter_stops`, go together.",
   filter_transmittance_rising: "The wavelengths of `filter_transmittance` rise from sample to sample.",
+  filter_samples_agree:
+    "Pairs of `filter_samples` agree: a filter takes light, and takes the same of every pair.",
   kit_ids_unique: "No two things of the kit have the same `id`.",
   kit_filters:
-    "A filter of the kit has `filter_kind` with `filter_density`, or `filter_transmittance`; a lamp has none of them.",
+    "A filter of the kit has `filter_kind` with `filter_density`, or `filter_transmittance`, or `filter_samples`; a lamp has none of them.",
   kit_curves_rising: "The wavelengths of a `filter_transmittance` in the kit rise from sample to sample.",
   lamp_colour: "A lamp's colour is given as `cct_K` or as `led`.",
   lamp_filter_pair: "Kind and density of a lamp's filter go together.",
