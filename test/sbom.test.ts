@@ -1,0 +1,57 @@
+// The bill of materials says what it has to: https://cyclonedx.org/docs/1.6/json/. What the locks and manifests say is the source.
+import { spawnSync } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { beforeAll, expect, it } from "vitest";
+
+interface Component {
+  type: string;
+  name: string;
+  version: string;
+  purl: string;
+  licenses?: object[];
+  hashes?: { alg: string; content: string }[];
+}
+interface Bill {
+  bomFormat: string;
+  specVersion: string;
+  metadata: { component: Component };
+  components: Component[];
+  dependencies: { ref: string; dependsOn: string[] }[];
+}
+
+const root = new URL("../", import.meta.url);
+let bill: Bill;
+beforeAll(() => {
+  const { stdout, status, stderr } = spawnSync(process.execPath, [".ci/sbom.mjs"], {
+    cwd: fileURLToPath(root),
+    encoding: "utf8",
+    maxBuffer: 64 * 1024 * 1024,
+  });
+  expect([status, stderr]).toEqual([0, ""]);
+  bill = JSON.parse(stdout);
+}, 60_000);
+
+it("names all that the service asks for, and the renderer that it gives to browsers", () => {
+  expect(bill).toMatchObject({ bomFormat: "CycloneDX", specVersion: "1.6" });
+  expect(bill.metadata.component).toMatchObject({ type: "application", name: "@sunfathom/api" });
+  const manifest = JSON.parse(readFileSync(new URL("services/api/package.json", root), "utf8"));
+  const names = bill.components.map(({ name }) => name);
+  expect(names).toEqual(expect.arrayContaining([...Object.keys(manifest.dependencies), "openapi-explorer"]));
+  for (const name of ["vitest", "@redocly/cli", "typescript"]) expect(names).not.toContain(name);
+});
+
+it("gives a licence to each, and a hash to each that comes from a registry", () => {
+  expect(bill.components.length).toBeGreaterThan(50);
+  for (const { name, licenses, hashes } of bill.components) {
+    expect([name, licenses?.length]).toEqual([name, 1]);
+    if (!name.startsWith("@sunfathom/")) expect(hashes?.[0]?.content, name).toMatch(/^[0-9a-f]{128}$/);
+  }
+});
+
+it("leads from each to components that it has", () => {
+  const refs = new Set([bill.metadata.component, ...bill.components].map(({ purl }) => purl));
+  expect(refs.size).toBe(bill.components.length + 1);
+  for (const { ref, dependsOn } of bill.dependencies)
+    for (const one of [ref, ...dependsOn]) expect(refs).toContain(one);
+});
