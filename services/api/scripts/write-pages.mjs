@@ -29,7 +29,7 @@ const guides = readdirSync(`${service}docs/guides`)
 
 const changes = `${text("openapi/CHANGELOG.md").trim()}\n\n${text("packages/planner/CHANGELOG.md").trim()}\n`;
 /** On one page with it, a file of the repository leads nowhere. */
-const changesAlone = changes.replace(/\[([^\]]+)\]\([^)]*\.md\)/g, "$1");
+const changesAlone = changes.replace(/\[([^\]]+)\]\([^)]*\.md(?:#[^)]*)?\)/g, "$1");
 
 /** The renderer of the reference, as its makers have packed it for browsers. */
 const renderer = createRequire(import.meta.url).resolve("openapi-explorer/package.json");
