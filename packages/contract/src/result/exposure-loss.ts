@@ -98,7 +98,7 @@ export const ExposureAtDepth = z
       "Subject level: exposure value at ISO 100 that a solid subject asks for, as a dome receptor meters it (ISO 2720, C = 340), distance, port and filter included. Settings and verdict go by it.",
     ),
     card_exposure_value_ev100: ExposureValueEstimate.describe(
-      "The same for a flat card across the way to the camera, which tilts with it, as a flat receptor of ISO 2720 (C = 250) in its place meters it. It turns none of itself away: where the light comes from behind the camera a card asks for less exposure than a solid subject.",
+      "The same for a flat card across the way to the camera, which tilts with it, as a flat receptor of ISO 2720 (C = 250) in its place meters it. Upright under a high sun it gets less light than a dome, which also sees what comes from above.",
     ),
     scene_exposure_value_ev100: ExposureValueEstimate.describe(
       "Scene level: exposure value at ISO 100 that a meter in the housing comes to, which averages the picture: a third subject, a third sea floor where there is one, and the rest open water (shares are a judgement). Absent without daylight.",

@@ -739,7 +739,7 @@ export type ExposureAtDepth = {
      */
     exposure_value_ev100: ExposureValueEstimate;
     /**
-     * The same for a flat card across the way to the camera, which tilts with it, as a flat receptor of ISO 2720 (C = 250) in its place meters it. It turns none of itself away: where the light comes from behind the camera a card asks for less exposure than a solid subject.
+     * The same for a flat card across the way to the camera, which tilts with it, as a flat receptor of ISO 2720 (C = 250) in its place meters it. Upright under a high sun it gets less light than a dome, which also sees what comes from above.
      */
     card_exposure_value_ev100: ExposureValueEstimate;
     /**

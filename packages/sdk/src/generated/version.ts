@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "4e0b8f5690deefdda63c3b4883617d8effcdd86510368b7974d2759525947cc8";
+export const descriptionHash = "c0c871f61c4c5478d56580c1d1c728405984851845dea40dfbc83b71986b7d79";
