@@ -26,10 +26,13 @@ const said = ({ code, cause }: Fields, kind: string) => `${kind}: ${code ?? caus
 /** An aperture that the diver fixed, where the lens has wider ones. */
 const stoppedDown = { scene: { water_type: "IB", depth_m: 30, f_number: 8, min_iso: 25 } };
 
-/** What is said by code in the answers of all calculations to the scenes of the examples, and to one more. */
+/** A filter that is worth about what mounting it has to be. */
+const evenly = { scene: { water_type: "III", depth_m: 4.5 } };
+
+/** What is said by code in the answers of all calculations to the scenes of the examples, and to two more. */
 const met = new Set(
   operations.flatMap(({ examples, request, reply }) => {
-    const further = request === "Scene" ? [...Object.values(sceneExamples), stoppedDown] : [];
+    const further = request === "Scene" ? [...Object.values(sceneExamples), stoppedDown, evenly] : [];
     return [...examples, ...further].flatMap(({ scene }) => {
       const replied = reply(scene);
       if (replied.status !== "ok") return [];

@@ -32,6 +32,7 @@ const ON_LENS = ["mount_filter", "keep_filter"];
 /** Least distance between two balances, and most lines of an ordinary dive. */
 const LEAST_APART_M = 2;
 const MOST_LINES = 12;
+const MOST_LINES_OF_ANY = 17;
 const LARGEST_LAMP_DENSITY = 3;
 
 export const isHittable = (depth_m: number): boolean =>
@@ -101,6 +102,9 @@ function follow(steps: readonly Step[], scene: Wire, fault: (what: string) => vo
     if (code === "balance_on_card" || code === "balance_on_card_in_lamp_light") {
       if (code === "balance_on_card_in_lamp_light") state.lamps = "on";
       state.balance = { filter: state.filter, lamps: state.lamps, depth_m: depth_m ?? scene.min_depth_m };
+    }
+    if (code.startsWith("filter_") && p.f_number !== undefined) {
+      state.settings = { iso: p.iso, f_number: p.f_number, behind: p.behind !== undefined };
     }
     if (code === "filter_in" || code === "filter_out") {
       const wanted = code === "filter_in" ? "off" : "on";
@@ -232,7 +236,10 @@ function checkBalances(answer: Wire, fault: (what: string) => void): void {
 /** What contradicts itself, or is not to be had. */
 function checkWords(answer: Wire, fault: (what: string) => void): void {
   const { steps, scene, remember } = answer;
-  if (steps.length > MOST_LINES) fault(`${steps.length} lines`);
+  // What is changed under water, or where two lights or haze ask for a choice, takes lines of its own.
+  const more = ["carry_filter", "neutral_density", "mixing_zone", "come_close"];
+  const most = stepOf(answer, ...more) ? MOST_LINES_OF_ANY : MOST_LINES;
+  if (steps.length > most) fault(`${steps.length} lines`);
   const fixed = stepOf(answer, "mount_filter", "keep_filter");
   const other = stepOf(answer, "lamps_other_way");
   if (fixed && other && ["balance_to_lamps", "come_closer"].includes(other.parameters.way.code))

@@ -4,7 +4,7 @@ import { Clarity } from "./clarity.js";
 import { answerHead, answerTail, code, Figure, parameters, ReasonBasis, Statement } from "./common.js";
 import { FilterVerdict } from "./filter-choice.js";
 import { BalanceTo, MixedLightVerdict } from "./mixed-light.js";
-import { balanceDepths, density, depth } from "./quantities.js";
+import { balanceDepths, density, depth, iso } from "./quantities.js";
 
 export const DivePhase = z
   .enum(["before_dive", "at_start", "going_down", "lamps", "coming_up", "after_dive"])
@@ -32,7 +32,7 @@ const exampleTake = {
   id: "shelf-red-2",
   code: "lens_filter",
   what: "shelf-red-2 (a red filter of density 0.50)",
-  why: "It leaves the least colour error of the filters owned.",
+  why: "The plan has it on the lens.",
   parameters: { filter: { kind: "red", density: 0.5, id: "shelf-red-2" } },
 } as const;
 
@@ -51,6 +51,31 @@ export const DiveStep = z
     parameters: parameters({ example: exampleStep.parameters }),
   })
   .describe("One line of the plan.");
+
+export const Remember = z
+  .object({
+    filter_density: density(
+      "Of the colour filter; absent without one, and for a measured one.",
+      1.1,
+    ).optional(),
+    first_balance_depth_m: depth("Where to balance first.", 5),
+    starting_iso: iso("ISO speed to begin with."),
+  })
+  .describe("The numbers to remember first.");
+
+const exampleClose = {
+  code: "close_filter",
+  text: "A close call: no filter would do about as well.",
+  parameters: { filter: { kind: "none" }, probability: 0.41 },
+} as const;
+
+export const CloseCall = z
+  .object({
+    code: code(exampleClose.code),
+    text: text({ description: "What the other plan is.", example: exampleClose.text }),
+    parameters: parameters({ example: exampleClose.parameters }),
+  })
+  .describe("Another plan that is nearly as good, with the probability that it is the better one.");
 
 export const TakeItem = z
   .object({
@@ -93,14 +118,20 @@ export const DiveAdviceAnswer = z
       example: "daylight_only",
     }),
     balance_to: choice(BalanceTo, { description: "What to balance white to.", example: "daylight" }),
-    balance_depths_descending_m: balanceDepths("down", [5, 8.2, 13.5]),
-    balance_depths_ascending_m: balanceDepths("up", [18, 11.2, 7]),
+    balance_depths_descending_m: balanceDepths("down", [5, 8, 12]),
+    balance_depths_ascending_m: balanceDepths("up", [12, 8]),
+    remember: Remember.describe("The numbers to remember first."),
+    close_calls: list(CloseCall, {
+      description:
+        "Plans that are nearly as good: a small change of the scene may make one of them the answer. Mostly empty.",
+      example: [{ ...exampleClose, parameters: { ...exampleClose.parameters } }],
+    }),
     steps: list(DiveStep, {
       description: "The plan, in the order in which things are done.",
       example: [{ ...exampleStep, figures: [...exampleStep.figures] }],
     }),
     take: list(TakeItem, {
-      description: "What to take from the shelf; empty without `kit`.",
+      description: "What to take: all that the plan uses, with your ids where `kit` has it.",
       example: [exampleTake],
     }),
     ...answerTail,

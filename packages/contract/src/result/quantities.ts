@@ -50,7 +50,7 @@ export function angle(description: string, example: number) {
 /** Depths at which to balance white, one way through the water. */
 export function balanceDepths(way: "down" | "up", examples: readonly number[]) {
   return quantityList({
-    description: `Depths at which to balance white on the way ${way}; the first is where to start.`,
+    description: `Depths at which to balance white on the way ${way}${way === "down" ? "; the first is where to start" : ""}.`,
     unit: "m",
     decimals: 2,
     min: 0.1,

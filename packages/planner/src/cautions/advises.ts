@@ -29,6 +29,7 @@ const ADVISED_BY: Readonly<Record<string, readonly Advice[]>> = {
   haze_is_the_limit: ["closer"],
   lit_haze: ["closer"],
   come_closer: ["closer"],
+  come_close: ["closer"],
   path_scattering: ["closer"],
 };
 

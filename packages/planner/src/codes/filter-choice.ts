@@ -1,16 +1,25 @@
 import type { Nothing } from "./coded.js";
 import type { FilterVerdict, NamedFilter } from "./named-filter.js";
 
-/** Reasons on the choice of a filter. */
-export interface FilterChoiceReasons {
+/** What decides the choice of a filter. */
+export interface FilterMainReasons {
   filter_earns: { filter: NamedFilter; min_m: number; max_m: number; with_e: number; without_e: number };
   no_filter_earns: { best: NamedFilter; best_change: number; worthwhile: number };
   no_filter_owned: Nothing;
   change_at_depth: { from_m: number; to_m: number };
   serves_part_of_range: { from_m: number; to_m: number };
   part_would_gain: { kind: FilterVerdict; from_m: number; to_m: number };
-  denser_gains_nothing_below: { depth_m: number; density: number };
   only_lamps_would_help: { error: number };
+  densities_as_good: { from_density: number; to_density: number };
+  no_red_to_gain: { filter: NamedFilter; depth_m: number; share: number };
+  filter_adds_no_red: { depth_m: number; with_share: number; without_share: number };
+  lamps_are_the_only_light: { lamp?: { cct_K: number } };
+  near_tie: { probability: number; runner_up: NamedFilter; loses_by: number; worthwhile: number };
+}
+
+/** Reasons on the choice of a filter. */
+export interface FilterChoiceReasons extends FilterMainReasons {
+  denser_gains_nothing_below: { depth_m: number; density: number };
   filter_brings_balance_into_reach: {
     depth_m: number;
     deepest_m: number;
@@ -37,11 +46,6 @@ export interface FilterChoiceReasons {
     f_number: number;
     shutter_s: number;
   };
-  densities_as_good: { from_density: number; to_density: number };
-  no_red_to_gain: { filter: NamedFilter; depth_m: number; share: number };
-  filter_adds_no_red: { depth_m: number; with_share: number; without_share: number };
-  lamps_are_the_only_light: { lamp?: { cct_K: number } };
-  near_tie: { probability: number; runner_up: NamedFilter; loses_by: number; worthwhile: number };
   filter_shape_assumed: Nothing;
   filter_trade_rule_blue: Nothing;
   filter_trade_rule_green: Nothing;

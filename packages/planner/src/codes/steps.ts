@@ -10,43 +10,68 @@ export type Gear = "housing" | "filter" | "lamps";
 /** How a filter is changed under water. */
 export type Mount = Exclude<FilterChange, "none">;
 
+/** How the camera is set; the exposure time is that of the plan where it is absent. */
+export interface Setting {
+  iso: number;
+  f_number: number;
+  shutter?: { shutter_s: number };
+  /** Neutral density on the lens. */
+  behind?: { density: number };
+}
+
+/** A filter for the lens, and what it is worth. */
+export interface LensFilterStep {
+  filter: NamedFilter;
+  with_e: number;
+  without_e: number;
+  loss_stops: number;
+  /** What the caller has mounted, and is to take off. */
+  instead_of?: NamedFilter;
+}
+
 /** Steps of a plan: what to do, and why. */
 export interface StepCodes {
-  mount_filter: { filter: NamedFilter; with_e: number; without_e: number; loss_stops: number };
-  carry_filter: {
-    filter: NamedFilter;
-    mount: Mount;
-    from_m: number;
-    to_m: number;
-    with_e: number;
-    without_e: number;
-    loss_stops: number;
-  };
-  no_filter: { error: number };
-  no_filter_for_lamps: Nothing;
-  neutral_density: { density: number; stops: number; f_number?: number };
+  mount_filter: LensFilterStep;
+  /** The caller's stays on, though another might be a little better. */
+  keep_filter: Omit<LensFilterStep, "instead_of"> & { better?: NamedFilter };
+  carry_filter: LensFilterStep & { mount: Mount; from_m: number; to_m: number };
+  no_filter: { error: number; instead_of?: NamedFilter };
+  no_filter_for_lamps: { instead_of?: NamedFilter };
+  neutral_density: { density: number; stops: number; mount: FilterChange };
   set_frame: { exposure: { shutter_s: number }; bits: number };
-  pack_card: Nothing;
   check_lamps: { lux: number; distance_m: number };
-  filter_lamps: { filter: NamedFilter; left: number };
-  start_exposure: { iso: number; f_number: number; ev: number; is_too_bright: boolean };
+  filter_lamps: { filter: NamedFilter; left: number; instead_of?: NamedFilter };
+  keep_lamp_filters: { filter: NamedFilter; left: number };
+  bare_lamps: { filter: NamedFilter };
+  start_exposure: Setting & { ev: number };
   balance_on_card: { cast: number };
   balance_on_card_in_lamp_light: { cct_K?: number; cast: number };
-  balance_again: { depths_m: readonly number[]; tolerance: number };
-  filter_in: { depth_m: number; stops: number; mount: Mount };
-  filter_out: { depth_m: number; stops: number; mount: Mount };
-  deep_exposure: { iso: number; f_number: number; stops: number };
+  /** With the tolerance that was asked for where balances would have come too close. */
+  balance_again: { depths_m: readonly number[]; tolerance: number; asked?: { tolerance: number } };
+  filter_in: Setting & { depth_m: number; mount: Mount };
+  filter_out: Setting & { depth_m: number; mount: Mount };
+  neutral_off: Setting & { depth_m: number; mount: Mount };
+  neutral_on: Setting & { depth_m: number; mount: Mount };
+  deep_exposure: Setting & { stops: number };
+  shallow_exposure: Setting & { stops: number };
   too_dark: { iso: number; f_number: number; shortfall_stops: number; ways: readonly Coded<WaysToPay>[] };
   come_close: { percent: number; distance_m: number };
-  lamps_off: { split: number; red_excess: number; cost: number };
-  lamps_other_way: { way: Coded<WaysOut>; left: number };
+  lamps_off: {
+    split: number;
+    red_excess: number;
+    cost: number;
+    /** Filter that the lamps carry already. */
+    fitted?: NamedFilter;
+    other?: { way: Coded<WaysOut>; left: number };
+  };
   lamps_from: { depth_m: number };
-  lamps_lead: { green: number };
-  lamps_hardly_show: { green: number };
-  lamps_only: { red: number; green: number; blue: number };
+  /** Where haze that the lamps light spoils the picture, how bright it is against a grey subject. */
+  lamps_lead: { green: number; haze?: { percent: number } };
+  lamps_hardly_show: { green: number; haze?: { percent: number } };
+  lamps_only: { red: number; green: number; blue: number; haze?: { percent: number } };
   mixing_zone: { from_m: number; to_m: number };
-  hold_lamps_wide: { percent: number };
   grade_red: { acceptable_m: number; gone_m: number };
+  grade_no_red: { gone_m: number };
   lamps_off_before_air: Nothing;
   rinse: { gear: readonly Gear[] };
 }

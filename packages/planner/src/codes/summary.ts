@@ -1,5 +1,6 @@
 import type { Nothing } from "./coded.js";
 import type { NamedFilter } from "./named-filter.js";
+import type { Setting } from "./steps.js";
 
 /** What is done with the lamps. */
 export type LampPlan =
@@ -11,19 +12,21 @@ export type LampPlan =
   | "daylight_leads";
 
 /** Settings at a depth. */
-export interface Exposed {
+export interface Exposed extends Setting {
   depth_m: number;
-  iso: number;
-  f_number: number;
+}
+
+/** Plans that are nearly as good, and how likely each is the better one. */
+export interface CloseCalls {
+  close_filter: { filter: NamedFilter; probability: number };
+  close_lamps: { plan: LampPlan; filter?: NamedFilter; probability: number };
 }
 
 /** What a plan comes to, in a few sentences: also what is done with the lamps. */
-export interface SummaryCodes extends Record<Exclude<LampPlan, "none">, Nothing> {
+export interface SummaryCodes extends CloseCalls, Record<Exclude<LampPlan, "none">, Nothing> {
   no_filter: Nothing;
-  /** With the runner-up where the two are a near tie. */
-  mount: { filter: NamedFilter; tie_with?: NamedFilter };
-  carry: { filter: NamedFilter; from_m: number; to_m: number; tie_with?: NamedFilter };
-  too_bright: { depth_m: number; excess_stops: number; density: number; f_number?: number };
+  mount: { filter: NamedFilter };
+  carry: { filter: NamedFilter; from_m: number; to_m: number };
   too_dark: { depth_m: number; shortfall_stops: number };
   /** Where filming begins, and at the deep end unless the settings stay. */
   expose: { from: Exposed; to?: Exposed };

@@ -6,8 +6,10 @@ import type { NamedFilter } from "./named-filter.js";
 export interface TakeCodes {
   lens_filter: { filter: NamedFilter };
   neutral_density: { density: number };
-  lamp_filters: Nothing;
+  lamp_filters: { filter: NamedFilter };
   lamp_filters_lacking: { kind: FilterKind; density: number };
+  /** Also where they stay off: the rig is balanced with them. */
   lamp: Nothing;
   card: Nothing;
+  spares: Nothing;
 }

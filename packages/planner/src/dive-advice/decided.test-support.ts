@@ -1,12 +1,9 @@
 /** What was decided for the dives of the tests, each worked out once, and a way to read a step of a plan. */
 
 import { daylightScene } from "../../../../test/support/scenes.js";
-import { mapEach } from "../lists/non-empty.js";
 import type { DiveStep } from "../result/dive-advice.js";
-import type { ExposureAtDepth } from "../result/exposure-loss.js";
 import type { KitItem, Scene } from "../scene/scene.js";
 import { type Decisions, decisionsFor } from "./decisions.js";
-import type { Leg } from "./legs.js";
 
 const known = new Map<Scene, Decisions>();
 
@@ -37,13 +34,3 @@ export const parametersIn = (
 ): Readonly<Record<string, unknown>> => ({
   ...steps.find((step) => step.code === code)?.parameters,
 });
-
-/** A leg with its exposure changed at its shallow end, or at its deep one. */
-export function exposed(leg: Leg, end: "shallow" | "deep", change: Partial<ExposureAtDepth>): Leg {
-  const { depths } = leg.exposure;
-  const at = end === "shallow" ? 0 : depths.length - 1;
-  return {
-    ...leg,
-    exposure: { ...leg.exposure, depths: mapEach(depths, (d, i) => (i === at ? { ...d, ...change } : d)) },
-  };
-}

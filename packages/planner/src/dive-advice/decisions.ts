@@ -2,14 +2,17 @@ import type { NamedFilter } from "../codes/named-filter.js";
 import type { LampPlan } from "../codes/summary.js";
 import { colourRedDepths, type RedDepthsNominal } from "../colour-recovery/red-depths.js";
 import { named } from "../filter-choice/candidates.js";
-import { filterChoice } from "../filter-choice/filter-choice.js";
-import { itemAt, type NonEmpty } from "../lists/non-empty.js";
-import { mixedLight } from "../mixed-light/mixed-light.js";
-import type { FilterChoiceAnswer } from "../result/filter-choice.js";
-import type { MixedLightAnswer, MixedLightAtDepth } from "../result/mixed-light.js";
+import type { NonEmpty } from "../lists/non-empty.js";
+import { type Mix, mixOf } from "../mixed-light/mix.js";
+import type { FilterChoiceFigures } from "../result/filter-choice.js";
+import type { MixedLightAtDepth } from "../result/mixed-light.js";
 import type { Scene } from "../scene/scene.js";
-import { bestOwnedLampFilter, type OwnedLampFilter, planLamps, withLampPlan } from "./lamp-plan.js";
+import { type CloseCall, closeFilterCall, closeLampCall } from "./close-calls.js";
+import { type ExposurePlan, exposurePlanFor } from "./exposure-plan.js";
+import { type FittedLamps, withFittedLamps } from "./fitted-lamps.js";
+import { bestOwnedLampFilter, middleOf, type OwnedLampFilter, planLamps, withLampPlan } from "./lamp-plan.js";
 import { type Leg, legsOf } from "./legs.js";
+import { type Chosen, chosenOver, type Mounted, withoutFilter } from "./mounted.js";
 
 /** Every decision for one dive, each taken on what was decided before it. */
 export interface Decisions {
@@ -17,34 +20,38 @@ export interface Decisions {
   scene: Scene;
   /** As it will be filmed: lamps as planned, the advised filter on the lens. */
   filmed: Scene;
-  mixed: MixedLightAnswer;
+  mixed: Mix;
   /** The depth that stands for the dive where lamps are judged: the middle of the range. */
   middle: MixedLightAtDepth;
   lampPlan: LampPlan;
   lampFilter: OwnedLampFilter | undefined;
+  /** What the lamps carry already. */
+  fitted: FittedLamps | undefined;
   /** Illuminance of the lamps on the subject as planned, lx. */
   lampLight_lx: number;
-  filter: FilterChoiceAnswer;
+  filter: Chosen;
   filterNamed: NamedFilter;
-  runnerUpNamed: NamedFilter;
+  /** What the lens carries already. */
+  mounted: Mounted | undefined;
   /** Shallow first. */
   legs: NonEmpty<Leg>;
+  exposure: ExposurePlan;
+  closeCalls: CloseCall[];
   /** Absent without daylight, and where lamps bring red of their own. */
   red: RedDepthsNominal | undefined;
 }
 
-const middleOf = ({ depths }: MixedLightAnswer): MixedLightAtDepth =>
-  itemAt(depths, (depths.length - 1) >> 1);
-
 export function decisionsFor(scene: Scene): Decisions {
-  const mixed = mixedLight(scene);
+  const { lamped, mixed, fitted } = withFittedLamps(scene);
   const middle = middleOf(mixed);
-  const lampFilter = bestOwnedLampFilter(scene, middle);
+  const lampFilter = bestOwnedLampFilter(lamped, middle);
   const lampPlan = planLamps(middle, lampFilter);
-  const lit = withLampPlan(scene, lampPlan, lampFilter);
-  const filter = filterChoice(lit);
-  const filmed = withFilter(lit, filter);
-  const planned = lampPlan === "lamps_with_filter" ? middleOf(mixedLight(lit)) : middle;
+  const lit = withLampPlan(lamped, lampPlan, lampFilter);
+  const { filter, mounted } = chosenOver(lit);
+  const filmed = withFilter(lit, filter, mounted);
+  const planned = lampPlan === "lamps_with_filter" ? middleOf(mixOf(lit)) : middle;
+  const legs = legsOf(withoutFilter(lit), filmed, filter);
+  const lampCall = closeLampCall(lamped, middle, lampPlan, lampFilter);
   return {
     scene,
     filmed,
@@ -52,11 +59,14 @@ export function decisionsFor(scene: Scene): Decisions {
     middle,
     lampPlan,
     lampFilter,
+    fitted,
     lampLight_lx: planned.lamp_illuminance_lx.likely,
     filter,
     filterNamed: namedIn(filter),
-    runnerUpNamed: namedIn(filter.runner_up),
-    legs: legsOf(withoutFilter(lit), filmed, filter),
+    mounted,
+    legs,
+    exposure: exposurePlanFor(scene, legs),
+    closeCalls: [...closeFilterCall(filter, namedIn(filter.runner_up)), ...lampCall],
     red: filmed.lamps.length > 0 ? undefined : colourRedDepths(filmed),
   };
 }
@@ -65,7 +75,7 @@ function namedIn({
   filter_kind: kind,
   filter_density: density,
   filter_id: id,
-}: Pick<FilterChoiceAnswer, "filter_kind" | "filter_density" | "filter_id">): NamedFilter {
+}: Pick<FilterChoiceFigures, "filter_kind" | "filter_density" | "filter_id">): NamedFilter {
   return named({
     kind,
     ...(density === undefined ? {} : { density }),
@@ -73,14 +83,13 @@ function namedIn({
   });
 }
 
-/** The scene with nothing on the lens, whatever was given. */
-function withoutFilter(scene: Scene): Scene {
-  const { filter_kind: _, filter_density: __, filter_transmittance: ___, ...bare } = scene;
-  return bare;
-}
-
 /** The scene with the advised filter on the lens, in place of whatever was given. */
-function withFilter(scene: Scene, { filter_kind, filter_density, filter_id }: FilterChoiceAnswer): Scene {
+function withFilter(
+  scene: Scene,
+  { filter_kind, filter_density, filter_id }: FilterChoiceFigures,
+  mounted: Mounted | undefined,
+): Scene {
+  if (mounted?.kept) return scene;
   const bare = withoutFilter(scene);
   if (filter_kind === "none") return bare;
   const owned = scene.kit?.find(({ id }) => id === filter_id);

@@ -1,10 +1,11 @@
-import { cautionsIn } from "../cautions/cautions-for.js";
+import { cautionsFor, cautionsIn } from "../cautions/cautions-for.js";
 import type { Reason } from "../codes/coded.js";
 import type { AnswerParts } from "../result/common.js";
-import type { DiveAdviceAnswer, PlanReasons } from "../result/dive-advice.js";
+import type { DiveAdviceAnswer, PlanReasons, Remember } from "../result/dive-advice.js";
 import type { Scene } from "../scene/scene.js";
 import { type Decisions, decisionsFor } from "./decisions.js";
-import { balancesDown, balancesUp, startOf } from "./legs.js";
+import { startOfPlan } from "./exposure-plan.js";
+import { balancesDown, balancesUp } from "./legs.js";
 import { stepsOf } from "./steps/steps.js";
 import { summaryOf } from "./summary.js";
 import { takeFrom } from "./take.js";
@@ -19,15 +20,16 @@ function firstOfEach(all: readonly Reason<PlanReasons>[]): Reason<PlanReasons>[]
   return all.filter((_, i) => told.indexOf(told[i] ?? "") === i);
 }
 
-/**
- * Reasons that say nothing in a plan: that there is nothing to mix and, where legs change the filter, that a leg needs one
- * balance. Too much light is said once, as metered, and not again for a white card that just fills the scale.
- */
-const idleReasons = ({ legs }: Decisions): string[] => [
-  "daylight_only",
-  ...(legs.length > 1 ? ["one_balance_serves"] : []),
-  ...(startOf(legs).verdict === "too_bright" ? ["light_is_too_much"] : []),
-];
+/** Where legs change the filter, that one of them needs one balance says nothing. */
+const isIdle = ({ legs }: Decisions, code: string): boolean =>
+  legs.length > 1 && code === "one_balance_serves";
+
+/** What to remember before all else. */
+const remembered = ({ filter, legs, exposure }: Decisions): Remember => ({
+  ...(filter.filter_density === undefined ? {} : { filter_density: filter.filter_density }),
+  first_balance_depth_m: legs[0].top_m,
+  starting_iso: startOfPlan(exposure).setting.iso,
+});
 
 /**
  * The whole job for one dive: filter, exposure, balance and lamps, as one plan in order of action, each line with its number and
@@ -36,13 +38,15 @@ const idleReasons = ({ legs }: Decisions): string[] => [
  */
 export function diveAdvice(scene: Scene): DiveAdviceAnswer {
   const d = decisionsFor(scene);
-  const { filter } = d;
-  const answers: AnswerParts<PlanReasons>[] = [
-    filter,
-    d.mixed,
-    ...d.legs.flatMap((leg) => [leg.balance, leg.exposure]),
-  ];
-  const reasons = firstOfEach(answers.flatMap((answer) => answer.reasons));
+  const { filter, mixed, legs } = d;
+  const answers: AnswerParts<PlanReasons>[] = [filter, ...legs.map(({ balance }) => balance)];
+  const reasons = firstOfEach(answers.flatMap((answer) => answer.reasons)).filter(
+    ({ code }) => !isIdle(d, code),
+  );
+  const steps = stepsOf(d);
+  // Where lamps make the light no filter is in question: what is unsure is how bright they are.
+  const { uncertainty } = d.lampPlan === "lamps_only" ? legs[0].exposure : filter;
+  const advised = cautionsFor(scene, { reasons: steps, uncertainty });
   return {
     summary: summaryOf(d),
     filter_kind: filter.filter_kind,
@@ -51,15 +55,22 @@ export function diveAdvice(scene: Scene): DiveAdviceAnswer {
     filter_verdict: filter.verdict,
     lamp_plan: d.lampPlan,
     mixed_light_verdict: d.middle.verdict,
-    balance_to: d.legs[0].balance.method === "card_at_lamp_distance" ? "lamps" : "daylight",
-    balance_depths_descending_m: balancesDown(d.legs),
-    balance_depths_ascending_m: balancesUp(d.legs),
-    steps: stepsOf(d),
+    balance_to: legs[0].balance.method === "card_at_lamp_distance" ? "lamps" : "daylight",
+    balance_depths_descending_m: balancesDown(legs),
+    balance_depths_ascending_m: balancesUp(legs),
+    remember: remembered(d),
+    close_calls: d.closeCalls,
+    steps,
     take: takeFrom(d),
-    reasons: reasons.filter(({ code }) => !idleReasons(d).includes(code)),
-    cautions: cautionsIn(answers.flatMap(({ cautions }) => cautions.map(({ code }) => code))),
-    // Where lamps make the light no filter is in question: what is unsure is how bright they are.
-    uncertainty: d.lampPlan === "lamps_only" ? d.legs[0].exposure.uncertainty : filter.uncertainty,
-    sources: [...new Set(answers.flatMap(({ sources }) => sources))],
+    reasons,
+    cautions: cautionsIn(
+      [...advised, ...answers.flatMap(({ cautions }) => cautions)].map(({ code }) => code),
+    ),
+    uncertainty,
+    sources: [
+      ...new Set(
+        [...answers, mixed, ...legs.map(({ exposure }) => exposure)].flatMap(({ sources }) => sources),
+      ),
+    ],
   };
 }

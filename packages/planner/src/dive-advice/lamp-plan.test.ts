@@ -35,8 +35,8 @@ describe("the lamp filter that is owned", () => {
     }
   });
 
-  it("is none that leaves a split seen at a glance (5, a judgement), and none that is made for the lens", () => {
-    expect(bestOf(blue("weak", 0.15))).toBeUndefined();
+  it("stays in the bag where it leaves a split seen at a glance (5, a judgement), and is none that is made for the lens", () => {
+    expect(planLamps(fighting, bestOf(blue("weak", 0.15)))).toBe("lamps_off");
     expect(splitWithLampFilter(REEF_WITH_LAMPS, 12, CLEAR)).toBeGreaterThan(5);
     expect(bestOf(blue("lens", 0.9, "lens_filter"))).toBeUndefined();
     expect(bestOf({ id: "lamp", item: "lamp" })).toBeUndefined();

@@ -1,10 +1,15 @@
 import { filterTransmittance, type Spectrum } from "@sunfathom/optics";
 import type { LampPlan } from "../codes/summary.js";
 import { measuredCurve } from "../light/measured-curve.js";
+import { itemAt } from "../lists/non-empty.js";
 import { splitWithLampFilter } from "../mixed-light/lamp-filter-split.js";
 import { VISIBLE_SPLIT_DELTA_E00 } from "../mixed-light/lights.js";
+import type { Mix } from "../mixed-light/mix.js";
 import type { MixedLightAtDepth } from "../result/mixed-light.js";
-import type { KitItem, Scene } from "../scene/scene.js";
+import type { KitItem, Lamp, Scene } from "../scene/scene.js";
+
+/** What stands for the dive where lamps are judged: the middle of the range. */
+export const middleOf = ({ depths }: Mix): MixedLightAtDepth => itemAt(depths, (depths.length - 1) >> 1);
 
 /** A filter from the kit for the lamps, and the split that it leaves. */
 export interface OwnedLampFilter {
@@ -12,7 +17,7 @@ export interface OwnedLampFilter {
   split_left_delta_e00: number;
 }
 
-function transmittanceOf({
+export function transmittanceOf({
   filter_kind,
   filter_density,
   filter_transmittance,
@@ -25,7 +30,7 @@ function transmittanceOf({
     : undefined;
 }
 
-/** The owned lamp filter that leaves the least split, where that is too little to be seen at a glance. */
+/** The owned lamp filter that leaves the least split, where the lights fight. */
 export function bestOwnedLampFilter(
   scene: Scene,
   { depth_m, verdict }: MixedLightAtDepth,
@@ -36,16 +41,33 @@ export function bestOwnedLampFilter(
     const filter = item.item === "lamp_filter" ? transmittanceOf(item) : undefined;
     if (!filter) continue;
     const split_left_delta_e00 = splitWithLampFilter(scene, depth_m, filter);
-    const isBetter = split_left_delta_e00 < (best?.split_left_delta_e00 ?? VISIBLE_SPLIT_DELTA_E00);
+    const isBetter = split_left_delta_e00 < (best?.split_left_delta_e00 ?? Infinity);
     if (isBetter) best = { item, split_left_delta_e00 };
   }
   return best;
 }
 
-export function planLamps({ verdict }: MixedLightAtDepth, owned: OwnedLampFilter | undefined): LampPlan {
+/** An owned filter goes on where what it leaves is too little to be seen at a glance. */
+export function planLamps(
+  { verdict }: Pick<MixedLightAtDepth, "verdict">,
+  owned: OwnedLampFilter | undefined,
+): LampPlan {
   if (verdict === "daylight_only") return "none";
-  if (verdict === "lights_fight") return owned ? "lamps_with_filter" : "lamps_off";
+  if (verdict === "lights_fight") {
+    const left = owned?.split_left_delta_e00 ?? Infinity;
+    return left < VISIBLE_SPLIT_DELTA_E00 ? "lamps_with_filter" : "lamps_off";
+  }
   return verdict;
+}
+
+/** A lamp with nothing on it. */
+export function bareLamp({
+  filter_kind: _,
+  filter_density: __,
+  filter_transmittance: ___,
+  ...lamp
+}: Lamp): Lamp {
+  return lamp;
 }
 
 /** The scene with its lamps as planned. */
@@ -58,5 +80,5 @@ export function withLampPlan(scene: Scene, plan: LampPlan, owned: OwnedLampFilte
     ...(filter_density === undefined ? {} : { filter_density }),
     ...(filter_transmittance === undefined ? {} : { filter_transmittance }),
   };
-  return { ...scene, lamps: scene.lamps.map((lamp) => ({ ...lamp, ...mounted })) };
+  return { ...scene, lamps: scene.lamps.map((lamp) => ({ ...bareLamp(lamp), ...mounted })) };
 }

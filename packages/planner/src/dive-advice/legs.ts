@@ -1,37 +1,73 @@
-import { exposureLoss } from "../exposure-loss/exposure-loss.js";
+import { type Exposures, exposuresOf } from "../exposure-loss/exposures.js";
+import { conditionsOf } from "../light/conditions.js";
+import { handDepth } from "../light/hand-depth.js";
+import { underwater } from "../light/underwater.js";
 import { lastOf, type NonEmpty, nonEmpty } from "../lists/non-empty.js";
-import type { ExposureAtDepth, ExposureLossAnswer } from "../result/exposure-loss.js";
-import type { FilterChoiceAnswer } from "../result/filter-choice.js";
+import type { ExposureAtDepth } from "../result/exposure-loss.js";
+import type { FilterChoiceFigures } from "../result/filter-choice.js";
 import type { WhiteBalanceDecision } from "../result/white-balance.js";
 import type { Scene } from "../scene/scene.js";
-import { decideBalance } from "../white-balance/decide.js";
+import { NOMINAL } from "../uncertainty/nuisance.js";
+import { avoidableCast } from "../white-balance/avoidable-cast.js";
+import { decideBalance, toleranceFor } from "../white-balance/decide.js";
+import { type Balances, balancesAlong, LEAST_APART_M } from "../white-balance/rebalance.js";
 
 /** A stretch of the dive with or without the filter on the lens: one, unless the mount lets the diver change at depth. */
 export interface Leg {
   scene: Scene;
   filtered: boolean;
-  exposure: ExposureLossAnswer;
+  exposure: Exposures;
   balance: WhiteBalanceDecision;
+  /** Where it begins going down, and coming up, as a diver hits it. */
+  top_m: number;
+  bottom_m: number;
+  /** Balances after the one that is made where the leg begins going down. */
+  down: Balances;
+  /** Coming up: after the one where the leg begins, in the deepest leg after the last one going down. */
+  up: Balances;
 }
 
-/** Closer than this to the depth at which the filter is changed, a balance of its own is left to the one made there. */
-const LEAST_LEG_M = 0.5;
+type Ends = readonly [from_m: number, to_m: number];
 
-function leg(scene: Scene, filtered: boolean, min_depth_m: number, max_depth_m: number): Leg {
+function legOf(scene: Scene, filtered: boolean, [min_depth_m, max_depth_m]: Ends): Leg {
   const part = { ...scene, min_depth_m, max_depth_m };
-  return { scene: part, filtered, exposure: exposureLoss(part), balance: decideBalance(part) };
+  const conditions = conditionsOf(part);
+  const balance = decideBalance(part);
+  const shift = avoidableCast(conditions, underwater(conditions, NOMINAL));
+  const tolerance = toleranceFor(scene);
+  const [top_m, bottom_m] = [handDepth(min_depth_m, part), handDepth(max_depth_m, part)];
+  const isDeepest = max_depth_m === scene.max_depth_m;
+  const down = balancesAlong(
+    { balanced_m: top_m, from_m: top_m, to_m: max_depth_m, closed: !isDeepest },
+    tolerance,
+    shift,
+  );
+  const balanced_m = isDeepest ? (down.depths_m.at(-1) ?? top_m) : bottom_m;
+  const up = balancesAlong(
+    { balanced_m, from_m: bottom_m, to_m: min_depth_m, closed: min_depth_m !== scene.min_depth_m },
+    tolerance,
+    shift,
+  );
+  return { scene: part, filtered, exposure: exposuresOf(part), balance, top_m, bottom_m, down, up };
 }
 
-/** @param bare the scene as it is filmed without the filter, @param filtered with it. */
-export function legsOf(bare: Scene, filtered: Scene, filter: FilterChoiceAnswer): NonEmpty<Leg> {
+/**
+ * A stretch shorter than two balances take is left to its neighbour.
+ * @param bare the scene as it is filmed without the filter, @param filtered with it
+ */
+export function legsOf(bare: Scene, filtered: Scene, filter: FilterChoiceFigures): NonEmpty<Leg> {
   const { min_depth_m, max_depth_m } = bare;
-  const { serves_min_depth_m: from_m, serves_max_depth_m: to_m, change_depths_m } = filter;
-  if (!change_depths_m || from_m === undefined || to_m === undefined) {
-    return [leg(filtered, filter.filter_kind !== "none", min_depth_m, max_depth_m)];
+  const { serves_min_depth_m, serves_max_depth_m, change_depths_m } = filter;
+  if (!change_depths_m || serves_min_depth_m === undefined || serves_max_depth_m === undefined) {
+    return [legOf(filtered, filter.filter_kind !== "none", [min_depth_m, max_depth_m])];
   }
-  const above = from_m > min_depth_m ? [leg(bare, false, min_depth_m, from_m)] : [];
-  const below = to_m < max_depth_m ? [leg(bare, false, to_m, max_depth_m)] : [];
-  return nonEmpty([...above, leg(filtered, true, from_m, to_m), ...below], "legs");
+  const in_m = handDepth(serves_min_depth_m, bare);
+  const out_m = handDepth(serves_max_depth_m, bare);
+  const from_m = in_m - min_depth_m < LEAST_APART_M ? min_depth_m : in_m;
+  const to_m = max_depth_m - out_m < LEAST_APART_M || out_m - from_m < LEAST_APART_M ? max_depth_m : out_m;
+  const above = from_m > min_depth_m ? [legOf(bare, false, [min_depth_m, from_m])] : [];
+  const below = to_m < max_depth_m ? [legOf(bare, false, [to_m, max_depth_m])] : [];
+  return nonEmpty([...above, legOf(filtered, true, [from_m, to_m]), ...below], "legs");
 }
 
 /** How the filter is changed between legs; there is more than one only where the mount allows it. */
@@ -40,23 +76,11 @@ export const mountOf = ({ scene }: Leg): "flip" | "clip_on" =>
 
 /** Every depth at which to balance, going down and coming up, changes of filter included. */
 export const balancesDown = (legs: readonly Leg[]): number[] =>
-  legs.flatMap(({ balance }) => balance.balance_depths_descending_m);
+  legs.flatMap(({ top_m, down }) => [top_m, ...down.depths_m]);
 
 export const balancesUp = (legs: readonly Leg[]): number[] =>
-  [...legs].reverse().flatMap((l) => balancesUpIn(l, legs[0]));
-
-/** Those of one leg: the last ones may lie too close to the change above. */
-export const balancesUpIn = ({ balance, scene }: Leg, shallowest: Leg | undefined): number[] =>
-  balance.balance_depths_ascending_m.filter(
-    (depth_m) => scene === shallowest?.scene || depth_m - scene.min_depth_m >= LEAST_LEG_M,
-  );
+  [...legs].reverse().flatMap(({ bottom_m, up }, i) => [...(i === 0 ? [] : [bottom_m]), ...up.depths_m]);
 
 /** The shallow end of the first leg, and the deep end of the last. */
 export const startOf = (legs: Readonly<NonEmpty<Leg>>): ExposureAtDepth => legs[0].exposure.depths[0];
 export const endOf = (legs: Readonly<NonEmpty<Leg>>): ExposureAtDepth => lastOf(lastOf(legs).exposure.depths);
-
-/** What changing the filter between two legs is worth in exposure, in stops, at the depth where they meet. */
-export function changeStops(above: Leg, below: Leg): number {
-  const before = lastOf(above.exposure.depths).exposure_value_ev100.likely;
-  return Math.abs(before - below.exposure.depths[0].exposure_value_ev100.likely);
-}

@@ -1,35 +1,33 @@
 import { type Coded, codesOf } from "../codes/coded.js";
 import type { Exposed, SummaryCodes } from "../codes/summary.js";
-import type { ExposureAtDepth } from "../result/exposure-loss.js";
 import type { Decisions } from "./decisions.js";
-import { balancesDown, endOf, startOf } from "./legs.js";
-import { tooBright } from "./too-bright.js";
+import { endOfPlan, type Station, startOfPlan } from "./exposure-plan.js";
+import { balancesDown } from "./legs.js";
 
 type Part = Coded<SummaryCodes>;
 
 const say = codesOf<SummaryCodes>();
 
-function mountPart({ filter, filterNamed, runnerUpNamed, legs }: Decisions): Part {
+function mountPart({ filter, filterNamed, legs }: Decisions): Part {
   if (filter.filter_kind === "none") return say("no_filter");
-  const tie = filter.verdict === "near_tie" ? { tie_with: runnerUpNamed } : {};
-  if (legs.length === 1) return say("mount", { filter: filterNamed, ...tie });
-  const { scene } = legs.find((leg) => leg.filtered) ?? legs[0];
-  const range = { from_m: scene.min_depth_m, to_m: scene.max_depth_m };
-  return say("carry", { filter: filterNamed, ...range, ...tie });
+  if (legs.length === 1) return say("mount", { filter: filterNamed });
+  const { top_m, bottom_m } = legs.find((leg) => leg.filtered) ?? legs[0];
+  return say("carry", { filter: filterNamed, from_m: top_m, to_m: bottom_m });
 }
 
-const exposed = ({ depth_m, iso, f_number }: ExposureAtDepth): Exposed => ({ depth_m, iso, f_number });
+const exposed = ({ leg, setting }: Station, end: "top_m" | "bottom_m"): Exposed => ({
+  ...setting,
+  depth_m: leg[end],
+});
 
-function exposePart({ legs, lampPlan }: Decisions): Part {
-  const first = startOf(legs);
-  const last = endOf(legs);
-  const bright = tooBright(first);
-  if (bright) return say("too_bright", bright);
-  if (last.verdict === "too_dark") {
-    return say("too_dark", { depth_m: last.depth_m, shortfall_stops: last.shortfall_stops?.likely ?? 0 });
+function exposePart({ exposure, lampPlan }: Decisions): Part {
+  const [first, last] = [startOfPlan(exposure), endOfPlan(exposure)];
+  const { verdict, shortfall_stops } = last.exposure;
+  if (verdict === "too_dark") {
+    return say("too_dark", { depth_m: last.leg.bottom_m, shortfall_stops: shortfall_stops?.likely ?? 0 });
   }
-  const from = exposed(first);
-  return say("expose", lampPlan === "lamps_only" ? { from } : { from, to: exposed(last) });
+  const from = exposed(first, "top_m");
+  return say("expose", lampPlan === "lamps_only" ? { from } : { from, to: exposed(last, "bottom_m") });
 }
 
 const balanceParts = ({ legs }: Decisions): Part[] =>
@@ -43,4 +41,5 @@ export const summaryOf = (d: Decisions): Part[] => [
   exposePart(d),
   ...balanceParts(d),
   ...(d.lampPlan === "none" ? [] : [say(d.lampPlan)]),
+  ...d.closeCalls,
 ];

@@ -2,9 +2,9 @@ import { CLEAR, filterTransmittance, type Spectrum } from "@sunfathom/optics";
 import type { FilterVerdict, NamedFilter } from "../codes/named-filter.js";
 import { measuredCurve } from "../light/measured-curve.js";
 import type { NonEmpty } from "../lists/non-empty.js";
-import type { KitItem, Scene } from "../scene/scene.js";
+import type { KitItem, LensFilter, Scene } from "../scene/scene.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
-import { kindOfItem } from "./kind-of-curve.js";
+import { kindOfCurve, kindOfItem } from "./kind-of-curve.js";
 
 export interface Candidate {
   kind: FilterVerdict;
@@ -14,6 +14,8 @@ export interface Candidate {
   id?: string;
   /** A measured curve in place of kind and density. */
   measured?: Spectrum;
+  /** On the lens already: taken as it is. */
+  mounted?: true;
 }
 
 /** Densities are first searched in steps of half a stop, from half a stop to five. */
@@ -34,6 +36,21 @@ export const GRID: Readonly<NonEmpty<Candidate>> = [
   ...LENS_KINDS.flatMap((kind) => coarse.map((density) => ({ kind, density }))),
 ];
 
+/** What is on a lens, or on a lamp; undefined where there is nothing. */
+export function mountedIn({
+  filter_kind,
+  filter_density,
+  filter_transmittance,
+}: Omit<LensFilter, "filter_change_underwater">): Candidate | undefined {
+  if (filter_transmittance) {
+    const measured = measuredCurve(filter_transmittance);
+    return { kind: kindOfCurve(filter_transmittance), measured, mounted: true };
+  }
+  return filter_kind === undefined || filter_density === undefined
+    ? undefined
+    : { kind: filter_kind, density: filter_density, mounted: true };
+}
+
 function ofKit(item: KitItem): Candidate[] {
   const { id, filter_kind, filter_density, filter_transmittance } = item;
   if (filter_transmittance) {
@@ -50,8 +67,8 @@ export const candidatesFor = ({ kit }: Scene): Readonly<NonEmpty<Candidate>> =>
   kit ? [NO_FILTER, ...kit.filter(({ item }) => item === "lens_filter").flatMap(ofKit)] : GRID;
 
 /** Densities around the best of the grid; none around a filter that is owned, or around no filter. */
-export function finerThan({ kind, density, id }: Candidate): Candidate[] {
-  if (kind === "none" || density === undefined || id !== undefined) return [];
+export function finerThan({ kind, density, id, mounted }: Candidate): Candidate[] {
+  if (kind === "none" || density === undefined || id !== undefined || mounted) return [];
   return FINE_SHIFTS.map((shift) => hundredths(density + shift))
     .filter((finer) => finer > 0)
     .map((finer) => ({ kind, density: finer }));
@@ -59,10 +76,10 @@ export function finerThan({ kind, density, id }: Candidate): Candidate[] {
 
 /** Densities beyond the ends of a band, so that it is known as finely as its best. */
 export function beyondBand(
-  { kind, id }: Candidate,
+  { kind, id, mounted }: Candidate,
   band: { from: number; to: number } | undefined,
 ): Candidate[] {
-  if (!band || id !== undefined) return [];
+  if (!band || id !== undefined || mounted) return [];
   return [band.from - 0.1, band.from - 0.05, band.to + 0.05, band.to + 0.1]
     .map(hundredths)
     .filter((density) => density > 0)

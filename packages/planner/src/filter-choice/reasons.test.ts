@@ -235,6 +235,7 @@ describe("what else is said", () => {
       { ...BRIGHT_REEF, max_depth_m: 8 },
       { ...daylightScene("5C", 20, 12), max_iso: 1600 },
       daylightScene("IB", 50, 3.5),
+      daylightScene("IB", 50, 28, 42),
     ];
     const told = new Map(
       scenes.flatMap((scene) => filterChoice(scene).reasons).map(({ code, basis }) => [code, basis]),

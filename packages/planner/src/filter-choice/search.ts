@@ -2,7 +2,7 @@
 import type { Conditions } from "../light/conditions.js";
 import type { NonEmpty } from "../lists/non-empty.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
-import { beyondBand, type Candidate, candidatesFor, finerThan } from "./candidates.js";
+import { beyondBand, type Candidate, finerThan } from "./candidates.js";
 import { type Decision, decide } from "./decide.js";
 import { type Comparison, type Judged, judge, rangeError, whereRedIsGone } from "./merits.js";
 
@@ -16,12 +16,12 @@ export interface Search extends Pick<Comparison, "redIsGone" | "changeable"> {
 export function searchFilters(
   conditions: Conditions,
   depths: Readonly<NonEmpty<number>>,
-  changeable: boolean,
+  { changeable, candidates }: { changeable: boolean; candidates: Readonly<NonEmpty<Candidate>> },
 ): Search {
-  let search = decided(judge(conditions, NOMINAL, depths, candidatesFor(conditions.scene)), changeable);
-  const tryAlso = (candidates: readonly Candidate[]): void => {
+  let search = decided(judge(conditions, NOMINAL, depths, candidates), changeable);
+  const tryAlso = (more: readonly Candidate[]): void => {
     const { judged } = search;
-    const untried = candidates.filter(
+    const untried = more.filter(
       ({ kind, density }) =>
         !judged.some((j) => j.candidate.kind === kind && j.candidate.density === density),
     );

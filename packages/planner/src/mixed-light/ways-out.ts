@@ -20,8 +20,11 @@ import type { WayOut } from "../result/mixed-light.js";
 import type { TransmittanceSample } from "../scene/scene.js";
 import { type Both, VISIBLE_SPLIT_DELTA_E00 } from "./lights.js";
 
-/** Lamp filters are searched from 0.15 to 3.0 in steps of half a stop. */
-const LAMP_DENSITIES = Array.from({ length: 20 }, (_, i) => Math.round((i + 1) * 15) / 100);
+/**
+ * Lamp filters are searched from 0.15 to 1.5 in steps of half a stop: denser ones keep nearly all of the light in their band, and the
+ * heat with it. Common practice, no published source.
+ */
+const LAMP_DENSITIES = Array.from({ length: 10 }, (_, i) => Math.round((i + 1) * 15) / 100);
 const CURVE_NM = Array.from({ length: 9 }, (_, i) => 450 + 25 * i);
 /** Lamp distances are searched from a tenth of today's in steps of a twentieth. */
 const CLOSER_STEPS = Array.from({ length: 18 }, (_, i) => (18 - i) / 20);

@@ -1,11 +1,9 @@
 import type { Basis, Coded } from "../codes/coded.js";
-import type { ExposureLossReasons } from "../codes/exposure-loss.js";
-import type { FilterChoiceReasons } from "../codes/filter-choice.js";
+import type { FilterMainReasons } from "../codes/filter-choice.js";
 import type { LightReasons } from "../codes/light.js";
-import type { MixedLightReasons } from "../codes/mixed-light.js";
 import type { FilterVerdict } from "../codes/named-filter.js";
 import type { StepCodes } from "../codes/steps.js";
-import type { LampPlan, SummaryCodes } from "../codes/summary.js";
+import type { CloseCalls, LampPlan, SummaryCodes } from "../codes/summary.js";
 import type { TakeCodes } from "../codes/take.js";
 import type { WhiteBalanceReasons } from "../codes/white-balance.js";
 import type { AnswerParts } from "./common.js";
@@ -13,12 +11,8 @@ import type { MixedLightVerdict } from "./mixed-light.js";
 
 export type DivePhase = "before_dive" | "at_start" | "going_down" | "lamps" | "coming_up" | "after_dive";
 
-/** Reasons of the decisions that a plan is made of. */
-export type PlanReasons = FilterChoiceReasons &
-  MixedLightReasons &
-  WhiteBalanceReasons &
-  ExposureLossReasons &
-  LightReasons;
+/** Reasons of the decisions that a plan is made of; steps say why the camera and the lamps are set as they are. */
+export type PlanReasons = FilterMainReasons & WhiteBalanceReasons & LightReasons;
 
 /** One line of the plan. */
 export type DiveStep = Coded<StepCodes> & {
@@ -34,6 +28,14 @@ export type TakeItem = Coded<TakeCodes> & {
   id?: string;
 };
 
+/** The numbers to remember first. */
+export interface Remember {
+  /** Of the colour filter; absent without one, and for one that is known by its measured curve. */
+  filter_density?: number;
+  first_balance_depth_m: number;
+  starting_iso: number;
+}
+
 export interface DiveAdviceAnswer extends AnswerParts<PlanReasons> {
   /** The whole advice in two or three sentences. */
   summary: Coded<SummaryCodes>[];
@@ -47,6 +49,9 @@ export interface DiveAdviceAnswer extends AnswerParts<PlanReasons> {
   balance_to: "daylight" | "lamps";
   balance_depths_descending_m: number[];
   balance_depths_ascending_m: number[];
+  remember: Remember;
+  /** Plans that are nearly as good. */
+  close_calls: Coded<CloseCalls>[];
   /** In the order in which things are done. */
   steps: DiveStep[];
   take: TakeItem[];

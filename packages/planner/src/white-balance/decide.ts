@@ -1,17 +1,16 @@
-import { add, cctDuv, chromaticity, multiply, type Spectrum, xyzOf } from "@sunfathom/optics";
+import { cctDuv, chromaticity, xyzOf } from "@sunfathom/optics";
 import { balanceReach, balanceToCard } from "../camera/balance-reach.js";
 import { castOfRaw } from "../camera/cast.js";
-import type { Vector3 } from "../camera/matrix.js";
 import { sensorWith } from "../camera/sensor.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
 import { cautionsFor } from "../cautions/cautions-for.js";
 import { type Conditions, conditionsOf } from "../light/conditions.js";
-import { cardDaylightAt } from "../light/daylight-at-depth.js";
 import { depthsOf } from "../light/depths.js";
+import { handDepth } from "../light/hand-depth.js";
 import { hasLensFilter, lensFilterOf } from "../light/lens-filter.js";
 import { requireLight } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
-import { lampLightAt, towardsCamera, type Underwater, underwater } from "../light/underwater.js";
+import { underwater } from "../light/underwater.js";
 import { lastOf, mapBoth, mapEach } from "../lists/non-empty.js";
 import { verdictAt } from "../mixed-light/lights.js";
 import { sunReasons } from "../reasons/sun-reasons.js";
@@ -24,18 +23,16 @@ import type { Each } from "../uncertainty/figures.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { mapRising } from "../uncertainty/percentiles.js";
 import { propagate, shareOfCauses } from "../uncertainty/propagate.js";
+import { avoidableCast, cardLight } from "./avoidable-cast.js";
 import { lampKelvin } from "./lamp-kelvin.js";
 import { balanceReasons } from "./reasons.js";
-import { balanceDepths, type ShiftBetween } from "./rebalance.js";
+import { balancesAlong, type ShiftBetween } from "./rebalance.js";
 
 /** Cast on grey since the last balance that a light grade of the shot still takes out: a judgement. */
 const BALANCE_TOLERANCE_DELTA_E00 = 8;
 
-/** Light that a white card sends through water and filter to the sensor, W m^-2 nm^-1. */
-function cardLight(world: Underwater, filter: Spectrum, depth_m: number): Spectrum {
-  const subject = add(cardDaylightAt(world, depth_m), lampLightAt(world));
-  return multiply(multiply(subject, towardsCamera(world)), filter);
-}
+export const toleranceFor = ({ balance_tolerance_delta_e00 }: Scene): number =>
+  balance_tolerance_delta_e00 ?? BALANCE_TOLERANCE_DELTA_E00;
 
 /** Gains that make the card neutral, as stops over the smallest. */
 interface GainStops {
@@ -94,25 +91,14 @@ function atDepth(
   };
 }
 
-/** Cast that a balance made at one depth leaves at another, above what a new balance there would leave within reach. */
-function avoidableCast({ scene }: Conditions, world: Underwater): ShiftBetween {
-  const profile = sensorProfile(sensorWith(0));
-  const reach = balanceReach(scene, profile);
-  const filter = lensFilterOf(scene, NOMINAL);
-  const known = new Map<number, Vector3>();
-  const rawAt = (depth_m: number): Vector3 => {
-    const raw = known.get(depth_m) ?? rawOf(profile, cardLight(world, filter, depth_m));
-    known.set(depth_m, raw);
-    return raw;
-  };
-  const neutralAt = (raw: Vector3): Vector3 => {
-    const { gains } = balanceToCard(reach, raw);
-    return [1 / gains[0], 1 / gains[1], 1 / gains[2]];
-  };
-  return (balanced_m, seen_m) => {
-    const seen = rawAt(seen_m);
-    return castOfRaw(profile, neutralAt(rawAt(balanced_m)), seen) - castOfRaw(profile, neutralAt(seen), seen);
-  };
+/** Balances one way through the range: at the start, and again where the shift is beyond the tolerance. */
+function balancesOneWay(first_m: number, to_m: number, tolerance: number, shift: ShiftBetween) {
+  const { depths_m, reached } = balancesAlong(
+    { balanced_m: first_m, from_m: first_m, to_m },
+    tolerance,
+    shift,
+  );
+  return { depths_m: [first_m, ...depths_m], reached };
 }
 
 /**
@@ -123,7 +109,7 @@ export function decideBalance(scene: Scene): WhiteBalanceDecision {
   const conditions = conditionsOf(scene);
   requireLight(conditions);
   const depths = depthsOf(scene);
-  const tolerance = scene.balance_tolerance_delta_e00 ?? BALANCE_TOLERANCE_DELTA_E00;
+  const tolerance = toleranceFor(scene);
   const causes = [...causesOf(conditions), ...FILTER_CAUSES.filter(({ code }) => code !== "full_well")];
   const propagated = propagate(
     (nuisance) => ({ depths: mapEach(depths, (depth_m) => gainStops(conditions, nuisance, depth_m)) }),
@@ -133,21 +119,15 @@ export function decideBalance(scene: Scene): WhiteBalanceDecision {
   const world = underwater(conditions, NOMINAL);
   const verdict = verdictAt(world, (scene.min_depth_m + scene.max_depth_m) / 2);
   const toLamps = verdict === "lamps_only" || verdict === "lamps_lead";
+  const shift = avoidableCast(conditions, world);
+  const [top_m, bottom_m] = [handDepth(scene.min_depth_m, scene), handDepth(scene.max_depth_m, scene)];
+  const down = balancesOneWay(top_m, scene.max_depth_m, tolerance, shift);
+  const up = balancesOneWay(bottom_m, scene.min_depth_m, tolerance, shift);
   const answer: WhiteBalanceFigures = {
     method: toLamps ? "card_at_lamp_distance" : "card",
-    balance_depths_descending_m: balanceDepths(
-      scene.min_depth_m,
-      scene.max_depth_m,
-      tolerance,
-      avoidableCast(conditions, world),
-    ),
-    balance_depths_ascending_m: balanceDepths(
-      scene.max_depth_m,
-      scene.min_depth_m,
-      tolerance,
-      avoidableCast(conditions, world),
-    ),
-    balance_tolerance_delta_e00: tolerance,
+    balance_depths_descending_m: down.depths_m,
+    balance_depths_ascending_m: up.depths_m,
+    balance_tolerance_delta_e00: Math.max(down.reached, up.reached),
     ...(toLamps ? lampKelvin(conditions) : {}),
     depths: mapBoth(depths, propagated.estimates.depths, (depth_m, gains) =>
       atDepth(conditions, depth_m, gains),

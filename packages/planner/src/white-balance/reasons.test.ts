@@ -44,10 +44,11 @@ describe("the reasons of a white balance", () => {
     expect(parametersOf(often, "balance_again")).toEqual({
       times: down.length - 1,
       first_m: down[1],
-      tolerance: 4,
+      tolerance: often.balance_tolerance_delta_e00,
     });
+    expect(often.balance_tolerance_delta_e00).toBeGreaterThanOrEqual(4);
     expect(codesOf(often)).not.toContain("one_balance_serves");
-    const once = whiteBalance({ ...daylightScene("IB", 45, 5, 5.5) });
+    const once = whiteBalance({ ...WIDE, min_depth_m: 5, max_depth_m: 5.5 });
     expect(once.balance_depths_descending_m).toHaveLength(1);
     // What a light grade still takes out: 8, a judgement.
     expect(parametersOf(once, "one_balance_serves")).toEqual({ tolerance: 8 });
@@ -92,7 +93,7 @@ describe("each reason of a white balance", () => {
     const scenes: Scene[] = [
       RANGE,
       { ...WIDE, balance_tolerance_delta_e00: 4 },
-      daylightScene("IB", 45, 5, 5.5),
+      { ...WIDE, min_depth_m: 5, max_depth_m: 5.5 },
       daylightScene("IB", 60, 1),
       NIGHT_WRECK,
     ];
@@ -161,7 +162,7 @@ function cardLight(scene: Scene, depth_m: number) {
 }
 
 describe("the answer on a white balance", () => {
-  it("balances again where the cast since the last balance has reached the tolerance, down and up", () => {
+  it("balances again where the cast since the last balance is about to pass the tolerance, down and up", () => {
     const tolerance = 4;
     const scene = { ...WIDE, balance_tolerance_delta_e00: tolerance };
     const answer = whiteBalance(scene);
@@ -176,9 +177,10 @@ describe("the answer on a white balance", () => {
             cardLight(scene, depths[i - 1]),
             cardLight(scene, depth_m),
           );
-        expect(castAt(depths[i])).toBeGreaterThanOrEqual(tolerance);
-        // A step before it had not.
-        expect(castAt(depths[i] - 0.15 * Math.sign(depths[i] - depths[i - 1]))).toBeLessThan(tolerance);
+        const apart = depths[i] - depths[i - 1];
+        // A metre on it would have gone beyond, and where balances are no closer than a hand needs it has not yet.
+        expect(castAt(depths[i] + Math.sign(apart))).toBeGreaterThan(tolerance);
+        if (Math.abs(apart) > 2) expect(castAt(depths[i])).toBeLessThanOrEqual(tolerance);
       }
     }
   });

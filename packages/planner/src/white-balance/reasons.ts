@@ -22,14 +22,16 @@ export function balanceReasons({ scene }: Conditions, answer: WhiteBalanceFigure
       }),
     );
   }
-  if (scene.max_depth_m > scene.min_depth_m) {
-    reasons.push(
-      again_m !== undefined
-        ? reason("balance_again", "computed", { times: down.length - 1, first_m: again_m, tolerance })
-        : reason("one_balance_serves", "computed", { tolerance }),
-    );
-  }
   const deepestShort = [...depths].reverse().find(({ in_reach }) => !in_reach);
+  if (scene.max_depth_m > scene.min_depth_m) {
+    // Where the camera is at its limit a new balance takes nothing out either: none serves.
+    const serves = depths.every(({ cast_left_delta_e00 }) => cast_left_delta_e00 <= tolerance);
+    if (again_m !== undefined) {
+      reasons.push(
+        reason("balance_again", "computed", { times: down.length - 1, first_m: again_m, tolerance }),
+      );
+    } else if (serves) reasons.push(reason("one_balance_serves", "computed", { tolerance }));
+  }
   if (deepestShort) {
     reasons.push(
       reason("balance_falls_short", "computed", {

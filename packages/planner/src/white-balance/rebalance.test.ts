@@ -1,36 +1,37 @@
 // Guards where the search for depths starts, ends and steps, on shifts that are plain functions of depth.
 import { describe, expect, it } from "vitest";
-import { balanceDepths } from "./rebalance.js";
+import { balancesAlong } from "./rebalance.js";
 
 /** A shift that grows by so much for each metre. */
 const per_m = (rate: number) => (balanced_m: number, seen_m: number) => rate * Math.abs(seen_m - balanced_m);
+const way = (from_m: number, to_m: number) => ({ balanced_m: from_m, from_m, to_m });
 
-describe("depths to balance at", () => {
-  it("are one where nothing shifts, or where the range is a single depth", () => {
-    expect(balanceDepths(5, 18, 1, () => 0)).toEqual([5]);
-    expect(balanceDepths(5, 5, 1, () => 100)).toEqual([5]);
+describe("depths to balance at again", () => {
+  it("are none where nothing shifts, or where the range is a single depth", () => {
+    expect(balancesAlong(way(5, 18), 1, () => 0)).toEqual({ depths_m: [], reached: 1 });
+    expect(balancesAlong(way(5, 5), 1, per_m(100))).toEqual({ depths_m: [], reached: 1 });
   });
 
-  it("follow each other where the shift since the last one is beyond the tolerance, to a tenth of a metre", () => {
-    // Beyond 8 at 2 a metre: after more than 4 m, the next tenth.
-    expect(balanceDepths(2, 15, 8, per_m(2))).toEqual([2, 6.1, 10.2, 14.3]);
-    expect(balanceDepths(15, 2, 8, per_m(2))).toEqual([15, 10.9, 6.8, 2.7]);
+  it("follow each other just before the shift since the last one is beyond the tolerance", () => {
+    expect(balancesAlong(way(2, 15), 8, per_m(2))).toEqual({ depths_m: [6, 10, 14], reached: 8 });
+    expect(balancesAlong(way(15, 2), 8, per_m(2))).toEqual({ depths_m: [11, 7, 3], reached: 8 });
   });
 
-  it("are at least half a metre apart", () => {
-    expect(balanceDepths(5, 7, 1, () => 100)).toEqual([5, 5.5, 6, 6.5, 7]);
-    expect(balanceDepths(7, 5, 1, () => 100)).toEqual([7, 6.5, 6, 5.5, 5]);
+  it("are two metres apart at least, and tell how far the shift then goes", () => {
+    expect(balancesAlong(way(5, 10), 1, per_m(3))).toEqual({ depths_m: [7, 9], reached: 6 });
+    expect(balancesAlong(way(4, 1), 1, per_m(3))).toEqual({ depths_m: [2], reached: 6 });
+    expect(balancesAlong(way(5, 6.5), 1, per_m(3)).depths_m).toEqual([]);
   });
 
-  it("leave out an end that is nearer than that, and take one that just needs its own", () => {
-    expect(balanceDepths(5, 5.4, 1, () => 100)).toEqual([5]);
-    expect(balanceDepths(5, 5.5, 1, () => 100)).toEqual([5, 5.5]);
-    expect(balanceDepths(2, 6.1, 8, per_m(2))).toEqual([2, 6.1]);
-    expect(balanceDepths(2, 6, 8, per_m(2))).toEqual([2]);
+  it("keep away from an end that has a balance of its own", () => {
+    expect(balancesAlong({ ...way(2, 7), closed: true }, 8, per_m(2)).depths_m).toEqual([]);
+    expect(balancesAlong({ ...way(2, 9), closed: true }, 8, per_m(2)).depths_m).toEqual([6]);
   });
 
-  it("are found where the shift has its only peak, even if it falls again behind it", () => {
-    const peak = (balanced_m: number, seen_m: number) => (balanced_m === 2 && seen_m === 4.3 ? 9 : 0);
-    expect(balanceDepths(2, 20, 8, peak)).toEqual([2, 4.3]);
+  it("begin from a balance that was made elsewhere", () => {
+    expect(balancesAlong({ balanced_m: 10, from_m: 18, to_m: 5 }, 8, per_m(1.9))).toMatchObject({
+      depths_m: [18, 14, 10, 6],
+    });
+    expect(balancesAlong({ balanced_m: 10, from_m: 14, to_m: 5 }, 8, per_m(2)).depths_m).toEqual([6]);
   });
 });

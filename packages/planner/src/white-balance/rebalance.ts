@@ -1,54 +1,45 @@
 /** The depths at which to balance again, so that the colour shift since the last balance stays under a tolerance. */
+import { handDepths } from "../light/hand-depth.js";
 
 /** Cast on a grey at one depth that a balance made at another leaves and a new one would take out, in CIEDE2000. */
 export type ShiftBetween = (balanced_m: number, seen_m: number) => number;
 
-/** Depths are found to a tenth of a metre. */
-const STEP_M = 0.1;
-/** A balance for less than this much depth is no use: the water changes faster than a diver can balance. */
-const LEAST_LEG_M = 0.5;
+/** Closer than this a diver has hardly made one balance before the next is due. Common practice, no published source. */
+export const LEAST_APART_M = 2;
 
-/**
- * From `from_m` towards `to_m`: balance at the start, and again wherever the shift since the last balance has reached the tolerance.
- * The last depth is included only where it needs a balance of its own.
- */
-export function balanceDepths(
-  from_m: number,
-  to_m: number,
-  tolerance: number,
-  shift: ShiftBetween,
-): number[] {
-  const direction = Math.sign(to_m - from_m);
-  const depths = [from_m];
-  let last = from_m;
-  while (direction !== 0) {
-    const next = firstBeyond({ last_m: last, to_m, direction }, tolerance, shift);
-    if (next === undefined) break;
-    depths.push(next);
-    last = next;
-  }
-  return depths;
-}
-
-interface Way {
-  last_m: number;
+export interface Way {
+  /** Where the last balance was made. */
+  balanced_m: number;
+  from_m: number;
   to_m: number;
-  /** 1 down, -1 up. */
-  direction: number;
+  /** Whether a balance follows at the end: then none is made just before it. */
+  closed?: boolean;
 }
 
-function firstBeyond(
-  { last_m, to_m, direction }: Way,
+export interface Balances {
+  /** In the order in which they are made; empty where the last balance serves all the way. */
+  depths_m: number[];
+  /** The most that the shift reaches: the tolerance, or more where balances would come too close. */
+  reached: number;
+}
+
+/** Balances on the way from one depth to another, at depths that a diver can hit, each just before the shift is beyond the tolerance. */
+export function balancesAlong(
+  { balanced_m, from_m, to_m, closed = false }: Way,
   tolerance: number,
   shift: ShiftBetween,
-): number | undefined {
-  const steps = Math.floor(Math.abs(to_m - last_m) / STEP_M + 1e-9);
-  const at = (step: number) => Math.round((last_m + direction * step * STEP_M) * 10) / 10;
-  const first = Math.ceil(LEAST_LEG_M / STEP_M);
-
-  // Step by step: where the camera's reach ends, the shift can fall again, since a new balance would do little better.
-  for (let step = first; step <= steps; step++) {
-    if (shift(last_m, at(step)) > tolerance) return at(step);
+): Balances {
+  const stops = handDepths(from_m, to_m);
+  const depths_m: number[] = [];
+  let reached = tolerance;
+  let last = balanced_m;
+  for (const [i, at] of stops.entries()) {
+    if (Math.max(shift(last, at), shift(last, stops[i + 1] ?? to_m)) <= tolerance) continue;
+    const apart = Math.min(Math.abs(at - last), closed ? Math.abs(to_m - at) : Infinity);
+    reached = Math.max(reached, shift(last, at));
+    if (apart < LEAST_APART_M) continue;
+    depths_m.push(at);
+    last = at;
   }
-  return undefined;
+  return { depths_m, reached };
 }

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "c0c871f61c4c5478d56580c1d1c728405984851845dea40dfbc83b71986b7d79";
+export const descriptionHash = "7f6209b3a8b705f8e9ce40fcfe404383dea1174ddb61c40286c98bfd4b952e26";

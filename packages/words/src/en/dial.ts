@@ -1,3 +1,5 @@
+import type { Setting } from "@sunfathom/planner";
+
 /** Settings as cameras have them on their dials: the nearest third of a stop. Exact values stay in the figures. */
 
 /** One decade of ISO speeds in thirds (preferred numbers R10 as ISO 12232 rounds them). */
@@ -31,3 +33,7 @@ export function dialShutter(shutter_s: number): string {
 /** ISO and aperture, ready to say. */
 export const settings = (p: { iso: number; f_number: number }): string =>
   `ISO ${dialIso(p.iso)} at f/${dialFNumber(p.f_number)}`;
+
+/** The same with an exposure time of its own, and neutral density on the lens. */
+export const setting = (p: Setting): string =>
+  `${settings(p)}${p.shutter ? ` and ${dialShutter(p.shutter.shutter_s)}` : ""}${p.behind ? " behind the ND" : ""}`;

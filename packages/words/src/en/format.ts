@@ -25,3 +25,24 @@ export const redder = (stops: number): string =>
     : stops >= 0
       ? `${shown(stops, 1)} stops more red against green`
       : `${shown(-stops, 1)} stops less red against green`;
+
+/** Stops as a dial has them, in thirds: 1 stop, 2⅓ stops. */
+export function stops(value: number): string {
+  const thirds = Math.max(0, Math.round(value * 3));
+  const whole = Math.floor(thirds / 3);
+  const text = `${whole > 0 || thirds === 0 ? whole : ""}${["", "⅓", "⅔"][thirds % 3]}`;
+  return `${text} ${thirds > 0 && thirds <= 3 ? "stop" : "stops"}`;
+}
+
+/** A depth that a diver can hit. */
+export const metres = (depth_m: number): string => String(Math.round(depth_m * 2) / 2);
+
+/** A neutral filter, with its usual name in stops. */
+export const neutral = (density: number): string =>
+  `an ND of density ${shown(density, 1)} (${stops(density * Math.log2(10))})`;
+
+const strength = (delta_e00: number): string =>
+  delta_e00 < 5 ? "slight" : delta_e00 < 12 ? "clear" : "strong";
+
+/** A colour error in words. */
+export const castOf = (delta_e00: number): string => `a ${strength(delta_e00)} cast (${shown(delta_e00)})`;

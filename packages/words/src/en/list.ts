@@ -1,4 +1,4 @@
-import { shown } from "./format.js";
+import { metres, shown } from "./format.js";
 
 /** A spoken list: "one, two and three". */
 export const spoken = (all: readonly string[]): string =>
@@ -8,3 +8,6 @@ export const spoken = (all: readonly string[]): string =>
 export function spokenDepths(depths: readonly number[]): string {
   return `${spoken(depths.map((d) => shown(d, 1)))} m`;
 }
+
+/** Depths that a diver can hit, as a spoken list: "7, 9 and 12 m". */
+export const depths = (all: readonly number[]): string => `${spoken(all.map(metres))} m`;

@@ -1,33 +1,36 @@
-import type { NamedFilter, SummaryCodes } from "@sunfathom/planner";
+import type { LampPlan, SummaryCodes } from "@sunfathom/planner";
 import type { Texts } from "../problems/texts.js";
-import { dialFNumber, settings } from "./dial.js";
+import { setting } from "./dial.js";
 import { filterName } from "./filter-name.js";
-import { howOften, shown } from "./format.js";
+import { howOften, metres, stops } from "./format.js";
+
+const LAMPS: Readonly<Record<LampPlan, string>> = {
+  none: "no video lights",
+  lamps_off: "video lights off",
+  lamps_with_filter: "filtered video lights",
+  lamps_lead: "video lights on and balanced to",
+  lamps_only: "video lights alone",
+  daylight_leads: "video lights on and daylight balanced to",
+};
 
 /** The plan in a few sentences. */
 export const summary: Texts<SummaryCodes, string> = {
   no_filter: () => "Mount no colour filter.",
-  mount: (p) => `Mount ${filterName(p.filter)}.${tie(p.tie_with)}`,
-  carry: (p) =>
-    `Carry ${filterName(p.filter)} and use it from ${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m.${tie(p.tie_with)}`,
-  too_bright: (p) =>
-    `At ${shown(p.depth_m, 1)} m it is ${shown(p.excess_stops, 1)} stops too bright for these settings: ${
-      p.f_number === undefined ? "" : `close down to f/${dialFNumber(p.f_number)} or `
-    }use neutral density ${shown(p.density, 1)}.`,
-  too_dark: (p) =>
-    `At ${shown(p.depth_m, 1)} m it is ${shown(p.shortfall_stops, 1)} stops too dark for this camera.`,
+  mount: (p) => `Mount ${filterName(p.filter)}.`,
+  carry: (p) => `Carry ${filterName(p.filter)} and use it from ${metres(p.from_m)} to ${metres(p.to_m)} m.`,
+  too_dark: (p) => `At ${metres(p.depth_m)} m it is ${stops(p.shortfall_stops)} too dark for this camera.`,
   expose: ({ from, to }) =>
-    to === undefined || settings(to) === settings(from)
-      ? `Expose with ${settings(from)}.`
-      : `Expose with ${settings(from)} at ${shown(from.depth_m, 1)} m, ${settings(to)} at ${shown(to.depth_m, 1)} m.`,
+    to === undefined || setting(to) === setting(from)
+      ? `Expose with ${setting(from)}.`
+      : `At ${metres(from.depth_m)} m expose with ${setting(from)}, at ${metres(to.depth_m)} m with ${setting(to)}.`,
   balance: (p) =>
     `Balance on a card at the start${p.again > 0 ? ` and ${howOften(p.again)} more going down` : ""}.`,
-  lamps_off: () => "Leave the lamps off: they would split the colours.",
-  lamps_with_filter: () => "Put the filters on the lamps and balance to daylight.",
-  lamps_lead: () => "Let the lamps lead and balance to them.",
-  lamps_only: () => "Balance to the lamps on a card at working distance.",
-  daylight_leads: () => "The lamps hardly show against daylight.",
+  lamps_off: () => "Leave the video lights off: their colour would not match daylight.",
+  lamps_with_filter: () => "Put the filters on the video lights and balance to daylight.",
+  lamps_lead: () => "Let the video lights lead and balance to them.",
+  lamps_only: () => "Balance to the video lights on a card at working distance.",
+  daylight_leads: () => "The video lights hardly show against daylight.",
+  close_filter: (p) => `A close call: ${filterName(p.filter)} would do about as well.`,
+  close_lamps: (p) =>
+    `A close call: ${LAMPS[p.plan]}${p.filter ? `, with ${filterName(p.filter)} on the lens,` : ""} would do about as well.`,
 };
-
-const tie = (filter: NamedFilter | undefined): string =>
-  filter === undefined ? "" : ` It is a near tie with ${filterName(filter)}.`;

@@ -16,6 +16,7 @@ export const saidCodes: Readonly<Record<string, Readonly<Record<string, readonly
   MountOption: { code: keysOf(en["filter-mounting"].reasons) },
   DiveStep: { code: keysOf(en["dive-advice"].steps) },
   TakeItem: { code: keysOf(en["dive-advice"].take) },
+  CloseCall: { code: keysOf(en["dive-advice"].summary).filter((code) => code.startsWith("close_")) },
   Statement: {
     code: keysOf(en["white-balance"].procedure, en["filter-mounting"].procedure, en["dive-advice"].summary),
   },

@@ -17,6 +17,7 @@ export const say = (planned: ReturnType<typeof plan>, texts: Words["dive-advice"
   ...sayParts(planned, texts),
   summary: planned.summary.map((part) => sayCode(part, texts.summary)).join(" "),
   summary_parts: planned.summary,
+  close_calls: planned.close_calls.map((call) => ({ ...call, text: sayCode(call, texts.summary) })),
   steps: planned.steps.map((step) => ({
     ...step,
     ...sayCode(step, texts.steps),

@@ -10,7 +10,6 @@ import {
 } from "../../../../../test/support/scenes.js";
 import type { KitItem } from "../../scene/scene.js";
 import { decided, FLIPPED, parametersIn, toldBy } from "../decided.test-support.js";
-import { startOf } from "../legs.js";
 import { beforeDive } from "./before.js";
 
 const codes = (...of: Parameters<typeof beforeDive>) => beforeDive(...of).map(({ code }) => code);
@@ -22,7 +21,6 @@ describe("before the dive", () => {
     expect(toldBy(beforeDive(reef))).toEqual([
       ["before_dive", "mount_filter", undefined],
       ["before_dive", "set_frame", undefined],
-      ["before_dive", "pack_card", undefined],
     ]);
     expect(parametersIn(beforeDive(reef), "mount_filter")).toEqual({
       filter: reef.filterNamed,
@@ -31,16 +29,12 @@ describe("before the dive", () => {
       loss_stops: reef.filter.filter_loss_stops.likely,
     });
     // What is computed and what is habit are told apart.
-    expect(beforeDive(reef).map(({ basis }) => basis)).toEqual([
-      "computed",
-      "common_practice",
-      "common_practice",
-    ]);
+    expect(beforeDive(reef).map(({ basis }) => basis)).toEqual(["computed", "common_practice"]);
   });
 
   it("a filter that is changed is carried for where it serves, on its mount", () => {
     const flipped = decided(FLIPPED);
-    const { serves_min_depth_m: from_m, serves_max_depth_m: to_m } = flipped.filter;
+    const { top_m: from_m, bottom_m: to_m } = flipped.legs[1];
     expect(codes(flipped)[0]).toBe("carry_filter");
     expect(parametersIn(beforeDive(flipped), "carry_filter")).toMatchObject({
       from_m,
@@ -63,16 +57,30 @@ describe("before the dive", () => {
     }
   });
 
-  it("neutral density is brought where it is too bright, or the aperture closed", () => {
+  it("neutral density is mounted, or carried, where the plan has it", () => {
     const bright = decided(BRIGHT_REEF);
-    const { excess_stops, neutral_density_needed, f_number_needed } = startOf(bright.legs);
-    const figures = parametersIn(beforeDive(bright), "neutral_density");
-    expect(figures).toEqual({
-      stops: excess_stops?.likely,
-      density: neutral_density_needed,
-      f_number: expect.closeTo(f_number_needed ?? Number.NaN, 9),
+    const { neutral } = bright.exposure;
+    expect(parametersIn(beforeDive(bright), "neutral_density")).toEqual({
+      stops: neutral?.excess_stops,
+      density: neutral?.density,
+      mount: "none",
     });
     expect(codes(reef)).not.toContain("neutral_density");
+  });
+
+  it("what the lens has is kept or taken off by its name", () => {
+    const filter = { kind: "green", density: 0.6 } as const;
+    const given = (kept: boolean) => beforeDive({ ...reef, mounted: { filter, kept } });
+    expect(parametersIn(given(false), "mount_filter")).toMatchObject({ instead_of: filter });
+    expect(given(true)[0].code).toBe("keep_filter");
+  });
+
+  it("what the lamps have is kept, taken off or replaced by its name", () => {
+    const filter = { kind: "blue", density: 0.9 } as const;
+    const night = decided(NIGHT_WRECK);
+    expect(codes({ ...night, fitted: { filter, kept: false } })).toContain("bare_lamps");
+    const day = { ...night, lampPlan: "daylight_leads" as const };
+    expect(codes({ ...day, fitted: { filter, kept: true } })).toContain("keep_lamp_filters");
   });
 
   it("the frame is set as it is filmed", () => {

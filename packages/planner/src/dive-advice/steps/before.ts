@@ -1,11 +1,11 @@
 import type { NamedFilter } from "../../codes/named-filter.js";
+import type { Mount } from "../../codes/steps.js";
 import { named } from "../../filter-choice/candidates.js";
 import { kindOfItem } from "../../filter-choice/kind-of-curve.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { KitItem } from "../../scene/scene.js";
 import type { Decisions } from "../decisions.js";
-import { mountOf, startOf } from "../legs.js";
-import { tooBright } from "../too-bright.js";
+import { mountOf } from "../legs.js";
 import { step } from "./step.js";
 
 const at = { phase: "before_dive" } as const;
@@ -13,18 +13,28 @@ const common = { ...at, basis: "common_practice" } as const;
 
 /** What is mounted, set and packed on dry land. */
 export function beforeDive(d: Decisions): DiveStep[] {
-  const { filmed, lampFilter, lampLight_lx, legs } = d;
+  const { filmed, exposure } = d;
   const steps = [filterStep(d)];
-  const bright = tooBright(startOf(legs));
-  if (bright) {
-    const { depth_m: _, excess_stops: stops, ...away } = bright;
-    steps.push(step(at, "neutral_density", { stops, ...away }));
+  if (exposure.neutral) {
+    const { density, excess_stops: stops, mount } = exposure.neutral;
+    steps.push(step(at, "neutral_density", { density, stops, mount }));
   }
-  steps.push(step(common, "set_frame", { exposure: { shutter_s: filmed.shutter_s }, bits: filmed.bits }));
-  steps.push(step(common, "pack_card"));
-  if (d.lampPlan === "lamps_with_filter" && lampFilter) {
+  const { shutter_s } = filmed;
+  steps.push(step(common, "set_frame", { exposure: { shutter_s }, bits: filmed.bits }));
+  return [...steps, ...lampsBefore(d)];
+}
+
+function lampsBefore({ filmed, fitted, lampFilter, lampPlan, lampLight_lx, middle }: Decisions): DiveStep[] {
+  const steps: DiveStep[] = [];
+  if (lampPlan === "lamps_with_filter" && lampFilter) {
     const { item, split_left_delta_e00: left } = lampFilter;
-    steps.push(step(at, "filter_lamps", { filter: ownedName(item), left }));
+    const instead = fitted ? { instead_of: fitted.filter } : {};
+    steps.push(step(at, "filter_lamps", { filter: ownedName(item), left, ...instead }));
+  } else if (fitted && !fitted.kept) {
+    steps.push(step(at, "bare_lamps", { filter: fitted.filter }));
+  } else if (fitted && lampPlan !== "lamps_off") {
+    const left = middle.split_delta_e00?.likely ?? 0;
+    steps.push(step(at, "keep_lamp_filters", { filter: fitted.filter, left }));
   }
   if (filmed.lamps.length > 0) {
     const distance_m = Math.min(...filmed.lamps.map((lamp) => lamp.distance_m));
@@ -33,31 +43,33 @@ export function beforeDive(d: Decisions): DiveStep[] {
   return steps;
 }
 
-function ownedName(item: KitItem): NamedFilter {
+export function ownedName(item: KitItem): NamedFilter {
   const { id, filter_density: density } = item;
   return named({ kind: kindOfItem(item), id, ...(density === undefined ? {} : { density }) });
 }
 
-function filterStep({ filter, filterNamed, lampPlan, legs }: Decisions): DiveStep {
-  const lampsLight = lampPlan === "lamps_only" || lampPlan === "lamps_lead";
+function filterStep({ filter, filterNamed, lampPlan, legs, mounted, exposure }: Decisions): DiveStep {
+  // A neutral filter that the plan has a use for stays.
+  const isNeeded = mounted?.filter.kind === "neutral" && mounted.filter.density === exposure.neutral?.density;
+  const instead = mounted && !mounted.kept && !isNeeded ? { instead_of: mounted.filter } : {};
   if (filter.filter_kind === "none") {
-    return lampsLight
-      ? step(at, "no_filter_for_lamps")
-      : step(at, "no_filter", { error: filter.colour_error_without_delta_e00.likely });
+    return lampPlan === "lamps_only" || lampPlan === "lamps_lead"
+      ? step(at, "no_filter_for_lamps", instead)
+      : step(at, "no_filter", { error: filter.colour_error_without_delta_e00.likely, ...instead });
   }
-  const figures = {
+  const worth = {
+    filter: filterNamed,
     with_e: filter.colour_error_delta_e00.likely,
     without_e: filter.colour_error_without_delta_e00.likely,
     loss_stops: filter.filter_loss_stops.likely,
   };
-  if (legs.length === 1) return step(at, "mount_filter", { filter: filterNamed, ...figures });
-  const filtered = legs.find((leg) => leg.filtered) ?? legs[0];
-  const { min_depth_m: from_m, max_depth_m: to_m } = filtered.scene;
-  return step(at, "carry_filter", {
-    filter: filterNamed,
-    mount: mountOf(filtered),
-    from_m,
-    to_m,
-    ...figures,
-  });
+  if (legs.length > 1) {
+    const filtered = legs.find((leg) => leg.filtered) ?? legs[0];
+    const mount: Mount = mountOf(filtered);
+    const range = { from_m: filtered.top_m, to_m: filtered.bottom_m };
+    return step(at, "carry_filter", { ...worth, mount, ...range, ...instead });
+  }
+  return mounted?.kept
+    ? step(at, "keep_filter", { ...worth, ...(mounted.better ? { better: mounted.better } : {}) })
+    : step(at, "mount_filter", { ...worth, ...instead });
 }

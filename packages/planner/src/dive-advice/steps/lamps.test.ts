@@ -1,6 +1,6 @@
 // What brings each step with the lamps.
 import { describe, expect, it } from "vitest";
-import { daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS } from "../../../../../test/support/scenes.js";
+import { NIGHT_WRECK, REEF_WITH_LAMPS } from "../../../../../test/support/scenes.js";
 import type { LampPlan } from "../../codes/summary.js";
 import type { MixedLightAtDepth, MixedLightZone } from "../../result/mixed-light.js";
 import { decided, parametersIn, toldBy } from "../decided.test-support.js";
@@ -27,33 +27,43 @@ const changed = (
   mixed: { ...d.mixed, zones },
 });
 
+/** The same without a colour filter on the lens. */
+const bare = (d: Decisions): Decisions => ({ ...d, filter: { ...d.filter, filter_kind: "none" } });
+
 describe("lamps that stay off", () => {
   it("are told with the split, how red it is and what is lost, and the best other way", () => {
     const { middle } = fight;
     const steps = lampSteps(changed(fight, "lamps_off", {}));
-    expect(toldBy(steps)).toEqual([
-      ["lamps", "lamps_off", undefined],
-      ["lamps", "lamps_other_way", undefined],
-    ]);
+    expect(toldBy(steps)).toEqual([["lamps", "lamps_off", undefined]]);
+    // Ways out stand by what they leave: the first but that.
+    const other = middle.ways_out.filter(({ way }) => way !== "lamps_off")[0];
     expect(parametersIn(steps, "lamps_off")).toEqual({
       split: middle.split_delta_e00?.likely,
       red_excess: middle.red_excess_stops?.likely,
       cost: middle.ways_out.find(({ way }) => way === "lamps_off")?.cost_stops,
+      other: {
+        way: { code: other.code, parameters: other.parameters },
+        left: other.split_left_delta_e00,
+      },
     });
     expect(middle.ways_out.find(({ way }) => way === "lamps_off")?.cost_stops).toBeGreaterThan(0);
-    // Ways out stand by what they leave: the first but that.
-    const other = middle.ways_out.filter(({ way }) => way !== "lamps_off")[0];
-    expect(parametersIn(steps, "lamps_other_way")).toEqual({
-      way: { code: other.code, parameters: other.parameters },
-      left: other.split_left_delta_e00,
-    });
+  });
+
+  it("are not told to lead with a colour filter on the lens", () => {
+    const closer = fight.middle.ways_out.filter(({ way }) => way === "come_closer");
+    const near = closer.map((way) => ({ ...way, split_left_delta_e00: 4 }));
+    const filtered = changed(fight, "lamps_off", { ways_out: near });
+    expect(near.length).toBe(1);
+    expect(parametersIn(lampSteps(filtered), "lamps_off")).not.toHaveProperty("other");
+    expect(parametersIn(lampSteps(bare(filtered)), "lamps_off")).toHaveProperty("other");
   });
 
   it("have no other way where there is none, and go on from where they lead", () => {
     const ways_out = fight.middle.ways_out.filter(({ way }) => way === "lamps_off");
     expect(codes(changed(fight, "lamps_off", { ways_out }))).toEqual(["lamps_off"]);
     const zones = [zone("lights_fight", 5, 20), zone("lamps_lead", 20, 30)];
-    const steps = lampSteps(changed(fight, "lamps_off", { ways_out }, zones));
+    const ranging = { ...fight, scene: { ...fight.scene, min_depth_m: 5, max_depth_m: 30 } };
+    const steps = lampSteps(bare(changed(ranging, "lamps_off", { ways_out }, zones)));
     expect(toldBy(steps)).toEqual([
       ["lamps", "lamps_off", undefined],
       ["lamps", "lamps_from", 20],
@@ -64,9 +74,7 @@ describe("lamps that stay off", () => {
   it("light no haze and mix with nothing", () => {
     const hazy = { lit_haze_percent: { low: 40, likely: 50, high: 60 } };
     const zones = [zone("lights_fight", 5, 20), zone("daylight_leads", 1, 5)];
-    for (const code of ["mixing_zone", "hold_lamps_wide"]) {
-      expect(codes(changed(fight, "lamps_off", hazy, zones))).not.toContain(code);
-    }
+    expect(codes(changed(fight, "lamps_off", hazy, zones))).not.toContain("mixing_zone");
   });
 });
 
@@ -97,19 +105,17 @@ describe("lamps that are on", () => {
 
   it("fight in a zone where that is a part of the range, and not where it is the whole", () => {
     const part = [zone("daylight_leads", 1, 5), zone("lights_fight", 5, 20)];
-    const steps = lampSteps(changed(night, "lamps_with_filter", {}, part));
-    expect(toldBy(steps)).toEqual([["lamps", "mixing_zone", undefined]]);
+    const wide = { ...night, scene: { ...night.scene, min_depth_m: 1, max_depth_m: 20 } };
+    const steps = lampSteps(changed(wide, "daylight_leads", {}, part));
     expect(parametersIn(steps, "mixing_zone")).toEqual({ from_m: 5, to_m: 20 });
-    expect(codes(changed(night, "lamps_with_filter", {}, [zone("lights_fight", 1, 20)]))).toEqual([]);
-    const peace = [zone("daylight_leads", 1, 5), zone("lamps_lead", 5, 20)];
-    expect(codes(changed(night, "lamps_with_filter", {}, peace))).toEqual([]);
+    const whole = [zone("lights_fight", 1, 20)];
+    expect(codes(changed(wide, "daylight_leads", {}, whole))).not.toContain("mixing_zone");
   });
 
   it("are held wide where more than 15 % of a lit grey is haze (a judgement)", () => {
     const hazy = (likely: number) =>
-      lampSteps(changed(night, "lamps_with_filter", { lit_haze_percent: { low: 0, likely, high: 99 } }));
-    expect(parametersIn(hazy(15.1), "hold_lamps_wide")).toEqual({ percent: 15.1 });
-    expect(hazy(15)).toEqual([]);
-    expect(codes(decided(daylightScene("IB", 45, 1.5)))).toEqual([]);
+      lampSteps(changed(night, "lamps_only", { lit_haze_percent: { low: 0, likely, high: 99 } }));
+    expect(parametersIn(hazy(15.1), "lamps_only")).toMatchObject({ haze: { percent: 15.1 } });
+    expect(parametersIn(hazy(14.9), "lamps_only")).not.toHaveProperty("haze");
   });
 });

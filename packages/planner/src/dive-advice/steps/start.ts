@@ -1,24 +1,18 @@
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
-import { startOf } from "../legs.js";
+import { startOfPlan } from "../exposure-plan.js";
 import { step } from "./step.js";
 import { tooDark } from "./too-dark.js";
 
 /** What is done when filming begins. */
-export function atStart({ legs }: Decisions): DiveStep[] {
-  const first = startOf(legs);
-  const { depth_m, iso, f_number } = first;
+export function atStart({ legs, exposure }: Decisions): DiveStep[] {
+  const { exposure: first, setting } = startOfPlan(exposure);
+  const { balance, top_m: depth_m } = legs[0];
   const at = { phase: "at_start", depth_m } as const;
-  const { balance } = legs[0];
   const steps = [
     first.verdict === "too_dark"
       ? tooDark(at, first)
-      : step(at, "start_exposure", {
-          iso,
-          f_number,
-          ev: first.exposure_value_ev100.likely,
-          is_too_bright: first.verdict === "too_bright",
-        }),
+      : step(at, "start_exposure", { ...setting, ev: first.exposure_value_ev100.likely }),
   ];
   if (balance.method === "card_at_lamp_distance") {
     const { lamp_kelvin_setting_K: cct_K, lamp_kelvin_leaves_delta_e00 } = balance;

@@ -8,7 +8,7 @@ it("a step is computed unless told otherwise, and has what its text is made of",
     parameters: { error: 12.34 },
     basis: "computed",
   });
-  expect(step({ phase: "before_dive" }, "pack_card").parameters).toStrictEqual({});
+  expect(step({ phase: "before_dive" }, "lamps_off_before_air").parameters).toStrictEqual({});
 });
 
 it("a step may have a depth, the surface too, and another basis", () => {

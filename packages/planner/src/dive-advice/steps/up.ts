@@ -1,34 +1,29 @@
-import { itemAt } from "../../lists/non-empty.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
-import { balancesUpIn, changeStops, mountOf } from "../legs.js";
+import { opensBy, startOfPlan } from "../exposure-plan.js";
+import { balanceAgain, filterChange, neutralChange, settingAfter, stationsOf } from "./change.js";
+import { DARKER_FROM_STOPS, goingDown } from "./down.js";
 import { step } from "./step.js";
 
-/** What is done on the way up, leg by leg. */
+/** What is done on the way up, leg by leg, until all is as it was at the start. */
 export function comingUp(d: Decisions): DiveStep[] {
-  const steps: DiveStep[] = [];
-  const upward = [...d.legs].reverse();
-  upward.forEach((leg, i) => {
-    const depth_m = leg.scene.max_depth_m;
-    if (i > 0) {
-      const code = leg.filtered ? "filter_in" : "filter_out";
-      const stops = changeStops(leg, itemAt(upward, i - 1));
-      steps.push(step({ phase: "coming_up", depth_m }, code, { depth_m, stops, mount: mountOf(leg) }));
-    }
-    const again = balancesUpIn(leg, d.legs[0]).slice(1);
-    const [first_m] = again;
-    if (first_m !== undefined) {
-      const tolerance = leg.balance.balance_tolerance_delta_e00;
-      steps.push(
-        step({ phase: "coming_up", depth_m: first_m }, "balance_again", {
-          depths_m: again,
-          tolerance,
-        }),
-      );
-    }
+  const { legs, filmed, exposure } = d;
+  const phase = "coming_up";
+  const steps = [...legs].reverse().flatMap((leg, i) => {
+    const change = i > 0 ? filterChange(leg, phase, stationsOf(d, leg).at(-1)?.setting) : [];
+    const neutral = neutralChange(d, leg, phase);
+    const again = balanceAgain(leg, phase, leg.up);
+    if (neutral[0]?.depth_m === leg.bottom_m) return [...neutral, ...change, ...again];
+    return [...change, ...[...again, ...neutral].sort((a, b) => (b.depth_m ?? 0) - (a.depth_m ?? 0))];
   });
-  if (d.filmed.lamps.length > 0) {
-    steps.push(step({ phase: "coming_up", basis: "common_practice" }, "lamps_off_before_air"));
+  const { setting, exposure: first } = startOfPlan(exposure);
+  const before = settingAfter(d, [...goingDown(d), ...steps]);
+  const stops = -opensBy(before, setting, filmed.shutter_s);
+  if (stops > DARKER_FROM_STOPS && first.verdict !== "too_dark") {
+    steps.push(step({ phase, depth_m: legs[0].top_m }, "shallow_exposure", { ...setting, stops }));
+  }
+  if (filmed.lamps.length > 0) {
+    steps.push(step({ phase, basis: "common_practice" }, "lamps_off_before_air"));
   }
   return steps;
 }
