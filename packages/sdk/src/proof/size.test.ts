@@ -26,7 +26,7 @@ const ceilingKb = 60;
 /** What a plan holds nearly all of. Cameras of several classes and filters known by a grey card took it over the ceiling again: it is to come back under it. */
 const planCeilingKb = 64;
 const laterCeilingKb = 10;
-const wholeCeilingKb = 90;
+const wholeCeilingKb = 93;
 
 const readme = readFileSync(`${home}README.md`, "utf8");
 
