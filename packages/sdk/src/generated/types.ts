@@ -2758,7 +2758,7 @@ export type QuizSolution = {
 /**
  * A kind of question.
  */
-export type QuizTemplate = 'colour_order' | 'red_left' | 'percent_to_stops' | 'spectrum_most_left' | 'red_reach' | 'filter_for_water' | 'density_to_stops' | 'densities_stack' | 'density_match' | 'density_to_even_out' | 'pay_with_iso' | 'pay_with_aperture' | 'exposure_way' | 'more_red_light' | 'when_to_balance' | 'lamp_only_balance' | 'kelvin_order' | 'kelvin_meaning' | 'mired_shift' | 'mixed_verdict' | 'way_out' | 'lamp_falloff' | 'lamp_path' | 'red_in_post' | 'ring_chain' | 'ring_direction' | 'flat_port_field' | 'sheet_shift' | 'mount_place' | 'safe_lamps' | 'order_of_dive';
+export type QuizTemplate = 'colour_order' | 'red_left' | 'percent_to_stops' | 'spectrum_most_left' | 'red_reach' | 'filter_for_water' | 'density_to_stops' | 'densities_stack' | 'density_match' | 'density_to_even_out' | 'pay_with_iso' | 'pay_with_aperture' | 'exposure_way' | 'more_red_light' | 'when_to_balance' | 'lamp_only_balance' | 'kelvin_order' | 'kelvin_meaning' | 'mired_shift' | 'mixed_verdict' | 'way_out' | 'lamp_falloff' | 'lamp_path' | 'red_in_post' | 'ring_chain' | 'ring_direction' | 'flat_port_field' | 'sheet_shift' | 'mount_place' | 'safe_lamps' | 'order_of_dive' | 'shutter_angle' | 'histogram_code' | 'loss_budget' | 'sun_turn' | 'balance_lasts' | 'balance_target' | 'backscatter_order' | 'lamp_filter_water' | 'filter_two_dives' | 'codes_per_stop' | 'card_reading' | 'grade_saves' | 'auto_settings' | 'mount_faults' | 'safe_batteries';
 
 /**
  * What a question is about.

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "7f6209b3a8b705f8e9ce40fcfe404383dea1174ddb61c40286c98bfd4b952e26";
+export const descriptionHash = "b489e05b3f3efa9f64aa57e1d91018aee6726f09c46ef959a26ac000f7daaaa3";
