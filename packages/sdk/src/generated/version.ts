@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "b489e05b3f3efa9f64aa57e1d91018aee6726f09c46ef959a26ac000f7daaaa3";
+export const descriptionHash = "dbdd478ef0c28b218b399502caf5d1d187363c6f7a35970c8e511f72a271dfc6";
