@@ -29,7 +29,7 @@ function figures(advice: DiveAdviceAnswer): string[] {
     `filter: ${advice.filter_kind}${advice.filter_density === undefined ? "" : ` ${advice.filter_density.toFixed(2)}`}, ${advice.filter_verdict}`,
     `lamps: ${advice.lamp_plan}; in the middle of the range: ${advice.mixed_light_verdict}; balance to ${advice.balance_to}`,
     `balance going down at: ${advice.balance_depths_descending_m.map(inMetres).join(", ")}`,
-    `balance coming up at: ${advice.balance_depths_ascending_m.map(inMetres).join(", ")}`,
+    `balance coming up at: ${advice.balance_depths_ascending_m.map(inMetres).join(", ") || "none"}`,
     ...advice.uncertainty.slice(0, 3).map((u) => `doubt: ${(100 * u.share).toFixed(0)} % ${u.cause}`),
   ];
 }

@@ -767,7 +767,7 @@ export type ExposureAtDepth = {
      */
     exposure_value_ev100: ExposureValueEstimate;
     /**
-     * The same for a flat card across the way to the camera, which tilts with it, as a flat receptor of ISO 2720 (C = 250) in its place meters it. It turns none of itself away: where the light comes from behind the camera a card asks for less exposure than a solid subject.
+     * The same for a flat card across the way to the camera, which tilts with it, as a flat receptor of ISO 2720 (C = 250) in its place meters it. Upright under a high sun it gets less light than a dome, which also sees what comes from above.
      */
     card_exposure_value_ev100: ExposureValueEstimate;
     /**
@@ -1053,6 +1053,40 @@ export type FilterChoiceAnswer = {
 };
 
 /**
+ * What a filter was found to be from pictures of a grey card.
+ */
+export type FilterFit = {
+    /**
+     * `id` in the kit; absent for the filter on the lens.
+     */
+    id?: string | undefined;
+    /**
+     * The kind that loses what the card lost.
+     */
+    filter_kind: FilterKind;
+    /**
+     * Its density. 0 to 3.
+     */
+    filter_density: number;
+    /**
+     * Standard error of the density. 0 to 3.
+     */
+    density_standard_error: number;
+    /**
+     * Root mean square over the channels of what is left between card and filter. Above 0.15 no kind is quite like it: give `filter_transmittance`. 0 to 30 stop.
+     */
+    residual_stops: number;
+    /**
+     * Curve of that kind and density, every 20 nm.
+     */
+    filter_transmittance: Array<TransmittanceSample>;
+    /**
+     * Other filters that were sampled: whether a cut sheet and a glass filter match, and within what.
+     */
+    matches: Array<FilterMatch>;
+};
+
+/**
  * How a filter is held: by the thread of the lens (`screw_on_lens`) or of the port (`screw_on_port`), by a hinge on the port (`flip`), by a clip (`clip_on`), as a sheet behind the lens (`rear_sheet`), or in a frame over an action camera's window (`action_camera`).
  */
 export type FilterHolder = 'screw_on_lens' | 'screw_on_port' | 'flip' | 'clip_on' | 'rear_sheet' | 'action_camera';
@@ -1112,6 +1146,20 @@ export type FilterKindsAnswer = {
      * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; two answers with the same one can be compared.
      */
     model_version: string;
+};
+
+/**
+ * How far one filter is from another, by what the cards lost.
+ */
+export type FilterMatch = {
+    /**
+     * `id` of the other filter.
+     */
+    id: string;
+    /**
+     * By how much the two differ in the channel in which they differ most. Below a third of a stop one can stand in for the other without a change of settings. 0 to 30 stop.
+     */
+    differ_stops: number;
 };
 
 /**
@@ -1190,6 +1238,36 @@ export type FilterMountingAnswer = {
      * The model that answered.
      */
     model: ModelVersion;
+};
+
+/**
+ * A grey card in daylight, above water, pictured without and with a filter at one exposure and one white balance.
+ */
+export type FilterSample = {
+    /**
+     * Mean of the card in the red channel without the filter, linear (raw), 1 for the brightest that can be. 0.0001 to 1.
+     */
+    red_without: number;
+    /**
+     * Mean of the card in the green channel without the filter, linear (raw), 1 for the brightest that can be. 0.0001 to 1.
+     */
+    green_without: number;
+    /**
+     * Mean of the card in the blue channel without the filter, linear (raw), 1 for the brightest that can be. 0.0001 to 1.
+     */
+    blue_without: number;
+    /**
+     * Mean of the card in the red channel with the filter, linear (raw), 1 for the brightest that can be. 0.0001 to 1.
+     */
+    red_with: number;
+    /**
+     * Mean of the card in the green channel with the filter, linear (raw), 1 for the brightest that can be. 0.0001 to 1.
+     */
+    green_with: number;
+    /**
+     * Mean of the card in the blue channel with the filter, linear (raw), 1 for the brightest that can be. 0.0001 to 1.
+     */
+    blue_with: number;
 };
 
 /**
@@ -1486,6 +1564,10 @@ export type KitItemFields = {
      * Strength of a filter in stops, in the band that its kind absorbs, in place of `filter_density`: a stop is a density of 0.3. With `filter_kind`. 0.17 to 9.9.
      */
     filter_stops?: number | undefined;
+    /**
+     * A filter, by a grey card pictured with and without it, in place of kind, density and curve: 1 to 16 pairs of pictures. Resolved to the kind and density that lose the same; `filter_fits` of the scene says how well.
+     */
+    filter_samples?: Array<FilterSample> | undefined;
 };
 
 /**
@@ -3436,6 +3518,10 @@ export type ResolvedScene = {
      */
     lamps: Array<ResolvedLamp>;
     /**
+     * What filters were found to be that the caller gave by `filter_samples`; absent without any.
+     */
+    filter_fits?: Array<FilterFit> | undefined;
+    /**
      * Fields that the caller left out and that a default filled in.
      */
     assumed: Array<string>;
@@ -3751,6 +3837,10 @@ export type SceneFields = {
      * Strength of the filter on the lens in stops, in the band that its kind absorbs, in place of `filter_density`: a stop is a density of 0.3. With `filter_kind`. 0.17 to 9.9.
      */
     filter_stops?: number | undefined;
+    /**
+     * The filter on the lens, by a grey card pictured with and without it, in place of kind, density and curve: 1 to 16 pairs of pictures. Resolved to the kind and density that lose the same; `filter_fits` of the scene says how well.
+     */
+    filter_samples?: Array<FilterSample> | undefined;
     /**
      * What is owned: filters are then chosen from it alone. Any filter when left out.
      */
@@ -4524,37 +4614,42 @@ export interface CardSampleRest extends Omit<CardSampleFields, "iso" | "shutter_
  */
 export type CardSample = CardSampleRest & (CardWithExposure | CardWithoutExposure) & (CardWithGains | CardWithoutGains);
 
-type KitItemWhy1 = "A filter needs filter_kind with filter_density or filter_stops, or filter_transmittance; a lamp has neither.";
+type KitItemWhy1 = "A filter needs filter_kind with filter_density or filter_stops, filter_transmittance, or filter_samples; a lamp has none of them.";
 
 /** Given: `item`. */
-export interface OwnedLight extends Given<KitItemFields, "item">, Without<"filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density", KitItemWhy1> {
+export interface OwnedLight extends Given<KitItemFields, "item">, Without<"filter_samples" | "filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density", KitItemWhy1> {
   item: "lamp";
 }
 
+/** Given: `item`, `filter_samples`. */
+export interface OwnedFilterBySamples extends Given<KitItemFields, "item" | "filter_samples">, Without<"filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density", KitItemWhy1> {
+  item: "lens_filter" | "lamp_filter";
+}
+
 /** Given: `item`, `filter_transmittance`. */
-export interface OwnedFilterByCurve extends Given<KitItemFields, "item" | "filter_transmittance">, Without<"filter_kind" | "filter_stops" | "filter_density", KitItemWhy1> {
+export interface OwnedFilterByCurve extends Given<KitItemFields, "item" | "filter_transmittance">, Without<"filter_samples" | "filter_kind" | "filter_stops" | "filter_density", KitItemWhy1> {
   item: "lens_filter" | "lamp_filter";
 }
 
 /** Given: `item`, `filter_kind`, `filter_stops`. */
-export interface OwnedFilterByStops extends Given<KitItemFields, "item" | "filter_kind" | "filter_stops">, Without<"filter_transmittance" | "filter_density", KitItemWhy1> {
+export interface OwnedFilterByStops extends Given<KitItemFields, "item" | "filter_kind" | "filter_stops">, Without<"filter_samples" | "filter_transmittance" | "filter_density", KitItemWhy1> {
   item: "lens_filter" | "lamp_filter";
 }
 
 /** Given: `item`, `filter_kind`, `filter_density`. */
-export interface OwnedFilterByDensity extends Given<KitItemFields, "item" | "filter_kind" | "filter_density">, Without<"filter_transmittance" | "filter_stops", KitItemWhy1> {
+export interface OwnedFilterByDensity extends Given<KitItemFields, "item" | "filter_kind" | "filter_density">, Without<"filter_samples" | "filter_transmittance" | "filter_stops", KitItemWhy1> {
   item: "lens_filter" | "lamp_filter";
 }
 
 /** The fields of a `KitItem` that go with whatever else is given. */
-export interface KitItemRest extends Omit<KitItemFields, "item" | "filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density"> {}
+export interface KitItemRest extends Omit<KitItemFields, "item" | "filter_samples" | "filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density"> {}
 
 /**
  * Something that is owned.
  *
- * A filter needs filter_kind with filter_density or filter_stops, or filter_transmittance; a lamp has neither.
+ * A filter needs filter_kind with filter_density or filter_stops, filter_transmittance, or filter_samples; a lamp has none of them.
  */
-export type KitItem = KitItemRest & (OwnedLight | OwnedFilterByCurve | OwnedFilterByStops | OwnedFilterByDensity);
+export type KitItem = KitItemRest & (OwnedLight | OwnedFilterBySamples | OwnedFilterByCurve | OwnedFilterByStops | OwnedFilterByDensity);
 
 type LampWhy1 = "filter_kind and filter_density go together.";
 
@@ -4629,7 +4724,7 @@ type SceneWhy2 = "Give one depth, depth_m, or two, min_depth_m and max_depth_m."
 
 type SceneWhy3 = "Give daylight in one way: sun_elevation_deg, or a place (latitude_deg, longitude_deg) with time, or with local_time and time_zone, or daylight_basis none. camera_heading_deg needs place and time.";
 
-type SceneWhy4 = "Give the filter on the lens in one way: filter_kind with filter_density or filter_stops, or filter_transmittance.";
+type SceneWhy4 = "Give the filter on the lens in one way: filter_kind with filter_density or filter_stops, filter_transmittance, or filter_samples.";
 
 type SceneWhy5 = "Give video lights in one way: lamps, or lamp_flux_lm with lamp_distance_m and the other lamp_ fields.";
 
@@ -4677,17 +4772,20 @@ export interface DaylightBySun extends Pick<SceneFields, "daylight_basis" | "sun
   daylight_basis?: "sun" | undefined;
 }
 
+/** Given: `filter_samples`. */
+export interface LensFilterBySamples extends Given<SceneFields, "filter_samples">, Without<"filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density", SceneWhy4> {}
+
 /** Given: `filter_transmittance`. */
-export interface LensFilterByCurve extends Given<SceneFields, "filter_transmittance">, Without<"filter_kind" | "filter_stops" | "filter_density", SceneWhy4> {}
+export interface LensFilterByCurve extends Given<SceneFields, "filter_transmittance">, Without<"filter_samples" | "filter_kind" | "filter_stops" | "filter_density", SceneWhy4> {}
 
 /** Given: `filter_kind`, `filter_stops`. */
-export interface LensFilterByStops extends Given<SceneFields, "filter_kind" | "filter_stops">, Without<"filter_transmittance" | "filter_density", SceneWhy4> {}
+export interface LensFilterByStops extends Given<SceneFields, "filter_kind" | "filter_stops">, Without<"filter_samples" | "filter_transmittance" | "filter_density", SceneWhy4> {}
 
 /** Given: `filter_kind`, `filter_density`. */
-export interface LensFilterByDensity extends Given<SceneFields, "filter_kind" | "filter_density">, Without<"filter_transmittance" | "filter_stops", SceneWhy4> {}
+export interface LensFilterByDensity extends Given<SceneFields, "filter_kind" | "filter_density">, Without<"filter_samples" | "filter_transmittance" | "filter_stops", SceneWhy4> {}
 
-/** None of `filter_transmittance`, `filter_kind`, `filter_stops`, `filter_density`. */
-export interface NoLensFilter extends Without<"filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density", SceneWhy4> {}
+/** None of `filter_samples`, `filter_transmittance`, `filter_kind`, `filter_stops`, `filter_density`. */
+export interface NoLensFilter extends Without<"filter_samples" | "filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density", SceneWhy4> {}
 
 /** Given: `lamps`. */
 export interface LightsListed extends Given<SceneFields, "lamps">, Without<"lamp_flux_lm" | "lamp_distance_m" | "lamp_count" | "lamp_beam_angle_deg" | "lamp_beam_angle_medium" | "lamp_cct_K" | "lamp_led" | "lamp_filter_kind" | "lamp_filter_density", SceneWhy5> {}
@@ -4699,7 +4797,7 @@ export interface LightsAlike extends Given<SceneFields, "lamp_flux_lm" | "lamp_d
 export interface NoLights extends Without<"lamps" | "lamp_flux_lm" | "lamp_distance_m" | "lamp_count" | "lamp_beam_angle_deg" | "lamp_beam_angle_medium" | "lamp_cct_K" | "lamp_led" | "lamp_filter_kind" | "lamp_filter_density", SceneWhy5> {}
 
 /** The fields of a `Scene` that go with whatever else is given. */
-export interface SceneRest extends Omit<SceneFields, "card_samples" | "transfer_curve" | "locked_exposure" | "locked_balance" | "kd_samples" | "visibility_m" | "water_hue" | "secchi_depth_m" | "chlorophyll_mg_m3" | "water_type" | "min_depth_m" | "max_depth_m" | "depth_m" | "daylight_basis" | "latitude_deg" | "longitude_deg" | "local_time" | "time_zone" | "camera_heading_deg" | "time" | "sun_elevation_deg" | "filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density" | "lamps" | "lamp_flux_lm" | "lamp_distance_m" | "lamp_count" | "lamp_beam_angle_deg" | "lamp_beam_angle_medium" | "lamp_cct_K" | "lamp_led" | "lamp_filter_kind" | "lamp_filter_density"> {}
+export interface SceneRest extends Omit<SceneFields, "card_samples" | "transfer_curve" | "locked_exposure" | "locked_balance" | "kd_samples" | "visibility_m" | "water_hue" | "secchi_depth_m" | "chlorophyll_mg_m3" | "water_type" | "min_depth_m" | "max_depth_m" | "depth_m" | "daylight_basis" | "latitude_deg" | "longitude_deg" | "local_time" | "time_zone" | "camera_heading_deg" | "time" | "sun_elevation_deg" | "filter_samples" | "filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density" | "lamps" | "lamp_flux_lm" | "lamp_distance_m" | "lamp_count" | "lamp_beam_angle_deg" | "lamp_beam_angle_medium" | "lamp_cct_K" | "lamp_led" | "lamp_filter_kind" | "lamp_filter_density"> {}
 
 /**
  * What is filmed, where and with what. Exactly one way to describe the water and a depth are needed; all else has a default or may be left out.
@@ -4707,7 +4805,7 @@ export interface SceneRest extends Omit<SceneFields, "card_samples" | "transfer_
  * Describe the water in one way: water_type, or visibility_m with water_hue, or secchi_depth_m with water_hue, or chlorophyll_mg_m3, or kd_samples, or card_samples with transfer_curve.
  * Give one depth, depth_m, or two, min_depth_m and max_depth_m.
  * Give daylight in one way: sun_elevation_deg, or a place (latitude_deg, longitude_deg) with time, or with local_time and time_zone, or daylight_basis none. camera_heading_deg needs place and time.
- * Give the filter on the lens in one way: filter_kind with filter_density or filter_stops, or filter_transmittance.
+ * Give the filter on the lens in one way: filter_kind with filter_density or filter_stops, filter_transmittance, or filter_samples.
  * Give video lights in one way: lamps, or lamp_flux_lm with lamp_distance_m and the other lamp_ fields.
  */
-export type Scene = SceneRest & (WaterByCard | WaterByAttenuation | WaterByVisibility | WaterBySecchiDepth | WaterByChlorophyll | WaterByType) & (DepthRange | OneDepth) & (DaylightAbsent | DaylightByClock | DaylightByInstant | DaylightBySun) & (LensFilterByCurve | LensFilterByStops | LensFilterByDensity | NoLensFilter) & (LightsListed | LightsAlike | NoLights);
+export type Scene = SceneRest & (WaterByCard | WaterByAttenuation | WaterByVisibility | WaterBySecchiDepth | WaterByChlorophyll | WaterByType) & (DepthRange | OneDepth) & (DaylightAbsent | DaylightByClock | DaylightByInstant | DaylightBySun) & (LensFilterBySamples | LensFilterByCurve | LensFilterByStops | LensFilterByDensity | NoLensFilter) & (LightsListed | LightsAlike | NoLights);

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "dbdd478ef0c28b218b399502caf5d1d187363c6f7a35970c8e511f72a271dfc6";
+export const descriptionHash = "a0fcc32f43661a40cb12537f0529133e687a8725d87fc2965726f681319341d3";
