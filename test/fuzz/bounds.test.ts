@@ -43,6 +43,9 @@ function marked({ pointer, sceneWith }: Field, right: unknown): Scene {
   return put(sceneWith(right), pointer, mark);
 }
 
+/** Numbers that a rule ties to one value: a curve begins without light. */
+const tied = new Set(["/recording_curve_points/0/light_share"]);
+
 it("finds numbers and words to try", () => {
   expect(numbers.length).toBeGreaterThan(40);
   expect(words.length).toBeGreaterThan(8);
@@ -109,6 +112,7 @@ describe.each(numbers)("$title", ({ post, get, field }) => {
         ["5e-324", 1],
         ["-1e-320", -1],
       ] as const) {
+        if (tied.has(pointer)) continue;
         const { status } = await send(post, scene, tiny);
         const fits = schema.type === "number" && (sign > 0 ? minimum <= 0 && maximum > 0 : minimum < 0);
         expect(fits ? [200, 422] : [400]).toContain(status);

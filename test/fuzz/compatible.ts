@@ -29,6 +29,7 @@ export function compatible(generated: Scene, pick: number): Scene {
   limits(scene, "f_number", "min_f_number", "max_f_number");
   balance(scene);
   shutter(scene);
+  recordingCurve(scene);
   lensFilter(scene);
   lamps(scene);
   kit(scene);
@@ -74,8 +75,8 @@ function daylight(scene: Scene, pick: number): void {
     drop(scene, ...places);
     return;
   }
-  scene["latitude_deg"] ??= 27.8;
-  scene["longitude_deg"] ??= 34.3;
+  scene["latitude_deg"] ??= -47.3;
+  scene["longitude_deg"] ??= -128.4;
   for (const name of ["time", "local_time"]) {
     // A day that every month has.
     if (scene[name] !== undefined) scene[name] = String(scene[name]).replace(/-(29|30|31)T/, "-28T");
@@ -141,9 +142,48 @@ function shutter(scene: Scene): void {
 }
 
 function lensFilter(scene: Scene): void {
-  rising(scene, "filter_transmittance");
-  if (scene["filter_transmittance"] !== undefined) drop(scene, "filter_kind", "filter_density");
-  pair(scene, "filter_");
+  oneFilter(scene);
+  if (scene["filter_density"] !== undefined) drop(scene, "filter_stops");
+  if ((scene["filter_density"] ?? scene["filter_stops"]) === undefined) drop(scene, "filter_kind");
+  else scene["filter_kind"] ??= "red";
+}
+
+/** Leaves a filter one way to be described: by pictures, by its curve, or by its kind. */
+function oneFilter(owner: Scene): void {
+  rising(owner, "filter_transmittance");
+  samples(owner);
+  if (owner["filter_samples"] !== undefined) drop(owner, "filter_transmittance");
+  if ((owner["filter_samples"] ?? owner["filter_transmittance"]) !== undefined)
+    drop(owner, "filter_kind", "filter_density", "filter_stops");
+}
+
+/** Pictures of a card with a filter are no brighter than those without it, and all of one filter alike. */
+function samples(owner: Scene): void {
+  const [first] = (owner["filter_samples"] ?? []) as Scene[];
+  if (first === undefined) return;
+  for (const colour of ["red", "green", "blue"]) {
+    const [without, filtered] = [Number(first[`${colour}_without`]), Number(first[`${colour}_with`])];
+    if (filtered <= without) continue;
+    if (filtered === 1) first[`${colour}_without`] = 1;
+    else first[`${colour}_with`] = without;
+  }
+  owner["filter_samples"] = (owner["filter_samples"] as Scene[]).map(() => ({ ...first }));
+}
+
+/** Points of a recording curve rise, from no light to the brightest. */
+function recordingCurve(scene: Scene): void {
+  const points = scene["recording_curve_points"] as Scene[] | undefined;
+  if (points === undefined) return;
+  drop(scene, "recording_curve");
+  const shares = (name: string) => points.map((point) => Number(point[name])).sort((a, b) => a - b);
+  const [lights, codes] = [shares("light_share"), shares("code_share")];
+  const rises = (values: number[]) => values.every((value, n) => n === 0 || value > (values[n - 1] ?? 1));
+  const last = points.length - 1;
+  const isRight = points.length > 1 && rises(lights) && rises(codes);
+  scene["recording_curve_points"] = points.map((_, n) => ({
+    light_share: n === 0 ? 0 : n === last ? 1 : isRight ? lights[n] : n / last,
+    code_share: isRight ? codes[n] : n / Math.max(1, last),
+  }));
 }
 
 function pair(owner: Scene, prefix: string): void {
@@ -169,13 +209,13 @@ function lamps(scene: Scene): void {
 function kit(scene: Scene): void {
   for (const [index, item] of ((scene["kit"] ?? []) as Scene[]).entries()) {
     item["id"] = `${index} ${[...String(item["id"])].slice(0, 60).join("")}`;
-    rising(item, "filter_transmittance");
-    pair(item, "filter_");
-    if (item["item"] === "lamp") drop(item, "filter_transmittance", "filter_kind", "filter_density");
-    else if (item["filter_transmittance"] !== undefined) drop(item, "filter_kind", "filter_density");
-    else {
+    oneFilter(item);
+    if (item["item"] === "lamp")
+      drop(item, "filter_transmittance", "filter_samples", "filter_kind", "filter_density", "filter_stops");
+    else if ((item["filter_transmittance"] ?? item["filter_samples"]) === undefined) {
       item["filter_kind"] ??= "red";
-      item["filter_density"] ??= 0.6;
+      if (item["filter_stops"] === undefined) item["filter_density"] ??= 0.6;
+      else drop(item, "filter_density");
     }
   }
 }

@@ -16,10 +16,16 @@ export function fieldsOf({ body = {}, bodyName, examples }: Operation): Field[] 
   const around = (name: string, value: unknown): Scene =>
     bodyName === "Scene"
       ? compatible({ [name]: value }, pickFor(name))
-      : { ...(examples.find((example) => name in example) ?? examples[0]), [name]: value };
+      : mounted({ ...(examples.find((example) => name in example) ?? examples[0]), [name]: value });
   return Object.entries(body.properties ?? {}).flatMap(([name, raw]) =>
     inside(raw, `/${name}`, (value) => around(name, value)),
   );
+}
+
+/** A radius goes with a dome alone. */
+function mounted(scene: Scene): Scene {
+  const { dome_radius_mm: _, ...flat } = scene;
+  return scene["port_kind"] === "dome" ? scene : flat;
 }
 
 /** How `compatible` is to decide so that the field stays. */

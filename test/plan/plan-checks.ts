@@ -35,7 +35,7 @@ const MOST_LINES = 12;
 const MOST_LINES_OF_ANY = 17;
 const LARGEST_LAMP_DENSITY = 3;
 
-export const isHittable = (depth_m: number): boolean =>
+const isHittable = (depth_m: number): boolean =>
   Number.isInteger(depth_m < 5 ? depth_m * 2 : depth_m) && depth_m > 0;
 
 /** Light that settings ask for, in stops over ISO 100, f/1 and a second: more is darker. */

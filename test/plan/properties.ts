@@ -7,7 +7,7 @@ type Part = Record<string, unknown>;
 type Plan = any;
 
 /** Each number of a scene moved by two hundredths up or down, one at a time. */
-export function movedBy2Percent(scene: Part, turn: number): Part {
+function movedBy2Percent(scene: Part, turn: number): Part {
   const moves: Part[] = [];
   for (const factor of [1.02, 0.98]) {
     for (const [name, value] of Object.entries(scene)) {
@@ -29,7 +29,7 @@ const isOn = ({ lamp_plan }: Plan): boolean => !["none", "lamps_off"].includes(l
 const DENSITY_MOVES = 0.15 + 1e-6;
 
 /** How two plans for nearly the same dive differ beyond what a hair may make of them, unless one of them tells it. */
-export function jumpBetween(a: Plan, b: Plan): string | undefined {
+function jumpBetween(a: Plan, b: Plan): string | undefined {
   const told = (code: string) =>
     [a, b].some((p) => p.close_calls.some((c: { code: string }) => c.code === code));
   if (isOn(a) !== isOn(b) && !told("close_lamps")) return `lamps ${a.lamp_plan} to ${b.lamp_plan}`;

@@ -9,13 +9,10 @@ const oneCurve: RuleOf<"one_recording_curve", Nothing> = {
       : [broken("/recording_curve_points", {})],
 };
 
-export interface NotAbove {
-  field: "light_share" | "code_share";
-  value: number;
-  before: number;
-}
-
-const rising: RuleOf<"recording_curve_points_rising", NotAbove> = {
+const rising: RuleOf<
+  "recording_curve_points_rising",
+  { field: "light_share" | "code_share"; value: number; before: number }
+> = {
   code: "recording_curve_points_rising",
   fields: ["recording_curve_points"],
   violations: ({ recording_curve_points: points = [] }) =>

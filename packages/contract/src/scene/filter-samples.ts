@@ -80,11 +80,12 @@ export const FilterFit = z
       example: 0.6,
     }),
     density_standard_error: quantity({
-      description: "Standard error of the density.",
+      description:
+        "Standard error of the density. Above the density itself the pictures tell no filter of a kind.",
       unit: "1",
       decimals: 3,
       min: 0,
-      max: 3,
+      max: 1000,
       example: 0.02,
     }),
     residual_stops: quantity({

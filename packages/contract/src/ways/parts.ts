@@ -36,7 +36,7 @@ export const kitItemWays: readonly Ways[] = [
         values: filterItem,
       },
       {
-        name: "OwnedFilterByDensity",
+        name: "OwnedFilterOfDensity",
         needs: ["item", "filter_kind", "filter_density"],
         takes: [],
         values: filterItem,

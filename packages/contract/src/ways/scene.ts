@@ -53,7 +53,7 @@ const lensFilter: Ways = {
     { name: "LensFilterBySamples", needs: ["filter_samples"], takes: [] },
     { name: "LensFilterByCurve", needs: ["filter_transmittance"], takes: [] },
     { name: "LensFilterByStops", needs: ["filter_kind", "filter_stops"], takes: [] },
-    { name: "LensFilterByDensity", needs: ["filter_kind", "filter_density"], takes: [] },
+    { name: "LensFilterOfDensity", needs: ["filter_kind", "filter_density"], takes: [] },
     { name: "NoLensFilter", needs: [], takes: [] },
   ],
 };

@@ -26,7 +26,7 @@ export interface Station {
   setting: Setting;
 }
 
-export interface Neutral {
+interface Neutral {
   density: number;
   /** What is too much at the brightest place, in stops. */
   excess_stops: number;

@@ -16,14 +16,14 @@ const STYLES = [
   { stroke: "#1f5f8b", dash: "2 3" },
 ] as const;
 
-export interface Axis {
+interface Axis {
   from: number;
   to: number;
   ticks: readonly number[];
   label: string;
 }
 
-export interface Curve {
+interface Curve {
   /** Absent where the curve is the only one. */
   name?: string;
   points: readonly (readonly [x: number, y: number])[];

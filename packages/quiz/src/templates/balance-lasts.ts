@@ -33,7 +33,7 @@ const CLEARLY = 1.2;
 const COUNT = { beginner: 3, working: 4, expert: 4 };
 
 /** By how much red falls behind green on a part of the way down, in stops. */
-export const colourChange = (water: Water, from_m: number, to_m: number): number => {
+const colourChange = (water: Water, from_m: number, to_m: number): number => {
   const at = (m: number): number => {
     const light = lightAt(byDay(water, SUN_DEG, m)).depths[0];
     return (light?.red_loss_stops.likely ?? 0) - (light?.green_loss_stops.likely ?? 0);

@@ -1069,7 +1069,7 @@ export type FilterFit = {
      */
     filter_density: number;
     /**
-     * Standard error of the density. 0 to 3.
+     * Standard error of the density. Above the density itself the pictures tell no filter of a kind. 0 to 1000.
      */
     density_standard_error: number;
     /**
@@ -4637,7 +4637,7 @@ export interface OwnedFilterByStops extends Given<KitItemFields, "item" | "filte
 }
 
 /** Given: `item`, `filter_kind`, `filter_density`. */
-export interface OwnedFilterByDensity extends Given<KitItemFields, "item" | "filter_kind" | "filter_density">, Without<"filter_samples" | "filter_transmittance" | "filter_stops", KitItemWhy1> {
+export interface OwnedFilterOfDensity extends Given<KitItemFields, "item" | "filter_kind" | "filter_density">, Without<"filter_samples" | "filter_transmittance" | "filter_stops", KitItemWhy1> {
   item: "lens_filter" | "lamp_filter";
 }
 
@@ -4649,7 +4649,7 @@ export interface KitItemRest extends Omit<KitItemFields, "item" | "filter_sample
  *
  * A filter needs filter_kind with filter_density or filter_stops, filter_transmittance, or filter_samples; a lamp has none of them.
  */
-export type KitItem = KitItemRest & (OwnedLight | OwnedFilterBySamples | OwnedFilterByCurve | OwnedFilterByStops | OwnedFilterByDensity);
+export type KitItem = KitItemRest & (OwnedLight | OwnedFilterBySamples | OwnedFilterByCurve | OwnedFilterByStops | OwnedFilterOfDensity);
 
 type LampWhy1 = "filter_kind and filter_density go together.";
 
@@ -4782,7 +4782,7 @@ export interface LensFilterByCurve extends Given<SceneFields, "filter_transmitta
 export interface LensFilterByStops extends Given<SceneFields, "filter_kind" | "filter_stops">, Without<"filter_samples" | "filter_transmittance" | "filter_density", SceneWhy4> {}
 
 /** Given: `filter_kind`, `filter_density`. */
-export interface LensFilterByDensity extends Given<SceneFields, "filter_kind" | "filter_density">, Without<"filter_samples" | "filter_transmittance" | "filter_stops", SceneWhy4> {}
+export interface LensFilterOfDensity extends Given<SceneFields, "filter_kind" | "filter_density">, Without<"filter_samples" | "filter_transmittance" | "filter_stops", SceneWhy4> {}
 
 /** None of `filter_samples`, `filter_transmittance`, `filter_kind`, `filter_stops`, `filter_density`. */
 export interface NoLensFilter extends Without<"filter_samples" | "filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density", SceneWhy4> {}
@@ -4808,4 +4808,4 @@ export interface SceneRest extends Omit<SceneFields, "card_samples" | "transfer_
  * Give the filter on the lens in one way: filter_kind with filter_density or filter_stops, filter_transmittance, or filter_samples.
  * Give video lights in one way: lamps, or lamp_flux_lm with lamp_distance_m and the other lamp_ fields.
  */
-export type Scene = SceneRest & (WaterByCard | WaterByAttenuation | WaterByVisibility | WaterBySecchiDepth | WaterByChlorophyll | WaterByType) & (DepthRange | OneDepth) & (DaylightAbsent | DaylightByClock | DaylightByInstant | DaylightBySun) & (LensFilterBySamples | LensFilterByCurve | LensFilterByStops | LensFilterByDensity | NoLensFilter) & (LightsListed | LightsAlike | NoLights);
+export type Scene = SceneRest & (WaterByCard | WaterByAttenuation | WaterByVisibility | WaterBySecchiDepth | WaterByChlorophyll | WaterByType) & (DepthRange | OneDepth) & (DaylightAbsent | DaylightByClock | DaylightByInstant | DaylightBySun) & (LensFilterBySamples | LensFilterByCurve | LensFilterByStops | LensFilterOfDensity | NoLensFilter) & (LightsListed | LightsAlike | NoLights);

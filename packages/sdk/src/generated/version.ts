@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "a0fcc32f43661a40cb12537f0529133e687a8725d87fc2965726f681319341d3";
+export const descriptionHash = "edc90776c558fe0dab86aa5af81b7d1884c09411e880fe4a8adbcd4579601ce4";

@@ -26,14 +26,6 @@ export const about: About<SceneExampleName> = {
   description:
     "None, red, magenta or another kind, its density, the depths that it serves, and the runner-up with how much it loses by. Judged by the colours of a 24-patch chart after the camera has done what it can.",
   examples: ["seen_from_the_boat", "outer_reef_morning", "harbour_wall_afternoon", "night_wreck"],
-  brief: [
-    "filter_kind",
-    "filter_density",
-    "filter_id",
-    "verdict",
-    "filter_loss_stops.likely",
-    "serves_min_depth_m",
-    "serves_max_depth_m",
-  ],
+  brief: ["filter_kind", "filter_density", "filter_id", "verdict", "filter_loss_stops.likely"],
   cost: choiceCost,
 };
