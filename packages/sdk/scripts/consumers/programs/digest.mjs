@@ -77,7 +77,9 @@ async function beside(online, offline) {
       throw new Error("no nearest name");
   }
   // In a browser these come from a page of another origin, which reads no more of an answer than the service allows.
-  const { meta } = await online.reference.models({ requestId: "consumer-1" }).withResponse();
+  // Not of reference data: a browser answers those from its own cache, with the id of the request that brought them.
+  const scene = { water_type: "IB", depth_m: 12 };
+  const { meta } = await online.calculations.attenuation(scene, { requestId: "consumer-1" }).withResponse();
   if (meta.requestId !== "consumer-1" || meta.etag === undefined) throw new Error(JSON.stringify(meta));
   const zip = await online.quiz.packItems({ level: "beginner", count: 2, title: "Colour" });
   // PKWARE APPNOTE 4.3.7: a file in a ZIP starts with these.
