@@ -1,5 +1,5 @@
 /**
- * The advice for ten dives, kept as pages that were read end to end as a diver and as an instructor would. A change of any line
+ * The advice for thirteen dives, kept as pages that were read end to end as a diver and as an instructor would. A change of any line
  * shows here and is to be read again before it is let in: UPDATE_APPROVED=1 rewrites the pages.
  */
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";

@@ -11,6 +11,7 @@ import {
   REEF_WITH_LAMPS,
   TWO_LAMPS,
 } from "./scenes.js";
+import { COLOURIST_WITH_PROFILE, PHONE_ON_AUTO, STUDENT_WITH_RED_FILTER } from "./three-finishes.js";
 
 /** A morning at a place of its own, water as a diver describes it. */
 function atPlaceAndTime(): Scene {
@@ -28,7 +29,14 @@ function atPlaceAndTime(): Scene {
   };
 }
 
-export const APPROVED_SCENES: readonly { page: string; title: string; scene: Scene }[] = [
+interface Approved {
+  page: string;
+  title: string;
+  scene: Scene;
+}
+
+/** Graded by a profile, as scenes are taken where they say nothing of a finish. */
+const AS_GRADED: readonly Approved[] = [
   {
     page: "blue-reef-morning",
     title: "Outer reef, morning: Jerlov IB, sun 40 degrees, 5 to 18 m, no lamps",
@@ -92,3 +100,24 @@ export const APPROVED_SCENES: readonly { page: string; title: string; scene: Sce
     },
   },
 ];
+
+/** Three ways to finish pictures of one reef. */
+const FINISHED: readonly Approved[] = [
+  {
+    page: "phone-on-auto",
+    title: "A guest with a phone on auto: Jerlov IB, sun 50 degrees, 5 to 12 m",
+    scene: PHONE_ON_AUTO,
+  },
+  {
+    page: "student-with-red-filter",
+    title: "A student with a red filter and a slate: Jerlov IB, sun 50 degrees, 5 to 12 m",
+    scene: STUDENT_WITH_RED_FILTER,
+  },
+  {
+    page: "colourist-with-profile",
+    title: "A colourist with a profile of a filmed chart: Jerlov IB, sun 50 degrees, 5 to 12 m",
+    scene: COLOURIST_WITH_PROFILE,
+  },
+];
+
+export const APPROVED_SCENES: readonly Approved[] = [...AS_GRADED, ...FINISHED];

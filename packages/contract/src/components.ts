@@ -22,7 +22,14 @@ import {
 import * as estimates from "./result/estimates.js";
 import * as mountingParts from "./result/mounting-parts.js";
 import { Bottom, ReflectanceSample } from "./scene/bottom.js";
-import { CameraClass, RecordingCurve, RecordingPoint } from "./scene/camera.js";
+import {
+  CameraClass,
+  ExposureMode,
+  Finish,
+  RecordingCurve,
+  RecordingPoint,
+  WhiteBalanceMode,
+} from "./scene/camera.js";
 import { CardSample, TransferCurve } from "./scene/card.js";
 import { DaylightBasis } from "./scene/daylight.js";
 import { SubjectFacing } from "./scene/dive.js";
@@ -48,6 +55,9 @@ const all: Record<string, z.ZodTypeAny> = {
   CameraClass,
   RecordingCurve,
   RecordingPoint,
+  Finish,
+  ExposureMode,
+  WhiteBalanceMode,
   DaylightBasis,
   SubjectFacing,
   SunSide,

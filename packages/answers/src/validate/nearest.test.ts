@@ -54,6 +54,7 @@ describe("a name that is not one of a scene's fields", () => {
     ["wind", "wind_speed_m_s"],
     ["clouds", "cloud_oktas"],
     ["lights", "lamps"],
+    ["white_balance", "white_balance_mode"],
   ])("%s is taken for %s", (sent, meant) => {
     expect(nearest(sent, scene)).toBe(meant);
   });
@@ -88,7 +89,6 @@ describe("a name that is not one of a scene's fields", () => {
     // Several are as near.
     "min",
     "max",
-    "white_balance",
     "distance",
     "density",
     // Nothing at all.

@@ -1,6 +1,7 @@
 import { z } from "zod/v3";
 import { choice, flag, list, text } from "../field/choice.js";
 import { quantityList } from "../field/quantity.js";
+import { Finish } from "../scene/camera.js";
 import { filterKinds } from "../scene/values.js";
 import { Clarity } from "./clarity.js";
 import { answerHead, answerTail } from "./common.js";
@@ -27,6 +28,21 @@ export const RunnerUp = z
     probability_better: share("Probability that it is the better choice.", 0.18),
   })
   .describe("The second best choice, and by how much it loses.");
+
+export const OtherFinish = z
+  .object({
+    finish: choice(Finish, { description: "The finish that this is about.", example: "matched" }),
+    filter_kind: choice(FilterVerdict, {
+      description: "The best of advised choice, runner-up and no filter under it.",
+      example: "none",
+    }),
+    filter_density: density("Its density; absent for `none`.", 0.4).optional(),
+    filter_id: filterId("Its `id`, where it comes from the scene's `kit`.").optional(),
+    advised_colour_error_delta_e00: colourError("Colour error of the advised choice under it.", 2.6),
+    runner_up_colour_error_delta_e00: colourError("The same of the runner-up.", 2.9),
+    without_colour_error_delta_e00: colourError("The same without a filter.", 2.4),
+  })
+  .describe("What another finish makes of the advised choice, the runner-up and no filter.");
 
 export const FilterAtDepth = z
   .object({
@@ -76,8 +92,24 @@ export const FilterChoiceAnswer = z
     as_good_to_density: density("Densest of them.", 0.9).optional(),
     filter_id: filterId("The `id` of the filter, where it comes from the scene's `kit`.").optional(),
     neutral_density: neutralDensity(
-      "Neutral density to mount with it, so that a white card at the shallow end just does not clip; absent where the camera's limits do. Metered on a grey, as `exposure-loss` has it, about half a stop more is held back.",
+      "Neutral density to mount with it, so that the shallow end is exposed right: a grey card, with `finish` `matched` a white card that just does not clip; absent where the camera's limits do. `exposure-loss`, by ISO 2720, holds back about half a stop more than a white card asks for.",
     ).optional(),
+    finish: choice(Finish, {
+      description: "How the pictures are taken to be finished: what every colour error here is left after.",
+      example: "in_camera",
+    }),
+    other_finishes: list(OtherFinish, {
+      description: "Whether another finish would turn the choice. Nominal figures.",
+      example: [
+        {
+          finish: "matched",
+          filter_kind: "none",
+          advised_colour_error_delta_e00: 2.6,
+          runner_up_colour_error_delta_e00: 2.9,
+          without_colour_error_delta_e00: 2.4,
+        },
+      ],
+    }),
     verdict: choice(Clarity, { description: "How clear the choice is.", example: "clear" }),
     colour_error_delta_e00: ColourErrorEstimate.describe(
       "Mean colour error of a 24-patch chart over the range with the advised choice (CIEDE2000).",

@@ -6,8 +6,10 @@ import { ColourErrorEstimate, GainEstimate } from "./estimates.js";
 import { balanceDepths, cct_K, colourError, depth, duv } from "./quantities.js";
 
 export const BalanceMethod = z
-  .enum(["card", "card_at_lamp_distance"])
-  .describe("How to balance: on a card in daylight, or on one at the lamps' working distance.");
+  .enum(["card", "card_at_lamp_distance", "kelvin", "auto"])
+  .describe(
+    "How to balance: on a card in daylight, or on one at the lamps' working distance; or as `white_balance_mode` has it, in kelvin or by the camera itself.",
+  );
 
 const exampleGain = { low: 3.6, likely: 4.1, high: 4.8 };
 
@@ -29,6 +31,10 @@ export const BalanceAtDepth = z
       example: 0.4,
     }),
     cast_left_delta_e00: colourError("Cast that stays on a grey card after balancing (CIEDE2000).", 3.2),
+    card_cast_left_delta_e00: colourError(
+      "The same after balancing on a card; present where `white_balance_mode` is another one.",
+      1.1,
+    ).optional(),
     cct_K: cct_K(
       "Correlated colour temperature of the light on the card; absent where it has no meaning.",
     ).optional(),

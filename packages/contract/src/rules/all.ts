@@ -10,6 +10,7 @@ import type { ParametersOf } from "./rule.js";
 import { shutterRules } from "./shutter.js";
 import { viewRules } from "./view.js";
 import { waterRules } from "./water.js";
+import { whiteBalanceRules } from "./white-balance.js";
 
 /** Every rule between fields of a scene. They hold on every path, after its schema. */
 export const sceneRules = [
@@ -21,6 +22,7 @@ export const sceneRules = [
   ...orderRules,
   ...shutterRules,
   ...recordingCurveRules,
+  ...whiteBalanceRules,
   ...lensFilterRules,
   ...kitRules,
   ...lampRules,

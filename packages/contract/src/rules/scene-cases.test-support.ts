@@ -258,6 +258,41 @@ export const sceneCases: Record<
       ],
     ],
   },
+  kelvin_with_mode: {
+    passes: [
+      { white_balance_mode: "kelvin", white_balance_kelvin_K: 5600 },
+      { white_balance_mode: "auto" },
+      {},
+    ],
+    refuses: [
+      [{ white_balance_mode: "kelvin" }, ["/white_balance_mode"]],
+      [{ white_balance_kelvin_K: 5600 }, ["/white_balance_kelvin_K"]],
+      [{ white_balance_mode: "auto", white_balance_kelvin_K: 5600 }, ["/white_balance_kelvin_K"]],
+    ],
+  },
+  kelvin_within_limits: {
+    passes: [
+      { white_balance_mode: "kelvin", white_balance_kelvin_K: 10000 },
+      { white_balance_kelvin_K: 12000, camera_class: "cinema" },
+      {},
+    ],
+    refuses: [
+      [{ white_balance_kelvin_K: 12000 }, ["/white_balance_kelvin_K"]],
+      [{ white_balance_kelvin_K: 9000, camera_class: "phone" }, ["/white_balance_kelvin_K"]],
+      [{ white_balance_kelvin_K: 5000, white_balance_min_cct_K: 5200 }, ["/white_balance_kelvin_K"]],
+    ],
+  },
+  auto_exposure_free: {
+    passes: [
+      { exposure_mode: "auto", iso: 400, f_number: 4 },
+      { exposure_mode: "manual", iso: 400, f_number: 4, shutter_s: 0.02 },
+    ],
+    refuses: [[{ exposure_mode: "auto", iso: 400, f_number: 4, shutter_s: 0.02 }, ["/exposure_mode"]]],
+  },
+  card_balance_not_auto: {
+    passes: [{ white_balance_mode: "auto", locked_balance: false }, { locked_balance: true }],
+    refuses: [[{ white_balance_mode: "auto", locked_balance: true }, ["/white_balance_mode"]]],
+  },
   one_lens_filter: {
     passes: [{ filter_transmittance: curve }, { filter_kind: "red", filter_density: 0.6 }],
     refuses: [

@@ -3,7 +3,7 @@ import { choice, list } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
 import { sceneDefaults } from "./defaults.js";
 import { shortestShutter_s } from "./shutter.js";
-import { cameraClasses, recordingCurves } from "./values.js";
+import { cameraClasses, exposureModes, finishes, recordingCurves, whiteBalanceModes } from "./values.js";
 
 export const RecordingCurve = z
   .enum(recordingCurves)
@@ -36,6 +36,24 @@ export const RecordingPoint = z
   })
   .strict()
   .describe("A point of a recording curve.");
+
+export const WhiteBalanceMode = z
+  .enum(whiteBalanceModes)
+  .describe(
+    "How the camera comes to its white balance: `card` (measured on a white or grey card at depth), `kelvin` (set to `white_balance_kelvin_K` and left there), `auto` (by itself).",
+  );
+
+export const ExposureMode = z
+  .enum(exposureModes)
+  .describe(
+    "How the camera is exposed: `manual` (for the subject) or `auto` (for the mean of the picture, open water and all).",
+  );
+
+export const Finish = z
+  .enum(finishes)
+  .describe(
+    "What is done with a picture before it is looked at: `in_camera` (nothing), `basic_edit` (balance, exposure, black level, saturation), `matched` (a grade profiled on a colour chart that was filmed).",
+  );
 
 const iso = { unit: "1", min: 25, max: 409600 } as const;
 const fNumber = { unit: "1", min: 0.7, max: 64 } as const;
@@ -146,6 +164,30 @@ const recording = {
       { light_share: 0.18, code_share: 0.4 },
       { light_share: 1, code_share: 0.95 },
     ],
+  }),
+  finish: choice(Finish, {
+    description:
+      "What is done with the pictures afterwards. The choice of a filter is judged by what is left after it.",
+    example: "basic_edit",
+    default: sceneDefaults.finish,
+  }),
+  exposure_mode: choice(ExposureMode, {
+    description:
+      "Whether you set the exposure for the subject, or the camera meters the whole picture by itself. In `auto` it may also shorten the exposure time.",
+    example: "auto",
+    default: sceneDefaults.exposure_mode,
+  }),
+  white_balance_mode: choice(WhiteBalanceMode, {
+    description:
+      "How the camera comes to its white balance. `auto` takes the mean of subject, sea floor and open water for grey (Buchsbaum 1980), as far as the limits of its balance go.",
+    example: "auto",
+    default: sceneDefaults.white_balance_mode,
+  }),
+  white_balance_kelvin_K: quantity({
+    ...kelvin,
+    description:
+      "What the white balance is set to, between its limits. With `white_balance_mode` `kelvin` alone, which needs it.",
+    example: 5600,
   }),
   white_balance_min_cct_K: quantity({
     ...kelvin,

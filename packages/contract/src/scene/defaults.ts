@@ -21,6 +21,9 @@ export const sceneDefaults = {
   white_balance_min_cct_K: 2500,
   white_balance_max_cct_K: 10000,
   white_balance_max_duv: 0.03,
+  white_balance_mode: "card",
+  exposure_mode: "manual",
+  finish: "matched",
   filter_change_underwater: "none",
 } as const;
 

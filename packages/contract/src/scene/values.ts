@@ -42,6 +42,14 @@ export const cameraClasses = [
   "cinema",
 ] as const;
 
+/** How the camera comes to its white balance. */
+export const whiteBalanceModes = ["card", "kelvin", "auto"] as const;
+
+export const exposureModes = ["manual", "auto"] as const;
+
+/** What is done with a picture before it is looked at. */
+export const finishes = ["in_camera", "basic_edit", "matched"] as const;
+
 export const filterChanges = ["none", "flip", "clip_on"] as const;
 
 export const kitItems = ["lens_filter", "lamp_filter", "lamp"] as const;

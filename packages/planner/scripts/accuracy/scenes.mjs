@@ -68,3 +68,7 @@ export const practiceAt = (depth_m, differs = {}) =>
     lamps: [],
     ...differs,
   }).scene;
+
+/** A reef over which pictures are finished in several ways: a range of depths by day. */
+export const reefFinishedBy = (differs) =>
+  scene("reef", 5, { water_type: "IB", max_depth_m: 12, lamps: [], ...differs }).scene;

@@ -105,12 +105,25 @@ function nearestOnEdge(reach: BalanceReach, p: GainPoint): GainPoint {
   return best;
 }
 
+const inGains = ({ red, blue }: GainPoint): Vector3 => {
+  const least = Math.min(0, red, blue);
+  return [2 ** (red - least), 2 ** -least, 2 ** (blue - least)];
+};
+
+/** The gains that a camera sets for the light of a black body of a colour temperature, its tint untouched. */
+export function kelvinGains(profile: SensorProfile, cct_K: number): Vector3 {
+  const { u, v } = locusUv(mired(cct_K));
+  const { x, y } = xyFromUv1960(u, v);
+  return inGains(gainsInStops(apply(invert(profile.daylightMatrix), [x / y, 1, (1 - x - y) / y])));
+}
+
 /** Less than this between channels cannot be seen on a grey (a CIEDE2000 of about 1). */
 const UNSEEN_STOPS = 0.02;
 
 export interface Balance {
   /** Channel gains red, green, blue; the smallest is 1. */
   gains: Vector3;
+  /** Whether they make the card neutral. */
   in_reach: boolean;
   /** How far the card stays from neutral, in stops between channels: less than can be seen in reach. */
   residual_stops: number;
@@ -122,10 +135,19 @@ export function balanceToCard(reach: BalanceReach, raw: Vector3): Balance {
   const inside = isInside(reach, wanted);
   const set = inside ? wanted : nearestOnEdge(reach, wanted);
   const residual_stops = inside ? 0 : Math.hypot(set.red - wanted.red, set.blue - wanted.blue);
-  const least = Math.min(0, set.red, set.blue);
   return {
-    gains: [2 ** (set.red - least), 2 ** -least, 2 ** (set.blue - least)],
+    gains: inGains(set),
     in_reach: residual_stops < UNSEEN_STOPS,
     residual_stops,
   };
+}
+
+/** How far gains leave a card that reads `raw` from neutral. */
+export function leftOn(gains: Vector3, raw: Vector3): Pick<Balance, "in_reach" | "residual_stops"> {
+  const wanted = gainsInStops(raw);
+  const residual_stops = Math.hypot(
+    Math.log2(gains[0] / gains[1]) - wanted.red,
+    Math.log2(gains[2] / gains[1]) - wanted.blue,
+  );
+  return { in_reach: residual_stops < UNSEEN_STOPS, residual_stops };
 }

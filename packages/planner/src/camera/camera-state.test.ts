@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { daylightScene } from "../../../../test/support/scenes.js";
+import type { Finish, Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { balanceReach } from "./balance-reach.js";
 import { cameraState } from "./camera-state.js";
@@ -31,7 +32,11 @@ describe("a camera", () => {
       min_f_number: 2.8,
       max_f_number: 16,
       shutter_s: 1 / 50,
+      shortest_shutter_s: 1 / 50,
     });
+    expect(cameraState({ ...scene, exposure_mode: "auto" }, NOMINAL).limits.shortest_shutter_s).toBe(
+      1 / 8000,
+    );
     const { limits } = cameraState({ ...scene, iso: 400 }, NOMINAL);
     expect([limits.min_iso, limits.max_iso]).toEqual([400, 400]);
   });
@@ -46,5 +51,15 @@ describe("a camera", () => {
     expect(reach).toEqual(balanceReach(scene, sensorProfile(sensorWith(1))));
     expect(fullWellScale).toBe(2);
     expect(cameraState(scene, NOMINAL).profile).toBe(sensorProfile(sensorWith(0)));
+  });
+
+  it("meters a white card for a grade, a grey one for a picture that is looked at, and the picture by itself", () => {
+    const metering = (change: Partial<Scene>, finish: Finish) =>
+      cameraState({ ...scene, ...change }, NOMINAL, finish).metering;
+    expect(metering({}, "matched")).toBe("white_card");
+    expect(metering({}, "in_camera")).toBe("grey_card");
+    expect(metering({}, "basic_edit")).toBe("grey_card");
+    for (const finish of ["in_camera", "basic_edit", "matched"] as const)
+      expect(metering({ exposure_mode: "auto" }, finish)).toBe("picture");
   });
 });

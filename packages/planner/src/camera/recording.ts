@@ -50,15 +50,26 @@ export const electronsOf = (recorder: Recorder, lux: number): number =>
   Math.min(1, shareOfFullScale(lux * twoTo(-recorder.neutral_stops), recorder.settings)) *
   capacityOf(recorder);
 
-/** One channel's record of a raw exposure in lux. */
-export function record(recorder: Recorder, channel: 0 | 1 | 2, lux: number): RecordedChannel {
+/** One channel of a raw exposure in lux after balance, before it is given a code value: its variance is of photons and reading. */
+export function capture(recorder: Recorder, channel: 0 | 1 | 2, lux: number): RecordedChannel {
   const gain = recorder.gains[channel];
   const capacity = capacityOf(recorder);
   const electrons = electronsOf(recorder, lux);
   const value = Math.min(1, (gain * electrons) / capacity);
   const noise = (gain * gain * (electrons + recorder.pixels.read_noise_e ** 2)) / capacity ** 2;
-  const step = 1 / (highestCode(recorder.bits) * transferSlope(recorder.curve, value));
-  return { value, variance: (noise + (step * step) / 12) / recorder.pixels.averaged };
+  return { value, variance: noise / recorder.pixels.averaged };
+}
+
+/** Variance that code values add to a value of the recording. */
+export function codeVariance({ bits, curve, pixels }: Recorder, value: number): number {
+  const step = 1 / (highestCode(bits) * transferSlope(curve, value));
+  return (step * step) / 12 / pixels.averaged;
+}
+
+/** One channel's record of a raw exposure in lux. */
+export function record(recorder: Recorder, channel: 0 | 1 | 2, lux: number): RecordedChannel {
+  const { value, variance } = capture(recorder, channel, lux);
+  return { value, variance: variance + codeVariance(recorder, value) };
 }
 
 /** A record with its signal over noise. */

@@ -72,6 +72,36 @@ describe("a shot", () => {
     expect(dark.recorder.neutral_stops).toBe(0);
   });
 
+  it("exposes a grey card at its own level, as a meter sees it behind the balance: weights of ITU-R BT.709", () => {
+    const { direct, haze, recorder } = takeShot(
+      stageOf(reef),
+      CLEAR,
+      cameraState(reef, NOMINAL, "in_camera"),
+    );
+    const [r, g, b] = CHANNELS.map(
+      (k) => recorder.gains[k] * shareOfFullScale(0.18 * direct[k] + haze[k], recorder.settings),
+    );
+    expect(0.2126 * r + 0.7152 * g + 0.0722 * b).toBeCloseTo(0.18, 9);
+  });
+
+  it("exposes by itself for the mean of the picture, and shortens the time where there is too much light", () => {
+    const auto: Scene = { ...reef, exposure_mode: "auto" };
+    const stage = stageOf(auto);
+    const { recorder } = takeShot(stage, CLEAR, cameraState(auto, NOMINAL));
+    const mean = rawOf(sensorProfile(sensorWith(0)), stage.whole());
+    const [r, g, b] = CHANNELS.map((k) => recorder.gains[k] * shareOfFullScale(mean[k], recorder.settings));
+    expect(0.2126 * r + 0.7152 * g + 0.0722 * b).toBeCloseTo(0.18, 9);
+    const phone: Scene = { ...daylightScene("I", 70, 2), exposure_mode: "auto", iso: 200, f_number: 1.8 };
+    const bright = takeShot(
+      stageOf(phone),
+      CLEAR,
+      cameraState({ ...phone, min_f_number: 1.8 }, NOMINAL),
+    ).recorder;
+    expect(bright.settings.shutter_s).toBeLessThan(1 / 200);
+    expect(bright.settings.off_by_stops).toBeCloseTo(0, 9);
+    expect(bright.neutral_stops).toBeCloseTo(0, 9);
+  });
+
   it("keeps an exposure that is given", () => {
     const given = { settings: { ...shotOf(reef).recorder.settings, iso: 1234 }, neutral_stops: 0.7 };
     const { recorder } = takeShot(stageOf(reef), CLEAR, cameraState(reef, NOMINAL), given);

@@ -60,6 +60,13 @@ const SCENES: readonly Scene[] = [
   { ...atNight(daylightScene("7C", 45, 12)), subject_distance_m: 2, lamps: [TWO_LAMPS] },
   { ...daylightScene("IB", 55, 1, 15), ...flip },
   { ...daylightScene("IB", 45, 2, 30), ...red },
+  {
+    ...daylightScene("IB", 45, 5, 15),
+    white_balance_mode: "auto",
+    exposure_mode: "auto",
+    finish: "in_camera",
+  },
+  { ...daylightScene("3C", 45, 2, 9), white_balance_mode: "kelvin", white_balance_kelvin_K: 5600 },
   { ...DARK_AND_GREEN, ...red },
   { ...daylightScene("5C", 15, 2, 14), ...flip, ...red },
   { ...daylightScene("3C", 50, 2, 14), ...far },

@@ -15,4 +15,7 @@ export interface BalanceSteps {
   coming_up: { depths_m: readonly number[] };
   out_of_reach: { depth_m: number };
   light_changes: Nothing;
+  leave_to_camera: Nothing;
+  set_kelvin: { cct_K: number };
+  card_would_do_better: { depth_m: number };
 }

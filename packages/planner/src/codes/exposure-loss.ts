@@ -8,6 +8,8 @@ export interface ExposureLossReasons {
   exposure_fits: { depth_m: number; iso: number; f_number: number; ev: number };
   /** How much brighter the picture is on the whole than its subject, in stops. */
   levels_apart: { depth_m: number; stops: number };
+  /** How much darker the subject comes out where the camera meters the picture by itself, in stops. */
+  auto_exposes_picture: { depth_m: number; stops: number };
   filter_makes_it_darker: { stops: number };
   any_filter_would_worsen: Nothing;
   port_takes: { stops: number };

@@ -1,3 +1,5 @@
+import type { Metering } from "../camera/camera-state.js";
+import type { Finish } from "../scene/scene.js";
 import type { Nothing } from "./coded.js";
 import type { FilterVerdict, NamedFilter } from "./named-filter.js";
 
@@ -29,16 +31,27 @@ export interface FilterChoiceReasons extends FilterMainReasons {
   };
   balance_out_of_reach: { depth_m: number; deepest_m: number; residual_stops: number };
   balance_in_reach_without: Nothing;
-  light_to_spare: { depth_m: number; f_number: number; iso: number };
+  /** How the picture is taken to be finished. */
+  finish_judged: { finish: Finish };
+  /** That another finish would turn the choice, and to what. */
+  finish_turns_choice: { finish: Finish; filter: NamedFilter; error: number; advised_error: number };
+  light_to_spare: { depth_m: number; f_number: number; iso: number; metering: Metering };
   light_is_too_much: {
     depth_m: number;
     excess_stops: number;
     density: number;
     iso: number;
     f_number: number;
+    metering: Metering;
   };
   colour_filter_as_neutral: Nothing;
-  light_has_run_out: { depth_m: number; iso: number; short_stops: number; f_number: number };
+  light_has_run_out: {
+    depth_m: number;
+    iso: number;
+    short_stops: number;
+    f_number: number;
+    metering: Metering;
+  };
   light_holds_density: {
     wanted: NamedFilter;
     depth_m: number;

@@ -1,4 +1,4 @@
-import type { FilterChange } from "../scene/scene.js";
+import type { BalanceMode, ExposureMode, FilterChange } from "../scene/scene.js";
 import type { Coded, Nothing } from "./coded.js";
 import type { NamedFilter } from "./named-filter.js";
 import type { WaysOut } from "./ways-out.js";
@@ -45,6 +45,15 @@ export interface StepCodes {
   bare_lamps: { filter: NamedFilter };
   start_exposure: Setting & { ev: number };
   balance_on_card: { cast: number };
+  set_modes: {
+    exposure_mode: ExposureMode;
+    white_balance_mode: BalanceMode;
+    exposure: { shutter_s: number };
+  };
+  /** With what to compensate the camera's own exposure by, for the subject, in stops. */
+  exposure_by_itself: { stops: number };
+  balance_by_itself: { cast: number };
+  balance_in_kelvin: { cct_K: number; cast: number };
   balance_on_card_in_lamp_light: { cct_K?: number; cast: number };
   /** With the tolerance that was asked for where balances would have come too close. */
   balance_again: { depths_m: readonly number[]; tolerance: number; asked?: { tolerance: number } };

@@ -30,5 +30,8 @@ export interface SummaryCodes extends CloseCalls, Record<Exclude<LampPlan, "none
   too_dark: { depth_m: number; shortfall_stops: number };
   /** Where filming begins, and at the deep end unless the settings stay. */
   expose: { from: Exposed; to?: Exposed };
+  expose_by_itself: Nothing;
   balance: { again: number };
+  balance_by_itself: Nothing;
+  balance_in_kelvin: { cct_K: number };
 }

@@ -1,4 +1,5 @@
 import { CLEAR, type Spectrum } from "@sunfathom/optics";
+import { balanceSources } from "../camera/balance-setting.js";
 import { cameraState } from "../camera/camera-state.js";
 import { cautionsFor } from "../cautions/cautions-for.js";
 import { type Conditions, conditionsOf } from "../light/conditions.js";
@@ -169,7 +170,13 @@ export function colourRecovery(scene: Scene): ColourRecoveryAnswer {
     cautions: cautionsFor(scene, { reasons, uncertainty }),
     uncertainty,
     sources: [
-      ...new Set([...lightSources(conditions), "camera_recording", "port_radiance", "bartlett_1998"]),
+      ...new Set([
+        ...lightSources(conditions),
+        "camera_recording",
+        "port_radiance",
+        "bartlett_1998",
+        ...balanceSources(scene),
+      ]),
     ],
   };
 }

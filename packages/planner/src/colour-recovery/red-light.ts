@@ -1,9 +1,7 @@
 import type { Sensor } from "@sunfathom/optics";
 import { perPlace, type Vector3 } from "../camera/matrix.js";
 import { recordedGrey } from "../camera/recording.js";
-import { redShareAbove600, type Shot } from "../camera/shot.js";
-
-const GREY_REFLECTANCE = 0.18;
+import { GREY_REFLECTANCE, redShareAbove600, type Shot } from "../camera/shot.js";
 
 /** Weight of red-minus-luminance noise in ISO 12232's noise-based speeds; from memory. */
 const RED_NOISE_WEIGHT = Math.sqrt(0.279);

@@ -37,17 +37,18 @@ function legOf(scene: Scene, filtered: boolean, [min_depth_m, max_depth_m]: Ends
   const tolerance = toleranceFor(scene);
   const [top_m, bottom_m] = [handDepth(min_depth_m, part), handDepth(max_depth_m, part)];
   const isDeepest = max_depth_m === scene.max_depth_m;
-  const down = balancesAlong(
-    { balanced_m: top_m, from_m: top_m, to_m: max_depth_m, closed: !isDeepest },
-    tolerance,
-    shift,
-  );
+  // What is set once, or sets itself, is not set again.
+  const isOnCard = (scene.white_balance_mode ?? "card") === "card";
+  const along = (way: Parameters<typeof balancesAlong>[0]): Balances =>
+    isOnCard ? balancesAlong(way, tolerance, shift) : { depths_m: [], reached: tolerance };
+  const down = along({ balanced_m: top_m, from_m: top_m, to_m: max_depth_m, closed: !isDeepest });
   const balanced_m = isDeepest ? (down.depths_m.at(-1) ?? top_m) : bottom_m;
-  const up = balancesAlong(
-    { balanced_m, from_m: bottom_m, to_m: min_depth_m, closed: min_depth_m !== scene.min_depth_m },
-    tolerance,
-    shift,
-  );
+  const up = along({
+    balanced_m,
+    from_m: bottom_m,
+    to_m: min_depth_m,
+    closed: min_depth_m !== scene.min_depth_m,
+  });
   return { scene: part, filtered, exposure: exposuresOf(part), balance, top_m, bottom_m, down, up };
 }
 

@@ -4,8 +4,9 @@ import type { LightReasons } from "../codes/light.js";
 import type { NamedFilter } from "../codes/named-filter.js";
 import { type Candidate, candidatesFor, mountedIn, NO_FILTER, named } from "../filter-choice/candidates.js";
 import { chooseAmong } from "../filter-choice/choose.js";
-import { WORTHWHILE_DELTA_E00 } from "../filter-choice/decide.js";
+import { worthwhileFor } from "../filter-choice/decide.js";
 import { mainReasons } from "../filter-choice/main-reasons.js";
+import { finishOf } from "../filter-choice/merits.js";
 import { sunReasons } from "../reasons/sun-reasons.js";
 import type { AnswerParts } from "../result/common.js";
 import type { FilterChoiceFigures } from "../result/filter-choice.js";
@@ -55,7 +56,7 @@ export function chosenOver(scene: Scene): { filter: Chosen; mounted: Mounted | u
   if (free.filter_kind !== "none") {
     const own = choose(scene, [NO_FILTER, mounted]);
     const lost = own.colour_error_delta_e00.likely - free.colour_error_delta_e00.likely;
-    if (own.filter_kind !== "none" && lost <= WORTHWHILE_DELTA_E00) {
+    if (own.filter_kind !== "none" && lost <= worthwhileFor(finishOf(scene))) {
       const isSame = free.filter_kind === mounted.kind && free.filter_density === mounted.density;
       return {
         filter: own,

@@ -20,20 +20,24 @@ const exposed = ({ leg, setting }: Station, end: "top_m" | "bottom_m"): Exposed 
   depth_m: leg[end],
 });
 
-function exposePart({ exposure, lampPlan }: Decisions): Part {
+function exposePart({ exposure, lampPlan, scene }: Decisions): Part {
   const [first, last] = [startOfPlan(exposure), endOfPlan(exposure)];
   const { verdict, shortfall_stops } = last.exposure;
   if (verdict === "too_dark") {
     return say("too_dark", { depth_m: last.leg.bottom_m, shortfall_stops: shortfall_stops?.likely ?? 0 });
   }
+  if (scene.exposure_mode === "auto") return say("expose_by_itself");
   const from = exposed(first, "top_m");
   return say("expose", lampPlan === "lamps_only" ? { from } : { from, to: exposed(last, "bottom_m") });
 }
 
-const balanceParts = ({ legs }: Decisions): Part[] =>
-  legs[0].balance.method === "card_at_lamp_distance"
-    ? []
-    : [say("balance", { again: balancesDown(legs).length - 1 })];
+function balanceParts({ legs, scene: { white_balance_kelvin_K: cct_K } }: Decisions): Part[] {
+  const { method } = legs[0].balance;
+  if (method === "card_at_lamp_distance") return [];
+  if (method === "auto") return [say("balance_by_itself")];
+  if (method === "kelvin" && cct_K !== undefined) return [say("balance_in_kelvin", { cct_K })];
+  return [say("balance", { again: balancesDown(legs).length - 1 })];
+}
 
 /** The whole advice in a few sentences. */
 export const summaryOf = (d: Decisions): Part[] => [

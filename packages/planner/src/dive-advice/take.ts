@@ -31,7 +31,8 @@ export function takeFrom(d: Decisions): TakeItem[] {
     const owned = kit?.filter(({ item }) => item === "lamp") ?? [];
     take.push(...(owned.length > 0 ? owned.map(({ id }) => ({ id, ...say("lamp") })) : [say("lamp")]));
   }
-  return [...take, say("card"), say("spares")];
+  const isOnCard = (scene.white_balance_mode ?? "card") === "card";
+  return [...take, ...(isOnCard ? [say("card")] : []), say("spares")];
 }
 
 /** A lamp filter that the kit lacks, where with it the lamps could stay on. */

@@ -18,8 +18,8 @@ import { waysToPay } from "./ways-to-pay.js";
 /** Stops missing (above 0) or in excess (below 0) at the extreme settings, from an exposure value. */
 const shortfall = (ev100: number, { max_iso, min_f_number, shutter_s }: ExposureLimits): number =>
   Math.log2((sensitivityFor(ev100) * min_f_number ** 2) / shutter_s / max_iso);
-const excess = (ev100: number, { min_iso, max_f_number, shutter_s }: ExposureLimits): number =>
-  -Math.log2((sensitivityFor(ev100) * max_f_number ** 2) / shutter_s / min_iso);
+const excess = (ev100: number, { min_iso, max_f_number, shortest_shutter_s }: ExposureLimits): number =>
+  -Math.log2((sensitivityFor(ev100) * max_f_number ** 2) / shortest_shutter_s / min_iso);
 
 /**
  * What no state of the world has below zero may still be shifted there: from a value near zero by shifts added in quadrature,
@@ -52,7 +52,7 @@ export function exposureAtDepth(
 ): ExposureAtDepth {
   const { scene, daylight } = conditions;
   const limits = limitsOf(scene);
-  const settings = settingsFor(sensitivityFor(budget.ev100.likely), limits);
+  const settings = settingsFor(sensitivityFor(budget.meteredEv100.likely), limits);
   const inDaylight = daylight !== undefined;
   return {
     depth_m,
@@ -72,11 +72,11 @@ export function exposureAtDepth(
     exposure_value_ev100: budget.ev100,
     card_exposure_value_ev100: budget.cardEv100,
     ...(inDaylight ? { scene_exposure_value_ev100: budget.sceneEv100 } : {}),
-    ...verdictFields(settings, budget.ev100, limits),
+    ...verdictFields(settings, budget.meteredEv100, limits),
     iso: settings.iso,
     f_number: settings.f_number,
     shutter_s: settings.shutter_s,
     contrast_left_percent: mapFalling(budget.contrast, (stops) => 100 * 2 ** -stops),
-    ways_to_pay: waysToPay(conditions, depth_m, budget.ev100.likely, settings),
+    ways_to_pay: waysToPay(conditions, depth_m, budget.meteredEv100.likely, settings),
   };
 }

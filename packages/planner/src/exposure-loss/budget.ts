@@ -36,6 +36,8 @@ export interface Budget {
   cardEv100: number;
   /** Of the whole picture, as a meter in the housing averages it; 0 without daylight and not to be shown. */
   sceneEv100: number;
+  /** Of what the camera is exposed for: the subject or, where it exposes by itself by day, the picture. */
+  meteredEv100: number;
   /** Contrast against open water that is lost on the way to the camera, in stops. */
   contrast: number;
 }
@@ -53,6 +55,11 @@ export function budgetAt(world: Underwater, lensFilter: Spectrum, depth_m: numbe
   const above = world.daylight ? illuminance_lx(world.daylight.above) : 0;
   const loss = (from: number, to: number) => (to > 0 ? lossStops(from, to) : 0);
   const seenDaylight = PORT * illuminance_lx(multiply(multiply(daylight, towardsCamera(world)), lensFilter));
+  const ev100 = ev100FromDome(PORT * filtered);
+  const sceneEv100 = world.daylight
+    ? ev100FromDome(PORT * illuminance_lx(multiply(sceneLight(world, subject, depth_m), lensFilter)))
+    : 0;
+  const isAuto = world.scene.exposure_mode === "auto" && world.daylight !== undefined;
   return {
     surface: loss(above, below),
     depth: loss(below, down),
@@ -63,13 +70,12 @@ export function budgetAt(world: Underwater, lensFilter: Spectrum, depth_m: numbe
     lampFilter: loss(illuminance_lx(lampLightAt(world, CLEAR_LAMPS)), illuminance_lx(lamps)),
     total: loss(above, seenDaylight),
     log2SubjectLux: Math.log2(lux),
-    ev100: ev100FromDome(PORT * filtered),
+    ev100,
     cardEv100: ev100FromIlluminance(
       PORT * illuminance_lx(multiply(multiply(card, towardsCamera(world)), lensFilter)),
     ),
-    sceneEv100: world.daylight
-      ? ev100FromDome(PORT * illuminance_lx(multiply(sceneLight(world, subject, depth_m), lensFilter)))
-      : 0,
+    sceneEv100,
+    meteredEv100: isAuto ? sceneEv100 : ev100,
     contrast: contrastLoss(world, subject),
   };
 }

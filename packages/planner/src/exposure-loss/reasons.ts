@@ -16,6 +16,9 @@ const HAZE_LIMITS_BELOW_PERCENT = 30;
 /** From this gap between subject and scene on, which of them is exposed for is told. */
 const LEVELS_APART_STOPS = 1;
 
+/** From a click of a third of a stop on it is worth correcting what the camera meters by itself. */
+const AUTO_IS_OFF_STOPS = 1 / 3;
+
 /** How much brighter the picture is on the whole than its subject. */
 const levelsApart = ({
   depth_m,
@@ -50,8 +53,11 @@ export function exposureReasons(scene: Scene, answers: Readonly<NonEmpty<Exposur
       reason("exposure_fits", "computed", { depth_m, iso, f_number, ev: exposure_value_ev100.likely }),
     );
   }
-  const apart = answers.map(levelsApart).find(({ stops }) => Math.abs(stops) > LEVELS_APART_STOPS);
-  if (apart) reasons.push(reason("levels_apart", "computed", apart));
+  const isAuto = scene.exposure_mode === "auto";
+  const apart = answers
+    .map(levelsApart)
+    .find(({ stops }) => Math.abs(stops) > (isAuto ? AUTO_IS_OFF_STOPS : LEVELS_APART_STOPS));
+  if (apart) reasons.push(reason(isAuto ? "auto_exposes_picture" : "levels_apart", "computed", apart));
   reasons.push(reason("port_takes", "computed", { stops: deepest.port_loss_stops.likely }));
   if (deepest.total_loss_stops && deepest.depth_loss_stops) {
     reasons.push(

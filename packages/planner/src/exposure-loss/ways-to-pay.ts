@@ -166,7 +166,7 @@ function filterOff({ conditions, missing, depth_m, ev100 }: Task): WayToPay | un
     lensFilterOf({ filter_change_underwater: "none" }, NOMINAL),
     depth_m,
   );
-  const gains_stops = bare.ev100 - ev100;
+  const gains_stops = bare.meteredEv100 - ev100;
   return {
     way: "filter_off",
     ...say("filter_off", { gains_stops }),
@@ -176,7 +176,7 @@ function filterOff({ conditions, missing, depth_m, ev100 }: Task): WayToPay | un
 }
 
 const ev100Of = (world: Underwater, depth_m: number): number =>
-  budgetAt(world, lensFilterOf(world.scene, NOMINAL), depth_m).ev100;
+  budgetAt(world, lensFilterOf(world.scene, NOMINAL), depth_m).meteredEv100;
 
 function higherSun({ conditions, missing, depth_m, ev100 }: Task): WayToPay | undefined {
   if (!conditions.sun) return undefined;

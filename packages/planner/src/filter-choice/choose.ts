@@ -1,4 +1,5 @@
 import { integrateProduct, multiply, stopsToDensity, Y_BAR } from "@sunfathom/optics";
+import { balanceSources } from "../camera/balance-setting.js";
 import { FITS_WITHIN_STOPS } from "../camera/exposure-settings.js";
 import { type Conditions, conditionsOf } from "../light/conditions.js";
 import { curveOfKit } from "../light/curve-of-kit.js";
@@ -77,7 +78,7 @@ export function chooseAmong(scene: Scene, candidates: Readonly<NonEmpty<Candidat
   const depths = depthsOf(scene);
   const changeable = scene.filter_change_underwater !== "none";
   const search = searchFilters(conditions, depths, { changeable, candidates });
-  const { judged, decision, redIsGone } = search;
+  const { judged, decision, worthwhile, redIsGone, credit } = search;
   const advised = decision.advised.candidate;
   const runnerUp = decision.runnerUp.candidate;
   const isFilter = advised.kind !== "none";
@@ -85,7 +86,7 @@ export function chooseAmong(scene: Scene, candidates: Readonly<NonEmpty<Candidat
   const propagated = propagate(
     (nuisance) => {
       const [without, first, second] = judge(conditions, nuisance, depths, [NO_FILTER, advised, runnerUp]);
-      const error = (judged: Judged) => rangeError(judged, { without, redIsGone, changeable });
+      const error = (judged: Judged) => rangeError(judged, { without, redIsGone, credit, changeable });
       const [advisedError, runnerUpError] = [error(first), error(second)];
       return {
         advisedError,
@@ -98,11 +99,12 @@ export function chooseAmong(scene: Scene, candidates: Readonly<NonEmpty<Candidat
     [...causesOf(conditions), ...FILTER_CAUSES],
   );
   const { advisedError, runnerUpError, withoutError, losesBy, loss } = propagated.estimates;
-  const gap = costOf(runnerUp, runnerUpError.likely) - costOf(advised, advisedError.likely);
+  const gap =
+    costOf(runnerUp, runnerUpError.likely, worthwhile) - costOf(advised, advisedError.likely, worthwhile);
   const sigma = sigmaOf(propagated, (figures) => figures.losesBy);
   const probability_better = runnerUp === advised ? 0 : normalCdf(-gap / Math.max(1e-6, sigma));
 
-  const credited = (of: Judged) => creditedErrors(of, { without: judged[0], redIsGone });
+  const credited = (of: Judged) => creditedErrors(of, { without: judged[0], redIsGone, credit });
   const of = (candidate: Candidate): Judged => judged.find((j) => j.candidate === candidate) ?? judged[0];
   const answer: FilterChoiceFigures = {
     filter_kind: advised.kind,
@@ -134,7 +136,7 @@ export function chooseAmong(scene: Scene, candidates: Readonly<NonEmpty<Candidat
     answer,
     advised: of(advised),
     uncertainty: shareOfCauses(propagated, (figures) => (sigma > 0 ? figures.losesBy : figures.advisedError)),
-    sources: [...new Set([...lightSources(conditions), ...SOURCES])],
+    sources: [...new Set([...lightSources(conditions), ...SOURCES, ...balanceSources(scene)])],
   };
 }
 
@@ -143,12 +145,18 @@ const described = ({ kind, density, id }: Candidate): { filter_density?: number;
   ...(id === undefined ? {} : { filter_id: id }),
 });
 
-function atDepth(depth_m: number, d: number, { judged, redIsGone }: Search, advised: Judged): FilterAtDepth {
+function atDepth(
+  depth_m: number,
+  d: number,
+  { judged, worthwhile, redIsGone, credit }: Search,
+  advised: Judged,
+): FilterAtDepth {
   const best = decide(
     judged.map((j) => ({
       candidate: j.candidate,
-      delta_e00: itemAt(creditedErrors(j, { without: judged[0], redIsGone }), d),
+      delta_e00: itemAt(creditedErrors(j, { without: judged[0], redIsGone, credit }), d),
     })),
+    worthwhile,
   ).advised;
   const chosen = itemAt(advised.merits, d);
   const without = itemAt(judged[0].merits, d);

@@ -1,25 +1,31 @@
+import type { Finish } from "../scene/scene.js";
 import type { Candidate } from "./candidates.js";
 
-/** Improvement in mean CIEDE2000 that a filter must bring to be worth mounting: half of what is just noticeable. */
-export const WORTHWHILE_DELTA_E00 = 0.5;
+/**
+ * Improvement in mean CIEDE2000 that a filter must bring to be worth mounting: what is just noticeable, about 1, in a picture that is
+ * looked at; half of that where a grade follows, which brings out what it is given.
+ */
+const NOTICEABLE_DELTA_E00 = 1;
+export const worthwhileFor = (finish: Finish): number =>
+  finish === "matched" ? NOTICEABLE_DELTA_E00 / 2 : NOTICEABLE_DELTA_E00;
 
 /** Mean colour errors nearer than this are alike to any eye: a tenth of what is just noticeable. */
 export const AS_GOOD_DELTA_E00 = 0.1;
 
 /** Colour error plus what a filter must earn: the lower, the better the choice. */
-export const costOf = ({ kind }: Candidate, delta_e00: number): number =>
-  kind === "none" ? delta_e00 : delta_e00 + WORTHWHILE_DELTA_E00;
+export const costOf = ({ kind }: Candidate, delta_e00: number, worthwhile: number): number =>
+  kind === "none" ? delta_e00 : delta_e00 + worthwhile;
 
 export interface Scored {
   candidate: Candidate;
   delta_e00: number;
 }
 
-const cost = ({ candidate, delta_e00 }: Scored): number => costOf(candidate, delta_e00);
-
 /** The first of the cheapest, in the order given. */
-export const cheapest = (scored: readonly Scored[]): Scored =>
-  scored.reduce((best, next) => (cost(next) < cost(best) ? next : best));
+export const cheapest = (scored: readonly Scored[], worthwhile: number): Scored => {
+  const cost = ({ candidate, delta_e00 }: Scored): number => costOf(candidate, delta_e00, worthwhile);
+  return scored.reduce((best, next) => (cost(next) < cost(best) ? next : best));
+};
 
 export interface Decision {
   advised: Scored;
@@ -35,14 +41,14 @@ export interface Decision {
  * A filter is advised when it beats no filter by the worthwhile amount; of filters, the one that leaves the least error, and of
  * densities that are as good as that, the weakest, which costs the least light.
  */
-export function decide(scored: readonly Scored[]): Decision {
-  const best = cheapest(scored);
+export function decide(scored: readonly Scored[], worthwhile: number): Decision {
+  const best = cheapest(scored, worthwhile);
   const bestOf = (test: (kind: string) => boolean): Scored | undefined => {
     const left = scored.filter(({ candidate }) => test(candidate.kind));
-    return left.length > 0 ? cheapest(left) : undefined;
+    return left.length > 0 ? cheapest(left, worthwhile) : undefined;
   };
   const rival = bestOf((kind) => kind !== best.candidate.kind);
-  const alike = asGoodAs(best, scored, rival);
+  const alike = asGoodAs(best, scored, rival, worthwhile);
   const advised = alike[0] ?? best;
   return {
     advised,
@@ -53,7 +59,13 @@ export function decide(scored: readonly Scored[]): Decision {
 }
 
 /** Filters of the best one's kind that nobody can tell from it, and that lead as it does; from weak to dense. */
-function asGoodAs(best: Scored, scored: readonly Scored[], rival: Scored | undefined): Scored[] {
+function asGoodAs(
+  best: Scored,
+  scored: readonly Scored[],
+  rival: Scored | undefined,
+  worthwhile: number,
+): Scored[] {
+  const cost = (s: Scored): number => costOf(s.candidate, s.delta_e00, worthwhile);
   const { kind, density } = best.candidate;
   if (kind === "none" || density === undefined) return [];
   const most = Math.min(cost(best) + AS_GOOD_DELTA_E00, rival ? cost(rival) : Number.POSITIVE_INFINITY);

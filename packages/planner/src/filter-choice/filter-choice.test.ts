@@ -13,7 +13,7 @@ import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
 import { normalCdf, Z90 } from "../uncertainty/normal.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { GRID } from "./candidates.js";
-import { cheapest, WORTHWHILE_DELTA_E00 } from "./decide.js";
+import { cheapest, worthwhileFor } from "./decide.js";
 import { filterChoice } from "./filter-choice.js";
 import { judge } from "./merits.js";
 
@@ -22,6 +22,8 @@ const kdOf = (type: string): KdSample[] =>
   rows
     .filter((row) => row["water_type"] === type)
     .map((row) => ({ wavelength_nm: numberIn(row, "wavelength_nm"), kd_per_m: numberIn(row, "Kd_per_m") }));
+/** What a filter must gain where a grade follows. */
+const WORTHWHILE = worthwhileFor("matched");
 const twentieths = Array.from({ length: 34 }, (_, i) => Math.round((i + 1) * 5) / 100);
 const TYPES = ["I", "IA", "IB", "II", "III", "1C", "3C", "5C", "7C", "9C"];
 
@@ -67,7 +69,10 @@ describe("the choice of a filter", () => {
   /** Best candidate at one depth, in steps of 0.05, for another state of what is not known. */
   function bestUnder(scene: Scene, change: Partial<Nuisance>) {
     const judged = judge(conditionsOf(scene), { ...NOMINAL, ...change }, [scene.min_depth_m], FINE);
-    return cheapest(judged.map(({ candidate, merits }) => ({ candidate, delta_e00: merits[0].delta_e00 })));
+    return cheapest(
+      judged.map(({ candidate, merits }) => ({ candidate, delta_e00: merits[0].delta_e00 })),
+      WORTHWHILE,
+    );
   }
 
   it.each([daylightScene("IB", 45, 15), daylightScene("1C", 45, 6)])(
@@ -132,7 +137,7 @@ describe("the choice of a filter", () => {
           expect(answer.runner_up.probability_better).toBeGreaterThanOrEqual(0);
           expect(answer.runner_up.probability_better).toBeLessThanOrEqual(0.5 + 1e-6);
           const gain = answer.colour_error_without_delta_e00.likely - answer.colour_error_delta_e00.likely;
-          expect(gain).toBeGreaterThanOrEqual(answer.filter_kind === "none" ? 0 : WORTHWHILE_DELTA_E00);
+          expect(gain).toBeGreaterThanOrEqual(answer.filter_kind === "none" ? 0 : WORTHWHILE);
           expect(answer.uncertainty.reduce((sum, u) => sum + u.share, 0)).toBeLessThanOrEqual(1 + 1e-9);
         },
       ),
@@ -223,7 +228,7 @@ describe("the answer", () => {
       const { loses_by_delta_e00: e, probability_better } = runner_up;
       // 10th and 90th percentile lie 1.2816 standard deviations away.
       const sigma = (e.high - e.low) / (2 * 1.2816);
-      const price = (kind: string) => (kind === "none" ? 0 : WORTHWHILE_DELTA_E00);
+      const price = (kind: string) => (kind === "none" ? 0 : WORTHWHILE);
       const gap = e.likely + price(runner_up.filter_kind) - price(filter_kind);
       expect(gap).toBeGreaterThanOrEqual(0);
       expect(probability_better).toBeCloseTo(normalCdf(-gap / sigma), 1);

@@ -5,7 +5,9 @@ import type { FilterChoiceAnswer } from "../result/filter-choice.js";
 import type { Scene } from "../scene/scene.js";
 import { candidatesFor } from "./candidates.js";
 import { chooseAmong } from "./choose.js";
+import { finishOf } from "./merits.js";
 import { wantedWithMoreLight } from "./more-light.js";
+import { underOtherFinishes } from "./other-finishes.js";
 import { filterReasons } from "./reasons.js";
 
 /**
@@ -16,11 +18,17 @@ import { filterReasons } from "./reasons.js";
 export function filterChoice(scene: Scene): FilterChoiceAnswer {
   const choice = chooseAmong(scene, candidatesFor(scene));
   const { answer, conditions, search, uncertainty, sources } = choice;
-  const moreLight = wantedWithMoreLight(conditions, depthsOf(scene), search);
-  const reasons = [...filterReasons({ ...choice, moreLight }), ...sunReasons(conditions)];
+  const depths = depthsOf(scene);
+  const { decision, redIsGone, changeable } = search;
+  const [advised, runnerUp] = [decision.advised.candidate, decision.runnerUp.candidate];
+  const otherwise = underOtherFinishes(conditions, depths, { advised, runnerUp, redIsGone, changeable });
+  const moreLight = wantedWithMoreLight(conditions, depths, search);
+  const reasons = [...filterReasons({ ...choice, moreLight, otherwise }), ...sunReasons(conditions)];
   const advises = answer.filter_kind === "none" ? [] : [filterAdvice(scene)];
   return {
     ...answer,
+    finish: finishOf(scene),
+    other_finishes: otherwise.map(({ answer }) => answer),
     reasons,
     cautions: cautionsFor(scene, { reasons, uncertainty, advises }),
     uncertainty,

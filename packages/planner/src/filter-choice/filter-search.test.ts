@@ -10,10 +10,12 @@ import type { FilterChoiceAnswer } from "../result/filter-choice.js";
 import type { KitItem, Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { type Candidate, GRID, NO_FILTER } from "./candidates.js";
-import { AS_GOOD_DELTA_E00, cheapest, costOf, type Scored, WORTHWHILE_DELTA_E00 } from "./decide.js";
+import { AS_GOOD_DELTA_E00, cheapest, costOf, type Scored, worthwhileFor } from "./decide.js";
 import { filterChoice } from "./filter-choice.js";
 import { judge } from "./merits.js";
 
+/** What a filter must gain where a grade follows. */
+const WORTHWHILE = worthwhileFor("matched");
 const hundredths = Array.from({ length: 160 }, (_, i) => (i + 1) / 100);
 const EVERY_HUNDREDTH: readonly Candidate[] = [
   NO_FILTER,
@@ -26,8 +28,8 @@ function scored(scene: Scene, candidates: readonly Candidate[], filterShape: Fil
 }
 /** Colour error, and what a filter has to earn. */
 const advisedCost = ({ filter_kind, colour_error_delta_e00 }: FilterChoiceAnswer): number =>
-  costOf({ kind: filter_kind }, colour_error_delta_e00.likely);
-const cost = ({ candidate, delta_e00 }: Scored): number => costOf(candidate, delta_e00);
+  costOf({ kind: filter_kind }, colour_error_delta_e00.likely, WORTHWHILE);
+const cost = ({ candidate, delta_e00 }: Scored): number => costOf(candidate, delta_e00, WORTHWHILE);
 
 describe("the search", () => {
   it.each([
@@ -47,7 +49,7 @@ describe("the search", () => {
       const scene = daylightScene(type, sun, depth);
       const answer = filterChoice(scene);
       const all = scored(scene, EVERY_HUNDREDTH);
-      const best = cheapest(all);
+      const best = cheapest(all, WORTHWHILE);
       expect(answer.filter_kind).toBe(best.candidate.kind);
       expect(advisedCost(answer)).toBeGreaterThanOrEqual(cost(best) - 1e-9);
       expect(advisedCost(answer)).toBeLessThan(cost(best) + AS_GOOD_DELTA_E00 + 1e-9);
@@ -172,8 +174,11 @@ describe("other plausible shapes of filter", () => {
         }
         const bestUnder = (shape: FilterShape) => {
           const all = scored(scene, GRID, shape);
-          const ours = cheapest(all.filter(({ candidate }) => candidate.kind === filter_kind));
-          return { best: cheapest(all), ours };
+          const ours = cheapest(
+            all.filter(({ candidate }) => candidate.kind === filter_kind),
+            WORTHWHILE,
+          );
+          return { best: cheapest(all, WORTHWHILE), ours };
         };
         for (const [shapes, turned] of [
           [SHAPES, byOne],
@@ -181,7 +186,7 @@ describe("other plausible shapes of filter", () => {
         ] as const) {
           for (const { best, ours } of shapes.map(bestUnder)) {
             if (best !== ours) turned.add(depth);
-            expect(cost(ours) - cost(best)).toBeLessThan(WORTHWHILE_DELTA_E00);
+            expect(cost(ours) - cost(best)).toBeLessThan(WORTHWHILE);
           }
         }
       }

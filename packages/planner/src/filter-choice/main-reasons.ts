@@ -1,16 +1,17 @@
 import { type Reason as CodedReason, reasonsOf } from "../codes/coded.js";
 import type { FilterMainReasons } from "../codes/filter-choice.js";
+import { depthsOf } from "../light/depths.js";
 import { itemAt, lastOf } from "../lists/non-empty.js";
 import { named } from "./candidates.js";
 import type { Choice } from "./choose.js";
-import { WORTHWHILE_DELTA_E00 } from "./decide.js";
-import { leastErrorAt } from "./merits.js";
+import { finishOf, leastErrorAt } from "./merits.js";
+import { underOtherFinishes } from "./other-finishes.js";
 
 type Reason = CodedReason<FilterMainReasons>;
 
 const reason = reasonsOf<FilterMainReasons>();
 
-/** From this mean colour error on, nothing on the lens makes colours right: a judgement. */
+/** Where even a grade profiled on a chart leaves this mean colour error, nothing on the lens makes colours right: a judgement. */
 const HOPELESS_DELTA_E00 = 6;
 
 /** Why this filter, or none, and where: what decides. */
@@ -42,7 +43,7 @@ export function mainReasons(choice: Choice): Reason[] {
         probability: answer.runner_up.probability_better,
         runner_up: named(search.decision.runnerUp.candidate),
         loses_by: answer.runner_up.loses_by_delta_e00.likely,
-        worthwhile: WORTHWHILE_DELTA_E00,
+        worthwhile: search.worthwhile,
       }),
     );
   }
@@ -50,7 +51,8 @@ export function mainReasons(choice: Choice): Reason[] {
 }
 
 /** Where a filter stops being worth it, and what to do where nothing on the lens helps. */
-function rangeReasons({ conditions, answer }: Choice): Reason[] {
+function rangeReasons(choice: Choice): Reason[] {
+  const { conditions, answer } = choice;
   const { scene, daylight } = conditions;
   const { serves_min_depth_m: from_m, serves_max_depth_m: to_m, change_depths_m } = answer;
   const error = answer.colour_error_delta_e00.likely;
@@ -73,24 +75,43 @@ function rangeReasons({ conditions, answer }: Choice): Reason[] {
       }),
     );
   }
-  if (daylight && scene.lamps.length === 0 && error > HOPELESS_DELTA_E00) {
+  if (daylight && scene.lamps.length === 0 && error > HOPELESS_DELTA_E00 && isHopeless(choice)) {
     reasons.push(reason("only_lamps_would_help", "computed", { error }));
   }
   return reasons;
 }
 
+/** Whether a profiled grade, the best that can be done afterwards, leaves too much with the advised choice and without it. */
+function isHopeless({ conditions, search }: Choice): boolean {
+  const { scene } = conditions;
+  if (finishOf(scene) === "matched") return true;
+  const { decision, redIsGone, changeable } = search;
+  const compared = {
+    advised: decision.advised.candidate,
+    runnerUp: decision.runnerUp.candidate,
+    redIsGone,
+    changeable,
+  };
+  const graded = underOtherFinishes(conditions, depthsOf(scene), compared, ["matched"]);
+  return graded.every(
+    ({ answer }) =>
+      Math.min(answer.advised_colour_error_delta_e00, answer.without_colour_error_delta_e00) >
+      HOPELESS_DELTA_E00,
+  );
+}
+
 /** The shallowest depth at which a filter would seem to gain, though nothing of red is red behind it. */
-function redReasons({ answer, search: { judged, redIsGone } }: Choice): Reason[] {
+function redReasons({ answer, search: { judged, worthwhile, redIsGone } }: Choice): Reason[] {
   for (const [d, { depth_m, without_colour_error_delta_e00 }] of answer.depths.entries()) {
     const { candidate, merits } = leastErrorAt(judged, d);
     const { delta_e00, red_above_600_nm_share: share } = itemAt(merits, d);
-    if (redIsGone[d] && without_colour_error_delta_e00 - delta_e00 > WORTHWHILE_DELTA_E00)
+    if (redIsGone[d] && without_colour_error_delta_e00 - delta_e00 > worthwhile)
       return [reason("no_red_to_gain", "computed", { filter: named(candidate), depth_m, share })];
   }
   return [];
 }
 
-function mainReason({ conditions, search: { decision }, answer }: Choice): Reason {
+function mainReason({ conditions, search: { decision, worthwhile }, answer }: Choice): Reason {
   const { scene, daylight } = conditions;
   if (!daylight) {
     const [lamp] = scene.lamps;
@@ -109,6 +130,6 @@ function mainReason({ conditions, search: { decision }, answer }: Choice): Reaso
   return reason("no_filter_earns", "computed", {
     best: named(decision.bestFilter.candidate),
     best_change: decision.bestFilter.delta_e00 - answer.colour_error_without_delta_e00.likely,
-    worthwhile: WORTHWHILE_DELTA_E00,
+    worthwhile,
   });
 }

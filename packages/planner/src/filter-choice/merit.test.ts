@@ -16,7 +16,8 @@ import { type CameraState, cameraState } from "../camera/camera-state.js";
 import { WHITE_D65, xyzUnderD65 } from "../camera/d65.js";
 import { fitGrade, graded } from "../camera/grade.js";
 import type { Vector3 } from "../camera/matrix.js";
-import { record } from "../camera/recording.js";
+import { pictureMatrix, xyzOfPicture } from "../camera/picture.js";
+import { capture, record } from "../camera/recording.js";
 import { rawOf } from "../camera/sensor-profile.js";
 import { takeShot } from "../camera/shot.js";
 import { conditionsOf } from "../light/conditions.js";
@@ -93,7 +94,7 @@ describe("the merit of a filter", () => {
       const stage = stageOf(scene);
       // Wells so deep and codes so fine that noise is none.
       const camera = { ...cameraState(scene, NOMINAL), fullWellScale: 1e12, bits: 30 };
-      const { delta_e00 } = meritOf(stage, filter, camera);
+      const { delta_e00 } = meritOf(stage, filter, camera, "matched");
       expect(delta_e00).toBeGreaterThan(0.5);
       expect(delta_e00).toBeCloseTo(simulated(stage, filter, camera, 1), 3);
     },
@@ -110,7 +111,8 @@ describe("the merit of a filter", () => {
         [0.05, 1.13],
       ]) {
         const noisy = { ...camera, fullWellScale };
-        const ratio = meritOf(stage, filter, noisy).delta_e00 / simulated(stage, filter, noisy, 300);
+        const ratio =
+          meritOf(stage, filter, noisy, "matched").delta_e00 / simulated(stage, filter, noisy, 300);
         expect(ratio).toBeGreaterThan(0.98);
         expect(ratio).toBeLessThan(most);
       }
@@ -120,7 +122,12 @@ describe("the merit of a filter", () => {
   it("tells with it how the camera was balanced and set, what neutral density takes, and where red comes from", () => {
     const stage = stageOf(BRIGHT_REEF);
     const camera = cameraState(BRIGHT_REEF, NOMINAL);
-    const { balance, settings, neutral_stops, red_above_600_nm_share } = meritOf(stage, RED, camera);
+    const { balance, settings, neutral_stops, red_above_600_nm_share } = meritOf(
+      stage,
+      RED,
+      camera,
+      "matched",
+    );
     const shot = takeShot(stage, RED, camera);
     expect(balance).toEqual(shot.balance);
     expect([settings.iso, settings.f_number]).toEqual([400, 5.6]);
@@ -133,4 +140,51 @@ describe("the merit of a filter", () => {
       12,
     );
   });
+});
+
+describe("the merit of a picture that is looked at as the camera stores it", () => {
+  /** BT.709 both ways (ITU-R BT.709, item 1.2), to 8 bits and back. */
+  function coded(value: number): number {
+    const v = Math.min(1, Math.max(0, value));
+    const stored = Math.round(255 * (v < 0.018 ? 4.5 * v : 1.099 * v ** 0.45 - 0.099)) / 255;
+    return stored < 0.081 ? stored / 4.5 : ((stored + 0.099) / 1.099) ** (1 / 0.45);
+  }
+
+  /** Photons drawn, four pixels averaged, the camera's matrix, code values of each pixel: nothing of it by variances. */
+  function looked(stage: Stage, filter: Spectrum, camera: CameraState, draws: number): number {
+    const { recorder } = takeShot(stage, filter, camera);
+    const { fromRaw } = pictureMatrix(camera.profile);
+    const normal = normalFrom(7);
+    let sum = 0;
+    let weights = 0;
+    for (const { wanted, raw, weight } of targetsOf(stage, filter, camera)) {
+      for (let i = 0; i < draws; i++) {
+        const mean = [0, 0, 0];
+        for (let pixel = 0; pixel < 4; pixel++) {
+          const [r, g, b] = ([0, 1, 2] as const).map((k) => {
+            const { value, variance } = capture(recorder, k, raw[k]);
+            return value + 2 * Math.sqrt(variance) * normal();
+          });
+          fromRaw.forEach(([x, y, z], k) => {
+            mean[k] += coded(x * r + y * g + z * b) / 4;
+          });
+        }
+        const seen = xyzOfPicture(mean[0], mean[1], mean[2]);
+        sum += weight * deltaE00(labOf(wanted, WHITE_D65), labOf(seen, WHITE_D65));
+      }
+      weights += weight * draws;
+    }
+    return sum / weights;
+  }
+
+  it.each(CASES)(
+    "is what a simulation of each pixel and its code values gives, within 5 %%: $name",
+    ({ scene, filter }) => {
+      const stage = stageOf(scene);
+      const camera = cameraState(scene, NOMINAL, "in_camera");
+      const ratio =
+        meritOf(stage, filter, camera, "in_camera").delta_e00 / looked(stage, filter, camera, 100);
+      expect(Math.abs(ratio - 1)).toBeLessThan(0.05);
+    },
+  );
 });

@@ -1,12 +1,14 @@
 /**
- * What a filter is judged by: the colour error that is left after the camera and a grade have done what they can.
+ * What a filter is judged by: the colour error that is left in the picture as it is finished.
  *
  * The 24-patch chart, lit as the subject is, is seen through water with its haze, filter and lens; the camera balances white
- * within its reach and exposes as its limits allow, so that a white card just fills the scale, with neutral density taken for
- * granted where there is too much light, so that no colour filter wins by being dark; photons, read noise and code values follow;
- * one 3 x 3 matrix with a black level, fitted with the noise in view, grades the recording towards the chart under D65. The merit
- * is the mean CIEDE2000, noise included, over the chart and the open water behind it, whose hue should stay what an adapted eye
- * would see.
+ * within its reach and exposes as its limits allow, with neutral density taken for granted where there is too much light, so that
+ * no colour filter wins by being dark; photons, read noise, clipping and code values follow, and then the finish. The merit is the
+ * mean CIEDE2000, noise included, over the chart and the open water behind it, whose hue should stay what an adapted eye would see.
+ *
+ * `in_camera` and `basic_edit` start from the picture that the camera makes by its own matrix, exposed on a grey card as it meters
+ * one: haze lies on the card as on all else, greys are as light as they are, and what is black is not. `matched` starts from what
+ * was recorded, exposed so that a white card just fills the scale.
  */
 import {
   CHART_PATCHES,
@@ -15,7 +17,6 @@ import {
   type Lab,
   labOf,
   multiply,
-  power,
   type Spectrum,
   type Xyz,
 } from "@sunfathom/optics";
@@ -23,14 +24,19 @@ import type { Balance } from "../camera/balance-reach.js";
 import type { CameraState } from "../camera/camera-state.js";
 import { WHITE_D65, xyzUnderD65 } from "../camera/d65.js";
 import type { Settings } from "../camera/exposure-settings.js";
-import { fitGrade, type Grade, graded } from "../camera/grade.js";
-import { perPlace, type Vector3 } from "../camera/matrix.js";
-import { record } from "../camera/recording.js";
+import { apply, perPlace, type Vector3 } from "../camera/matrix.js";
+import { clipped, type PictureMatrix, pictureMatrix } from "../camera/picture.js";
+import { capture, codeVariance, type Recorder, record } from "../camera/recording.js";
 import { rawOf } from "../camera/sensor-profile.js";
 import { redShareAbove600, takeShot } from "../camera/shot.js";
 import { checkpoint } from "../checkpoint.js";
 import type { Stage } from "../light/stage.js";
 import { mapBoth } from "../lists/non-empty.js";
+import type { Finish } from "../scene/scene.js";
+import { basicEdit } from "./finish/basic-edit.js";
+import { inCamera } from "./finish/in-camera.js";
+import { matched } from "./finish/matched.js";
+import type { Finished, Seen } from "./finish/seen.js";
 
 export interface Merit {
   /** Mean CIEDE2000 over chart and background. */
@@ -47,36 +53,62 @@ const CHART = CHART_PATCHES.map((patch) => {
   const xyz = xyzUnderD65(patch.reflectance);
   return { xyz, lab: labOf(xyz, WHITE_D65) };
 });
+/** Which patches of the chart are greys. */
+const IS_GREY = CHART.map(({ lab: [, a, b] }) => Math.hypot(a, b) < 2);
 /** Open water counts as much as four patches: it fills much of the frame, and with one hue. */
 const BACKGROUND_WEIGHT = 4;
 /** Where cubature of degree three samples a normal spread in three dimensions, in standard deviations. */
 const SAMPLE_AT = Math.sqrt(3);
 const CHANNELS = [0, 1, 2] as const;
 
-/** Weight that makes equal squares of XYZ error about equally visible at all lightnesses: slope of L* with Y, squared. */
-const visibility = (Y: number): number => power(Y + 0.02, -4 / 3);
+/** Recorded values with their variances. */
+type Recorded = Pick<Seen, "from" | "variance">;
 
-interface Seen {
-  wantedXyz: Xyz;
-  wantedLab: Lab;
-  weight: number;
-  from: Vector3;
-  variance: Vector3;
+/** As recorded, channel by channel. */
+function recorded(recorder: Recorder, raw: Vector3): Recorded {
+  const [red, green, blue] = perPlace((k) => record(recorder, k, raw[k]));
+  return {
+    from: [red.value, green.value, blue.value],
+    variance: [red.variance, green.variance, blue.variance],
+  };
 }
 
-export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState): Merit {
+/** As the camera's picture stores it: code values come after its matrix, and their noise is led back to where it would come from. */
+function pictured(recorder: Recorder, { fromRaw, varianceBack }: PictureMatrix, raw: Vector3): Recorded {
+  const red = capture(recorder, 0, raw[0]);
+  const green = capture(recorder, 1, raw[1]);
+  const blue = capture(recorder, 2, raw[2]);
+  const from: Vector3 = [red.value, green.value, blue.value];
+  const [storedR, storedG, storedB] = clipped(apply(fromRaw, from));
+  const [r, g, b] = apply(varianceBack, [
+    codeVariance(recorder, storedR),
+    codeVariance(recorder, storedG),
+    codeVariance(recorder, storedB),
+  ]);
+  return { from, variance: [red.variance + r, green.variance + g, blue.variance + b] };
+}
+
+function finishedBy(finish: Finish, seen: readonly Seen[], matrix: PictureMatrix): Finished {
+  if (finish === "matched") return matched(seen);
+  if (finish === "in_camera") return inCamera(matrix);
+  return basicEdit(
+    seen,
+    seen.filter((_, place) => IS_GREY[place]),
+    matrix,
+  );
+}
+
+/** @param camera as it meters for that finish (see `cameraState`) */
+export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState, finish: Finish): Merit {
   checkpoint();
   const { profile } = camera;
   const { subject, haze, balance, recorder } = takeShot(stage, filter, camera);
+  const matrix = pictureMatrix(profile);
+  const recordOf = (raw: Vector3): Recorded =>
+    finish === "matched" ? recorded(recorder, raw) : pictured(recorder, matrix, raw);
   const see = (raw: Vector3, wantedXyz: Xyz, wantedLab: Lab, weight: number): Seen => {
-    const [red, green, blue] = perPlace((k) => record(recorder, k, raw[k]));
-    return {
-      wantedXyz,
-      wantedLab,
-      weight,
-      from: [red.value, green.value, blue.value],
-      variance: [red.variance, green.variance, blue.variance],
-    };
+    const { from, variance } = recordOf(raw);
+    return { wantedXyz, wantedLab, weight, from, variance };
   };
 
   const seen = mapBoth(profile.patchResponses, CHART, ([red, green, blue], { xyz, lab }) => {
@@ -94,15 +126,8 @@ export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState): Me
     const raw = rawOf(profile, multiply(openWater, filter));
     seen.push(see(raw, wanted, labOf(wanted, WHITE_D65), BACKGROUND_WEIGHT));
   }
-  const grade = fitGrade(
-    seen.map(({ from, wantedXyz, variance, weight }) => ({
-      from,
-      to: wantedXyz,
-      variance,
-      weight: weight * visibility(wantedXyz[1]),
-    })),
-  );
-  const total = seen.reduce((sum, target) => sum + target.weight * expectedError(target, grade), 0);
+  const finished = finishedBy(finish, seen, matrix);
+  const total = seen.reduce((sum, target) => sum + target.weight * expectedError(target, finished), 0);
   return {
     delta_e00: total / seen.reduce((sum, { weight }) => sum + weight, 0),
     balance,
@@ -113,7 +138,7 @@ export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState): Me
 }
 
 /** Mean CIEDE2000 of one target over its noise. */
-function expectedError({ wantedLab, from, variance }: Seen, grade: Grade): number {
+function expectedError({ wantedLab, from, variance }: Seen, finished: Finished): number {
   let sum = 0;
   for (const k of CHANNELS) {
     const spread = SAMPLE_AT * Math.sqrt(variance[k]);
@@ -123,7 +148,7 @@ function expectedError({ wantedLab, from, variance }: Seen, grade: Grade): numbe
         k === 1 ? from[1] + shift : from[1],
         k === 2 ? from[2] + shift : from[2],
       ];
-      sum += deltaE00(wantedLab, labOf(graded(grade, noisy), WHITE_D65));
+      sum += deltaE00(wantedLab, labOf(finished(noisy), WHITE_D65));
     }
   }
   return sum / 6;

@@ -3,6 +3,7 @@ import type { Conditions } from "../light/conditions.js";
 import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
 import { itemAt, mapBoth, mapEach, type NonEmpty } from "../lists/non-empty.js";
+import type { Finish, Scene } from "../scene/scene.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
 import { type Candidate, candidateFilter } from "./candidates.js";
 import { type Merit, meritOf } from "./merit.js";
@@ -13,6 +14,9 @@ export interface Judged {
   merits: Readonly<NonEmpty<Merit>>;
 }
 
+/** How the pictures of a scene are finished. */
+export const finishOf = ({ finish }: Scene): Finish => finish ?? "matched";
+
 /** One judgement for each candidate, in their order. */
 export function judge<const Candidates extends readonly Candidate[]>(
   conditions: Conditions,
@@ -20,12 +24,13 @@ export function judge<const Candidates extends readonly Candidate[]>(
   depths: Readonly<NonEmpty<number>>,
   candidates: Candidates,
 ): { [Place in keyof Candidates]: Judged } {
+  const finish = finishOf(conditions.scene);
   const world = underwater(conditions, nuisance);
-  const camera = cameraState(conditions.scene, nuisance);
+  const camera = cameraState(conditions.scene, nuisance, finish);
   const stages = mapEach(depths, (depth_m) => stageAt(world, depth_m));
   const judged = candidates.map((candidate): Judged => {
     const filter = candidateFilter(candidate, nuisance);
-    return { candidate, merits: mapEach(stages, (stage) => meritOf(stage, filter, camera)) };
+    return { candidate, merits: mapEach(stages, (stage) => meritOf(stage, filter, camera, finish)) };
   });
   return judged as { [Place in keyof Candidates]: Judged };
 }
@@ -51,27 +56,46 @@ export function whereRedIsGone([without, ...filters]: Readonly<NonEmpty<Judged>>
   );
 }
 
+/** A picture that is looked at as it is and a stop too dark is no better for its colours. */
+const TOO_DARK_STOPS = -1;
+
 /** What all candidates are compared with and by. */
 export interface Comparison {
   /** The camera without a filter. */
   without: Judged;
   redIsGone: readonly boolean[];
+  /** A grade that follows exposes anew, and light that is carried can be any colour: what else a filter is not credited for. */
+  credit: Credit;
   /** Whether the mount lets the diver change at depth. */
   changeable: boolean;
 }
 
+export interface Credit {
+  /** Whether a filter may leave the picture darker than it should be. */
+  inTheDark: boolean;
+  /** Whether it may better the colour of lamps alone. What it betters there hangs on what their light is taken to be. */
+  inLampLight: boolean;
+}
+
+export const creditUnder = (finish: Finish, { daylight }: Conditions): Credit => ({
+  inTheDark: finish === "matched",
+  inLampLight: finish === "matched" || daylight !== undefined,
+});
+
 /**
  * Colour errors of a candidate, depth by depth. Where nothing of red is red a filter is credited with no gain: what it betters
- * there is the fit of a grade to green and blue.
+ * there is the fit of a grade to green and blue. Nor is it where it takes light that nothing can pay for.
  */
 export function creditedErrors(
   { candidate, merits }: Judged,
-  { without, redIsGone }: Pick<Comparison, "without" | "redIsGone">,
+  { without, redIsGone, credit }: Pick<Comparison, "without" | "redIsGone" | "credit">,
 ): Readonly<NonEmpty<number>> {
-  return mapEach(merits, ({ delta_e00 }, d) =>
-    candidate.kind !== "none" && redIsGone[d]
-      ? Math.max(delta_e00, itemAt(without.merits, d).delta_e00)
-      : delta_e00,
+  const isCredited = ({ settings }: Merit, d: number): boolean =>
+    !redIsGone[d] && credit.inLampLight && (credit.inTheDark || settings.off_by_stops >= TOO_DARK_STOPS);
+  return mapEach(merits, (merit, d) =>
+    candidate.kind === "none" || isCredited(merit, d)
+      ? merit.delta_e00
+      : Math.max(merit.delta_e00, itemAt(without.merits, d).delta_e00),
   );
 }
 

@@ -21,7 +21,7 @@ const withEnoughLight = (conditions: Conditions): Conditions => ({
 export function wantedWithMoreLight(
   conditions: Conditions,
   depths: Readonly<NonEmpty<number>>,
-  { judged, decision, redIsGone, changeable }: Search,
+  { judged, decision, worthwhile, redIsGone, credit, changeable }: Search,
 ): Candidate | undefined {
   const { advised, asGood, bestFilter } = decision;
   if (!conditions.daylight || !bestFilter) return undefined;
@@ -42,9 +42,13 @@ export function wantedWithMoreLight(
     ...denser.map(({ candidate }) => candidate),
   ]);
   const [without, held] = lit;
-  const error = (j: Judged): number => rangeError(j, { without, redIsGone, changeable });
-  const wanted = decide(lit.map((j) => ({ candidate: j.candidate, delta_e00: error(j) }))).advised;
+  const error = (j: Judged): number => rangeError(j, { without, redIsGone, credit, changeable });
+  const wanted = decide(
+    lit.map((j) => ({ candidate: j.candidate, delta_e00: error(j) })),
+    worthwhile,
+  ).advised;
   if (wanted.candidate.kind === "none" || wanted.candidate === reference) return undefined;
-  const gain = costOf(reference, error(held)) - costOf(wanted.candidate, wanted.delta_e00);
+  const gain =
+    costOf(reference, error(held), worthwhile) - costOf(wanted.candidate, wanted.delta_e00, worthwhile);
   return gain > (isNone ? 0 : AS_GOOD_DELTA_E00) ? wanted.candidate : undefined;
 }

@@ -250,7 +250,7 @@ describe("what else is said", () => {
   it("too much light, with the neutral density that takes it, at the shallow end", () => {
     const answer = filterChoice({ ...BRIGHT_REEF, max_depth_m: 8 });
     const { excess_stops, density, ...at } = parametersOf(answer, "light_is_too_much");
-    expect(at).toEqual({ depth_m: 5, iso: 400, f_number: 5.6 });
+    expect(at).toEqual({ depth_m: 5, iso: 400, f_number: 5.6, metering: "white_card" });
     // A stop is a density of log10 2.
     expect(density).toBeCloseTo(excess_stops * Math.log10(2), 12);
     expect(codesOf(answer)).toContain("colour_filter_as_neutral");

@@ -1,4 +1,5 @@
 import { stopsToDensity } from "@sunfathom/optics";
+import { meteringOf } from "../camera/camera-state.js";
 import { FITS_WITHIN_STOPS } from "../camera/exposure-settings.js";
 import { type Reason as CodedReason, reasonsOf } from "../codes/coded.js";
 import type { FilterChoiceReasons } from "../codes/filter-choice.js";
@@ -12,6 +13,8 @@ import { NOMINAL } from "../uncertainty/nuisance.js";
 import { type Candidate, named } from "./candidates.js";
 import type { Choice } from "./choose.js";
 import { mainReasons } from "./main-reasons.js";
+import { finishOf } from "./merits.js";
+import type { UnderFinish } from "./other-finishes.js";
 
 type Reason = CodedReason<FilterChoiceReasons & LightReasons>;
 
@@ -20,12 +23,13 @@ const reason = reasonsOf<FilterChoiceReasons>();
 interface Facts extends Choice {
   /** What would be mounted if light were no matter, where that is another filter. */
   moreLight: Candidate | undefined;
+  otherwise: readonly UnderFinish[];
 }
 
 /** Why this filter, or none: what decides first. */
 export function filterReasons(facts: Facts): Reason[] {
   const { conditions, answer } = facts;
-  const reasons: Reason[] = [...mainReasons(facts), ...moreLightReasons(facts)];
+  const reasons: Reason[] = [...mainReasons(facts), ...finishReasons(facts), ...moreLightReasons(facts)];
   const peak = densityPeak(answer);
   if (peak) reasons.push(reason("denser_gains_nothing_below", "computed", peak));
   reasons.push(balanceReason(facts));
@@ -39,6 +43,24 @@ export function filterReasons(facts: Facts): Reason[] {
   reasons.push(reason("filter_shape_assumed", "computed"));
   return reasons;
 }
+
+/** How the picture is finished, and where another finish would turn the choice. */
+const finishReasons = ({ conditions, search: { decision }, otherwise }: Facts): Reason[] => [
+  reason("finish_judged", "computed", { finish: finishOf(conditions.scene) }),
+  ...otherwise
+    .filter(({ best }) => best !== decision.advised.candidate)
+    .map(({ best, answer }) =>
+      reason("finish_turns_choice", "computed", {
+        finish: answer.finish,
+        filter: named(best),
+        error:
+          best === decision.runnerUp.candidate
+            ? answer.runner_up_colour_error_delta_e00
+            : answer.without_colour_error_delta_e00,
+        advised_error: answer.advised_colour_error_delta_e00,
+      }),
+    ),
+];
 
 /** What holds the density. */
 function moreLightReasons({ conditions, answer, advised, moreLight }: Facts): Reason[] {
@@ -93,7 +115,8 @@ function balanceReason({ answer, search: { judged } }: Facts): Reason {
 }
 
 /** Judged at the shallow end for too much light and at the deep end for too little. */
-function lightReasons({ search: { judged }, answer }: Facts): Reason[] {
+function lightReasons({ conditions, search: { judged }, answer }: Facts): Reason[] {
+  const metering = meteringOf(conditions.scene, finishOf(conditions.scene));
   const without = judged[0].merits;
   const shallow = without[0];
   const deep = lastOf(without).settings;
@@ -101,6 +124,7 @@ function lightReasons({ search: { judged }, answer }: Facts): Reason[] {
     depth_m: lastOf(answer.depths).depth_m,
     f_number: deep.f_number,
     iso: deep.iso,
+    metering,
   };
   if (shallow.neutral_stops > FITS_WITHIN_STOPS) {
     return [
@@ -110,6 +134,7 @@ function lightReasons({ search: { judged }, answer }: Facts): Reason[] {
         density: stopsToDensity(shallow.neutral_stops),
         iso: shallow.settings.iso,
         f_number: shallow.settings.f_number,
+        metering,
       }),
       reason("colour_filter_as_neutral", "computed"),
     ];

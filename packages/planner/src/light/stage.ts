@@ -10,6 +10,7 @@ import {
 } from "@sunfathom/optics";
 import { valueAt } from "../lists/non-empty.js";
 import { DOME_AS_FLAT, openWaterAt, subjectDaylightAt } from "./daylight-at-depth.js";
+import { METER_GREY, pictureMean } from "./picture-mean.js";
 import { lampLightAt, PORT, towardsCamera, type Underwater } from "./underwater.js";
 
 /** What the camera looks at: how each target is lit, as it arrives at the lens through the port. */
@@ -18,6 +19,8 @@ export interface Stage {
   subject: Spectrum;
   /** Open water behind it; absent in the dark. */
   background?: Background;
+  /** Mean light of the whole picture in the same unit; without daylight that of a grey subject. */
+  whole: () => Spectrum;
 }
 
 interface Background {
@@ -41,6 +44,15 @@ function ratio(light: Spectrum, reference: Spectrum): Spectrum {
   return out;
 }
 
+/** Worked out when it is first asked for, and not again. */
+function once<T>(compute: () => T): () => T {
+  let known: { value: T } | undefined;
+  return () => {
+    known ??= { value: compute() };
+    return known.value;
+  };
+}
+
 /**
  * Subject, haze and open water at a depth, as their light arrives at the lens. The subject is a solid one, lit as a dome receptor
  * meters it. Open water is lit by daylight alone: where lamps outshine it on the subject, it is meant to look as much darker as it is.
@@ -50,7 +62,7 @@ export function stageAt(world: Underwater, depth_m: number): Stage {
   const lit = add(daylight, scale(lampLightAt(world), DOME_AS_FLAT));
   const path = towardsCamera(world);
   const subject = scale(multiply(lit, path), PORT);
-  if (!world.daylight) return { subject };
+  if (!world.daylight) return { subject, whole: () => scale(subject, METER_GREY) };
   const water = openWaterAt(world, depth_m);
   const openWater = scale(water, PORT);
   const againstSubject = integrateProduct(daylight, Y_BAR) / integrateProduct(lit, Y_BAR);
@@ -62,5 +74,6 @@ export function stageAt(world: Underwater, depth_m: number): Stage {
       colour: ratio(water, daylight),
       againstSubject,
     },
+    whole: once(() => scale(pictureMean(world, lit, depth_m), PORT)),
   };
 }

@@ -33,12 +33,21 @@ export const cameraModels: readonly ModelInfo[] = [
   },
   {
     id: "filter_merit",
-    what: "Colour error of the 24-patch chart after balance, exposure and a fitted 3 x 3 matrix",
+    what: "Colour error of the 24-patch chart after balance, exposure and the finish: a fitted 3 x 3 matrix, a basic edit, or the camera's own matrix",
     kind: "formula",
     source: "This project; error measure CIEDE2000",
     domain: "A subject lit as a whole; open water behind it",
     known_weaknesses:
-      "A grade by hand can be better or worse than a fitted matrix. A filter has to gain 0.5 to be worth mounting, a judgement.",
+      "A grade by hand can be better or worse than a fitted matrix. A filter has to gain 0.5 to be worth mounting where such a grade follows, 1 where none does: judgements. Cameras make their pictures by matrices and tables of their own.",
+  },
+  {
+    id: "grey_world",
+    what: "Automatic white balance: the mean of the picture is taken for grey",
+    kind: "assumption",
+    source: "Buchsbaum 1980, Journal of the Franklin Institute 310, 1",
+    domain:
+      "Subject, sea floor and open water in the shares of the scene level; within the limits of the camera's balance",
+    known_weaknesses: "Cameras weigh the picture by rules of their own, which are not published.",
   },
   {
     id: "filter_shapes",

@@ -2,11 +2,17 @@ import type { FilterChoiceReasons } from "../codes/filter-choice.js";
 import type { LightReasons } from "../codes/light.js";
 import type { FilterVerdict } from "../codes/named-filter.js";
 import type { NonEmpty } from "../lists/non-empty.js";
+import type { Finish } from "../scene/scene.js";
 import type { AnswerParts, Estimate } from "./common.js";
 
 export interface FilterChoiceAnswer
   extends FilterChoiceFigures,
-    AnswerParts<FilterChoiceReasons & LightReasons> {}
+    AnswerParts<FilterChoiceReasons & LightReasons> {
+  /** What is done with the picture before it is looked at: what all colour errors of the answer are judged by. */
+  finish: Finish;
+  /** What the other finishes make of the advised choice, its runner-up and no filter. */
+  other_finishes: OtherFinish[];
+}
 
 export interface FilterChoiceFigures {
   /** What to mount for the whole range. */
@@ -35,6 +41,17 @@ export interface FilterChoiceFigures {
   /** Depths at which to mount it, or take it off, where the mount lets the diver change underwater; absent elsewhere. */
   change_depths_m?: number[];
   depths: NonEmpty<FilterAtDepth>;
+}
+
+export interface OtherFinish {
+  finish: Finish;
+  /** The best of the three under it. */
+  filter_kind: FilterVerdict;
+  filter_density?: number;
+  filter_id?: string;
+  advised_colour_error_delta_e00: number;
+  runner_up_colour_error_delta_e00: number;
+  without_colour_error_delta_e00: number;
 }
 
 export interface RunnerUp {

@@ -16,8 +16,8 @@ export interface WhiteBalanceDecision
     AnswerParts<WhiteBalanceReasons & LightReasons> {}
 
 export interface WhiteBalanceFigures {
-  /** Balance on a card; `card_at_lamp_distance` where lamps are the only light or lead. */
-  method: "card" | "card_at_lamp_distance";
+  /** Balance on a card; `card_at_lamp_distance` where lamps are the only light or lead; else as the scene has it. */
+  method: "card" | "card_at_lamp_distance" | "kelvin" | "auto";
   /** Where one balance is no longer good, going down and coming up: the depths at which to balance. First entry: the start. */
   balance_depths_descending_m: number[];
   balance_depths_ascending_m: number[];
@@ -40,6 +40,8 @@ export interface BalanceAtDepth {
   short_of_reach_stops: number;
   /** Cast that stays on a grey card after balancing, in CIEDE2000. */
   cast_left_delta_e00: number;
+  /** The same after one on a card; present where the balance is another one. */
+  card_cast_left_delta_e00?: number;
   /** Correlated colour temperature of the light on the card; absent where it has no meaning. */
   cct_K?: number;
   duv: number;

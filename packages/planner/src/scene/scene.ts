@@ -126,6 +126,12 @@ export interface RecordingPoint {
 /** Kinds of cameras by the size of their pixels; `phone_merged` takes several frames for each that it stores. */
 export type CameraClass = "phone" | "phone_merged" | "action" | "compact" | "interchangeable" | "cinema";
 
+/** How the camera comes to its white balance. */
+export type BalanceMode = "card" | "kelvin" | "auto";
+export type ExposureMode = "auto" | "manual";
+/** What is done with a picture before it is looked at. */
+export type Finish = "in_camera" | "basic_edit" | "matched";
+
 export interface Camera {
   /** `compact` where absent. */
   camera_class?: CameraClass;
@@ -146,6 +152,14 @@ export interface Camera {
   recording_curve?: RecordingCurve;
   /** A measured curve in its place, from no light to the brightest. */
   recording_curve_points?: RecordingPoint[];
+  /** `card` where absent. */
+  white_balance_mode?: BalanceMode;
+  /** Present where the mode is `kelvin`. */
+  white_balance_kelvin_K?: number;
+  /** `manual` where absent. */
+  exposure_mode?: ExposureMode;
+  /** `matched` where absent. */
+  finish?: Finish;
   white_balance_min_cct_K: number;
   white_balance_max_cct_K: number;
   /** Largest distance from the Planckian locus that the balance can compensate, in CIE 1960 uv. */

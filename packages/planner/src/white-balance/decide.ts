@@ -1,6 +1,8 @@
-import { cctDuv, chromaticity, xyzOf } from "@sunfathom/optics";
+import { cctDuv, chromaticity, multiply, xyzOf } from "@sunfathom/optics";
 import { balanceReach, balanceToCard } from "../camera/balance-reach.js";
+import { balanceOf, balanceSettingOf, balanceSources } from "../camera/balance-setting.js";
 import { castOfRaw } from "../camera/cast.js";
+import type { Vector3 } from "../camera/matrix.js";
 import { sensorWith } from "../camera/sensor.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
 import { cautionsFor } from "../cautions/cautions-for.js";
@@ -10,6 +12,7 @@ import { handDepth } from "../light/hand-depth.js";
 import { hasLensFilter, lensFilterOf } from "../light/lens-filter.js";
 import { requireLight } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
+import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
 import { lastOf, mapBoth, mapEach } from "../lists/non-empty.js";
 import { verdictAt } from "../mixed-light/lights.js";
@@ -72,9 +75,16 @@ function atDepth(
 ): BalanceAtDepth {
   const { scene } = conditions;
   const profile = sensorProfile(sensorWith(0));
-  const light = cardLight(underwater(conditions, NOMINAL), lensFilterOf(scene, NOMINAL), depth_m);
+  const world = underwater(conditions, NOMINAL);
+  const filter = lensFilterOf(scene, NOMINAL);
+  const light = cardLight(world, filter, depth_m);
   const raw = rawOf(profile, light);
-  const { in_reach, residual_stops, gains } = balanceToCard(balanceReach(scene, profile), raw);
+  const reach = balanceReach(scene, profile);
+  const { in_reach, residual_stops, gains } = balanceToCard(reach, raw);
+  const castUnder = (set: Vector3) => castOfRaw(profile, [1 / set[0], 1 / set[1], 1 / set[2]], raw);
+  const onCard = in_reach ? 0 : castUnder(gains);
+  const setting = balanceSettingOf(scene, profile);
+  const whole = () => rawOf(profile, multiply(stageAt(world, depth_m).whole(), filter));
   const { x, y } = chromaticity(xyzOf(light));
   const { cct_K, duv } = cctDuv(x, y);
   const gain = (stops: Estimate) => mapRising(stops, (s) => 2 ** Math.max(0, s));
@@ -85,7 +95,12 @@ function atDepth(
     blue_gain: gain(blue),
     in_reach,
     short_of_reach_stops: residual_stops,
-    cast_left_delta_e00: in_reach ? 0 : castOfRaw(profile, [1 / gains[0], 1 / gains[1], 1 / gains[2]], raw),
+    ...(setting === "card"
+      ? { cast_left_delta_e00: onCard }
+      : {
+          cast_left_delta_e00: castUnder(balanceOf(setting, reach, raw, whole).gains),
+          card_cast_left_delta_e00: onCard,
+        }),
     ...(cct_K === undefined ? {} : { cct_K }),
     duv,
   };
@@ -118,13 +133,18 @@ export function decideBalance(scene: Scene): WhiteBalanceDecision {
   mapBoth(depths, propagated.estimates.depths, (depth_m, gains) => requireBalance(scene, depth_m, gains));
   const world = underwater(conditions, NOMINAL);
   const verdict = verdictAt(world, (scene.min_depth_m + scene.max_depth_m) / 2);
-  const toLamps = verdict === "lamps_only" || verdict === "lamps_lead";
+  const mode = scene.white_balance_mode ?? "card";
+  const isOnCard = mode === "card";
+  const toLamps = isOnCard && (verdict === "lamps_only" || verdict === "lamps_lead");
   const shift = avoidableCast(conditions, world);
   const [top_m, bottom_m] = [handDepth(scene.min_depth_m, scene), handDepth(scene.max_depth_m, scene)];
-  const down = balancesOneWay(top_m, scene.max_depth_m, tolerance, shift);
-  const up = balancesOneWay(bottom_m, scene.min_depth_m, tolerance, shift);
+  // What is set once, or sets itself, is not set again.
+  const oneWay = (from_m: number, to_m: number) =>
+    isOnCard ? balancesOneWay(from_m, to_m, tolerance, shift) : { depths_m: [from_m], reached: tolerance };
+  const down = oneWay(top_m, scene.max_depth_m);
+  const up = oneWay(bottom_m, scene.min_depth_m);
   const answer: WhiteBalanceFigures = {
-    method: toLamps ? "card_at_lamp_distance" : "card",
+    method: toLamps ? "card_at_lamp_distance" : mode,
     balance_depths_descending_m: down.depths_m,
     balance_depths_ascending_m: up.depths_m,
     balance_tolerance_delta_e00: Math.max(down.reached, up.reached),
@@ -140,6 +160,8 @@ export function decideBalance(scene: Scene): WhiteBalanceDecision {
     reasons,
     cautions: cautionsFor(scene, { reasons, uncertainty, advises: ["balance", "way_up"] }),
     uncertainty,
-    sources: [...new Set([...lightSources(conditions), "ciede2000", "filter_shapes"])],
+    sources: [
+      ...new Set([...lightSources(conditions), "ciede2000", "filter_shapes", ...balanceSources(scene)]),
+    ],
   };
 }

@@ -9,9 +9,25 @@ const say = codesOf<BalanceSteps>();
 
 /** What to do, in order. */
 export function procedureOf(scene: Scene, answer: WhiteBalanceFigures): Procedure {
+  if (answer.method === "kelvin" || answer.method === "auto") return leftAlone(scene, answer);
   return answer.method === "card_at_lamp_distance"
     ? withLamps(answer)
     : inDaylight(scene.lamps.length > 0, answer);
+}
+
+/** From this cast on that a card would take out, it is worth carrying one: as seen at a glance. */
+const WORTH_A_CARD_DELTA_E00 = 5;
+
+function leftAlone({ white_balance_kelvin_K: cct_K }: Scene, { depths }: WhiteBalanceFigures): Procedure {
+  const gains = depths.find(
+    ({ cast_left_delta_e00: cast, card_cast_left_delta_e00: onCard = cast }) =>
+      cast - onCard > WORTH_A_CARD_DELTA_E00,
+  );
+  return [
+    say("filter_first"),
+    cct_K === undefined ? say("leave_to_camera") : say("set_kelvin", { cct_K }),
+    ...(gains ? [say("card_would_do_better", { depth_m: gains.depth_m })] : []),
+  ];
 }
 
 const withLamps = ({ lamp_kelvin_setting_K: cct_K }: WhiteBalanceFigures): Procedure => [

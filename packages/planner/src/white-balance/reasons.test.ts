@@ -96,6 +96,8 @@ describe("each reason of a white balance", () => {
       { ...WIDE, min_depth_m: 5, max_depth_m: 5.5 },
       daylightScene("IB", 60, 1),
       NIGHT_WRECK,
+      { ...RANGE, white_balance_mode: "auto" },
+      { ...RANGE, white_balance_mode: "kelvin", white_balance_kelvin_K: 5600 },
     ];
     const told = new Set<string>();
     for (const { code, basis } of scenes.flatMap((scene) => whiteBalance(scene).reasons)) {
@@ -103,6 +105,37 @@ describe("each reason of a white balance", () => {
       expect({ code, basis }).toEqual({ code, basis: "computed" });
     }
     expect([...told]).toEqual(expect.arrayContaining(Object.keys(whiteBalanceReasons)));
+  });
+});
+
+describe("a balance that is not set on a card", () => {
+  const auto = whiteBalance({ ...RANGE, white_balance_mode: "auto" });
+  const kelvin = whiteBalance({ ...RANGE, white_balance_mode: "kelvin", white_balance_kelvin_K: 5600 });
+  const card = whiteBalance(RANGE);
+
+  it("says what it leaves on grey, and what one on a card would, depth by depth", () => {
+    expect([auto.method, kelvin.method, card.method]).toEqual(["auto", "kelvin", "card"]);
+    for (const [d, { cast_left_delta_e00 }] of card.depths.entries()) {
+      for (const { depths } of [auto, kelvin])
+        expect(depths[d].card_cast_left_delta_e00).toBe(cast_left_delta_e00);
+      expect(kelvin.depths[d].cast_left_delta_e00).toBeGreaterThan(cast_left_delta_e00);
+    }
+    expect(card.depths[0]).not.toHaveProperty("card_cast_left_delta_e00");
+  });
+
+  it("is not set again on the way, and its steps say what to set and whether a card would do better", () => {
+    for (const { balance_depths_descending_m: down, balance_depths_ascending_m: up } of [auto, kelvin]) {
+      expect(down).toEqual([RANGE.min_depth_m]);
+      expect(up).toEqual([RANGE.max_depth_m]);
+    }
+    expect(auto.procedure.map(({ code }) => code).slice(0, 2)).toEqual(["filter_first", "leave_to_camera"]);
+    expect(kelvin.procedure).toContainEqual(say("set_kelvin", { cct_K: 5600 }));
+    const worth = kelvin.depths.find(
+      ({ cast_left_delta_e00: cast, card_cast_left_delta_e00: onCard = 0 }) => cast - onCard > 5,
+    );
+    expect(kelvin.procedure.find(({ code }) => code === "card_would_do_better")).toEqual(
+      worth && say("card_would_do_better", { depth_m: worth.depth_m }),
+    );
   });
 });
 

@@ -4,6 +4,7 @@ import type { WhiteBalanceReasons } from "../codes/white-balance.js";
 import type { Conditions } from "../light/conditions.js";
 import { cctReasons } from "../reasons/cct-reasons.js";
 import type { WhiteBalanceFigures } from "../result/white-balance.js";
+import type { Scene } from "../scene/scene.js";
 
 type Reason = CodedReason<WhiteBalanceReasons & LightReasons>;
 
@@ -22,6 +23,8 @@ export function balanceReasons({ scene }: Conditions, answer: WhiteBalanceFigure
       }),
     );
   }
+  if (answer.method === "kelvin" || answer.method === "auto")
+    return [leftUncorrected(scene, answer), ...cctReasons(depths)];
   const deepestShort = [...depths].reverse().find(({ in_reach }) => !in_reach);
   if (scene.max_depth_m > scene.min_depth_m) {
     // Where the camera is at its limit a new balance takes nothing out either: none serves.
@@ -44,4 +47,20 @@ export function balanceReasons({ scene }: Conditions, answer: WhiteBalanceFigure
     reasons.push(reason("balance_in_reach", "computed"));
   }
   return [...reasons, ...cctReasons(depths)];
+}
+
+/** Where a balance in kelvin, or one that the camera finds, leaves most on grey. */
+function leftUncorrected(scene: Scene, { depths }: WhiteBalanceFigures): Reason {
+  const worst = depths.reduce((most, depth) =>
+    depth.cast_left_delta_e00 > most.cast_left_delta_e00 ? depth : most,
+  );
+  const left = {
+    depth_m: worst.depth_m,
+    cast: worst.cast_left_delta_e00,
+    card_cast: worst.card_cast_left_delta_e00 ?? worst.cast_left_delta_e00,
+  };
+  const { white_balance_kelvin_K: cct_K } = scene;
+  return cct_K === undefined
+    ? reason("auto_balance_leaves", "computed", left)
+    : reason("kelvin_balance_leaves", "computed", { cct_K, ...left });
 }

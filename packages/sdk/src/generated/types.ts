@@ -97,6 +97,10 @@ export type BalanceAtDepth = {
      */
     cast_left_delta_e00: number;
     /**
+     * The same after balancing on a card; present where `white_balance_mode` is another one. 0 to 1000.
+     */
+    card_cast_left_delta_e00?: number | undefined;
+    /**
      * Correlated colour temperature of the light on the card; absent where it has no meaning. 0 to 1000000 K.
      */
     cct_K?: number | undefined;
@@ -107,9 +111,9 @@ export type BalanceAtDepth = {
 };
 
 /**
- * How to balance: on a card in daylight, or on one at the lamps' working distance.
+ * How to balance: on a card in daylight, or on one at the lamps' working distance; or as `white_balance_mode` has it, in kelvin or by the camera itself.
  */
-export type BalanceMethod = 'card' | 'card_at_lamp_distance';
+export type BalanceMethod = 'card' | 'card_at_lamp_distance' | 'kelvin' | 'auto';
 
 /**
  * The light that the white balance is set to.
@@ -847,6 +851,11 @@ export type ExposureLossAnswer = {
 };
 
 /**
+ * How the camera is exposed: `manual` (for the subject) or `auto` (for the mean of the picture, open water and all).
+ */
+export type ExposureMode = 'manual' | 'auto';
+
+/**
  * Exposure value at ISO 100, as percentiles of what it may be.
  */
 export type ExposureValueEstimate = {
@@ -995,9 +1004,17 @@ export type FilterChoiceAnswer = {
      */
     filter_id?: string | undefined;
     /**
-     * Neutral density to mount with it, so that a white card at the shallow end just does not clip; absent where the camera's limits do. Metered on a grey, as `exposure-loss` has it, about half a stop more is held back. 0 to 100.
+     * Neutral density to mount with it, so that the shallow end is exposed right: a grey card, with `finish` `matched` a white card that just does not clip; absent where the camera's limits do. `exposure-loss`, by ISO 2720, holds back about half a stop more than a white card asks for. 0 to 100.
      */
     neutral_density?: number | undefined;
+    /**
+     * How the pictures are taken to be finished: what every colour error here is left after.
+     */
+    finish: Finish;
+    /**
+     * Whether another finish would turn the choice. Nominal figures.
+     */
+    other_finishes: Array<OtherFinish>;
     /**
      * How clear the choice is.
      */
@@ -1279,6 +1296,11 @@ export type FilterUse = 'lens' | 'lamp' | 'lens_or_lamp';
  * A filter to mount, by its kind, or `none`.
  */
 export type FilterVerdict = 'none' | 'red' | 'magenta' | 'blue' | 'green' | 'neutral';
+
+/**
+ * What is done with a picture before it is looked at: `in_camera` (nothing), `basic_edit` (balance, exposure, black level, saturation), `matched` (a grade profiled on a colour chart that was filmed).
+ */
+export type Finish = 'in_camera' | 'basic_edit' | 'matched';
 
 /**
  * Gain of a channel, as percentiles of what it may be.
@@ -2239,6 +2261,40 @@ export type NotFoundProblem = {
      * Id of the request, as in the header `X-Request-Id` and in the log of the service.
      */
     request_id?: string | undefined;
+};
+
+/**
+ * What another finish makes of the advised choice, the runner-up and no filter.
+ */
+export type OtherFinish = {
+    /**
+     * The finish that this is about.
+     */
+    finish: Finish;
+    /**
+     * The best of advised choice, runner-up and no filter under it.
+     */
+    filter_kind: FilterVerdict;
+    /**
+     * Its density; absent for `none`. 0 to 3.
+     */
+    filter_density?: number | undefined;
+    /**
+     * Its `id`, where it comes from the scene's `kit`.
+     */
+    filter_id?: string | undefined;
+    /**
+     * Colour error of the advised choice under it. 0 to 1000.
+     */
+    advised_colour_error_delta_e00: number;
+    /**
+     * The same of the runner-up. 0 to 1000.
+     */
+    runner_up_colour_error_delta_e00: number;
+    /**
+     * The same without a filter. 0 to 1000.
+     */
+    without_colour_error_delta_e00: number;
 };
 
 /**
@@ -3478,6 +3534,22 @@ export type ResolvedScene = {
      */
     recording_curve_points?: Array<RecordingPoint> | undefined;
     /**
+     * What is done with the pictures afterwards. The choice of a filter is judged by what is left after it. Default `matched`.
+     */
+    finish: Finish;
+    /**
+     * Whether you set the exposure for the subject, or the camera meters the whole picture by itself. In `auto` it may also shorten the exposure time. Default `manual`.
+     */
+    exposure_mode: ExposureMode;
+    /**
+     * How the camera comes to its white balance. `auto` takes the mean of subject, sea floor and open water for grey (Buchsbaum 1980), as far as the limits of its balance go. Default `card`.
+     */
+    white_balance_mode: WhiteBalanceMode;
+    /**
+     * What the white balance is set to, between its limits. With `white_balance_mode` `kelvin` alone, which needs it. 1500 to 20000 K.
+     */
+    white_balance_kelvin_K?: number | undefined;
+    /**
      * Lowest colour temperature that the white balance reaches. 2500 K where left out; by `camera_class` 2000 K for a cinema camera (from memory). 1500 to 20000 K.
      */
     white_balance_min_cct_K: number;
@@ -3801,6 +3873,22 @@ export type SceneFields = {
      * The recording's own curve, in place of `recording_curve`: 2 to 64 points, light and code values rising, from no light to the brightest (`light_share` 0 to 1). Straight between points.
      */
     recording_curve_points?: Array<RecordingPoint> | undefined;
+    /**
+     * What is done with the pictures afterwards. The choice of a filter is judged by what is left after it. Default `matched`.
+     */
+    finish?: Finish | undefined;
+    /**
+     * Whether you set the exposure for the subject, or the camera meters the whole picture by itself. In `auto` it may also shorten the exposure time. Default `manual`.
+     */
+    exposure_mode?: ExposureMode | undefined;
+    /**
+     * How the camera comes to its white balance. `auto` takes the mean of subject, sea floor and open water for grey (Buchsbaum 1980), as far as the limits of its balance go. Default `card`.
+     */
+    white_balance_mode?: WhiteBalanceMode | undefined;
+    /**
+     * What the white balance is set to, between its limits. With `white_balance_mode` `kelvin` alone, which needs it. 1500 to 20000 K.
+     */
+    white_balance_kelvin_K?: number | undefined;
     /**
      * Lowest colour temperature that the white balance reaches. 2500 K where left out; by `camera_class` 2000 K for a cinema camera (from memory). 1500 to 20000 K.
      */
@@ -4562,6 +4650,11 @@ export type WhiteBalanceAnswer = {
      */
     model: ModelVersion;
 };
+
+/**
+ * How the camera comes to its white balance: `card` (measured on a white or grey card at depth), `kelvin` (set to `white_balance_kelvin_K` and left there), `auto` (by itself).
+ */
+export type WhiteBalanceMode = 'card' | 'kelvin' | 'auto';
 
 /**
  * Share in percent, as percentiles of what it may be.

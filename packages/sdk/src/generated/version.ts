@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "edc90776c558fe0dab86aa5af81b7d1884c09411e880fe4a8adbcd4579601ce4";
+export const descriptionHash = "488160437451bb511ba8205aa4cadddbe7206d41b2c8f9c43e9ad8483570634f";

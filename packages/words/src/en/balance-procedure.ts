@@ -21,5 +21,9 @@ export const balanceProcedure: Texts<BalanceSteps, string> = {
   coming_up: (p) => `Coming up, balance at ${spokenDepths(p.depths_m)}.`,
   out_of_reach: (p) =>
     `From ${shown(p.depth_m, 1)} m on the camera cannot make the card quite neutral: take the nearest it offers and leave the rest to the grade.`,
+  leave_to_camera: () => "Leave the white balance on automatic, and look at a picture before you go deeper.",
+  set_kelvin: (p) => `Set the white balance to ${kelvin(p.cct_K)} K, and leave it there.`,
+  card_would_do_better: (p) =>
+    `From ${shown(p.depth_m, 1)} m on a white balance on a card would do clearly better, if your camera takes one.`,
   light_changes: () => "Balance again when the light changes: a cloud, a shaded wall, another kind of water.",
 };

@@ -58,6 +58,25 @@ export const steps: Texts<StepCodes, StepText> = {
     text: `Begin with ${setting(p)}; check the brightest parts of the picture.`,
     why: `A grey subject there meters EV ${shown(p.ev)} at ISO 100${p.behind ? " without the ND" : ""}.`,
   }),
+  set_modes: (p) => ({
+    text: `Set the exposure to ${p.exposure_mode === "auto" ? "automatic" : `manual, with an exposure time of ${dialShutter(p.exposure.shutter_s)}`}, and the white balance to ${{ auto: "automatic", kelvin: "a fixed temperature", card: "a card" }[p.white_balance_mode]}.`,
+    why: "What is on automatic drifts with what is in the picture: look at it now and then.",
+  }),
+  exposure_by_itself: (p) => ({
+    text:
+      Math.abs(p.stops) < 1 / 3
+        ? "Leave the exposure to the camera; check the brightest parts of the picture."
+        : `Leave the exposure to the camera, with a compensation of ${p.stops > 0 ? "+" : "-"}${shown(Math.abs(p.stops), 1)} for the subject; check the brightest parts of the picture.`,
+    why: "It meters the whole picture, water and all.",
+  }),
+  balance_by_itself: (p) => ({
+    text: "Leave the white balance on automatic, and look at a picture before you go on.",
+    why: `The camera takes the whole picture for grey on the average, water and all: a cast of ${shown(p.cast, 1)} (CIEDE2000) stays on grey.`,
+  }),
+  balance_in_kelvin: (p) => ({
+    text: `Set the white balance to ${kelvin(p.cct_K)} K, and leave it there.`,
+    why: `No setting in kelvin knows the water: a cast of ${shown(p.cast, 1)} (CIEDE2000) stays on grey.`,
+  }),
   balance_on_card: (p) => ({
     text: `Hold the card upright before the subject, out of your shadow, fill the middle of the frame with it and set the white balance.${p.cast > 0 ? " Balance the rest in the edit." : ""}`,
     why: `The balance takes out what water and filter do to white${p.cast > 0 ? `, all but ${castOf(p.cast)}` : ""}.`,

@@ -2,7 +2,7 @@ import type { LampPlan, SummaryCodes } from "@sunfathom/planner";
 import type { Texts } from "../problems/texts.js";
 import { setting } from "./dial.js";
 import { filterName } from "./filter-name.js";
-import { howOften, metres, stops } from "./format.js";
+import { howOften, kelvin, metres, stops } from "./format.js";
 
 const LAMPS: Readonly<Record<LampPlan, string>> = {
   none: "no video lights",
@@ -25,6 +25,9 @@ export const summary: Texts<SummaryCodes, string> = {
       : `At ${metres(from.depth_m)} m expose with ${setting(from)}, at ${metres(to.depth_m)} m with ${setting(to)}.`,
   balance: (p) =>
     `Balance on a card at the start${p.again > 0 ? ` and ${howOften(p.again)} more going down` : ""}.`,
+  expose_by_itself: () => "Leave the exposure to the camera.",
+  balance_by_itself: () => "Leave the white balance on automatic.",
+  balance_in_kelvin: (p) => `Set the white balance to ${kelvin(p.cct_K)} K.`,
   lamps_off: () => "Leave the video lights off: their colour would not match daylight.",
   lamps_with_filter: () => "Put the filters on the video lights and balance to daylight.",
   lamps_lead: () => "Let the video lights lead and balance to them.",

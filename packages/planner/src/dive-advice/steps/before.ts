@@ -19,8 +19,12 @@ export function beforeDive(d: Decisions): DiveStep[] {
     const { density, excess_stops: stops, mount } = exposure.neutral;
     steps.push(step(at, "neutral_density", { density, stops, mount }));
   }
-  const { shutter_s } = filmed;
-  steps.push(step(common, "set_frame", { exposure: { shutter_s }, bits: filmed.bits }));
+  const { exposure_mode = "manual", white_balance_mode = "card", shutter_s, bits } = filmed;
+  steps.push(
+    exposure_mode === "manual" && white_balance_mode === "card"
+      ? step(common, "set_frame", { exposure: { shutter_s }, bits })
+      : step(common, "set_modes", { exposure_mode, white_balance_mode, exposure: { shutter_s } }),
+  );
   return [...steps, ...lampsBefore(d)];
 }
 

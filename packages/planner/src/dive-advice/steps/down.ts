@@ -28,7 +28,7 @@ export function goingDown(d: Decisions): DiveStep[] {
   const before = settingAfter(d, steps);
   if (isDeeper && last.verdict === "too_dark") {
     if (exposure.stations[0].exposure.verdict !== "too_dark") steps.push(tooDark(deep, last));
-  } else if (isDeeper) {
+  } else if (isDeeper && filmed.exposure_mode !== "auto") {
     const stops = opensBy(before, setting, filmed.shutter_s);
     if (stops > DARKER_FROM_STOPS) steps.push(step(deep, "deep_exposure", { ...setting, stops }));
   }

@@ -19,7 +19,7 @@ export function comingUp(d: Decisions): DiveStep[] {
   const { setting, exposure: first } = startOfPlan(exposure);
   const before = settingAfter(d, [...goingDown(d), ...steps]);
   const stops = -opensBy(before, setting, filmed.shutter_s);
-  if (stops > DARKER_FROM_STOPS && first.verdict !== "too_dark") {
+  if (filmed.exposure_mode !== "auto" && stops > DARKER_FROM_STOPS && first.verdict !== "too_dark") {
     steps.push(step({ phase, depth_m: legs[0].top_m }, "shallow_exposure", { ...setting, stops }));
   }
   if (filmed.lamps.length > 0) {

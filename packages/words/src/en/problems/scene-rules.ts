@@ -96,6 +96,31 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       `The curve ${wanted === 0 ? "begins" : "ends"} at a light of ${light_share}, so that part of what is recorded has no code value.`,
       `${wanted} for the ${wanted === 0 ? "first" : "last"} point`,
     ),
+  kelvin_with_mode: (p) =>
+    p.case === "missing"
+      ? text(
+          "A white balance in kelvin has nothing to be set to.",
+          "white_balance_kelvin_K, or white_balance_mode card or auto",
+        )
+      : text(
+          `White balance by ${p.white_balance_mode} takes no kelvin.`,
+          "leave it out, or white_balance_mode kelvin",
+        ),
+  kelvin_within_limits: ({ white_balance_kelvin_K, min_K, max_K }) =>
+    text(
+      `${white_balance_kelvin_K} K lies outside the camera's white balance.`,
+      `${min_K} to ${max_K}, or other limits in white_balance_min_cct_K and white_balance_max_cct_K`,
+    ),
+  auto_exposure_free: ({ fixed }) =>
+    text(
+      `${fixed.join(", ")} are fixed: automatic exposure has nothing left to set.`,
+      "exposure_mode manual, or leave one of them out",
+    ),
+  card_balance_not_auto: () =>
+    text(
+      "A camera that balances by itself has no locked balance for the cards.",
+      "white_balance_mode card or kelvin for raw pictures or one balance, or leave locked_balance out",
+    ),
   one_lens_filter: () => text("The lens filter is given twice.", oneFilter),
   one_filter_strength: () =>
     text("The filter's strength is given twice.", "filter_density or filter_stops, not both"),
@@ -158,6 +183,12 @@ export const sceneRuleMeanings = (): Readonly<Record<keyof SceneRuleParameters, 
   recording_curve_points_rising:
     "Light and code values of `recording_curve_points` rise from point to point.",
   recording_curve_points_whole: "`recording_curve_points` begin at a `light_share` of 0 and end at one of 1.",
+  kelvin_with_mode: "`white_balance_kelvin_K` and `white_balance_mode` `kelvin` go together.",
+  kelvin_within_limits:
+    "`white_balance_kelvin_K` lies between `white_balance_min_cct_K` and `white_balance_max_cct_K`.",
+  auto_exposure_free:
+    "With `exposure_mode` `auto`, one of `iso`, `f_number` and `shutter_s` at least is left out.",
+  card_balance_not_auto: "`locked_balance` does not go with `white_balance_mode` `auto`.",
   one_lens_filter:
     "The lens filter is given as `filter_kind` and `filter_density`, as `filter_transmittance`, or as `filter_samples`.",
   one_filter_strength: "The strength of a filter is given as `filter_density` or as `filter_stops`.",

@@ -17,6 +17,10 @@ export const exposureLossReasons: Texts<ExposureLossReasons, string> = {
     p.stops > 0
       ? `At ${shown(p.depth_m, 1)} m a meter that averages the picture asks for ${shown(p.stops, 1)} stops less exposure than the subject, for water and floor are brighter: expose for the subject, or follow the meter and keep the blue behind it.`
       : `At ${shown(p.depth_m, 1)} m a meter that averages the picture asks for ${shown(-p.stops, 1)} stops more exposure than the subject, for water and floor are darker: expose for the subject, or it burns out.`,
+  auto_exposes_picture: (p) =>
+    p.stops > 0
+      ? `Automatic exposure goes by the whole picture: at ${shown(p.depth_m, 1)} m that leaves the subject ${shown(p.stops, 1)} stops too dark, for water and floor are brighter. Set exposure compensation to +${shown(p.stops, 1)}, or lock the exposure on the subject.`
+      : `Automatic exposure goes by the whole picture: at ${shown(p.depth_m, 1)} m that leaves the subject ${shown(-p.stops, 1)} stops too bright, for water and floor are darker. Set exposure compensation to -${shown(-p.stops, 1)}, or lock the exposure on the subject.`,
   filter_makes_it_darker: (p) =>
     `The filter on the lens takes ${shown(p.stops, 1)} of the missing stops: take it off.`,
   any_filter_would_worsen: () => "A filter on the lens would take more light away and make it worse.",

@@ -26,7 +26,14 @@ it("a part that would gain is told by its ends, or as the one depth that it is",
 });
 
 it("too much light is said of the camera without a filter", () => {
-  const p = { depth_m: 5, excess_stops: 1.2, density: 0.36, iso: 400, f_number: 5.6 };
+  const p = {
+    depth_m: 5,
+    excess_stops: 1.2,
+    density: 0.36,
+    iso: 400,
+    f_number: 5.6,
+    metering: "grey_card",
+  } as const;
   expect(filterChoiceReasons.light_is_too_much(p)).toContain("without a filter");
 });
 

@@ -6,7 +6,7 @@ import { atDepths, shown } from "../format.js";
 /** What decides the choice of a filter. */
 export const filterMainReasons: Texts<FilterMainReasons, string> = {
   filter_earns: (p) =>
-    `${atDepths(p.min_m, p.max_m)} ${filterName(p.filter)} leaves a mean colour error of ${shown(p.with_e, 1)} (CIEDE2000); without a filter ${shown(p.without_e, 1)} is left after balancing and grading.`,
+    `${atDepths(p.min_m, p.max_m)} ${filterName(p.filter)} leaves a mean colour error of ${shown(p.with_e, 1)} (CIEDE2000); without a filter ${shown(p.without_e, 1)} is left.`,
   no_filter_earns: (p) =>
     `No filter earns its place: the best of them, ${filterName(p.best)}, would ${p.best_change < 0 ? "lower" : "raise"} the mean colour error by ${shown(Math.abs(p.best_change), 2)}, and it takes a fall of ${shown(p.worthwhile, 1)} to be worth mounting.`,
   no_filter_owned: () =>

@@ -10,6 +10,10 @@ export const whiteBalanceReasons: Texts<WhiteBalanceReasons, string> = {
     `Light changes with depth: going down, the cast since the last balance reaches ${shown(p.tolerance, 1)} (CIEDE2000) ${howOften(p.times)}, first at ${shown(p.first_m, 1)} m.`,
   one_balance_serves: (p) =>
     `One balance serves the whole range: a new one would nowhere take out a cast of more than ${shown(p.tolerance, 1)} (CIEDE2000).`,
+  kelvin_balance_leaves: (p) =>
+    `Set to ${kelvin(p.cct_K)} K, the camera leaves a cast of ${shown(p.cast, 1)} (CIEDE2000) on grey at ${shown(p.depth_m, 1)} m; balanced on a card there, ${shown(p.card_cast, 1)} would be left.`,
+  auto_balance_leaves: (p) =>
+    `Automatic white balance takes the whole picture for grey on the average, water and all, as far as its limits go: at ${shown(p.depth_m, 1)} m that leaves a cast of ${shown(p.cast, 1)} (CIEDE2000) on grey; balanced on a card there, ${shown(p.card_cast, 1)} would be left.`,
   balance_in_reach: () => "The camera's white balance reaches a neutral card over the whole range.",
   balance_falls_short: (p) =>
     `At ${shown(p.depth_m, 1)} m the camera's balance falls short by ${shown(p.short_stops, 2)} stops between channels, which leaves a cast of ${shown(p.cast, 1)} (CIEDE2000) on grey.`,
