@@ -21,5 +21,5 @@ export function answersKept(): Readonly<Record<string, KeptAnswer>> {
 export const answerName = (path: string): string =>
   path
     .replace(/^\/(v1\/)?/, "")
-    .replace(/\{.*?\}/g, "kind")
+    .replace(/\{[^{}]*\}/g, "kind")
     .replaceAll("/", "-");

@@ -27,7 +27,7 @@ export async function realAnswers(app: FastifyInstance): Promise<Record<string, 
     const [mediaType] = Object.keys(operation?.responses["200"]?.content ?? {});
     if (operation === undefined) continue;
     const [first] = Object.values(post?.requestBody?.content["application/json"]?.examples ?? {});
-    const url = path.replace(/\{(.*?)\}/g, (_, name) => exampleOf(operation, name));
+    const url = path.replace(/\{([^{}]*)\}/g, (_, name) => exampleOf(operation, name));
     const body = first === undefined ? undefined : withToken(first.value, token);
     const reply = await app.inject(
       body === undefined ? { method: "GET", url } : { method: "POST", url, payload: body as object },
