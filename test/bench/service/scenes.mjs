@@ -19,8 +19,12 @@ export function requestsFor(name) {
   return { path: operation.path, answer: operation.answer, request: operation.request, bodies };
 }
 
-/** @type {Record<string, string>} */
-const EXAMPLES = { "mixed-light": "reef_with_lamps" };
+/**
+ * Where the first is not what is measured. Attenuation stands for the service around an answer: one that is worked out at once,
+ * on the thread that answers.
+ * @type {Record<string, string>}
+ */
+const EXAMPLES = { attenuation: "outer_reef_morning", "mixed-light": "reef_with_lamps" };
 
 /** Rounded, since callers write numbers of so many digits. */
 const to = (/** @type {number} */ value, /** @type {number} */ decimals) => Number(value.toFixed(decimals));

@@ -11,7 +11,8 @@ const here = fileURLToPath(new URL(".", import.meta.url));
 const SERVER = fileURLToPath(new URL("../../../services/api/dist/server.js", import.meta.url));
 /** As `npm start` and the container run it. */
 const COMMAND = [process.execPath, ...startFlags, SERVER];
-const CONNECTIONS = 16;
+/** No more than one client may have heavy requests waiting, beyond which the service rightly refuses. */
+const CONNECTIONS = 12;
 
 /**
  * The whole service as it runs, with its log on and its limit counted but set where one asker does not meet it. Load shedding is

@@ -1,10 +1,14 @@
-import { brotliDecompressSync, gunzipSync } from "node:zlib";
-import type { FastifyInstance, InjectOptions } from "fastify";
+import { promisify } from "node:util";
+import { brotliDecompressSync, gunzipSync, gzip } from "node:zlib";
+import Fastify, { type FastifyInstance, type InjectOptions } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
 import { defaultExposure } from "../exposure.js";
 import { operations } from "../operations.js";
 import { unhurried } from "../unhurried.test-support.js";
+import { compressAnswers } from "./compress.js";
+import { handleError } from "./errors.js";
+import { tag } from "./send-json.js";
 
 let app: FastifyInstance;
 beforeAll(async () => {
@@ -94,4 +98,38 @@ it("leaves what is compressed already, and what is small, as it is", async () =>
 it("says beside what else an answer varies by", async () => {
   const exposed = await ask({ url: "/v1/models", headers: { origin: "https://shop.example" } }, "gzip");
   expect(exposed.headers["vary"]?.split(/, ?/)).toContain("Accept-Encoding");
+});
+
+describe("an answer that is still being compressed when its time is up", () => {
+  const slow = "[1,2,3]".repeat(300_000);
+  let timedOut: FastifyInstance;
+  let passed: unknown[];
+  beforeAll(async () => {
+    passed = [];
+    timedOut = Fastify();
+    timedOut.setErrorHandler(handleError);
+    compressAnswers(timedOut);
+    // Comes after the compression.
+    timedOut.addHook("onSend", (_request, _reply, payload, done) => {
+      passed.push(payload);
+      done(null, payload);
+    });
+    timedOut.get("/", (_request, reply) => {
+      tag(reply, '"a"').type("application/json").send(slow);
+      // As the framework does when it is up.
+      reply.send(Object.assign(new Error("late"), { code: "FST_ERR_HANDLER_TIMEOUT" }));
+    });
+    await timedOut.ready();
+  });
+  afterAll(() => timedOut.close());
+
+  it("gives way to the problem that says so, which has no tag of it, and is not sent behind it", async () => {
+    const answer = await timedOut.inject({ url: "/", headers: { "accept-encoding": "gzip" } });
+    expect([answer.statusCode, answer.json().code]).toEqual([503, "unavailable"]);
+    expect(answer.headers["etag"]).toBeUndefined();
+    expect(answer.headers["content-encoding"]).toBeUndefined();
+    // Ten times as much, begun later: the other has been compressed by then.
+    await promisify(gzip)(Buffer.from(slow.repeat(10)), { level: 1 });
+    expect(passed).toEqual([answer.payload]);
+  });
 });

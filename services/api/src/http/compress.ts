@@ -33,7 +33,8 @@ function keptForm(bytes: Buffer, encoding: Encoding): Promise<Buffer> {
 
 /**
  * Compresses JSON and text over 4 kB for clients that accept it, off the main thread: by brotli what is fixed, by gzip what is worked
- * out. Each form has an entity tag of its own (RFC 9110, section 8.8.3.3).
+ * out. Each form has an entity tag of its own (RFC 9110, section 8.8.3.3). Where the time is up meanwhile, the problem that
+ * says so has gone by then: there is nothing left to send.
  */
 export function compressAnswers(app: FastifyInstance): void {
   app.addHook<Buffer | string>("onSend", (request, reply, payload, done) => {
@@ -49,10 +50,13 @@ export function compressAnswers(app: FastifyInstance): void {
     if (encoding === undefined) return done(null, payload);
     (lasting ? keptForm(bytes, encoding) : once(bytes)).then(
       (compressed) => {
+        if (reply.raw.headersSent) return;
         sayForm(reply, encoding);
         done(null, compressed);
       },
-      (error: Error) => done(error),
+      (error: Error) => {
+        if (!reply.raw.headersSent) done(error);
+      },
     );
   });
 }

@@ -7,6 +7,8 @@ export const problemType = "application/problem+json; charset=utf-8";
 /** Ends a request with a problem (RFC 9457), which carries the request's id. */
 export function sendProblem(reply: FastifyReply, { errors, ...rest }: Problem): FastifyReply {
   const whole = { ...rest, request_id: reply.request.id, ...(errors === undefined ? {} : { errors }) };
+  // Of an answer that came too late to be sent.
+  reply.removeHeader("etag");
   return reply
     .code(rest.status)
     .header("content-type", problemType)
