@@ -30,6 +30,10 @@ describe("how the camera is set over a dive", () => {
     for (const { setting } of stations) expect(setting.behind).toEqual({ density: neutral?.density });
   });
 
+  it("is behind none where the camera exposes itself: it shortens the exposure", () => {
+    expect(planOf({ ...wide, exposure_mode: "auto" }).neutral).toBeUndefined();
+  });
+
   it("has neutral density come off where it is no longer needed, if the mount lets it", () => {
     const { neutral, ...plan } = planOf({ ...deep, filter_change_underwater: "clip_on" });
     expect(neutral?.off?.depth_m).toBeGreaterThan(1);

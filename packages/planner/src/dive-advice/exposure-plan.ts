@@ -105,7 +105,8 @@ export function exposurePlanFor(scene: Scene, legs: Readonly<NonEmpty<Leg>>): Ex
       "stations",
     ),
   });
-  if (most < WORTH_NEUTRAL_STOPS) return plain();
+  // A camera that exposes itself shortens the exposure instead.
+  if (most < WORTH_NEUTRAL_STOPS || scene.exposure_mode === "auto") return plain();
 
   const lastBright = bright.lastIndexOf(true);
   const all = lastBright === points.length - 1;

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "488160437451bb511ba8205aa4cadddbe7206d41b2c8f9c43e9ad8483570634f";
+export const descriptionHash = "855613da672feb458246bb960270fdc3f6c102ba58a1e2d5025e06a73e77d70b";
