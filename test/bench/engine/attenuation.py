@@ -29,7 +29,6 @@ um = band_nm / 1000
 after = np.clip(np.searchsorted(band_nm, nm, side="right"), 1, len(band_nm) - 1)
 share = (nm - band_nm[after - 1]) / (band_nm[after] - band_nm[after - 1])
 beyond = nm > 700
-at_555 = int(np.searchsorted(nm, 555))
 steps = np.arange(1, DEPTHS + 1) / DEPTHS
 
 
@@ -97,11 +96,10 @@ def below_surface(sun_deg):
 
 
 def attenuation(chlorophyll, mu0):
-    """Morel & Maritorena 2001, scattering from Kd, and Kirk 1984."""
+    """Morel & Maritorena 2001, attenuation and scattering of case 1 water, and Kirk 1984."""
     k = np.maximum(a_w, np.where(beyond, k_w, Kw + chi * chlorophyll[:, None] ** e))
-    particles = 5.76 * np.maximum(5e-4, k[:, at_555] - k_w[at_555]) ** 0.968
-    slope = np.clip(0.096 - 0.259 * np.log(particles), 0, 1)
-    b = b_w + particles[:, None] * (555 / nm) ** slope[:, None]
+    particles = 0.416 * chlorophyll**0.766
+    b = b_w + particles[:, None] * (550 / nm)
     half = (0.425 * 0.9 - 0.19) * b / 2
     a = np.maximum(a_w, np.sqrt(half**2 + 0.81 * k**2) - half)
     weight = (0.425 * mu0 - 0.19)[:, None]

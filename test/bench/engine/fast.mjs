@@ -18,7 +18,7 @@ const spectrum = () => new Float64Array(GRID_SIZE);
 const daylight = { direct: spectrum(), diffuse: spectrum() };
 const [below, reference, kd] = [spectrum(), spectrum(), spectrum()];
 const water = emptyWater();
-const NOMINAL = {};
+const NOMINAL = { coastalShare: 0 };
 const losses = new DepthLosses();
 const depths = { first_m: 0, step_m: 0, count: DEPTHS };
 

@@ -21,7 +21,7 @@ export function attenuate(scenes, from, to, out) {
   for (let n = from; n < to; n++) {
     const [chlorophyll, sun_deg, deepest_m] = scenes.subarray(n * FIELDS, (n + 1) * FIELDS);
     const light = throughSurface(surfaceDaylight(sun_deg, 0), sun_deg, WIND_M_S);
-    const kd = kdUnderSun(waterFromKd(kdFromChlorophyll(chlorophyll)), light.mu0);
+    const kd = kdUnderSun(waterFromKd(kdFromChlorophyll(chlorophyll), { coastalShare: 0 }), light.mu0);
     const depths = Matrix.columnVector(
       Array.from({ length: DEPTHS }, (_, d) => (deepest_m * (d + 1)) / DEPTHS),
     );

@@ -19,7 +19,7 @@ export function attenuate(scenes, from, to, out) {
   for (let n = from; n < to; n++) {
     const [chlorophyll, sun_deg, deepest_m] = scenes.subarray(n * FIELDS, (n + 1) * FIELDS);
     const light = throughSurface(surfaceDaylight(sun_deg, 0), sun_deg, WIND_M_S);
-    const kd = kdUnderSun(waterFromKd(kdFromChlorophyll(chlorophyll)), light.mu0);
+    const kd = kdUnderSun(waterFromKd(kdFromChlorophyll(chlorophyll), { coastalShare: 0 }), light.mu0);
     for (let depth = 1; depth <= DEPTHS; depth++) {
       const left = pathTransmittance(kd, (deepest_m * depth) / DEPTHS);
       for (const seen of SENSITIVITIES) {
