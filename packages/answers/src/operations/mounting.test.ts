@@ -117,7 +117,7 @@ describe("filter-mounting", () => {
     const first = bodyOf(scene);
     const { assumed, ...again } = first.scene;
     expect(assumed).toContain("f_number");
-    expect(bodyOf(again)).toEqual({ ...first, scene: { ...again, assumed: [] } });
+    expect(bodyOf(again)).toEqual({ ...first, scene: { ...again, assumed: ["entrance_pupil_distance_mm"] } });
   });
 
   it("refuses what its schema and its rules refuse", () => {

@@ -26,5 +26,10 @@ export function canonicalMounting(wire: WireMountingScene): Canonical<FilterMoun
     { ...wire, rings },
     assuming(assumed),
   ) as Echo<ResolvedMountingScene>;
+  // The answer says what it takes these to be, and how unsure that is: no value of theirs would give the same answer.
+  const { sensor_diagonal_mm, entrance_pupil_distance_mm, focal_length_mm, field_of_view_deg } = scene;
+  const isFormatKnown = sensor_diagonal_mm ?? (focal_length_mm && field_of_view_deg);
+  if (isFormatKnown === undefined) assumed.push("sensor_diagonal_mm");
+  if (entrance_pupil_distance_mm === undefined) assumed.push("entrance_pupil_distance_mm");
   return { scene, assumed };
 }

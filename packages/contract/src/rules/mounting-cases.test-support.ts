@@ -41,4 +41,15 @@ export const mountingCases: Record<
     passes: [base, { ...base, rings: [] }, { ...base, rings: [ring, { ...ring, id: "b" }] }],
     refuses: [[{ ...base, rings: [ring, { ...ring, id: "b" }, ring] }, ["/rings/2/id"]]],
   },
+  port_outer_beyond_thread: {
+    passes: [
+      { ...bare, port_outer_diameter_mm: 84 },
+      { ...bare, port_thread_mm: 67 },
+      { ...bare, port_outer_diameter_mm: 67.5, port_thread_mm: 67 },
+    ],
+    refuses: [
+      [{ ...bare, port_outer_diameter_mm: 67, port_thread_mm: 67 }, ["/port_outer_diameter_mm"]],
+      [{ ...bare, port_outer_diameter_mm: 50, port_thread_mm: 67 }, ["/port_outer_diameter_mm"]],
+    ],
+  },
 };

@@ -39,7 +39,23 @@ const ringIdsUnique: RuleOf<"ring_ids_unique", RepeatedId, MountingScene> = {
   violations: ({ rings = [] }) => repeatedIds(rings, "/rings"),
 };
 
+/** A thread inside the rim cannot be as wide as the rim. */
+const portOuterBeyondThread: RuleOf<"port_outer_beyond_thread", { thread_mm: number }, MountingScene> = {
+  code: "port_outer_beyond_thread",
+  fields: ["port_outer_diameter_mm", "port_thread_mm"],
+  violations: ({ port_outer_diameter_mm: outer, port_thread_mm: thread_mm }) =>
+    outer === undefined || thread_mm === undefined || outer > thread_mm
+      ? []
+      : [broken("/port_outer_diameter_mm", { thread_mm })],
+};
+
 /** Every rule between fields of a mounting scene. */
-export const mountingRules = [lensFieldGiven, domeRadiusWithDome, rearOpeningWhole, ringIdsUnique] as const;
+export const mountingRules = [
+  lensFieldGiven,
+  domeRadiusWithDome,
+  rearOpeningWhole,
+  ringIdsUnique,
+  portOuterBeyondThread,
+] as const;
 
 export type MountingRuleParameters = ParametersOf<typeof mountingRules>;

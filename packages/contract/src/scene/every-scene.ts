@@ -21,7 +21,8 @@ export function everyResolvedSceneFields(
 ) {
   return {
     assumed: list(text(name), {
-      description: "Fields that the caller left out and that a default filled in.",
+      description:
+        "Fields that the caller left out: a default filled them in, or the answer says what it takes them to be.",
       example,
     }),
   };

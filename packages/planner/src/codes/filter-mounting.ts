@@ -23,6 +23,12 @@ export interface FilterMountingReasons {
   mount_not_before_dome: Nothing;
   mount_port_without_thread: Nothing;
   mount_flip_seat_unknown: Nothing;
+  mount_clip_seat_unknown: Nothing;
+  mount_frame_for_housing: Nothing;
+  mount_holder_too_small: { inner_mm: number; port_mm: number };
+  mount_holder_too_large: { inner_mm: number; port_mm: number };
+  mount_holder_loose: { inner_mm: number; port_mm: number };
+  mount_holder_to_ask_for: { port_mm: number };
   mount_dome_room_unknown: Nothing;
   mount_not_an_action_camera: Nothing;
   mount_lens_stays_on: Nothing;

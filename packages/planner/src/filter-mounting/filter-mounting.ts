@@ -3,7 +3,7 @@ import type { FilterMountingReasons } from "../codes/filter-mounting.js";
 import { type NonEmpty, nonEmpty } from "../lists/non-empty.js";
 import type { FilterMountingAnswer, PortFigures } from "../result/filter-mounting.js";
 import type { FilterMountingScene } from "../scene/filter-mounting-scene.js";
-import { closeReason, cornerReason } from "./front-faults.js";
+import { cornerReason } from "./front-faults.js";
 import { type Judged, judge } from "./judge.js";
 import { lensOf } from "./lens.js";
 import { byFitness, holdersByHabit } from "./order.js";
@@ -12,6 +12,7 @@ import { procedureOf } from "./procedure.js";
 import { rearSheetReasons } from "./rear-sheet.js";
 import { type Reason, reason } from "./reason.js";
 import { checkRingIds } from "./rings.js";
+import { seatReasons } from "./seat.js";
 
 /** Field in air beyond which a flat port shows its faults at the edge (common practice). */
 const FLAT_PORT_GOOD_TO_deg = 90;
@@ -49,6 +50,7 @@ export function filterMounting(scene: FilterMountingScene): FilterMountingAnswer
     procedure: procedureOf(scene, advised),
     reasons: [
       ...placeReasons(scene, advised, ordered),
+      ...seatReasons(scene, advised.holder),
       ...frontReasons(advised),
       ...(advised.sheet ? rearSheetReasons(advised.sheet, port) : []),
       ...portReasons(port),
@@ -91,7 +93,6 @@ function frontReasons({ rings, front, faults }: Judged): Reason[] {
   return [
     ...(rings?.reasons ?? []),
     ...(faults.some(({ code }) => code === corners.code) ? [] : [corners]),
-    ...closeReason(front),
     ...(assumed
       ? [
           reason("pupil_distance_assumed", "common_practice", {

@@ -39,12 +39,16 @@ describe("room behind a dome", () => {
 });
 
 describe("corners", () => {
-  it("are a fault where dark or black, a fatal one only where no light is sure, wherever the pupil lies", () => {
+  it("are a fault where dark, or where they may be; a fatal one where black, unless at best less than a stop is lost", () => {
     const faults = (front: Front) => cornerFaults(front).map(({ fatal, reason: { code } }) => [fatal, code]);
     expect(faults(bare)).toEqual([]);
-    for (const grade of ["clear", "slight"] as const) expect(faults(withCorners(grade))).toEqual([]);
+    for (const grade of ["clear", "slight"] as const) {
+      expect(faults(withCorners(grade))).toEqual([]);
+      expect(faults(withCorners(grade, estimate(0, 90, 100)))).toEqual([[false, "corners_close"]]);
+    }
     expect(faults(withCorners("dark"))).toEqual([[false, "corners_dark"]]);
-    expect(faults(withCorners("black", estimate(0, 0, 1)))).toEqual([[false, "corners_black"]]);
+    expect(faults(withCorners("black", estimate(0, 0, 50)))).toEqual([[false, "corners_black"]]);
+    expect(faults(withCorners("black", estimate(0, 0, 49.9)))).toEqual([[true, "corners_black"]]);
     expect(faults(withCorners("black", estimate(0, 0, 0)))).toEqual([[true, "corners_black"]]);
   });
 

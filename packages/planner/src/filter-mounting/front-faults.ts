@@ -14,22 +14,25 @@ export function domeFaults({ dome_clearance_mm }: Front): Fault[] {
     : [];
 }
 
-/** Dark corners ask for care; corners that are cut off wherever in its spread the pupil lies rule the holder out. */
+/** A stop: corners that may lose more ask for care, and those that lose all and at best so much are ruled out. */
+const STOP_PERCENT = 50;
+
+/**
+ * Dark corners ask for care, and so do those that may be dark. A holder whose corners are likely black is ruled out, unless less
+ * than a stop is lost where the pupil lies as near as it may.
+ */
 export function cornerFaults(front: Front): Fault[] {
   const { vignetting } = front;
-  if (vignetting?.grade !== "black" && vignetting?.grade !== "dark") return [];
-  const weigh = vignetting.corner_light_percent.high === 0 ? fatal : care;
-  return [weigh(cornerReason(front))];
+  if (vignetting?.grade !== "black" && vignetting?.grade !== "dark") return closeReason(front).map(care);
+  const isLost = vignetting.grade === "black" && vignetting.corner_light_percent.high < STOP_PERCENT;
+  return [(isLost ? fatal : care)(cornerReason(front))];
 }
-
-/** Light in the corner at the dark end of what it may be, below which it is said: a stop. */
-const CLOSE_PERCENT = 50;
 
 /** Said where the corners are likely to do, but may be dark; empty where not. */
 export function closeReason({ vignetting, clear_diameter_needed_mm }: Front): Reason[] {
   if (vignetting?.grade !== "clear" && vignetting?.grade !== "slight") return [];
   const least_light_percent = vignetting.corner_light_percent.low;
-  if (least_light_percent >= CLOSE_PERCENT) return [];
+  if (least_light_percent >= STOP_PERCENT) return [];
   const clear_diameter_safe_mm = clear_diameter_needed_mm.high;
   return [reason("corners_close", "computed", { least_light_percent, clear_diameter_safe_mm })];
 }

@@ -54,7 +54,14 @@ describe("corners behind a filter", () => {
 
   it("show as a loss in stops only where some light is certain", () => {
     const tight = filterMounting(
-      sceneOf({ entrance_pupil_distance_mm: 25, f_number: 8, holder: "screw_on_lens", filter_thread_mm: 77 }),
+      sceneOf({
+        entrance_pupil_distance_mm: 24,
+        dome_radius_mm: 200,
+        lens_interchangeable: false,
+        f_number: 8,
+        holder: "screw_on_lens",
+        filter_thread_mm: 77,
+      }),
     );
     expect(tight.vignetting!.grade).toBe("black");
     expect(tight.vignetting!.corner_loss_stops).toBeUndefined();

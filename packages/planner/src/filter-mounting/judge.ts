@@ -3,12 +3,14 @@ import type { MountPlace, MountVerdict, RearSheet } from "../result/filter-mount
 import type { FilterHolder, FilterMountingScene } from "../scene/filter-mounting-scene.js";
 import type { FilterChange } from "../scene/scene.js";
 import { care, type Fault, VERDICTS, weighed } from "./fault.js";
+import { SMALL_FORMAT_mm } from "./format.js";
 import { type Front, frontOf, WIDEST_IN_FRONT_deg } from "./front.js";
 import { cornerFaults, domeFaults } from "./front-faults.js";
 import type { LensFacts } from "./lens.js";
 import { rearSheetOf, sheetFarReasons } from "./rear-sheet.js";
 import { type Reason, reason } from "./reason.js";
 import { type RingsFound, ringsFrom } from "./rings.js";
+import { seatFaults } from "./seat.js";
 
 export interface Judged {
   holder: FilterHolder;
@@ -38,12 +40,12 @@ export function judge(scene: FilterMountingScene, lens: LensFacts, holder: Filte
     return { ...base, ...weighed([...sheetFaults, ...change]), sheet };
   }
   const seat_mm = seatOf(scene, holder);
-  const unknown = unknownFit(scene, holder).map(care);
+  const doubts = [...unknownFit(scene, holder).map(care), ...seatFaults(scene, holder)];
   const ways = seat_mm === undefined ? [undefined] : ringsFrom(seat_mm, scene);
   const tried = ways.map((rings) => {
     const front = frontOf(scene, lens, { place, seat_mm, mounted: rings?.mounted ?? [] });
     const ringFaults = (rings?.faults ?? []).map(care);
-    const faults = [...domeFaults(front), ...cornerFaults(front), ...ringFaults, ...unknown, ...change];
+    const faults = [...domeFaults(front), ...cornerFaults(front), ...ringFaults, ...doubts, ...change];
     return { ...base, ...weighed(faults), ...(rings ? { rings } : {}), front };
   });
   return tried.reduce((best, next) => (rankOf(next) < rankOf(best) ? next : best));
@@ -54,25 +56,18 @@ function sheetDoubts(sheet: RearSheet): Reason[] {
   return sheet.focus === "past_infinity_needed" ? sheetFarReasons(sheet) : [];
 }
 
-/** What is not known of the place in front of the lens and has to be tried. */
-function unknownFit(
-  { port_kind, dome_radius_mm, port_thread_mm }: FilterMountingScene,
-  holder: FilterHolder,
-): Reason[] {
-  if (holder === "screw_on_lens" && port_kind === "dome" && dome_radius_mm === undefined) {
-    return [reason("mount_dome_room_unknown", "common_practice")];
-  }
-  return holder === "flip" && port_kind === "flat" && port_thread_mm === undefined
-    ? [reason("mount_flip_seat_unknown", "common_practice")]
+/** What is not known of the room behind a dome and has to be tried. */
+const unknownFit = ({ port_kind, dome_radius_mm }: FilterMountingScene, holder: FilterHolder): Reason[] =>
+  holder === "screw_on_lens" && port_kind === "dome" && dome_radius_mm === undefined
+    ? [reason("mount_dome_room_unknown", "common_practice")]
     : [];
-}
 
 const rankOf = ({ verdict }: { verdict: MountVerdict }): number => VERDICTS.indexOf(verdict);
 
 function placeOf({ port_kind }: FilterMountingScene, holder: FilterHolder): MountPlace {
   if (holder === "rear_sheet") return "behind_lens";
   if (holder === "screw_on_lens") return "on_lens";
-  return port_kind === "none" || holder === "action_camera" ? "before_window" : "before_port";
+  return port_kind === "none" ? "before_window" : "before_port";
 }
 
 /** The thread that the first ring or the filter screws into; undefined for clips and frames. */
@@ -106,7 +101,10 @@ function obstacleTo(scene: FilterMountingScene, lens: LensFacts, holder: FilterH
         ? reason("mount_lens_stays_on", "common_practice")
         : undefined;
     case "action_camera":
-      return port_kind === "none" ? undefined : reason("mount_not_an_action_camera", "common_practice");
+      if (port_kind === "dome") return reason("mount_not_before_dome", "common_practice");
+      return port_kind === "none" || isSmall(scene, lens)
+        ? undefined
+        : reason("mount_not_an_action_camera", "common_practice");
     case "screw_on_lens":
       if (port_kind === "none") return reason("mount_window_is_port", "common_practice");
       if (lens_thread_mm === undefined) return withoutThread(scene);
@@ -122,6 +120,10 @@ function obstacleTo(scene: FilterMountingScene, lens: LensFacts, holder: FilterH
         : undefined;
   }
 }
+
+/** A camera for which frames are made, in its dive housing; a larger one whose lens stays on is taken at its owner's word. */
+const isSmall = ({ holder, lens_interchangeable }: FilterMountingScene, { diagonal_mm }: LensFacts) =>
+  diagonal_mm <= SMALL_FORMAT_mm || (holder === "action_camera" && !lens_interchangeable);
 
 const withoutThread = ({ lens_kind }: FilterMountingScene): Reason =>
   lens_kind === "fisheye"

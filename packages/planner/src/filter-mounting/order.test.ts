@@ -32,7 +32,8 @@ describe("holders", () => {
 });
 
 describe("what was judged", () => {
-  const judged = holdersByHabit(COMPACT).map((holder) => judge(COMPACT, lensOf(COMPACT), holder));
+  const measured = { ...COMPACT, port_outer_diameter_mm: 84 };
+  const judged = holdersByHabit(measured).map((holder) => judge(measured, lensOf(measured), holder));
   const ordered = (asked?: FilterHolder) =>
     byFitness(judged, asked).map(({ holder, verdict }) => `${holder} ${verdict}`);
 
@@ -45,6 +46,15 @@ describe("what was judged", () => {
       "rear_sheet does_not_fit",
       "action_camera does_not_fit",
     ]);
+  });
+
+  it("is a sheet behind the lens only after what a picture of a wall settles", () => {
+    const all = holdersByHabit(WIDE_ZOOM).map((holder) => judge(WIDE_ZOOM, lensOf(WIDE_ZOOM), holder));
+    expect(
+      byFitness(all, undefined)
+        .slice(0, 2)
+        .map(({ holder, verdict }) => `${holder} ${verdict}`),
+    ).toEqual(["screw_on_lens fits_with_care", "rear_sheet fits"]);
   });
 
   it("begins with the one asked for, unless that does not fit", () => {

@@ -18,9 +18,20 @@ export function holdersByHabit({
   return change === "none" ? habit : [change, ...habit.filter((holder) => holder !== change)];
 }
 
-/** Best first: by verdict, then by habit. The holder asked for leads unless it does not fit. */
+/** Whether a picture of a wall settles, before the trip, all that is in doubt. */
+const isSettledByWall = ({ verdict, faults }: Judged): boolean =>
+  verdict === "fits_with_care" && faults.every(({ code }) => code === "corners_close");
+
+/**
+ * Best first: by verdict, then by habit. The holder asked for leads unless it does not fit. A sheet behind the lens, which lays the
+ * sensor open, comes after what only a picture of a wall has to show.
+ */
 export function byFitness(judged: readonly Judged[], asked: FilterHolder | undefined): Judged[] {
-  const rank = ({ holder, verdict }: Judged): number =>
-    holder === asked && verdict !== "does_not_fit" ? -1 : VERDICTS.indexOf(verdict);
+  const rank = (one: Judged): number => {
+    const { holder, verdict } = one;
+    if (holder === asked && verdict !== "does_not_fit") return -1;
+    if (isSettledByWall(one)) return 0.4;
+    return verdict === "fits" && holder === "rear_sheet" ? 0.6 : VERDICTS.indexOf(verdict);
+  };
   return [...judged].sort((a, b) => rank(a) - rank(b));
 }

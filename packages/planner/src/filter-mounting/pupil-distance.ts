@@ -2,6 +2,7 @@ import type { PupilBasis } from "../codes/filter-mounting.js";
 import type { Estimate } from "../result/common.js";
 import type { MountPlace } from "../result/filter-mounting.js";
 import type { FilterMountingScene, LensKind } from "../scene/filter-mounting-scene.js";
+import { SMALL_FORMAT_mm } from "./format.js";
 import type { LensFacts } from "./lens.js";
 
 /**
@@ -16,6 +17,9 @@ const SHARE_OF_DIAGONAL: Record<LensKind, number> = { wide: 0.55, fisheye: 0.35,
 
 /** From the front of a flat port to the front rim of the lens behind it, glass included, from memory. */
 const PORT_AND_GAP_mm = 15;
+
+/** The same of an action camera's dive housing, whose window lies close to the camera's own. From memory. */
+const SMALL_PORT_AND_GAP_mm = 6;
 
 /** From the window of an action camera to its lens's pupil, from memory. */
 const WINDOW_mm = 5;
@@ -37,17 +41,23 @@ export function pupilDistance(scene: FilterMountingScene, lens: LensFacts, place
   const given = scene.entrance_pupil_distance_mm;
   const from = basisOf(scene, place);
   const inLens = given ?? assumed_mm(scene, lens, from);
-  const ahead = place === "before_port" ? PORT_AND_GAP_mm : 0;
+  const gap_mm = lens.diagonal_mm <= SMALL_FORMAT_mm ? SMALL_PORT_AND_GAP_mm : PORT_AND_GAP_mm;
+  const ahead = place === "before_port" ? gap_mm : 0;
   const likely = inLens + ahead;
-  const spread_mm = Math.hypot(
-    inLens * (given === undefined ? SPREAD_ASSUMED : SPREAD_GIVEN),
-    ahead * SPREAD_ASSUMED,
-  );
+  // A distance that is taken from the format is as unsure as the format.
+  const ofFormat = given === undefined && from === "sensor" ? lens.diagonal_spread : undefined;
+  const spread_mm = (format = 1) =>
+    Math.hypot(
+      inLens * (given === undefined ? SPREAD_ASSUMED : SPREAD_GIVEN),
+      inLens * (format - 1),
+      ahead * SPREAD_ASSUMED,
+    );
+  const [down_mm, up_mm] = [spread_mm(ofFormat?.low), spread_mm(ofFormat?.high)];
   return {
-    distance_mm: { low: likely - spread_mm, likely, high: likely + spread_mm },
+    distance_mm: { low: Math.max(0, likely - down_mm), likely, high: likely + up_mm },
     assumed: given === undefined,
     from,
-    spread_percent: (100 * spread_mm) / likely,
+    spread_percent: (100 * Math.max(down_mm, up_mm)) / likely,
   };
 }
 

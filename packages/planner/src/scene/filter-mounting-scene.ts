@@ -45,6 +45,10 @@ export interface FilterMountingScene {
   lens_thread_mm?: number;
   /** Filter thread on the outside of the port; absent where it has none. */
   port_thread_mm?: number;
+  /** Of the flat port, or the housing's window, where a clip or a hinge goes over it. */
+  port_outer_diameter_mm?: number;
+  /** Of the clip, hinge or frame that goes over it. */
+  holder_inner_diameter_mm?: number;
   /** The holder that is asked for; the best one is advised when absent. */
   holder?: FilterHolder;
   /** Thread of the filter; that of the lens or port is assumed when absent. */

@@ -2150,6 +2150,10 @@ export type MountingSceneFields = {
      */
     port_thread_mm?: number | undefined;
     /**
+     * Outer diameter of the port, which a clip or a hinge without a thread goes over. 20 to 400 mm.
+     */
+    port_outer_diameter_mm?: number | undefined;
+    /**
      * How far inside the lens has its entrance pupil, counted from the lens's front rim, or from the window of a camera with `port_kind` `none`. Assumed when left out; the answer says what. 0.5 to 200 mm.
      */
     entrance_pupil_distance_mm?: number | undefined;
@@ -2157,6 +2161,10 @@ export type MountingSceneFields = {
      * The holder that is asked for. The best one is advised when left out, or where this one does not fit.
      */
     holder?: FilterHolder | undefined;
+    /**
+     * Inner diameter of the clip, hinge or frame that goes over the port. One that fits is taken to be found when left out. 20 to 400 mm.
+     */
+    holder_inner_diameter_mm?: number | undefined;
     /**
      * Thread of the filter; that of the lens or port is assumed when left out. 20 to 150 mm.
      */
@@ -3312,6 +3320,10 @@ export type ResolvedMountingScene = {
      */
     port_thread_mm?: number | undefined;
     /**
+     * Outer diameter of the port, which a clip or a hinge without a thread goes over. 20 to 400 mm.
+     */
+    port_outer_diameter_mm?: number | undefined;
+    /**
      * How far inside the lens has its entrance pupil, counted from the lens's front rim, or from the window of a camera with `port_kind` `none`. Assumed when left out; the answer says what. 0.5 to 200 mm.
      */
     entrance_pupil_distance_mm?: number | undefined;
@@ -3319,6 +3331,10 @@ export type ResolvedMountingScene = {
      * The holder that is asked for. The best one is advised when left out, or where this one does not fit.
      */
     holder?: FilterHolder | undefined;
+    /**
+     * Inner diameter of the clip, hinge or frame that goes over the port. One that fits is taken to be found when left out. 20 to 400 mm.
+     */
+    holder_inner_diameter_mm?: number | undefined;
     /**
      * Thread of the filter; that of the lens or port is assumed when left out. 20 to 150 mm.
      */
@@ -3360,7 +3376,7 @@ export type ResolvedMountingScene = {
      */
     rings: Array<StepRing>;
     /**
-     * Fields that the caller left out and that a default filled in.
+     * Fields that the caller left out: a default filled them in, or the answer says what it takes them to be.
      */
     assumed: Array<string>;
 };
@@ -3594,7 +3610,7 @@ export type ResolvedScene = {
      */
     filter_fits?: Array<FilterFit> | undefined;
     /**
-     * Fields that the caller left out and that a default filled in.
+     * Fields that the caller left out: a default filled them in, or the answer says what it takes them to be.
      */
     assumed: Array<string>;
 };

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "855613da672feb458246bb960270fdc3f6c102ba58a1e2d5025e06a73e77d70b";
+export const descriptionHash = "c9def656d8bfa152210a47f45374f95bbf8bf38de1db5b9d321ba607260fc270";

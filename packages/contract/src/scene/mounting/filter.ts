@@ -66,6 +66,14 @@ export const mountedFilterFields = {
       "The holder that is asked for. The best one is advised when left out, or where this one does not fit.",
     example: "flip",
   }),
+  holder_inner_diameter_mm: quantity({
+    description:
+      "Inner diameter of the clip, hinge or frame that goes over the port. One that fits is taken to be found when left out.",
+    unit: "mm",
+    min: 20,
+    max: 400,
+    example: 85,
+  }),
   filter_thread_mm: quantity({
     ...thread,
     description: "Thread of the filter; that of the lens or port is assumed when left out.",

@@ -82,6 +82,13 @@ export const lensFields = {
     description: "Filter thread on the outside of the port; the port has none when left out.",
     example: 67,
   }),
+  port_outer_diameter_mm: quantity({
+    description: "Outer diameter of the port, which a clip or a hinge without a thread goes over.",
+    unit: "mm",
+    min: 20,
+    max: 400,
+    example: 84,
+  }),
   entrance_pupil_distance_mm: quantity({
     description:
       "How far inside the lens has its entrance pupil, counted from the lens's front rim, or from the window of a camera with `port_kind` `none`. Assumed when left out; the answer says what.",

@@ -14,6 +14,8 @@ export const mountingRuleTexts: Texts<MountingRuleParameters, FieldText> = {
   rear_opening_whole: (p) =>
     text(missing(p.missing), "rear_opening_width_mm together with rear_opening_height_mm"),
   ring_ids_unique: repeatedId,
+  port_outer_beyond_thread: ({ thread_mm }) =>
+    text("The port is no wider than its thread.", `more than ${thread_mm} mm, the port's thread`),
 };
 
 /** What each of them says, made when asked for. */
@@ -23,4 +25,5 @@ export const mountingRuleMeanings = (): Readonly<Record<keyof MountingRuleParame
   dome_radius_with_dome: "`dome_radius_mm` goes with `port_kind` `dome` alone.",
   rear_opening_whole: "`rear_opening_width_mm` and `rear_opening_height_mm` go together.",
   ring_ids_unique: "No two rings have the same `id`.",
+  port_outer_beyond_thread: "`port_outer_diameter_mm` is more than `port_thread_mm`.",
 });

@@ -36,11 +36,23 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   mount_port_without_thread: () =>
     "No thread is known on the outside of this port: a filter cannot be screwed onto it.",
   mount_flip_seat_unknown: () =>
-    "No thread is known on the outside of this port: see that the flip holder clamps onto it by itself, or give `port_thread_mm`.",
+    "No thread is known on the outside of this port: see that the flip holder clamps onto it by itself, or give `port_thread_mm` or `port_outer_diameter_mm`.",
+  mount_clip_seat_unknown: () =>
+    "How wide the port is outside is not known, so whether a clip grips it is not either: measure it, or give `port_outer_diameter_mm`.",
+  mount_frame_for_housing: () =>
+    "The frame has to be made for this camera's dive housing: one for the bare camera does not go over it. Try it before the trip.",
+  mount_holder_too_small: (p) =>
+    `The holder is ${shown(p.inner_mm, 1)} mm wide inside and the port ${shown(p.port_mm, 1)} mm outside: it does not go over.`,
+  mount_holder_too_large: (p) =>
+    `The holder is ${shown(p.inner_mm, 1)} mm wide inside and the port ${shown(p.port_mm, 1)} mm outside: it finds no grip.`,
+  mount_holder_loose: (p) =>
+    `The holder is ${shown(p.inner_mm - p.port_mm, 1)} mm wider than the port: line it with rubber until it grips, and tether it.`,
+  mount_holder_to_ask_for: (p) =>
+    `Ask for a holder for a port that measures ${shown(p.port_mm, 1)} mm outside.`,
   mount_dome_room_unknown: () =>
     "The dome's radius is not given, so the room between rim and dome is not known: try it slowly by hand, or give `dome_radius_mm`.",
   mount_not_an_action_camera: () =>
-    "Frames for action cameras fit over the camera's own window, not over a port.",
+    "Frames are made for action cameras and their housings, not for the port of a larger camera.",
   mount_lens_stays_on: () => "The lens of this camera does not come off: nothing can be put behind it.",
   mount_fixed_for_dive: () =>
     "The filter cannot be changed at depth in this place: choose one that serves the whole range of depths.",
@@ -81,7 +93,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   pupil_distance_assumed: (p) =>
     `The entrance pupil is assumed ${shown(p.distance_mm)} mm behind where the filter sits, give or take ${shown(p.spread_percent)} %, ${PUPIL_ASSUMED_FROM[p.from]}.`,
   format_assumed: (p) =>
-    `The picture's diagonal on the sensor is assumed to be ${shown(p.diagonal_mm, 1)} mm.`,
+    `The picture's diagonal on the sensor is assumed to be ${shown(p.diagonal_mm, 1)} mm: give sensor_diagonal_mm to be surer of the corners.`,
 
   flat_port_narrows: (p) =>
     `The flat window turns ${shown(p.field_in_air_deg)} degrees in air into ${shown(p.field_in_water_deg)} in water: things appear ${shown(p.enlarged_percent)} % larger and at three quarters of their distance.`,
