@@ -79,6 +79,7 @@ it("exports these, and nothing else", () => {
       "subjectFacings",
       "sunSides",
       "transferCurves",
+      "wantedLeadFrom_m",
       "waterBases",
       "waterHues",
       "waterTypes",

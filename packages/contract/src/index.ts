@@ -40,7 +40,13 @@ export type { FilterKindInfo, ModelInfo, WaterTypeInfo } from "./reference/refer
 export { type SceneRuleParameters, sceneRules } from "./rules/all.js";
 export { type MountingRuleParameters, mountingRules } from "./rules/mounting.js";
 export type { Rule, Violation } from "./rules/rule.js";
-export { bottomBelowDeepest_m, cameraDefault, lampDefaults, sceneDefaults } from "./scene/defaults.js";
+export {
+  bottomBelowDeepest_m,
+  cameraDefault,
+  lampDefaults,
+  sceneDefaults,
+  wantedLeadFrom_m,
+} from "./scene/defaults.js";
 export { type SceneExample, type SceneExampleName, sceneExamples } from "./scene/examples.js";
 export { flatLampNames } from "./scene/flat-lamp-names.js";
 export { impliedDaylightBasis } from "./scene/implied-daylight-basis.js";

@@ -7,6 +7,7 @@ import {
   resolvedSceneForm,
   shutterOfFrame_s,
   type Scene as WireScene,
+  wantedLeadFrom_m,
 } from "@sunfathom/contract";
 import type { Scene } from "@sunfathom/planner";
 import { byDensity } from "./by-density.js";
@@ -81,6 +82,16 @@ const inOneForm = oneForm<WireScene>({
     frame_rate_fps: ({ shutter_s, frame_rate_fps }) =>
       shutter_s === undefined || frame_rate_fps === undefined ? {} : { frame_rate_fps },
     lamps: (wire, assume) => ({ lamps: canonicalLamps(wire, assume) }),
+    wanted_lead_distance_m: ({ wanted_lead_stops, wanted_lead_distance_m, ...wire }, assume) => {
+      if (wanted_lead_stops === undefined) return {};
+      const lamps_m = [
+        ...(wire.lamps ?? []).map(({ distance_m }) => distance_m),
+        wire.lamp_distance_m ?? Infinity,
+      ];
+      const nearest_m = Math.min(...lamps_m);
+      const from_m = nearest_m === Infinity ? wantedLeadFrom_m : nearest_m;
+      return { wanted_lead_distance_m: assume(wanted_lead_distance_m, from_m, "wanted_lead_distance_m") };
+    },
     assumed: () => ({}),
   },
 });

@@ -85,6 +85,15 @@ export const IlluminanceEstimate = estimate({
   example: [2900, 4100, 5600],
 });
 
+export const LumensEstimate = estimate({
+  what: "Luminous flux",
+  unit: "lm",
+  decimals: 0,
+  min: 0,
+  max: 1e9,
+  example: [16000, 29000, 53000],
+});
+
 export const ExposureValueEstimate = estimate({
   what: "Exposure value at ISO 100",
   unit: "EV",

@@ -8,6 +8,7 @@ import {
   ColourErrorEstimate,
   IlluminanceEstimate,
   LossEstimate,
+  LumensEstimate,
   RatioEstimate,
   RelativePercentEstimate,
 } from "./estimates.js";
@@ -20,6 +21,12 @@ export const MixedLightVerdict = z
 export const WayOutKind = z
   .enum(["lamps_off", "lamp_filter", "balance_to_lamps", "come_closer"])
   .describe("A way out of two lights of different colour.");
+
+export const LumensVerdict = z
+  .enum(["enough", "closer", "stronger", "out_of_reach"])
+  .describe(
+    "Whether the lumens that are needed are to be had: the scene's lamps have them (`enough`), do it from closer, only stronger lamps do (`stronger`), or none that divers carry (`out_of_reach`).",
+  );
 
 export const BalanceTo = z
   .enum(["daylight", "lamps"])
@@ -179,6 +186,22 @@ export const MixedLightAtDepth = z
     lit_haze_percent: RelativePercentEstimate.describe(
       "Luminance of the haze that the lamps light between camera and subject, in percent of an 18 % grey subject; 1000000 stands for that and more, where nothing is seen of the subject any more; absent without lamps.",
     ).optional(),
+    lumens_needed_lm: LumensEstimate.describe(
+      "With `wanted_lead_stops`: luminous flux of all lamps together, without filters, that leads daylight by so much from `wanted_lead_distance_m`; 1000000000 stands for that and more. Absent without daylight.",
+    ).optional(),
+    lumens_verdict: choice(LumensVerdict, {
+      description: "With `wanted_lead_stops`: whether they are to be had.",
+      example: "stronger",
+    }).optional(),
+    own_lamps_lead_from_m: quantity({
+      description:
+        "With `wanted_lead_stops`: largest distance, to 0.05 m, from which the scene's lamps do it; absent where they do not from 0.2 m either.",
+      unit: "m",
+      decimals: 2,
+      min: 0.2,
+      max: 20,
+      example: 0.4,
+    }).optional(),
     ways_out: list(WayOut, {
       description: "What to do about it, best first; empty where the lights do not fight.",
       example: [exampleWay],

@@ -53,4 +53,19 @@ const flatLampComplete: RuleOf<"lamp_complete", { missing: string }> = {
   },
 };
 
-export const lampRules = [lampColour, lampFilterPair, lampsOnce, flatLampComplete] as const;
+const leadDistanceWithStops: RuleOf<"lead_distance_with_stops", Nothing> = {
+  code: "lead_distance_with_stops",
+  fields: ["wanted_lead_distance_m", "wanted_lead_stops"],
+  violations: ({ wanted_lead_distance_m, wanted_lead_stops }) =>
+    wanted_lead_distance_m === undefined || wanted_lead_stops !== undefined
+      ? []
+      : [broken("/wanted_lead_distance_m", {})],
+};
+
+export const lampRules = [
+  lampColour,
+  lampFilterPair,
+  lampsOnce,
+  flatLampComplete,
+  leadDistanceWithStops,
+] as const;

@@ -421,4 +421,8 @@ export const sceneCases: Record<
       [{ lamp_count: 2 }, ["/lamp_count", "/lamp_count"]],
     ],
   },
+  lead_distance_with_stops: {
+    passes: [{ wanted_lead_stops: 3 }, { wanted_lead_stops: 3, wanted_lead_distance_m: 0.8 }, {}],
+    refuses: [[{ wanted_lead_distance_m: 0.8 }, ["/wanted_lead_distance_m"]]],
+  },
 };

@@ -68,3 +68,6 @@ export const lampDefaults = {
   beam_angle_medium: "water",
   cct_K: 5600,
 } as const;
+
+/** How far from the subject lamps are asked to lead where neither that is said nor a lamp is there: at arm's length. From memory. */
+export const wantedLeadFrom_m = 0.8;

@@ -3,7 +3,7 @@ import { withoutDefault } from "../field/annotation.js";
 import { choice, list } from "../field/choice.js";
 import { withOptional } from "../field/optional.js";
 import { quantity } from "../field/quantity.js";
-import { lampDefaults } from "./defaults.js";
+import { lampDefaults, wantedLeadFrom_m } from "./defaults.js";
 import { FilterKind, filterDensity } from "./lens-filter.js";
 import { beamMedia, ledNames } from "./values.js";
 
@@ -114,6 +114,25 @@ export const resolvedLampsField = {
     description: "Lamps that are switched on; empty when there are none.",
     maxItems: mostLampGroups,
     example: [{ ...exampleLamp, beam_angle_medium: "water" }],
+  }),
+};
+
+/** The question the other way round: what light would do. */
+export const wantedLeadFields = {
+  wanted_lead_stops: quantity({
+    description:
+      "By how many stops lamps are to outshine daylight on the subject, in the green channel: `mixed-light` then answers how many lumens that takes.",
+    unit: "stop",
+    min: -5,
+    max: 10,
+    example: 3,
+  }),
+  wanted_lead_distance_m: quantity({
+    description: `From those lamps to the subject. With \`wanted_lead_stops\`; that of the nearest lamp where it is left out, ${wantedLeadFrom_m} m where there is none.`,
+    unit: "m",
+    min: 0.05,
+    max: 20,
+    example: 0.8,
   }),
 };
 

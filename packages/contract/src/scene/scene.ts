@@ -9,7 +9,7 @@ import { diveFields, resolvedDiveFields } from "./dive.js";
 import { everyResolvedSceneFields, everySceneFields } from "./every-scene.js";
 import { FilterFit, filterSamplesField } from "./filter-samples.js";
 import { kitField, resolvedKitField } from "./kit.js";
-import { flatLampFields, lampsField, resolvedLampsField } from "./lamps.js";
+import { flatLampFields, lampsField, resolvedLampsField, wantedLeadFields } from "./lamps.js";
 import { lensFilterFields, lensFilterStops } from "./lens-filter.js";
 import { viewFields } from "./view.js";
 import { waterFields } from "./water.js";
@@ -29,6 +29,7 @@ export const Scene = z
     ...kitField,
     ...lampsField,
     ...flatLampFields,
+    ...wantedLeadFields,
     ...everySceneFields,
   })
   .partial()
@@ -70,6 +71,7 @@ export const ResolvedScene = z
         ...resolvedCameraFields,
         ...lensFilterFields,
         ...resolvedKitField,
+        ...wantedLeadFields,
       },
       needed,
     ),

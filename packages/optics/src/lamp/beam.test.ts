@@ -1,34 +1,89 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { beamAngleInWater_deg, coneIntensity_cd } from "./beam.js";
+import {
+  beamAngleInWater_deg,
+  beamExponent,
+  beamShare,
+  beamShareOnSubject,
+  peakIntensity_cd,
+} from "./beam.js";
 
-describe("intensity of an even cone", () => {
-  it("is flux over 4 pi for a full sphere and over 2 pi for a hemisphere (definition of the candela, solid angle)", () => {
-    expect(coneIntensity_cd(1000, 360)).toBeCloseTo(1000 / (4 * Math.PI), 10);
-    expect(coneIntensity_cd(1000, 180)).toBeCloseTo(1000 / (2 * Math.PI), 10);
+const RADIAN = Math.PI / 180;
+
+describe("intensity over a beam", () => {
+  it("is half of the middle's at half the beam angle (CIE e-ILV 17-27-077)", () => {
+    for (const angle of [5, 20, 60, 100, 140, 179]) {
+      expect(beamShare(Math.cos((angle / 2) * RADIAN), beamExponent(angle))).toBeCloseTo(0.5, 10);
+    }
   });
 
-  it("is 1782 cd for 4000 lm in 100 degrees, by hand: 2 pi (1 - cos 50) = 2.2445 sr", () => {
-    // cos 50 = 0.642788; 1 - cos 50 = 0.357212; times 6.283185 = 2.244430 sr; 4000 / 2.244430 = 1782.19 cd
-    expect(coneIntensity_cd(4000, 100)).toBeCloseTo(1782.19, 1);
+  it("is Lambert's for 120 degrees, flux / pi in the middle, and flux / (2 pi) for an even hemisphere (definition of the candela)", () => {
+    expect(peakIntensity_cd(1000, 120)).toBeCloseTo(1000 / Math.PI, 8);
+    expect(peakIntensity_cd(1000, 180)).toBeCloseTo(1000 / (2 * Math.PI), 8);
   });
 
-  it("gives back the flux over its cone", () => {
+  it("tends to a Gaussian spot for narrow beams: ln 2 of an even cone's, flux ln 2 / (pi h^2) (exact in the limit)", () => {
+    const h = 2.5 * RADIAN;
+    expect(peakIntensity_cd(1, 5) / (Math.LN2 / (Math.PI * h * h))).toBeCloseTo(1, 2);
+  });
+
+  it("gives back the flux over the hemisphere", () => {
     fc.assert(
       fc.property(
         fc.double({ min: 1, max: 1e5, noNaN: true }),
-        fc.double({ min: 1, max: 360, noNaN: true }),
+        fc.double({ min: 5, max: 180, noNaN: true }),
         (flux, angle) => {
-          // Integral of I sin(t) over the cone, by the midpoint rule.
-          const steps = 2000;
-          const half = (angle / 2) * (Math.PI / 180);
+          // Integral of 2 pi I(t) sin(t) up to 90 degrees, by the midpoint rule.
+          const steps = 4000;
+          const width = Math.PI / 2 / steps;
           let sum = 0;
-          for (let i = 0; i < steps; i++) sum += Math.sin(((i + 0.5) * half) / steps) * (half / steps);
-          expect(Math.abs((2 * Math.PI * sum * coneIntensity_cd(flux, angle)) / flux - 1)).toBeLessThan(1e-6);
+          for (let i = 0; i < steps; i++) {
+            const t = (i + 0.5) * width;
+            sum += beamShare(Math.cos(t), beamExponent(angle)) * Math.sin(t) * width;
+          }
+          expect(Math.abs((2 * Math.PI * sum * peakIntensity_cd(flux, angle)) / flux - 1)).toBeLessThan(1e-4);
         },
       ),
       { seed: 7, numRuns: 20 },
     );
+  });
+
+  it("is nothing behind the lamp", () => {
+    expect(beamShare(-0.1, beamExponent(160))).toBe(0);
+  });
+});
+
+describe("mean over a subject", () => {
+  it("is the middle's for a point that is aimed at, and the direction's for one that is not", () => {
+    expect(beamShareOnSubject(100, 0, 0)).toBeCloseTo(1, 12);
+    expect(beamShareOnSubject(100, 50, 0)).toBeCloseTo(0.5, 10);
+  });
+
+  it("is the whole cap's closed form for an aim that is on: (1 - cos^(m+1)) / ((m+1)(1 - cos))", () => {
+    for (const [angle, half] of [
+      [100, 20],
+      [60, 15],
+      [30, 15],
+    ] as const) {
+      const n = beamExponent(angle) + 1;
+      const cos = Math.cos(half * RADIAN);
+      expect(beamShareOnSubject(angle, 0, half)).toBeCloseTo((1 - cos ** n) / (n * (1 - cos)), 2);
+    }
+  });
+
+  it("is what fine steps over the cap add up to for an aim that is off, within 1 %", () => {
+    const [angle, off, half] = [70, 12 * RADIAN, 18 * RADIAN];
+    const exponent = beamExponent(angle);
+    let [sum, weight] = [0, 0];
+    for (let i = 0; i < 300; i++) {
+      const r = ((i + 0.5) / 300) * half;
+      for (let k = 0; k < 360; k++) {
+        const cos = Math.cos(r) * Math.cos(off) + Math.sin(r) * Math.sin(off) * Math.cos(k * RADIAN);
+        sum += Math.max(0, cos) ** exponent * Math.sin(r);
+        weight += Math.sin(r);
+      }
+    }
+    expect(beamShareOnSubject(angle, 12, 18) / (sum / weight)).toBeCloseTo(1, 2);
   });
 });
 
@@ -40,7 +95,7 @@ describe("a beam behind a flat port", () => {
   });
 
   it("concentrates a narrow beam n^2 = 1.8 times (small angles)", () => {
-    const ratio = coneIntensity_cd(1, beamAngleInWater_deg(2)) / coneIntensity_cd(1, 2);
+    const ratio = peakIntensity_cd(1, beamAngleInWater_deg(2)) / peakIntensity_cd(1, 2);
     expect(ratio).toBeCloseTo(1.34 ** 2, 3);
   });
 });

@@ -28,6 +28,7 @@ const ADVISED_BY: Readonly<Record<string, readonly Advice[]>> = {
   cct_beyond_locus: ["balance"],
   haze_is_the_limit: ["closer"],
   lit_haze: ["closer"],
+  to_lead: ["light", "closer"],
   come_closer: ["closer"],
   come_close: ["closer"],
   path_scattering: ["closer"],

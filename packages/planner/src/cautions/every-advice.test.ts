@@ -71,6 +71,7 @@ const SCENES: readonly Scene[] = [
   { ...daylightScene("5C", 15, 2, 14), ...flip, ...red },
   { ...daylightScene("3C", 50, 2, 14), ...far },
   { ...REEF_WITH_LAMPS, water_type: "3C", ...far },
+  { ...REEF_WITH_LAMPS, wanted_lead_stops: 3, wanted_lead_distance_m: 0.8 },
   { ...daylightScene("7C", 20, 4, 18), lamps: [{ ...TWO_LAMPS, distance_m: 1.5 }] },
   { ...daylightScene("IB", 60, 2, 5), lamps: [{ ...TWO_LAMPS, flux_lm: 300, distance_m: 2 }] },
   {

@@ -14,6 +14,8 @@ export interface LightCauses extends Record<WaterCause, Nothing> {
   reference_sun: Nothing;
   sea_floor: Nothing;
   lamp_beam: Nothing;
+  /** How far a hand aims beside the subject. */
+  lamp_aim: Nothing;
   filter_edge: Nothing;
   filter_width: Nothing;
   full_well: Nothing;

@@ -1,9 +1,9 @@
 /** How to pay for light that is lost, or get rid of light in excess, within what camera and dive allow. */
 import {
-  coneIntensity_cd,
   densityToStops,
   illuminance_lx,
   multiply,
+  peakIntensity_cd,
   perLumen,
   stopsToDensity,
   whiteLampPerLumen,
@@ -15,15 +15,16 @@ import { bisect } from "../light/bisect.js";
 import type { Conditions } from "../light/conditions.js";
 import { daylightUnder } from "../light/daylight.js";
 import { highestSun_deg } from "../light/highest-sun.js";
+import { aimAt } from "../light/lamp-aim.js";
+import { beamShareAt } from "../light/lamps.js";
 import { hasLensFilter, lensFilterOf } from "../light/lens-filter.js";
 import { type Underwater, underwater } from "../light/underwater.js";
+import { USUAL_LAMP } from "../light/usual-lamp.js";
 import type { WayToPay } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { budgetAt } from "./budget.js";
 
-/** A lamp to count in: what a wide beam at arm's length gives. */
-const LAMP = { cct_K: 5600, beam_angle_deg: 100, distance_m: 0.8 };
 const EXACT = 1e-9;
 
 /** A click of a third of a stop: nobody waits hours for less. */
@@ -218,16 +219,22 @@ function lamp({ conditions, missing, depth_m }: Task): WayToPay {
   const world = underwater(conditions, NOMINAL);
   const budget = budgetAt(world, lensFilterOf(conditions.scene, NOMINAL), depth_m);
   const wanted_lx = 2 ** budget.log2SubjectLux * (2 ** missing - 1);
-  const left = world.path_per_m.map((k) => Math.exp(-k * LAMP.distance_m));
-  const throughWater = illuminance_lx(multiply(perLumen(whiteLampPerLumen(LAMP.cct_K)), left));
-  const lux_per_lm = (coneIntensity_cd(1, LAMP.beam_angle_deg) / LAMP.distance_m ** 2) * throughWater;
+  const left = world.path_per_m.map((k) => Math.exp(-k * USUAL_LAMP.distance_m));
+  const throughWater = illuminance_lx(multiply(perLumen(whiteLampPerLumen(USUAL_LAMP.cct_K)), left));
+  const share = beamShareAt(
+    USUAL_LAMP.beam_angle_deg,
+    USUAL_LAMP.distance_m,
+    aimAt(conditions.scene, NOMINAL),
+  );
+  const intensity_cd = peakIntensity_cd(1, USUAL_LAMP.beam_angle_deg) * share;
+  const lux_per_lm = (intensity_cd / USUAL_LAMP.distance_m ** 2) * throughWater;
   const lamp_flux_lm = wanted_lx / lux_per_lm;
   return {
     way: "lamp",
     ...say("add_lamp", {
       flux_lm: lamp_flux_lm,
-      beam_angle_deg: LAMP.beam_angle_deg,
-      distance_m: LAMP.distance_m,
+      beam_angle_deg: USUAL_LAMP.beam_angle_deg,
+      distance_m: USUAL_LAMP.distance_m,
     }),
     gains_stops: missing,
     enough: true,

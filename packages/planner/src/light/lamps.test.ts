@@ -16,7 +16,14 @@ import { lampFilter, lampIntensity_cd, lampSpectrum, lampsAtPort, lampsIrradianc
 
 const { cct_K: _, ...unnamed } = TWO_LAMPS;
 const even = (value: number): Spectrum => new Float64Array(GRID_SIZE).fill(value);
-const air = { intensityScale: 1, attenuation_per_m: even(0) };
+const air = {
+  intensityScale: 1,
+  attenuation_per_m: even(0),
+  aim: { aimOff_deg: 0, subjectRadius_m: 0 },
+};
+/** Of I0 cos^m with half of I0 at the edge (CIE e-ILV 17-27-077), over the hemisphere. */
+const middle_cd = (flux_lm: number, half: number): number =>
+  (flux_lm * (Math.log(0.5) / Math.log(Math.cos(half)) + 1)) / (2 * Math.PI);
 /** Lux of a spectrum in W m^-2 nm^-1, or lumens of one in W nm^-1: 683 lm/W (CIE 18). */
 const photometric = (spectrum: Spectrum): number => 683.002 * integrateProduct(spectrum, Y_BAR);
 
@@ -47,13 +54,14 @@ describe("a lamp's light", () => {
     },
   );
 
-  it("spreads its flux over its cone: I = flux / (2 pi (1 - cos(half angle))), of all lamps of the entry (solid angle of a cone)", () => {
-    const cone_sr = 2 * Math.PI * (1 - Math.cos((50 * Math.PI) / 180));
-    expect(lampIntensity_cd(TWO_LAMPS)).toBeCloseTo((2 * 4000) / cone_sr, 6);
+  it("spreads its flux over its beam, half of the middle's intensity at the edge, of all lamps of the entry", () => {
+    expect(lampIntensity_cd(TWO_LAMPS)).toBeCloseTo(middle_cd(8000, (50 * Math.PI) / 180), 6);
     // 100 degrees in air are 2 asin(sin 50 / 1.34) in water (Snell).
     const half = Math.asin(Math.sin((50 * Math.PI) / 180) / 1.34);
-    const narrow_sr = 2 * Math.PI * (1 - Math.cos(half));
-    expect(lampIntensity_cd({ ...TWO_LAMPS, beam_angle_medium: "air" })).toBeCloseTo(8000 / narrow_sr, 6);
+    expect(lampIntensity_cd({ ...TWO_LAMPS, beam_angle_medium: "air" })).toBeCloseTo(
+      middle_cd(8000, half),
+      6,
+    );
   });
 });
 
@@ -105,6 +113,14 @@ describe("the light of lamps on a subject", () => {
 
   it("comes from each lamp's own distance, or the one that is tried in its place", () => {
     expect(lux([TWO_LAMPS], { distance_m: 1.6 }) / lux([TWO_LAMPS])).toBeCloseTo(1 / 4, 10);
+  });
+
+  it("is less on a large subject and beside the beam, and half at the beam's edge (CIE e-ILV 17-27-077)", () => {
+    const aimed = (aimOff_deg: number, subjectRadius_m: number) =>
+      lux([TWO_LAMPS], { aim: { aimOff_deg, subjectRadius_m } }) / lux([TWO_LAMPS]);
+    expect(aimed(50, 0)).toBeCloseTo(0.5, 6);
+    expect(aimed(0, 0.3)).toBeLessThan(1);
+    expect(aimed(10, 0.3)).toBeLessThan(aimed(0, 0.3));
   });
 
   it("at the ports is mixed by intensity, behind each lamp's filter", () => {

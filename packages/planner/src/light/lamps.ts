@@ -1,14 +1,15 @@
 import {
   add,
   beamAngleInWater_deg,
+  beamShareOnSubject,
   CLEAR,
-  coneIntensity_cd,
   filterTransmittance,
   GRID_SIZE,
   LED_NAMES,
   lampIrradiance,
   ledIlluminant,
   multiply,
+  peakIntensity_cd,
   perLumen,
   type Spectrum,
   scale,
@@ -39,13 +40,35 @@ export function lampFilter({ filter_kind, filter_density, filter_transmittance }
 }
 
 /** Intensity of all lamps of one entry in the middle of the beam, cd. */
-export function lampIntensity_cd(lamp: Lamp): number {
-  const angle =
-    lamp.beam_angle_medium === "air" ? beamAngleInWater_deg(lamp.beam_angle_deg) : lamp.beam_angle_deg;
-  return coneIntensity_cd(lamp.flux_lm * lamp.count, angle);
+export const lampIntensity_cd = (lamp: Lamp): number =>
+  peakIntensity_cd(lamp.flux_lm * lamp.count, beamInWater_deg(lamp));
+
+/** Full beam angle in water. */
+export const beamInWater_deg = ({
+  beam_angle_deg,
+  beam_angle_medium,
+}: Pick<Lamp, "beam_angle_deg" | "beam_angle_medium">): number =>
+  beam_angle_medium === "air" ? beamAngleInWater_deg(beam_angle_deg) : beam_angle_deg;
+
+/** How a beam meets the subject. */
+export interface Aim {
+  /** Between the middle of the beam and the middle of the subject. */
+  aimOff_deg: number;
+  subjectRadius_m: number;
+}
+
+/** Mean intensity towards a subject at a distance, as a share of that in the middle of the beam. */
+export function beamShareAt(
+  beam_deg: number,
+  distance_m: number,
+  { aimOff_deg, subjectRadius_m }: Aim,
+): number {
+  const halfAngle_deg = (Math.atan(subjectRadius_m / distance_m) * 180) / Math.PI;
+  return beamShareOnSubject(beam_deg, aimOff_deg, halfAngle_deg);
 }
 
 export interface LampLight {
+  aim: Aim;
   /** Multiplies intensity. */
   intensityScale: number;
   /** Attenuation on the way to the subject, 1/m. */
@@ -61,14 +84,10 @@ export function lampsIrradiance(lamps: readonly Lamp[], light: LampLight): Spect
   let sum: Spectrum = new Float64Array(GRID_SIZE);
   for (const lamp of lamps) {
     const spectrum = multiply(lampSpectrum(lamp), light.filter ?? lampFilter(lamp));
-    const intensity = lampIntensity_cd(lamp) * light.intensityScale;
-    const part = lampIrradiance(
-      spectrum,
-      intensity,
-      light.distance_m ?? lamp.distance_m,
-      light.attenuation_per_m,
-    );
-    sum = add(sum, part);
+    const distance_m = light.distance_m ?? lamp.distance_m;
+    const share = beamShareAt(beamInWater_deg(lamp), distance_m, light.aim) * light.intensityScale;
+    const intensity_cd = lampIntensity_cd(lamp) * share;
+    sum = add(sum, lampIrradiance(spectrum, intensity_cd, distance_m, light.attenuation_per_m));
   }
   return sum;
 }

@@ -133,7 +133,7 @@ describe("the filter on the lens", () => {
 
 describe("the sources of a scene's light", () => {
   const DAYLIGHT = ["bird_riordan_1986", "kasten_czeplak_1980", "gregg_carder_1990", "light_field"];
-  const LAMPS = ["cie_led_illuminants", "path_attenuation"];
+  const LAMPS = ["cie_led_illuminants", "lamp_beam", "path_attenuation"];
 
   it("are those of what lights it: water and sensor always, daylight, a sun from a place, lamps", () => {
     const by = (scene: Scene) => lightSources(conditionsOf(scene));

@@ -13,7 +13,7 @@ export function lightSources({ scene, daylight, water, floor }: Conditions): str
     ...(scene.daylight_basis === "place_time" ? ["sun_position"] : []),
     "mean_sensor",
     "cie_1931_observer",
-    ...(scene.lamps.length > 0 ? ["cie_led_illuminants", "path_attenuation"] : []),
+    ...(scene.lamps.length > 0 ? ["cie_led_illuminants", "lamp_beam", "path_attenuation"] : []),
     ...(hasLensFilter(scene) && !scene.filter_transmittance ? ["filter_shapes"] : []),
   ];
 }

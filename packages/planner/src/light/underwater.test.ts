@@ -4,6 +4,8 @@ import { atNight, daylightScene, REEF_WITH_LAMPS, TWO_LAMPS } from "../../../../
 import type { Scene } from "../scene/scene.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { conditionsOf } from "./conditions.js";
+import { aimAt } from "./lamp-aim.js";
+import { beamShareAt } from "./lamps.js";
 import { CLEAR_LAMPS, downwellingAt, lampLightAt, PORT, towardsCamera, underwater } from "./underwater.js";
 
 const reef = daylightScene("IB", 45, 10);
@@ -107,8 +109,12 @@ describe("lamps under water", () => {
       () => 0.7,
       lampLightAt(bare),
     );
+    // The subject looks smaller from farther, and so lies more in the middle of the beam.
     const farther = lampLightAt(bare, { distance_m: 1.6 });
-    expectTimes(farther, (i) => 0.25 * Math.exp(-0.8 * bare.path_per_m[i]), lampLightAt(bare));
+    const aim = aimAt(REEF_WITH_LAMPS, NOMINAL);
+    const more = beamShareAt(100, 1.6, aim) / beamShareAt(100, 0.8, aim);
+    expect(more).toBeGreaterThan(1);
+    expectTimes(farther, (i) => 0.25 * more * Math.exp(-0.8 * bare.path_per_m[i]), lampLightAt(bare));
   });
 
   it("are none where none is switched on", () => {

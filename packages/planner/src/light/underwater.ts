@@ -15,6 +15,7 @@ import type { Scene } from "../scene/scene.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
 import type { Conditions } from "./conditions.js";
 import { type Daylight, scaledDaylight } from "./daylight.js";
+import { aimAt } from "./lamp-aim.js";
 import { lampsIrradiance } from "./lamps.js";
 import type { Sun } from "./sun.js";
 import type { WaterState } from "./water-states.js";
@@ -118,6 +119,7 @@ export function lampLightAt(
 ): Spectrum {
   checkpoint();
   return lampsIrradiance(world.scene.lamps, {
+    aim: aimAt(world.scene, world.nuisance),
     intensityScale: world.nuisance.lampIntensityScale,
     attenuation_per_m: world.path_per_m,
     ...changes,

@@ -52,6 +52,8 @@ export function requireWithinSight(
   };
   toFar("subject_distance_m", scene.subject_distance_m);
   for (const lamp of scene.lamps) toFar("lamps", lamp.distance_m);
+  if (scene.wanted_lead_distance_m !== undefined)
+    toFar("wanted_lead_distance_m", scene.wanted_lead_distance_m);
   requireClear(scene);
 }
 

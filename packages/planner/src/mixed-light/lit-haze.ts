@@ -1,7 +1,6 @@
 import {
   add,
   backscattering,
-  beamAngleInWater_deg,
   illuminance_lx,
   lampHazeRadiance,
   multiply,
@@ -9,7 +8,7 @@ import {
   type Spectrum,
   scale,
 } from "@sunfathom/optics";
-import { lampFilter, lampIntensity_cd, lampSpectrum } from "../light/lamps.js";
+import { beamInWater_deg, lampFilter, lampIntensity_cd, lampSpectrum } from "../light/lamps.js";
 import { lampLightAt, towardsCamera, type Underwater } from "../light/underwater.js";
 
 const GREY_REFLECTANCE = 0.18;
@@ -22,15 +21,13 @@ export function hazeOverGrey(world: Underwater): number {
   const backward = backscattering(water.scattering_per_m, PURE_WATER_SCATTERING_PER_M);
   let haze: Spectrum = new Float64Array(backward.length);
   for (const lamp of scene.lamps) {
-    const inWater =
-      lamp.beam_angle_medium === "air" ? beamAngleInWater_deg(lamp.beam_angle_deg) : lamp.beam_angle_deg;
     const cd = lampIntensity_cd(lamp) * nuisance.lampIntensityScale;
     const intensity: Spectrum = scale(multiply(lampSpectrum(lamp), lampFilter(lamp)), cd);
     const part = lampHazeRadiance(intensity, backward, path_per_m, {
       subjectDistance_m: scene.subject_distance_m,
       lampDistance_m: lamp.distance_m,
       offset_m: LAMP_OFFSET_M * nuisance.lampOffsetScale,
-      beamAngle_deg: inWater,
+      beamAngle_deg: beamInWater_deg(lamp),
     });
     haze = add(haze, part);
   }

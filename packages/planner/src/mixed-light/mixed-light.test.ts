@@ -33,9 +33,11 @@ describe("the light of lamps", () => {
   });
 
   it("is stronger in the middle behind a flat port, where the beam narrows from the angle measured in air (Snell)", () => {
-    // 100 degrees in air are 2 asin(sin 50 / 1.34) = 69.7 in water: (1 - cos 50) / (1 - cos 34.87) = 1.99 times.
+    // 100 degrees in air are 2 asin(sin 50 / 1.34) = 69.7 in water. Powers ln 0.5 / ln cos: 1.569 and 3.503; in the middle 4.503 / 2.569
+    // = 1.75 times, and less over a subject that a narrow beam does not light evenly.
     const ratio = lux(with_({ beam_angle_medium: "air" })) / lux(REEF_WITH_LAMPS);
-    expect(ratio).toBeCloseTo(1.99, 2);
+    expect(ratio).toBeLessThan(1.75);
+    expect(ratio).toBeGreaterThan(1.55);
   });
 
   it("a filter on the lamp never adds light, whatever its kind, and the denser the less", () => {
@@ -97,7 +99,9 @@ describe("lamps against daylight", () => {
   it.each(["IB", "II", "1C", "5C", "7C", "9C"])(
     "%s: says of a lamp filter whether what it leaves is seen at a glance",
     (type) => {
-      const way = first(with_({}, daylightScene(type, 50, 5))).ways_out.find((w) => w.way === "lamp_filter");
+      // Bright enough to fight with daylight in every one of these waters.
+      const scene = with_({ flux_lm: 6000 }, daylightScene(type, 50, 5));
+      const way = first(scene).ways_out.find((w) => w.way === "lamp_filter");
       if (!way) throw new Error("no lamp filter");
       expect(way.parameters).toMatchObject({ is_seen: way.split_left_delta_e00 > 5 });
     },

@@ -113,6 +113,7 @@ describe("each reason of mixed light", () => {
       THROUGH_ALL,
       { ...THROUGH_ALL, lamps: [{ ...TWO_LAMPS, flux_lm: 1, count: 1 }] },
       { ...REEF_WITH_LAMPS, lamps: [{ ...TWO_LAMPS, distance_m: 0.1 }] },
+      { ...REEF_WITH_LAMPS, wanted_lead_stops: 3, wanted_lead_distance_m: 0.8 },
       {
         ...REEF_WITH_LAMPS,
         water_type: "3C",

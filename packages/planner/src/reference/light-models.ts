@@ -167,6 +167,16 @@ export const lightModels: readonly ModelInfo[] = [
       "The share of scattered light that still arrives depends on beam and lens: 0.25 to 1 of scattering is carried as uncertainty.",
   },
   {
+    id: "lamp_beam",
+    what: "How a lamp's lumens fall on a subject: intensity as a power of the cosine, half of it at the edge of the beam angle, and the mean over the subject for an aim that is off",
+    kind: "formula",
+    source:
+      "Beam angle as CIE e-ILV 17-27-077 has it; pattern of LEDs by Moreno & Sun 2008, Opt. Express 16, 1808, from memory; aim off by 8 degrees up and down and left and right, from memory",
+    domain: "Full beam angles from 5 to 180 degrees in water",
+    known_weaknesses:
+      "Beams differ: one with an even middle is half a stop brighter, one with a hot spot and spill half a stop darker on the subject. All lamps are taken to be aimed alike.",
+  },
+  {
     id: "lit_haze",
     what: "Haze that lamps light between camera and subject",
     kind: "formula",

@@ -1,6 +1,6 @@
 import type { Coded } from "../codes/coded.js";
 import type { LightReasons } from "../codes/light.js";
-import type { MixedLightReasons } from "../codes/mixed-light.js";
+import type { LumensVerdict, MixedLightReasons } from "../codes/mixed-light.js";
 import type { WaysOut } from "../codes/ways-out.js";
 import type { NonEmpty } from "../lists/non-empty.js";
 import type { FilterKind, TransmittanceSample } from "../scene/scene.js";
@@ -28,7 +28,17 @@ export interface MixedLightZone {
   max_depth_m: number;
 }
 
-export interface MixedLightAtDepth {
+/** What lamps take to lead daylight by as much as was asked for. */
+export interface ToLead {
+  /** Of all lamps together; 1e9 stands for that and more. */
+  lumens_needed_lm: Estimate;
+  lumens_verdict: LumensVerdict;
+  /** Largest distance at which the scene's lamps do it; absent where they do not from any. */
+  own_lamps_lead_from_m?: number;
+}
+
+/** What leads daylight is there where it was asked for, and there is daylight. */
+export interface MixedLightAtDepth extends Partial<ToLead> {
   depth_m: number;
   verdict: MixedLightVerdict;
   /** `near_tie` where the split may as well lie on the other side of what is visible; absent unless both lights are there. */

@@ -11,6 +11,9 @@ export interface Scene extends WaterBasis, Daylight, Dive, View, Bottom, Camera,
   kit?: KitItem[];
   /** Lamps that are switched on; empty when there are none. */
   lamps: Lamp[];
+  /** By how much lamps are to outshine daylight on the subject, and from where: both or none. */
+  wanted_lead_stops?: number;
+  wanted_lead_distance_m?: number;
 }
 
 /** How the water is described: exactly one field is present. */

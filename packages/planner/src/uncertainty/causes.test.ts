@@ -1,3 +1,4 @@
+import { peakIntensity_cd } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
 import {
   atNight,
@@ -108,8 +109,9 @@ describe("how far a cause reaches", () => {
 
   // What the model takes, as written beside it: a change here is a change of every bound that rests on it.
   it.each([
-    ["lamp_beam", 1, { lampIntensityScale: 2 ** 0.8 }],
-    ["lamp_beam", -1, { lampIntensityScale: 2 ** -0.4 }],
+    ["lamp_beam", 1, { lampIntensityScale: 1 / Math.LN2 }],
+    ["lamp_beam", -1, { lampIntensityScale: Math.LN2 }],
+    ["lamp_aim", 1.5, { lampAim: 1.5 }],
     ["lamp_offset", 1, { lampOffsetScale: 2 ** 0.6 }],
     ["sensor", -1.5, { crosstalkSd: -1.5 }],
     ["upright_share", Z90, { facing: Z90 }],
@@ -124,8 +126,10 @@ describe("how far a cause reaches", () => {
     expect(cause?.shift(z)).toEqual(state);
   });
 
-  it("a beam's middle is, at its 90th percentile, 1.5 to 3 times as bright as an even cone: our assumption, no published source", () => {
-    expect(at(REEF_WITH_LAMPS, "lamp_beam", Z90).lampIntensityScale).toBeGreaterThan(1.5);
-    expect(at(REEF_WITH_LAMPS, "lamp_beam", Z90).lampIntensityScale).toBeLessThan(3);
+  it("a beam that is even up to its edge is one standard deviation brighter: flux over its cone, of a narrow one (solid angle)", () => {
+    const [h, flux] = [(10 * Math.PI) / 180, 1000];
+    const even_cd = flux / (2 * Math.PI * (1 - Math.cos(h)));
+    const bright = peakIntensity_cd(flux, 20) * at(REEF_WITH_LAMPS, "lamp_beam", 1).lampIntensityScale;
+    expect(bright / even_cd).toBeCloseTo(1, 1);
   });
 });

@@ -18,6 +18,12 @@ const REFERENCE_MU0_SIGMA = 0.03;
 /** Floors of one name differ: sand from half of its mean to a reflectance of 0.5 (from memory). */
 const FLOOR_SIGMA_LN = 0.5;
 
+/**
+ * Of a narrow beam that is even up to its edge over one of the same angle and flux that falls off: ln(1 / ln 2), exact. One with a hot
+ * spot and spill lies as far below; lumens are stated of the LEDs rather than of the lamp (from memory).
+ */
+const BEAM_SIGMA_LN = -Math.log(Math.LN2);
+
 const daylightSigma = (oktas: number) =>
   Math.hypot(CLEAR_SIGMA_STOPS, CLOUD_SIGMA_STOPS * Math.min(1, oktas / 4));
 
@@ -87,12 +93,18 @@ export function causesOf(conditions: Conditions): Cause[] {
     }
   }
   if (scene.lamps.length > 0) {
-    causes.push({
-      code: "lamp_beam",
-      parameters: {},
-      // Real beams peak 1.5 to 3 times higher than an even cone and are weaker at the edge.
-      shift: (z) => ({ lampIntensityScale: 2 ** (z > 0 ? 0.8 * z : 0.4 * z) }),
-    });
+    causes.push(
+      {
+        code: "lamp_beam",
+        parameters: {},
+        shift: (z) => ({ lampIntensityScale: Math.exp(BEAM_SIGMA_LN * z) }),
+      },
+      {
+        code: "lamp_aim",
+        parameters: {},
+        shift: (z) => ({ lampAim: z }),
+      },
+    );
   }
   return causes;
 }

@@ -18,8 +18,10 @@ export interface Nuisance {
   uprightScale: number;
   /** Multiplies what the sea floor reflects. */
   floorScale: number;
-  /** Multiplies the intensity of the lamps in the middle of the beam. */
+  /** Multiplies the intensity of the lamps. */
   lampIntensityScale: number;
+  /** How far the lamps are aimed off the subject, as a standard normal deviate of it; farther above 0. */
+  lampAim: number;
   /** Multiplies how far the lamps stand from the line of sight. */
   lampOffsetScale: number;
   /** How the filter at hand differs from the assumed shape. */
@@ -40,6 +42,7 @@ export const NOMINAL: Nuisance = {
   uprightScale: 1,
   floorScale: 1,
   lampIntensityScale: 1,
+  lampAim: 0,
   lampOffsetScale: 1,
   filterShape: {},
   crosstalkSd: 0,

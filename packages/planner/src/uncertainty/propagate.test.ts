@@ -57,7 +57,7 @@ function evaluate(scene: Scene, depth_m: number) {
  * Of a sun that may stand anywhere the bounds hold a little more, and the median is farther off: half of all directions leave a
  * card in its own shade, however far it is turned away.
  */
-const SUN_ANYWHERE = { mostHeld: 0.9, medianOff: 0.19 };
+const SUN_ANYWHERE = { mostHeld: 0.9, medianOff: 0.28 };
 
 const SCENES: ({ name: string; scene: Scene; depth_m: number } & Partial<typeof SUN_ANYWHERE>)[] = [
   { name: "a reef with lamps", scene: REEF_WITH_LAMPS, depth_m: 12 },
@@ -189,8 +189,9 @@ describe("percentiles by quadrature", () => {
         expect(1 - below - above, name).toBeGreaterThan(0.75);
         expect(1 - below - above, name).toBeLessThan(mostHeld);
         expect(below, name).toBeLessThan(0.15);
-        expect(above, name).toBeLessThan(0.15);
-        // Lopsided causes (a beam's peak, a subject towards the sun, scattering known to a factor of two) lift the true median above the nominal answer.
+        // A hand's aim can only take light off the subject.
+        expect(above, name).toBeLessThan(scene.lamps.length > 0 ? 0.16 : 0.15);
+        // Lopsided causes (a hand's aim, a subject towards the sun, scattering known to a factor of two) lift the true median above the nominal answer.
         expect(Math.abs(values[DRAWS / 2] - likely), name).toBeLessThan(medianOff * (high - low));
       }
     },

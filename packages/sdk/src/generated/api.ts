@@ -84,6 +84,8 @@ const sceneQuery = [
   "lamp_distance_m",
   "lamp_filter_kind",
   "lamp_filter_density",
+  "wanted_lead_stops",
+  "wanted_lead_distance_m",
   "expect_model_version",
 ];
 

@@ -1709,6 +1709,29 @@ export type LossOrGainEstimate = {
 };
 
 /**
+ * Luminous flux, as percentiles of what it may be.
+ */
+export type LumensEstimate = {
+    /**
+     * 10th percentile. 0 to 1000000000 lm.
+     */
+    low: number;
+    /**
+     * 50th percentile. 0 to 1000000000 lm.
+     */
+    likely: number;
+    /**
+     * 90th percentile. 0 to 1000000000 lm.
+     */
+    high: number;
+};
+
+/**
+ * Whether the lumens that are needed are to be had: the scene's lamps have them (`enough`), do it from closer, only stronger lamps do (`stronger`), or none that divers carry (`out_of_reach`).
+ */
+export type LumensVerdict = 'enough' | 'closer' | 'stronger' | 'out_of_reach';
+
+/**
  * The body is not JSON. Send one JSON object, in UTF-8.
  */
 export type MalformedJsonProblem = {
@@ -1942,6 +1965,18 @@ export type MixedLightAtDepth = {
      * Luminance of the haze that the lamps light between camera and subject, in percent of an 18 % grey subject; 1000000 stands for that and more, where nothing is seen of the subject any more; absent without lamps.
      */
     lit_haze_percent?: RelativePercentEstimate | undefined;
+    /**
+     * With `wanted_lead_stops`: luminous flux of all lamps together, without filters, that leads daylight by so much from `wanted_lead_distance_m`; 1000000000 stands for that and more. Absent without daylight.
+     */
+    lumens_needed_lm?: LumensEstimate | undefined;
+    /**
+     * With `wanted_lead_stops`: whether they are to be had.
+     */
+    lumens_verdict?: LumensVerdict | undefined;
+    /**
+     * With `wanted_lead_stops`: largest distance, to 0.05 m, from which the scene's lamps do it; absent where they do not from 0.2 m either. 0.2 to 20 m.
+     */
+    own_lamps_lead_from_m?: number | undefined;
     /**
      * What to do about it, best first; empty where the lights do not fight.
      */
@@ -3602,6 +3637,14 @@ export type ResolvedScene = {
      */
     kit?: Array<ResolvedKitItem> | undefined;
     /**
+     * By how many stops lamps are to outshine daylight on the subject, in the green channel: `mixed-light` then answers how many lumens that takes. -5 to 10 stop.
+     */
+    wanted_lead_stops?: number | undefined;
+    /**
+     * From those lamps to the subject. With `wanted_lead_stops`; that of the nearest lamp where it is left out, 0.8 m where there is none. 0.05 to 20 m.
+     */
+    wanted_lead_distance_m?: number | undefined;
+    /**
      * Lamps that are switched on; empty when there are none.
      */
     lamps: Array<ResolvedLamp>;
@@ -3989,6 +4032,14 @@ export type SceneFields = {
      * Peak optical density of the filter in front of the lamp, above that of its clear glass, in the band that its kind absorbs. With `lamp_filter_kind`. 0.05 to 3.
      */
     lamp_filter_density?: number | undefined;
+    /**
+     * By how many stops lamps are to outshine daylight on the subject, in the green channel: `mixed-light` then answers how many lumens that takes. -5 to 10 stop.
+     */
+    wanted_lead_stops?: number | undefined;
+    /**
+     * From those lamps to the subject. With `wanted_lead_stops`; that of the nearest lamp where it is left out, 0.8 m where there is none. 0.05 to 20 m.
+     */
+    wanted_lead_distance_m?: number | undefined;
     /**
      * Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.
      */

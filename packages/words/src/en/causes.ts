@@ -67,8 +67,13 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "State what the floor is and how deep it lies, or give its reflectance.",
   }),
   lamp_beam: () => ({
-    text: "How much brighter the middle of the beam is than an even cone",
-    how_to_shrink: "Measure the lamp's illuminance at a known distance.",
+    text: "How the video light spreads its lumens over the beam",
+    how_to_shrink:
+      "Ask the maker for a measured beam angle (half of the middle's intensity) and for lumens out of the front.",
+  }),
+  lamp_aim: () => ({
+    text: "How well the video light is aimed",
+    how_to_shrink: "Aim it in the water at arm's length, and look at a test picture.",
   }),
   filter_edge: () => ({
     text: "Where the filter's absorption band lies, since its curve is an assumed shape",

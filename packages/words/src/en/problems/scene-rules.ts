@@ -144,6 +144,11 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   lamp_filter_pair: halfFilter,
   lamps_once: () => text("Lamps are given twice.", "lamps, or fields that begin with lamp_"),
   lamp_complete: (p) => text(missing(p.missing), "lamp_flux_lm together with lamp_distance_m"),
+  lead_distance_with_stops: () =>
+    text(
+      "A distance from which to lead says nothing without by how much.",
+      "with wanted_lead_stops, or not at all",
+    ),
 };
 
 const oneFilter =
@@ -204,4 +209,5 @@ export const sceneRuleMeanings = (): Readonly<Record<keyof SceneRuleParameters, 
   lamp_filter_pair: "Kind and density of a lamp's filter go together.",
   lamps_once: "Lamps are given as the list `lamps`, or as one group of `lamp_` fields.",
   lamp_complete: "A group of `lamp_` fields has at least `lamp_flux_lm` and `lamp_distance_m`.",
+  lead_distance_with_stops: "`wanted_lead_distance_m` goes with `wanted_lead_stops`.",
 });

@@ -1,6 +1,14 @@
 import type { MixedLightReasons } from "@sunfathom/planner";
 import type { Texts } from "../../problems/texts.js";
-import { redder, shown } from "../format.js";
+import { lumens, metres, redder, shown, stops } from "../format.js";
+
+function haveThem({ verdict, closer }: MixedLightReasons["to_lead"]): string {
+  const from = closer ? ` They do it from ${shown(closer.distance_m, 2)} m.` : "";
+  if (verdict === "enough") return "Your lights have that.";
+  if (verdict === "closer") return `Your lights have less.${from}`;
+  if (verdict === "stronger") return "Only stronger lights do it, with their heat, glare and weight.";
+  return "No lights that divers carry give that: work with daylight, go closer or film when the sun is lower.";
+}
 
 /** Reasons on mixed light. */
 export const mixedLightReasons: Texts<MixedLightReasons, string> = {
@@ -16,6 +24,8 @@ export const mixedLightReasons: Texts<MixedLightReasons, string> = {
   mixing_zone: (p) => `Lamps and daylight mix visibly from ${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m.`,
   lit_haze: (p) =>
     `Haze that the lamps light between camera and subject is about ${shown(p.percent)} % as bright as a grey subject (${shown(p.low)} to ${shown(p.high)} %): hold the lamps far from the lens and pointing past the subject, and come closer.`,
+  to_lead: (p) =>
+    `At ${metres(p.depth_m)} m, to lead daylight by ${stops(p.stops)} on a subject ${shown(p.distance_m, 1)} m from the video lights takes about ${lumens(p.likely_lm)} lm in all (${lumens(p.low_lm)} to ${lumens(p.high_lm)} lm). ${haveThem(p)}`,
   upright_subject: () =>
     "Lamp and daylight are compared on an upright subject, which receives only a part of the light that comes from above.",
 };
