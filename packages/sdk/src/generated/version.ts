@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "c9def656d8bfa152210a47f45374f95bbf8bf38de1db5b9d321ba607260fc270";
+export const descriptionHash = "3bfd9172faf424234d7c4a7157c1e49578ec521d2aa43d30fa498997c882995b";
