@@ -19,7 +19,7 @@ import { answerOptions } from "./http/options.js";
 import { watchReadiness } from "./http/readiness.js";
 import { requestId } from "./http/request-id.js";
 import { limitSending } from "./http/send-limit.js";
-import { sendPlainProblem } from "./http/send-problem.js";
+import { sendRefusal } from "./http/send-problem.js";
 import { serversWith } from "./http/server.js";
 import { routedBy } from "./http/target.js";
 import { Turns } from "./http/turns.js";
@@ -134,7 +134,7 @@ export async function createApp({
   app.addHook("onRequest", refuseMalformed);
   app.addHook("onRequest", (request, reply, done) => {
     if ((request.raw.url ?? "").length <= limits.urlCharacters) done();
-    else sendPlainProblem(reply, "url_too_long", `The URL has more than ${limits.urlCharacters} characters.`);
+    else sendRefusal(reply, { because: "url_too_long", most_characters: limits.urlCharacters });
   });
   const pool = new ComputePool(poolLimits(limits));
   const computing = new Computing(pool, limiter, limits.handlerTimeout_ms);

@@ -1,7 +1,7 @@
 import type { Problem } from "@sunfathom/contract";
 import { type Item, type PackageOptions, type PaperRequest, QuizProblem } from "@sunfathom/quiz";
 import type { FastifyReply, FastifyRequest } from "fastify";
-import { sendPlainProblem, sendProblem } from "../http/send-problem.js";
+import { sendProblem, sendRefusal } from "../http/send-problem.js";
 import { siteOf } from "../limiting/client-key.js";
 import type { Limiter } from "../limiting/limiter.js";
 import { costOfErrors, costOfPaper } from "./cost.js";
@@ -132,30 +132,14 @@ function refuse(reply: FastifyReply, error: unknown): void {
   if (reply.sent) return;
   if (error instanceof Abandoned) reply.hijack();
   else if (error instanceof Late)
-    sendPlainProblem(
-      reply.header("retry-after", String(error.wait_s)),
-      "unavailable",
-      "The answer took too long.",
-    );
+    sendRefusal(reply.header("retry-after", String(error.wait_s)), { because: "answer_too_late" });
   else if (error instanceof Crowded) {
     const { full, wait_s } = error;
     reply.header("retry-after", String(wait_s));
-    if (full === "client") {
-      const detail = `You have as many calculations waiting as one client may. Try again in ${wait_s} s.`;
-      sendPlainProblem(reply, "too_many_requests", detail);
-    } else {
-      sendPlainProblem(
-        reply,
-        "unavailable",
-        `The service has more to do than it can. Try again in ${wait_s} s.`,
-      );
-    }
+    const because = full === "client" ? "client_has_too_much_waiting" : "service_has_too_much_waiting";
+    sendRefusal(reply, { because, wait_s });
   } else if (error instanceof ThreadDied) {
     reply.log.error({ err: error }, "a thread died");
-    sendPlainProblem(
-      reply.header("retry-after", "1"),
-      "unavailable",
-      "The calculation broke off. Try again.",
-    );
+    sendRefusal(reply.header("retry-after", "1"), { because: "thread_died" });
   } else throw error;
 }

@@ -2,15 +2,16 @@ import { randomUUID } from "node:crypto";
 import { type IncomingMessage, type ServerResponse, STATUS_CODES } from "node:http";
 import type { Socket } from "node:net";
 import type { Duplex } from "node:stream";
-import { problem, toJson } from "@sunfathom/answers";
-import type { ProblemCode } from "@sunfathom/contract";
+import { toJson } from "@sunfathom/answers";
+import type { ServiceDetail } from "@sunfathom/words";
 import { securityHeaders } from "../plugins/helmet.js";
+import { refusal } from "./refusals.js";
 import { problemType } from "./send-problem.js";
 
 /** What the HTTP parser refuses, by its error code; any other is a malformed request. */
-const refusals: Readonly<Record<string, { code: ProblemCode; detail: string }>> = {
-  HPE_HEADER_OVERFLOW: { code: "headers_too_large", detail: "The request line and headers exceed 16 kB." },
-  ERR_HTTP_REQUEST_TIMEOUT: { code: "request_timeout", detail: "The request did not arrive in time." },
+const refusals: Readonly<Record<string, ServiceDetail>> = {
+  HPE_HEADER_OVERFLOW: { because: "head_too_long" },
+  ERR_HTTP_REQUEST_TIMEOUT: { because: "request_too_late" },
 };
 
 /** How long a caller has to read why it is refused; closed at once, a connection can lose what has not been read. */
@@ -22,17 +23,13 @@ export function handleClientError(error: Error & { code?: string }, socket: Sock
     socket.destroy();
     return;
   }
-  const { code, detail }: { code: ProblemCode; detail: string } = refusals[error.code ?? ""] ?? {
-    code: "malformed_request",
-    detail: "The request cannot be read as HTTP.",
-  };
-  refuse(socket, code, detail);
+  refuse(socket, refusals[error.code ?? ""] ?? { because: "not_http" });
 }
 
 /** Answers CONNECT, which asks for a tunnel to somewhere else. */
 export function refuseTunnel(_: IncomingMessage, socket: Duplex): void {
   socket.on("error", () => socket.destroy());
-  refuse(socket, "method_not_allowed", "This service is no proxy.", ["Allow: GET, HEAD, OPTIONS, POST"]);
+  refuse(socket, { because: "no_proxy" }, ["Allow: GET, HEAD, OPTIONS, POST"]);
 }
 
 /** Whether a part of an answer has left: another one would be read as the rest of it. */
@@ -40,9 +37,9 @@ function isBeingAnswered(socket: Socket & { _httpMessage?: ServerResponse | null
   return socket._httpMessage?.headersSent === true;
 }
 
-function refuse(socket: Duplex, code: ProblemCode, detail: string, headers: readonly string[] = []): void {
+function refuse(socket: Duplex, detail: ServiceDetail, headers: readonly string[] = []): void {
   const requestId = randomUUID();
-  const whole = { ...problem(code, detail), request_id: requestId };
+  const whole = { ...refusal(detail), request_id: requestId };
   const body = toJson(whole);
   const head = [
     `HTTP/1.1 ${whole.status} ${STATUS_CODES[whole.status]}`,

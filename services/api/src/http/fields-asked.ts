@@ -1,5 +1,6 @@
 import { brief, type Operation, pick, selectionOf } from "@sunfathom/answers";
-import type { FieldError, FieldErrorCode } from "@sunfathom/contract";
+import type { FieldError } from "@sunfathom/contract";
+import { type FieldsErrors, type FieldText, fieldsTexts } from "@sunfathom/words";
 
 /** The parameter that asks for some fields of an answer, and the word in it that asks for the answer in brief. */
 export const fieldsParameter = "fields";
@@ -43,19 +44,13 @@ export function fieldsReader({
     const [only] = own;
     if (only === undefined) return { query, part: undefined, errors: [] };
     const text = own.length === 1 ? decoded(only.slice(fieldsParameter.length + 1)) : undefined;
-    if (own.length > 1)
-      return refused(
-        rest,
-        "repeated_parameter",
-        "fields is given more than once.",
-        "fields once, its names between commas",
-      );
-    if (text === undefined)
-      return refused(rest, "malformed_escape", "A % is not followed by two hexadecimal digits.", "%25 for %");
-    if (text === "")
-      return refused(rest, "empty_value", "fields has no value.", "names of fields between commas, or brief");
-    if (text.length > longest)
-      return refused(rest, "wrong_length", `fields has ${text.length} characters.`, `at most ${longest}`);
+    if (own.length > 1) return refused(rest, "repeated_parameter", fieldsTexts.repeated_parameter({}));
+    if (text === undefined) return refused(rest, "malformed_escape", fieldsTexts.malformed_escape({}));
+    if (text === "") return refused(rest, "empty_value", fieldsTexts.empty_value({}));
+    if (text.length > longest) {
+      const lengths = { length: text.length, max_length: longest };
+      return refused(rest, "wrong_length", fieldsTexts.wrong_length(lengths));
+    }
     if (text === inBrief)
       return { query: rest, part: partOf(inBrief, (answer) => brief(answer, whole.selection)), errors: [] };
     const names = [...new Set(text.split(","))].sort();
@@ -75,21 +70,22 @@ function partOf(key: string, from: (answer: Whole) => unknown): Part {
 
 function unknownField({ name, near }: { name: string; near: string | undefined }): FieldError {
   return {
-    pointer: `/${fieldsParameter}`,
-    code: "unknown_field" satisfies FieldErrorCode,
-    message:
-      name === ""
-        ? "There is no name between two commas."
-        : `The answer has no field ${JSON.stringify(name.slice(0, 100))}.`,
-    allowed:
-      "names of the answer's fields, those within another after a dot, such as depths.depth_m; or brief alone",
+    ...errorOf("unknown_field", fieldsTexts.unknown_field({ name: name.slice(0, 100) })),
     ...(near === undefined ? {} : { did_you_mean: near }),
   };
 }
 
-function refused(query: string, code: FieldErrorCode, message: string, allowed: string): FieldsAsked {
-  return { query, part: undefined, errors: [{ pointer: `/${fieldsParameter}`, code, message, allowed }] };
-}
+const errorOf = (code: keyof FieldsErrors, text: FieldText): FieldError => ({
+  pointer: `/${fieldsParameter}`,
+  code,
+  ...text,
+});
+
+const refused = (query: string, code: keyof FieldsErrors, text: FieldText): FieldsAsked => ({
+  query,
+  part: undefined,
+  errors: [errorOf(code, text)],
+});
 
 const nameOf = (pair: string): string | undefined => decoded(pair.split("=", 1)[0] ?? "");
 

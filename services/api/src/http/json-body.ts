@@ -2,7 +2,7 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Outcome, Reader, Task } from "../compute/tasks.js";
 import { siteOf } from "../limiting/client-key.js";
 import { type BodyRefusal, type JsonRead, readJson, repeatedField, type Unreadable } from "./json-text.js";
-import { sendPlainProblem, sendProblem } from "./send-problem.js";
+import { sendProblem, sendRefusal } from "./send-problem.js";
 import type { Turns } from "./turns.js";
 
 declare module "fastify" {
@@ -96,5 +96,5 @@ function refuseEncodings(request: FastifyRequest, reply: FastifyReply, done: () 
     return;
   }
   reply.header("accept-encoding", "identity");
-  sendPlainProblem(reply, "unsupported_media_type", "The body has a content encoding, and none is taken.");
+  sendRefusal(reply, { because: "body_encoded" });
 }

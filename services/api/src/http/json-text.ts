@@ -1,5 +1,6 @@
 import { problem } from "@sunfathom/answers";
 import type { FieldErrorCode, Problem } from "@sunfathom/contract";
+import { problemDetails, repeatedName as repeatedNameText } from "@sunfathom/words";
 import { repeatedName } from "./repeated-name.js";
 
 /** What a body that is not valid is refused as. */
@@ -40,7 +41,6 @@ export function readJson(bytes: Uint8Array): JsonRead {
 /** The problem of a name that stands twice. */
 export function repeatedField(pointer: string, refusal: BodyRefusal): Problem {
   const code: FieldErrorCode = "repeated_field";
-  const message = "The name stands twice in its object.";
-  const error = { pointer, code, message, allowed: "each name once" };
-  return problem(refusal, `${pointer}: ${message}`, [error]);
+  const errors = [{ pointer, code, ...repeatedNameText }];
+  return problem(refusal, problemDetails.invalid({ errors, more: false }), errors);
 }

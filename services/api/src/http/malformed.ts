@@ -1,6 +1,7 @@
 import type { IncomingMessage } from "node:http";
+import type { ServiceDetail } from "@sunfathom/words";
 import type { FastifyReply, FastifyRequest } from "fastify";
-import { sendPlainProblem } from "./send-problem.js";
+import { sendRefusal } from "./send-problem.js";
 import { hasBadEscape } from "./target.js";
 
 /** More lines than any client and the proxies before it send. */
@@ -11,21 +12,21 @@ export function refuseMalformed({ raw }: FastifyRequest, reply: FastifyReply, do
   const fault = faultOf(raw);
   // Node.js leaves out what comes behind the 2000th, the length of a body among it.
   if (raw.rawHeaders.length > 2 * mostHeaders)
-    sendPlainProblem(reply, "headers_too_large", `The request has more than ${mostHeaders} headers.`);
+    sendRefusal(reply, { because: "too_many_headers", most: mostHeaders });
   else if (fault === undefined) done();
-  else sendPlainProblem(reply, "malformed_request", fault);
+  else sendRefusal(reply, fault);
 }
 
-function faultOf(request: IncomingMessage): string | undefined {
-  if (hasBadEscape(request)) return "The path holds an escape that cannot be decoded.";
+function faultOf(request: IncomingMessage): ServiceDetail | undefined {
+  if (hasBadEscape(request)) return { because: "bad_escape" };
   // RFC 9112, section 3.2: which of two is meant, servers and proxies may see differently.
   const hosts = hostsIn(request.rawHeaders);
-  if (hosts > 1) return "The request has more than one Host header.";
-  if (hosts === 0 && request.httpVersion === "1.1") return "The request has no Host header.";
+  if (hosts > 1) return { because: "host_repeated" };
+  if (hosts === 0 && request.httpVersion === "1.1") return { because: "host_missing" };
   // RFC 9110, section 10.1.1: there is no other expectation.
   const { expect } = request.headers;
   if (expect !== undefined && expect.toLowerCase() !== "100-continue")
-    return "The Expect header can only be 100-continue.";
+    return { because: "other_expectation" };
   return undefined;
 }
 

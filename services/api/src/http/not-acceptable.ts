@@ -1,6 +1,6 @@
 import type { FastifyReply, FastifyRequest } from "fastify";
 import { accepts, type MediaType } from "./accept.js";
-import { sendPlainProblem } from "./send-problem.js";
+import { sendRefusal } from "./send-problem.js";
 
 declare module "fastify" {
   interface FastifyContextConfig {
@@ -16,10 +16,5 @@ export function refuseOtherForms(request: FastifyRequest, reply: FastifyReply, d
   const forms = [config.answersIn ?? "application/json"].flat();
   const { accept } = request.headers;
   if (schema === undefined || schema.hide === true || forms.some((form) => accepts(accept, form))) done();
-  else
-    sendPlainProblem(
-      reply,
-      "not_acceptable",
-      `The Accept header of the request leaves out ${forms.join(" and ")}.`,
-    );
+  else sendRefusal(reply, { because: "form_not_accepted", forms });
 }

@@ -2,7 +2,7 @@ import { nearest } from "@sunfathom/answers";
 import type { FastifyReply, FastifyRequest } from "fastify";
 import type { KnownRoutes } from "./known-routes.js";
 import { pathOf } from "./path-of.js";
-import { sendPlainProblem } from "./send-problem.js";
+import { sendRefusal } from "./send-problem.js";
 
 /** Answers what no route took: 405 where another method would have, 404 with the nearest path where none would. */
 export function notFoundHandler(routes: KnownRoutes) {
@@ -12,14 +12,9 @@ export function notFoundHandler(routes: KnownRoutes) {
     if (methods.length > 0) {
       const allow = methods.join(", ");
       reply.header("allow", allow);
-      sendPlainProblem(reply, "method_not_allowed", `This path takes ${allow}, not ${request.method}.`);
+      sendRefusal(reply, { because: "no_such_method", allow, method: request.method });
       return;
     }
-    const near = nearest(path, routes.paths());
-    sendPlainProblem(
-      reply,
-      "not_found",
-      near === undefined ? "See /openapi.json for what there is." : `Did you mean ${near}?`,
-    );
+    sendRefusal(reply, { because: "no_such_path", near: nearest(path, routes.paths()) });
   };
 }

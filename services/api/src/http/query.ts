@@ -8,6 +8,7 @@ import {
   referenced,
   wireSchemas,
 } from "@sunfathom/contract";
+import { type QueryErrors, queryTexts } from "@sunfathom/words";
 
 /** `list` also for what means nothing without one. */
 type Kind = "number" | "text" | "flag" | "list";
@@ -74,8 +75,8 @@ export function readQuery(query: string, fields: QueryFields): Query {
   const errors: FieldError[] = [];
   const seen = new Set<string>();
   const repeated = new Set<string>();
-  const refuse = (name: string, code: FieldErrorCode, message: string, allowed: string) =>
-    errors.push({ pointer: member("", name), code, message, allowed });
+  const refuse = (name: string, code: Exclude<keyof QueryErrors, "unknown_field">) =>
+    errors.push({ pointer: member("", name), code, ...queryTexts[code]({ name }) });
 
   for (const pair of query.split("&")) {
     if (pair === "") continue;
@@ -85,37 +86,24 @@ export function readQuery(query: string, fields: QueryFields): Query {
     const name = decode(split === -1 ? pair : pair.slice(0, split));
     const value = decode(split === -1 ? "" : pair.slice(split + 1));
     if (name === undefined || value === undefined) {
-      refuse(
-        name ?? pair.slice(0, split),
-        "malformed_escape",
-        "A % is not followed by two hexadecimal digits.",
-        "%25 for %",
-      );
+      refuse(name ?? pair.slice(0, split), "malformed_escape");
       continue;
     }
     if (seen.has(name)) {
-      if (!repeated.has(name))
-        refuse(name, "repeated_parameter", `${name} is given more than once.`, `${name} once`);
+      if (!repeated.has(name)) refuse(name, "repeated_parameter");
       repeated.add(name);
       continue;
     }
     seen.add(name);
     const kind = fields.get(name);
     if (kind === undefined) scene[name] = value;
-    else if (kind === "list") {
-      refuse(
-        name,
-        "needs_post",
-        "A list, and what goes with it, does not fit a query string.",
-        "the same scene as the body of a POST",
-      );
-    } else if (value === "") {
-      refuse(name, "empty_value", `${name} has no value.`, "a value, or no parameter at all");
-    } else if (kind === "text") scene[name] = value;
+    else if (kind === "list") refuse(name, "needs_post");
+    else if (value === "") refuse(name, "empty_value");
+    else if (kind === "text") scene[name] = value;
     // Any other word is left to the check of the scene, which says what is allowed.
     else if (kind === "flag") scene[name] = flags.get(value) ?? value;
     else if (jsonNumber.test(value) && Number.isFinite(Number(value))) scene[name] = Number(value);
-    else refuse(name, "not_a_number", `${name} is not a decimal number.`, "a number such as 12 or 12.5");
+    else refuse(name, "not_a_number");
   }
   for (const name of repeated) delete scene[name];
   return { scene, errors };
@@ -131,15 +119,17 @@ function decode(text: string): string | undefined {
 }
 
 /** Errors for the parameters of a request that takes none of them. */
-export function refusedQuery(query: string, allowed = "no query parameters"): FieldError[] {
+export function refusedQuery(
+  query: string,
+  taken: QueryErrors["unknown_field"]["taken"] = "none",
+): FieldError[] {
   const names = query.split("&").filter((pair) => pair !== "");
   return names.map((pair) => {
     const name = decode(pair.split("=", 1)[0] ?? "") ?? pair;
     return {
       pointer: member("", name),
       code: "unknown_field" satisfies FieldErrorCode,
-      message: "There is no query parameter of this name.",
-      allowed,
+      ...queryTexts.unknown_field({ name, taken }),
     };
   });
 }

@@ -1,5 +1,6 @@
 import { problem } from "@sunfathom/answers";
 import { type FieldError, maxErrors } from "@sunfathom/contract";
+import { queryDetails } from "@sunfathom/words";
 import type { FastifyReply, FastifyRequest } from "fastify";
 import type { FieldsAsked } from "./fields-asked.js";
 import { queryOf } from "./path-of.js";
@@ -10,7 +11,7 @@ import { sendProblem } from "./send-problem.js";
 export function refuseQuery(request: FastifyRequest, reply: FastifyReply, done: () => void): void {
   const errors = refusedQuery(queryOf(request.raw.url ?? ""));
   if (errors.length === 0) done();
-  else refuseFor(reply, errors, `${request.method} takes no query parameters at this path.`);
+  else refuseFor(reply, errors, queryDetails.takes_none(request));
 }
 
 /** For calculations by POST: they take `fields`, and no other parameter. */
@@ -19,17 +20,13 @@ export const refuseAllButFields =
   (request: FastifyRequest, reply: FastifyReply, done: () => void): void => {
     const { query, errors } = read(queryOf(request.raw.url ?? ""));
     if (query !== "")
-      refuseFor(
-        reply,
-        refusedQuery(query, "fields alone"),
-        "POST takes no other query parameter than fields.",
-      );
+      refuseFor(reply, refusedQuery(query, "fields_alone"), queryDetails.takes_fields_alone({}));
     else if (errors.length > 0) refuseFields(reply, errors);
     else done();
   };
 
 export function refuseFields(reply: FastifyReply, errors: readonly FieldError[]): void {
-  refuseFor(reply, errors, "The fields that are asked for cannot be given.");
+  refuseFor(reply, errors, queryDetails.no_such_fields({}));
 }
 
 function refuseFor(reply: FastifyReply, errors: readonly FieldError[], detail: string): void {

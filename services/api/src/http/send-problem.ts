@@ -1,6 +1,8 @@
-import { problem, toJson } from "@sunfathom/answers";
-import type { Problem, ProblemCode } from "@sunfathom/contract";
+import { toJson } from "@sunfathom/answers";
+import type { Problem } from "@sunfathom/contract";
+import type { ServiceDetail } from "@sunfathom/words";
 import type { FastifyReply } from "fastify";
+import { refusal } from "./refusals.js";
 
 export const problemType = "application/problem+json; charset=utf-8";
 
@@ -16,7 +18,7 @@ export function sendProblem(reply: FastifyReply, { errors, ...rest }: Problem): 
     .send(toJson(whole));
 }
 
-/** The same for a problem that needs no more than its detail. */
-export function sendPlainProblem(reply: FastifyReply, code: ProblemCode, detail: string): FastifyReply {
-  return sendProblem(reply, problem(code, detail));
+/** The same for what the service refuses, and no field of the request alone is the cause of. */
+export function sendRefusal(reply: FastifyReply, detail: ServiceDetail): FastifyReply {
+  return sendProblem(reply, refusal(detail));
 }

@@ -1,7 +1,7 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import { isOperational } from "../http/operational.js";
 import { pathOf } from "../http/path-of.js";
-import { sendPlainProblem } from "../http/send-problem.js";
+import { sendRefusal } from "../http/send-problem.js";
 import type { Limits } from "../limits.js";
 import { Budget, type Taken } from "./budget.js";
 import { clientKeyOf, siteOf } from "./client-key.js";
@@ -110,8 +110,9 @@ export class Limiter {
 
   #sayRefused(request: FastifyRequest, reply: FastifyReply, wait_s: number): void {
     const { quota } = this.#budgetOf(request).budget;
-    const detail = `You have used up your budget of ${quota.cost} in ${quota.window_s} s. Try again in ${wait_s} s.`;
-    sendPlainProblem(reply.header("retry-after", String(wait_s)), "too_many_requests", detail);
+    const { cost, window_s } = quota;
+    const detail = { because: "budget_spent", cost, window_s, wait_s } as const;
+    sendRefusal(reply.header("retry-after", String(wait_s)), detail);
   }
 
   #budgetOf(request: FastifyRequest): { name: PolicyName; budget: Budget } {

@@ -3,7 +3,7 @@ import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import type { FastifyInstance } from "fastify";
 import { type Fixed, fixed, fixedJson, sendFixed } from "../http/send-fixed.js";
-import { sendPlainProblem } from "../http/send-problem.js";
+import { sendRefusal } from "../http/send-problem.js";
 
 /** Filled by the build (see .ci/setup.mjs). */
 const folder = fileURLToPath(new URL("../../client/", import.meta.url));
@@ -34,7 +34,7 @@ export function clientPackageRoutes(app: FastifyInstance): void {
   give("/sdk/latest", tarball);
   give(client.tarball, { ...tarball, cacheControl: forEver });
   app.get("/sdk/*", options, (_request, reply) => {
-    sendPlainProblem(reply, "not_found", `This service has its client at ${client.tarball}, and no other.`);
+    sendRefusal(reply, { because: "no_such_client", path: client.tarball });
   });
 }
 

@@ -1,7 +1,7 @@
 import { build } from "@sunfathom/answers";
 import type { FastifyInstance } from "fastify";
 import { refuseQuery } from "../http/refuse-query.js";
-import { sendPlainProblem } from "../http/send-problem.js";
+import { sendRefusal } from "../http/send-problem.js";
 import { healthLive, healthReady } from "../openapi/service.js";
 
 /** Whether the process runs, and whether it takes requests. */
@@ -11,12 +11,7 @@ export function healthRoutes(app: FastifyInstance): void {
   });
   app.get("/health/ready", { schema: healthReady, onRequest: refuseQuery }, (_, reply) => {
     if (app.isReady()) reply.header("cache-control", "no-store").send({ status: "ready", build });
-    else
-      sendPlainProblem(
-        // Another process takes over, or the next one here: each starts in about a second.
-        reply.header("retry-after", "1"),
-        "unavailable",
-        "The service is starting or stopping.",
-      );
+    // Another process takes over, or the next one here: each starts in about a second.
+    else sendRefusal(reply.header("retry-after", "1"), { because: "starting_or_stopping" });
   });
 }

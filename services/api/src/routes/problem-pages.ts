@@ -6,7 +6,7 @@ import { forHours } from "../http/caching.js";
 import { prefersHtml } from "../http/prefers-html.js";
 import { refuseQuery } from "../http/refuse-query.js";
 import { fixedJson, sendFixed } from "../http/send-fixed.js";
-import { sendPlainProblem } from "../http/send-problem.js";
+import { sendRefusal } from "../http/send-problem.js";
 import { varyBy } from "../http/vary.js";
 import { problemPageRead } from "../openapi/service.js";
 import { pagePolicies } from "../pages/html.js";
@@ -36,8 +36,7 @@ export function problemPageRoutes(app: FastifyInstance): void {
     (request, reply) => {
       const page = pages.get(`/problems/${request.params.name}`);
       varyBy(reply, "Accept");
-      if (page === undefined)
-        sendPlainProblem(reply, "not_found", `The kinds are: ${[...pages.keys()].join(", ")}`);
+      if (page === undefined) sendRefusal(reply, { because: "no_such_problem", paths: [...pages.keys()] });
       else if (prefersHtml(request.headers.accept))
         sendFixed(request, reply.headers(pagePolicies), page.html);
       else sendFixed(request, reply, page.data);

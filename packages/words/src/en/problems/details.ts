@@ -1,4 +1,8 @@
 import type { FieldError } from "@sunfathom/contract";
+import { fieldText } from "../../problems/texts.js";
+
+/** A name that stands twice in a JSON object. */
+export const repeatedName = fieldText("The name stands twice in its object.", "each name once");
 
 /** Sentences for the `detail` of problems. */
 export const problemDetails = {

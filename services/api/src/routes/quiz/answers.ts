@@ -5,7 +5,7 @@ import type { FastifyInstance } from "fastify";
 import type { Computing } from "../../compute/computing.js";
 import { refuseQuery } from "../../http/refuse-query.js";
 import { sendJson } from "../../http/send-json.js";
-import { sendPlainProblem } from "../../http/send-problem.js";
+import { sendRefusal } from "../../http/send-problem.js";
 import { markAnswers } from "../../openapi/quiz.js";
 import { bears, challenge } from "./bearer.js";
 import { sendQuizProblem } from "./problems.js";
@@ -43,7 +43,7 @@ export function quizAnswersRoute(
         checkResponses(opened.items, responses);
         if (instructorKey !== undefined && authorization !== undefined) {
           reply.header("www-authenticate", challenge(authorization));
-          return sendPlainProblem(reply, "unauthorized", "This is not the instructor's key.");
+          return sendRefusal(reply, { because: "instructors_key_wrong" });
         }
         throw heldUntil(opened.held_until);
       }

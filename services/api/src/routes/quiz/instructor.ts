@@ -1,5 +1,5 @@
 import type { FastifyReply, FastifyRequest } from "fastify";
-import { sendPlainProblem } from "../../http/send-problem.js";
+import { sendRefusal } from "../../http/send-problem.js";
 import { bears, challenge } from "./bearer.js";
 
 /** What only instructors may ask for: keys, and a seed of their own. */
@@ -20,22 +20,18 @@ export function mayAsk(
 ): boolean {
   if (!with_keys && seed === undefined) return true;
   const { authorization } = request.headers;
+  const asked = with_keys ? "with_keys" : "seed";
   if (key === undefined) {
-    sendPlainProblem(
-      reply,
-      "keys_not_offered",
-      with_keys
-        ? "No instructor's key is configured, so nobody gets keys."
-        : "No instructor's key is configured, so nobody names a seed.",
-    );
+    sendRefusal(reply, { because: "no_instructor", asked });
     return false;
   }
   if (bears(authorization, key)) return true;
   reply.header("www-authenticate", challenge(authorization));
-  const detail =
+  sendRefusal(
+    reply,
     authorization === undefined
-      ? `\`${with_keys ? "with_keys" : "seed"}\` needs the instructor's key.`
-      : "This is not the instructor's key.";
-  sendPlainProblem(reply, "unauthorized", detail);
+      ? { because: "instructors_key_missing", asked }
+      : { because: "instructors_key_wrong" },
+  );
   return false;
 }
