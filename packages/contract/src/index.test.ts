@@ -66,6 +66,7 @@ it("exports these, and nothing else", () => {
       "quizTopics",
       "quizUnits",
       "rearFixings",
+      "overheads",
       "recordingCurves",
       "reference",
       "referenced",

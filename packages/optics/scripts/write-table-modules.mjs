@@ -134,6 +134,20 @@ const MODULES = [
     () => spectral("seawater_refractive_index", { index_vs_air: "n_vs_air_S35_T20" }, 400, 700),
   ],
   [
+    "warren-brandt-2008-ice",
+    "WARREN_BRANDT_2008_ICE",
+    "Absorption of pure ice, 1/m: 4 pi times the imaginary refractive index over the wavelength.",
+    "Warren & Brandt 2008, Journal of Geophysical Research 113, D14220",
+    () => {
+      const rows = readCsv("warren_brandt_2008_ice");
+      const wavelength_nm = column(rows, "wavelength_nm");
+      const absorption = column(rows, "imaginary_index").map(
+        (k, i) => (4e9 * Math.PI * k) / wavelength_nm[i],
+      );
+      return { wavelength_nm, absorption_per_m: rounded(6, absorption) };
+    },
+  ],
+  [
     "jerlov-1976",
     "JERLOV_1976",
     "Diffuse attenuation of downwelling light per optical water type, 1/m.",

@@ -41,6 +41,7 @@ export * from "./spectrum/combine.js";
 export * from "./spectrum/grid.js";
 export * from "./spectrum/integrate.js";
 export * from "./spectrum/resample.js";
+export * from "./surface/ice-cover.js";
 export * from "./surface/snell-fresnel.js";
 export * from "./surface/underwater-daylight.js";
 export * from "./water/card-samples.js";

@@ -5,6 +5,7 @@ import { kitRules } from "./kit.js";
 import { lampRules } from "./lamps.js";
 import { lensFilterRules } from "./lens-filter.js";
 import { orderRules } from "./order.js";
+import { overheadRules } from "./overhead.js";
 import { recordingCurveRules } from "./recording-curve.js";
 import type { ParametersOf } from "./rule.js";
 import { shutterRules } from "./shutter.js";
@@ -26,6 +27,7 @@ export const sceneRules = [
   ...lensFilterRules,
   ...kitRules,
   ...lampRules,
+  ...overheadRules,
 ] as const;
 
 /** What a violation of each comes with, by its code. */

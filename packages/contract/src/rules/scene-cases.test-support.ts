@@ -425,4 +425,23 @@ export const sceneCases: Record<
     passes: [{ wanted_lead_stops: 3 }, { wanted_lead_stops: 3, wanted_lead_distance_m: 0.8 }, {}],
     refuses: [[{ wanted_lead_distance_m: 0.8 }, ["/wanted_lead_distance_m"]]],
   },
+  overhead_parts: {
+    passes: [
+      { overhead: "ice", ice_thickness_m: 0.5, snow_thickness_m: 0.1 },
+      { overhead: "cavern", daylight_open_share: 0.2 },
+      { overhead: "none" },
+    ],
+    refuses: [
+      [{ ice_thickness_m: 0.5 }, ["/ice_thickness_m"]],
+      [{ overhead: "ice", daylight_open_share: 0.2 }, ["/daylight_open_share"]],
+      [{ overhead: "cave", daylight_basis: "none", snow_thickness_m: 0.1 }, ["/snow_thickness_m"]],
+    ],
+  },
+  cave_is_dark: {
+    passes: [{ overhead: "cave" }, { overhead: "cave", daylight_basis: "none" }, { overhead: "cavern" }],
+    refuses: [
+      [{ overhead: "cave", daylight_basis: "sun" }, ["/overhead"]],
+      [{ overhead: "cave", ...noon }, ["/overhead"]],
+    ],
+  },
 };

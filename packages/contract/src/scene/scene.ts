@@ -11,6 +11,7 @@ import { FilterFit, filterSamplesField } from "./filter-samples.js";
 import { kitField, resolvedKitField } from "./kit.js";
 import { flatLampFields, lampsField, resolvedLampsField, wantedLeadFields } from "./lamps.js";
 import { lensFilterFields, lensFilterStops } from "./lens-filter.js";
+import { overheadFields } from "./overhead.js";
 import { viewFields } from "./view.js";
 import { waterFields } from "./water.js";
 
@@ -19,6 +20,7 @@ export const Scene = z
   .object({
     ...waterFields,
     ...daylightFields,
+    ...overheadFields,
     ...diveFields,
     ...viewFields,
     ...bottomFields,
@@ -65,6 +67,7 @@ export const ResolvedScene = z
       {
         ...waterFields,
         ...daylightFields,
+        ...overheadFields,
         ...resolvedDiveFields,
         ...viewFields,
         ...bottomFields,

@@ -11,6 +11,9 @@ export const transferCurves = ["linear", "srgb", "rec709"] as const;
 
 export const daylightBases = ["none", "sun", "place_time"] as const;
 
+/** What lies over the diver. */
+export const overheads = ["none", "overhang", "cavern", "cave", "wreck", "ice"] as const;
+
 /** Where the sun stands, seen from above. */
 export const sunSides = ["behind_camera", "beside", "in_frame", "unknown"] as const;
 

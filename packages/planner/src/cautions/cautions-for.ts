@@ -41,7 +41,9 @@ export function cautionsFor(
   if (hasLensFilter(scene)) all.push(filterAdvice(scene));
   return cautionsIn([
     "not_a_dive_planner",
-    ...(scene.daylight_basis === "none" ? ["overhead_by_training"] : []),
+    ...(scene.daylight_basis === "none" || (scene.overhead ?? "none") !== "none"
+      ? ["overhead_by_training"]
+      : []),
     ...all.flatMap((advice) => CAUTIONS_OF[advice]),
   ]);
 }

@@ -13,6 +13,8 @@ export interface LightCauses extends Record<WaterCause, Nothing> {
   light_field: Nothing;
   reference_sun: Nothing;
   sea_floor: Nothing;
+  /** What comes through what lies over the diver. */
+  overhead: Nothing;
   lamp_beam: Nothing;
   /** How far a hand aims beside the subject. */
   lamp_aim: Nothing;

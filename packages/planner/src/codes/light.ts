@@ -1,3 +1,4 @@
+import type { Overhead } from "../scene/scene.js";
 import type { Nothing } from "./coded.js";
 
 /** Reasons on the light itself, which several decisions give. */
@@ -15,4 +16,6 @@ export interface LightReasons {
   /** @property time the instant that is meant, in UTC, RFC 3339 */
   clock_shows_twice: { time: string };
   night_there: Nothing;
+  /** What lies over the diver, and how much light that costs. */
+  overhead_cuts: { overhead: Overhead; stops: number };
 }

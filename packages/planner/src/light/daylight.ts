@@ -7,6 +7,7 @@ import {
   type UnderwaterDaylight,
 } from "@sunfathom/optics";
 import type { Scene } from "../scene/scene.js";
+import { underOverhead } from "./overhead.js";
 import type { Sun } from "./sun.js";
 
 /** Daylight of a scene at the surface. */
@@ -20,16 +21,19 @@ export function daylightUnder(sun: Sun, scene: Scene): Daylight {
   const surface = daylightFromTable(sun.elevation_deg, scene.cloud_oktas);
   return {
     above: add(surface.direct, surface.diffuse),
-    below: throughSurface(surface, sun.elevation_deg, scene.wind_speed_m_s),
+    below: underOverhead(throughSurface(surface, sun.elevation_deg, scene.wind_speed_m_s), scene),
   };
 }
 
-/** The same daylight, brighter or darker. */
-export function scaledDaylight(daylight: Daylight, factor: number): Daylight {
-  if (factor === 1) return daylight;
+/**
+ * The same daylight, brighter or darker.
+ * @param underCover and what comes through what lies over the diver
+ */
+export function scaledDaylight(daylight: Daylight, factor: number, underCover: number): Daylight {
+  if (factor === 1 && underCover === 1) return daylight;
   const { above, below } = daylight;
   return {
     above: scale(above, factor),
-    below: { ...below, downwelling: scale(below.downwelling, factor) },
+    below: { ...below, downwelling: scale(below.downwelling, factor * underCover) },
   };
 }

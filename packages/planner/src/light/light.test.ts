@@ -40,7 +40,7 @@ describe("daylight, brighter or darker", () => {
   const daylight = daylightUnder({ elevation_deg: 45 }, reef);
 
   it("scales above and below the surface alike, and leaves its directions", () => {
-    const bright = scaledDaylight(daylight, 1.4);
+    const bright = scaledDaylight(daylight, 1.4, 1);
     expect(bright.above[34] / daylight.above[34]).toBeCloseTo(1.4, 12);
     expect(bright.below.downwelling[34] / daylight.below.downwelling[34]).toBeCloseTo(1.4, 12);
     expect(bright.below).toMatchObject({
@@ -48,7 +48,7 @@ describe("daylight, brighter or darker", () => {
       directShare: daylight.below.directShare,
       sunAngleInWater_deg: daylight.below.sunAngleInWater_deg,
     });
-    expect(scaledDaylight(daylight, 1)).toBe(daylight);
+    expect(scaledDaylight(daylight, 1, 1)).toBe(daylight);
   });
 
   it("loses a few per cent at the surface (water reflects 2 to 7 % of daylight: Mobley 1994, from memory)", () => {

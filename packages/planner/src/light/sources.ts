@@ -1,5 +1,6 @@
 import type { Conditions } from "./conditions.js";
 import { hasLensFilter } from "./lens-filter.js";
+import { isCovered } from "./overhead.js";
 
 /** Ids of the tables and formulas behind the light of a scene (see `models`). */
 export function lightSources({ scene, daylight, water, floor }: Conditions): string[] {
@@ -8,6 +9,7 @@ export function lightSources({ scene, daylight, water, floor }: Conditions): str
     "williamson_hollins_2022",
     "kirk_1984",
     ...(daylight ? ["bird_riordan_1986", "kasten_czeplak_1980", "gregg_carder_1990", "light_field"] : []),
+    ...(daylight && isCovered(scene) ? [scene.overhead === "ice" ? "ice_cover" : "overhead"] : []),
     ...(daylight && floor ? ["sea_floor"] : []),
     ...(daylight && floor && !scene.bottom_reflectance ? ["bottom_reflectance"] : []),
     ...(scene.daylight_basis === "place_time" ? ["sun_position"] : []),

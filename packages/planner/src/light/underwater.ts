@@ -93,7 +93,8 @@ class WorldState implements Underwater {
 
   get daylight(): Daylight | undefined {
     const { daylight } = this.conditions;
-    this.#daylight ??= daylight && scaledDaylight(daylight, this.nuisance.daylightScale);
+    this.#daylight ??=
+      daylight && scaledDaylight(daylight, this.nuisance.daylightScale, this.nuisance.overheadScale);
     return this.#daylight;
   }
 

@@ -1,10 +1,27 @@
+import { illuminance_lx } from "@sunfathom/optics";
 import type { Reason } from "../codes/coded.js";
 import type { LightReasons } from "../codes/light.js";
 import type { Conditions } from "../light/conditions.js";
+import { type Daylight, daylightUnder } from "../light/daylight.js";
+import { isCovered } from "../light/overhead.js";
 import { lightReason } from "./light-reason.js";
 
-/** What a place and a time make of the sun; empty where its height was given. */
-export function sunReasons({ scene, sun }: Conditions): Reason<LightReasons>[] {
+/** What a place and a time make of the sun, and what lies over the diver of its light. */
+export const sunReasons = (conditions: Conditions): Reason<LightReasons>[] => [
+  ...placeReasons(conditions),
+  ...overheadReasons(conditions),
+];
+
+function overheadReasons({ scene, sun, daylight }: Conditions): Reason<LightReasons>[] {
+  const { overhead, ...open } = scene;
+  if (!overhead || !isCovered(scene) || !sun || !daylight) return [];
+  const lux = (light: Daylight) => illuminance_lx(light.below.downwelling);
+  const stops = Math.log2(lux(daylightUnder(sun, open)) / lux(daylight));
+  return [lightReason("overhead_cuts", "computed", { overhead, stops })];
+}
+
+/** Empty where the height of the sun was given. */
+function placeReasons({ scene, sun }: Conditions): Reason<LightReasons>[] {
   if (scene.daylight_basis !== "place_time") return [];
   if (!sun?.instant) return [lightReason("night_there", "computed")];
   const time = sun.instant.toISOString();

@@ -158,6 +158,24 @@ export const lightModels: readonly ModelInfo[] = [
     known_weaknesses: "Means: sand goes from half of it to 0.5 (from memory).",
   },
   {
+    id: "overhead",
+    what: "Share of open water's daylight that comes in under an overhang, into a cavern or a wreck",
+    kind: "assumption",
+    source: "From memory: a half, a tenth, a fiftieth, unless the share is given",
+    domain: "Where daylight still reaches; the same at all wavelengths, without a beam of the sun",
+    known_weaknesses:
+      "Places differ by a factor of two either way and more; light from an opening to the side has a longer way through water than depth says.",
+  },
+  {
+    id: "ice_cover",
+    what: "Daylight through ice and snow",
+    kind: "formula",
+    source:
+      "Two streams through layers (Dunkle & Bevans 1956; Perovich 1990, from memory); absorption of ice: Warren & Brandt 2008; what scatters and dims from extinction and albedo at 500 nm: Grenfell & Maykut 1977, J. Glaciol. 18, 445",
+    domain: "Ice to 4 m, snow to 1 m, away from holes and edges",
+    known_weaknesses: "Of clear ice and dry snow; algae, sediment and melt are not in it.",
+  },
+  {
     id: "path_attenuation",
     what: "Light lost on a short path from a lamp or to the lens",
     kind: "assumption",

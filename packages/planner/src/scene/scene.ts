@@ -6,7 +6,7 @@ import type { FilterKind, FloorKind, SubjectFacing, TransferCurve, WaterHue } fr
  */
 export type { FilterKind, SubjectFacing, TransferCurve, WaterHue } from "@sunfathom/optics";
 
-export interface Scene extends WaterBasis, Daylight, Dive, View, Bottom, Camera, LensFilter {
+export interface Scene extends WaterBasis, Daylight, Cover, Dive, View, Bottom, Camera, LensFilter {
   /** What is owned; filters are then chosen from it alone. */
   kit?: KitItem[];
   /** Lamps that are switched on; empty when there are none. */
@@ -59,6 +59,19 @@ export interface CardSample {
 export interface KdSample {
   wavelength_nm: number;
   kd_per_m: number;
+}
+
+/** What lies over the diver and cuts the sky. */
+export type Overhead = "none" | "overhang" | "cavern" | "cave" | "wreck" | "ice";
+
+export interface Cover {
+  /** `none` where absent. */
+  overhead?: Overhead;
+  /** With an opening: share of open water's daylight that comes in. */
+  daylight_open_share?: number;
+  /** With `ice`. */
+  ice_thickness_m?: number;
+  snow_thickness_m?: number;
 }
 
 export type DaylightBasis = "none" | "sun" | "place_time";

@@ -2,6 +2,7 @@ import { combinedSigma, REFERENCE_MU0, type WaterSigma } from "@sunfathom/optics
 import type { LightCauses } from "../codes/causes.js";
 import type { Coded } from "../codes/coded.js";
 import type { Conditions } from "../light/conditions.js";
+import { isCovered, overheadSigma } from "../light/overhead.js";
 import { NOMINAL, type Nuisance } from "./nuisance.js";
 
 /** A named cause of doubt; `shift` gives the model at z standard deviations of it. */
@@ -84,6 +85,14 @@ export function causesOf(conditions: Conditions): Cause[] {
         shift: (z) => ({ referenceMu0: REFERENCE_MU0 + REFERENCE_MU0_SIGMA * z }),
       },
     );
+    if (isCovered(scene)) {
+      const sigma_ln = overheadSigma(scene);
+      causes.push({
+        code: "overhead",
+        parameters: {},
+        shift: (z) => ({ overheadScale: Math.exp(sigma_ln * z) }),
+      });
+    }
     if (conditions.floor) {
       causes.push({
         code: "sea_floor",

@@ -10,6 +10,8 @@ export interface Nuisance {
   scatterLost: number;
   /** Multiplies daylight at the surface. */
   daylightScale: number;
+  /** Multiplies what comes through what lies over the diver. */
+  overheadScale: number;
   /** Path cosine of light for which attenuation is described, 0 to 1. */
   referenceMu0: number;
   /** Which way the subject faces within what is said of it, in standard deviations; brighter above 0. */
@@ -37,6 +39,7 @@ export const NOMINAL: Nuisance = {
   scatteringScale: 1,
   scatterLost: 0.5,
   daylightScale: 1,
+  overheadScale: 1,
   referenceMu0: REFERENCE_MU0,
   facing: 0,
   uprightScale: 1,

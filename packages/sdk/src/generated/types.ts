@@ -3497,6 +3497,22 @@ export type ResolvedScene = {
      */
     wind_speed_m_s: number;
     /**
+     * What lies over the diver and cuts daylight; `none` where it is left out. Only with the training, the guide and the backup lights for it.
+     */
+    overhead?: 'none' | 'overhang' | 'cavern' | 'cave' | 'wreck' | 'ice' | undefined;
+    /**
+     * Share of open water's daylight at the same depth that comes in, as a card metered there and in the open tells. With `overhang` (0.5 where it is left out), `cavern` (0.1) and `wreck` (0.02). 0.0001 to 1.
+     */
+    daylight_open_share?: number | undefined;
+    /**
+     * Thickness of the ice. With `overhead` `ice`; 0.5 m where it is left out. 0.05 to 4 m.
+     */
+    ice_thickness_m?: number | undefined;
+    /**
+     * Snow on the ice. With `overhead` `ice`; none where it is left out. 0 to 1 m.
+     */
+    snow_thickness_m?: number | undefined;
+    /**
      * Shallow end of the part of the dive that is filmed. With `max_depth_m`. This service plans no dives: the range is that of the model and no advice on depth. 0.1 to 100 m.
      */
     min_depth_m: number;
@@ -3836,6 +3852,22 @@ export type SceneFields = {
      * Wind speed 10 m above the sea; it roughens the surface. 0 to 20 m/s. Default 4 m/s.
      */
     wind_speed_m_s?: number | undefined;
+    /**
+     * What lies over the diver and cuts daylight; `none` where it is left out. Only with the training, the guide and the backup lights for it.
+     */
+    overhead?: 'none' | 'overhang' | 'cavern' | 'cave' | 'wreck' | 'ice' | undefined;
+    /**
+     * Share of open water's daylight at the same depth that comes in, as a card metered there and in the open tells. With `overhang` (0.5 where it is left out), `cavern` (0.1) and `wreck` (0.02). 0.0001 to 1.
+     */
+    daylight_open_share?: number | undefined;
+    /**
+     * Thickness of the ice. With `overhead` `ice`; 0.5 m where it is left out. 0.05 to 4 m.
+     */
+    ice_thickness_m?: number | undefined;
+    /**
+     * Snow on the ice. With `overhead` `ice`; none where it is left out. 0 to 1 m.
+     */
+    snow_thickness_m?: number | undefined;
     /**
      * Depth of the subject: short for equal `min_depth_m` and `max_depth_m`. This service plans no dives: the range is that of the model and no advice on depth. 0.1 to 100 m.
      */

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "3bfd9172faf424234d7c4a7157c1e49578ec521d2aa43d30fa498997c882995b";
+export const descriptionHash = "47301027360e949e255bb5c63b39401cd551576a57d3796c1ec866f3b78aae36";

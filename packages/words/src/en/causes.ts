@@ -62,6 +62,11 @@ export const causes: Texts<LightCauses, CauseText> = {
     text: "Under which sun the attenuation of this water was described",
     how_to_shrink: "Measure attenuation, or photograph a grey card at two depths, on the day.",
   }),
+  overhead: () => ({
+    text: "How much daylight comes in under what lies overhead",
+    how_to_shrink:
+      "Meter a grey card there and in the open, and give their ratio; under ice, give its thickness and the snow's.",
+  }),
   sea_floor: () => ({
     text: "How pale the sea floor is",
     how_to_shrink: "State what the floor is and how deep it lies, or give its reflectance.",

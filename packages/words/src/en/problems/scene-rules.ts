@@ -149,6 +149,13 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       "A distance from which to lead says nothing without by how much.",
       "with wanted_lead_stops, or not at all",
     ),
+  overhead_parts: ({ field, goes_with }) =>
+    text(`${field} says nothing here.`, `with overhead ${goes_with.join(" or ")}, or not at all`),
+  cave_is_dark: ({ daylight_basis }) =>
+    text(
+      `A cave has no daylight, but daylight_basis is ${daylight_basis}.`,
+      "overhead cavern where daylight reaches, or daylight_basis none",
+    ),
 };
 
 const oneFilter =
@@ -210,4 +217,8 @@ export const sceneRuleMeanings = (): Readonly<Record<keyof SceneRuleParameters, 
   lamps_once: "Lamps are given as the list `lamps`, or as one group of `lamp_` fields.",
   lamp_complete: "A group of `lamp_` fields has at least `lamp_flux_lm` and `lamp_distance_m`.",
   lead_distance_with_stops: "`wanted_lead_distance_m` goes with `wanted_lead_stops`.",
+  overhead_parts:
+    "`daylight_open_share` goes with `overhead` `overhang`, `cavern` or `wreck`, thicknesses of ice and snow with `ice`.",
+  cave_is_dark:
+    "`overhead` `cave` goes with `daylight_basis` `none`; where daylight reaches it is a `cavern`.",
 });

@@ -1,6 +1,6 @@
-import type { LightReasons } from "@sunfathom/planner";
+import type { LightReasons, Overhead } from "@sunfathom/planner";
 import type { Texts } from "../../problems/texts.js";
-import { shown } from "../format.js";
+import { shown, stops } from "../format.js";
 
 /** Reasons on the light itself, which several decisions give. */
 export const lightReasons: Texts<LightReasons, string> = {
@@ -16,8 +16,19 @@ export const lightReasons: Texts<LightReasons, string> = {
     `Cloud gives the subject ${shown(p.stops, 1)} stops more light than a clear sky would: it lights the side that the sun leaves in shadow.`,
   clock_shows_twice: (p) =>
     `The clock shows this local time twice that day; the first is meant, ${utc(p.time)}.`,
+  overhead_cuts: (p) =>
+    `${COVERS[p.overhead]} ${stops(p.stops)} of daylight here, against open water at the same depth.`,
   night_there: () =>
     "It is night at that place and time: there is no daylight, and lamps are the only light.",
+};
+
+const COVERS: Readonly<Record<Overhead, string>> = {
+  none: "Open water costs",
+  overhang: "The overhang costs about",
+  cavern: "The cavern costs about",
+  cave: "The cave costs",
+  wreck: "The wreck around you costs about",
+  ice: "Ice and snow cost about",
 };
 
 /** An instant to the minute. */
