@@ -13,33 +13,33 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Measure at more wavelengths and depths.",
   }),
   clarity_reading: () => ({
-    text: "How well the distance at which things vanish was read",
+    text: "How well you judged the distance at which things vanish",
     how_to_shrink: "Read it again with a marked line, or photograph a grey card at two depths.",
   }),
   beam_to_diffuse: () => ({
-    text: "How far one sees does not fix how fast daylight fades with depth",
+    text: "Visibility does not fix how fast daylight fades with depth",
     how_to_shrink: "Lower a Secchi disc, or photograph a grey card at two depths.",
   }),
   spectral_shape: () => ({
-    text: "Waters of one clarity and colour still differ in how they take each wavelength",
+    text: "Waters of the same clarity and colour still differ from one wavelength to the next",
     how_to_shrink: "Photograph a grey card at two depths, or measure diffuse attenuation.",
   }),
   hue_name: () => ({
-    text: "A colour word covers a stretch of waters",
+    text: "A word for a colour covers a range of waters",
     how_to_shrink: "Photograph a grey card at two depths.",
   }),
   scattering_per_water: () => perWater,
   chlorophyll_relation: () => ({
-    text: "Waters of one chlorophyll concentration differ in attenuation",
+    text: "Waters with the same chlorophyll concentration differ in attenuation",
     how_to_shrink: "Lower a Secchi disc, or photograph a grey card at two depths.",
   }),
   card_noise: () => ({
     text: "Scatter of the card readings",
-    how_to_shrink: "Photograph the card at more depths, with exposure and balance locked.",
+    how_to_shrink: "Photograph the card at more depths, with exposure and white balance locked.",
   }),
   water_scattering: (p) => (p.known_by === "sight" ? asSeen : perWater),
   path_scattering: () => ({
-    text: "How much of the scattered light still arrives over a short path",
+    text: "How much scattered light still arrives over a short path",
     how_to_shrink: "Come closer: a short path hardly scatters.",
   }),
   sensor: () => ({
@@ -51,16 +51,16 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "State the cloud cover, or measure with a light meter at the surface.",
   }),
   upright_share: () => ({
-    text: "Which way the camera looks against the sun, and so how much of the light from above falls on the subject",
-    how_to_shrink: "Say where the sun stands against the camera, or meter at depth.",
+    text: "Which way the camera looks against the sun, and so how much light from above falls on the subject",
+    how_to_shrink: "State where the sun is relative to the camera, or meter at depth.",
   }),
   light_field: () => ({
-    text: "How light is spread over directions at depth, which the model has in closed form",
+    text: "From which directions the light comes at depth, which the model simplifies",
     how_to_shrink: "Meter at depth.",
   }),
   reference_sun: () => ({
-    text: "Under which sun the attenuation of this water was described",
-    how_to_shrink: "Measure attenuation, or photograph a grey card at two depths, on the day.",
+    text: "Which sun the attenuation of this water was measured under",
+    how_to_shrink: "On the day, measure attenuation or photograph a grey card at two depths.",
   }),
   overhead: () => ({
     text: "How much daylight comes in under what lies overhead",
@@ -68,17 +68,17 @@ export const causes: Texts<LightCauses, CauseText> = {
       "Meter a grey card there and in the open, and give their ratio; under ice, give its thickness and the snow's.",
   }),
   sea_floor: () => ({
-    text: "How pale the sea floor is",
-    how_to_shrink: "State what the floor is and how deep it lies, or give its reflectance.",
+    text: "How pale the bottom is",
+    how_to_shrink: "State what the bottom is and how deep it is, or give its reflectance.",
   }),
   lamp_beam: () => ({
     text: "How the video light spreads its lumens over the beam",
     how_to_shrink:
-      "Ask the maker for a measured beam angle (half of the middle's intensity) and for lumens out of the front.",
+      "Ask the maker for a measured beam angle (to half the intensity in the middle) and for lumens out of the front.",
   }),
   lamp_aim: () => ({
     text: "How well the video light is aimed",
-    how_to_shrink: "Aim it in the water at arm's length, and look at a test picture.",
+    how_to_shrink: "Aim it in the water at arm's length, and check a test picture.",
   }),
   filter_edge: () => ({
     text: "Where the filter's absorption band lies, since its curve is an assumed shape",
@@ -93,8 +93,8 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Nothing a diver can do: it differs between cameras.",
   }),
   lamp_offset: () => ({
-    text: "How far the lamps stand from the line of sight",
-    how_to_shrink: "Put the lamps on long arms; nothing to measure.",
+    text: "How far the video lights are from the line of sight",
+    how_to_shrink: "Nothing to measure; long arms make it matter less.",
   }),
 };
 
@@ -104,6 +104,6 @@ const perWater: CauseText = {
 };
 
 const asSeen: CauseText = {
-  text: "How far one really sees, from which scattering is taken",
+  text: "How far you can really see, which gives the scattering",
   how_to_shrink: "Measure the visibility along a line.",
 };

@@ -16,11 +16,11 @@ export const cautions: Readonly<Record<CautionCode, string>> = {
     "Video lights made for diving are cooled by water: switch them on in water only. In air they overheat, can burn, and can melt a plastic filter.",
   lamps_not_into_eyes: "Never look into a video light or point it at the eyes of divers or animals.",
   lamps_stay_on_rig:
-    "Leave video lights and batteries on the rig even when you do not use them: taking them off changes its trim. Change the rig only where you can try out first how it handles.",
+    "Leave video lights and batteries on the rig even when you do not use them: taking them off changes its trim. After any change to the rig, try out how it handles before you rely on it.",
   batteries_by_maker:
-    "Batteries and chargers follow their makers' instructions: charge nothing unattended, and use none that are damaged or were flooded.",
+    "Follow the makers' instructions for batteries and chargers. Never charge them unattended, and never use any that are damaged or were flooded.",
   filter_on_dry_land:
-    "A filter inside the housing or behind the lens is changed on dry land only; never open a housing near the water's edge.",
+    "Change a filter inside the housing or behind the lens on dry land only; never open a housing near the water's edge.",
   filter_flip_practised:
-    "Change a filter under water only while you hover under control, hands off the reef. Practise it at the surface: task load at depth comes before the picture.",
+    "Change a filter under water only while you hover under control, hands off the reef. Practise it at the surface first: at depth, your task load matters more than the picture.",
 };

@@ -1,9 +1,10 @@
 import type { NamedFilter } from "@sunfathom/planner";
+import { densityOf } from "./format.js";
 
 /** A filter in a sentence. */
 export function filterName({ kind, density, id }: NamedFilter): string {
   if (kind === "none") return "no filter";
   const nominal =
-    density === undefined ? `a measured ${kind} filter` : `a ${kind} filter of density ${density.toFixed(2)}`;
+    density === undefined ? `a measured ${kind} filter` : `a ${kind} filter of density ${densityOf(density)}`;
   return id === undefined ? nominal : `${id} (${nominal})`;
 }

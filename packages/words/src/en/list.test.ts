@@ -1,6 +1,6 @@
 // Guards how lists are said.
 import { expect, it } from "vitest";
-import { spoken, spokenDepths } from "./list.js";
+import { depths, spoken } from "./list.js";
 
 it("a list is said with commas, and an and before its last", () => {
   expect([[], ["one"], ["one", "two"], ["one", "two", "three"]].map(spoken)).toEqual([
@@ -11,7 +11,7 @@ it("a list is said with commas, and an and before its last", () => {
   ]);
 });
 
-it("depths are said to a tenth, their unit once", () => {
-  expect(spokenDepths([6.3, 7.68, 9.14])).toBe("6.3, 7.7 and 9.1 m");
-  expect(spokenDepths([5])).toBe("5.0 m");
+it("depths are said as a diver can hit them, each and their unit once", () => {
+  expect(depths([3.4, 7.68, 9.14, 9.4])).toBe("3.5, 8 and 9 m");
+  expect(depths([5])).toBe("5 m");
 });

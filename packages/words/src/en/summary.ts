@@ -8,9 +8,9 @@ const LAMPS: Readonly<Record<LampPlan, string>> = {
   none: "no video lights",
   lamps_off: "video lights off",
   lamps_with_filter: "filtered video lights",
-  lamps_lead: "video lights on and balanced to",
+  lamps_lead: "video lights on, white balance set to them",
   lamps_only: "video lights alone",
-  daylight_leads: "video lights on and daylight balanced to",
+  daylight_leads: "video lights on, white balance set to daylight",
 };
 
 /** The plan in a few sentences. */
@@ -24,14 +24,14 @@ export const summary: Texts<SummaryCodes, string> = {
       ? `Expose with ${setting(from)}.`
       : `At ${metres(from.depth_m)} m expose with ${setting(from)}, at ${metres(to.depth_m)} m with ${setting(to)}.`,
   balance: (p) =>
-    `Balance on a card at the start${p.again > 0 ? ` and ${howOften(p.again)} more going down` : ""}.`,
+    `White-balance on a card at the start${p.again > 0 ? ` and ${howOften(p.again)} more going down` : ""}.`,
   expose_by_itself: () => "Leave the exposure to the camera.",
   balance_by_itself: () => "Leave the white balance on automatic.",
   balance_in_kelvin: (p) => `Set the white balance to ${kelvin(p.cct_K)} K.`,
   lamps_off: () => "Leave the video lights off: their colour would not match daylight.",
-  lamps_with_filter: () => "Put the filters on the video lights and balance to daylight.",
-  lamps_lead: () => "Let the video lights lead and balance to them.",
-  lamps_only: () => "Balance to the video lights on a card at working distance.",
+  lamps_with_filter: () => "Put the filters on the video lights and set the white balance to daylight.",
+  lamps_lead: () => "Let the video lights lead and set the white balance to them.",
+  lamps_only: () => "Set the white balance on a card in the video lights, at working distance.",
   daylight_leads: () => "The video lights hardly show against daylight.",
   close_filter: (p) => `A close call: ${filterName(p.filter)} would do about as well.`,
   close_lamps: (p) =>

@@ -1,15 +1,15 @@
 import type { WaysOut } from "@sunfathom/planner";
 import type { Texts } from "../problems/texts.js";
-import { shown } from "./format.js";
+import { densityOf, shown, stops } from "./format.js";
 
-/** Ways out where lamps and daylight fight. */
+/** Ways out where video lights and daylight fight. */
 export const waysOut: Texts<WaysOut, string> = {
   lamps_off: (p) =>
-    `Switch the lamps off and leave them on the rig; balance to daylight. Costs ${shown(p.cost_stops, 1)} stops on the subject.`,
+    `Switch the video lights off and leave them on the rig; set the white balance to daylight. That costs ${stops(p.cost_stops)} on the subject.`,
   lamp_filter: (p) =>
-    `Put a filter on each lamp that makes its light match daylight here: of ${shown(p.red * 100)} % red, ${shown(p.green * 100)} % green and ${shown(p.blue * 100)} % blue; the nearest of the plain kinds is ${p.kind} of density ${shown(p.density, 2)}${p.is_seen ? ", which still leaves a visible split" : ""}. Balance to daylight.`,
+    `Put a filter on each video light to match daylight here: one that lets ${shown(p.red * 100)} % of red, ${shown(p.green * 100)} % of green and ${shown(p.blue * 100)} % of blue through. The nearest plain one is ${p.kind}, density ${densityOf(p.density)}${p.is_seen ? ", which still leaves a visible colour cast" : ""}. Set the white balance to daylight.`,
   balance_to_lamps: () =>
-    "Balance to a card lit by the lamps: the subject looks right and everything that only daylight reaches takes on the colour of the water.",
+    "Set the white balance on a card lit by the video lights: the subject looks right, and everything that only daylight reaches takes on the colour of the water.",
   come_closer: (p) =>
-    `Bring the lamps to ${shown(p.distance_m, 2)} m from the subject and balance to them: they then outshine daylight.`,
+    `Bring the video lights to ${shown(p.distance_m, 1)} m from the subject and set the white balance to them: from there they outshine daylight.`,
 };

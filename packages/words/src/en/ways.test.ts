@@ -4,25 +4,28 @@ import { waysToPay } from "./ways-to-pay.js";
 
 describe("a way to pay", () => {
   it("tells settings as they stand on a dial", () => {
-    expect(waysToPay.wide_open({ f_number: 2.8, iso: 803 })).toBe("Aperture wide open at f/2.8: ISO 800.");
+    expect(waysToPay.wide_open({ f_number: 2.8, iso: 803 })).toMatch(/f\/2\.8\b.*ISO 800\b/);
     // Half a stop beyond f/5.6: dials have f/6.3 nearest to it.
-    expect(waysToPay.close_aperture({ f_number: 6.66, enough: false })).toBe(
-      "Close the aperture to f/6.3, as far as it goes: not enough alone.",
-    );
-    expect(waysToPay.close_aperture({ f_number: 11.1, enough: true })).toBe("Close the aperture to f/11.");
+    const [short, enough] = [
+      waysToPay.close_aperture({ f_number: 6.66, enough: false }),
+      waysToPay.close_aperture({ f_number: 6.66, enough: true }),
+    ];
+    expect(short).toContain("f/6.3");
+    expect(short).toContain("not enough");
+    expect(enough).not.toContain("not enough");
   });
 
   it("asks for no more of a sun than it may give", () => {
     const sun = { elevation_deg: 61.7, gains_stops: 0.62 };
-    expect(waysToPay.wait_for_sun(sun)).toMatch(/^Wait until the sun stands 62 degrees high that day/);
-    expect(waysToPay.if_sun_rises(sun)).toMatch(/^If the sun comes to stand 62 degrees high there/);
+    expect(waysToPay.wait_for_sun(sun)).toMatch(/62 degrees.*⅔ stop/);
+    expect(waysToPay.if_sun_rises(sun)).toMatch(/^If .*62 degrees.*⅔ stop/);
   });
 });
 
 describe("a way out", () => {
-  it("says of a filter on the lamps whether what it leaves is seen", () => {
+  it("says of a filter on the video lights whether what it leaves is seen", () => {
     const p = { red: 0.2, green: 0.8, blue: 1, kind: "blue", density: 0.9 } as const;
-    expect(waysOut.lamp_filter({ ...p, is_seen: true })).toContain("still leaves a visible split");
-    expect(waysOut.lamp_filter({ ...p, is_seen: false })).not.toContain("visible split");
+    expect(waysOut.lamp_filter({ ...p, is_seen: true })).toContain("visible");
+    expect(waysOut.lamp_filter({ ...p, is_seen: false })).not.toContain("visible");
   });
 });

@@ -1,32 +1,33 @@
 import type { FilterMainReasons } from "@sunfathom/planner";
 import type { Texts } from "../../problems/texts.js";
+import { capital } from "../capital.js";
 import { filterName } from "../filter-name.js";
-import { atDepths, shown } from "../format.js";
+import { atDepths, densityOf, errorFall, kelvin, metres, metresBetween, shown, strength } from "../format.js";
 
 /** What decides the choice of a filter. */
 export const filterMainReasons: Texts<FilterMainReasons, string> = {
   filter_earns: (p) =>
-    `${atDepths(p.min_m, p.max_m)} ${filterName(p.filter)} leaves a mean colour error of ${shown(p.with_e, 1)} (CIEDE2000); without a filter ${shown(p.without_e, 1)} is left.`,
+    `${atDepths(p.min_m, p.max_m)} ${filterName(p.filter)} ${errorFall(p.without_e, p.with_e)}.`,
   no_filter_earns: (p) =>
-    `No filter earns its place: the best of them, ${filterName(p.best)}, would ${p.best_change < 0 ? "lower" : "raise"} the mean colour error by ${shown(Math.abs(p.best_change), 2)}, and it takes a fall of ${shown(p.worthwhile, 1)} to be worth mounting.`,
+    `No filter improves the colours enough. The best of them, ${filterName(p.best)}, would ${p.best_change < 0 ? "help by too little to mount it" : "make them worse"}.`,
   no_filter_owned: () =>
-    "The kit holds no filter for the lens, so none is advised. Leave `kit` out to learn which one would serve.",
+    "Your kit has no filter for the lens, so none is advised. Leave `kit` out to learn which one would serve.",
   change_at_depth: (p) =>
-    `The filter leaves less error than none from ${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m: mount it on passing into that part, take it off on leaving it, and balance again each time.`,
+    `The filter improves the colours from ${metres(p.from_m)} to ${metres(p.to_m)} m. Put it on as you enter that part and take it off as you leave it, and set a new white balance each time.`,
   serves_part_of_range: (p) =>
-    `It serves from ${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m; outside that it leaves more error than no filter, but it cannot be changed underwater, and over the whole range it still pays.`,
+    `It improves the colours from ${metres(p.from_m)} to ${metres(p.to_m)} m and worsens them outside that. You cannot change it underwater, and over the whole range it still pays.`,
   part_would_gain: (p) =>
-    `Over the whole range no filter pays, but for ${p.from_m === p.to_m ? `${shown(p.from_m, 1)} m` : `${shown(p.from_m, 1)} to ${shown(p.to_m, 1)} m`} alone a ${p.kind} one would: ask for that part if you will film there.`,
+    `Over the whole range no filter pays, but ${metresBetween(p.from_m, p.to_m)} a ${p.kind} one would. If you film only there, ask for that part.`,
   only_lamps_would_help: (p) =>
-    `A colour error of ${shown(p.error, 1)} is left whatever is mounted: light of the missing colours is too weak here. Bring lamps close to the subject, come shallower, or settle for the colours of the water.`,
+    `A ${strength(p.error)} colour error is left with any filter: the missing colours are too weak here. Bring video lights close to the subject, stay shallower, or settle for the colours of the water.`,
   densities_as_good: (p) =>
-    `Any density from ${shown(p.from_density, 2)} to ${shown(p.to_density, 2)} gives colours that nobody can tell apart. The weakest costs the least light.`,
+    `You will see no difference between densities from ${densityOf(p.from_density)} to ${densityOf(p.to_density)}. The weakest costs the least light.`,
   no_red_to_gain: (p) =>
-    `From ${shown(p.depth_m, 1)} m on nothing of red is red: even behind ${filterName(p.filter)} less than 1 % of the red channel's signal is red light. A filter counts for no gain there.`,
+    `From ${metres(p.depth_m)} m down hardly any red is left: even behind ${filterName(p.filter)} less than 1 % of the red channel's signal is red light. A filter gains nothing there.`,
   filter_adds_no_red: (p) =>
-    `A filter adds no red light. At ${shown(p.depth_m, 1)} m ${shown(p.with_share * 100)} % of the red channel's signal is red light above 600 nm with it, ${shown(p.without_share * 100)} % without, the rest being green and blue that the channel also sees.`,
+    `A filter adds no red light. At ${metres(p.depth_m)} m ${shown(p.with_share * 100)} % of the red channel's signal is red light above 600 nm with the filter, ${shown(p.without_share * 100)} % without. Green and blue, which the channel also sees, make up the difference.`,
   lamps_are_the_only_light: (p) =>
-    `Lamps are the only light: a filter on the lens would only take from it. Balance to the lamps${p.lamp ? `, about ${p.lamp.cct_K} K at the lamp` : ""}.`,
+    `Your video lights are the only light: a filter on the lens would only cost some of it. Set the white balance to the video lights${p.lamp ? `, about ${kelvin(p.lamp.cct_K)} K at the light` : ""}.`,
   near_tie: (p) =>
-    `This is a near tie: the runner-up, ${filterName(p.runner_up)}, differs by ${shown(p.loses_by, 2)} in colour error, where a filter has to gain ${shown(p.worthwhile, 1)} to be worth mounting. With what is not known exactly, it is the better choice with a probability of ${shown(p.probability * 100)} %.`,
+    `This is a close call. ${capital(filterName(p.runner_up))} does nearly as well: given the uncertainties, there is a ${shown(p.probability * 100)} % chance that it is the better choice.`,
 };

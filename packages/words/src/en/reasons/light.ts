@@ -1,25 +1,25 @@
 import type { LightReasons, Overhead } from "@sunfathom/planner";
 import type { Texts } from "../../problems/texts.js";
-import { shown, stops } from "../format.js";
+import { metres, shown, stops } from "../format.js";
 
 /** Reasons on the light itself, which several decisions give. */
 export const lightReasons: Texts<LightReasons, string> = {
   cct_without_meaning: (p) =>
-    `From ${shown(p.depth_m, 1)} m the light lies ${shown(Math.abs(p.duv), 3)} from the Planckian locus: a colour temperature in kelvin has no meaning there (CIE: beyond 0.05), so none is given. Balance on a card.`,
+    `From ${metres(p.depth_m)} m down the light is too far from any white for a colour temperature in kelvin (Duv ${shown(p.duv, 3)}; CIE gives none beyond 0.05). Set the white balance on a card.`,
   cct_beyond_locus: (p) =>
-    `From ${shown(p.depth_m, 1)} m the light is bluer than any glowing body: it has no colour temperature in kelvin. Balance on a card.`,
+    `From ${metres(p.depth_m)} m down the light is bluer than any glowing body: it has no colour temperature in kelvin. Set the white balance on a card.`,
   red_not_only_transmitted: (p) =>
-    `Below about ${shown(p.depth_m)} m the last red is made in the water itself, by inelastic scattering and fluorescence, more than it comes down from the surface. This model counts only what comes down, so red figures there are too low and not to be trusted.`,
+    `Below about ${metres(p.depth_m)} m most of the last red is made in the water itself, by inelastic scattering and fluorescence. This model counts only the red that comes down from the surface, so do not trust its figures for red there: they are too low.`,
   sun_stands: (p) =>
-    `At ${utc(p.time)} the sun stands ${shown(p.elevation_deg)} degrees above the horizon there, at ${shown(p.azimuth_deg)} degrees from north.`,
+    `At ${utc(p.time)} the sun is ${shown(p.elevation_deg)} degrees above the horizon there, at ${shown(p.azimuth_deg)} degrees from north.`,
   cloud_fills_shadow: (p) =>
-    `Cloud gives the subject ${shown(p.stops, 1)} stops more light than a clear sky would: it lights the side that the sun leaves in shadow.`,
+    `Cloud gives the subject ${stops(p.stops)} more light than a clear sky would: it lights the side that the sun leaves in shadow.`,
   clock_shows_twice: (p) =>
-    `The clock shows this local time twice that day; the first is meant, ${utc(p.time)}.`,
+    `The clocks show this local time twice that day; this answer uses the first, ${utc(p.time)}.`,
   overhead_cuts: (p) =>
-    `${COVERS[p.overhead]} ${stops(p.stops)} of daylight here, against open water at the same depth.`,
+    `${COVERS[p.overhead]} ${stops(p.stops)} of daylight here, compared with open water at the same depth.`,
   night_there: () =>
-    "It is night at that place and time: there is no daylight, and lamps are the only light.",
+    "It is night at that place and time: there is no daylight, and your video lights are the only light.",
 };
 
 const COVERS: Readonly<Record<Overhead, string>> = {

@@ -1,26 +1,29 @@
 import type { WhiteBalanceReasons } from "@sunfathom/planner";
 import type { Texts } from "../../problems/texts.js";
-import { howOften, kelvin, shown } from "../format.js";
+import { howOften, kelvin, metres, shown, stops, strength } from "../format.js";
 
-/** What a balance on a card would leave instead, at the limit of the balance the same. */
-const onCard = (p: { cast: number; card_cast: number }): string =>
-  shown(p.cast, 1) === shown(p.card_cast, 1)
-    ? "a card there would leave as much, since the balance is at its limit"
-    : `balanced on a card there, ${shown(p.card_cast, 1)} would be left`;
+/** What a card would leave instead: where the camera is at its limit, the same. */
+const onCard = (p: { cast: number; card_cast: number }): string => {
+  if (shown(p.cast, 1) === shown(p.card_cast, 1))
+    return "A card would not help: the white balance is at its limit";
+  return p.card_cast < 1
+    ? "A card there would take it out"
+    : `A card there would leave a ${strength(p.card_cast)} one`;
+};
 
 /** Reasons on white balance. */
 export const whiteBalanceReasons: Texts<WhiteBalanceReasons, string> = {
   kelvin_leaves_the_water: (p) =>
-    `Set to the lamps' own ${kelvin(p.cct_K)} K, the camera would leave a cast of ${shown(p.left, 1)} (CIEDE2000) from ${shown(p.path_m, 1)} m of water between lamp, subject and camera: a card at working distance takes it out.`,
+    `Set to the video lights' own ${kelvin(p.cct_K)} K, the camera would leave a ${strength(p.left)} colour cast from ${shown(p.path_m, 1)} m of water between light, subject and camera. A card at working distance takes it out.`,
   balance_again: (p) =>
-    `Light changes with depth: going down, the cast since the last balance reaches ${shown(p.tolerance, 1)} (CIEDE2000) ${howOften(p.times)}, first at ${shown(p.first_m, 1)} m.`,
+    `The light changes with depth. Going down, a ${strength(p.tolerance)} colour cast builds up ${howOften(p.times)}, first at ${metres(p.first_m)} m: white-balance again then.`,
   one_balance_serves: (p) =>
-    `One balance serves the whole range: a new one would nowhere take out a cast of more than ${shown(p.tolerance, 1)} (CIEDE2000).`,
+    `One white balance serves the whole range: a new one would nowhere take out more than a ${strength(p.tolerance)} colour cast.`,
   kelvin_balance_leaves: (p) =>
-    `Set to ${kelvin(p.cct_K)} K, the camera leaves a cast of ${shown(p.cast, 1)} (CIEDE2000) on grey at ${shown(p.depth_m, 1)} m; ${onCard(p)}.`,
+    `Set to ${kelvin(p.cct_K)} K, the camera leaves a ${strength(p.cast)} colour cast on grey at ${metres(p.depth_m)} m. ${onCard(p)}.`,
   auto_balance_leaves: (p) =>
-    `Automatic white balance takes the whole picture for grey on the average, water and all, as far as its limits go: at ${shown(p.depth_m, 1)} m that leaves a cast of ${shown(p.cast, 1)} (CIEDE2000) on grey; ${onCard(p)}.`,
-  balance_in_reach: () => "The camera's white balance reaches a neutral card over the whole range.",
+    `Automatic white balance makes the whole picture grey on average, water and all, as far as it reaches. At ${metres(p.depth_m)} m that leaves a ${strength(p.cast)} colour cast on grey. ${onCard(p)}.`,
+  balance_in_reach: () => "The camera's white balance can make a card neutral over the whole range.",
   balance_falls_short: (p) =>
-    `At ${shown(p.depth_m, 1)} m the camera's balance falls short by ${shown(p.short_stops, 2)} stops between channels, which leaves a cast of ${shown(p.cast, 1)} (CIEDE2000) on grey.`,
+    `At ${metres(p.depth_m)} m the camera's white balance falls short by ${stops(p.short_stops)} between channels. That leaves a ${strength(p.cast)} colour cast on grey.`,
 };
