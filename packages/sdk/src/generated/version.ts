@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "47301027360e949e255bb5c63b39401cd551576a57d3796c1ec866f3b78aae36";
+export const descriptionHash = "1d051be2ee0d5a7adb0ca04584693e6f5eff92d2c40729d0280bd72401552b60";
