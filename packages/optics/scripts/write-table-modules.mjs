@@ -134,6 +134,21 @@ const MODULES = [
     () => spectral("seawater_refractive_index", { index_vs_air: "n_vs_air_S35_T20" }, 400, 700),
   ],
   [
+    "skin-reflectance",
+    "SKIN_REFLECTANCE",
+    "Reflectance of skin around the 10th, 50th and 90th percentile of brightness.",
+    "Cooksey, Allen & Tsai 2017, Journal of Research of NIST 122, 26",
+    () => {
+      const rows = readCsv("skin_reflectance").filter(within(GRID.from, GRID.to, GRID.step));
+      return columns(rows, {
+        wavelength_nm: "wavelength_nm",
+        dark: "around_p10",
+        middle: "around_p50",
+        pale: "around_p90",
+      });
+    },
+  ],
+  [
     "warren-brandt-2008-ice",
     "WARREN_BRANDT_2008_ICE",
     "Absorption of pure ice, 1/m: 4 pi times the imaginary refractive index over the wavelength.",

@@ -25,6 +25,7 @@ export * from "./imaging/haze.js";
 export * from "./imaging/lamp-haze.js";
 export * from "./imaging/light-at-depth.js";
 export * from "./imaging/port-transmittance.js";
+export * from "./imaging/stand-ins.js";
 export type { Axis } from "./imaging/subject-light.js";
 export * from "./imaging/upright-fraction.js";
 export * from "./lamp/beam.js";

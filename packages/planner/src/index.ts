@@ -3,6 +3,7 @@ export { cautionsIn } from "./cautions/cautions-for.js";
 export { checkpoint, onCheckpoint } from "./checkpoint.js";
 export type * from "./codes/attenuation.js";
 export type * from "./codes/balance-procedure.js";
+export type * from "./codes/card-notes.js";
 export type * from "./codes/causes.js";
 export type * from "./codes/cautions.js";
 export type { Basis, Coded, Nothing, Reason } from "./codes/coded.js";

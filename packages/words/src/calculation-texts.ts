@@ -1,5 +1,6 @@
 import type {
   BalanceSteps,
+  CardNotes,
   CautionCode,
   ExposureLossReasons,
   FilterMountingReasons,
@@ -31,6 +32,7 @@ export interface MixedLightTexts extends AnswerTexts<MixedLightReasons & LightRe
 
 export interface WhiteBalanceTexts extends AnswerTexts<WhiteBalanceReasons & LightReasons> {
   readonly procedure: Texts<BalanceSteps, string>;
+  readonly notes: Texts<CardNotes, string>;
 }
 
 export interface FilterMountingTexts

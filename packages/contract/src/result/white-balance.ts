@@ -1,7 +1,7 @@
 import { z } from "zod/v3";
 import { choice, flag, list, text } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
-import { answerHead, answerTail, Statement } from "./common.js";
+import { answerHead, answerTail, code, parameters, Statement } from "./common.js";
 import { ColourErrorEstimate, GainEstimate } from "./estimates.js";
 import { balanceDepths, cct_K, colourError, depth, duv } from "./quantities.js";
 
@@ -42,6 +42,49 @@ export const BalanceAtDepth = z
   })
   .describe("The white balance at one depth.");
 
+const cardLevel = (what: string, example: number) =>
+  quantity({
+    description: `Where ${what} lies on a histogram or zebras, of full codes, by the recording curve; absent for \`log\`, where makers differ.`,
+    unit: "%",
+    decimals: 1,
+    min: 0,
+    max: 100,
+    example,
+  });
+
+export const StandIn = z
+  .enum(["white_slate", "pale_sand", "grey_glove", "hand"])
+  .describe("What a white balance can be set on where there is no card.");
+
+const exampleNote = {
+  code: "card_level",
+  text: "Expose so that a white card lies at about 95 % on the histogram or zebras.",
+  parameters: { white_percent: 94.9, grey_percent: 40.9 },
+} as const;
+
+export const CardNote = z
+  .object({
+    code: code(exampleNote.code),
+    text: text({ description: "The note in a sentence or two.", example: exampleNote.text }),
+    parameters: parameters({ example: exampleNote.parameters }),
+  })
+  .describe("What is worth knowing of the card that a white balance is set on.");
+
+export const BalanceOnStandIn = z
+  .object({
+    stand_in: choice(StandIn, { description: "What it is set on.", example: "white_slate" }),
+    cast_left_delta_e00: colourError(
+      "Cast that then stays on a grey card where the first balance is made (CIEDE2000).",
+      1.2,
+    ),
+    least_cast_delta_e00: colourError(
+      "`hand`: the least of people around the 10th, 50th and 90th percentile of brightness.",
+      9,
+    ).optional(),
+    most_cast_delta_e00: colourError("`hand`: the most of them.", 14).optional(),
+  })
+  .describe("A balance on something else than a card.");
+
 export const WhiteBalanceAnswer = z
   .object({
     ...answerHead,
@@ -58,6 +101,13 @@ export const WhiteBalanceAnswer = z
     lamp_kelvin_leaves_delta_e00: ColourErrorEstimate.describe(
       "Cast that this kelvin setting leaves on a grey card (CIEDE2000); absent as it is.",
     ).optional(),
+    stand_ins: list(BalanceOnStandIn, {
+      description:
+        "Without a card, what the balance can be set on, the least cast first; absent where it is set on none.",
+      example: [{ stand_in: "white_slate", cast_left_delta_e00: 1.2 }],
+    }).optional(),
+    white_card_level_percent: cardLevel("a white card (90 % of a perfect white)", 94.9).optional(),
+    grey_card_level_percent: cardLevel("a grey card of 18 %", 40.9).optional(),
     depths: list(BalanceAtDepth, {
       description: "The white balance at depths from shallow to deep.",
       example: [
@@ -80,6 +130,11 @@ export const WhiteBalanceAnswer = z
     procedure_steps: list(Statement, {
       description: "The same, each step as its code and what its text is made of.",
       example: [{ code: "going_down", parameters: { depths_m: [5, 8.2, 13.5] } }],
+    }),
+    card_notes: list(CardNote, {
+      description:
+        "What is worth knowing of the card: what stands in for it, where it lies on a histogram, and what the edit makes of it where the camera falls short; empty where no balance is set on one.",
+      example: [exampleNote],
     }),
     ...answerTail,
   })

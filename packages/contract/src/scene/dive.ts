@@ -1,5 +1,5 @@
 import { z } from "zod/v3";
-import { choice } from "../field/choice.js";
+import { choice, flag } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
 import { sceneDefaults } from "./defaults.js";
 import { subjectFacings } from "./values.js";
@@ -42,6 +42,14 @@ const subject = {
   }),
 };
 
+const reach = {
+  subject_in_reach: flag({
+    description:
+      "Whether a card can be held before the subject; `true` where it is left out. With `false` the balance is made on something at the same depth and distance.",
+    example: true,
+  }),
+};
+
 /** As a caller gives them. */
 export const diveFields = {
   depth_m: quantity({
@@ -51,7 +59,8 @@ export const diveFields = {
   }),
   ...range,
   ...subject,
+  ...reach,
 };
 
 /** As the resolved scene holds them. */
-export const resolvedDiveFields = { ...range, ...subject };
+export const resolvedDiveFields = { ...range, ...subject, ...reach };

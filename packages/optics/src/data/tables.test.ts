@@ -35,6 +35,7 @@ const SHA_256: Record<string, string> = {
   "water_absorption_pope_fry_1997.csv": "322e40f2b6ff2f296e5193d201cf0861c407d5594d91dd3715b5be5f6d19c12f",
   "water_absorption_wopp_v3.csv": "bfb0f1cc820c28423b6a42be19d2ec78183290561e793b255338d972e0877d69",
   "water_smith_baker_1981.csv": "efeecc94e0b1b2718844a32a95703a50542074957b2f915fbe5925f25fee644a",
+  "skin_reflectance.csv": "ee9bcfa0cbe96d795b984f2a545ea6655faa843cf66fe3da8220c4087a048de3",
   "warren_brandt_2008_ice.csv":
     "db5c9143019bf1b6450b3934227ffd09fb2c1a2622356120db73c78307d5752d",
   "williamson_hollins_2022_measured_iop.csv": "c3177c3b605cecd6295fb462d28d83e811bb5609a80280529eb8ca5f6326bda7",

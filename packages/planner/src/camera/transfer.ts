@@ -15,11 +15,11 @@ export type Transfer = RecordingCurve | readonly RecordingPoint[];
 const LOG_STOPS = 13;
 const LEAST_LOG = 2 ** -LOG_STOPS;
 
-const HLG_A = 0.17883277;
-const HLG_B = 1 - 4 * HLG_A;
-const HLG_C = 0.5 - HLG_A * Math.log(4 * HLG_A);
+export const HLG_A = 0.17883277;
+export const HLG_B = 1 - 4 * HLG_A;
+export const HLG_C = 0.5 - HLG_A * Math.log(4 * HLG_A);
 /** Scene light, of the highest that HLG encodes, at 75 % of the codes. */
-const HLG_WHITE = (Math.exp((0.75 - HLG_C) / HLG_A) + HLG_B) / 12;
+export const HLG_WHITE = (Math.exp((0.75 - HLG_C) / HLG_A) + HLG_B) / 12;
 /** Below this light HLG's square root, infinitely steep at zero, is held: less than half a code of 8 bits. */
 const LEAST_HLG = 2 ** -20;
 

@@ -253,6 +253,7 @@ export const CLASSIFIED: Classified = {
     spares: NOTHING,
   },
   balanceSteps: {
+    balance_near: ["balance"],
     lamps_on: ["light"],
     card_in_lamp_light: ["light", "balance"],
     fill_frame: ["balance"],

@@ -51,6 +51,7 @@ const far = { subject_distance_m: 6 } as const;
 
 const SCENES: readonly Scene[] = [
   OUTER_REEF_MORNING,
+  { ...OUTER_REEF_MORNING, subject_in_reach: false },
   HARBOUR_WALL_AFTERNOON,
   DARK_AND_GREEN,
   NIGHT_WRECK,

@@ -15,6 +15,8 @@ export interface BalanceSteps {
   coming_up: { depths_m: readonly number[] };
   out_of_reach: { depth_m: number };
   light_changes: Nothing;
+  /** The subject cannot be reached: something at its depth, as far away. */
+  balance_near: { distance_m: number };
   leave_to_camera: Nothing;
   set_kelvin: { cct_K: number };
   card_would_do_better: { depth_m: number };

@@ -1,4 +1,6 @@
+import type { StandIn } from "@sunfathom/optics";
 import type { BalanceSteps } from "../codes/balance-procedure.js";
+import type { CardNotes } from "../codes/card-notes.js";
 import type { Coded } from "../codes/coded.js";
 import type { LightReasons } from "../codes/light.js";
 import type { WhiteBalanceReasons } from "../codes/white-balance.js";
@@ -8,6 +10,8 @@ import type { AnswerParts, Estimate } from "./common.js";
 export interface WhiteBalanceAnswer extends WhiteBalanceDecision {
   /** What to do, in order. */
   procedure: Coded<BalanceSteps>[];
+  /** On the card that it is set on; empty where it is set on none. */
+  card_notes: Coded<CardNotes>[];
 }
 
 /** What was decided, before it is put into steps. */
@@ -15,7 +19,22 @@ export interface WhiteBalanceDecision
   extends WhiteBalanceFigures,
     AnswerParts<WhiteBalanceReasons & LightReasons> {}
 
+/** A balance on something else than a card. */
+export interface BalanceOnStandIn {
+  stand_in: StandIn;
+  /** On a grey card, at the first balance, in CIEDE2000. */
+  cast_left_delta_e00: number;
+  /** Of hands, of the palest and darkest that are published. */
+  least_cast_delta_e00?: number;
+  most_cast_delta_e00?: number;
+}
+
 export interface WhiteBalanceFigures {
+  /** Without a card, the least cast first; absent where no balance is made on one. */
+  stand_ins?: BalanceOnStandIn[];
+  /** Where a white and a grey card lie on a histogram, of full codes; absent for a logarithmic curve. */
+  white_card_level_percent?: number;
+  grey_card_level_percent?: number;
   /** Balance on a card; `card_at_lamp_distance` where lamps are the only light or lead; else as the scene has it. */
   method: "card" | "card_at_lamp_distance" | "kelvin" | "auto";
   /** Where one balance is no longer good, going down and coming up: the depths at which to balance. First entry: the start. */

@@ -94,6 +94,8 @@ export interface Daylight {
 }
 
 export interface Dive {
+  /** Whether a card can be held before the subject; it can where absent. */
+  subject_in_reach?: boolean;
   /** Shallow end of the part of the dive that is filmed; equal to `max_depth_m` for a single depth. */
   min_depth_m: number;
   max_depth_m: number;

@@ -10,9 +10,7 @@ const say = codesOf<BalanceSteps>();
 /** What to do, in order. */
 export function procedureOf(scene: Scene, answer: WhiteBalanceFigures): Procedure {
   if (answer.method === "kelvin" || answer.method === "auto") return leftAlone(scene, answer);
-  return answer.method === "card_at_lamp_distance"
-    ? withLamps(answer)
-    : inDaylight(scene.lamps.length > 0, answer);
+  return answer.method === "card_at_lamp_distance" ? withLamps(scene, answer) : inDaylight(scene, answer);
 }
 
 /** From this cast on that a card would take out, it is worth carrying one: as seen at a glance. */
@@ -30,21 +28,25 @@ function leftAlone({ white_balance_kelvin_K: cct_K }: Scene, { depths }: WhiteBa
   ];
 }
 
-const withLamps = ({ lamp_kelvin_setting_K: cct_K }: WhiteBalanceFigures): Procedure => [
+const near = ({ subject_distance_m: distance_m }: Scene): Procedure => [say("balance_near", { distance_m })];
+
+const withLamps = (scene: Scene, answer: WhiteBalanceFigures): Procedure => [
   say("lamps_on"),
-  say("card_in_lamp_light"),
+  ...(scene.subject_in_reach === false ? near(scene) : [say("card_in_lamp_light")]),
   say("fill_frame"),
-  cct_K === undefined ? say("no_kelvin_fits") : say("kelvin", { cct_K }),
+  answer.lamp_kelvin_setting_K === undefined
+    ? say("no_kelvin_fits")
+    : say("kelvin", { cct_K: answer.lamp_kelvin_setting_K }),
   say("keep_distance"),
 ];
 
-function inDaylight(hasLamps: boolean, answer: WhiteBalanceFigures): Procedure {
+function inDaylight(scene: Scene, answer: WhiteBalanceFigures): Procedure {
   const { balance_depths_descending_m: down, balance_depths_ascending_m: up, depths } = answer;
   const outOfReach = depths.find(({ in_reach }) => !in_reach);
   return [
-    ...(hasLamps ? [say("lamps_away")] : []),
+    ...(scene.lamps.length > 0 ? [say("lamps_away")] : []),
     say("filter_first"),
-    say("card_upright"),
+    ...(scene.subject_in_reach === false ? near(scene) : [say("card_upright")]),
     say("fill_frame"),
     ...(depths.length > 1 ? [say("going_down", { depths_m: down }), say("coming_up", { depths_m: up })] : []),
     ...(outOfReach ? [say("out_of_reach", { depth_m: outOfReach.depth_m })] : []),

@@ -1,5 +1,6 @@
 import type { WhiteBalanceAnswer } from "../result/white-balance.js";
 import type { Scene } from "../scene/scene.js";
+import { cardNotesOf } from "./card-notes.js";
 import { decideBalance } from "./decide.js";
 import { procedureOf } from "./procedure.js";
 
@@ -9,5 +10,5 @@ import { procedureOf } from "./procedure.js";
  */
 export function whiteBalance(scene: Scene): WhiteBalanceAnswer {
   const decision = decideBalance(scene);
-  return { ...decision, procedure: procedureOf(scene, decision) };
+  return { ...decision, procedure: procedureOf(scene, decision), card_notes: cardNotesOf(decision) };
 }

@@ -50,6 +50,7 @@ const sceneQuery = [
   "max_depth_m",
   "subject_distance_m",
   "subject_facing",
+  "subject_in_reach",
   "sun_side",
   "camera_heading_deg",
   "camera_tilt_deg",

@@ -116,6 +116,28 @@ export type BalanceAtDepth = {
 export type BalanceMethod = 'card' | 'card_at_lamp_distance' | 'kelvin' | 'auto';
 
 /**
+ * A balance on something else than a card.
+ */
+export type BalanceOnStandIn = {
+    /**
+     * What it is set on.
+     */
+    stand_in: StandIn;
+    /**
+     * Cast that then stays on a grey card where the first balance is made (CIEDE2000). 0 to 1000.
+     */
+    cast_left_delta_e00: number;
+    /**
+     * `hand`: the least of people around the 10th, 50th and 90th percentile of brightness. 0 to 1000.
+     */
+    least_cast_delta_e00?: number | undefined;
+    /**
+     * `hand`: the most of them. 0 to 1000.
+     */
+    most_cast_delta_e00?: number | undefined;
+};
+
+/**
  * The light that the white balance is set to.
  */
 export type BalanceTo = 'daylight' | 'lamps';
@@ -245,6 +267,26 @@ export type CardFit = {
      * Each card, in the order given.
      */
     residuals: Array<CardResidual>;
+};
+
+/**
+ * What is worth knowing of the card that a white balance is set on.
+ */
+export type CardNote = {
+    /**
+     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
+     */
+    code: string;
+    /**
+     * The note in a sentence or two.
+     */
+    text: string;
+    /**
+     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     */
+    parameters: {
+        [key: string]: unknown;
+    };
 };
 
 /**
@@ -3529,6 +3571,10 @@ export type ResolvedScene = {
      */
     subject_facing: SubjectFacing;
     /**
+     * Whether a card can be held before the subject; `true` where it is left out. With `false` the balance is made on something at the same depth and distance.
+     */
+    subject_in_reach?: boolean | undefined;
+    /**
      * Where the sun stands against the camera. With the sun behind the camera the subject is brighter and the open water is not. Left out where `camera_heading_deg` says it. A subject that faces `up` or the `sun` (`subject_facing`) is lit from there whichever way the camera looks; the open water behind it still goes by this. Default `behind_camera`.
      */
     sun_side?: SunSide | undefined;
@@ -3889,6 +3935,10 @@ export type SceneFields = {
      */
     subject_facing?: SubjectFacing | undefined;
     /**
+     * Whether a card can be held before the subject; `true` where it is left out. With `false` the balance is made on something at the same depth and distance.
+     */
+    subject_in_reach?: boolean | undefined;
+    /**
      * Where the sun stands against the camera. With the sun behind the camera the subject is brighter and the open water is not. Left out where `camera_heading_deg` says it. A subject that faces `up` or the `sun` (`subject_facing`) is lit from there whichever way the camera looks; the open water behind it still goes by this. Default `behind_camera`.
      */
     sun_side?: SunSide | undefined;
@@ -4105,6 +4155,11 @@ export type SignalToNoiseEstimate = {
  * What a part of the model is.
  */
 export type SourceKind = 'table' | 'formula' | 'assumption';
+
+/**
+ * What a white balance can be set on where there is no card.
+ */
+export type StandIn = 'white_slate' | 'pale_sand' | 'grey_glove' | 'hand';
 
 /**
  * What a sentence says: its code, and all that it is made of.
@@ -4721,6 +4776,18 @@ export type WhiteBalanceAnswer = {
      */
     lamp_kelvin_leaves_delta_e00?: ColourErrorEstimate | undefined;
     /**
+     * Without a card, what the balance can be set on, the least cast first; absent where it is set on none.
+     */
+    stand_ins?: Array<BalanceOnStandIn> | undefined;
+    /**
+     * Where a white card (90 % of a perfect white) lies on a histogram or zebras, of full codes, by the recording curve; absent for `log`, where makers differ. 0 to 100 %.
+     */
+    white_card_level_percent?: number | undefined;
+    /**
+     * Where a grey card of 18 % lies on a histogram or zebras, of full codes, by the recording curve; absent for `log`, where makers differ. 0 to 100 %.
+     */
+    grey_card_level_percent?: number | undefined;
+    /**
      * The white balance at depths from shallow to deep.
      */
     depths: Array<BalanceAtDepth>;
@@ -4732,6 +4799,10 @@ export type WhiteBalanceAnswer = {
      * The same, each step as its code and what its text is made of.
      */
     procedure_steps: Array<Statement>;
+    /**
+     * What is worth knowing of the card: what stands in for it, where it lies on a histogram, and what the edit makes of it where the camera falls short; empty where no balance is set on one.
+     */
+    card_notes: Array<CardNote>;
     /**
      * Why the answer is what it is, most important first.
      */

@@ -1,6 +1,6 @@
 import type { BalanceSteps } from "@sunfathom/planner";
 import type { Texts } from "../problems/texts.js";
-import { kelvin, metres } from "./format.js";
+import { kelvin, metres, shown } from "./format.js";
 import { depths } from "./list.js";
 
 /** How to set a white balance, in words for a briefing. */
@@ -25,6 +25,8 @@ export const balanceProcedure: Texts<BalanceSteps, string> = {
   set_kelvin: (p) => `Set the white balance to ${kelvin(p.cct_K)} K, and leave it there.`,
   card_would_do_better: (p) =>
     `From ${metres(p.depth_m)} m down a white balance on a card would be clearly better, if your camera can set one.`,
+  balance_near: (p) =>
+    `The subject cannot be reached: set the white balance on the card, or on what stands in for it, at the subject's depth and ${shown(p.distance_m, 1)} m from the camera, turned as the subject is. Do not go after the subject for it.`,
   light_changes: () =>
     "White-balance again when the light changes: under a cloud, along a shaded wall, in different water.",
 };

@@ -36,7 +36,7 @@ describe("a reason on where a filter goes", () => {
 });
 
 it("every step of a procedure can be read out as it stands", () => {
-  const numbers = { depths_m: [5, 8], depth_m: 5, cct_K: 5600 };
+  const numbers = { depths_m: [5, 8], depth_m: 5, cct_K: 5600, distance_m: 2 };
   for (const step of [...Object.values(balanceProcedure), ...Object.values(mountingProcedure)])
     expect(step(numbers)).toMatch(/^[A-Z].*\.$/);
 });

@@ -1,6 +1,7 @@
 import type { WhiteBalanceTexts } from "../calculation-texts.js";
 import { balanceProcedure } from "./balance-procedure.js";
 
+import { cardNotes } from "./card-notes.js";
 import { causes } from "./causes.js";
 import { cautions } from "./cautions.js";
 import { lightReasons } from "./reasons/light.js";
@@ -11,4 +12,5 @@ export const whiteBalance: WhiteBalanceTexts = {
   causes,
   cautions,
   procedure: balanceProcedure,
+  notes: cardNotes,
 };

@@ -16,6 +16,7 @@ export const say = (planned: ReturnType<typeof plan>, texts: Words["white-balanc
   ...sayParts(planned, texts),
   procedure: planned.procedure.map((step) => sayCode(step, texts.procedure)),
   procedure_steps: planned.procedure,
+  card_notes: planned.card_notes.map((note) => ({ ...note, text: sayCode(note, texts.notes) })),
 });
 
 export const whiteBalance = taking(lightScene)({
