@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "1d051be2ee0d5a7adb0ca04584693e6f5eff92d2c40729d0280bd72401552b60";
+export const descriptionHash = "d20fe8c4109a56cad5bc6b68a2af7a9e24ab2868e2e0eb85de3991643dfa4a0d";
