@@ -11,7 +11,14 @@ import {
   mixedLight,
 } from "../packages/planner/src/index.js";
 import { saidAdvice } from "./support/said.js";
-import { atNight, daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS, TWO_LAMPS } from "./support/scenes.js";
+import {
+  atNight,
+  daylightScene,
+  gradedScene,
+  NIGHT_WRECK,
+  REEF_WITH_LAMPS,
+  TWO_LAMPS,
+} from "./support/scenes.js";
 
 const BLUE = ["I", "IA", "IB", "II", "III"] as const;
 const GREEN = ["1C", "3C", "5C"] as const;
@@ -26,22 +33,25 @@ const litAt = (type: string, depth_m: number, flux_lm = TWO_LAMPS.flux_lm) =>
 
 describe("red in blue water, from about 3 m down", () => {
   it.each([
-    ["I", [4, 5, 8, 12]],
-    ["IA", [4, 5, 8, 12]],
-    ["IB", [4, 5, 8, 12]],
-    ["II", [4, 5, 8, 12]],
-    // Between ocean and coast a red filter earns its place a metre later.
-    ["III", [5, 8, 12]],
-  ] as const)(
-    "%s: nothing at 1 to 3 m, red at %j m: the model turns a metre deeper, or two",
-    (type, depths) => {
-      expect([1, 2, 3].map((depth) => filterAt(type, depth).filter_kind)).toEqual(["none", "none", "none"]);
-      for (const depth of depths) expect(filterAt(type, depth).filter_kind).toBe("red");
-      // At 3 and 4 m the choice hardly matters.
-      for (const depth of [3, 4]) {
-        const { runner_up } = filterAt(type, depth);
-        expect(Math.abs(runner_up.loses_by_delta_e00.likely)).toBeLessThan(1);
-      }
+    ["I", ["none", "none", "red"]],
+    ["IA", ["none", "none", "red"]],
+    ["IB", ["none", "none", "red"]],
+    ["II", ["none", "red", "red"]],
+    ["III", ["none", "red", "red"]],
+  ] as const)("%s: %j at 1, 2 and 3 m, and red below, straight from the camera", (type, shallow) => {
+    expect([1, 2, 3].map((depth) => filterAt(type, depth).filter_kind)).toEqual(shallow);
+    for (const depth of [4, 5, 8, 12]) expect(filterAt(type, depth).filter_kind).toBe("red");
+  });
+
+  it.each(["I", "IA", "IB", "II"])(
+    "%s: a profiled grade does without at 1 to 3 m, and takes red from 4 m down: a metre deeper, or two",
+    (type) => {
+      const graded = (depth: number) => filterChoice(gradedScene(type, SUN, depth));
+      expect([1, 2, 3].map((depth) => graded(depth).filter_kind)).toEqual(["none", "none", "none"]);
+      for (const depth of [4, 5, 8, 12]) expect(graded(depth).filter_kind).toBe("red");
+      // At 3 and 4 m the choice hardly matters to it.
+      for (const depth of [3, 4])
+        expect(Math.abs(graded(depth).runner_up.loses_by_delta_e00.likely)).toBeLessThan(1);
     },
   );
 

@@ -25,6 +25,8 @@ export function seededLight(index: number): Part {
     ...(seeded.chance(0.45) ? lensFilter(seeded) : {}),
     ...(seeded.chance(0.3) ? { filter_change_underwater: seeded.of(["flip", "clip_on"]) } : {}),
     ...(seeded.chance(0.3) ? { kit: kit(seeded) } : {}),
+    // Every third is graded by a profile, so that this finish is held as well as the camera's own picture.
+    ...(index % 3 === 0 ? { finish: "matched" } : {}),
   };
 }
 

@@ -107,7 +107,7 @@ describe("plans that once contradicted themselves", () => {
 
   it.each([
     ["magenta", 1.5, "mount_filter"],
-    ["red", 1.0, "keep_filter"],
+    ["red", 1.2, "keep_filter"],
     ["green", 0.6, "mount_filter"],
   ])(
     "a %s filter of %d on the lens is named, and used only where it is right",

@@ -40,6 +40,12 @@ export function daylightScene(
   return { ...CAMERA, ...BY_DAY, lamps: [], water_type, sun_elevation_deg, min_depth_m, max_depth_m };
 }
 
+/** The same, with pictures that are graded by a profile of a chart: the mildest of finishes, in which differences are small. */
+export const gradedScene = (...dive: Parameters<typeof daylightScene>): Scene => ({
+  ...daylightScene(...dive),
+  finish: "matched",
+});
+
 /** Two lamps of 4000 lm and 5600 K with a beam of 100 degrees in water, 0.8 m from the subject. */
 export const TWO_LAMPS: Lamp = {
   flux_lm: 4000,

@@ -23,7 +23,7 @@ export const sceneDefaults = {
   white_balance_max_duv: 0.03,
   white_balance_mode: "card",
   exposure_mode: "manual",
-  finish: "matched",
+  finish: "in_camera",
   filter_change_underwater: "none",
 } as const;
 

@@ -86,7 +86,7 @@ const SCENES: readonly Scene[] = [
   },
   { ...daylightScene("IB", 50, 8, 14), lamps: [TWO_LAMPS], kit: [{ id: "video-lamps", item: "lamp" }] },
   daylightScene("IB", 50, 28, 42),
-  { ...OUTER_REEF_MORNING, filter_kind: "red", filter_density: 1 },
+  { ...OUTER_REEF_MORNING, filter_kind: "red", filter_density: 1.2 },
   { ...NIGHT_WRECK, lamps: [{ ...TWO_LAMPS, filter_kind: "blue", filter_density: 0.9 }] },
   { ...REEF_WITH_LAMPS, lamps: [{ ...TWO_LAMPS, filter_kind: "blue", filter_density: 1.2 }] },
   { ...daylightScene("I", 70, 1, 40), f_number: 8, min_iso: 100, filter_change_underwater: "clip_on" },

@@ -120,7 +120,7 @@ describe("a filter that is changed at depth", () => {
   });
 
   it("is on from the start where it serves there, and comes off where the light runs out", () => {
-    const scene = flip("3C", 40, 4, 16);
+    const scene: Scene = { ...flip("3C", 40, 4, 16), finish: "matched" };
     const advice = diveAdvice(scene);
     const change = handDepth(filterChoice(scene).change_depths_m?.[0] ?? 0, scene);
     const changes = advice.steps.filter(({ code }) => code === "filter_in" || code === "filter_out");

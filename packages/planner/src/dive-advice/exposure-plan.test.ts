@@ -1,12 +1,17 @@
 import { describe, expect, it } from "vitest";
-import { BRIGHT_REEF, daylightScene, OUTER_REEF_MORNING } from "../../../../test/support/scenes.js";
+import {
+  BRIGHT_REEF,
+  daylightScene,
+  gradedScene,
+  OUTER_REEF_MORNING,
+} from "../../../../test/support/scenes.js";
 import type { Scene } from "../scene/scene.js";
 import { decided, grey } from "./decided.test-support.js";
 import { endOfPlan, opensBy, startOfPlan } from "./exposure-plan.js";
 
 const planOf = (scene: Scene) => decided(scene).exposure;
 const wide: Scene = { ...daylightScene("I", 70, 1, 5), f_number: 4, min_iso: 100 };
-const deep: Scene = { ...daylightScene("I", 70, 1, 40), f_number: 8, min_iso: 100 };
+const deep: Scene = { ...gradedScene("I", 70, 1, 40), f_number: 8, min_iso: 100 };
 
 describe("how the camera is set over a dive", () => {
   it("is what each depth asks for where nothing is too bright", () => {

@@ -78,7 +78,7 @@ export function chooseAmong(scene: Scene, candidates: Readonly<NonEmpty<Candidat
   const depths = depthsOf(scene);
   const changeable = scene.filter_change_underwater !== "none";
   const search = searchFilters(conditions, depths, { changeable, candidates });
-  const { judged, decision, worthwhile, redIsGone, credit } = search;
+  const { judged, decision, worthwhile, redIsGone, lightIsKnown } = search;
   const advised = decision.advised.candidate;
   const runnerUp = decision.runnerUp.candidate;
   const isFilter = advised.kind !== "none";
@@ -86,7 +86,7 @@ export function chooseAmong(scene: Scene, candidates: Readonly<NonEmpty<Candidat
   const propagated = propagate(
     (nuisance) => {
       const [without, first, second] = judge(conditions, nuisance, depths, [NO_FILTER, advised, runnerUp]);
-      const error = (judged: Judged) => rangeError(judged, { without, redIsGone, credit, changeable });
+      const error = (judged: Judged) => rangeError(judged, { without, redIsGone, lightIsKnown, changeable });
       const [advisedError, runnerUpError] = [error(first), error(second)];
       return {
         advisedError,
@@ -104,7 +104,7 @@ export function chooseAmong(scene: Scene, candidates: Readonly<NonEmpty<Candidat
   const sigma = sigmaOf(propagated, (figures) => figures.losesBy);
   const probability_better = runnerUp === advised ? 0 : normalCdf(-gap / Math.max(1e-6, sigma));
 
-  const credited = (of: Judged) => creditedErrors(of, { without: judged[0], redIsGone, credit });
+  const credited = (of: Judged) => creditedErrors(of, { without: judged[0], redIsGone, lightIsKnown });
   const of = (candidate: Candidate): Judged => judged.find((j) => j.candidate === candidate) ?? judged[0];
   const answer: FilterChoiceFigures = {
     filter_kind: advised.kind,
@@ -148,13 +148,13 @@ const described = ({ kind, density, id }: Candidate): { filter_density?: number;
 function atDepth(
   depth_m: number,
   d: number,
-  { judged, worthwhile, redIsGone, credit }: Search,
+  { judged, worthwhile, redIsGone, lightIsKnown }: Search,
   advised: Judged,
 ): FilterAtDepth {
   const best = decide(
     judged.map((j) => ({
       candidate: j.candidate,
-      delta_e00: itemAt(creditedErrors(j, { without: judged[0], redIsGone, credit }), d),
+      delta_e00: itemAt(creditedErrors(j, { without: judged[0], redIsGone, lightIsKnown }), d),
     })),
     worthwhile,
   ).advised;

@@ -1,6 +1,6 @@
 /** What sets a density: colour, light, or nothing that anyone sees. Laws over seeded scenes. */
 import { describe, expect, it } from "vitest";
-import { daylightScene } from "../../../../test/support/scenes.js";
+import { gradedScene } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
 import { mapEach } from "../lists/non-empty.js";
 import type { FilterChoiceAnswer } from "../result/filter-choice.js";
@@ -30,7 +30,7 @@ const SCENES: { name: string; scene: Scene }[] = Array.from({ length: 16 }, () =
   const shutter_s = pick([1 / 50, 1 / 100, 1 / 250]);
   return {
     name: `${type}, ${depth_m} m, sun ${sun}, ISO to ${max_iso}, f/${min_f_number}, 1/${Math.round(1 / shutter_s)} s`,
-    scene: { ...daylightScene(type, sun, depth_m), max_iso, min_f_number, shutter_s },
+    scene: { ...gradedScene(type, sun, depth_m), max_iso, min_f_number, shutter_s },
   };
 });
 const parametersOf = (answer: FilterChoiceAnswer, code: string): Record<string, unknown> | undefined =>
@@ -94,7 +94,7 @@ describe("as scenes, they", () => {
 });
 
 it("where red is gone no filter is mounted, and the answer says from where on: IB at 30 m", () => {
-  const answer = filterChoice(daylightScene("IB", 50, 30));
+  const answer = filterChoice(gradedScene("IB", 50, 30));
   expect(answer.filter_kind).toBe("none");
   const gone = parametersOf(answer, "no_red_to_gain");
   expect(gone).toMatchObject({ depth_m: 30 });
@@ -102,7 +102,7 @@ it("where red is gone no filter is mounted, and the answer says from where on: I
 });
 
 it("over a range that reaches where red is gone the filter counts for what lies above: IB from 5 to 30 m", () => {
-  const answer = filterChoice(daylightScene("IB", 50, 5, 30));
+  const answer = filterChoice(gradedScene("IB", 50, 5, 30));
   expect(answer.filter_kind).toBe("red");
   const { depth_m } = parametersOf(answer, "no_red_to_gain") as { depth_m: number };
   const matters = parametersOf(answer, "filter_adds_no_red") as { depth_m: number; with_share: number };
@@ -112,7 +112,7 @@ it("over a range that reaches where red is gone the filter counts for what lies 
 });
 
 it("of owned filters that nobody can tell apart the weakest is mounted", () => {
-  const scene = daylightScene("IB", 50, 20);
+  const scene = gradedScene("IB", 50, 20);
   const kit = [1.5, 1.2].map((filter_density) => ({
     id: `red-${filter_density}`,
     item: "lens_filter" as const,

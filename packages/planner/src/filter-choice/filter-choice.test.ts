@@ -2,7 +2,7 @@
 import { filterTransmittance, illuminance_lx, multiply, WAVELENGTHS_NM } from "@sunfathom/optics";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { atNight, daylightScene, TWO_LAMPS, withKd } from "../../../../test/support/scenes.js";
+import { atNight, gradedScene, TWO_LAMPS, withKd } from "../../../../test/support/scenes.js";
 import { numberIn, readTable } from "../../../../test/support/tables.js";
 import { conditionsOf } from "../light/conditions.js";
 import { stageAt } from "../light/stage.js";
@@ -30,7 +30,7 @@ const TYPES = ["I", "IA", "IB", "II", "III", "1C", "3C", "5C", "7C", "9C"];
 describe("the choice of a filter", () => {
   it("does not know names: the same attenuation as measured samples gives the same figures, type by type", () => {
     for (const [i, type] of TYPES.entries()) {
-      const scene = daylightScene(type, 30 + 5 * i, 3 + i);
+      const scene = gradedScene(type, 30 + 5 * i, 3 + i);
       const named = filterChoice(scene);
       const measured = filterChoice(withKd(scene, kdOf(type)));
       expect(measured.filter_kind).toBe(named.filter_kind);
@@ -53,7 +53,7 @@ describe("the choice of a filter", () => {
           wavelength_nm,
           kd_per_m: kd_per_m ** (1 - share) * green[i].kd_per_m ** share,
         }));
-        return filterChoice(withKd(daylightScene("", range.sun, range.from, range.to), blend)).filter_kind;
+        return filterChoice(withKd(gradedScene("", range.sun, range.from, range.to), blend)).filter_kind;
       });
       expect(kinds[0]).toBe("red");
       expect(kinds[10]).toBe("magenta");
@@ -75,7 +75,7 @@ describe("the choice of a filter", () => {
     );
   }
 
-  it.each([daylightScene("IB", 45, 15), daylightScene("1C", 45, 6)])(
+  it.each([gradedScene("IB", 45, 15), gradedScene("1C", 45, 6)])(
     "moves with the sensor: one whose red channel sees more green and blue asks for a denser filter ($water_type)",
     (scene) => {
       const [less, more] = [-1.28, 1.28].map((crosstalkSd) => bestUnder(scene, { crosstalkSd }));
@@ -85,7 +85,7 @@ describe("the choice of a filter", () => {
     },
   );
 
-  it.each([daylightScene("IB", 45, 15), daylightScene("3C", 50, 6)])(
+  it.each([gradedScene("IB", 45, 15), gradedScene("3C", 50, 6)])(
     "moves with the filter's curve: an edge elsewhere or a wider band asks for another density ($water_type)",
     (scene) => {
       const nominal = bestUnder(scene, {});
@@ -98,7 +98,7 @@ describe("the choice of a filter", () => {
   );
 
   it("moves with the camera: where the light is short, a camera that may go no higher in ISO mounts less or nothing", () => {
-    const scene = daylightScene("3C", 50, 9);
+    const scene = gradedScene("3C", 50, 9);
     const free = filterChoice(scene);
     const tied = filterChoice({ ...scene, max_iso: 200, shutter_s: 1 / 400 });
     expect(free.filter_kind).toBe("magenta");
@@ -106,7 +106,7 @@ describe("the choice of a filter", () => {
   });
 
   it("does not mount a filter because it is dark: too much light is answered with neutral density beside it", () => {
-    const bright: Scene = { ...daylightScene("IB", 70, 1.5), iso: 400, f_number: 5.6 };
+    const bright: Scene = { ...gradedScene("IB", 70, 1.5), iso: 400, f_number: 5.6 };
     const { filter_kind, neutral_density, reasons } = filterChoice(bright);
     expect(filter_kind).toBe("none");
     expect(neutral_density).toBeGreaterThan(0.5);
@@ -122,7 +122,7 @@ describe("the choice of a filter", () => {
         fc.boolean(),
         (type, sun, depth, lamps) => {
           const answer = filterChoice({
-            ...daylightScene(type, sun, depth),
+            ...gradedScene(type, sun, depth),
             lamps: lamps ? [TWO_LAMPS] : [],
           });
           for (const e of [
@@ -146,15 +146,15 @@ describe("the choice of a filter", () => {
   });
 
   it("is refused where there is no light, and where the sun is too low for the daylight model", () => {
-    const dark = () => filterChoice(atNight(daylightScene("IB", 45, 10)));
+    const dark = () => filterChoice(atNight(gradedScene("IB", 45, 10)));
     expect(dark).toThrow(SceneProblem);
     expect(dark).toThrow(expect.objectContaining({ code: "no_light" }));
-    expect(() => filterChoice(daylightScene("IB", 9.9, 10))).toThrow(SceneProblem);
+    expect(() => filterChoice(gradedScene("IB", 9.9, 10))).toThrow(SceneProblem);
   });
 });
 
 describe("a measured curve of an owned filter", () => {
-  const scene = daylightScene("IB", 45, 10);
+  const scene = gradedScene("IB", 45, 10);
   const owned = (shift_nm: number) =>
     filterChoice({
       ...scene,
@@ -192,7 +192,7 @@ describe("a measured curve of an owned filter", () => {
 });
 
 describe("the answer", () => {
-  const TURNING: Scene = daylightScene("IB", 55, 1, 15);
+  const TURNING: Scene = gradedScene("IB", 55, 1, 15);
   const flip = (scene: Scene): Scene => ({ ...scene, filter_change_underwater: "flip" });
 
   it("names the part of the range that a filter serves, and where to change where the mount lets one", () => {
@@ -206,24 +206,24 @@ describe("the answer", () => {
     expect(changing.change_depths_m).toEqual([changing.serves_min_depth_m]);
     // What is changed in time leaves less error than either way throughout.
     expect(changing.colour_error_delta_e00.likely).toBeLessThan(fixed.colour_error_delta_e00.likely);
-    const whole = filterChoice(flip(daylightScene("IB", 45, 8, 12)));
+    const whole = filterChoice(flip(gradedScene("IB", 45, 8, 12)));
     expect([whole.serves_min_depth_m, whole.serves_max_depth_m]).toEqual([8, 12]);
     expect(whole).not.toHaveProperty("change_depths_m");
   });
 
   it("names for no filter the part in which the best filter does no better, and nothing to change", () => {
-    const none = filterChoice(daylightScene("5C", 40, 3, 16));
+    const none = filterChoice(gradedScene("5C", 40, 3, 16));
     expect(none.filter_kind).toBe("none");
     expect(none.serves_min_depth_m).toBeGreaterThan(3);
     expect(none).not.toHaveProperty("change_depths_m");
     // With nothing to choose from it serves the whole.
-    const bare = filterChoice({ ...flip(daylightScene("IB", 45, 5, 12)), kit: [] });
+    const bare = filterChoice({ ...flip(gradedScene("IB", 45, 5, 12)), kit: [] });
     expect([bare.serves_min_depth_m, bare.serves_max_depth_m]).toEqual([5, 12]);
     expect(bare).not.toHaveProperty("change_depths_m");
   });
 
   it("calls the runner-up better with the probability of a normal spread of what it loses by, its price counted", () => {
-    for (const scene of [2.5, 3, 3.5, 4, 6].map((depth) => daylightScene("IB", 50, depth))) {
+    for (const scene of [2.5, 3, 3.5, 4, 6].map((depth) => gradedScene("IB", 50, depth))) {
       const { filter_kind, runner_up, verdict } = filterChoice(scene);
       const { loses_by_delta_e00: e, probability_better } = runner_up;
       // 10th and 90th percentile lie 1.2816 standard deviations away.
@@ -234,13 +234,13 @@ describe("the answer", () => {
       expect(probability_better).toBeCloseTo(normalCdf(-gap / sigma), 1);
       expect(verdict).toBe(probability_better >= 0.25 ? "near_tie" : "clear");
     }
-    const [near, far] = [3.5, 10].map((depth) => filterChoice(daylightScene("IB", 50, depth)));
+    const [near, far] = [3.5, 10].map((depth) => filterChoice(gradedScene("IB", 50, depth)));
     expect(near.runner_up.probability_better).toBeGreaterThan(far.runner_up.probability_better);
     expect(far.verdict).toBe("clear");
   });
 
   it("takes of the light in the middle of the range what the filter takes there, in luminance; none takes none", () => {
-    const scene = daylightScene("IB", 45, 5, 18);
+    const scene = gradedScene("IB", 45, 5, 18);
     const { filter_kind, filter_density = 0, filter_loss_stops } = filterChoice(scene);
     if (filter_kind !== "red") throw new Error("not red");
     const { subject } = stageAt(underwater(conditionsOf(scene), NOMINAL), 11.5);
@@ -249,16 +249,16 @@ describe("the answer", () => {
       Math.log2(illuminance_lx(subject) / illuminance_lx(seen)),
       9,
     );
-    const { filter_loss_stops: without } = filterChoice(daylightScene("IB", 45, 1.5));
+    const { filter_loss_stops: without } = filterChoice(gradedScene("IB", 45, 1.5));
     expect(without).toEqual({ low: 0, likely: 0, high: 0 });
   });
 
   it("has a density for a filter that has one: not for none, nor for a measured curve, at each depth either", () => {
-    const none = filterChoice(daylightScene("IB", 45, 1.5));
+    const none = filterChoice(gradedScene("IB", 45, 1.5));
     for (const field of ["filter_density", "filter_id", "neutral_density"])
       expect(none).not.toHaveProperty(field);
     expect(none.depths[0]).not.toHaveProperty("best_filter_density");
-    const red = filterChoice(daylightScene("IB", 45, 10));
+    const red = filterChoice(gradedScene("IB", 45, 10));
     expect(red.filter_density).toBeGreaterThan(0);
     expect(red).not.toHaveProperty("filter_id");
     expect(red.depths[0].best_filter_density).toBeGreaterThan(0);
@@ -267,23 +267,23 @@ describe("the answer", () => {
 
   it("warns of what it advises: a filter that cannot be changed is mounted on land", () => {
     const codes = (scene: Scene) => filterChoice(scene).cautions.map(({ code }) => code);
-    expect(codes(daylightScene("IB", 45, 10))).toContain("filter_on_dry_land");
-    expect(codes(flip(daylightScene("IB", 45, 10)))).toContain("filter_flip_practised");
-    expect(codes(daylightScene("IB", 45, 1.5))).not.toContain("filter_on_dry_land");
+    expect(codes(gradedScene("IB", 45, 10))).toContain("filter_on_dry_land");
+    expect(codes(flip(gradedScene("IB", 45, 10)))).toContain("filter_flip_practised");
+    expect(codes(gradedScene("IB", 45, 1.5))).not.toContain("filter_on_dry_land");
   });
 
   it("rests on the light's sources and its own, and its doubt is that of the choice, or of the error where there is none", () => {
-    const answer = filterChoice(daylightScene("IB", 45, 10));
+    const answer = filterChoice(gradedScene("IB", 45, 10));
     expect(answer.sources).toEqual(expect.arrayContaining(["jerlov_1976", "filter_merit", "filter_shapes"]));
     expect(new Set(answer.sources).size).toBe(answer.sources.length);
-    const none = filterChoice({ ...daylightScene("IB", 45, 10), kit: [] });
+    const none = filterChoice({ ...gradedScene("IB", 45, 10), kit: [] });
     expect(none.uncertainty.length).toBeGreaterThan(0);
     expect(answer.uncertainty.map(({ code }) => code)).toContain("filter_edge");
     expect(none.uncertainty.map(({ code }) => code)).not.toContain("filter_edge");
   });
 
   it("shares its doubt by what moves the runner-up against the choice, not by what moves both alike", () => {
-    const scene = daylightScene("IB", 45, 10);
+    const scene = gradedScene("IB", 45, 10);
     const conditions = conditionsOf(scene);
     const { filter_kind, filter_density, runner_up, uncertainty } = filterChoice(scene);
     const candidates = [

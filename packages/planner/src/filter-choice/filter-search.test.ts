@@ -3,7 +3,7 @@
 import type { FilterShape } from "@sunfathom/optics";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { atNight, daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
+import { atNight, gradedScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
 import { mapEach } from "../lists/non-empty.js";
 import type { FilterChoiceAnswer } from "../result/filter-choice.js";
@@ -46,7 +46,7 @@ describe("the search", () => {
   ] as const)(
     "%s, sun %d, %d m: no density in hundredths of either kind is better by what anyone sees, and none that is as good is weaker",
     (type, sun, depth) => {
-      const scene = daylightScene(type, sun, depth);
+      const scene = gradedScene(type, sun, depth);
       const answer = filterChoice(scene);
       const all = scored(scene, EVERY_HUNDREDTH);
       const best = cheapest(all, WORTHWHILE);
@@ -63,7 +63,7 @@ describe("the search", () => {
   );
 
   it("over a range: no density in twentieths leaves a mean error that is lower by what anyone sees", () => {
-    const scene = daylightScene("IB", 40, 5, 18);
+    const scene = gradedScene("IB", 40, 5, 18);
     const answer = filterChoice(scene);
     const depths = mapEach(answer.depths, (d) => d.depth_m);
     const twentieths = EVERY_HUNDREDTH.filter((_, i) => i % 5 === 0);
@@ -82,9 +82,7 @@ describe("the search", () => {
     "in blue %s the density does not fall with depth down to a depth of diminishing gain, %d m or deeper; past it, it does not rise",
     (type, from) => {
       const depths = [4, 5, 7, 10, 15, 18, 22, 26, 30, 35];
-      const densities = depths.map(
-        (depth) => filterChoice(daylightScene(type, 50, depth)).filter_density ?? 0,
-      );
+      const densities = depths.map((depth) => filterChoice(gradedScene(type, 50, depth)).filter_density ?? 0);
       const peak = densities.lastIndexOf(Math.max(...densities));
       expect(depths[peak]).toBeGreaterThanOrEqual(from);
       // Densities are found in steps of 0.05.
@@ -111,7 +109,7 @@ describe("the depth of diminishing gain", () => {
   ] as const)(
     "%s to %d m: is named; the best density does not fall down to it, and below it is weaker or none",
     (type, to) => {
-      const { answer, depth_m } = named(daylightScene(type, 50, 4, to));
+      const { answer, depth_m } = named(gradedScene(type, 50, 4, to));
       if (depth_m === undefined) throw new Error("no depth is named");
       const of = (d: FilterChoiceAnswer["depths"][number]) => d.best_filter_density ?? 0;
       const down = answer.depths.filter((d) => d.depth_m <= depth_m).map(of);
@@ -124,15 +122,15 @@ describe("the depth of diminishing gain", () => {
   );
 
   it("is not named where density still gains at the deep end", () => {
-    expect(named(daylightScene("IB", 50, 4, 12)).depth_m).toBeUndefined();
+    expect(named(gradedScene("IB", 50, 4, 12)).depth_m).toBeUndefined();
   });
 
   it("a range in which no filter pays as a whole names the part in which one would, and there one is advised", () => {
-    const { reasons, filter_kind } = filterChoice(daylightScene("5C", 40, 3, 16));
+    const { reasons, filter_kind } = filterChoice(gradedScene("5C", 40, 3, 16));
     expect(filter_kind).toBe("none");
     const part = reasons.find(({ code }) => code === "part_would_gain")?.parameters;
     const { from_m, to_m } = part as { from_m: number; to_m: number };
-    expect(filterChoice(daylightScene("5C", 40, from_m, to_m)).filter_kind).toBe("magenta");
+    expect(filterChoice(gradedScene("5C", 40, from_m, to_m)).filter_kind).toBe("magenta");
   });
 });
 
@@ -166,7 +164,7 @@ describe("other plausible shapes of filter", () => {
       const byTwo = new Set<number>();
       const ties: number[] = [];
       for (const depth of depths) {
-        const scene = daylightScene(type, 50, depth);
+        const scene = gradedScene(type, 50, depth);
         const { filter_kind, verdict } = filterChoice(scene);
         if (verdict === "near_tie") {
           ties.push(depth);
@@ -199,7 +197,7 @@ describe("other plausible shapes of filter", () => {
 });
 
 describe("a kit", () => {
-  const scene = daylightScene("IB", 45, 10);
+  const scene = gradedScene("IB", 45, 10);
   const item = fc.record({
     filter_kind: fc.constantFrom("red" as const, "magenta" as const, "neutral" as const, "blue" as const),
     filter_density: fc.integer({ min: 5, max: 180 }).map((d) => d / 100),
@@ -215,8 +213,7 @@ describe("a kit", () => {
         fc.array(item, { maxLength: 4 }),
         item,
         (type, depth, filters, more) => {
-          const own = (kit: KitItem[]) =>
-            advisedCost(filterChoice({ ...daylightScene(type, 45, depth), kit }));
+          const own = (kit: KitItem[]) => advisedCost(filterChoice({ ...gradedScene(type, 45, depth), kit }));
           expect(own(kitOf([...filters, more]))).toBeLessThanOrEqual(own(kitOf(filters)) + 1e-12);
         },
       ),
@@ -270,7 +267,7 @@ describe("a mount that changes at depth", () => {
   ] as const)(
     "%s, sun %d, %d to %d m: change inside the range, where with and without are even",
     (type, sun, from, to) => {
-      const scene: Scene = { ...daylightScene(type, sun, from, to), filter_change_underwater: "flip" };
+      const scene: Scene = { ...gradedScene(type, sun, from, to), filter_change_underwater: "flip" };
       const answer = filterChoice(scene);
       const { filter_kind, filter_density, serves_min_depth_m = 0, serves_max_depth_m = 0 } = answer;
       const changes = answer.change_depths_m ?? [];
@@ -296,7 +293,7 @@ describe("a mount that changes at depth", () => {
   );
 
   it("leaves no more error than one filter for the whole range, and names no change where the mount allows none", () => {
-    const scene = daylightScene("IB", 55, 1, 15);
+    const scene = gradedScene("IB", 55, 1, 15);
     const fixed = filterChoice(scene);
     const flip = filterChoice({ ...scene, filter_change_underwater: "flip" });
     expect(advisedCost(flip)).toBeLessThanOrEqual(advisedCost(fixed));
@@ -304,7 +301,7 @@ describe("a mount that changes at depth", () => {
   });
 
   it("names none where lamps are the only light", () => {
-    const night: Scene = { ...atNight(daylightScene("IB", 45, 5, 20)), lamps: [TWO_LAMPS] };
+    const night: Scene = { ...atNight(gradedScene("IB", 45, 5, 20)), lamps: [TWO_LAMPS] };
     const answer = filterChoice({ ...night, filter_change_underwater: "clip_on" });
     expect(answer.filter_kind).toBe("none");
     expect(answer).not.toHaveProperty("change_depths_m");

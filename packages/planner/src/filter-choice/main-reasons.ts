@@ -5,7 +5,7 @@ import { itemAt, lastOf } from "../lists/non-empty.js";
 import { named } from "./candidates.js";
 import type { Choice } from "./choose.js";
 import { finishOf, leastErrorAt } from "./merits.js";
-import { underOtherFinishes } from "./other-finishes.js";
+import { type UnderFinish, underOtherFinishes } from "./other-finishes.js";
 
 type Reason = CodedReason<FilterMainReasons>;
 
@@ -14,15 +14,18 @@ const reason = reasonsOf<FilterMainReasons>();
 /** Where even a grade profiled on a chart leaves this mean colour error, nothing on the lens makes colours right: a judgement. */
 const HOPELESS_DELTA_E00 = 6;
 
-/** Why this filter, or none, and where: what decides. */
-export function mainReasons(choice: Choice): Reason[] {
+/**
+ * Why this filter, or none, and where: what decides.
+ * @param otherwise what other finishes make of it, where it was asked already
+ */
+export function mainReasons(choice: Choice, otherwise?: readonly UnderFinish[]): Reason[] {
   const { search, answer } = choice;
   const reasons = [mainReason(choice)];
   const { as_good_from_density: from_density, as_good_to_density: to_density } = answer;
   if (from_density !== undefined && to_density !== undefined && to_density > from_density) {
     reasons.push(reason("densities_as_good", "computed", { from_density, to_density }));
   }
-  reasons.push(...rangeReasons(choice));
+  reasons.push(...rangeReasons(choice, otherwise));
   const deepest = lastOf(answer.depths);
   if (answer.filter_kind !== "none") {
     // Below the depth where red is gone the filter is credited with nothing.
@@ -51,7 +54,7 @@ export function mainReasons(choice: Choice): Reason[] {
 }
 
 /** Where a filter stops being worth it, and what to do where nothing on the lens helps. */
-function rangeReasons(choice: Choice): Reason[] {
+function rangeReasons(choice: Choice, otherwise: readonly UnderFinish[] | undefined): Reason[] {
   const { conditions, answer } = choice;
   const { scene, daylight } = conditions;
   const { serves_min_depth_m: from_m, serves_max_depth_m: to_m, change_depths_m } = answer;
@@ -75,14 +78,14 @@ function rangeReasons(choice: Choice): Reason[] {
       }),
     );
   }
-  if (daylight && scene.lamps.length === 0 && error > HOPELESS_DELTA_E00 && isHopeless(choice)) {
+  if (daylight && scene.lamps.length === 0 && error > HOPELESS_DELTA_E00 && isHopeless(choice, otherwise)) {
     reasons.push(reason("only_lamps_would_help", "computed", { error }));
   }
   return reasons;
 }
 
 /** Whether a profiled grade, the best that can be done afterwards, leaves too much with the advised choice and without it. */
-function isHopeless({ conditions, search }: Choice): boolean {
+function isHopeless({ conditions, search }: Choice, otherwise: readonly UnderFinish[] | undefined): boolean {
   const { scene } = conditions;
   if (finishOf(scene) === "matched") return true;
   const { decision, redIsGone, changeable } = search;
@@ -92,7 +95,8 @@ function isHopeless({ conditions, search }: Choice): boolean {
     redIsGone,
     changeable,
   };
-  const graded = underOtherFinishes(conditions, depthsOf(scene), compared, ["matched"]);
+  const finished = otherwise ?? underOtherFinishes(conditions, depthsOf(scene), compared, ["matched"]);
+  const graded = finished.filter(({ answer }) => answer.finish === "matched");
   return graded.every(
     ({ answer }) =>
       Math.min(answer.advised_colour_error_delta_e00, answer.without_colour_error_delta_e00) >
@@ -113,7 +117,7 @@ function redReasons({ answer, search: { judged, worthwhile, redIsGone } }: Choic
 
 function mainReason({ conditions, search: { decision, worthwhile }, answer }: Choice): Reason {
   const { scene, daylight } = conditions;
-  if (!daylight) {
+  if (!daylight && answer.filter_kind === "none") {
     const [lamp] = scene.lamps;
     return reason("lamps_are_the_only_light", "computed", lamp?.cct_K ? { lamp: { cct_K: lamp.cct_K } } : {});
   }

@@ -59,7 +59,6 @@ const IS_GREY = CHART.map(({ lab: [, a, b] }) => Math.hypot(a, b) < 2);
 const BACKGROUND_WEIGHT = 4;
 /** Where cubature of degree three samples a normal spread in three dimensions, in standard deviations. */
 const SAMPLE_AT = Math.sqrt(3);
-const CHANNELS = [0, 1, 2] as const;
 
 /** Recorded values with their variances. */
 type Recorded = Pick<Seen, "from" | "variance">;
@@ -139,17 +138,16 @@ export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState, fin
 
 /** Mean CIEDE2000 of one target over its noise. */
 function expectedError({ wantedLab, from, variance }: Seen, finished: Finished): number {
-  let sum = 0;
-  for (const k of CHANNELS) {
-    const spread = SAMPLE_AT * Math.sqrt(variance[k]);
-    for (const shift of [-spread, spread]) {
-      const noisy: Vector3 = [
-        k === 0 ? from[0] + shift : from[0],
-        k === 1 ? from[1] + shift : from[1],
-        k === 2 ? from[2] + shift : from[2],
-      ];
-      sum += deltaE00(wantedLab, labOf(finished(noisy), WHITE_D65));
-    }
-  }
+  const [r, g, b] = from;
+  const [inR, inG, inB] = perPlace((k) => SAMPLE_AT * Math.sqrt(variance[k]));
+  const error = (red: number, green: number, blue: number): number =>
+    deltaE00(wantedLab, labOf(finished(red, green, blue), WHITE_D65));
+  const sum =
+    error(r - inR, g, b) +
+    error(r + inR, g, b) +
+    error(r, g - inG, b) +
+    error(r, g + inG, b) +
+    error(r, g, b - inB) +
+    error(r, g, b + inB);
   return sum / 6;
 }

@@ -15,7 +15,7 @@ export interface Judged {
 }
 
 /** How the pictures of a scene are finished. */
-export const finishOf = ({ finish }: Scene): Finish => finish ?? "matched";
+export const finishOf = ({ finish }: Scene): Finish => finish ?? "in_camera";
 
 /** One judgement for each candidate, in their order. */
 export function judge<const Candidates extends readonly Candidate[]>(
@@ -35,67 +35,40 @@ export function judge<const Candidates extends readonly Candidate[]>(
   return judged as { [Place in keyof Candidates]: Judged };
 }
 
-/** Where less than this of the red channel's signal is red light, nothing of red is red. */
-const LEAST_RED_SHARE = 0.01;
-
 /** The candidate that leaves the least error at a depth; the first of equals. */
 export const leastErrorAt = (judged: Readonly<NonEmpty<Judged>>, d: number): Judged =>
   judged.reduce((a, b) => (itemAt(b.merits, d).delta_e00 < itemAt(a.merits, d).delta_e00 ? b : a));
-
-/**
- * Depth by depth, whether nothing of red is red behind the filter that leaves the least error there. Asked of that one alone: a filter
- * must not win by being just dense enough to pass.
- * @param judged every candidate; the first is no filter
- */
-export function whereRedIsGone([without, ...filters]: Readonly<NonEmpty<Judged>>): readonly boolean[] {
-  const [first, ...others] = filters;
-  return without.merits.map(
-    (_, d) =>
-      first !== undefined &&
-      itemAt(leastErrorAt([first, ...others], d).merits, d).red_above_600_nm_share < LEAST_RED_SHARE,
-  );
-}
-
-/** A picture that is looked at as it is and a stop too dark is no better for its colours. */
-const TOO_DARK_STOPS = -1;
 
 /** What all candidates are compared with and by. */
 export interface Comparison {
   /** The camera without a filter. */
   without: Judged;
   redIsGone: readonly boolean[];
-  /** A grade that follows exposes anew, and light that is carried can be any colour: what else a filter is not credited for. */
-  credit: Credit;
+  /** Whether the colours of the light are known well enough to credit a filter with any gain. */
+  lightIsKnown: boolean;
   /** Whether the mount lets the diver change at depth. */
   changeable: boolean;
 }
 
-export interface Credit {
-  /** Whether a filter may leave the picture darker than it should be. */
-  inTheDark: boolean;
-  /** Whether it may better the colour of lamps alone. What it betters there hangs on what their light is taken to be. */
-  inLampLight: boolean;
-}
-
-export const creditUnder = (finish: Finish, { daylight }: Conditions): Credit => ({
-  inTheDark: finish === "matched",
-  inLampLight: finish === "matched" || daylight !== undefined,
-});
+/**
+ * Lamps alone, told by their colour temperature, have a spectrum that is only taken: what a filter gains under white LEDs that CIE 15
+ * tells apart differs by as much as it gains at all. A lamp that names its LED has a known one.
+ */
+export const isLightKnown = ({ daylight, scene }: Conditions): boolean =>
+  daylight !== undefined || scene.lamps.every(({ led }) => led !== undefined);
 
 /**
  * Colour errors of a candidate, depth by depth. Where nothing of red is red a filter is credited with no gain: what it betters
- * there is the fit of a grade to green and blue. Nor is it where it takes light that nothing can pay for.
+ * there is the fit to green and blue. Nor is it where the light is not known.
  */
 export function creditedErrors(
   { candidate, merits }: Judged,
-  { without, redIsGone, credit }: Pick<Comparison, "without" | "redIsGone" | "credit">,
+  { without, redIsGone, lightIsKnown }: Pick<Comparison, "without" | "redIsGone" | "lightIsKnown">,
 ): Readonly<NonEmpty<number>> {
-  const isCredited = ({ settings }: Merit, d: number): boolean =>
-    !redIsGone[d] && credit.inLampLight && (credit.inTheDark || settings.off_by_stops >= TOO_DARK_STOPS);
-  return mapEach(merits, (merit, d) =>
-    candidate.kind === "none" || isCredited(merit, d)
-      ? merit.delta_e00
-      : Math.max(merit.delta_e00, itemAt(without.merits, d).delta_e00),
+  return mapEach(merits, ({ delta_e00 }, d) =>
+    candidate.kind === "none" || (lightIsKnown && !redIsGone[d])
+      ? delta_e00
+      : Math.max(delta_e00, itemAt(without.merits, d).delta_e00),
   );
 }
 

@@ -1,6 +1,6 @@
 // What is said must be what was computed, and be said where it holds and nowhere else.
 import { describe, expect, it } from "vitest";
-import { atNight, BRIGHT_REEF, daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
+import { atNight, BRIGHT_REEF, gradedScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { filterChoiceReasons } from "../../../words/src/en/reasons/filter-choice.js";
 import { conditionsOf } from "../light/conditions.js";
 import { redTrustedTo_m } from "../light/inelastic.js";
@@ -26,7 +26,7 @@ const owning = (filter_kind: "red" | "magenta", filter_density: number) => [
 
 describe("why a filter is mounted", () => {
   it("red: what it earns, that it adds no red, and the trade's rule for blue water", () => {
-    const answer = filterChoice(daylightScene("IB", 45, 5, 18));
+    const answer = filterChoice(gradedScene("IB", 45, 5, 18));
     const deepest = last(answer.depths);
     expect(answer.filter_kind).toBe("red");
     expect(answer.reasons[0].code).toBe("filter_earns");
@@ -50,7 +50,7 @@ describe("why a filter is mounted", () => {
   });
 
   it("magenta: the trade's rule for green water, and not that for blue", () => {
-    const answer = filterChoice(daylightScene("3C", 50, 8));
+    const answer = filterChoice(gradedScene("3C", 50, 8));
     expect(answer.filter_kind).toBe("magenta");
     expect(codesOf(answer)).toContain("filter_trade_rule_green");
     expect(codesOf(answer)).not.toContain("filter_trade_rule_blue");
@@ -58,7 +58,7 @@ describe("why a filter is mounted", () => {
   });
 
   it("which part of a range it serves, where the rest would do better without and the mount does not change", () => {
-    const scene = daylightScene("IB", 55, 1, 15);
+    const scene = gradedScene("IB", 55, 1, 15);
     const fixed = filterChoice(scene);
     expect(fixed.filter_kind).toBe("red");
     const served = { from_m: fixed.serves_min_depth_m, to_m: fixed.serves_max_depth_m };
@@ -72,20 +72,20 @@ describe("why a filter is mounted", () => {
     });
     expect(codesOf(flip)).not.toContain("serves_part_of_range");
     // In green water it is the deep end that does better without.
-    const upper = filterChoice(daylightScene("1C", 50, 2, 24));
+    const upper = filterChoice(gradedScene("1C", 50, 2, 24));
     expect(upper.serves_min_depth_m).toBe(2);
     expect(upper.serves_max_depth_m).toBeLessThan(24);
     expect(parametersOf(upper, "serves_part_of_range")).toEqual({
       from_m: 2,
       to_m: upper.serves_max_depth_m,
     });
-    const whole = codesOf(filterChoice(daylightScene("IB", 45, 8, 12)));
+    const whole = codesOf(filterChoice(gradedScene("IB", 45, 8, 12)));
     expect(whole).not.toContain("serves_part_of_range");
     expect(whole).not.toContain("change_at_depth");
   });
 
   it("where it brings the balance into reach, and from where on there is none without it", () => {
-    const answer = filterChoice(daylightScene("IB", 45, 5, 18));
+    const answer = filterChoice(gradedScene("IB", 45, 5, 18));
     const out = answer.depths.filter((d) => !d.without_balance_in_reach);
     const reached = answer.depths.filter((d) => d.advised_balance_in_reach);
     expect(parametersOf(answer, "filter_brings_balance_into_reach")).toMatchObject({
@@ -102,7 +102,7 @@ describe("why a filter is mounted", () => {
 
 describe("why none is mounted", () => {
   it("none earns its place: by how much the best of them would change the error, and what it takes", () => {
-    const answer = filterChoice({ ...daylightScene("IB", 45, 1.5), kit: owning("magenta", 0.6) });
+    const answer = filterChoice({ ...gradedScene("IB", 45, 1.5), kit: owning("magenta", 0.6) });
     expect(answer.filter_kind).toBe("none");
     expect(answer.reasons[0].code).toBe("no_filter_earns");
     const { best_change, worthwhile, best } = parametersOf(answer, "no_filter_earns");
@@ -121,26 +121,29 @@ describe("why none is mounted", () => {
   });
 
   it("none is owned", () => {
-    const answer = filterChoice({ ...daylightScene("IB", 45, 10), kit: [] });
+    const answer = filterChoice({ ...gradedScene("IB", 45, 10), kit: [] });
     expect(answer.reasons[0].code).toBe("no_filter_owned");
     expect(codesOf(answer)).not.toContain("no_filter_earns");
   });
 
   it("lamps are the only light: of their temperature where it is known", () => {
     const night = (lamp: object) =>
-      filterChoice({ ...atNight(daylightScene("IB", 45, 15)), lamps: [{ ...TWO_LAMPS, ...lamp }] });
+      filterChoice({ ...atNight(gradedScene("IB", 45, 15)), lamps: [{ ...TWO_LAMPS, ...lamp }] });
     const { cct_K: _, ...unnamed } = TWO_LAMPS;
     const warm = night({ cct_K: 3200 });
     expect(warm.reasons[0].code).toBe("lamps_are_the_only_light");
     expect(warm.reasons[0].parameters).toEqual({ lamp: { cct_K: 3200 } });
     const led = filterChoice({
-      ...atNight(daylightScene("IB", 45, 15)),
+      ...atNight(gradedScene("IB", 45, 15)),
       lamps: [{ ...unnamed, led: "LED-B4" }],
     });
-    expect(led.reasons[0].parameters).toEqual({});
+    // A lamp that names its LED has a known spectrum: what a filter gains under it is its own, and told as by day.
+    expect(led.reasons[0].code).toBe(
+      led.filter_kind === "none" ? "lamps_are_the_only_light" : "filter_earns",
+    );
     // A lamp too far away leaves more than an error of 6, and there is one already.
     const far = filterChoice({
-      ...atNight(daylightScene("IB", 45, 15)),
+      ...atNight(gradedScene("IB", 45, 15)),
       subject_distance_m: 3,
       lamps: [{ ...TWO_LAMPS, flux_lm: 100, distance_m: 3 }],
     });
@@ -158,7 +161,7 @@ describe("why none is mounted", () => {
   });
 
   it("the part of a range that would gain is named by its ends and kind", () => {
-    const answer = filterChoice(daylightScene("5C", 40, 3, 16));
+    const answer = filterChoice(gradedScene("5C", 40, 3, 16));
     const gaining = answer.depths.filter((d) => d.best_filter_kind !== "none");
     expect(gaining.length).toBeGreaterThan(0);
     expect(parametersOf(answer, "part_would_gain")).toEqual({
@@ -166,7 +169,7 @@ describe("why none is mounted", () => {
       from_m: gaining[0].depth_m,
       to_m: last(gaining).depth_m,
     });
-    expect(codesOf(filterChoice(daylightScene("IB", 45, 1.5)))).not.toContain("part_would_gain");
+    expect(codesOf(filterChoice(gradedScene("IB", 45, 1.5)))).not.toContain("part_would_gain");
     // Where none does best is known, but nothing is mounted that could serve a part, or be too dense.
     expect(answer.serves_min_depth_m).toBeGreaterThan(3);
     expect(codesOf(answer)).not.toContain("serves_part_of_range");
@@ -174,10 +177,10 @@ describe("why none is mounted", () => {
   });
 
   it("the camera balances without, or what stays out of reach", () => {
-    const easy = filterChoice(daylightScene("IB", 45, 1.5));
+    const easy = filterChoice(gradedScene("IB", 45, 1.5));
     expect(easy.depths[0].without_balance_in_reach).toBe(true);
     expect(codesOf(easy)).toContain("balance_in_reach_without");
-    const hard = filterChoice({ ...daylightScene("IB", 45, 5, 18), kit: [] });
+    const hard = filterChoice({ ...gradedScene("IB", 45, 5, 18), kit: [] });
     const out = hard.depths.filter((d) => !d.without_balance_in_reach);
     expect(parametersOf(hard, "balance_out_of_reach")).toMatchObject({
       depth_m: out[0].depth_m,
@@ -194,7 +197,7 @@ describe("the density that is best", () => {
 
   it("is told to fall again where light runs out: down to where it rises, and how far", () => {
     // Blue water under a low sun, and green water, both deeper than their red reaches.
-    for (const scene of [daylightScene("IB", 20, 5, 25), daylightScene("1C", 50, 3, 16)]) {
+    for (const scene of [gradedScene("IB", 20, 5, 25), gradedScene("1C", 50, 3, 16)]) {
       const answer = filterChoice(scene);
       const densities = bestOf(answer);
       const { depth_m, density } = parametersOf(answer, "denser_gains_nothing_below");
@@ -210,9 +213,9 @@ describe("the density that is best", () => {
   });
 
   it("is not told to fall where it rises to the end, or by less than the search resolves", () => {
-    const rising = filterChoice(daylightScene("IB", 60, 3, 10));
+    const rising = filterChoice(gradedScene("IB", 60, 3, 10));
     expect(last(bestOf(rising))).toBe(Math.max(...bestOf(rising)));
-    const level = filterChoice(daylightScene("IB", 50, 5, 22));
+    const level = filterChoice(gradedScene("IB", 50, 5, 22));
     expect(last(bestOf(level))).toBeLessThan(Math.max(...bestOf(level)));
     expect(last(bestOf(level))).toBeGreaterThanOrEqual(Math.max(...bestOf(level)) - 0.1);
     for (const answer of [rising, level]) {
@@ -224,18 +227,18 @@ describe("the density that is best", () => {
 describe("what else is said", () => {
   it("is computed, or the trade's and named as such", () => {
     const scenes: Scene[] = [
-      daylightScene("IB", 20, 5, 25),
-      daylightScene("3C", 50, 8),
-      daylightScene("IB", 55, 1, 15),
-      { ...daylightScene("IB", 55, 1, 15), filter_change_underwater: "flip" },
-      { ...daylightScene("IB", 45, 1.5), kit: owning("magenta", 0.6) },
-      { ...daylightScene("IB", 45, 5, 40), kit: [] },
-      { ...atNight(daylightScene("IB", 45, 15)), lamps: [TWO_LAMPS] },
-      daylightScene("5C", 40, 3, 16),
+      gradedScene("IB", 20, 5, 25),
+      gradedScene("3C", 50, 8),
+      gradedScene("IB", 55, 1, 15),
+      { ...gradedScene("IB", 55, 1, 15), filter_change_underwater: "flip" },
+      { ...gradedScene("IB", 45, 1.5), kit: owning("magenta", 0.6) },
+      { ...gradedScene("IB", 45, 5, 40), kit: [] },
+      { ...atNight(gradedScene("IB", 45, 15)), lamps: [TWO_LAMPS] },
+      gradedScene("5C", 40, 3, 16),
       { ...BRIGHT_REEF, max_depth_m: 8 },
-      { ...daylightScene("5C", 20, 12), max_iso: 1600 },
-      daylightScene("IB", 50, 3.5),
-      daylightScene("IB", 50, 28, 42),
+      { ...gradedScene("5C", 20, 12), max_iso: 1600 },
+      gradedScene("IB", 50, 3.5),
+      gradedScene("IB", 50, 28, 42),
     ];
     const told = new Map(
       scenes.flatMap((scene) => filterChoice(scene).reasons).map(({ code, basis }) => [code, basis]),
@@ -248,7 +251,7 @@ describe("what else is said", () => {
   });
 
   it("too much light, with the neutral density that takes it, at the shallow end", () => {
-    const answer = filterChoice({ ...BRIGHT_REEF, max_depth_m: 8 });
+    const answer = filterChoice({ ...BRIGHT_REEF, max_depth_m: 8, finish: "matched" });
     const { excess_stops, density, ...at } = parametersOf(answer, "light_is_too_much");
     expect(at).toEqual({ depth_m: 5, iso: 400, f_number: 5.6, metering: "white_card" });
     // A stop is a density of log10 2.
@@ -256,17 +259,17 @@ describe("what else is said", () => {
     expect(codesOf(answer)).toContain("colour_filter_as_neutral");
     expect(codesOf(answer)).not.toContain("light_to_spare");
     // Also where the filter that is advised takes enough: it is said of the camera without one.
-    const behind = filterChoice({ ...daylightScene("IB", 45, 8), f_number: 5.6 });
+    const behind = filterChoice({ ...gradedScene("IB", 45, 8), f_number: 5.6 });
     expect(behind.filter_kind).toBe("red");
     expect(behind).not.toHaveProperty("neutral_density");
     expect(codesOf(behind)).toContain("light_is_too_much");
   });
 
   it("light to spare, or short, at the deep end", () => {
-    const spare = filterChoice(daylightScene("IB", 60, 2, 4));
+    const spare = filterChoice(gradedScene("IB", 60, 2, 4));
     expect(parametersOf(spare, "light_to_spare")).toMatchObject({ depth_m: 4, iso: 200 });
     expect(codesOf(spare)).not.toContain("light_has_run_out");
-    const short = filterChoice({ ...daylightScene("5C", 20, 12), max_iso: 1600 });
+    const short = filterChoice({ ...gradedScene("5C", 20, 12), max_iso: 1600 });
     expect(parametersOf(short, "light_has_run_out")).toMatchObject({ depth_m: 12, iso: 1600, f_number: 2.8 });
     expect(parametersOf(short, "light_has_run_out")["short_stops"]).toBeGreaterThan(0);
     expect(codesOf(short)).not.toContain("light_to_spare");
@@ -274,16 +277,16 @@ describe("what else is said", () => {
 
   it("that only lamps would help, from an error of 6 on, where none are", () => {
     for (const scene of [
-      daylightScene("5C", 20, 12),
-      daylightScene("IB", 60, 4),
-      { ...daylightScene("5C", 20, 12), lamps: [TWO_LAMPS] },
-      { ...daylightScene("5C", 20, 12), lamps: [{ ...TWO_LAMPS, flux_lm: 100, distance_m: 3 }] },
+      gradedScene("5C", 20, 12),
+      gradedScene("IB", 60, 4),
+      { ...gradedScene("5C", 20, 12), lamps: [TWO_LAMPS] },
+      { ...gradedScene("5C", 20, 12), lamps: [{ ...TWO_LAMPS, flux_lm: 100, distance_m: 3 }] },
     ] as Scene[]) {
       const answer = filterChoice(scene);
       const hopeless = answer.colour_error_delta_e00.likely > 6 && scene.lamps.length === 0;
       expect(codesOf(answer).includes("only_lamps_would_help")).toBe(hopeless);
     }
-    const answer = filterChoice(daylightScene("5C", 20, 12));
+    const answer = filterChoice(gradedScene("5C", 20, 12));
     expect(parametersOf(answer, "only_lamps_would_help")).toEqual({
       error: answer.colour_error_delta_e00.likely,
     });
@@ -291,7 +294,7 @@ describe("what else is said", () => {
 
   it("a near tie, from a probability of a quarter on, with what it is between", () => {
     for (const depth_m of [2.5, 3, 3.5, 4, 10]) {
-      const answer = filterChoice(daylightScene("IB", 50, depth_m));
+      const answer = filterChoice(gradedScene("IB", 50, depth_m));
       const { probability_better, loses_by_delta_e00 } = answer.runner_up;
       expect(answer.verdict).toBe(probability_better >= 0.25 ? "near_tie" : "clear");
       expect(codesOf(answer).includes("near_tie")).toBe(answer.verdict === "near_tie");
@@ -306,7 +309,7 @@ describe("what else is said", () => {
   });
 
   it("that red is not only transmitted, below the depth at which what the water makes itself equals it", () => {
-    const scene = daylightScene("IB", 45, 5);
+    const scene = gradedScene("IB", 45, 5);
     const trusted_m = redTrustedTo_m(underwater(conditionsOf(scene), NOMINAL)) ?? Number.NaN;
     const to = (max_depth_m: number) => filterChoice({ ...scene, max_depth_m });
     expect(parametersOf(to(trusted_m + 1), "red_not_only_transmitted")).toEqual({ depth_m: trusted_m });

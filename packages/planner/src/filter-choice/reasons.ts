@@ -29,7 +29,11 @@ interface Facts extends Choice {
 /** Why this filter, or none: what decides first. */
 export function filterReasons(facts: Facts): Reason[] {
   const { conditions, answer } = facts;
-  const reasons: Reason[] = [...mainReasons(facts), ...finishReasons(facts), ...moreLightReasons(facts)];
+  const reasons: Reason[] = [
+    ...mainReasons(facts, facts.otherwise),
+    ...finishReasons(facts),
+    ...moreLightReasons(facts),
+  ];
   const peak = densityPeak(answer);
   if (peak) reasons.push(reason("denser_gains_nothing_below", "computed", peak));
   reasons.push(balanceReason(facts));

@@ -4,17 +4,10 @@ import type { NonEmpty } from "../lists/non-empty.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { beyondBand, type Candidate, finerThan } from "./candidates.js";
 import { type Decision, decide, worthwhileFor } from "./decide.js";
-import {
-  type Comparison,
-  creditUnder,
-  finishOf,
-  type Judged,
-  judge,
-  rangeError,
-  whereRedIsGone,
-} from "./merits.js";
+import { type Comparison, finishOf, isLightKnown, type Judged, judge, rangeError } from "./merits.js";
+import { whereRedIsGone } from "./red-is-gone.js";
 
-export interface Search extends Pick<Comparison, "redIsGone" | "changeable" | "credit"> {
+export interface Search extends Pick<Comparison, "redIsGone" | "changeable" | "lightIsKnown"> {
   /** Every candidate that was tried; the first is no filter. */
   judged: Readonly<NonEmpty<Judged>>;
   decision: Decision;
@@ -28,14 +21,18 @@ export function searchFilters(
   depths: Readonly<NonEmpty<number>>,
   { changeable, candidates }: { changeable: boolean; candidates: Readonly<NonEmpty<Candidate>> },
 ): Search {
-  let search = decided(conditions, judge(conditions, NOMINAL, depths, candidates), changeable);
+  const first = judge(conditions, NOMINAL, depths, candidates);
+  const redIsGone = whereRedIsGone(conditions, depths, first);
+  const decided = (judged: Readonly<NonEmpty<Judged>>) =>
+    decidedAmong(conditions, judged, { redIsGone, changeable });
+  let search = decided(first);
   const tryAlso = (more: readonly Candidate[]): void => {
     const { judged } = search;
     const untried = more.filter(
       ({ kind, density }) =>
         !judged.some((j) => j.candidate.kind === kind && j.candidate.density === density),
     );
-    search = decided(conditions, [...judged, ...judge(conditions, NOMINAL, depths, untried)], changeable);
+    search = decided([...judged, ...judge(conditions, NOMINAL, depths, untried)]);
   };
   const { bestFilter } = search.decision;
   if (bestFilter) tryAlso(finerThan(bestFilter.candidate));
@@ -44,11 +41,14 @@ export function searchFilters(
   return search;
 }
 
-function decided(conditions: Conditions, judged: Readonly<NonEmpty<Judged>>, changeable: boolean): Search {
-  const redIsGone = whereRedIsGone(judged);
-  const finish = finishOf(conditions.scene);
-  const [credit, worthwhile] = [creditUnder(finish, conditions), worthwhileFor(finish)];
-  const comparison = { without: judged[0], redIsGone, credit, changeable };
+function decidedAmong(
+  conditions: Conditions,
+  judged: Readonly<NonEmpty<Judged>>,
+  { redIsGone, changeable }: Pick<Search, "redIsGone" | "changeable">,
+): Search {
+  const worthwhile = worthwhileFor(finishOf(conditions.scene));
+  const lightIsKnown = isLightKnown(conditions);
+  const comparison = { without: judged[0], redIsGone, lightIsKnown, changeable };
   const scored = judged.map((j) => ({ candidate: j.candidate, delta_e00: rangeError(j, comparison) }));
-  return { judged, decision: decide(scored, worthwhile), worthwhile, redIsGone, credit, changeable };
+  return { judged, decision: decide(scored, worthwhile), worthwhile, redIsGone, lightIsKnown, changeable };
 }

@@ -3,10 +3,10 @@
  * which the model itself says so, and names where the model and the trade part.
  */
 import { describe, expect, it } from "vitest";
-import { atNight, daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
+import { atNight, gradedScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { filterChoice } from "./filter-choice.js";
 
-const at = (type: string, depth_m: number, sun = 50) => filterChoice(daylightScene(type, sun, depth_m));
+const at = (type: string, depth_m: number, sun = 50) => filterChoice(gradedScene(type, sun, depth_m));
 
 describe("in blue water, ambient light only", () => {
   it.each(["I", "IA", "IB", "II"])(
@@ -81,14 +81,14 @@ describe("once the light has run out", () => {
 
 describe("where lamps are the only light", () => {
   it.each(["IB", "1C", "3C", "7C"])("%s: no lens filter, balance to the lamps", (type) => {
-    const answer = filterChoice({ ...atNight(daylightScene(type, 45, 15)), lamps: [TWO_LAMPS] });
+    const answer = filterChoice({ ...atNight(gradedScene(type, 45, 15)), lamps: [TWO_LAMPS] });
     expect(answer.filter_kind).toBe("none");
     expect(answer.reasons.map((r) => r.code)).toContain("lamps_are_the_only_light");
   });
 
   it("depth does not matter: the answer is the same at 5 and at 40 m", () => {
     const night = (depth: number) =>
-      filterChoice({ ...atNight(daylightScene("IB", 45, depth)), lamps: [TWO_LAMPS] });
+      filterChoice({ ...atNight(gradedScene("IB", 45, depth)), lamps: [TWO_LAMPS] });
     expect(night(40).colour_error_delta_e00).toEqual(night(5).colour_error_delta_e00);
   });
 });

@@ -176,7 +176,7 @@ export interface Camera {
   white_balance_kelvin_K?: number;
   /** `manual` where absent. */
   exposure_mode?: ExposureMode;
-  /** `matched` where absent. */
+  /** `in_camera` where absent. */
   finish?: Finish;
   white_balance_min_cct_K: number;
   white_balance_max_cct_K: number;

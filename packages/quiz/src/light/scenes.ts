@@ -19,6 +19,7 @@ const CAMERA = {
   white_balance_max_cct_K: 10000,
   white_balance_max_duv: 0.03,
   filter_change_underwater: "none",
+  finish: "in_camera",
 } as const;
 
 const sceneByDay = remembered(

@@ -3647,7 +3647,7 @@ export type ResolvedScene = {
      */
     recording_curve_points?: Array<RecordingPoint> | undefined;
     /**
-     * What is done with the pictures afterwards. The choice of a filter is judged by what is left after it. Default `matched`.
+     * What is done with the pictures afterwards. The choice of a filter is judged by what is left after it. Default `in_camera`.
      */
     finish: Finish;
     /**
@@ -4015,7 +4015,7 @@ export type SceneFields = {
      */
     recording_curve_points?: Array<RecordingPoint> | undefined;
     /**
-     * What is done with the pictures afterwards. The choice of a filter is judged by what is left after it. Default `matched`.
+     * What is done with the pictures afterwards. The choice of a filter is judged by what is left after it. Default `in_camera`.
      */
     finish?: Finish | undefined;
     /**

@@ -149,11 +149,11 @@ export const steps: Texts<StepCodes, StepText> = {
     why: "No single white balance makes both neutral.",
   }),
   grade_red: (p) => ({
-    text: `In the grade, expect good red down to about ${metres(p.acceptable_m)} m, little below that, and none below ${metres(p.gone_m)} m.`,
+    text: `In the pictures, expect good red down to about ${metres(p.acceptable_m)} m, little below that, and none below ${metres(p.gone_m)} m.`,
     why: "No edit brings back red that was not recorded.",
   }),
   grade_no_red: (p) => ({
-    text: `In the grade, expect no full red: it is weak from the start of this dive and gone below ${metres(p.gone_m)} m.`,
+    text: `In the pictures, expect no full red: it is weak from the start of this dive and gone below ${metres(p.gone_m)} m.`,
     why: "No edit brings back red that was not recorded.",
   }),
   lamps_off_before_air: () => ({

@@ -100,7 +100,7 @@ export function basicEdit(
   const [gainR, gainG, gainB] = gains;
   const [lumaR, lumaG, lumaB] = LUMINANCE;
   // Spelled out: it is asked very often.
-  return ([red, green, blue]) => {
+  return (red, green, blue) => {
     const r = gainR * (held(rr * red + rg * green + rb * blue) - black);
     const g = gainG * (held(gr * red + gg * green + gb * blue) - black);
     const b = gainB * (held(br * red + bg * green + bb * blue) - black);

@@ -32,7 +32,8 @@ function chart(change: (raw: Vector3) => Vector3 = (raw) => raw, variance: Vecto
   });
 }
 const error = (seen: readonly Seen[], finished: Finished): number =>
-  seen.reduce((sum, s) => sum + deltaE00(s.wantedLab, labOf(finished(s.from), WHITE_D65)), 0) / seen.length;
+  seen.reduce((sum, s) => sum + deltaE00(s.wantedLab, labOf(finished(...s.from), WHITE_D65)), 0) /
+  seen.length;
 const greysOf = (seen: readonly Seen[]) => GREYS.map((i) => seen[i]);
 const edited = (seen: readonly Seen[]) => basicEdit(seen, greysOf(seen), matrix);
 
@@ -62,7 +63,7 @@ describe("the picture", () => {
 describe("in camera", () => {
   it("keeps grey what is grey after balance, at any level", () => {
     for (const level of [0.02, 0.18, 0.9]) {
-      const [r, g, b] = pictureOfXyz(inCamera(matrix)([level, level, level]));
+      const [r, g, b] = pictureOfXyz(inCamera(matrix)(level, level, level));
       expect([r, g, b]).toEqual([level, level, level].map((v) => expect.closeTo(v, 10)));
     }
   });
@@ -107,7 +108,7 @@ describe("a basic edit", () => {
       return [(r + mean) / 2, (g + mean) / 2, (b + mean) / 2];
     });
     expect(error(pale, edited(pale))).toBeLessThan(0.5 * error(pale, inCamera(matrix)));
-    const [x, y, z] = pictureOfXyz(edited(pale)(pale[21].from));
+    const [x, y, z] = pictureOfXyz(edited(pale)(...pale[21].from));
     expect(Math.max(x, y, z) - Math.min(x, y, z)).toBeLessThan(0.01);
   });
 
@@ -115,7 +116,7 @@ describe("a basic edit", () => {
     const noisy = chart(([r, g, b]) => [(r + g) / 2, g, (b + g) / 2], [0.02, 0.02, 0.02]);
     const clean = noisy.map((seen) => ({ ...seen, variance: [0, 0, 0] as const }));
     const spread = (seen: readonly Seen[]) => {
-      const [r, g, b] = pictureOfXyz(edited(seen)(seen[14].from));
+      const [r, g, b] = pictureOfXyz(edited(seen)(...seen[14].from));
       return Math.max(r, g, b) - Math.min(r, g, b);
     };
     expect(spread(noisy)).toBeLessThan(spread(clean));
@@ -125,11 +126,11 @@ describe("a basic edit", () => {
     const gone = chart(([, g, b]) => [0, g, b]);
     const finished = edited(gone);
     expect(error(gone, finished)).toBeGreaterThan(plain + 5);
-    expect(gone.flatMap(({ from }) => [...finished(from)]).every(Number.isFinite)).toBe(true);
+    expect(gone.flatMap(({ from }) => [...finished(...from)]).every(Number.isFinite)).toBe(true);
   });
 
   it("is finite where nothing was recorded", () => {
     const black = chart(() => [0, 0, 0]);
-    expect(edited(black)([0, 0, 0]).every(Number.isFinite)).toBe(true);
+    expect(edited(black)(0, 0, 0).every(Number.isFinite)).toBe(true);
   });
 });

@@ -12,5 +12,5 @@ export function matched(seen: readonly Seen[]): Finished {
       weight: weight * visibility(wantedXyz[1]),
     })),
   );
-  return (recorded) => graded(grade, recorded);
+  return (red, green, blue) => graded(grade, [red, green, blue]);
 }

@@ -4,7 +4,8 @@ import { series } from "./common.js";
 /** The camera of the planner's scene. */
 const CAMERA_EN =
   "Your camera can be set from ISO 200 to ISO 3200 and from f/2.8 to f/16, and the exposure time stays at 1/50 s.";
-const WORTH_EN = "Which filter, if any, is worth mounting on the lens?";
+const WORTH_EN =
+  "You show the pictures as the camera stores them. Which filter, if any, is worth mounting on the lens?";
 
 export const FILTER_EN = {
   filter_for_water: {
@@ -23,7 +24,7 @@ export const FILTER_EN = {
       `The mean colour error of a chart is ${p.without} without a filter and ${p.error} with ${p.name} (about 1 is the least you can see).`,
     named: (p: { kind: string; density: string }) => `the best ${p.kind} filter, of density ${p.density}`,
     last: {
-      none: "A filter is worth mounting if it lowers the mean colour error by at least 0.5. None does here.",
+      none: "A filter is worth mounting if it lowers the mean colour error by at least 1. None does here.",
       red: "Red is weak against both green and blue, and there is light to spare: a red filter holds both back.",
       magenta:
         "Green is strong against red and blue, and there is light to spare: a magenta filter holds green back.",

@@ -42,7 +42,7 @@ export const MORE_EN = {
   },
   filter_two_dives: {
     stem: (p: { first: string; second: string; rows: string[] }) =>
-      `You can take one filter, for two dives and for all of both: ${p.first}, then ${p.second}. The mean colour errors of a chart are: ${p.rows.join("; ")}. What mean error over both dives do you end up with if you choose best?`,
+      `You can take one filter, for two dives and for all of both: ${p.first}, then ${p.second}. The mean colour errors of a chart, straight from the camera, are: ${p.rows.join("; ")}. What mean error over both dives do you end up with if you choose best?`,
     dive: (p: { depth: string; water: string }) => `${p.depth} in ${p.water}`,
     row: {
       none: (p: { first: string; second: string }) => `no filter ${p.first} and ${p.second}`,
