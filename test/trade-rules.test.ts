@@ -35,7 +35,7 @@ describe("red in blue water, from about 3 m down", () => {
   it.each([
     ["I", ["none", "none", "red"]],
     ["IA", ["none", "none", "red"]],
-    ["IB", ["none", "none", "red"]],
+    ["IB", ["none", "red", "red"]],
     ["II", ["none", "red", "red"]],
     ["III", ["none", "red", "red"]],
   ] as const)("%s: %j at 1, 2 and 3 m, and red below, straight from the camera", (type, shallow) => {
