@@ -26,7 +26,7 @@ export const filterForWater: Template = {
   advises: ["balance", "filter_on_land"],
   make({ draw, level, say, show }) {
     const water = draw.pick(level === "beginner" ? WATERS.slice(0, 4) : WATERS);
-    const depth_m = draw.pick([1.5, 6, 8, 10, 12, 15]);
+    const depth_m = draw.pick([0.5, 1, 6, 8, 10, 12, 15]);
     const scene = byDay(water, SUN_DEG, depth_m);
     const answer = filterFor(scene);
     const { wavelengths_nm, depths } = lightAt(scene);
