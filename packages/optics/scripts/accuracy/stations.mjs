@@ -45,6 +45,37 @@ const nearestByBeam = (c) => {
   const off = ({ visibility_m }) => Math.abs(Math.log(visibility_m / visibilityFromBeam_m(c)));
   return types.reduce((best, type) => (off(type) < off(best) ? type : best)).type;
 };
+/** Absorption and scattering at 530 nm that Williamson & Hollins 2022 measured in a type, straight between their wavelengths. */
+function measuredAt530(type, quantity) {
+  const points = readCsv("williamson_hollins_2022_measured_iop")
+    .filter((row) => row.water_type === type && row.quantity === quantity)
+    .map((row) => [Number(row.wavelength_nm), Number(row.value_per_m)])
+    .sort(([p], [q]) => p - q);
+  const after = points.findIndex(([nm]) => nm >= 530);
+  const [[nm, low], [next_nm, high]] = [points[after - 1], points[after]];
+  return low + ((high - low) * (530 - nm)) / (next_nm - nm);
+}
+
+/** Coastal waters of two publications, each with the model's scattering at the same Kd. */
+const coast = [
+  ...stations
+    .filter(({ name }) => !name.includes("clear"))
+    .map(({ name, a, b, kd, model_c }) => ({ name: `Petzold 1972, ${name}`, a, b, kd, model_c })),
+  ...["1C", "3C", "5C", "7C"].map((type) => {
+    const [a, b] = [measuredAt530(type, "a"), measuredAt530(type, "b")];
+    const kd = kirkKd(a, b, REFERENCE_MU0);
+    const model_c = memberWithKd(kd, 1).beam_attenuation_per_m[VISIBILITY_INDEX];
+    return { name: `Williamson & Hollins 2022, ${type}`, a, b, kd, model_c };
+  }),
+].map((water) => {
+  const model = memberWithKd(water.kd, 1);
+  return { ...water, ln: Math.log(model.scattering_per_m[VISIBILITY_INDEX] / water.b) };
+});
+const meanOf = (values) => values.reduce((sum, value) => sum + value, 0) / values.length;
+const spreadOf = (waters) => Math.sqrt(meanOf(waters.map(({ ln }) => ln * ln)));
+const byPetzold = coast.filter(({ name }) => name.startsWith("Petzold"));
+const byWilliamson = coast.filter(({ name }) => name.startsWith("Williamson"));
+
 const outside = stations.filter(({ c, model_c }) => model_c > 2 * c).map(({ name }) => name.split(" ")[0]);
 const clearest = stations.filter(({ name }) => name.includes("clear"));
 const overPureWater = clearest.map(({ a }) => a / PURE_WATER_ABSORPTION_PER_M[VISIBILITY_INDEX]);
@@ -156,6 +187,33 @@ ${deviationTable([
   ["c from Kd", stations.map(({ name, c, model_c }) => ({ ours: model_c, published: c, where: name }))],
 ])}
 
+How far apart coasts are that two publications measured, at 530 nm, Kd by Kirk 1984 from their own a and b; *b of the model* is that of
+coastal water with the same Kd:
+
+${markdownTable(
+  [
+    "Water",
+    "a (1/m)",
+    "b (1/m)",
+    "b/a",
+    "Kd (1/m)",
+    "c/Kd measured",
+    "c/Kd model",
+    "b of the model over measured",
+  ],
+  coast.map(({ name, a, b, kd, model_c, ln }) => [
+    name,
+    number(a),
+    number(b),
+    number(b / a, 2),
+    number(kd),
+    number((a + b) / kd, 2),
+    number(model_c / kd, 2),
+    number(Math.exp(ln), 2),
+  ]),
+)}
+
+- **Why Kd alone does not tell the coast:** four of these waters have a Kd of ${number(byPetzold[1].kd, 2)} to ${number(byPetzold[0].kd, 2)} per metre, stations 4, 5 and 8 and type 3C, and scatter ${number(byPetzold[0].b)}, ${number(byPetzold[1].b)}, ${number(byPetzold[4].b)} and ${number(byWilliamson[1].b)} per metre: a range of more than five within one publication, and the other lies inside it. Dissolved matter that absorbs and particles that scatter come to the same Kd. c = a + b holds in all of them, and µ0·Kd lies between a and c: neither sum is at fault. Nor is the type: by beam attenuation stations 4 and 5 are type 1C, by Kd they are 3C. No relation of Kd goes through all four. The model keeps the publication with more campaigns and all wavelengths, and carries the rest as doubt: the logarithm of its b departs from the measured one by ${number(spreadOf(byWilliamson), 2)} (root mean square) in the waters that it was fitted to, by ${number(spreadOf(byPetzold), 2)} at the stations that it was not, and by ${number(spreadOf(coast), 2)} over both; it carries a standard deviation of 0.7.
 - **Domain:** level view, a dark target, daylight; a contrast threshold of 2 %.
 - **Weak:** beam attenuation is not fixed by diffuse attenuation. At equal Kd the model's c is more than twice the measured one at ${outside.length} of ${stations.length} stations (numbers ${outside.join(", ")}). The clear ones state an absorption of ${number(Math.min(...overPureWater), 2)} to ${number(Math.max(...overPureWater), 2)} times that of pure water, which makes the Kd that follows from it high for a clear ocean: by beam attenuation alone they are like the types in the last column. Where visibility matters, state it: it replaces this relation.
 `;
