@@ -87,7 +87,7 @@ export function holdGolden({ isOurs, version }: Held): (name: string, now: Answe
         Object.keys(asked === "scenes" ? kind.make() : before),
       );
     },
-    240_000,
+    600_000,
   );
 
   it("was written under the version that the model has, which its changelog tells", () => {
