@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "d20fe8c4109a56cad5bc6b68a2af7a9e24ab2868e2e0eb85de3991643dfa4a0d";
+export const descriptionHash = "5c9613a5ebf127a69ab8232811bbc29c2da1cba1daee91c80d637e35affc3449";
