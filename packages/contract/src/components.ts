@@ -40,6 +40,7 @@ import { FilterChange, FilterKind, TransmittanceSample } from "./scene/lens-filt
 import { FilterHolder, RearFixing, StepRing } from "./scene/mounting/filter.js";
 import { LensKind, PortKind } from "./scene/mounting/lens.js";
 import { MountingScene, ResolvedMountingScene } from "./scene/mounting/scene.js";
+import { Overhead } from "./scene/overhead.js";
 import { ResolvedScene, Scene } from "./scene/scene.js";
 import { SunSide } from "./scene/view.js";
 import { KdSample, WaterHue, WaterType } from "./scene/water.js";
@@ -61,6 +62,7 @@ const all: Record<string, z.ZodTypeAny> = {
   DaylightBasis,
   SubjectFacing,
   SunSide,
+  Overhead,
   Bottom,
   ReflectanceSample,
   FilterKind,

@@ -2417,6 +2417,11 @@ export type OutsideTheModelProblem = {
 };
 
 /**
+ * What lies over the diver: `none`, an `overhang`, a `cavern` (daylight still reaches), a `cave` (none does), the inside of a `wreck`, or `ice`.
+ */
+export type Overhead = 'none' | 'overhang' | 'cavern' | 'cave' | 'wreck' | 'ice';
+
+/**
  * The request is valid, but no such paper can be made. `errors` says which kinds of question are not asked at this level, or that there are too few questions.
  */
 export type PaperNotPossibleProblem = {
@@ -3541,7 +3546,7 @@ export type ResolvedScene = {
     /**
      * What lies over the diver and cuts daylight; `none` where it is left out. Only with the training, the guide and the backup lights for it.
      */
-    overhead?: 'none' | 'overhang' | 'cavern' | 'cave' | 'wreck' | 'ice' | undefined;
+    overhead?: Overhead | undefined;
     /**
      * Share of open water's daylight at the same depth that comes in, as a card metered there and in the open tells. With `overhang` (0.5 where it is left out), `cavern` (0.1) and `wreck` (0.02). 0.0001 to 1.
      */
@@ -3901,7 +3906,7 @@ export type SceneFields = {
     /**
      * What lies over the diver and cuts daylight; `none` where it is left out. Only with the training, the guide and the backup lights for it.
      */
-    overhead?: 'none' | 'overhang' | 'cavern' | 'cave' | 'wreck' | 'ice' | undefined;
+    overhead?: Overhead | undefined;
     /**
      * Share of open water's daylight at the same depth that comes in, as a card metered there and in the open tells. With `overhang` (0.5 where it is left out), `cavern` (0.1) and `wreck` (0.02). 0.0001 to 1.
      */
