@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "5c9613a5ebf127a69ab8232811bbc29c2da1cba1daee91c80d637e35affc3449";
+export const descriptionHash = "310fe6e273f751a2046e3fbc1802e9b390dc9893e1a405597745b5ba282c6d44";
