@@ -33,8 +33,6 @@ const ON_LENS = ["mount_filter", "keep_filter"];
 const LEAST_APART_M = 2;
 const MOST_LINES = 12;
 const MOST_LINES_OF_ANY = 17;
-/** Steps for filters that the lamps have on: a line that other dives do without. */
-const LAMP_FILTERS = ["keep_lamp_filters"];
 const LARGEST_LAMP_DENSITY = 3;
 
 const isHittable = (depth_m: number): boolean =>
@@ -88,7 +86,10 @@ function follow(steps: readonly Step[], scene: Wire, fault: (what: string) => vo
     }
     if (depth_m !== undefined && !isHittable(depth_m)) fault(`${code}: nobody hits ${depth_m} m`);
     if (ON_LENS.includes(code)) state.filter = "on";
-    if (code === "carry_filter") state.carried = true;
+    if (code === "carry_filter") {
+      state.carried = true;
+      if (p.from_start) state.filter = "on";
+    }
     if (code === "neutral_density") {
       state.neutral = "on";
       state.carriesNeutral = p.mount !== "none";
@@ -110,11 +111,7 @@ function follow(steps: readonly Step[], scene: Wire, fault: (what: string) => vo
     }
     if (code === "filter_in" || code === "filter_out") {
       const wanted = code === "filter_in" ? "off" : "on";
-      const starts =
-        code === "filter_out" && state.filter === "off" && state.carried && phase === "going_down";
-      // What comes out before anything else was done on the way was in from the start.
-      if (starts) start = `on ${state.neutral}`;
-      if (state.filter !== wanted && !starts) fault(`${code}: the filter is ${state.filter} already`);
+      if (state.filter !== wanted) fault(`${code}: the filter is ${state.filter} already`);
       if (!state.carried) fault(`${code}: the filter is fixed`);
       state.filter = code === "filter_in" ? "on" : "off";
       state.balance = { filter: state.filter, lamps: state.lamps, depth_m: depth_m ?? state.depth_m };
@@ -241,7 +238,7 @@ function checkBalances(answer: Wire, fault: (what: string) => void): void {
 function checkWords(answer: Wire, fault: (what: string) => void): void {
   const { steps, scene, remember } = answer;
   // What is changed under water, or where two lights or haze ask for a choice, takes lines of its own.
-  const more = ["carry_filter", "neutral_density", "mixing_zone", "come_close", ...LAMP_FILTERS];
+  const more = ["carry_filter", "neutral_density", "mixing_zone", "come_close"];
   const most = stepOf(answer, ...more) ? MOST_LINES_OF_ANY : MOST_LINES;
   if (steps.length > most) fault(`${steps.length} lines`);
   const fixed = stepOf(answer, "mount_filter", "keep_filter");

@@ -50,6 +50,40 @@ describe("plans that once contradicted themselves", () => {
     expect(codes(plan)).toEqual(expect.arrayContaining(["neutral_density", "neutral_off", "neutral_on"]));
   });
 
+  it("a filter that comes off going down and goes on coming up is on the lens where filming begins, and the plan says so", () => {
+    for (const dive of [
+      {
+        ...blue(38.6, 18.9, 13.1, 31.3),
+        f_number: 2.8,
+        filter_kind: "magenta",
+        filter_density: 0.566,
+        finish: "matched",
+      },
+      { ...reef(16.1, 36.5, 41.8), water_type: "I", f_number: 2.8, frame_rate_fps: 50, finish: "matched" },
+    ]) {
+      const plan = planFor({ ...dive, filter_change_underwater: "clip_on" });
+      expect(faultsIn(plan)).toEqual([]);
+      if (codes(plan).includes("filter_out")) {
+        const [first] = codes(plan).filter((code) => code === "filter_in" || code === "filter_out");
+        expect(stepOf(plan, "carry_filter")?.parameters.from_start).toBe(first === "filter_out");
+      }
+    }
+  });
+
+  it("lights with filters on them are checked in the same line: 12 at most", () => {
+    const plan = planFor({
+      water_type: "I",
+      sun_elevation_deg: 48.1,
+      min_depth_m: 6.83,
+      max_depth_m: 22.8,
+      balance_tolerance_delta_e00: 2,
+      filter_change_underwater: "clip_on",
+      lamps: [{ flux_lm: 1100, count: 1, distance_m: 1.03, filter_kind: "green", filter_density: 1.16 }],
+    });
+    expect(faultsIn(plan)).toEqual([]);
+    expect(plan.steps.length).toBeLessThanOrEqual(12);
+  });
+
   it("strong lamps close: two centimetres change nothing that is not told as a close call", () => {
     for (const at of [0.3, 0.32, 0.34, 0.36, 0.38, 0.4, 0.45, 0.47]) {
       const [near, far] = [planFor(strong(at)), planFor(strong(at + 0.02))];

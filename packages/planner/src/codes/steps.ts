@@ -29,20 +29,27 @@ export interface LensFilterStep {
   instead_of?: NamedFilter;
 }
 
+/** What the lamps are to give on the subject. */
+export interface LampCheck {
+  lux: number;
+  distance_m: number;
+}
+
 /** Steps of a plan: what to do, and why. */
 export interface StepCodes {
   mount_filter: LensFilterStep;
   /** The caller's stays on, though another might be a little better. */
   keep_filter: Omit<LensFilterStep, "instead_of"> & { better?: NamedFilter };
-  carry_filter: LensFilterStep & { mount: Mount; from_m: number; to_m: number };
+  /** @property from_start it is on the lens where filming begins */
+  carry_filter: LensFilterStep & { mount: Mount; from_m: number; to_m: number; from_start: boolean };
   no_filter: { error: number; instead_of?: NamedFilter };
   no_filter_for_lamps: { instead_of?: NamedFilter };
   neutral_density: { density: number; stops: number; mount: FilterChange };
   set_frame: { exposure: { shutter_s: number }; bits: number };
-  check_lamps: { lux: number; distance_m: number };
-  filter_lamps: { filter: NamedFilter; left: number; instead_of?: NamedFilter };
-  keep_lamp_filters: { filter: NamedFilter; left: number };
-  bare_lamps: { filter: NamedFilter };
+  check_lamps: LampCheck;
+  filter_lamps: { filter: NamedFilter; left: number; instead_of?: NamedFilter; check?: LampCheck };
+  keep_lamp_filters: { filter: NamedFilter; left: number; check?: LampCheck };
+  bare_lamps: { filter: NamedFilter; check?: LampCheck };
   start_exposure: Setting & { ev: number };
   balance_on_card: { cast: number };
   set_modes: {

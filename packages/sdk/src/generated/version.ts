@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "310fe6e273f751a2046e3fbc1802e9b390dc9893e1a405597745b5ba282c6d44";
+export const descriptionHash = "ca8864c3ffe92f5781e8ca95361ff397c8e7994321ae3e12129bc536d6666932";

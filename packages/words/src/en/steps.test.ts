@@ -13,9 +13,18 @@ describe("a step", () => {
     // 100 (4.9 - 2.7) / 4.9 = 45.
     expect(why).toMatch(/\b45 %.*\b3 stops/);
     const carried = (mount: "flip" | "clip_on") =>
-      steps.carry_filter({ filter: red, mount, from_m: 4.4, to_m: 15.2, ...figures }).text;
+      steps.carry_filter({ filter: red, mount, from_m: 4.4, to_m: 15.2, from_start: false, ...figures }).text;
     expect(carried("flip")).toMatch(/flip.*4\.5 to 15 m/);
     expect(carried("clip_on")).toMatch(/clip.*4\.5 to 15 m/);
+    const begun = {
+      filter: red,
+      mount: "flip",
+      from_m: 4.4,
+      to_m: 15.2,
+      from_start: true,
+      ...figures,
+    } as const;
+    expect(steps.carry_filter(begun).text).toMatch(/begin filming/);
   });
 
   it("names what comes off before what goes on, and what would be better than what stays", () => {

@@ -20,7 +20,7 @@ export const steps: Texts<StepCodes, StepText> = {
     why: worth(p),
   }),
   carry_filter: (p) => ({
-    text: `${takeOff(p)}Carry ${filterName(p.filter)} on ${MOUNTS[p.mount].name}, clean, for ${metres(p.from_m)} to ${metres(p.to_m)} m.`,
+    text: `${takeOff(p)}Carry ${filterName(p.filter)} on ${MOUNTS[p.mount].name}, clean, for ${metres(p.from_m)} to ${metres(p.to_m)} m${p.from_start ? "; have it on the lens where you begin filming" : ""}.`,
     why: worth(p),
   }),
   no_filter: (p) => ({
@@ -40,20 +40,20 @@ export const steps: Texts<StepCodes, StepText> = {
     why: "Automatic settings drift with depth and cannot be graded together.",
   }),
   check_lamps: (p) => ({
-    text: "Charge and check the video lights; test them in water, not in air.",
-    why: `You need about ${shown(Number(p.lux.toPrecision(2)))} lx on the subject at ${shown(p.distance_m, 1)} m.`,
+    text: CHECK_LIGHTS,
+    why: lightNeeded(p),
   }),
   filter_lamps: (p) => ({
-    text: `${takeOff(p)}Put ${filterName(p.filter)} on each video light.`,
-    why: `It matches their light to daylight at depth and leaves ${castOf(p.left)}.`,
+    text: `${takeOff(p)}Put ${filterName(p.filter)} on each video light.${checked(p)}`,
+    why: `It matches their light to daylight at depth and leaves ${castOf(p.left)}.${needed(p)}`,
   }),
   keep_lamp_filters: (p) => ({
-    text: `Leave ${filterName(p.filter)} on the video lights.`,
-    why: `With it their light shows ${castOf(p.left)} against daylight.`,
+    text: `Leave ${filterName(p.filter)} on the video lights.${checked(p)}`,
+    why: `With it their light shows ${castOf(p.left)} against daylight.${needed(p)}`,
   }),
   bare_lamps: (p) => ({
-    text: `Take ${filterName(p.filter)} off the video lights.`,
-    why: "The lights lead here: there is no daylight to match, and the filter costs light.",
+    text: `Take ${filterName(p.filter)} off the video lights.${checked(p)}`,
+    why: `The lights lead here: there is no daylight to match, and the filter costs light.${needed(p)}`,
   }),
   start_exposure: (p) => ({
     text: `Start with ${setting(p)}, and check the highlights.`,
@@ -176,6 +176,14 @@ const MOUNTS: Readonly<Record<Mount, { on: string; off: string; name: string }>>
   flip: { on: "swing the filter in", off: "swing the filter out", name: "its flip mount" },
   clip_on: { on: "clip the filter on", off: "take the filter off", name: "its clip mount" },
 };
+
+const CHECK_LIGHTS = "Charge and check the video lights; test them in water, not in air.";
+const lightNeeded = (p: { lux: number; distance_m: number }): string =>
+  `You need about ${shown(Number(p.lux.toPrecision(2)))} lx on the subject at ${shown(p.distance_m, 1)} m.`;
+/** The same beside something else that is done with them. */
+const checked = ({ check }: { check?: object }): string => (check ? ` ${CHECK_LIGHTS}` : "");
+const needed = ({ check }: { check?: { lux: number; distance_m: number } }): string =>
+  check ? ` ${lightNeeded(check)}` : "";
 
 const wide = (p: { haze?: { percent: number } }): string =>
   p.haze

@@ -110,7 +110,10 @@ describe("before the dive", () => {
     expect(parametersIn(beforeDive(blue), "filter_lamps")).toEqual({
       filter: { kind: "blue", density: 0.9, id: "soft" },
       left: 2.5,
+      // Checked while they are at hand: no line of its own.
+      check: { lux: night.lampLight_lx, distance_m: 0.8 },
     });
+    expect(codes(blue)).not.toContain("check_lamps");
     // One that is known by its curve alone is called by what it is like.
     const filter_transmittance = [
       { wavelength_nm: 550, transmittance: 0.9 },

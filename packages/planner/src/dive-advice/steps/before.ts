@@ -29,22 +29,21 @@ export function beforeDive(d: Decisions): DiveStep[] {
 }
 
 function lampsBefore({ filmed, fitted, lampFilter, lampPlan, lampLight_lx, middle }: Decisions): DiveStep[] {
-  const steps: DiveStep[] = [];
+  const distance_m = Math.min(...filmed.lamps.map((lamp) => lamp.distance_m));
+  const light = filmed.lamps.length > 0 ? { lux: lampLight_lx, distance_m } : undefined;
+  // With the lights at hand they are checked, too.
+  const check = light ? { check: light } : {};
   if (lampPlan === "lamps_with_filter" && lampFilter) {
     const { item, split_left_delta_e00: left } = lampFilter;
     const instead = fitted ? { instead_of: fitted.filter } : {};
-    steps.push(step(at, "filter_lamps", { filter: ownedName(item), left, ...instead }));
-  } else if (fitted && !fitted.kept) {
-    steps.push(step(at, "bare_lamps", { filter: fitted.filter }));
-  } else if (fitted && lampPlan !== "lamps_off") {
+    return [step(at, "filter_lamps", { filter: ownedName(item), left, ...instead, ...check })];
+  }
+  if (fitted && !fitted.kept) return [step(at, "bare_lamps", { filter: fitted.filter, ...check })];
+  if (fitted && lampPlan !== "lamps_off") {
     const left = middle.split_delta_e00?.likely ?? 0;
-    steps.push(step(at, "keep_lamp_filters", { filter: fitted.filter, left }));
+    return [step(at, "keep_lamp_filters", { filter: fitted.filter, left, ...check })];
   }
-  if (filmed.lamps.length > 0) {
-    const distance_m = Math.min(...filmed.lamps.map((lamp) => lamp.distance_m));
-    steps.push(step(at, "check_lamps", { lux: lampLight_lx, distance_m }));
-  }
-  return steps;
+  return light ? [step(at, "check_lamps", light)] : [];
 }
 
 export function ownedName(item: KitItem): NamedFilter {
@@ -71,7 +70,7 @@ function filterStep({ filter, filterNamed, lampPlan, legs, mounted, exposure }: 
     const filtered = legs.find((leg) => leg.filtered) ?? legs[0];
     const mount: Mount = mountOf(filtered);
     const range = { from_m: filtered.top_m, to_m: filtered.bottom_m };
-    return step(at, "carry_filter", { ...worth, mount, ...range, ...instead });
+    return step(at, "carry_filter", { ...worth, mount, ...range, from_start: legs[0].filtered, ...instead });
   }
   return mounted?.kept
     ? step(at, "keep_filter", { ...worth, ...(mounted.better ? { better: mounted.better } : {}) })
