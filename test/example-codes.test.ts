@@ -27,7 +27,7 @@ const said = ({ code, cause }: Fields, kind: string) => `${kind}: ${code ?? caus
 const stoppedDown = { scene: { water_type: "IB", depth_m: 30, f_number: 8, min_iso: 25 } };
 
 /** A filter that is worth about what mounting it has to be. */
-const evenly = { scene: { water_type: "III", depth_m: 4.5 } };
+const evenly = { scene: { water_type: "II", depth_m: 2 } };
 
 /** What is said by code in the answers of all calculations to the scenes of the examples, and to two more. */
 const met = new Set(

@@ -18,7 +18,7 @@ export const summary: Texts<SummaryCodes, string> = {
   no_filter: () => "Mount no colour filter.",
   mount: (p) => `Mount ${filterName(p.filter)}.`,
   carry: (p) => `Carry ${filterName(p.filter)} and use it from ${metres(p.from_m)} to ${metres(p.to_m)} m.`,
-  too_dark: (p) => `At ${metres(p.depth_m)} m it is ${stops(p.shortfall_stops)} too dark for this camera.`,
+  too_dark: (p) => `At ${metres(p.depth_m)} m it is ${stops(p.shortfall_stops)} too dark.`,
   expose: ({ from, to }) =>
     to === undefined || setting(to) === setting(from)
       ? `Expose with ${setting(from)}.`
