@@ -13,8 +13,9 @@ declare module "fastify" {
 export function refuseOtherForms(request: FastifyRequest, reply: FastifyReply, done: () => void): void {
   // What the description says nothing of, such as the documentation page, has forms of its own.
   const { schema, config } = request.routeOptions;
-  const forms = [config.answersIn ?? "application/json"].flat();
+  const isDescribed = schema !== undefined && schema.hide !== true;
+  const forms = [config.answersIn ?? (isDescribed ? "application/json" : [])].flat();
   const { accept } = request.headers;
-  if (schema === undefined || schema.hide === true || forms.some((form) => accepts(accept, form))) done();
+  if (forms.length === 0 || forms.some((form) => accepts(accept, form))) done();
   else sendRefusal(reply, { because: "form_not_accepted", forms });
 }

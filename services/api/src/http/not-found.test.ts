@@ -28,9 +28,9 @@ describe("a method that a path does not take", () => {
   it.each(calculations)("%s: 405 with Allow", async (path) => {
     for (const method of ["put", "patch", "delete"] as const) {
       const response = await request(app.server)[method](`${path}?depth_m=5`).expect(405);
-      expect(response.headers["allow"]).toBe("GET, HEAD, OPTIONS, POST");
+      expect(response.headers["allow"]).toBe("GET, HEAD, OPTIONS, POST, QUERY");
       const name = method.toUpperCase();
-      expect(response.body.detail).toBe(`This path takes GET, HEAD, OPTIONS, POST, not ${name}.`);
+      expect(response.body.detail).toBe(`This path takes GET, HEAD, OPTIONS, POST, QUERY, not ${name}.`);
     }
   });
 
@@ -66,10 +66,10 @@ describe("a path that there is not", () => {
   it.each([
     ["/v1/atenuation?depth_m=5", "Did you mean /v1/attenuation?"],
     ["/v1/model", "Did you mean /v1/models?"],
-    ["/wp-admin/setup.php", "See /openapi.json for what there is."],
+    ["/wp-admin/setup.php", expect.stringContaining("/openapi.json")],
   ])("%s is told %j", async (path, detail) => {
     const { body } = await request(app.server).get(path).expect(404);
-    expect(body.detail).toBe(detail);
+    expect(body.detail).toEqual(detail);
   });
 
   it("with an escape that cannot be decoded is a malformed request", async () => {
@@ -87,13 +87,10 @@ describe("a path that there is not", () => {
 
 describe("a body that nobody takes", () => {
   // Once read, it would be refused for its type or form, which says nothing of what is wrong.
-  it.each(["DELETE", "PUT", "QUERY", "PATCH"])(
-    "does not hide from %s that the method is wrong",
-    async (method) => {
-      const options = { method: method as "PUT", headers: { "content-type": "text/plain" }, payload: "{" };
-      expect((await app.inject({ ...options, url: "/v1/attenuation" })).statusCode).toBe(405);
-      expect((await app.inject({ ...options, url: "/v1/nowhere" })).statusCode).toBe(404);
-      expect((await app.inject({ method: method as "PUT", url: "/v1/models" })).statusCode).toBe(405);
-    },
-  );
+  it.each(["DELETE", "PUT", "PATCH"])("does not hide from %s that the method is wrong", async (method) => {
+    const options = { method: method as "PUT", headers: { "content-type": "text/plain" }, payload: "{" };
+    expect((await app.inject({ ...options, url: "/v1/attenuation" })).statusCode).toBe(405);
+    expect((await app.inject({ ...options, url: "/v1/nowhere" })).statusCode).toBe(404);
+    expect((await app.inject({ method: method as "PUT", url: "/v1/models" })).statusCode).toBe(405);
+  });
 });

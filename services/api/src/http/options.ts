@@ -1,9 +1,10 @@
 import type { FastifyReply, FastifyRequest } from "fastify";
 import type { KnownRoutes } from "./known-routes.js";
 import { pathOf } from "./path-of.js";
+import { acceptQuery, queryMethod } from "./query-method.js";
 
 /** What the service takes anywhere, for `OPTIONS *`. */
-const anywhere = ["GET", "HEAD", "OPTIONS", "POST"];
+const anywhere = ["GET", "HEAD", "OPTIONS", "POST", queryMethod];
 
 /**
  * Answers OPTIONS with the methods that a path takes (RFC 9110, section 9.3.7). What pages of other origins ask for
@@ -21,6 +22,7 @@ export function answerOptions(routes: KnownRoutes) {
     const isPreflight =
       request.headers["access-control-request-method"] !== undefined &&
       reply.hasHeader("access-control-allow-origin");
+    if (methods.includes(queryMethod)) acceptQuery(reply);
     if (methods.length > 0) reply.header("allow", methods.join(", "));
     else if (!isPreflight) {
       reply.callNotFound();

@@ -40,7 +40,7 @@ describe("pages of other origins", () => {
     expect(headers["vary"]).toMatch(/Origin/i);
     expect(headers).not.toHaveProperty("access-control-allow-credentials");
     const asked = await preflight("https://course.example").expect(204);
-    expect(asked.headers["access-control-allow-methods"]).toBe("GET, HEAD, POST");
+    expect(asked.headers["access-control-allow-methods"]).toBe("GET, HEAD, POST, QUERY");
     expect(asked.headers["access-control-allow-headers"]).toContain("Content-Type");
     for (const other of ["https://shop.example.evil.example", "http://shop.example", "null"]) {
       expect((await ask(other)).headers).not.toHaveProperty("access-control-allow-origin");

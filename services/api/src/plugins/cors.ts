@@ -11,7 +11,7 @@ export async function registerCors(app: FastifyInstance, origins: Exposure["cors
   if (origins.length === 0) return;
   await app.register(cors, {
     origin: origins === "*" ? "*" : [...origins],
-    methods: ["GET", "HEAD", "POST"],
+    methods: ["GET", "HEAD", "POST", "QUERY"],
     allowedHeaders: [
       "Authorization",
       "Content-Type",

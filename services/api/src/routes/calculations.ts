@@ -10,6 +10,7 @@ import { type FieldsAsked, fieldsReader, type Part } from "../http/fields-asked.
 import { KnownTags } from "../http/known-tags.js";
 import { queryOf } from "../http/path-of.js";
 import { type QueryFields, queryFieldsOf, readQuery } from "../http/query.js";
+import { acceptQuery, queryMethod } from "../http/query-method.js";
 import { refuseAllButFields, refuseFields } from "../http/refuse-query.js";
 import { sendJson, tag } from "../http/send-json.js";
 import { sendProblem } from "../http/send-problem.js";
@@ -38,7 +39,7 @@ interface Asked {
 
 type Named = (typeof operations)[number];
 
-/** Every calculation of the table, by POST and by GET: same schema, same bytes. */
+/** Every calculation of the table, by POST, by GET and by QUERY: same schema, same bytes. */
 export function calculationRoutes(app: FastifyInstance, cache: AnswerCache, computing: Computing): void {
   const kept = { cache, computing, tags: new KnownTags() };
   for (const operation of operations) {
@@ -47,17 +48,22 @@ export function calculationRoutes(app: FastifyInstance, cache: AnswerCache, comp
     app.get(operation.path, { schema: calculationByGet(operation) }, (request, reply) => {
       get({ operation, fields, readFields }, { request, reply }, kept);
     });
-    app.post(
-      operation.path,
-      {
-        schema: calculationByPost(operation),
-        config: { reader: { operation: operation.name } },
-        onRequest: refuseAllButFields(readFields),
+    const withBody = {
+      config: { reader: { operation: operation.name }, answersIn: "application/json" } as const,
+      onRequest: refuseAllButFields(readFields),
+    };
+    app.post(operation.path, { ...withBody, schema: calculationByPost(operation) }, (request, reply) => {
+      withScene({ operation, readFields }, { request, reply }, kept);
+    });
+    app.route({
+      ...withBody,
+      method: queryMethod,
+      url: operation.path,
+      schema: { hide: true },
+      handler: (request, reply) => {
+        withScene({ operation, readFields }, { request, reply: acceptQuery(reply) }, kept);
       },
-      (request, reply) => {
-        post({ operation, readFields }, { request, reply }, kept);
-      },
-    );
+    });
   }
 }
 
@@ -115,7 +121,8 @@ function get(
 /** What names another model than there is has been refused by then. */
 const lifetimeOf = (url: string) => (/[?&]expect_model_version=/.test(url) ? forTheModel : forMinutes);
 
-function post({ operation, readFields }: Route, { request, reply }: Exchange, kept: Kept): void {
+/** By POST, and by QUERY, whose answers may be kept and asked for again as those of GET may (RFC 10008, section 2). */
+function withScene({ operation, readFields }: Route, { request, reply }: Exchange, kept: Kept): void {
   const prepared = operation.prepare(request.body);
   if (prepared.status === "problem") {
     kept.computing.refuse(request, reply, prepared.problem);
@@ -124,10 +131,18 @@ function post({ operation, readFields }: Route, { request, reply }: Exchange, ke
   const { part } = readFields(queryOf(request.raw.url ?? ""));
   const etag = etagOfAnswer(operation, prepared);
   const ofPart = part === undefined ? etag : etagOfAnswer(operation, prepared, part);
+  const lifetime = request.method === queryMethod ? lifetimeOfScene(request.body) : undefined;
+  if (lifetime !== undefined && matches(request.headers["if-none-match"], ofPart)) {
+    tag(reply, ofPart, lifetime).code(304).send();
+    return;
+  }
   answerWith({ operation, prepared, scene: request.body, etag }, { request, reply }, kept, (bytes) =>
-    sendJson(tag(reply, ofPart), part?.of(bytes) ?? bytes),
+    sendJson(tag(reply, ofPart, lifetime), part?.of(bytes) ?? bytes),
   );
 }
+
+const lifetimeOfScene = (scene: unknown): string =>
+  typeof scene === "object" && scene !== null && "expect_model_version" in scene ? forTheModel : forMinutes;
 
 /** @param part undefined for the whole answer */
 function etagOfAnswer({ name }: Operation, { canonical }: Ready, part?: Part): string {

@@ -40,7 +40,7 @@ it.each(["/v1", "/v1/filter-choice", "/openapi.yaml", "/changelog", "/problems/n
     const { statusCode, headers, body } = await app.inject({ method: "OPTIONS", url });
     expect([statusCode, body]).toEqual([204, ""]);
     expect(String(headers["allow"]).split(", ")).toEqual(
-      url === "/v1/filter-choice" ? ["GET", "HEAD", "OPTIONS", "POST"] : ["GET", "HEAD", "OPTIONS"],
+      url === "/v1/filter-choice" ? ["GET", "HEAD", "OPTIONS", "POST", "QUERY"] : ["GET", "HEAD", "OPTIONS"],
     );
   },
 );
