@@ -20,7 +20,7 @@ it("puts reasons, cautions and causes of doubt into words, with all that they ar
   const { elevation_deg, azimuth_deg } = (stands?.parameters ?? {}) as Record<string, number>;
   expect(said.reasons.find(({ code }) => code === "sun_stands")).toEqual({
     code: "sun_stands",
-    text: expect.stringMatching(/^At 2026-06-10 07:15 UTC the sun stands/),
+    text: expect.stringMatching(/^At 2026-06-10 07:15 UTC the sun is/),
     basis: "computed",
     figures: [
       { name: "elevation_deg", value: elevation_deg },

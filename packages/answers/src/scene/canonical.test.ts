@@ -29,7 +29,7 @@ describe("the one form of a scene", () => {
         shutter_s: 0.02,
         bits: 8,
         recording_curve: "rec709",
-        finish: "matched",
+        finish: "in_camera",
         exposure_mode: "manual",
         white_balance_mode: "card",
         white_balance_min_cct_K: 2500,
