@@ -55,7 +55,8 @@ function evaluate(scene: Scene, depth_m: number) {
 
 /**
  * Of a sun that may stand anywhere the bounds hold a little more, and the median is farther off: half of all directions leave a
- * card in its own shade, however far it is turned away.
+ * card in its own shade, however far it is turned away. That cause acts one way only, which quadrature does not carry into the
+ * median: 0.27 of the width of the bounds here, as much without the aim of lamps, and 0.29 without the spread of their beams.
  */
 const SUN_ANYWHERE = { mostHeld: 0.9, medianOff: 0.28 };
 
@@ -178,21 +179,27 @@ describe("percentiles by quadrature", () => {
   it.each(SCENES)(
     "of $name hold 75 to 85 % of a simulation, and miss as often below as above",
     ({ scene, depth_m, mostHeld = 0.86, medianOff = 0.16 }) => {
-      const { of, causes } = evaluate(scene, depth_m);
-      const { estimates } = propagate(of, causes);
-      const normal = normalFrom(1977);
-      const draws = Array.from({ length: DRAWS }, () => of(draw(causes, normal)));
-      for (const [name, { low, likely, high }] of Object.entries(estimates)) {
-        const values = draws.map((d) => d[name as keyof typeof d] ?? Number.NaN).sort((a, b) => a - b);
-        const below = values.filter((v) => v < low).length / DRAWS;
-        const above = values.filter((v) => v > high).length / DRAWS;
-        expect(1 - below - above, name).toBeGreaterThan(0.75);
-        expect(1 - below - above, name).toBeLessThan(mostHeld);
-        expect(below, name).toBeLessThan(0.15);
-        // A hand's aim can only take light off the subject.
-        expect(above, name).toBeLessThan(scene.lamps.length > 0 ? 0.16 : 0.15);
-        // Lopsided causes (a hand's aim, a subject towards the sun, scattering known to a factor of two) lift the true median above the nominal answer.
-        expect(Math.abs(values[DRAWS / 2] - likely), name).toBeLessThan(medianOff * (high - low));
+      const { of, causes: all } = evaluate(scene, depth_m);
+      // A hand's aim can only take light off the subject: what it widens, it widens alone.
+      const aimed = all.filter(({ code }) => code !== "lamp_aim");
+      for (const [causes, mostAbove] of [
+        [aimed, 0.15],
+        [all, 0.16],
+      ] as const) {
+        const { estimates } = propagate(of, causes);
+        const normal = normalFrom(1977);
+        const draws = Array.from({ length: DRAWS }, () => of(draw(causes, normal)));
+        for (const [name, { low, likely, high }] of Object.entries(estimates)) {
+          const values = draws.map((d) => d[name as keyof typeof d] ?? Number.NaN).sort((a, b) => a - b);
+          const below = values.filter((v) => v < low).length / DRAWS;
+          const above = values.filter((v) => v > high).length / DRAWS;
+          expect(1 - below - above, name).toBeGreaterThan(0.75);
+          expect(1 - below - above, name).toBeLessThan(mostHeld);
+          expect(below, name).toBeLessThan(0.15);
+          expect(above, name).toBeLessThan(mostAbove);
+          // Lopsided causes (a subject towards the sun, scattering known to a factor of two) lift the true median above the nominal answer.
+          expect(Math.abs(values[DRAWS / 2] - likely), name).toBeLessThan(medianOff * (high - low));
+        }
       }
     },
   );
