@@ -117,7 +117,7 @@ export const DiveAdviceAnswer = z
       description: "Which light leads in the middle of the range.",
       example: "daylight_only",
     }),
-    balance_to: choice(BalanceTo, { description: "What to balance white to.", example: "daylight" }),
+    balance_to: choice(BalanceTo, { description: "What to set the white balance to.", example: "daylight" }),
     balance_depths_descending_m: balanceDepths("down", [5, 8, 12]),
     balance_depths_ascending_m: balanceDepths("up", [12, 8]),
     remember: Remember.describe("The numbers to remember first."),

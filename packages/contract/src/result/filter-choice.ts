@@ -64,11 +64,11 @@ export const FilterAtDepth = z
     ),
     without_red_signal_above_600_nm_share: share("The same without a filter.", 0.17),
     advised_balance_in_reach: flag({
-      description: "Whether the camera can balance white here with the advised choice.",
+      description: "Whether the camera can set a white balance here with the advised choice.",
       example: true,
     }),
     without_balance_in_reach: flag({
-      description: "Whether the camera can balance white here without a filter.",
+      description: "Whether the camera can set a white balance here without a filter.",
       example: false,
     }),
   })

@@ -47,10 +47,10 @@ export function angle(description: string, example: number) {
   return quantity({ description, unit: "deg", decimals: 1, min: 0, max: 220, example });
 }
 
-/** Depths at which to balance white, one way through the water. */
+/** Depths at which to set a white balance, one way through the water. */
 export function balanceDepths(way: "down" | "up", examples: readonly number[]) {
   return quantityList({
-    description: `Depths at which to balance white on the way ${way}${way === "down" ? "; the first is where to start" : ""}.`,
+    description: `Depths at which to set a white balance on the way ${way}${way === "down" ? "; the first is where to start" : ""}.`,
     unit: "m",
     decimals: 2,
     min: 0.1,

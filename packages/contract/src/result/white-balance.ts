@@ -138,5 +138,5 @@ export const WhiteBalanceAnswer = z
     }),
     ...answerTail,
   })
-  .describe("How to balance white, whether the camera can, and at which depths to do it again.");
+  .describe("How to set a white balance, whether the camera can, and at which depths to do it again.");
 export type WhiteBalanceAnswer = z.infer<typeof WhiteBalanceAnswer>;

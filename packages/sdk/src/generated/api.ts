@@ -234,7 +234,7 @@ export class Calculations {
   }
 
   /**
-   * How to balance white, and where again. Per depth: the channel gains that make a grey card neutral and whether the camera reaches them; the depths at which to balance again on the way down and up; for lamps, what their own kelvin setting would leave.
+   * How to set a white balance, and where again. Per depth: the channel gains that make a grey card neutral and whether the camera reaches them; the depths at which to balance again on the way down and up; for lamps, what their own kelvin setting would leave.
    * @param scene see `Scene` for fields, units and defaults
    * @returns `WhiteBalanceAnswer`, or rejects with a `SunfathomError`
    * @example

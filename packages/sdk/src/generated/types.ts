@@ -660,15 +660,15 @@ export type DiveAdviceAnswer = {
      */
     mixed_light_verdict: MixedLightVerdict;
     /**
-     * What to balance white to.
+     * What to set the white balance to.
      */
     balance_to: BalanceTo;
     /**
-     * Depths at which to balance white on the way down; the first is where to start.
+     * Depths at which to set a white balance on the way down; the first is where to start.
      */
     balance_depths_descending_m: Array<number>;
     /**
-     * Depths at which to balance white on the way up.
+     * Depths at which to set a white balance on the way up.
      */
     balance_depths_ascending_m: Array<number>;
     /**
@@ -1003,11 +1003,11 @@ export type FilterAtDepth = {
      */
     without_red_signal_above_600_nm_share: number;
     /**
-     * Whether the camera can balance white here with the advised choice.
+     * Whether the camera can set a white balance here with the advised choice.
      */
     advised_balance_in_reach: boolean;
     /**
-     * Whether the camera can balance white here without a filter.
+     * Whether the camera can set a white balance here without a filter.
      */
     without_balance_in_reach: boolean;
 };
@@ -4749,7 +4749,7 @@ export type WayToPay = {
 export type WayToPayKind = 'iso' | 'aperture' | 'shutter' | 'lamp' | 'higher_sun' | 'shallower' | 'filter_off' | 'neutral_density';
 
 /**
- * How to balance white, whether the camera can, and at which depths to do it again.
+ * How to set a white balance, whether the camera can, and at which depths to do it again.
  */
 export type WhiteBalanceAnswer = {
     /**
@@ -4761,11 +4761,11 @@ export type WhiteBalanceAnswer = {
      */
     method: BalanceMethod;
     /**
-     * Depths at which to balance white on the way down; the first is where to start.
+     * Depths at which to set a white balance on the way down; the first is where to start.
      */
     balance_depths_descending_m: Array<number>;
     /**
-     * Depths at which to balance white on the way up.
+     * Depths at which to set a white balance on the way up.
      */
     balance_depths_ascending_m: Array<number>;
     /**

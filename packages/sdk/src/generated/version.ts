@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "ca8864c3ffe92f5781e8ca95361ff397c8e7994321ae3e12129bc536d6666932";
+export const descriptionHash = "a400841611cadf88a7b55d1fae551548f982eb146cfdc9c28bfcef5b31a0a76b";

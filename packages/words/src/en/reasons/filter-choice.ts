@@ -37,7 +37,7 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
   denser_gains_nothing_below: (p) =>
     `Down to ${metres(p.depth_m)} m the best density rises, to ${densityOf(p.density)}. Below that a weaker filter, or none, is better, because light or red itself runs out.`,
   filter_brings_balance_into_reach: (p) =>
-    `Without a filter the camera cannot set a white balance from ${metres(p.depth_m)} m down (it misses by ${stops(p.residual_stops)} at ${metres(p.deepest_m)} m). The filter holds back green and blue, so you can expose for red${p.reach_to_m > 0 ? `, and the camera can balance white ${metresBetween(p.reach_from_m, p.reach_to_m)}` : ", and the balance comes closer"}.`,
+    `Without a filter the camera cannot set a white balance from ${metres(p.depth_m)} m down (it misses by ${stops(p.residual_stops)} at ${metres(p.deepest_m)} m). The filter holds back green and blue, so you can expose for red${p.reach_to_m > 0 ? `, and the camera can set a white balance ${metresBetween(p.reach_from_m, p.reach_to_m)}` : ", and the balance comes closer"}.`,
   balance_out_of_reach: (p) =>
     `From ${metres(p.depth_m)} m down the camera cannot set a white balance (it misses by ${stops(p.residual_stops)} at ${metres(p.deepest_m)} m). Take out the rest in the grade.`,
   balance_in_reach_without: () => "The camera can set a white balance without a filter.",
