@@ -24,6 +24,7 @@ export function compatible(generated: Scene, pick: number): Scene {
   daylight(scene, pick);
   depth(scene);
   view(scene);
+  overhead(scene);
   bottom(scene);
   limits(scene, "iso", "min_iso", "max_iso");
   limits(scene, "f_number", "min_f_number", "max_f_number");
@@ -101,6 +102,18 @@ function depth(scene: Scene): void {
 function view(scene: Scene): void {
   if (scene["daylight_basis"] !== "place_time") drop(scene, "camera_heading_deg");
   if (scene["camera_heading_deg"] !== undefined) drop(scene, "sun_side");
+}
+
+/** An opening and ice go with what lies over the diver; a cave has no daylight. */
+function overhead(scene: Scene): void {
+  const isIce = scene["ice_thickness_m"] !== undefined || scene["snow_thickness_m"] !== undefined;
+  if (isIce) {
+    scene["overhead"] = "ice";
+    drop(scene, "daylight_open_share");
+  } else if (scene["daylight_open_share"] !== undefined) {
+    if (!["overhang", "cavern", "wreck"].includes(String(scene["overhead"]))) scene["overhead"] = "cavern";
+  } else if (scene["overhead"] === "cave" && scene["daylight_basis"] !== "none") drop(scene, "overhead");
+  if (scene["wanted_lead_distance_m"] !== undefined) scene["wanted_lead_stops"] ??= 3;
 }
 
 function bottom(scene: Scene): void {

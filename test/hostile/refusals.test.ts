@@ -88,13 +88,13 @@ describe("a request with", () => {
       ]) {
         const before = left((await ask(get("/v1/models"))).headers);
         const { status, headers, body } = await ask(bytes);
-        expect([status, body, headers.get("allow")]).toEqual([204, "", "GET, HEAD, OPTIONS, POST"]);
+        expect([status, body, headers.get("allow")]).toEqual([204, "", "GET, HEAD, OPTIONS, POST, QUERY"]);
         expect(headers.get("x-request-id")).toMatch(/^[\w-]{8,}$/);
         expect(headers.get("x-content-type-options")).toBe("nosniff");
         expect(left(headers)).toBeLessThan(before);
       }
     const { status, headers } = await ask(request("OPTIONS *", "Host: a"));
-    expect([status, headers.get("allow")]).toEqual([204, "GET, HEAD, OPTIONS, POST"]);
+    expect([status, headers.get("allow")]).toEqual([204, "GET, HEAD, OPTIONS, POST, QUERY"]);
   });
 
   it.each([
