@@ -7,7 +7,7 @@ import type { WhiteBalanceReasons } from "../codes/white-balance.js";
 import type { NonEmpty } from "../lists/non-empty.js";
 import type { AnswerParts, Estimate } from "./common.js";
 
-export interface WhiteBalanceAnswer extends WhiteBalanceDecision {
+export interface WhiteBalanceAnswer extends WhiteBalanceDecision, OnCard {
   /** What to do, in order. */
   procedure: Coded<BalanceSteps>[];
   /** On the card that it is set on; empty where it is set on none. */
@@ -29,14 +29,20 @@ export interface BalanceOnStandIn {
   most_cast_delta_e00?: number;
 }
 
-export interface WhiteBalanceFigures {
-  /** Without a card, the least cast first; absent where no balance is made on one. */
+/** What a balance on a card comes with; empty for any other. */
+export interface OnCard {
+  /** Without a card, the least cast first. */
   stand_ins?: BalanceOnStandIn[];
   /** Where a white and a grey card lie on a histogram, of full codes; absent for a logarithmic curve. */
   white_card_level_percent?: number;
   grey_card_level_percent?: number;
+}
+
+export type BalanceMethod = "card" | "card_at_lamp_distance" | "kelvin" | "auto";
+
+export interface WhiteBalanceFigures {
   /** Balance on a card; `card_at_lamp_distance` where lamps are the only light or lead; else as the scene has it. */
-  method: "card" | "card_at_lamp_distance" | "kelvin" | "auto";
+  method: BalanceMethod;
   /** Where one balance is no longer good, going down and coming up: the depths at which to balance. First entry: the start. */
   balance_depths_descending_m: number[];
   balance_depths_ascending_m: number[];

@@ -1,7 +1,6 @@
 import { cctDuv, chromaticity, multiply, xyzOf } from "@sunfathom/optics";
 import { balanceReach, balanceToCard } from "../camera/balance-reach.js";
 import { balanceOf, balanceSettingOf, balanceSources } from "../camera/balance-setting.js";
-import { cardLevelPercent, GREY_CARD, WHITE_CARD } from "../camera/card-level.js";
 import { castOfRaw } from "../camera/cast.js";
 import type { Vector3 } from "../camera/matrix.js";
 import { sensorWith } from "../camera/sensor.js";
@@ -14,7 +13,7 @@ import { hasLensFilter, lensFilterOf } from "../light/lens-filter.js";
 import { requireLight } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
 import { stageAt } from "../light/stage.js";
-import { lampLightAt, towardsCamera, underwater } from "../light/underwater.js";
+import { underwater } from "../light/underwater.js";
 import { lastOf, mapBoth, mapEach } from "../lists/non-empty.js";
 import { verdictAt } from "../mixed-light/lights.js";
 import { sunReasons } from "../reasons/sun-reasons.js";
@@ -31,7 +30,6 @@ import { avoidableCast, cardLight } from "./avoidable-cast.js";
 import { lampKelvin } from "./lamp-kelvin.js";
 import { balanceReasons } from "./reasons.js";
 import { balancesAlong, type ShiftBetween } from "./rebalance.js";
-import { standInsIn } from "./stand-ins.js";
 
 /** Cast on grey since the last balance that a light grade of the shot still takes out: a judgement. */
 const BALANCE_TOLERANCE_DELTA_E00 = 8;
@@ -118,32 +116,11 @@ function balancesOneWay(first_m: number, to_m: number, tolerance: number, shift:
   return { depths_m: [first_m, ...depths_m], reached };
 }
 
-/** What a balance on a card comes with: what stands in for one where the first is made, and where it lies on a histogram. */
-function onCard(
-  conditions: Conditions,
-  toLamps: boolean,
-): Pick<WhiteBalanceFigures, "stand_ins" | "white_card_level_percent" | "grey_card_level_percent"> {
-  const { scene } = conditions;
-  const world = underwater(conditions, NOMINAL);
-  const filter = lensFilterOf(scene, NOMINAL);
-  const light = toLamps
-    ? multiply(multiply(lampLightAt(world), towardsCamera(world)), filter)
-    : cardLight(world, filter, scene.min_depth_m);
-  const [white, grey] = [cardLevelPercent(scene, WHITE_CARD), cardLevelPercent(scene, GREY_CARD)];
-  return {
-    stand_ins: standInsIn(scene, light),
-    ...(white === undefined || grey === undefined
-      ? {}
-      : { white_card_level_percent: white, grey_card_level_percent: grey }),
-  };
-}
-
 /**
  * How to balance white over the range, before it is put into a procedure: a dive's advice has steps of its own.
  * @throws SceneProblem without any light, or for a sun below the model's domain.
  */
-export function decideBalance(scene: Scene): WhiteBalanceDecision {
-  const conditions = conditionsOf(scene);
+export function decideBalance(scene: Scene, conditions = conditionsOf(scene)): WhiteBalanceDecision {
   requireLight(conditions);
   const depths = depthsOf(scene);
   const tolerance = toleranceFor(scene);
@@ -171,7 +148,6 @@ export function decideBalance(scene: Scene): WhiteBalanceDecision {
     balance_depths_ascending_m: up.depths_m,
     balance_tolerance_delta_e00: Math.max(down.reached, up.reached),
     ...(toLamps ? lampKelvin(conditions) : {}),
-    ...(isOnCard ? onCard(conditions, toLamps) : {}),
     depths: mapBoth(depths, propagated.estimates.depths, (depth_m, gains) =>
       atDepth(conditions, depth_m, gains),
     ),

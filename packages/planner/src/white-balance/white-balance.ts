@@ -1,7 +1,9 @@
+import { conditionsOf } from "../light/conditions.js";
 import type { WhiteBalanceAnswer } from "../result/white-balance.js";
 import type { Scene } from "../scene/scene.js";
 import { cardNotesOf } from "./card-notes.js";
 import { decideBalance } from "./decide.js";
+import { onCard } from "./on-card.js";
 import { procedureOf } from "./procedure.js";
 
 /**
@@ -9,6 +11,13 @@ import { procedureOf } from "./procedure.js";
  * @throws SceneProblem without any light, or for a sun below the model's domain.
  */
 export function whiteBalance(scene: Scene): WhiteBalanceAnswer {
-  const decision = decideBalance(scene);
-  return { ...decision, procedure: procedureOf(scene, decision), card_notes: cardNotesOf(decision) };
+  const conditions = conditionsOf(scene);
+  const decision = decideBalance(scene, conditions);
+  const card = onCard(conditions, decision.method);
+  return {
+    ...decision,
+    ...card,
+    procedure: procedureOf(scene, decision),
+    card_notes: cardNotesOf(decision, card),
+  };
 }
