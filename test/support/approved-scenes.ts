@@ -39,22 +39,23 @@ interface Approved {
 const AS_GRADED: readonly Approved[] = [
   {
     page: "blue-reef-morning",
-    title: "Outer reef, morning: Jerlov IB, sun 40 degrees, 5 to 18 m, no lamps",
+    title: "Outer reef, morning: Jerlov IB, sun 40 degrees, 5 to 18 m, no video lights",
     scene: OUTER_REEF_MORNING,
   },
   {
     page: "harbour-wall",
-    title: "Harbour wall, afternoon: Jerlov 3C, sun 50 degrees, 4 to 12 m, no lamps",
+    title: "Harbour wall, afternoon: Jerlov 3C, sun 50 degrees, 4 to 12 m, no video lights",
     scene: HARBOUR_WALL_AFTERNOON,
   },
   {
     page: "night-wreck",
-    title: "Wreck at night: Jerlov IB, 15 m, two lamps of 4000 lm at 0.8 m",
+    title: "Wreck at night: Jerlov IB, 15 m, two video lights of 4000 lm at 0.8 m",
     scene: NIGHT_WRECK,
   },
   {
     page: "reef-with-lamps",
-    title: "Reef by day with lamps: Jerlov IB, sun 50 degrees, 12 m, two lamps of 4000 lm at 0.8 m",
+    title:
+      "Reef by day with video lights: Jerlov IB, sun 50 degrees, 12 m, two video lights of 4000 lm at 0.8 m",
     scene: REEF_WITH_LAMPS,
   },
   {
@@ -74,7 +75,8 @@ const AS_GRADED: readonly Approved[] = [
   },
   {
     page: "kit",
-    title: "Kit with a soft red filter, lamps and blue lamp filters: Jerlov IB, sun 50 degrees, 8 to 14 m",
+    title:
+      "Kit with a soft red filter, video lights and blue filters for them: Jerlov IB, sun 50 degrees, 8 to 14 m",
     scene: {
       ...daylightScene("IB", 50, 8, 14),
       lamps: [TWO_LAMPS],
@@ -92,7 +94,7 @@ const AS_GRADED: readonly Approved[] = [
   },
   {
     page: "cave",
-    title: "Cave in coastal water: Jerlov 1C, no daylight, 8 to 20 m, two lamps of 4000 lm at 1.2 m",
+    title: "Cave in coastal water: Jerlov 1C, no daylight, 8 to 20 m, two video lights of 4000 lm at 1.2 m",
     scene: {
       ...atNight(daylightScene("1C", 45, 8, 20)),
       subject_distance_m: 1.5,

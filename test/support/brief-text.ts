@@ -8,7 +8,7 @@ const PHASES: Record<DivePhase, string> = {
   before_dive: "Before the dive",
   at_start: "At the start",
   going_down: "Going down",
-  lamps: "Lamps",
+  lamps: "Video lights",
   coming_up: "Coming up",
   after_dive: "After the dive",
 };
@@ -27,9 +27,9 @@ function stepLines(steps: DiveAdviceAnswer["steps"]): string[] {
 function figures(advice: DiveAdviceAnswer): string[] {
   return [
     `filter: ${advice.filter_kind}${advice.filter_density === undefined ? "" : ` ${advice.filter_density.toFixed(2)}`}, ${advice.filter_verdict}`,
-    `lamps: ${advice.lamp_plan}; in the middle of the range: ${advice.mixed_light_verdict}; balance to ${advice.balance_to}`,
-    `balance going down at: ${advice.balance_depths_descending_m.map(inMetres).join(", ")}`,
-    `balance coming up at: ${advice.balance_depths_ascending_m.map(inMetres).join(", ") || "none"}`,
+    `video lights: \`${advice.lamp_plan}\`; in the middle of the range: \`${advice.mixed_light_verdict}\`; white balance for: \`${advice.balance_to}\``,
+    `white balance going down at: ${advice.balance_depths_descending_m.map(inMetres).join(", ")}`,
+    `white balance coming up at: ${advice.balance_depths_ascending_m.map(inMetres).join(", ") || "none"}`,
     ...advice.uncertainty.slice(0, 3).map((u) => `doubt: ${(100 * u.share).toFixed(0)} % ${u.cause}`),
   ];
 }

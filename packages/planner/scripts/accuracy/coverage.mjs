@@ -19,9 +19,9 @@ export const QUANTITIES = [
   { name: "loss to the water above (stops)", short: "water" },
   { name: "loss in all (stops)", short: "all" },
   { name: "exposure value at ISO 100", short: "EV" },
-  { name: "lamp over daylight, red (stops)", short: "red" },
-  { name: "lamp over daylight, green (stops)", short: "green" },
-  { name: "lamp over daylight, blue (stops)", short: "blue" },
+  { name: "video light over daylight, red (stops)", short: "red" },
+  { name: "video light over daylight, green (stops)", short: "green" },
+  { name: "video light over daylight, blue (stops)", short: "blue" },
 ];
 
 function evaluationOf(scene, depth_m) {

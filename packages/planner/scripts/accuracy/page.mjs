@@ -15,7 +15,7 @@ const plot = (scenes) =>
     columns: 3,
     panelWidth: 250,
     panelHeight: 180,
-    xLabel: "Loss to the water, loss in all, exposure value; lamp over daylight in red, green, blue",
+    xLabel: "Loss to the water, loss in all, exposure value; video light over daylight in red, green, blue",
     yLabel: "Stops about the likely answer",
     x: {
       domain: [-0.6, QUANTITIES.length - 0.4],

@@ -13,7 +13,7 @@ export const take: Texts<TakeCodes, TakeText> = {
     why: "It matches them to daylight at depth.",
   }),
   lamp_filters_lacking: (p) => ({
-    what: `a ${p.kind} lamp filter of density ${densityOf(p.density)} for each video light`,
+    what: `a ${p.kind} filter of density ${densityOf(p.density)} for each video light`,
     why: "Your kit has none that matches. With these you could leave the video lights on.",
   }),
   lamp: () => ({ what: "the video lights", why: "The plan uses them, or leaves them off but on the rig." }),
