@@ -64,17 +64,30 @@ const listOf = (/** @type {string[]} */ names) => `[${names.map(camel).join(", "
 const aboutsOf = (names) => `{\n${lines(names, (name) => `  "${name}": about${pascal(name)},\n`)}}`;
 
 write(
-  "words/src/generated/en.ts",
-  `${lines(calculations, (name) => `import { ${camel(name)} } from "../en/${name}.js";\n`)}
-${lines(calculations, (name) => `export { ${camel(name)} } from "../en/${name}.js";\n`)}
-/** The texts of all calculations, by their names. */
-export const en = {
-${lines(calculations, (name) => `  "${name}": ${camel(name)},\n`)}};
+  "words/src/generated/words.ts",
+  `import type {\n${lines(calculations, (name) => `  ${pascal(name)}Texts,\n`)}} from "../calculation-texts.js";
 
 /** The texts of all calculations in one language. */
-export type Words = typeof en;
+export interface Words {
+${lines(calculations, (name) => `  readonly "${name}": ${pascal(name)}Texts;\n`)}}
 `,
 );
+const [, tags = ""] =
+  /const languages = \[([^\]]*)\]/.exec(
+    readFileSync(join(packages, "contract/src/scene/languages.ts"), "utf8"),
+  ) ?? [];
+for (const [, tag = ""] of tags.matchAll(/"([a-z]+)"/g)) {
+  write(
+    `words/src/generated/${tag}.ts`,
+    `import type { Words } from "./words.js";
+${lines(calculations, (name) => `import { ${camel(name)} } from "../${tag}/${name}.js";\n`)}
+${lines(calculations, (name) => `export { ${camel(name)} } from "../${tag}/${name}.js";\n`)}
+/** The texts of all calculations, by their names. */
+export const ${tag}: Words = {
+${lines(calculations, (name) => `  "${name}": ${camel(name)},\n`)}};
+`,
+  );
+}
 
 write(
   "answers/src/generated/calculations.ts",
@@ -130,6 +143,7 @@ for (const { name, group, summary } of parts) {
     `${
       group === "calculations"
         ? `import { ${own} as calculation, unsaid } from "@sunfathom/answers";
+import type { Words } from "@sunfathom/words";
 import { ${own} as texts } from "@sunfathom/words/en";
 `
         : `import { ${own} as source } from "@sunfathom/answers";
@@ -143,7 +157,12 @@ import { ${own} as texts } from "@sunfathom/words/en";
 export const ${own}: OfflinePart<"${own}"> = {
   name: "${own}",
   group: "${group}",
-  ${group === "calculations" ? "source: calculation.in(texts, unsaid)" : "source"},
+  ${
+    group === "calculations"
+      ? `source: calculation.in(texts, unsaid),
+  saidIn: (words) => calculation.in((words as Words)["${name}"], unsaid)`
+      : "source"
+  },
 };
 `,
   );

@@ -1,6 +1,7 @@
 // An answer in brief fits on a label, whatever the scene.
 import { brief, operationsIn, selectionOf, toJson } from "@sunfathom/answers";
 import { en } from "@sunfathom/words/en";
+import { sceneProblems } from "@sunfathom/words/en/problems";
 import { describe, expect, it } from "vitest";
 import { makeLight, makeMounting } from "./golden/scenes.js";
 
@@ -9,7 +10,7 @@ const everyNth = (scenes: object, nth: number): unknown[] =>
   Object.values(scenes).filter((_, index) => index % nth === 0);
 const scenesOf = { Scene: everyNth(makeLight(), 8), MountingScene: everyNth(makeMounting(), 3) };
 
-describe.each(operationsIn(en))("$path in brief", ({ request, form, brief: names, reply }) => {
+describe.each(operationsIn(en, sceneProblems))("$path in brief", ({ request, form, brief: names, reply }) => {
   const found = selectionOf(names, form.form, []);
   if (!("selection" in found)) throw new Error("It comes down to fields that it does not have.");
 

@@ -8,6 +8,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { operationsIn } from "../packages/answers/src/operations/table.js";
 import { MODEL_VERSION } from "../packages/planner/src/index.js";
 import { en } from "../packages/words/src/en/index.js";
+import { sceneProblems } from "../packages/words/src/en/problems/index.js";
 
 const packages = new URL("../packages/", import.meta.url).pathname;
 const script = "answers/scripts/write-build.mjs";
@@ -54,7 +55,7 @@ describe("a mended text", () => {
       },
     };
     const [before, after] = [en, mended].map((words) => {
-      const attenuation = operationsIn(words).find(({ name }) => name === "attenuation");
+      const attenuation = operationsIn(words, sceneProblems).find(({ name }) => name === "attenuation");
       const replied = attenuation?.reply({ water_type: "IB", depth_m: 12 });
       if (replied?.status !== "ok") throw new Error("The scene was not answered.");
       return replied.body as { cautions: { text: string }[]; model: { version: string } };

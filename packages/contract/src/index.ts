@@ -50,6 +50,7 @@ export {
 export { type SceneExample, type SceneExampleName, sceneExamples } from "./scene/examples.js";
 export { flatLampNames } from "./scene/flat-lamp-names.js";
 export { impliedDaylightBasis } from "./scene/implied-daylight-basis.js";
+export { type Language, languages } from "./scene/languages.js";
 export { mountingDefaults } from "./scene/mounting/defaults.js";
 export {
   type MountingExample,

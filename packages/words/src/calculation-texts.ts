@@ -1,8 +1,11 @@
 import type {
+  AttenuationReasons,
   BalanceSteps,
   CardNotes,
   CautionCode,
+  ColourRecoveryReasons,
   ExposureLossReasons,
+  FilterChoiceReasons,
   FilterMountingReasons,
   LightReasons,
   MixedLightReasons,
@@ -20,7 +23,13 @@ import type {
 import type { AnswerTexts, StepText, TakeText } from "./answer-texts.js";
 import type { Texts } from "./problems/texts.js";
 
-// Texts of answers that say more than every answer does.
+// Texts of each calculation, by its name. One that a language lacks is an error of the compiler.
+
+export type AttenuationTexts = AnswerTexts<AttenuationReasons & LightReasons>;
+
+export type FilterChoiceTexts = AnswerTexts<FilterChoiceReasons & LightReasons>;
+
+export type ColourRecoveryTexts = AnswerTexts<ColourRecoveryReasons & LightReasons>;
 
 export interface ExposureLossTexts extends AnswerTexts<ExposureLossReasons & LightReasons> {
   readonly ways: Texts<WaysToPay, string>;

@@ -1,8 +1,3 @@
-/** Languages that texts are written in, by their tags (RFC 5646). */
-export const languages = ["en"] as const;
-
-export type Language = (typeof languages)[number];
-
 export type { AnswerTexts, CauseText, StepText, TakeText } from "./answer-texts.js";
 export type * from "./calculation-texts.js";
 export { checkTexts } from "./en/problems/check.js";
@@ -21,10 +16,11 @@ export { type QuizTexts, quizTexts } from "./en/quiz/catalogue.js";
 export type { CitationId } from "./en/quiz/common.js";
 export type { Band } from "./en/quiz/light.js";
 export { quizRefusals } from "./en/quiz/refusals.js";
-export type { Words } from "./generated/en.js";
+export type { Words } from "./generated/words.js";
+export type { CheckText, ProblemTexts, SceneProblemTexts } from "./problem-texts.js";
 export type { FieldsErrors, QueryDetails, QueryErrors } from "./problems/query-texts.js";
 export type { InstructorsOwn, ServiceDetail, ServiceDetails } from "./problems/service-details.js";
-export type { FieldText, OutsideText, Texts } from "./problems/texts.js";
+export type { FieldText, OutsideText, Texts, TextUnits } from "./problems/texts.js";
 export { type MisconceptionId, misconceptions } from "./quiz/misconceptions.js";
 export type { QuizRefusalCode, QuizRefusals } from "./quiz/refusals.js";
-export type { QuizUnits, Show } from "./quiz/show.js";
+export type { QuizLanguage, QuizUnits, Show } from "./quiz/show.js";

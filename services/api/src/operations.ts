@@ -1,5 +1,5 @@
-import { operationsIn } from "@sunfathom/answers";
-import { en } from "@sunfathom/words/en";
+import { languages } from "@sunfathom/contract";
+import { tongueOf } from "./tongues.js";
 
-/** Every calculation, in the one language that there is. */
-export const operations = operationsIn(en);
+/** Every calculation: names, paths, costs and examples are the same in all languages, and taken from the first. */
+export const { operations } = tongueOf(languages[0]);

@@ -1,4 +1,5 @@
 import { operationsIn } from "@sunfathom/answers";
 import { en } from "@sunfathom/words/en";
+import { sceneProblems } from "@sunfathom/words/en/problems";
 
-export const operations = operationsIn(en);
+export const operations = operationsIn(en, sceneProblems);

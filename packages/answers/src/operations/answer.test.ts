@@ -1,6 +1,7 @@
 import { attenuationAnswerForm, type Scene, sceneExamples } from "@sunfathom/contract";
 import { attenuation, MODEL_VERSION } from "@sunfathom/planner";
 import { en } from "@sunfathom/words/en";
+import { sceneProblems } from "@sunfathom/words/en/problems";
 import { describe, expect, it } from "vitest";
 import { calculations } from "../generated/calculations.js";
 import { said } from "../problem/say-refusal.js";
@@ -195,7 +196,7 @@ describe("the door", () => {
         return attenuation(of);
       },
       say,
-    }).in(en.attenuation, said);
+    }).in(en.attenuation, said(sceneProblems));
     const prepared = calculation.prepare(scene);
     expect(prepared.status).toBe("ready");
     expect(computed).toBe(0);

@@ -1,5 +1,5 @@
 import { mountingExamples, pascal, type SceneName, sceneExamples } from "@sunfathom/contract";
-import type { Words } from "@sunfathom/words";
+import type { SceneProblemTexts, Words } from "@sunfathom/words";
 import { abouts, calculationsIn } from "../generated/calculations.js";
 import { said } from "../problem/say-refusal.js";
 import type { About } from "./about.js";
@@ -31,8 +31,8 @@ const examples: Readonly<Record<SceneName, Examples>> = {
  * Every calculation in the words of one language, with what it says of itself. Apart from the calculations: whoever computes without
  * a service describes nothing.
  */
-export const operationsIn = (words: Words): readonly Operation[] =>
-  calculationsIn(words, said).map((calculation) => {
+export const operationsIn = (words: Words, problems: SceneProblemTexts): readonly Operation[] =>
+  calculationsIn(words, said(problems)).map((calculation) => {
     const about: About = abouts[calculation.name];
     return {
       ...calculation,

@@ -1,6 +1,6 @@
 import type { Problem } from "@sunfathom/contract";
 import type { SceneProblem, SceneRefusal, SceneRefusals } from "@sunfathom/planner";
-import type { OutsideText, Texts } from "@sunfathom/words";
+import type { OutsideText, SceneProblemTexts, Texts } from "@sunfathom/words";
 import { member } from "../validate/pointer.js";
 import { sceneProblem } from "./problem.js";
 
@@ -13,14 +13,18 @@ export type OutsideTexts = Partial<Texts<SceneRefusals, OutsideText>>;
  * @param field the name under which the caller gave the field that it concerns
  * @throws the refusal itself where there is no text for it: then the program is wrong
  */
-export function outsideTheModel(refused: SceneProblem, texts: OutsideTexts, field: string): Problem {
+export function outsideTheModel(
+  refused: SceneProblem,
+  { titles, texts }: Pick<SceneProblemTexts, "titles"> & { texts: OutsideTexts },
+  field: string,
+): Problem {
   const text = textOf(refused.refusal, texts);
   if (text === undefined) throw refused;
   const { detail, message, allowed } = text;
   const { code, parameters } = refused.refusal;
   const pointer = [field, ...refused.within].reduce(member, "");
   const error = { pointer, code, message, allowed, parameters };
-  return sceneProblem("outside_the_model", detail, [error]);
+  return sceneProblem("outside_the_model", { titles }, detail, [error]);
 }
 
 function textOf<Code extends keyof SceneRefusals>(

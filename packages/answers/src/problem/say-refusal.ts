@@ -1,5 +1,5 @@
 import type { Problem, SceneName } from "@sunfathom/contract";
-import { mountingRuleTexts, outsideLight, outsideMounting, sceneRuleTexts } from "@sunfathom/words";
+import type { SceneProblemTexts } from "@sunfathom/words";
 import type { Refused } from "../operations/outcome.js";
 import { checkScene } from "../validate/check-scene.js";
 import { checkOfScene } from "../validate/checker.js";
@@ -9,34 +9,47 @@ import { invalidScene, type RuleTexts } from "./problem.js";
 import type { Kept, Refusal } from "./refusal.js";
 
 /** For each kind of scene the texts for what breaks a rule between its fields, and for what the model can refuse of it. */
-const texts: Readonly<Record<SceneName, { rules: RuleTexts; outside: OutsideTexts }>> = {
-  Scene: { rules: sceneRuleTexts, outside: outsideLight },
-  MountingScene: { rules: mountingRuleTexts, outside: outsideMounting },
+const textsFor = (
+  component: SceneName,
+  words: SceneProblemTexts,
+): { rules: RuleTexts; outside: OutsideTexts } => {
+  switch (component) {
+    case "Scene":
+      return { rules: words.lightRules, outside: words.outsideLight };
+    case "MountingScene":
+      return { rules: words.mountingRules, outside: words.outsideMounting };
+  }
 };
 
 /**
- * A refusal in words.
+ * A refusal in the words of one language.
  * @throws where there are no words for it: then the program is wrong
  */
-export function sayRefusal(refusal: Refusal): Problem {
+export function sayRefusal(refusal: Refusal, words: SceneProblemTexts): Problem {
   switch (refusal.code) {
     case "invalid_scene":
-      return explained(refusal);
+      return explained(refusal, words);
     case "model_version_mismatch":
-      return otherModel(refusal);
+      return otherModel(refusal, words);
     case "outside_the_model": {
       const { refused, kind, field } = refusal;
-      return outsideTheModel(refused, texts[kind.component].outside, field);
+      const { outside: texts } = textsFor(kind.component, words);
+      return outsideTheModel(refused, { titles: words.titles, texts }, field);
     }
   }
 }
 
-function explained({ kind, raw, found }: Refusal & { code: "invalid_scene" }): Problem {
+function explained(
+  { kind, raw, found }: Refusal & { code: "invalid_scene" },
+  words: SceneProblemTexts,
+): Problem {
   const { component, schema, rules }: Kept = kind;
   const checked = checkScene<never>({ check: checkOfScene(schema), rules }, raw, found);
   if ("scene" in checked) throw new Error(`Nothing is wrong with ${JSON.stringify(raw)}.`);
-  return invalidScene(checked.findings, texts[component].rules);
+  return invalidScene(checked.findings, words, textsFor(component, words).rules);
 }
 
-/** Puts a refusal into words at once. */
-export const said = (refusal: Refusal): Refused => ({ status: "problem", problem: sayRefusal(refusal) });
+/** Puts refusals into words at once. */
+export const said =
+  (words: SceneProblemTexts) =>
+  (refusal: Refusal): Refused => ({ status: "problem", problem: sayRefusal(refusal, words) });

@@ -1,5 +1,9 @@
+import { problems } from "@sunfathom/words/en/problems";
 import { describe, expect, it } from "vitest";
-import { checkRequest } from "./check-request.js";
+import { checkRequest as check } from "./check-request.js";
+
+const checkRequest = (component: Parameters<typeof check>[0], raw: unknown) =>
+  check(component, raw, problems);
 
 describe("the body of a request that is no scene", () => {
   it("is handed on as it is where it is right", () => {

@@ -1,4 +1,5 @@
 import { type ComponentName, wireSchemas } from "@sunfathom/contract";
+import { sceneProblems } from "@sunfathom/words/en/problems";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { invalidScene } from "../problem/problem.js";
@@ -11,7 +12,7 @@ import { Findings } from "./findings.js";
 function errorsOf(component: ComponentName, value: unknown) {
   const findings = new Findings();
   checkOf(component)(value, "", findings);
-  return findings.none ? [] : (invalidScene(findings, {}).errors ?? []);
+  return findings.none ? [] : (invalidScene(findings, sceneProblems, {}).errors ?? []);
 }
 
 const names = Object.keys(wireSchemas.Scene.properties ?? {});

@@ -12,6 +12,7 @@ import { kitField, resolvedKitField } from "./kit.js";
 import { flatLampFields, lampsField, resolvedLampsField, wantedLeadFields } from "./lamps.js";
 import { lensFilterFields, lensFilterStops } from "./lens-filter.js";
 import { overheadFields } from "./overhead.js";
+import { textsAskedFields } from "./texts-asked.js";
 import { viewFields } from "./view.js";
 import { waterFields } from "./water.js";
 
@@ -33,6 +34,7 @@ export const Scene = z
     ...flatLampFields,
     ...wantedLeadFields,
     ...everySceneFields,
+    ...textsAskedFields,
   })
   .partial()
   .strict()

@@ -1,5 +1,5 @@
 /** The one place where the quiz knows what languages there are. Everything else is handed its texts. */
-import { type Language, type QuizTexts, quizTexts } from "@sunfathom/words";
+import { type QuizLanguage as Language, type QuizTexts, quizTexts } from "@sunfathom/words";
 
 /** Every text of the quiz in one language. */
 export type Catalogue = QuizTexts;

@@ -31,7 +31,9 @@ async function carryOut<T>(
     fields: options.fields,
   });
   const keeper = method === "GET" ? cache : undefined;
-  const kept = await keptAnswer(keeper, url);
+  // The same URL is another answer in another language.
+  const key = settings.language === undefined ? url : `${url}#${settings.language}`;
+  const kept = await keptAnswer(keeper, key);
   const { file } = operation;
   const headers = headersOf(settings, options, { file, hasBody: body !== undefined, etag: kept?.etag });
   const init = { method, headers, ...(body === undefined ? {} : { body }) };
@@ -55,7 +57,7 @@ async function carryOut<T>(
   // The service keeps its description; checking that here would cost more than the whole client.
   const data = contentOf(reply, file) as T;
   const meta = metaOf(reply, "service", attempts);
-  if (meta.etag !== undefined) await keeper?.set(url, { etag: meta.etag, body: reply.text });
+  if (meta.etag !== undefined) await keeper?.set(key, { etag: meta.etag, body: reply.text });
   return { data, meta };
 }
 
@@ -103,7 +105,7 @@ interface Sent {
 }
 
 function headersOf(
-  { apiKey }: Settings,
+  { apiKey, language }: Settings,
   { requestId }: CallOptions,
   { file, hasBody, etag }: Sent,
 ): Record<string, string> {
@@ -111,6 +113,7 @@ function headersOf(
     accept: `${file ?? "application/json"}, application/problem+json`,
     ...(hasBody ? { "content-type": "application/json" } : {}),
     ...(apiKey === undefined ? {} : { authorization: `Bearer ${apiKey}` }),
+    ...(language === undefined ? {} : { "accept-language": language }),
     ...(requestId === undefined ? {} : { "x-request-id": requestId }),
     ...(etag === undefined ? {} : { "if-none-match": etag }),
   };

@@ -1,3 +1,4 @@
+import type { Language } from "../generated/types.js";
 import type { AnswerCache } from "./cache.js";
 
 /** The part of `fetch` that the client needs. */
@@ -22,6 +23,8 @@ export interface SunfathomOptions {
    * `ModelVersionMismatchError`. A scene's own `expect_model_version` comes first.
    */
   expectModelVersion?: string | undefined;
+  /** Language of answers and problems, sent as `Accept-Language`. A scene's own `language` comes first. Left out, none is sent: a browser sends its own, and the service answers in English where there is none. */
+  language?: Language | undefined;
   /** Keeps answers and asks the service whether they still hold, which costs it no computing. Default none. */
   cache?: AnswerCache | undefined;
 }

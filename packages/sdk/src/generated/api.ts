@@ -92,6 +92,7 @@ const sceneQuery = [
   "wanted_lead_stops",
   "wanted_lead_distance_m",
   "expect_model_version",
+  "language",
 ];
 
 const query2 = [
@@ -119,6 +120,7 @@ const query2 = [
   "sheet_thickness_mm",
   "sheet_refractive_index",
   "expect_model_version",
+  "language",
 ];
 
 /**

@@ -1687,6 +1687,11 @@ export type LampFields = {
 export type LampPlan = 'none' | 'lamps_off' | 'lamps_with_filter' | 'lamps_lead' | 'lamps_only' | 'daylight_leads';
 
 /**
+ * A language that texts are written in (RFC 5646).
+ */
+export type Language = 'en';
+
+/**
  * LED illuminant of the CIE (CIE 015:2018): B1 to B5 blue-pumped, BH1 blue hybrid, RGB1 mixed, V1 and V2 violet-pumped.
  */
 export type LedName = 'LED-B1' | 'LED-B2' | 'LED-B3' | 'LED-B4' | 'LED-B5' | 'LED-BH1' | 'LED-RGB1' | 'LED-V1' | 'LED-V2';
@@ -2286,6 +2291,10 @@ export type MountingSceneFields = {
      * Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.
      */
     expect_model_version?: string | undefined;
+    /**
+     * Language of the texts, in the answer and in problems. Left out, it is the one that `Accept-Language` likes best, and English where it likes none.
+     */
+    language?: Language | undefined;
 };
 
 /**
@@ -4131,6 +4140,10 @@ export type SceneFields = {
      * Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.
      */
     expect_model_version?: string | undefined;
+    /**
+     * Language of the texts, in the answer and in problems. Left out, it is the one that `Accept-Language` likes best, and English where it likes none.
+     */
+    language?: Language | undefined;
 };
 
 /**

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "a400841611cadf88a7b55d1fae551548f982eb146cfdc9c28bfcef5b31a0a76b";
+export const descriptionHash = "e6f9f772ed65fc1914667b818a1d52d41ca74660d799a872bb0d7aef113ab8cc";

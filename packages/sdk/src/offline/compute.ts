@@ -2,6 +2,7 @@ import { callOf, type Done } from "../core/call.js";
 import { AbortedError, NotOfflineError } from "../core/errors.js";
 import type { Call, SendOptions } from "../core/types.js";
 import { expecting } from "../core/with-model-version.js";
+import { languageIn, textsIn } from "./languages.js";
 import type { OfflineOptions } from "./options.js";
 import type { OfflinePart } from "./part.js";
 import { later } from "./ready.js";
@@ -26,15 +27,17 @@ async function compute<T>(content: () => Promise<object>, { signal, fields }: Se
  * @throws ProblemError where it has no answer
  */
 export async function contentOf(
-  { group, source }: OfflinePart,
+  { group, source, saidIn }: OfflinePart,
   body: object | undefined,
-  { expectModelVersion }: OfflineOptions,
+  { expectModelVersion, language = "en" }: OfflineOptions,
 ): Promise<object> {
+  const tongue = saidIn === undefined ? undefined : await textsIn(languageIn(body) ?? language);
+  const said = tongue === undefined ? source : (saidIn?.(tongue.words) ?? source);
   const isFree = group !== "calculations" || expectModelVersion === undefined;
-  const replied = source.reply(asReceived(isFree ? body : expecting(expectModelVersion, body)));
+  const replied = said.reply(asReceived(isFree ? body : expecting(expectModelVersion, body)));
   if (replied.status === "refused") {
     const { refusalError } = await later();
-    throw refusalError(replied.refusal);
+    throw refusalError(replied.refusal, tongue?.problems);
   }
   return asReceived(replied.body);
 }

@@ -25,7 +25,7 @@ const partOf = new Map<string, OfflinePart>(Object.values(everyPart).map((part) 
 export class OfflineSunfathom extends Api {
   constructor(options: OfflineOptions = {}) {
     super(computingWith(options));
-    begin();
+    begin(options.language);
   }
 }
 

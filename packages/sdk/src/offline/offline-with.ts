@@ -22,7 +22,7 @@ export function offlineWith<Name extends OfflineName>(
     client[part.group] = { ...client[part.group], [part.name]: methodOf(part, options) };
   }
   // Reference data refuse nothing.
-  if (parts.some(({ group }) => group === "calculations")) begin();
+  if (parts.some(({ group }) => group === "calculations")) begin(options.language);
   // What it has depends on the names of its parts, which the compiler knows and this loop does not.
   return client as object as ApiOf<Name>;
 }

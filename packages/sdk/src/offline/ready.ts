@@ -1,4 +1,6 @@
 import { ConnectionError } from "../core/errors.js";
+import type { Language } from "../generated/types.js";
+import { textsIn } from "./languages.js";
 
 type Later = typeof import("./refusal-error.js");
 
@@ -14,18 +16,24 @@ export const later = (): Promise<Later> =>
   });
 
 /**
- * Waits until all is here that a client without a service may need. The texts for scenes that are refused are loaded behind
- * all else, as soon as a client is made. A page that is to go on without a network waits for them once.
+ * Waits until all is here that a client without a service may need. The texts for scenes that are refused, and those of the
+ * language that a client is made with, are loaded behind all else, as soon as the client is made. A page that is to go on without a network waits for them once.
+ * @param languages those that scenes will ask for beside
  * @example
  * const boat = offlineWith([filterChoice]);
  * await ready(); // from here on, the network may go
  * @throws ConnectionError where they cannot be loaded
  */
-export async function ready(): Promise<void> {
-  await later();
+export async function ready(...languages: Language[]): Promise<void> {
+  await Promise.all([later(), ...[...spoken, ...languages].map(textsIn)]);
 }
 
+/** Languages that clients have been made with. */
+const spoken = new Set<Language>();
+
 /** Begins to load them. Whoever needs them hears of a failure then, and tries again. */
-export function begin(): void {
+export function begin(language: Language = "en"): void {
+  spoken.add(language);
   later().catch(() => undefined);
+  textsIn(language).catch(() => undefined);
 }

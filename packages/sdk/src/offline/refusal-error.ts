@@ -1,4 +1,6 @@
 import { type Refusal, sayRefusal } from "@sunfathom/answers";
+import type { SceneProblemTexts } from "@sunfathom/words";
+import { sceneProblems } from "@sunfathom/words/en/problems";
 import { ProblemError } from "../core/response-errors.js";
 import { InvalidSceneError, ModelVersionMismatchError, OutsideTheModelError } from "../generated/problems.js";
 
@@ -9,8 +11,11 @@ export const sceneProblemErrors: Readonly<Record<string, typeof ProblemError>> =
   "/problems/outside-the-model": OutsideTheModelError,
 };
 
-/** The error of what a part refused, in words, as a service's problem would become one. */
-export function refusalError(refusal: object): ProblemError {
-  const problem = sayRefusal(refusal as Refusal);
+/**
+ * The error of what a part refused, in words, as a service's problem would become one.
+ * @param texts of the language that was asked for; English ones when left out
+ */
+export function refusalError(refusal: object, texts: SceneProblemTexts = sceneProblems): ProblemError {
+  const problem = sayRefusal(refusal as Refusal, texts);
   return new (sceneProblemErrors[problem.type] ?? ProblemError)(problem, problem);
 }

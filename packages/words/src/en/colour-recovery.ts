@@ -1,11 +1,10 @@
-import type { ColourRecoveryReasons, LightReasons } from "@sunfathom/planner";
-import type { AnswerTexts } from "../answer-texts.js";
+import type { ColourRecoveryTexts } from "../calculation-texts.js";
 import { causes } from "./causes.js";
 import { cautions } from "./cautions.js";
 import { colourRecoveryReasons } from "./reasons/colour-recovery.js";
 import { lightReasons } from "./reasons/light.js";
 
-export const colourRecovery: AnswerTexts<ColourRecoveryReasons & LightReasons> = {
+export const colourRecovery: ColourRecoveryTexts = {
   reasons: { ...colourRecoveryReasons, ...lightReasons },
   causes,
   cautions,

@@ -1,6 +1,9 @@
+/** Units of lengths in texts; the fields are metric always. */
+export type TextUnits = "metric" | "imperial";
+
 /** A text for each code of `Parameters`, made of what the code comes with. */
 export type Texts<Parameters, Text> = {
-  readonly [Code in keyof Parameters]: (parameters: Parameters[Code]) => Text;
+  readonly [Code in keyof Parameters]: (parameters: Parameters[Code], units?: TextUnits) => Text;
 };
 
 /** What is wrong with a field, and what is allowed there. */

@@ -1,4 +1,7 @@
-import type { quizUnits } from "@sunfathom/contract";
+import type { quizLanguages, quizUnits } from "@sunfathom/contract";
+
+/** Languages that questions are written in. */
+export type QuizLanguage = (typeof quizLanguages)[number];
 
 /** `metric_and_imperial` shows feet behind metres. */
 export type QuizUnits = (typeof quizUnits)[number];

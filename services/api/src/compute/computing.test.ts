@@ -137,7 +137,7 @@ it("what waits for a thread behind calculations that are too late goes on", asyn
   app.get<{ Params: { how: string } }>("/:how", (asked, reply) => {
     begun += 1;
     (asked.params.how === "hurried" ? hurried : patient).do(asked, reply, {
-      task: { kind: "calculation", name: "dive-advice", scene: scene(begun) },
+      task: { kind: "calculation", name: "dive-advice", scene: scene(begun), language: "en" },
       cost: 100,
       here: () => ({ status: "failed", message: "" }),
       send: ({ status }) => reply.send(status),
@@ -164,7 +164,12 @@ it("a calculation whose thread dies is a 503 that says to try again, and the nex
   app.addHook("onClose", () => pool.close());
   app.get<{ Querystring: { dies?: string } }>("/", (asked, reply) => {
     computing.do(asked, reply, {
-      task: { kind: "calculation", name: "dive-advice", scene: { dies: asked.query.dies !== undefined } },
+      task: {
+        kind: "calculation",
+        name: "dive-advice",
+        scene: { dies: asked.query.dies !== undefined },
+        language: "en",
+      },
       cost: 100,
       here: () => ({ status: "failed", message: "" }),
       send: () => reply.send("done"),

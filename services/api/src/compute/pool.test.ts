@@ -28,6 +28,7 @@ const calculation = (scene: object, name: "dive-advice" | "attenuation" = "dive-
   kind: "calculation",
   name,
   scene,
+  language: "en",
 });
 
 /** Asks for a task, and can leave. */
@@ -103,6 +104,7 @@ it("does nothing for a caller who had left before, nor goes on reading what anot
   const { answer, leave } = ask({
     kind: "read",
     reader: { operation: "attenuation" },
+    language: "en",
     bytes: Buffer.from(`{${names}}`),
   });
   expect(pool.running).toBe(1);

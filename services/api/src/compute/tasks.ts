@@ -1,5 +1,5 @@
 import type { OperationName } from "@sunfathom/answers";
-import type { ComponentName, Problem } from "@sunfathom/contract";
+import type { ComponentName, Language, Problem } from "@sunfathom/contract";
 import type { Item, itemsAgain, PackageOptions, PaperRequest, QuizRefusal } from "@sunfathom/quiz";
 import type { JsonRead } from "../http/json-text.js";
 
@@ -8,9 +8,9 @@ export type Reader = { operation: OperationName } | { component: ComponentName }
 
 /** What a thread can be asked to work out. All of it can be copied between threads. */
 export type Task =
-  /** Finds a problem, or what is valid, and so of bounded size. */
-  | { kind: "read"; reader: Reader; bytes: Uint8Array }
-  | { kind: "calculation"; name: OperationName; scene: unknown }
+  /** Finds a problem, or what is valid, and so of bounded size. `language` is that of the problem where the body names none. */
+  | { kind: "read"; reader: Reader; bytes: Uint8Array; language: Language }
+  | { kind: "calculation"; name: OperationName; scene: unknown; language: Language }
   | { kind: "paper"; request: PaperRequest }
   /** The same from where its questions were found. */
   | { kind: "paper_again"; request: PaperRequest; found: Found }
@@ -22,7 +22,8 @@ export type Found = Parameters<typeof itemsAgain>[1];
 /** What a thread found. */
 export type Outcome =
   | { status: "ok"; bytes: Uint8Array }
-  | { status: "problem"; problem: Problem }
+  /** `language` where it is another one than was asked of the thread. */
+  | { status: "problem"; problem: Problem; language?: Language | undefined }
   | { status: "read"; json: JsonRead }
   | { status: "paper"; items: Item[] | undefined }
   | { status: "quiz_problem"; refusal: QuizRefusal; field: string | undefined }

@@ -2,12 +2,13 @@
 import { setPriority } from "node:os";
 import { getHeapStatistics } from "node:v8";
 import { parentPort, threadId, workerData } from "node:worker_threads";
-import { checkpoint, checkRequest, type OperationName, onCheckpoint, toBytes } from "@sunfathom/answers";
+import { checkpoint, checkRequest, onCheckpoint, toBytes } from "@sunfathom/answers";
 import { itemsAgain, itemsFor, packageZip, QuizProblem } from "@sunfathom/quiz";
 import { move, transferableSymbol, valueSymbol } from "piscina";
 import { readJson } from "../http/json-text.js";
-import { operations } from "../operations.js";
-import type { Done, Loaded, Order, Outcome, Reader, Shared, Task } from "./tasks.js";
+import { languageIn } from "../http/language.js";
+import { operationIn, tongueOf } from "../tongues.js";
+import type { Done, Loaded, Order, Outcome, Shared, Task } from "./tasks.js";
 
 class Stopped extends Error {}
 
@@ -54,29 +55,27 @@ function outcomeOf(task: Task): Outcome {
   if (task.kind === "paper_again") return { status: "paper", items: itemsAgain(task.request, task.found) };
   if (task.kind === "package")
     return { status: "ok", bytes: Uint8Array.from(Buffer.concat([...packageZip(task.items, task.options)])) };
-  if (task.kind === "read") return read(task.bytes, task.reader);
-  const answered = operationCalled(task.name).reply(task.scene);
+  if (task.kind === "read") return read(task);
+  const answered = operationIn(tongueOf(task.language), task.name).reply(task.scene);
   if (answered.status === "problem") return answered;
   // A copy of its own, since it is given away.
   return { status: "ok", bytes: Uint8Array.from(toBytes(answered)) };
 }
 
-function operationCalled(wanted: OperationName): (typeof operations)[number] {
-  const operation = operations.find(({ name }) => name === wanted);
-  if (operation === undefined) throw new Error(`There is no calculation ${wanted}.`);
-  return operation;
-}
-
 /** Checks what a body says here, so that nothing but what is valid is copied between threads. */
-function read(bytes: Uint8Array, reader: Reader): Outcome {
+function read({ bytes, reader, language }: Extract<Task, { kind: "read" }>): Outcome {
   const json = readJson(bytes);
   if (json.status !== "value") return { status: "read", json };
   checkpoint();
+  const asked = languageIn(json.value);
+  const tongue = tongueOf(asked ?? language);
   const checked =
     "operation" in reader
-      ? operationCalled(reader.operation).prepare(json.value)
-      : checkRequest(reader.component, json.value);
-  return "problem" in checked ? { status: "problem", problem: checked.problem } : { status: "read", json };
+      ? operationIn(tongue, reader.operation).prepare(json.value)
+      : checkRequest(reader.component, json.value, tongue.problems);
+  return "problem" in checked
+    ? { status: "problem", problem: checked.problem, language: asked }
+    : { status: "read", json };
 }
 
 /** Hands over the bytes in place of a copy. */

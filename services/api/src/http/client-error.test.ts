@@ -48,6 +48,7 @@ describe("what the HTTP parser refuses", () => {
       "Content-Type: application/problem+json; charset=utf-8",
       `Content-Length: ${Buffer.byteLength(body)}`,
       `X-Request-Id: ${request_id}`,
+      "Content-Language: en",
       "Cache-Control: no-store",
       ...Object.entries(securityHeaders).map(([name, value]) => `${name}: ${value}`),
       "Connection: close",

@@ -5,6 +5,7 @@ import type { Duplex } from "node:stream";
 import { toJson } from "@sunfathom/answers";
 import type { ServiceDetail } from "@sunfathom/words";
 import { securityHeaders } from "../plugins/helmet.js";
+import { tongueOf } from "../tongues.js";
 import { refusal } from "./refusals.js";
 import { problemType } from "./send-problem.js";
 
@@ -39,13 +40,15 @@ function isBeingAnswered(socket: Socket & { _httpMessage?: ServerResponse | null
 
 function refuse(socket: Duplex, detail: ServiceDetail, headers: readonly string[] = []): void {
   const requestId = randomUUID();
-  const whole = { ...refusal(detail), request_id: requestId };
+  const whole = { ...refusal(detail, tongueOf("en").problems), request_id: requestId };
   const body = toJson(whole);
   const head = [
     `HTTP/1.1 ${whole.status} ${STATUS_CODES[whole.status]}`,
     `Content-Type: ${problemType}`,
     `Content-Length: ${Buffer.byteLength(body)}`,
     `X-Request-Id: ${requestId}`,
+    // There is no header to read that says another one.
+    "Content-Language: en",
     "Cache-Control: no-store",
     ...Object.entries(securityHeaders).map(([name, value]) => `${name}: ${value}`),
     ...headers,

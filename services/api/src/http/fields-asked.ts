@@ -1,6 +1,6 @@
 import { brief, type Operation, pick, selectionOf } from "@sunfathom/answers";
 import type { FieldError } from "@sunfathom/contract";
-import { type FieldsErrors, type FieldText, fieldsTexts } from "@sunfathom/words";
+import type { FieldsErrors, FieldText, ProblemTexts } from "@sunfathom/words";
 
 /** The parameter that asks for some fields of an answer, and the word in it that asks for the answer in brief. */
 export const fieldsParameter = "fields";
@@ -27,16 +27,15 @@ export interface FieldsAsked {
   errors: FieldError[];
 }
 
+/** Reads which fields of an answer a query asks for. @param texts for what is wrong with them */
+export type FieldsReader = (query: string, texts: ProblemTexts["fields"]) => FieldsAsked;
+
 /** Reads which fields of a calculation's answer a query asks for. */
-export function fieldsReader({
-  form: { form },
-  brief: briefly,
-  name,
-}: Operation): (query: string) => FieldsAsked {
+export function fieldsReader({ form: { form }, brief: briefly, name }: Operation): FieldsReader {
   const whole = selectionOf(briefly, form, []);
   if ("unknown" in whole) throw new Error(`${name} comes down to fields that its answer does not have.`);
 
-  return (query) => {
+  return (query, texts) => {
     if (!query.includes(fieldsParameter)) return { query, part: undefined, errors: [] };
     const pairs = query.split("&");
     const own = pairs.filter((pair) => nameOf(pair) === fieldsParameter);
@@ -44,18 +43,23 @@ export function fieldsReader({
     const [only] = own;
     if (only === undefined) return { query, part: undefined, errors: [] };
     const text = own.length === 1 ? decoded(only.slice(fieldsParameter.length + 1)) : undefined;
-    if (own.length > 1) return refused(rest, "repeated_parameter", fieldsTexts.repeated_parameter({}));
-    if (text === undefined) return refused(rest, "malformed_escape", fieldsTexts.malformed_escape({}));
-    if (text === "") return refused(rest, "empty_value", fieldsTexts.empty_value({}));
+    if (own.length > 1) return refused(rest, "repeated_parameter", texts.repeated_parameter({}));
+    if (text === undefined) return refused(rest, "malformed_escape", texts.malformed_escape({}));
+    if (text === "") return refused(rest, "empty_value", texts.empty_value({}));
     if (text.length > longest) {
       const lengths = { length: text.length, max_length: longest };
-      return refused(rest, "wrong_length", fieldsTexts.wrong_length(lengths));
+      return refused(rest, "wrong_length", texts.wrong_length(lengths));
     }
     if (text === inBrief)
       return { query: rest, part: partOf(inBrief, (answer) => brief(answer, whole.selection)), errors: [] };
     const names = [...new Set(text.split(","))].sort();
     const found = selectionOf(names, form, always);
-    if ("unknown" in found) return { query: rest, part: undefined, errors: found.unknown.map(unknownField) };
+    if ("unknown" in found)
+      return {
+        query: rest,
+        part: undefined,
+        errors: found.unknown.map((unknown) => unknownField(unknown, texts)),
+      };
     return { query: rest, part: partOf(names.join(), (answer) => pick(answer, found.selection)), errors: [] };
   };
 }
@@ -68,9 +72,12 @@ function partOf(key: string, from: (answer: Whole) => unknown): Part {
   return { key, of: (bytes) => Buffer.from(JSON.stringify(from(JSON.parse(text(bytes))))) };
 }
 
-function unknownField({ name, near }: { name: string; near: string | undefined }): FieldError {
+function unknownField(
+  { name, near }: { name: string; near: string | undefined },
+  texts: ProblemTexts["fields"],
+): FieldError {
   return {
-    ...errorOf("unknown_field", fieldsTexts.unknown_field({ name: name.slice(0, 100) })),
+    ...errorOf("unknown_field", texts.unknown_field({ name: name.slice(0, 100) })),
     ...(near === undefined ? {} : { did_you_mean: near }),
   };
 }

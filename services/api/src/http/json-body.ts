@@ -2,6 +2,7 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
 import type { Outcome, Reader, Task } from "../compute/tasks.js";
 import { siteOf } from "../limiting/client-key.js";
 import { type BodyRefusal, type JsonRead, readJson, repeatedField, type Unreadable } from "./json-text.js";
+import { heed, languageIn, tongueFor } from "./language.js";
 import { sendProblem, sendRefusal } from "./send-problem.js";
 import type { Turns } from "./turns.js";
 
@@ -58,8 +59,10 @@ export function takeOnlyJson(app: FastifyInstance, { turns, away }: Readers): vo
     const { reader, refusesBodyAs = "invalid_scene" } = request.routeOptions.config;
     const take = (json: JsonRead) => {
       if (json.status === "unreadable") done(new UnreadableBody(json.why));
-      else if (json.status === "repeated") sendProblem(reply, repeatedField(json.pointer, refusesBodyAs));
+      else if (json.status === "repeated")
+        sendProblem(reply, repeatedField(json.pointer, refusesBodyAs, tongueFor(request).problems));
       else {
+        heed(request, languageIn(json.value));
         request.body = json.value;
         // In the same turn: what checks the value and works with it is the greater part.
         done();
@@ -71,12 +74,14 @@ export function takeOnlyJson(app: FastifyInstance, { turns, away }: Readers): vo
       takeHere(() => readJson(bytes));
       return;
     }
-    const task: Task = { kind: "read", reader, bytes };
+    const task: Task = { kind: "read", reader, bytes, language: tongueFor(request).language };
     away(request, reply, task, bytes.length / bytesPerUnit).then(
       (outcome) => {
         if (outcome === undefined || reply.sent) return;
-        if (outcome.status === "problem") sendProblem(reply, outcome.problem);
-        else if (outcome.status === "read") takeHere(() => outcome.json);
+        if (outcome.status === "problem") {
+          heed(request, outcome.language);
+          sendProblem(reply, outcome.problem);
+        } else if (outcome.status === "read") takeHere(() => outcome.json);
       },
       (error: unknown) => done(error instanceof Error ? error : new Error(String(error))),
     );

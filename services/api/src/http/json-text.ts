@@ -1,6 +1,6 @@
 import { problem } from "@sunfathom/answers";
 import type { FieldErrorCode, Problem } from "@sunfathom/contract";
-import { problemDetails, repeatedName as repeatedNameText } from "@sunfathom/words";
+import type { ProblemTexts } from "@sunfathom/words";
 import { repeatedName } from "./repeated-name.js";
 
 /** What a body that is not valid is refused as. */
@@ -39,8 +39,8 @@ export function readJson(bytes: Uint8Array): JsonRead {
 }
 
 /** The problem of a name that stands twice. */
-export function repeatedField(pointer: string, refusal: BodyRefusal): Problem {
+export function repeatedField(pointer: string, refusal: BodyRefusal, words: ProblemTexts): Problem {
   const code: FieldErrorCode = "repeated_field";
-  const errors = [{ pointer, code, ...repeatedNameText }];
-  return problem(refusal, problemDetails.invalid({ errors, more: false }), errors);
+  const errors = [{ pointer, code, ...words.repeatedName }];
+  return problem(refusal, words, words.details.invalid({ errors, more: false }), errors);
 }

@@ -1,4 +1,5 @@
 import { fieldErrorCodes } from "@sunfathom/contract";
+import { problems } from "@sunfathom/words/en/problems";
 import { describe, expect, it } from "vitest";
 import { operations } from "../operations.js";
 import { fitsQuery, queryFieldsOf, readQuery as read, refusedQuery } from "./query.js";
@@ -10,7 +11,8 @@ const fieldsFor = (path: string) => {
 };
 const light = fieldsFor("/v1/filter-choice");
 const mounting = fieldsFor("/v1/filter-mounting");
-const readQuery = (query: string) => read(query, light);
+const texts = problems.query;
+const readQuery = (query: string) => read(query, light, texts);
 
 const codes = (query: string) => readQuery(query).errors.map(({ pointer, code }) => `${pointer} ${code}`);
 
@@ -129,13 +131,17 @@ describe("a query string", () => {
 
 describe("a query string for another kind of scene", () => {
   it("is read by that scene's fields", () => {
-    const { scene, errors } = read("port_kind=flat&focal_length_mm=16&lens_interchangeable=false", mounting);
+    const { scene, errors } = read(
+      "port_kind=flat&focal_length_mm=16&lens_interchangeable=false",
+      mounting,
+      texts,
+    );
     expect(errors).toEqual([]);
     expect({ ...scene }).toEqual({ port_kind: "flat", focal_length_mm: 16, lens_interchangeable: false });
   });
 
   it.each(["1", "no", "TRUE", "False", "%20true"])("leaves %s to the check, as no yes and no no", (text) => {
-    const { scene } = read(`lens_interchangeable=${text}`, mounting);
+    const { scene } = read(`lens_interchangeable=${text}`, mounting, texts);
     expect(scene["lens_interchangeable"]).toBe(decodeURIComponent(text));
   });
 
@@ -143,7 +149,7 @@ describe("a query string for another kind of scene", () => {
     expect(fitsQuery(mounting, "lens_interchangeable")).toBe(true);
     expect(fitsQuery(mounting, "rings")).toBe(false);
     expect(fitsQuery(mounting, "water_type")).toBe(false);
-    expect(read("rings=52-67", mounting).errors).toEqual([
+    expect(read("rings=52-67", mounting, texts).errors).toEqual([
       expect.objectContaining({
         pointer: "/rings",
         code: "needs_post",
@@ -155,13 +161,17 @@ describe("a query string for another kind of scene", () => {
 
 describe("a request that takes no query", () => {
   it("names what it refuses", () => {
-    expect(refusedQuery("")).toEqual([]);
-    expect(refusedQuery("a=1&b%2Fc&%zz").map(({ pointer }) => pointer)).toEqual(["/a", "/b~1c", "/%zz"]);
+    expect(refusedQuery("", texts)).toEqual([]);
+    expect(refusedQuery("a=1&b%2Fc&%zz", texts).map(({ pointer }) => pointer)).toEqual([
+      "/a",
+      "/b~1c",
+      "/%zz",
+    ]);
   });
 
   // The codes are the contract's; each error says in words, too, what is wrong and what is allowed.
   it("says of each what is wrong and what is allowed", () => {
-    for (const { code, message, allowed } of refusedQuery("a=1&b")) {
+    for (const { code, message, allowed } of refusedQuery("a=1&b", texts)) {
       expect(fieldErrorCodes).toContain(code);
       expect(message).toContain("no query parameter");
       expect(allowed).toBe("no query parameters");

@@ -8,7 +8,7 @@ import {
   referenced,
   wireSchemas,
 } from "@sunfathom/contract";
-import { type QueryErrors, queryTexts } from "@sunfathom/words";
+import type { ProblemTexts, QueryErrors } from "@sunfathom/words";
 
 /** `list` also for what means nothing without one. */
 type Kind = "number" | "text" | "flag" | "list";
@@ -68,15 +68,16 @@ const flags: ReadonlyMap<string, boolean> = new Map([
 /**
  * Reads a scene from a query string: the one place where text becomes numbers, and nothing does so by chance.
  * @param query without its question mark
+ * @param texts for what is wrong with it
  */
-export function readQuery(query: string, fields: QueryFields): Query {
+export function readQuery(query: string, fields: QueryFields, texts: ProblemTexts["query"]): Query {
   // Without a prototype, so that a parameter called __proto__ is a name like any other.
   const scene: Record<string, unknown> = Object.create(null);
   const errors: FieldError[] = [];
   const seen = new Set<string>();
   const repeated = new Set<string>();
   const refuse = (name: string, code: Exclude<keyof QueryErrors, "unknown_field">) =>
-    errors.push({ pointer: member("", name), code, ...queryTexts[code]({ name }) });
+    errors.push({ pointer: member("", name), code, ...texts[code]({ name }) });
 
   for (const pair of query.split("&")) {
     if (pair === "") continue;
@@ -121,6 +122,7 @@ function decode(text: string): string | undefined {
 /** Errors for the parameters of a request that takes none of them. */
 export function refusedQuery(
   query: string,
+  texts: ProblemTexts["query"],
   taken: QueryErrors["unknown_field"]["taken"] = "none",
 ): FieldError[] {
   const names = query.split("&").filter((pair) => pair !== "");
@@ -129,7 +131,7 @@ export function refusedQuery(
     return {
       pointer: member("", name),
       code: "unknown_field" satisfies FieldErrorCode,
-      ...queryTexts.unknown_field({ name, taken }),
+      ...texts.unknown_field({ name, taken }),
     };
   });
 }

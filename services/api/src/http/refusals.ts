@@ -1,6 +1,6 @@
 import { problem } from "@sunfathom/answers";
 import type { Problem, ProblemCode } from "@sunfathom/contract";
-import { type ServiceDetail, type ServiceDetails, serviceDetails } from "@sunfathom/words";
+import type { ProblemTexts, ServiceDetail, ServiceDetails } from "@sunfathom/words";
 
 /** The problem that each reason of the service comes as. */
 const kinds: Readonly<Record<keyof ServiceDetails, ProblemCode>> = {
@@ -46,10 +46,12 @@ const kinds: Readonly<Record<keyof ServiceDetails, ProblemCode>> = {
 export const problemKind = ({ because }: ServiceDetail): ProblemCode => kinds[because];
 
 /** The problem of what the service refuses. */
-export const refusal = (detail: ServiceDetail): Problem => problem(problemKind(detail), textOf(detail));
+export const refusal = (detail: ServiceDetail, words: ProblemTexts): Problem =>
+  problem(problemKind(detail), words, textOf(detail, words));
 
 function textOf<Because extends keyof ServiceDetails>(
   detail: ServiceDetail & { because: Because } & ServiceDetails[Because],
+  { service }: ProblemTexts,
 ): string {
-  return serviceDetails[detail.because](detail);
+  return service[detail.because](detail);
 }

@@ -1,4 +1,5 @@
 import { problem } from "@sunfathom/answers";
+import { problems } from "@sunfathom/words/en/problems";
 import Fastify from "fastify";
 import { expect, it } from "vitest";
 import { sendProblem, sendRefusal } from "./send-problem.js";
@@ -8,7 +9,9 @@ const error = { pointer: "/depth_m", code: "out_of_range", message: "Too deep.",
 async function answers() {
   const app = Fastify({ genReqId: () => "one" });
   app.get("/plain", (_, reply) => sendRefusal(reply, { because: "nothing_for_you" }));
-  app.get("/full", (_, reply) => sendProblem(reply, problem("invalid_scene", "Too deep.", [error])));
+  app.get("/full", (_, reply) =>
+    sendProblem(reply, problem("invalid_scene", problems, "Too deep.", [error])),
+  );
   return { plain: await app.inject("/plain"), full: await app.inject("/full") };
 }
 

@@ -2,16 +2,17 @@ import { toJson } from "@sunfathom/answers";
 import type { Problem } from "@sunfathom/contract";
 import type { ServiceDetail } from "@sunfathom/words";
 import type { FastifyReply } from "fastify";
+import { tellLanguage, tongueFor } from "./language.js";
 import { refusal } from "./refusals.js";
 
 export const problemType = "application/problem+json; charset=utf-8";
 
-/** Ends a request with a problem (RFC 9457), which carries the request's id. */
+/** Ends a request with a problem (RFC 9457), which carries the request's id, and is in the language that the request asks for. */
 export function sendProblem(reply: FastifyReply, { errors, ...rest }: Problem): FastifyReply {
   const whole = { ...rest, request_id: reply.request.id, ...(errors === undefined ? {} : { errors }) };
   // Of an answer that came too late to be sent.
   reply.removeHeader("etag");
-  return reply
+  return tellLanguage(reply)
     .code(rest.status)
     .header("content-type", problemType)
     .header("cache-control", "no-store")
@@ -20,5 +21,5 @@ export function sendProblem(reply: FastifyReply, { errors, ...rest }: Problem): 
 
 /** The same for what the service refuses, and no field of the request alone is the cause of. */
 export function sendRefusal(reply: FastifyReply, detail: ServiceDetail): FastifyReply {
-  return sendProblem(reply, refusal(detail));
+  return sendProblem(reply, refusal(detail, tongueFor(reply.request).problems));
 }

@@ -1,5 +1,6 @@
 import type { Operation } from "@sunfathom/answers";
 import { reference, wireSchemas } from "@sunfathom/contract";
+import { problems } from "@sunfathom/words/en/problems";
 import { describe, expect, it } from "vitest";
 import { queryFieldsOf, readQuery } from "../http/query.js";
 import { operations } from "../operations.js";
@@ -74,7 +75,7 @@ describe.each(operations)("$name", (operation) => {
     const asked = Object.keys(wireSchemas[operation.request].properties ?? {});
     // What the reader of query strings itself refuses for its form.
     const refused = asked.filter((name) =>
-      readQuery(`${name}=1`, fields).errors.some(({ code }) => code === "needs_post"),
+      readQuery(`${name}=1`, fields, problems.query).errors.some(({ code }) => code === "needs_post"),
     );
     expect(refused.length).toBeGreaterThan(0);
     expect(Object.keys(querystring.properties)).toEqual([

@@ -3,10 +3,15 @@ import { reference } from "@sunfathom/contract";
 import { fieldsParameter } from "../http/fields-asked.js";
 import { fitsQuery, queryFieldsOf } from "../http/query.js";
 import { fieldsOf, schemaOf } from "./components.js";
-import { etagHeaders, postHeaders, problemResponses } from "./responses.js";
+import { etagHeaders, languageHeaders, postHeaders, problemResponses } from "./responses.js";
 import { withoutReference } from "./without-reference.js";
 
 const tags = ["Calculations"];
+
+const acceptLanguage = {
+  type: "string",
+  description: "Languages that the caller reads (RFC 9110, section 12.5.4), where `language` names none.",
+};
 
 /** What the description says of a calculation by POST. */
 export function calculationByPost(operation: Operation): object {
@@ -17,6 +22,10 @@ export function calculationByPost(operation: Operation): object {
     description: operation.description,
     "x-safe": true,
     querystring: { type: "object", properties: { [fieldsParameter]: fields(operation) } },
+    headers: {
+      type: "object",
+      properties: { "Accept-Language": acceptLanguage },
+    },
     body: {
       content: {
         "application/json": {
@@ -25,7 +34,7 @@ export function calculationByPost(operation: Operation): object {
       },
     },
     response: {
-      200: answer(operation, postHeaders),
+      200: answer(operation, { ...postHeaders, ...languageHeaders }),
       ...problemResponses([
         "invalid_scene",
         "invalid_query",
@@ -61,12 +70,17 @@ export function calculationByGet(operation: Operation): object {
     headers: {
       type: "object",
       properties: {
+        "Accept-Language": acceptLanguage,
         "If-None-Match": { type: "string", description: "Tag of the answer that the caller has." },
       },
     },
     response: {
-      200: answer(operation, etagHeaders),
-      304: { type: "null", description: "The caller has the answer.", headers: etagHeaders },
+      200: answer(operation, { ...etagHeaders, ...languageHeaders }),
+      304: {
+        type: "null",
+        description: "The caller has the answer.",
+        headers: { ...etagHeaders, ...languageHeaders },
+      },
       ...problemResponses(["invalid_scene", "invalid_query", "model_version_mismatch", "outside_the_model"]),
     },
   };

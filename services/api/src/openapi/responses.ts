@@ -44,6 +44,15 @@ export const commonHeaders: Record<string, Header> = {
   },
 };
 
+/** What an answer says that is in a language. */
+export const languageHeaders: Record<string, Header> = {
+  "Content-Language": {
+    type: "string",
+    description:
+      "Language of the texts: the `language` that was asked for, or what `Accept-Language` likes best.",
+  },
+};
+
 export const etagHeaders: Record<string, Header> = {
   ...commonHeaders,
   ETag: {
@@ -112,7 +121,7 @@ function problemResponse(codes: readonly ProblemCode[]): object {
   const [first] = refs;
   return {
     description: codes.map((code) => titles[code]).join(" Or: "),
-    headers: Object.assign({}, commonHeaders, ...codes.map((code) => headersOf[code])),
+    headers: Object.assign({}, commonHeaders, languageHeaders, ...codes.map((code) => headersOf[code])),
     content: {
       "application/problem+json": {
         schema: refs.length === 1 ? first : { oneOf: refs },

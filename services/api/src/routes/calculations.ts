@@ -6,8 +6,9 @@ import type { Outcome } from "../compute/tasks.js";
 import type { AnswerCache } from "../http/answer-cache.js";
 import { forMinutes, forTheModel } from "../http/caching.js";
 import { etagOf, matches } from "../http/etag.js";
-import { type FieldsAsked, fieldsReader, type Part } from "../http/fields-asked.js";
+import { type FieldsReader, fieldsReader, type Part } from "../http/fields-asked.js";
 import { KnownTags } from "../http/known-tags.js";
+import { tellLanguage, tongueFor } from "../http/language.js";
 import { queryOf } from "../http/path-of.js";
 import { type QueryFields, queryFieldsOf, readQuery } from "../http/query.js";
 import { acceptQuery, queryMethod } from "../http/query-method.js";
@@ -16,6 +17,7 @@ import { sendJson, tag } from "../http/send-json.js";
 import { sendProblem } from "../http/send-problem.js";
 import { calculationByGet, calculationByPost } from "../openapi/calculation.js";
 import { operations } from "../operations.js";
+import { operationIn, type Tongue } from "../tongues.js";
 
 type Prepared = ReturnType<Operation["prepare"]>;
 type Ready = Exclude<Prepared, Refused>;
@@ -30,6 +32,8 @@ interface Kept {
 /** What is to be answered. */
 interface Asked {
   operation: Named;
+  /** In which it is answered. */
+  tongue: Tongue;
   prepared: Ready;
   /** As it came in. */
   scene: unknown;
@@ -75,7 +79,7 @@ interface Exchange {
 /** What is asked by a route. */
 interface Route {
   operation: Named;
-  readFields: (query: string) => FieldsAsked;
+  readFields: FieldsReader;
 }
 
 function get(
@@ -89,31 +93,34 @@ function get(
   } = request;
   const { tags } = kept;
   const ifNoneMatch = headers["if-none-match"];
-  const known = tags.get(url);
+  const tongue = tongueFor(request);
+  tellLanguage(reply);
+  const place = `${tongue.language} ${url}`;
+  const known = tags.get(place);
   if (known !== undefined && matches(ifNoneMatch, known)) {
     tag(reply, known, lifetimeOf(url)).code(304).send();
     return;
   }
-  const asked = readFields(queryOf(url));
+  const asked = readFields(queryOf(url), tongue.problems.fields);
   if (asked.errors.length > 0) {
     refuseFields(reply, asked.errors);
     return;
   }
   const { part } = asked;
-  const { scene, errors } = readQuery(asked.query, fields);
-  const prepared = operation.prepare(scene, errors);
+  const { scene, errors } = readQuery(asked.query, fields, tongue.problems.query);
+  const prepared = operationIn(tongue, operation.name).prepare(scene, errors);
   if (prepared.status === "problem") {
     kept.computing.refuse(request, reply, prepared.problem);
     return;
   }
-  const etag = known ?? etagOfAnswer(operation, prepared, part);
-  tags.keep(url, etag);
+  const etag = known ?? etagOfAnswer(operation, tongue, prepared, part);
+  tags.keep(place, etag);
   if (matches(ifNoneMatch, etag)) {
     tag(reply, etag, lifetimeOf(url)).code(304).send();
     return;
   }
-  const etagOfWhole = part === undefined ? etag : etagOfAnswer(operation, prepared);
-  answerWith({ operation, prepared, scene, etag: etagOfWhole }, { request, reply }, kept, (bytes) =>
+  const etagOfWhole = part === undefined ? etag : etagOfAnswer(operation, tongue, prepared);
+  answerWith({ operation, tongue, prepared, scene, etag: etagOfWhole }, { request, reply }, kept, (bytes) =>
     sendJson(tag(reply, etag, lifetimeOf(url)), part?.of(bytes) ?? bytes),
   );
 }
@@ -123,20 +130,22 @@ const lifetimeOf = (url: string) => (/[?&]expect_model_version=/.test(url) ? for
 
 /** By POST, and by QUERY, whose answers may be kept and asked for again as those of GET may (RFC 10008, section 2). */
 function withScene({ operation, readFields }: Route, { request, reply }: Exchange, kept: Kept): void {
-  const prepared = operation.prepare(request.body);
+  const tongue = tongueFor(request);
+  tellLanguage(reply);
+  const prepared = operationIn(tongue, operation.name).prepare(request.body);
   if (prepared.status === "problem") {
     kept.computing.refuse(request, reply, prepared.problem);
     return;
   }
-  const { part } = readFields(queryOf(request.raw.url ?? ""));
-  const etag = etagOfAnswer(operation, prepared);
-  const ofPart = part === undefined ? etag : etagOfAnswer(operation, prepared, part);
+  const { part } = readFields(queryOf(request.raw.url ?? ""), tongue.problems.fields);
+  const etag = etagOfAnswer(operation, tongue, prepared);
+  const ofPart = part === undefined ? etag : etagOfAnswer(operation, tongue, prepared, part);
   const lifetime = request.method === queryMethod ? lifetimeOfScene(request.body) : undefined;
   if (lifetime !== undefined && matches(request.headers["if-none-match"], ofPart)) {
     tag(reply, ofPart, lifetime).code(304).send();
     return;
   }
-  answerWith({ operation, prepared, scene: request.body, etag }, { request, reply }, kept, (bytes) =>
+  answerWith({ operation, tongue, prepared, scene: request.body, etag }, { request, reply }, kept, (bytes) =>
     sendJson(tag(reply, ofPart, lifetime), part?.of(bytes) ?? bytes),
   );
 }
@@ -145,13 +154,14 @@ const lifetimeOfScene = (scene: unknown): string =>
   typeof scene === "object" && scene !== null && "expect_model_version" in scene ? forTheModel : forMinutes;
 
 /** @param part undefined for the whole answer */
-function etagOfAnswer({ name }: Operation, { canonical }: Ready, part?: Part): string {
-  return part === undefined ? etagOf(build, name, canonical) : etagOf(build, name, canonical, part.key);
+function etagOfAnswer({ name }: Operation, { language }: Tongue, { canonical }: Ready, part?: Part): string {
+  const whole = [build, name, language, canonical] as const;
+  return part === undefined ? etagOf(...whole) : etagOf(...whole, part.key);
 }
 
 /** Answers with bytes from the cache, or with what is worked out; or with why there is none. */
 function answerWith(
-  { operation: { name }, prepared, scene, etag }: Asked,
+  { operation: { name }, tongue: { language }, prepared, scene, etag }: Asked,
   { request, reply }: Exchange,
   { cache, computing }: Kept,
   sendBytes: (bytes: Buffer) => void,
@@ -162,7 +172,7 @@ function answerWith(
     return;
   }
   computing.do(request, reply, {
-    task: { kind: "calculation", name, scene },
+    task: { kind: "calculation", name, scene, language },
     cost: costOfCalculation(name, prepared.scene),
     here: () => outcomeOf(prepared),
     send: (outcome) => {

@@ -1,11 +1,18 @@
 import { z } from "zod/v3";
 import { withOptional, withOptionalBut } from "../../field/optional.js";
 import { everyResolvedSceneFields, everySceneFields } from "../every-scene.js";
+import { textsAskedFields } from "../texts-asked.js";
 import { mountingDefaults } from "./defaults.js";
 import { mountedFilterFields, ringsField } from "./filter.js";
 import { kindFields, lensFields } from "./lens.js";
 
-const mayBeLeftOut = { ...lensFields, ...mountedFilterFields, ...ringsField, ...everySceneFields };
+const mayBeLeftOut = {
+  ...lensFields,
+  ...mountedFilterFields,
+  ...ringsField,
+  ...everySceneFields,
+  ...textsAskedFields,
+};
 
 /** Camera, port and filter as a caller describes them; the cross-field rules say what else must be there. */
 export const MountingScene = z

@@ -3,6 +3,7 @@ import type { QuizAnswersRequest } from "@sunfathom/contract";
 import { cautionsOf, checkResponses, gradePaper, isBlank, openPaper, QuizProblem } from "@sunfathom/quiz";
 import type { FastifyInstance } from "fastify";
 import type { Computing } from "../../compute/computing.js";
+import { tongueFor } from "../../http/language.js";
 import { refuseQuery } from "../../http/refuse-query.js";
 import { sendJson } from "../../http/send-json.js";
 import { sendRefusal } from "../../http/send-problem.js";
@@ -25,7 +26,11 @@ export function quizAnswersRoute(
     onRequest: refuseQuery,
   };
   app.post("/v1/quiz-answers", options, async (request, reply) => {
-    const checked = checkRequest<QuizAnswersRequest>("QuizAnswersRequest", request.body);
+    const checked = checkRequest<QuizAnswersRequest>(
+      "QuizAnswersRequest",
+      request.body,
+      tongueFor(request).problems,
+    );
     if ("problem" in checked) {
       computing.refuse(request, reply, checked.problem);
       return reply;

@@ -3,6 +3,7 @@ import type { QuizItemsRequest } from "@sunfathom/contract";
 import { cautionsOf, publicItem } from "@sunfathom/quiz";
 import type { FastifyInstance } from "fastify";
 import type { Computing } from "../../compute/computing.js";
+import { tongueFor } from "../../http/language.js";
 import { refuseQuery } from "../../http/refuse-query.js";
 import { sendJson } from "../../http/send-json.js";
 import { drawItems, linkToMarking } from "../../openapi/quiz.js";
@@ -26,7 +27,11 @@ export function quizItemsRoute(
     onRequest: refuseQuery,
   };
   app.post("/v1/quiz-items", options, async (request, reply) => {
-    const checked = checkRequest<QuizItemsRequest>("QuizItemsRequest", request.body);
+    const checked = checkRequest<QuizItemsRequest>(
+      "QuizItemsRequest",
+      request.body,
+      tongueFor(request).problems,
+    );
     if ("problem" in checked) {
       computing.refuse(request, reply, checked.problem);
       return reply;

@@ -3,6 +3,7 @@ import type { QuizPackageRequest } from "@sunfathom/contract";
 import { type PackageFile, QuizProblem } from "@sunfathom/quiz";
 import type { FastifyInstance } from "fastify";
 import type { Computing } from "../../compute/computing.js";
+import { tongueFor } from "../../http/language.js";
 import { refuseQuery } from "../../http/refuse-query.js";
 import { packItems } from "../../openapi/quiz.js";
 import { mayAsk } from "./instructor.js";
@@ -27,7 +28,11 @@ export function quizPackagesRoute(
     onRequest: refuseQuery,
   };
   app.post("/v1/quiz-packages", options, async (request, reply) => {
-    const checked = checkRequest<QuizPackageRequest>("QuizPackageRequest", request.body);
+    const checked = checkRequest<QuizPackageRequest>(
+      "QuizPackageRequest",
+      request.body,
+      tongueFor(request).problems,
+    );
     if ("problem" in checked) {
       computing.refuse(request, reply, checked.problem);
       return reply;

@@ -1,9 +1,10 @@
 import { problem } from "@sunfathom/answers";
 import type { ProblemCode } from "@sunfathom/contract";
 import { QuizProblem, type QuizProblemCode, type QuizRefusal } from "@sunfathom/quiz";
-import { type FieldText, type QuizRefusals, quizRefusals } from "@sunfathom/words";
+import type { FieldText, ProblemTexts, QuizRefusals } from "@sunfathom/words";
 import type { FastifyReply } from "fastify";
 import { AlreadyAnswered } from "../../compute/computing.js";
+import { tongueFor } from "../../http/language.js";
 import { sendProblem } from "../../http/send-problem.js";
 
 /** The problem that each refusal of the quiz comes as. */
@@ -31,15 +32,16 @@ export function sendQuizProblem(reply: FastifyReply, error: unknown): FastifyRep
   if (error instanceof AlreadyAnswered) return reply;
   if (!(error instanceof QuizProblem)) throw error;
   const { code, parameters } = error.refusal;
-  const { message, allowed } = textOf(error.refusal);
+  const { problems } = tongueFor(reply.request);
+  const { message, allowed } = textOf(error.refusal, problems);
   const pointer = `/${error.field ?? ""}`;
   const found = { pointer, code, message, allowed, parameters };
-  return sendProblem(reply, problem(kinds[code], `${pointer}: ${message}`, [found]));
+  return sendProblem(reply, problem(kinds[code], problems, `${pointer}: ${message}`, [found]));
 }
 
-function textOf<Code extends QuizProblemCode>({
-  code,
-  parameters,
-}: QuizRefusal & { code: Code; parameters: QuizRefusals[Code] }): FieldText {
-  return quizRefusals[code](parameters);
+function textOf<Code extends QuizProblemCode>(
+  { code, parameters }: QuizRefusal & { code: Code; parameters: QuizRefusals[Code] },
+  { quiz }: ProblemTexts,
+): FieldText {
+  return quiz[code](parameters);
 }

@@ -1,0 +1,39 @@
+import { type Operation, operationsIn } from "@sunfathom/answers";
+import { type Language, languages } from "@sunfathom/contract";
+import type { ProblemTexts, Words } from "@sunfathom/words";
+import { en } from "@sunfathom/words/en";
+import { problems as enProblems } from "@sunfathom/words/en/problems";
+
+/** The texts of every language. One that is left out is an error of the compiler. */
+const texts: Readonly<Record<Language, { words: Words; problems: ProblemTexts }>> = {
+  en: { words: en, problems: enProblems },
+};
+
+/** All that the service says in one language. */
+export interface Tongue {
+  language: Language;
+  /** Every calculation. */
+  operations: readonly Operation[];
+  problems: ProblemTexts;
+}
+
+const tongueIn = (language: Language): Tongue => {
+  const { words, problems } = texts[language];
+  return { language, problems, operations: operationsIn(words, problems) };
+};
+
+const tongues = new Map(languages.map((language) => [language, tongueIn(language)]));
+
+/** @throws where there is no such language: then the program is wrong */
+export function tongueOf(language: Language): Tongue {
+  const tongue = tongues.get(language);
+  if (tongue === undefined) throw new Error(`Nobody speaks ${language}.`);
+  return tongue;
+}
+
+/** A calculation in a language, by its name. */
+export function operationIn({ operations }: Tongue, wanted: Operation["name"]): Operation {
+  const operation = operations.find(({ name }) => name === wanted);
+  if (operation === undefined) throw new Error(`There is no calculation ${wanted}.`);
+  return operation;
+}
