@@ -1,11 +1,12 @@
-import type { SceneProblemTexts, Words } from "@sunfathom/words";
 import { ConnectionError } from "../core/errors.js";
 import type { Language } from "../generated/types.js";
 
 /** What one language has to say offline. */
 export interface Tongue {
-  words: Words;
-  problems: SceneProblemTexts;
+  /** Of answers, by the path of what they answer. */
+  words: object;
+  /** Of scenes that are refused. */
+  problems: object;
 }
 
 /** English comes with each part; every other language is a file of its own, which only those load who ask for it. */

@@ -15,7 +15,7 @@ export const sceneProblemErrors: Readonly<Record<string, typeof ProblemError>> =
  * The error of what a part refused, in words, as a service's problem would become one.
  * @param texts of the language that was asked for; English ones when left out
  */
-export function refusalError(refusal: object, texts: SceneProblemTexts = sceneProblems): ProblemError {
-  const problem = sayRefusal(refusal as Refusal, texts);
+export function refusalError(refusal: object, texts: object = sceneProblems): ProblemError {
+  const problem = sayRefusal(refusal as Refusal, texts as SceneProblemTexts);
   return new (sceneProblemErrors[problem.type] ?? ProblemError)(problem, problem);
 }

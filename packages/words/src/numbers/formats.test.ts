@@ -6,6 +6,8 @@ import { es } from "../cldr/es.js";
 import { fr } from "../cldr/fr.js";
 import { formatsOf } from "./formats.js";
 
+/** No minus before 0. The library of types is older than this word. */
+const signDisplay = "negative" as "auto";
 const blanks = (text: string): string => text.replace(/[\u00a0\u202f]/g, " ");
 const numbers = [0, 0.04, -0.04, 0.5, 1, 1.5, 1.96, 2, 7, 12.25, 999, 1000, 9999, 10_000, 1_234_567];
 const words = ["a", "b", "c", "d", "e"];
@@ -15,7 +17,7 @@ describe.each(Object.entries({ en, de, es, fr }))("numbers in %s", (language, ta
 
   it.each([0, 1, 2])("are written as Intl writes them, with %d decimals", (decimals) => {
     const fixed = { minimumFractionDigits: decimals, maximumFractionDigits: decimals } as const;
-    const plain = new Intl.NumberFormat(language, { ...fixed, useGrouping: false, signDisplay: "negative" });
+    const plain = new Intl.NumberFormat(language, { ...fixed, useGrouping: false, signDisplay });
     for (const value of numbers) {
       const rounded = Number(value.toFixed(decimals));
       expect(formats.shown(value, decimals)).toBe(plain.format(rounded));
@@ -25,7 +27,7 @@ describe.each(Object.entries({ en, de, es, fr }))("numbers in %s", (language, ta
             ...fixed,
             style: "percent",
             useGrouping: false,
-            signDisplay: "negative",
+            signDisplay,
           }).format(rounded / 100),
         ),
       );

@@ -92,7 +92,7 @@ describe.each(operations)("$name", (operation) => {
   it("by GET may be asked with a tag, and says that the caller has the answer", () => {
     const { headers, response } = get(operation);
     expect(headers.type).toBe("object");
-    expect(Object.keys(headers.properties)).toEqual(["If-None-Match"]);
+    expect(Object.keys(headers.properties)).toEqual(["Accept-Language", "If-None-Match"]);
     expect(headers.properties["If-None-Match"]).toMatchObject({ type: "string" });
     expect(headers.properties["If-None-Match"]?.description).toMatch(/^Tag .+\.$/);
     expect(response["304"]).toMatchObject({ type: "null", description: "The caller has the answer." });
