@@ -38,10 +38,14 @@ describe("Accept-Language", () => {
 });
 
 describe("a body", () => {
-  it.each([[{ language: "en" }, "en"], [{ language: "tlh" }], [{ language: ["en"] }], [{}], [null], ["en"]])(
-    "%j asks for %s",
-    (body, wanted) => {
-      expect(languageIn(body)).toBe(wanted);
-    },
-  );
+  it.each([
+    [{ language: "en" }, "en"],
+    [{ language: "tlh" }, undefined],
+    [{ language: ["en"] }, undefined],
+    [{}, undefined],
+    [null, undefined],
+    ["en", undefined],
+  ])("%j asks for %s", (body, wanted) => {
+    expect(languageIn(body)).toBe(wanted);
+  });
 });
