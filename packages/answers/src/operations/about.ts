@@ -7,6 +7,8 @@ export interface SceneSize {
   lamps: number;
   /** Filters to choose from. */
   filters: number;
+  /** How many of them are the caller's own. */
+  owned: number;
   /** Stretches of the dive with and without the filter. */
   legs: number;
 }

@@ -17,6 +17,10 @@ export const recoveryCost = ({ depths, lamps }: SceneSize): number => 120 + dept
 export const choiceCost = ({ depths, filters, lamps }: SceneSize): number =>
   depths * filters * 1.6 + 30 + depths * lamps;
 
+/** In each state of the world the best of what is owned at three depths, the others at one. */
+export const rankingCost = ({ depths, owned }: SceneSize): number =>
+  13 * (owned + (depths > 1 ? 2 * Math.min(owned, 4) : 0));
+
 export const planCost = (size: SceneSize): number =>
   choiceCost(size) +
   2 * mixedCost(size) +

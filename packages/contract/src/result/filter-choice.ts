@@ -44,6 +44,25 @@ export const OtherFinish = z
   })
   .describe("What another finish makes of the advised choice, the runner-up and no filter.");
 
+export const RankedFilter = z
+  .object({
+    filter_kind: choice(FilterVerdict, { description: "A filter of the `kit`, or `none`.", example: "red" }),
+    filter_density: density("Its density; absent for `none` and for a measured filter.", 0.6).optional(),
+    filter_id: filterId("Its `id`; absent for `none`.").optional(),
+    colour_error_delta_e00: ColourErrorEstimate.describe("Its mean colour error over the range (CIEDE2000)."),
+    probability_best: share(
+      "Probability that nothing else of the ranking is better: that its colour error, with what a filter must gain to be worth mounting, is the least. They add up to 1.",
+      0.71,
+    ),
+    filter_loss_stops: LossEstimate.describe("What it costs in exposure; zero for `none`."),
+    serves_min_depth_m: depth(
+      "Shallow end of the part of the range in which it does better than no filter (or `none` no worse than any filter); absent if nowhere.",
+      6,
+    ).optional(),
+    serves_max_depth_m: depth("Deep end of that part; absent if nowhere.", 18).optional(),
+  })
+  .describe("One of what is owned, and how well it would do.");
+
 export const FilterAtDepth = z
   .object({
     depth_m: depth("Depth that this part of the answer is for.", 12),
@@ -110,6 +129,22 @@ export const FilterChoiceAnswer = z
         },
       ],
     }),
+    ranking: list(RankedFilter, {
+      description:
+        "Everything to choose from, `none` included, the advised choice first and then by colour error, with what a filter must gain to be worth mounting; absent without a `kit`. Of the advised choice and the runner-up the error is worked out at all depths, of the others its spread at both ends of the range and in the middle.",
+      example: [
+        {
+          filter_kind: "red",
+          filter_density: 0.6,
+          filter_id: "red-55",
+          colour_error_delta_e00: { low: 7.4, likely: 8.4, high: 9.7 },
+          probability_best: 0.71,
+          filter_loss_stops: { low: 1.1, likely: 1.3, high: 1.5 },
+          serves_min_depth_m: 6,
+          serves_max_depth_m: 18,
+        },
+      ],
+    }).optional(),
     verdict: choice(Clarity, { description: "How clear the choice is.", example: "clear" }),
     colour_error_delta_e00: ColourErrorEstimate.describe(
       "Mean colour error of a 24-patch chart over the range with the advised choice (CIEDE2000).",

@@ -7,21 +7,18 @@ import { depthsOf } from "../light/depths.js";
 import { measuredCurve } from "../light/measured-curve.js";
 import { requireLight, requireSeenThrough } from "../light/require-light.js";
 import { lightSources } from "../light/sources.js";
-import { stageAt } from "../light/stage.js";
-import { underwater } from "../light/underwater.js";
-import { itemAt, lastOf, mapEach, type NonEmpty } from "../lists/non-empty.js";
+import { itemAt, lastOf, mapEach, middleItem, type NonEmpty } from "../lists/non-empty.js";
 import type { Estimate, UncertaintyCause } from "../result/common.js";
 import type { FilterAtDepth, FilterChoiceFigures } from "../result/filter-choice.js";
 import type { Scene } from "../scene/scene.js";
 import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
 import { normalCdf } from "../uncertainty/normal.js";
-import type { Nuisance } from "../uncertainty/nuisance.js";
 import { mapRising } from "../uncertainty/percentiles.js";
-import { propagate, shareOfCauses, sigmaOf } from "../uncertainty/propagate.js";
+import { type Propagated, propagate, shareOfCauses, sigmaOf } from "../uncertainty/propagate.js";
 import { type Candidate, candidateFilter, NO_FILTER } from "./candidates.js";
-import { costOf, type Decision, decide } from "./decide.js";
+import { costOf, type Decision, decide, type Scored } from "./decide.js";
 import type { Merit } from "./merit.js";
-import { creditedErrors, type Judged, judge, rangeError } from "./merits.js";
+import { creditedErrors, type Judged, judgeIn, rangeError, type Sight, sightOf } from "./merits.js";
 import { type Search, searchFilters } from "./search.js";
 import { servedBy } from "./served.js";
 
@@ -38,11 +35,10 @@ const SOURCES = [
 ];
 
 /** Luminance that a candidate takes in the middle of the range, stops. */
-function luminanceLoss(conditions: Conditions, nuisance: Nuisance, candidate: Candidate): number {
-  const { scene } = conditions;
-  const stage = stageAt(underwater(conditions, nuisance), (scene.min_depth_m + scene.max_depth_m) / 2);
-  const seen = multiply(stage.subject, candidateFilter(candidate, nuisance));
-  return Math.log2(integrateProduct(stage.subject, Y_BAR) / integrateProduct(seen, Y_BAR));
+export function luminanceLoss({ stages, nuisance }: Sight, candidate: Candidate): number {
+  const { subject } = middleItem(stages);
+  const seen = multiply(subject, candidateFilter(candidate, nuisance));
+  return Math.log2(integrateProduct(subject, Y_BAR) / integrateProduct(seen, Y_BAR));
 }
 
 /**
@@ -57,12 +53,39 @@ function requireSeenThroughKit(conditions: Conditions): void {
   }
 }
 
+/** One state of the world, and what is known of it when others are asked for. */
+export interface InState {
+  sight: Sight;
+  without: Judged;
+  /** Errors of those that the choice is between. */
+  known: readonly Scored[];
+}
+
+/** What all candidates come to in one state, in their order; nothing where the choice alone is asked for. */
+export interface Others {
+  errors: Float64Array;
+  losses_stops: Float64Array;
+}
+export type AskOthers = (search: Search) => (state: InState) => Others;
+const NO_OTHERS: Others = { errors: new Float64Array(), losses_stops: new Float64Array() };
+const askNone: AskOthers = () => () => NO_OTHERS;
+
+interface StateFigures {
+  advisedError: number;
+  runnerUpError: number;
+  withoutError: number;
+  losesBy: number;
+  loss: number;
+  others: Others;
+}
+
 /** A choice before it is told why. */
 export interface Choice {
   conditions: Conditions;
   search: Search;
   answer: FilterChoiceFigures;
   advised: Judged;
+  propagated: Propagated<StateFigures>;
   uncertainty: UncertaintyCause[];
   sources: string[];
 }
@@ -71,7 +94,11 @@ export interface Choice {
  * The filter for a range of depths among these candidates, of which the first is no filter.
  * @throws SceneProblem without any light, or for a sun or water outside the model's domain.
  */
-export function chooseAmong(scene: Scene, candidates: Readonly<NonEmpty<Candidate>>): Choice {
+export function chooseAmong(
+  scene: Scene,
+  candidates: Readonly<NonEmpty<Candidate>>,
+  askOthers: AskOthers = askNone,
+): Choice {
   const conditions = conditionsOf(scene);
   requireLight(conditions);
   requireSeenThroughKit(conditions);
@@ -83,9 +110,11 @@ export function chooseAmong(scene: Scene, candidates: Readonly<NonEmpty<Candidat
   const runnerUp = decision.runnerUp.candidate;
   const isFilter = advised.kind !== "none";
 
+  const othersIn = askOthers(search);
   const propagated = propagate(
-    (nuisance) => {
-      const [without, first, second] = judge(conditions, nuisance, depths, [NO_FILTER, advised, runnerUp]);
+    (nuisance): StateFigures => {
+      const sight = sightOf(conditions, nuisance, depths);
+      const [without, first, second] = judgeIn(sight, [NO_FILTER, advised, runnerUp]);
       const error = (judged: Judged) => rangeError(judged, { without, redIsGone, lightIsKnown, changeable });
       const [advisedError, runnerUpError] = [error(first), error(second)];
       return {
@@ -93,7 +122,16 @@ export function chooseAmong(scene: Scene, candidates: Readonly<NonEmpty<Candidat
         runnerUpError,
         withoutError: error(without),
         losesBy: runnerUpError - advisedError,
-        loss: isFilter ? luminanceLoss(conditions, nuisance, advised) : 0,
+        loss: isFilter ? luminanceLoss(sight, advised) : 0,
+        others: othersIn({
+          sight,
+          without,
+          known: [
+            { candidate: NO_FILTER, delta_e00: error(without) },
+            { candidate: advised, delta_e00: advisedError },
+            { candidate: runnerUp, delta_e00: runnerUpError },
+          ],
+        }),
       };
     },
     [...causesOf(conditions), ...FILTER_CAUSES],
@@ -135,12 +173,17 @@ export function chooseAmong(scene: Scene, candidates: Readonly<NonEmpty<Candidat
     search,
     answer,
     advised: of(advised),
+    propagated,
     uncertainty: shareOfCauses(propagated, (figures) => (sigma > 0 ? figures.losesBy : figures.advisedError)),
     sources: [...new Set([...lightSources(conditions), ...SOURCES, ...balanceSources(scene)])],
   };
 }
 
-const described = ({ kind, density, id }: Candidate): { filter_density?: number; filter_id?: string } => ({
+export const described = ({
+  kind,
+  density,
+  id,
+}: Candidate): { filter_density?: number; filter_id?: string } => ({
   ...(kind === "none" || density === undefined ? {} : { filter_density: density }),
   ...(id === undefined ? {} : { filter_id: id }),
 });
@@ -185,7 +228,7 @@ const asGoodBand = ({
     : {};
 
 /** A difference of colours is none below zero, however wide its spread. */
-const atLeastZero = (e: Estimate): Estimate => mapRising(e, (x) => Math.max(0, x));
+export const atLeastZero = (e: Estimate): Estimate => mapRising(e, (x) => Math.max(0, x));
 
 /** Neutral density to add where the shallow end is too bright for the camera's limits. */
 const neutralDensity = ({ neutral_stops }: Merit): { neutral_density?: number } =>

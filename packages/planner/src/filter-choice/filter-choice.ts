@@ -8,6 +8,7 @@ import { chooseAmong } from "./choose.js";
 import { finishOf } from "./merits.js";
 import { wantedWithMoreLight } from "./more-light.js";
 import { underOtherFinishes } from "./other-finishes.js";
+import { askAll, rankingOf } from "./ranking.js";
 import { filterReasons } from "./reasons.js";
 
 /**
@@ -16,7 +17,7 @@ import { filterReasons } from "./reasons.js";
  * @throws SceneProblem without any light, or for a sun or water outside the model's domain.
  */
 export function filterChoice(scene: Scene): FilterChoiceAnswer {
-  const choice = chooseAmong(scene, candidatesFor(scene));
+  const choice = chooseAmong(scene, candidatesFor(scene), scene.kit && askAll);
   const { answer, conditions, search, uncertainty, sources } = choice;
   const depths = depthsOf(scene);
   const { decision, redIsGone, changeable } = search;
@@ -28,6 +29,7 @@ export function filterChoice(scene: Scene): FilterChoiceAnswer {
   return {
     ...answer,
     finish: finishOf(scene),
+    ...(scene.kit ? { ranking: rankingOf(choice, depths) } : {}),
     other_finishes: otherwise.map(({ answer }) => answer),
     reasons,
     cautions: cautionsFor(scene, { reasons, uncertainty, advises }),

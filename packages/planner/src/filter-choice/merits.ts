@@ -1,6 +1,6 @@
-import { cameraState } from "../camera/camera-state.js";
+import { type CameraState, cameraState } from "../camera/camera-state.js";
 import type { Conditions } from "../light/conditions.js";
-import { stageAt } from "../light/stage.js";
+import { type Stage, stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
 import { itemAt, mapBoth, mapEach, type NonEmpty } from "../lists/non-empty.js";
 import type { Finish, Scene } from "../scene/scene.js";
@@ -17,23 +17,48 @@ export interface Judged {
 /** How the pictures of a scene are finished. */
 export const finishOf = ({ finish }: Scene): Finish => finish ?? "in_camera";
 
-/** One judgement for each candidate, in their order. */
-export function judge<const Candidates extends readonly Candidate[]>(
+/** One state of the world as a camera meets it, depth by depth. */
+export interface Sight {
+  nuisance: Nuisance;
+  camera: CameraState;
+  finish: Finish;
+  stages: Readonly<NonEmpty<Stage>>;
+}
+
+export function sightOf(
   conditions: Conditions,
   nuisance: Nuisance,
   depths: Readonly<NonEmpty<number>>,
-  candidates: Candidates,
-): { [Place in keyof Candidates]: Judged } {
+): Sight {
   const finish = finishOf(conditions.scene);
   const world = underwater(conditions, nuisance);
-  const camera = cameraState(conditions.scene, nuisance, finish);
-  const stages = mapEach(depths, (depth_m) => stageAt(world, depth_m));
+  return {
+    nuisance,
+    camera: cameraState(conditions.scene, nuisance, finish),
+    finish,
+    stages: mapEach(depths, (depth_m) => stageAt(world, depth_m)),
+  };
+}
+
+/** One judgement for each candidate, in their order, as it is in that state. */
+export function judgeIn<const Candidates extends readonly Candidate[]>(
+  { nuisance, camera, finish, stages }: Sight,
+  candidates: Candidates,
+): { [Place in keyof Candidates]: Judged } {
   const judged = candidates.map((candidate): Judged => {
     const filter = candidateFilter(candidate, nuisance);
     return { candidate, merits: mapEach(stages, (stage) => meritOf(stage, filter, camera, finish)) };
   });
   return judged as { [Place in keyof Candidates]: Judged };
 }
+
+/** One judgement for each candidate, in their order. */
+export const judge = <const Candidates extends readonly Candidate[]>(
+  conditions: Conditions,
+  nuisance: Nuisance,
+  depths: Readonly<NonEmpty<number>>,
+  candidates: Candidates,
+): { [Place in keyof Candidates]: Judged } => judgeIn(sightOf(conditions, nuisance, depths), candidates);
 
 /** The candidate that leaves the least error at a depth; the first of equals. */
 export const leastErrorAt = (judged: Readonly<NonEmpty<Judged>>, d: number): Judged =>

@@ -3,6 +3,9 @@ export type NonEmpty<T> = [T, ...T[]];
 
 export const lastOf = <T>(list: Readonly<NonEmpty<T>>): T => list[list.length - 1] ?? list[0];
 
+/** Of an odd number of items the one in their middle. */
+export const middleItem = <T>(list: Readonly<NonEmpty<T>>): T => list[(list.length - 1) / 2] ?? list[0];
+
 /** The list itself, once it is known to hold something. @throws RangeError when it is empty. */
 export function nonEmpty<T>(list: readonly T[], what: string): NonEmpty<T> {
   const [first, ...others] = list;

@@ -12,6 +12,23 @@ export interface FilterChoiceAnswer
   finish: Finish;
   /** What the other finishes make of the advised choice, its runner-up and no filter. */
   other_finishes: OtherFinish[];
+  /** No filter and every filter of the kit, the one advised first; absent without a kit. */
+  ranking?: NonEmpty<RankedFilter>;
+}
+
+/** One of what is owned. */
+export interface RankedFilter {
+  filter_kind: FilterVerdict;
+  filter_density?: number;
+  filter_id?: string;
+  /** Mean colour error over the range. */
+  colour_error_delta_e00: Estimate;
+  /** Probability that nothing else of the ranking is better, given what a filter has to earn. */
+  probability_best: number;
+  filter_loss_stops: Estimate;
+  /** Part of the range in which it leaves less error than no filter, or no filter no more than any. */
+  serves_min_depth_m?: number;
+  serves_max_depth_m?: number;
 }
 
 export interface FilterChoiceFigures {

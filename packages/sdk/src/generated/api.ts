@@ -159,7 +159,7 @@ export class Calculations {
   }
 
   /**
-   * Which filter to mount on the lens. None, red, magenta or another kind, its density, the depths that it serves, and the runner-up with how much it loses by. Judged by the colours of a 24-patch chart after the camera has done what it can.
+   * Which filter to mount on the lens. None, red, magenta or another kind, its density, the depths that it serves, and the runner-up with how much it loses by; with a `kit` everything in it, ranked. Judged by the colours of a 24-patch chart after the camera has done what it can.
    * @param scene see `Scene` for fields, units and defaults
    * @returns `FilterChoiceAnswer`, or rejects with a `SunfathomError`
    * @example

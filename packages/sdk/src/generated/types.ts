@@ -1058,6 +1058,10 @@ export type FilterChoiceAnswer = {
      */
     other_finishes: Array<OtherFinish>;
     /**
+     * Everything to choose from, `none` included, the advised choice first and then by colour error, with what a filter must gain to be worth mounting; absent without a `kit`. Of the advised choice and the runner-up the error is worked out at all depths, of the others its spread at both ends of the range and in the middle.
+     */
+    ranking?: Array<RankedFilter> | undefined;
+    /**
      * How clear the choice is.
      */
     verdict: Clarity;
@@ -3006,6 +3010,44 @@ export type QuizTopic = 'light' | 'filter' | 'exposure' | 'balance' | 'lamps' | 
  * Units of the texts: `metric`, or `metric_and_imperial` with feet behind metres.
  */
 export type QuizUnits = 'metric' | 'metric_and_imperial';
+
+/**
+ * One of what is owned, and how well it would do.
+ */
+export type RankedFilter = {
+    /**
+     * A filter of the `kit`, or `none`.
+     */
+    filter_kind: FilterVerdict;
+    /**
+     * Its density; absent for `none` and for a measured filter. 0 to 3.
+     */
+    filter_density?: number | undefined;
+    /**
+     * Its `id`; absent for `none`.
+     */
+    filter_id?: string | undefined;
+    /**
+     * Its mean colour error over the range (CIEDE2000).
+     */
+    colour_error_delta_e00: ColourErrorEstimate;
+    /**
+     * Probability that nothing else of the ranking is better: that its colour error, with what a filter must gain to be worth mounting, is the least. They add up to 1. 0 to 1.
+     */
+    probability_best: number;
+    /**
+     * What it costs in exposure; zero for `none`.
+     */
+    filter_loss_stops: LossEstimate;
+    /**
+     * Shallow end of the part of the range in which it does better than no filter (or `none` no worse than any filter); absent if nowhere. 0.1 to 100 m.
+     */
+    serves_min_depth_m?: number | undefined;
+    /**
+     * Deep end of that part; absent if nowhere. 0.1 to 100 m.
+     */
+    serves_max_depth_m?: number | undefined;
+};
 
 /**
  * One light over another, in stops, negative where it is the weaker one, as percentiles of what it may be.

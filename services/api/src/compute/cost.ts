@@ -54,11 +54,13 @@ export function costOfCalculation(name: OperationName, scene: object): number {
   const range_m = max_depth_m - min_depth_m;
   const dearWater = latitude_deg === undefined && card_samples === undefined ? 0 : common;
   const lookedForWater = visibility_m === undefined ? 0 : seenWater;
+  const owned = kit?.filter(({ item }) => item === "lens_filter").length ?? 0;
   const size: SceneSize = {
     depths: range_m === 0 ? 1 : depthsOfRange,
     range_m,
     lamps: lamps?.length ?? 0,
-    filters: kit === undefined ? filtersOfGrid : 1 + kit.filter(({ item }) => item === "lens_filter").length,
+    filters: kit === undefined ? filtersOfGrid : 1 + owned,
+    owned,
     legs: rest.filter_change_underwater === "flip" || rest.filter_change_underwater === "clip_on" ? 2 : 1,
   };
   return Math.ceil(1 + dearWater + lookedForWater + (costs.get(name)?.(size) ?? 0));

@@ -9,7 +9,7 @@ import { sayParts } from "../../say/say-parts.js";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
 import { type Saying, taking } from "../calculation.js";
-import { choiceCost } from "../costs.js";
+import { choiceCost, rankingCost } from "../costs.js";
 
 export const say = (planned: ReturnType<typeof plan>, texts: Words["filter-choice"]) =>
   sayParts(planned, texts);
@@ -24,8 +24,8 @@ export const filterChoice = taking(lightScene)({
 export const about: About<SceneExampleName> = {
   summary: "Which filter to mount on the lens",
   description:
-    "None, red, magenta or another kind, its density, the depths that it serves, and the runner-up with how much it loses by. Judged by the colours of a 24-patch chart after the camera has done what it can.",
+    "None, red, magenta or another kind, its density, the depths that it serves, and the runner-up with how much it loses by; with a `kit` everything in it, ranked. Judged by the colours of a 24-patch chart after the camera has done what it can.",
   examples: ["seen_from_the_boat", "outer_reef_morning", "harbour_wall_afternoon", "night_wreck"],
   brief: ["filter_kind", "filter_density", "filter_id", "verdict", "filter_loss_stops.likely"],
-  cost: choiceCost,
+  cost: (size) => choiceCost(size) + rankingCost(size),
 };
