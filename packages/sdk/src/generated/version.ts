@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "e6f9f772ed65fc1914667b818a1d52d41ca74660d799a872bb0d7aef113ab8cc";
+export const descriptionHash = "07305f8eb8badbb6c099e6ea460e087674a0aeda9e5db7bbf7c67cd49335d5fe";
