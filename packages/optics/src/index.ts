@@ -56,6 +56,7 @@ export * from "./water/path-attenuation.js";
 export * from "./water/pure-water.js";
 export * from "./water/raman-bartlett-1998.js";
 export * from "./water/water-description.js";
+export { VISIBILITY_INDEX, visibilityFromBeam_m } from "./water/visibility.js";
 export * from "./water/water-from-clarity.js";
 export * from "./water/water-from-name.js";
 export * from "./water/water-hue.js";

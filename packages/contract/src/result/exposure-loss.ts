@@ -95,11 +95,14 @@ export const ExposureAtDepth = z
       "Illuminance on the subject, daylight and lamps together, as a dome receptor in its place that faces the camera meters it.",
     ),
     exposure_value_ev100: ExposureValueEstimate.describe(
-      "Subject level: exposure value at ISO 100 that a solid subject asks for, as a dome receptor meters it (ISO 2720, C = 340), distance, port and filter included. Settings and verdict go by it.",
+      "Subject level: exposure value at ISO 100 that a solid subject asks for, as a dome receptor meters it (ISO 2720, C = 340), distance, port and filter included. Settings and verdict go by this plus `haze_gain_stops`.",
     ),
     card_exposure_value_ev100: ExposureValueEstimate.describe(
       "The same for a flat card across the way to the camera, which tilts with it, as a flat receptor of ISO 2720 (C = 250) in its place meters it. Upright under a high sun it gets less light than a dome, which also sees what comes from above.",
     ),
+    haze_gain_stops: LossEstimate.describe(
+      "How much brighter haze makes the subject, as the camera meters it: daylight that the water in front of it scatters into the lens. It takes contrast. Absent without daylight.",
+    ).optional(),
     scene_exposure_value_ev100: ExposureValueEstimate.describe(
       "Scene level: exposure value at ISO 100 that a meter in the housing comes to, which averages the picture: a third subject, a third sea floor where there is one, and the rest open water (shares are a judgement). Absent without daylight.",
     ).optional(),

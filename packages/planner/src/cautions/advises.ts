@@ -27,6 +27,7 @@ const ADVISED_BY: Readonly<Record<string, readonly Advice[]>> = {
   cct_without_meaning: ["balance"],
   cct_beyond_locus: ["balance"],
   haze_is_the_limit: ["closer"],
+  subject_out_of_sight: ["closer"],
   lit_haze: ["closer"],
   to_lead: ["light", "closer"],
   come_closer: ["closer"],

@@ -8,6 +8,7 @@ export interface FilterMainReasons {
   filter_earns: { filter: NamedFilter; min_m: number; max_m: number; with_e: number; without_e: number };
   no_filter_earns: { best: NamedFilter; best_change: number; worthwhile: number };
   no_filter_owned: Nothing;
+  subject_out_of_sight: { distance_m: number; visibility_m: number };
   change_at_depth: { from_m: number; to_m: number };
   serves_part_of_range: { from_m: number; to_m: number };
   part_would_gain: { kind: FilterVerdict; from_m: number; to_m: number };

@@ -14,6 +14,7 @@ import {
   withKd,
 } from "../../../../test/support/scenes.js";
 import { exposureLoss } from "../exposure-loss/exposure-loss.js";
+import { meteredOnSubject } from "../exposure-loss/sensitivity.js";
 import { filterChoice } from "../filter-choice/filter-choice.js";
 import { handDepth } from "../light/hand-depth.js";
 import { mixedLight } from "../mixed-light/mixed-light.js";
@@ -99,7 +100,7 @@ describe("the plan", () => {
       filter_density: choice.filter_density ?? 0,
     });
     expect(stepOf(advice, "start_exposure")?.parameters).toMatchObject({
-      ev: filtered.depths[0].exposure_value_ev100.likely,
+      ev: meteredOnSubject(filtered.depths[0]),
     });
     expect(advice.reasons.map(({ code }) => code)).toContain("filter_adds_no_red");
   });
@@ -114,7 +115,7 @@ describe("a filter that is changed at depth", () => {
     const down = advice.steps.filter((s) => s.phase === "going_down" && s.code === "filter_in");
     const up = advice.steps.filter((s) => s.phase === "coming_up" && s.code === "filter_out");
     expect([...down, ...up].map(({ depth_m }) => depth_m)).toEqual([change, change]);
-    const bare = exposureLoss(scene).depths[0].exposure_value_ev100.likely;
+    const bare = meteredOnSubject(exposureLoss(scene).depths[0]);
     expect(stepOf(advice, "start_exposure")?.parameters).toMatchObject({ ev: bare });
     expect(advice.balance_depths_descending_m).toContain(change);
   });

@@ -6,7 +6,7 @@ import {
   settingsFor,
 } from "../camera/exposure-settings.js";
 import type { Setting } from "../codes/steps.js";
-import { sensitivityFor } from "../exposure-loss/sensitivity.js";
+import { meteredOnSubject, sensitivityFor } from "../exposure-loss/sensitivity.js";
 import { handDepth } from "../light/hand-depth.js";
 import { itemAt, lastOf, type NonEmpty, nonEmpty } from "../lists/non-empty.js";
 import type { ExposureAtDepth } from "../result/exposure-loss.js";
@@ -94,7 +94,7 @@ function densityFor(excess: number, kit: readonly KitItem[] = []): { density: nu
 export function exposurePlanFor(scene: Scene, legs: Readonly<NonEmpty<Leg>>): ExposurePlan {
   const limits = limitsOf(scene);
   const points = legs.flatMap((leg) =>
-    leg.exposure.depths.map((exposure) => ({ leg, exposure, ev: exposure.exposure_value_ev100.likely })),
+    leg.exposure.depths.map((exposure) => ({ leg, exposure, ev: meteredOnSubject(exposure) })),
   );
   const excess = points.map(({ ev }) => excessAt(ev, limits));
   const most = Math.max(...excess);

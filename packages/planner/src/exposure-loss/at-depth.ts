@@ -71,7 +71,9 @@ export function exposureAtDepth(
     subject_illuminance_lx: mapRising(budget.log2SubjectLux, (l) => 2 ** l),
     exposure_value_ev100: budget.ev100,
     card_exposure_value_ev100: budget.cardEv100,
-    ...(inDaylight ? { scene_exposure_value_ev100: budget.sceneEv100 } : {}),
+    ...(inDaylight
+      ? { haze_gain_stops: atLeastZero(budget.hazeGain), scene_exposure_value_ev100: budget.sceneEv100 }
+      : {}),
     ...verdictFields(settings, budget.meteredEv100, limits),
     iso: settings.iso,
     f_number: settings.f_number,

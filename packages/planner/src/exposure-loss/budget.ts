@@ -5,10 +5,11 @@ import {
   illuminance_lx,
   lossStops,
   multiply,
-  pathTransmittance,
   type Spectrum,
 } from "@sunfathom/optics";
-import { cardDaylightAt, subjectDaylightAt } from "../light/daylight-at-depth.js";
+import { cardDaylightAt, DOME_AS_FLAT, subjectDaylightAt } from "../light/daylight-at-depth.js";
+import { contrastLoss, hazeAt } from "../light/haze.js";
+import { METER_GREY } from "../light/picture-mean.js";
 import {
   CLEAR_LAMPS,
   downwellingAt,
@@ -36,7 +37,9 @@ export interface Budget {
   cardEv100: number;
   /** Of the whole picture, as a meter in the housing averages it; 0 without daylight and not to be shown. */
   sceneEv100: number;
-  /** Of what the camera is exposed for: the subject or, where it exposes by itself by day, the picture. */
+  /** What haze over a grey subject adds to it as the camera sees it; 0 without daylight and not to be shown. */
+  hazeGain: number;
+  /** Of what the camera is exposed for: the subject with its haze or, where it exposes by itself by day, the picture. */
   meteredEv100: number;
   /** Contrast against open water that is lost on the way to the camera, in stops. */
   contrast: number;
@@ -49,6 +52,8 @@ export function budgetAt(world: Underwater, lensFilter: Spectrum, depth_m: numbe
   const card = add(cardDaylightAt(world, depth_m), lamps);
   const arriving = multiply(subject, towardsCamera(world));
   const filtered = illuminance_lx(multiply(arriving, lensFilter));
+  const haze = world.daylight ? illuminance_lx(multiply(hazeAt(world, depth_m), lensFilter)) : 0;
+  const hazeGain = Math.log2(1 + haze / (METER_GREY * DOME_AS_FLAT * filtered));
   const lux = illuminance_lx(subject);
   const down = illuminance_lx(downwellingAt(world, depth_m));
   const below = world.daylight ? illuminance_lx(world.daylight.below.downwelling) : 0;
@@ -75,13 +80,8 @@ export function budgetAt(world: Underwater, lensFilter: Spectrum, depth_m: numbe
       PORT * illuminance_lx(multiply(multiply(card, towardsCamera(world)), lensFilter)),
     ),
     sceneEv100,
-    meteredEv100: isAuto ? sceneEv100 : ev100,
+    hazeGain,
+    meteredEv100: isAuto ? sceneEv100 : ev100 + hazeGain,
     contrast: contrastLoss(world, subject),
   };
-}
-
-/** Contrast falls with the beam: what is scattered, however little, no longer draws the edge (Duntley 1963). Luminance mean. */
-function contrastLoss(world: Underwater, subject: Spectrum): number {
-  const beam = pathTransmittance(world.water.beam_attenuation_per_m, world.scene.subject_distance_m);
-  return lossStops(illuminance_lx(subject), illuminance_lx(multiply(subject, beam)));
 }

@@ -11,6 +11,7 @@ import {
 import type { ExposureAtDepth } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
 import { exposureLoss } from "./exposure-loss.js";
+import { meteredOnSubject } from "./sensitivity.js";
 
 const at = (scene: Scene): ExposureAtDepth => exposureLoss(scene).depths[0];
 const TYPES = ["I", "IB", "II", "III", "1C", "3C", "5C", "7C"];
@@ -57,9 +58,21 @@ describe("the budget from the surface to the sensor", () => {
     );
     // EV = log2(N^2 / t) - log2(S / 100)
     expect(Math.log2(d.f_number ** 2 / d.shutter_s) - Math.log2(d.iso / 100)).toBeCloseTo(
-      d.exposure_value_ev100.likely,
+      meteredOnSubject(d),
       9,
     );
+  });
+
+  it("haze over the subject adds to what the camera meters on it: more the farther, up to open water alone; none by night", () => {
+    const { haze_gain_stops: none } = at(NIGHT_WRECK);
+    expect(none).toBeUndefined();
+    const from = (subject_distance_m: number) => at({ ...REEF, subject_distance_m });
+    const [near, middle, far, farther] = [0.1, 2, 60, 90].map(from);
+    expect(near.haze_gain_stops?.likely).toBeLessThan(0.03);
+    expect(middle.haze_gain_stops?.likely).toBeGreaterThan(near.haze_gain_stops?.likely ?? Number.NaN);
+    // Nothing of the subject is left: twice as far, the camera meters the same water.
+    expect(meteredOnSubject(farther)).toBeCloseTo(meteredOnSubject(far), 2);
+    expect(farther.exposure_value_ev100.likely).toBeLessThan(far.exposure_value_ev100.likely - 1);
   });
 
   it("the port takes what leaving the water takes (0.543, Voss & Flora 2017) and a little for the window, at any depth and by night", () => {
@@ -189,7 +202,7 @@ describe("what does not fit", () => {
   });
 
   it("too dark: what is missing is named, more of it the deeper, and the ways out that are enough are enough", () => {
-    const dark: Scene = { ...daylightScene("5C", 15, 12), max_iso: 800 };
+    const dark: Scene = { ...daylightScene("5C", 15, 12), max_iso: 200 };
     const d = at(dark);
     expect(d.verdict).toBe("too_dark");
     const missing = d.shortfall_stops?.likely ?? 0;
@@ -210,16 +223,20 @@ describe("what does not fit", () => {
     expect(lit.shortfall_stops?.likely ?? 0).toBeLessThan(0.2);
   });
 
-  it("with a filter on: taking it off is among the ways, and gains what the filter takes", () => {
+  it("with a filter on: taking it off is among the ways, and gains what the filter takes, of the subject's light and of its haze", () => {
     const dark: Scene = {
       ...daylightScene("5C", 15, 12),
-      max_iso: 800,
+      max_iso: 200,
       filter_kind: "magenta",
       filter_density: 0.9,
     };
     const d = at(dark);
     const off = d.ways_to_pay.find((w) => w.way === "filter_off");
-    expect(off?.gains_stops).toBeCloseTo(d.lens_filter_loss_stops.likely, 9);
+    // Haze has nearly the subject's colour.
+    expect(off?.gains_stops).toBeCloseTo(d.lens_filter_loss_stops.likely, 1);
+    const bare = at({ ...dark, filter_kind: "neutral", filter_density: 0 });
+    expect(off?.gains_stops).toBeGreaterThan(0);
+    expect(meteredOnSubject(bare)).toBeGreaterThan(meteredOnSubject(d) + 1);
   });
 
   it("is said at each depth of a range, deepest darkest", () => {

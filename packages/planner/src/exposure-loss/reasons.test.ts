@@ -4,8 +4,9 @@ import { BRIGHT_REEF, daylightScene, NIGHT_WRECK } from "../../../../test/suppor
 import type { ExposureLossAnswer } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
 import { exposureLoss } from "./exposure-loss.js";
+import { meteredOnSubject } from "./sensitivity.js";
 
-const DARK: Scene = { ...daylightScene("5C", 15, 12), max_iso: 800 };
+const DARK: Scene = { ...daylightScene("5C", 15, 12), max_iso: 200 };
 const codesOf = ({ reasons }: ExposureLossAnswer) => reasons.map(({ code }) => code);
 const parametersOf = ({ reasons }: ExposureLossAnswer, code: string, nth = 0) =>
   (reasons.filter((reason) => reason.code === code)[nth]?.parameters ?? {}) as Readonly<
@@ -21,7 +22,7 @@ describe("the reasons of an exposure", () => {
         depth_m: end.depth_m,
         iso: end.iso,
         f_number: end.f_number,
-        ev: end.exposure_value_ev100.likely,
+        ev: meteredOnSubject(end),
       });
     });
     const single = codesOf(exposureLoss(daylightScene("IB", 45, 5)));
@@ -56,7 +57,7 @@ describe("the reasons of an exposure", () => {
     expect(parametersOf(answer, "too_dark")).toEqual({
       depth_m: 12,
       shortfall_stops: deepest.shortfall_stops?.likely,
-      iso: 800,
+      iso: 200,
       f_number: 2.8,
     });
     expect(codesOf(answer)).toContain("any_filter_would_worsen");
@@ -87,13 +88,13 @@ describe("the reasons of an exposure", () => {
   });
 
   it("say that subject and whole picture ask for exposures more than a stop apart, by how much and which way", () => {
-    // Green water is brighter than a subject in it, whichever way; in clear water against the sun the subject is in shade.
-    const green = exposureLoss({ ...daylightScene("3C", 50, 8), sun_side: "beside" });
-    const against = exposureLoss({ ...daylightScene("IB", 25, 8), sun_side: "in_frame" });
+    // Against the sun the near subject is in shade, and the water behind it is not.
+    const green = exposureLoss({ ...daylightScene("3C", 25, 8), sun_side: "in_frame", subject_distance_m: 0.3 });
+    const against = exposureLoss({ ...daylightScene("1C", 25, 8), sun_side: "in_frame", subject_distance_m: 0.3 });
     const clear = exposureLoss(daylightScene("IB", 60, 8));
     for (const answer of [green, against]) {
-      const [{ exposure_value_ev100: subject, scene_exposure_value_ev100: scene }] = answer.depths;
-      const stops = (scene?.likely ?? Number.NaN) - subject.likely;
+      const [depth] = answer.depths;
+      const stops = (depth.scene_exposure_value_ev100?.likely ?? Number.NaN) - meteredOnSubject(depth);
       expect(stops).toBeGreaterThan(1);
       expect(parametersOf(answer, "levels_apart")).toEqual({ depth_m: 8, stops });
     }
@@ -138,6 +139,7 @@ describe("each reason of an exposure", () => {
     DARK,
     { ...DARK, filter_kind: "magenta", filter_density: 0.6 },
     { ...daylightScene("3C", 50, 5), subject_distance_m: 5 },
+    { ...daylightScene("1C", 25, 8), sun_side: "in_frame", subject_distance_m: 0.3 },
   ];
 
   it("is told as computed", () => {

@@ -5,6 +5,7 @@ import { hasLensFilter } from "../light/lens-filter.js";
 import { lastOf, type NonEmpty } from "../lists/non-empty.js";
 import type { ExposureAtDepth } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
+import { meteredOnSubject } from "./sensitivity.js";
 
 type Reason = CodedReason<ExposureLossReasons & LightReasons>;
 
@@ -20,11 +21,10 @@ const LEVELS_APART_STOPS = 1;
 const AUTO_IS_OFF_STOPS = 1 / 3;
 
 /** How much brighter the picture is on the whole than its subject. */
-const levelsApart = ({
-  depth_m,
-  exposure_value_ev100: { likely: subject },
-  scene_exposure_value_ev100: scene,
-}: ExposureAtDepth) => ({ depth_m, stops: scene ? scene.likely - subject : 0 });
+const levelsApart = (exposure: ExposureAtDepth) => {
+  const { depth_m, scene_exposure_value_ev100: scene } = exposure;
+  return { depth_m, stops: scene ? scene.likely - meteredOnSubject(exposure) : 0 };
+};
 
 export function exposureReasons(scene: Scene, answers: Readonly<NonEmpty<ExposureAtDepth>>): Reason[] {
   const shallowest = answers[0];
@@ -48,9 +48,9 @@ export function exposureReasons(scene: Scene, answers: Readonly<NonEmpty<Exposur
   }
   for (const answer of answers.length > 1 ? [shallowest, deepest] : [shallowest]) {
     if (answer.verdict !== "fits") continue;
-    const { depth_m, iso, f_number, exposure_value_ev100 } = answer;
+    const { depth_m, iso, f_number } = answer;
     reasons.push(
-      reason("exposure_fits", "computed", { depth_m, iso, f_number, ev: exposure_value_ev100.likely }),
+      reason("exposure_fits", "computed", { depth_m, iso, f_number, ev: meteredOnSubject(answer) }),
     );
   }
   const isAuto = scene.exposure_mode === "auto";

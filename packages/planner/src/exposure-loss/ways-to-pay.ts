@@ -218,7 +218,8 @@ function shallower({ conditions, missing, depth_m, ev100 }: Task): WayToPay | un
 function lamp({ conditions, missing, depth_m }: Task): WayToPay {
   const world = underwater(conditions, NOMINAL);
   const budget = budgetAt(world, lensFilterOf(conditions.scene, NOMINAL), depth_m);
-  const wanted_lx = 2 ** budget.log2SubjectLux * (2 ** missing - 1);
+  // What a lamp adds has to lift subject and haze together.
+  const wanted_lx = 2 ** (budget.log2SubjectLux + budget.hazeGain) * (2 ** missing - 1);
   const left = world.path_per_m.map((k) => Math.exp(-k * USUAL_LAMP.distance_m));
   const throughWater = illuminance_lx(multiply(perLumen(whiteLampPerLumen(USUAL_LAMP.cct_K)), left));
   const share = beamShareAt(

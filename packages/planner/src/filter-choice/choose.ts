@@ -105,7 +105,7 @@ export function chooseAmong(
   const depths = depthsOf(scene);
   const changeable = scene.filter_change_underwater !== "none";
   const search = searchFilters(conditions, depths, { changeable, candidates });
-  const { judged, decision, worthwhile, redIsGone, lightIsKnown } = search;
+  const { judged, decision, worthwhile, redIsGone, mayGain } = search;
   const advised = decision.advised.candidate;
   const runnerUp = decision.runnerUp.candidate;
   const isFilter = advised.kind !== "none";
@@ -115,7 +115,7 @@ export function chooseAmong(
     (nuisance): StateFigures => {
       const sight = sightOf(conditions, nuisance, depths);
       const [without, first, second] = judgeIn(sight, [NO_FILTER, advised, runnerUp]);
-      const error = (judged: Judged) => rangeError(judged, { without, redIsGone, lightIsKnown, changeable });
+      const error = (judged: Judged) => rangeError(judged, { without, redIsGone, mayGain, changeable });
       const [advisedError, runnerUpError] = [error(first), error(second)];
       return {
         advisedError,
@@ -142,7 +142,7 @@ export function chooseAmong(
   const sigma = sigmaOf(propagated, (figures) => figures.losesBy);
   const probability_better = runnerUp === advised ? 0 : normalCdf(-gap / Math.max(1e-6, sigma));
 
-  const credited = (of: Judged) => creditedErrors(of, { without: judged[0], redIsGone, lightIsKnown });
+  const credited = (of: Judged) => creditedErrors(of, { without: judged[0], redIsGone, mayGain });
   const of = (candidate: Candidate): Judged => judged.find((j) => j.candidate === candidate) ?? judged[0];
   const answer: FilterChoiceFigures = {
     filter_kind: advised.kind,
@@ -191,13 +191,13 @@ export const described = ({
 function atDepth(
   depth_m: number,
   d: number,
-  { judged, worthwhile, redIsGone, lightIsKnown }: Search,
+  { judged, worthwhile, redIsGone, mayGain }: Search,
   advised: Judged,
 ): FilterAtDepth {
   const best = decide(
     judged.map((j) => ({
       candidate: j.candidate,
-      delta_e00: itemAt(creditedErrors(j, { without: judged[0], redIsGone, lightIsKnown }), d),
+      delta_e00: itemAt(creditedErrors(j, { without: judged[0], redIsGone, mayGain }), d),
     })),
     worthwhile,
   ).advised;

@@ -1,6 +1,7 @@
 import { type Reason as CodedReason, reasonsOf } from "../codes/coded.js";
 import type { FilterMainReasons } from "../codes/filter-choice.js";
 import { depthsOf } from "../light/depths.js";
+import { isOutOfSight, visibilityOf_m } from "../light/sight.js";
 import { itemAt, lastOf } from "../lists/non-empty.js";
 import { named } from "./candidates.js";
 import type { Choice } from "./choose.js";
@@ -55,7 +56,7 @@ export function mainReasons(choice: Choice, otherwise?: readonly UnderFinish[]):
 
 /** Where a filter stops being worth it, and what to do where nothing on the lens helps. */
 function rangeReasons(choice: Choice, otherwise: readonly UnderFinish[] | undefined): Reason[] {
-  const { conditions, answer } = choice;
+  const { conditions, answer, search } = choice;
   const { scene, daylight } = conditions;
   const { serves_min_depth_m: from_m, serves_max_depth_m: to_m, change_depths_m } = answer;
   const error = answer.colour_error_delta_e00.likely;
@@ -78,7 +79,7 @@ function rangeReasons(choice: Choice, otherwise: readonly UnderFinish[] | undefi
       }),
     );
   }
-  if (daylight && scene.lamps.length === 0 && error > HOPELESS_DELTA_E00 && isHopeless(choice, otherwise)) {
+  if (search.mayGain && daylight && scene.lamps.length === 0 && error > HOPELESS_DELTA_E00 && isHopeless(choice, otherwise)) {
     reasons.push(reason("only_lamps_would_help", "computed", { error }));
   }
   return reasons;
@@ -131,6 +132,13 @@ function mainReason({ conditions, search: { decision, worthwhile }, answer }: Ch
     });
   }
   if (!decision.bestFilter) return reason("no_filter_owned", "computed");
+  if (isOutOfSight(conditions)) {
+    const { subject_distance_m: distance_m } = scene;
+    return reason("subject_out_of_sight", "computed", {
+      distance_m,
+      visibility_m: visibilityOf_m(conditions),
+    });
+  }
   return reason("no_filter_earns", "computed", {
     best: named(decision.bestFilter.candidate),
     best_change: decision.bestFilter.delta_e00 - answer.colour_error_without_delta_e00.likely,

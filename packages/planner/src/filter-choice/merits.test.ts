@@ -9,7 +9,7 @@ import type { Finish, Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { type Candidate, candidateFilter, GRID, NO_FILTER } from "./candidates.js";
 import { type Merit, meritOf } from "./merit.js";
-import { isLightKnown, type Judged, judge, rangeError } from "./merits.js";
+import { type Judged, judge, mayFilterGain, rangeError } from "./merits.js";
 import { whereRedIsGone } from "./red-is-gone.js";
 
 const scene = daylightScene("IB", 45, 5, 12);
@@ -54,11 +54,11 @@ describe("the error over a range", () => {
     without: NonEmpty<number>,
     changeable: boolean,
     redIsGone: boolean[] = [],
-    lightIsKnown = true,
+    mayGain = true,
   ) => {
     const merit = some();
     const bare: Judged = { ...erring(merit, without), candidate: NO_FILTER };
-    return rangeError(erring(merit, of), { without: bare, redIsGone, lightIsKnown, changeable });
+    return rangeError(erring(merit, of), { without: bare, redIsGone, mayGain, changeable });
   };
 
   it("is the mean over its depths where the mount does not change", () => {
@@ -83,13 +83,13 @@ describe("the error over a range", () => {
 });
 
 describe("light whose colours are known", () => {
-  const lit = (lamps: Scene["lamps"]) => isLightKnown(conditionsOf({ ...atNight(scene), lamps }));
+  const lit = (lamps: Scene["lamps"]) => mayFilterGain(conditionsOf({ ...atNight(scene), lamps }));
   const { cct_K: _, ...unnamed } = TWO_LAMPS;
   const named = { ...unnamed, led: "LED-B4" };
 
   it("is daylight, with lamps or without, and that of lamps whose LEDs are all named", () => {
-    expect(isLightKnown(conditionsOf(scene))).toBe(true);
-    expect(isLightKnown(conditionsOf({ ...scene, lamps: [TWO_LAMPS] }))).toBe(true);
+    expect(mayFilterGain(conditionsOf(scene))).toBe(true);
+    expect(mayFilterGain(conditionsOf({ ...scene, lamps: [TWO_LAMPS] }))).toBe(true);
     expect([lit([named]), lit([TWO_LAMPS]), lit([named, TWO_LAMPS])]).toEqual([true, false, false]);
   });
 

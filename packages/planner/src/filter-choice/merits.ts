@@ -1,5 +1,6 @@
 import { type CameraState, cameraState } from "../camera/camera-state.js";
 import type { Conditions } from "../light/conditions.js";
+import { isOutOfSight } from "../light/sight.js";
 import { type Stage, stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
 import { itemAt, mapBoth, mapEach, type NonEmpty } from "../lists/non-empty.js";
@@ -69,8 +70,8 @@ export interface Comparison {
   /** The camera without a filter. */
   without: Judged;
   redIsGone: readonly boolean[];
-  /** Whether the colours of the light are known well enough to credit a filter with any gain. */
-  lightIsKnown: boolean;
+  /** Whether a filter can be credited with any gain in this light and at this distance. */
+  mayGain: boolean;
   /** Whether the mount lets the diver change at depth. */
   changeable: boolean;
 }
@@ -79,19 +80,26 @@ export interface Comparison {
  * Lamps alone, told by their colour temperature, have a spectrum that is only taken: what a filter gains under white LEDs that CIE 15
  * tells apart differs by as much as it gains at all. A lamp that names its LED has a known one.
  */
-export const isLightKnown = ({ daylight, scene }: Conditions): boolean =>
+const isLightKnown = ({ daylight, scene }: Conditions): boolean =>
   daylight !== undefined || scene.lamps.every(({ led }) => led !== undefined);
 
 /**
+ * A filter is credited with what it gains where the light is known and the subject can be seen: beyond what one can see, it changes the
+ * colour of the haze and nothing else.
+ */
+export const mayFilterGain = (conditions: Conditions): boolean =>
+  isLightKnown(conditions) && !isOutOfSight(conditions);
+
+/**
  * Colour errors of a candidate, depth by depth. Where nothing of red is red a filter is credited with no gain: what it betters
- * there is the fit to green and blue. Nor is it where the light is not known.
+ * there is the fit to green and blue. Nor is it where the light is not known or the subject is out of sight.
  */
 export function creditedErrors(
   { candidate, merits }: Judged,
-  { without, redIsGone, lightIsKnown }: Pick<Comparison, "without" | "redIsGone" | "lightIsKnown">,
+  { without, redIsGone, mayGain }: Pick<Comparison, "without" | "redIsGone" | "mayGain">,
 ): Readonly<NonEmpty<number>> {
   return mapEach(merits, ({ delta_e00 }, d) =>
-    candidate.kind === "none" || (lightIsKnown && !redIsGone[d])
+    candidate.kind === "none" || (mayGain && !redIsGone[d])
       ? delta_e00
       : Math.max(delta_e00, itemAt(without.merits, d).delta_e00),
   );

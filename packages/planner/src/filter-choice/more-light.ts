@@ -21,7 +21,7 @@ const withEnoughLight = (conditions: Conditions): Conditions => ({
 export function wantedWithMoreLight(
   conditions: Conditions,
   depths: Readonly<NonEmpty<number>>,
-  { judged, decision, worthwhile, redIsGone, lightIsKnown, changeable }: Search,
+  { judged, decision, worthwhile, redIsGone, mayGain, changeable }: Search,
 ): Candidate | undefined {
   const { advised, asGood, bestFilter } = decision;
   if (!conditions.daylight || !bestFilter) return undefined;
@@ -42,7 +42,7 @@ export function wantedWithMoreLight(
     ...denser.map(({ candidate }) => candidate),
   ]);
   const [without, held] = lit;
-  const error = (j: Judged): number => rangeError(j, { without, redIsGone, lightIsKnown, changeable });
+  const error = (j: Judged): number => rangeError(j, { without, redIsGone, mayGain, changeable });
   const wanted = decide(
     lit.map((j) => ({ candidate: j.candidate, delta_e00: error(j) })),
     worthwhile,

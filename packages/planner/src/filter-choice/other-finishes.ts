@@ -5,7 +5,7 @@ import type { Finish } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { type Candidate, NO_FILTER, named } from "./candidates.js";
 import { cheapest, worthwhileFor } from "./decide.js";
-import { type Comparison, finishOf, isLightKnown, type Judged, judge, rangeError } from "./merits.js";
+import { type Comparison, finishOf, mayFilterGain, type Judged, judge, rangeError } from "./merits.js";
 
 const FINISHES: readonly Finish[] = ["in_camera", "basic_edit", "matched"];
 
@@ -33,8 +33,8 @@ export function underOtherFinishes(
     .map((finish) => {
       const finished = { ...conditions, scene: { ...conditions.scene, finish } };
       const [none, first, second] = judge(finished, NOMINAL, depths, [NO_FILTER, advised, runnerUp]);
-      const lightIsKnown = isLightKnown(conditions);
-      const error = (of: Judged) => rangeError(of, { without: none, redIsGone, lightIsKnown, changeable });
+      const mayGain = mayFilterGain(conditions);
+      const error = (of: Judged) => rangeError(of, { without: none, redIsGone, mayGain, changeable });
       // The advised choice first: of equals it stays.
       const scored = [first, second, none].map((of) => ({ candidate: of.candidate, delta_e00: error(of) }));
       const best = cheapest(scored, worthwhileFor(finish)).candidate;

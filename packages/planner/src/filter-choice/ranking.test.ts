@@ -12,7 +12,7 @@ import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { candidatesFor } from "./candidates.js";
 import { costOf, worthwhileFor } from "./decide.js";
 import { filterChoice } from "./filter-choice.js";
-import { finishOf, isLightKnown, judge, rangeError } from "./merits.js";
+import { finishOf, mayFilterGain, judge, rangeError } from "./merits.js";
 import { whereRedIsGone } from "./red-is-gone.js";
 
 const lens = (filter_kind: "red" | "magenta" | "blue", filter_density: number): KitItem => ({
@@ -157,7 +157,7 @@ describe("how likely each of a kit is the best", () => {
       const comparison = {
         without: judged[0],
         redIsGone,
-        lightIsKnown: isLightKnown(conditions),
+        mayGain: mayFilterGain(conditions),
         changeable: false,
       };
       const costs = judged.map((j) => costOf(j.candidate, rangeError(j, comparison), worthwhile));

@@ -22,13 +22,13 @@ const FEW: Readonly<Record<"leading" | "behind", Few>> = { leading: endsAndMiddl
 
 /** What all candidates come to in each state of the world. Those that the choice is not between are judged at a few depths. */
 export const askAll: AskOthers = (search) => {
-  const { judged, worthwhile, lightIsKnown, changeable } = search;
+  const { judged, worthwhile, mayGain, changeable } = search;
   const [bare] = judged;
   const gone = nonEmpty(search.redIsGone, "depths");
   const over = (few: Few, without: Judged): Comparison => ({
     without: { candidate: NO_FILTER, merits: few(without.merits) },
     redIsGone: few(gone),
-    lightIsKnown,
+    mayGain,
     changeable,
   });
   const nominal = judged.map((j) => rangeError(j, { ...search, without: bare }));
@@ -100,10 +100,10 @@ const EVEN_DELTA_E00 = 1e-9;
 function servedIn(
   depths: Readonly<NonEmpty<number>>,
   of: Judged,
-  { judged, redIsGone, lightIsKnown }: Search,
+  { judged, redIsGone, mayGain }: Search,
 ): Pick<RankedFilter, "serves_min_depth_m" | "serves_max_depth_m"> {
   const [without, ...filters] = judged;
-  const credited = (j: Judged) => creditedErrors(j, { without, redIsGone, lightIsKnown });
+  const credited = (j: Judged) => creditedErrors(j, { without, redIsGone, mayGain });
   const ofFilters = filters.map(credited);
   const leastOfFilters = mapEach(
     depths,

@@ -239,6 +239,7 @@ describe("what else is said", () => {
       { ...gradedScene("5C", 20, 12), max_iso: 1600 },
       gradedScene("IB", 50, 3.5),
       gradedScene("IB", 50, 28, 42),
+      { ...gradedScene("7C", 45, 3), subject_distance_m: 5 },
     ];
     const told = new Map(
       scenes.flatMap((scene) => filterChoice(scene).reasons).map(({ code, basis }) => [code, basis]),

@@ -4,10 +4,10 @@ import type { NonEmpty } from "../lists/non-empty.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { beyondBand, type Candidate, finerThan } from "./candidates.js";
 import { type Decision, decide, worthwhileFor } from "./decide.js";
-import { type Comparison, finishOf, isLightKnown, type Judged, judge, rangeError } from "./merits.js";
+import { type Comparison, finishOf, mayFilterGain, type Judged, judge, rangeError } from "./merits.js";
 import { whereRedIsGone } from "./red-is-gone.js";
 
-export interface Search extends Pick<Comparison, "redIsGone" | "changeable" | "lightIsKnown"> {
+export interface Search extends Pick<Comparison, "redIsGone" | "changeable" | "mayGain"> {
   /** Every candidate that was tried; the first is no filter. */
   judged: Readonly<NonEmpty<Judged>>;
   decision: Decision;
@@ -47,8 +47,8 @@ function decidedAmong(
   { redIsGone, changeable }: Pick<Search, "redIsGone" | "changeable">,
 ): Search {
   const worthwhile = worthwhileFor(finishOf(conditions.scene));
-  const lightIsKnown = isLightKnown(conditions);
-  const comparison = { without: judged[0], redIsGone, lightIsKnown, changeable };
+  const mayGain = mayFilterGain(conditions);
+  const comparison = { without: judged[0], redIsGone, mayGain, changeable };
   const scored = judged.map((j) => ({ candidate: j.candidate, delta_e00: rangeError(j, comparison) }));
-  return { judged, decision: decide(scored, worthwhile), worthwhile, redIsGone, lightIsKnown, changeable };
+  return { judged, decision: decide(scored, worthwhile), worthwhile, redIsGone, mayGain, changeable };
 }

@@ -36,6 +36,8 @@ export interface ExposureAtDepth {
   exposure_value_ev100: Estimate;
   /** The same for a flat card across the way to the camera, tilting with it, as a flat receptor of ISO 2720 meters it. */
   card_exposure_value_ev100: Estimate;
+  /** What haze over the subject adds to the exposure value that the camera meters on it; absent without daylight. */
+  haze_gain_stops?: Estimate;
   /** The same for what a meter in the housing averages over subject, sea floor and open water; absent without daylight. */
   scene_exposure_value_ev100?: Estimate;
   verdict: ExposureVerdict;

@@ -809,13 +809,17 @@ export type ExposureAtDepth = {
      */
     subject_illuminance_lx: IlluminanceEstimate;
     /**
-     * Subject level: exposure value at ISO 100 that a solid subject asks for, as a dome receptor meters it (ISO 2720, C = 340), distance, port and filter included. Settings and verdict go by it.
+     * Subject level: exposure value at ISO 100 that a solid subject asks for, as a dome receptor meters it (ISO 2720, C = 340), distance, port and filter included. Settings and verdict go by this plus `haze_gain_stops`.
      */
     exposure_value_ev100: ExposureValueEstimate;
     /**
      * The same for a flat card across the way to the camera, which tilts with it, as a flat receptor of ISO 2720 (C = 250) in its place meters it. Upright under a high sun it gets less light than a dome, which also sees what comes from above.
      */
     card_exposure_value_ev100: ExposureValueEstimate;
+    /**
+     * How much brighter haze makes the subject, as the camera meters it: daylight that the water in front of it scatters into the lens. It takes contrast. Absent without daylight.
+     */
+    haze_gain_stops?: LossEstimate | undefined;
     /**
      * Scene level: exposure value at ISO 100 that a meter in the housing comes to, which averages the picture: a third subject, a third sea floor where there is one, and the rest open water (shares are a judgement). Absent without daylight.
      */

@@ -1,4 +1,5 @@
 import type { DiveStep } from "../../result/dive-advice.js";
+import { meteredOnSubject } from "../../exposure-loss/sensitivity.js";
 import type { ExposureAtDepth } from "../../result/exposure-loss.js";
 import type { Decisions } from "../decisions.js";
 import { startOfPlan } from "../exposure-plan.js";
@@ -6,10 +7,10 @@ import { step } from "./step.js";
 import { tooDark } from "./too-dark.js";
 
 /** What the whole picture asks for beyond the subject, in stops: the compensation that gives the subject its own exposure. */
-const brighterThanSubject = ({
-  exposure_value_ev100: subject,
-  scene_exposure_value_ev100: picture = subject,
-}: ExposureAtDepth): number => picture.likely - subject.likely;
+const brighterThanSubject = (exposure: ExposureAtDepth): number => {
+  const subject = meteredOnSubject(exposure);
+  return (exposure.scene_exposure_value_ev100?.likely ?? subject) - subject;
+};
 
 /** What is done when filming begins. */
 export function atStart({ legs, exposure, scene }: Decisions): DiveStep[] {
@@ -21,7 +22,7 @@ export function atStart({ legs, exposure, scene }: Decisions): DiveStep[] {
       ? tooDark(at, first)
       : scene.exposure_mode === "auto"
         ? step(at, "exposure_by_itself", { stops: brighterThanSubject(first) })
-        : step(at, "start_exposure", { ...setting, ev: first.exposure_value_ev100.likely }),
+        : step(at, "start_exposure", { ...setting, ev: meteredOnSubject(first) }),
   ];
   if (balance.method === "card_at_lamp_distance") {
     const { lamp_kelvin_setting_K: cct_K, lamp_kelvin_leaves_delta_e00 } = balance;

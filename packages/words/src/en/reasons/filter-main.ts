@@ -12,6 +12,8 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
     `No filter improves the colours enough. The best of them, ${filterName(p.best)}, would ${p.best_change < 0 ? "help by too little to mount it" : "make them worse"}.`,
   no_filter_owned: () =>
     "Your kit has no filter for the lens, so none is advised. Leave `kit` out to learn which one would serve.",
+  subject_out_of_sight: (p) =>
+    `Haze hides the subject: it is ${shown(p.distance_m, 1)} m away, and you can see about ${shown(p.visibility_m, 1)} m here. A filter would only change the colour of the haze. Come closer first.`,
   change_at_depth: (p) =>
     `The filter improves the colours from ${metres(p.from_m)} to ${metres(p.to_m)} m. Put it on as you enter that part and take it off as you leave it, and set a new white balance each time.`,
   serves_part_of_range: (p) =>
