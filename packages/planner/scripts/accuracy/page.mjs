@@ -4,6 +4,7 @@ import { markdownTable } from "../../../optics/scripts/accuracy/numbers.mjs";
 import { coverage, DRAWS, heldOf, QUANTITIES, summary } from "./coverage.mjs";
 import { finishesSection } from "./finishes.mjs";
 import { practiceSection } from "./practice.mjs";
+import { tradeSection } from "./trade.mjs";
 
 const perCent = (share) => `${(100 * share).toFixed(0)} %`;
 
@@ -108,7 +109,7 @@ ${markdownTable(
 - **What it cannot show:** that the causes are of the right size. Those rest on published scatter where there is any, and on judgement where the code says so; the page of the optics shows where published points lie outside.
 - **Weak:** first order in each cause. A lopsided cause (a beam's peak) lifts the true median above the likely answer.
 
-${practiceSection()}
+${practiceSection()}${tradeSection()}
 ${finishesSection()}`;
   return { "README.md": text, "coverage.svg": plot(scenes) };
 }

@@ -72,3 +72,6 @@ export const practiceAt = (depth_m, differs = {}) =>
 /** A reef over which pictures are finished in several ways: a range of depths by day. */
 export const reefFinishedBy = (differs) =>
   scene("reef", 5, { water_type: "IB", max_depth_m: 12, lamps: [], ...differs }).scene;
+
+/** One depth by day, of a water and a finish that are given. */
+export const choiceAt = (depth_m, differs) => scene("choice", depth_m, { lamps: [], ...differs }).scene;
