@@ -71,6 +71,7 @@ export const CLASSIFIED: Classified = {
     port_takes: NOTHING,
     water_takes_most: NOTHING,
     haze_is_the_limit: ["closer"],
+    subject_out_of_sight: ["closer"],
     filter_earns: ["filter"],
     no_filter_earns: NOTHING,
     no_filter_owned: NOTHING,
