@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "07305f8eb8badbb6c099e6ea460e087674a0aeda9e5db7bbf7c67cd49335d5fe";
+export const descriptionHash = "86264719f0c9813239192bd6fa20502868517176b55d64b95378be11815c9906";
