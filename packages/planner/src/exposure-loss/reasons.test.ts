@@ -89,8 +89,16 @@ describe("the reasons of an exposure", () => {
 
   it("say that subject and whole picture ask for exposures more than a stop apart, by how much and which way", () => {
     // Against the sun the near subject is in shade, and the water behind it is not.
-    const green = exposureLoss({ ...daylightScene("3C", 25, 8), sun_side: "in_frame", subject_distance_m: 0.3 });
-    const against = exposureLoss({ ...daylightScene("1C", 25, 8), sun_side: "in_frame", subject_distance_m: 0.3 });
+    const green = exposureLoss({
+      ...daylightScene("3C", 25, 8),
+      sun_side: "in_frame",
+      subject_distance_m: 0.3,
+    });
+    const against = exposureLoss({
+      ...daylightScene("1C", 25, 8),
+      sun_side: "in_frame",
+      subject_distance_m: 0.3,
+    });
     const clear = exposureLoss(daylightScene("IB", 60, 8));
     for (const answer of [green, against]) {
       const [depth] = answer.depths;

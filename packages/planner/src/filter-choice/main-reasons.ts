@@ -79,7 +79,13 @@ function rangeReasons(choice: Choice, otherwise: readonly UnderFinish[] | undefi
       }),
     );
   }
-  if (search.mayGain && daylight && scene.lamps.length === 0 && error > HOPELESS_DELTA_E00 && isHopeless(choice, otherwise)) {
+  if (
+    search.mayGain &&
+    daylight &&
+    scene.lamps.length === 0 &&
+    error > HOPELESS_DELTA_E00 &&
+    isHopeless(choice, otherwise)
+  ) {
     reasons.push(reason("only_lamps_would_help", "computed", { error }));
   }
   return reasons;

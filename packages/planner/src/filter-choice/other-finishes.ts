@@ -5,7 +5,7 @@ import type { Finish } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { type Candidate, NO_FILTER, named } from "./candidates.js";
 import { cheapest, worthwhileFor } from "./decide.js";
-import { type Comparison, finishOf, mayFilterGain, type Judged, judge, rangeError } from "./merits.js";
+import { type Comparison, finishOf, type Judged, judge, mayFilterGain, rangeError } from "./merits.js";
 
 const FINISHES: readonly Finish[] = ["in_camera", "basic_edit", "matched"];
 

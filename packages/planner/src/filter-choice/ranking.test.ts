@@ -12,7 +12,7 @@ import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { candidatesFor } from "./candidates.js";
 import { costOf, worthwhileFor } from "./decide.js";
 import { filterChoice } from "./filter-choice.js";
-import { finishOf, mayFilterGain, judge, rangeError } from "./merits.js";
+import { finishOf, judge, mayFilterGain, rangeError } from "./merits.js";
 import { whereRedIsGone } from "./red-is-gone.js";
 
 const lens = (filter_kind: "red" | "magenta" | "blue", filter_density: number): KitItem => ({

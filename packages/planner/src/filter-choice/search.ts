@@ -4,7 +4,7 @@ import type { NonEmpty } from "../lists/non-empty.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { beyondBand, type Candidate, finerThan } from "./candidates.js";
 import { type Decision, decide, worthwhileFor } from "./decide.js";
-import { type Comparison, finishOf, mayFilterGain, type Judged, judge, rangeError } from "./merits.js";
+import { type Comparison, finishOf, type Judged, judge, mayFilterGain, rangeError } from "./merits.js";
 import { whereRedIsGone } from "./red-is-gone.js";
 
 export interface Search extends Pick<Comparison, "redIsGone" | "changeable" | "mayGain"> {

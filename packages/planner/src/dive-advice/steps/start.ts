@@ -1,5 +1,5 @@
-import type { DiveStep } from "../../result/dive-advice.js";
 import { meteredOnSubject } from "../../exposure-loss/sensitivity.js";
+import type { DiveStep } from "../../result/dive-advice.js";
 import type { ExposureAtDepth } from "../../result/exposure-loss.js";
 import type { Decisions } from "../decisions.js";
 import { startOfPlan } from "../exposure-plan.js";
