@@ -7,12 +7,14 @@ const mayImport = {
   "packages/words": ["packages/contract", "packages/planner"],
   "packages/answers": ["packages/contract", "packages/planner", "packages/optics", "packages/words"],
   "packages/quiz": ["packages/planner", "packages/optics", "packages/words"],
+  "packages/pictures": ["packages/planner", "packages/optics", "packages/words"],
   // Knows the service by its HTTP contract alone. Its offline entries have the rules below.
   "packages/sdk": [],
   "services/api": [
     "packages/answers",
     "packages/contract",
     "packages/optics",
+    "packages/pictures",
     "packages/planner",
     "packages/quiz",
     "packages/words",

@@ -15,7 +15,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: "pure",
-          include: ["packages/{optics,planner,contract,words,answers,quiz}/src/**/*.test.ts"],
+          include: ["packages/{optics,planner,contract,words,answers,quiz,pictures}/src/**/*.test.ts"],
           isolate: false,
         },
       },

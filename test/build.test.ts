@@ -17,7 +17,7 @@ const caution = "words/src/en/cautions.ts";
 let copy: string;
 beforeAll(() => {
   copy = mkdtempSync(join(tmpdir(), "build-"));
-  for (const name of ["optics", "planner", "contract", "words", "answers", "quiz"])
+  for (const name of ["optics", "planner", "contract", "words", "answers", "quiz", "pictures"])
     cpSync(`${packages}${name}/src`, join(copy, name, "src"), { recursive: true });
   mkdirSync(join(copy, "answers/scripts"));
   cpSync(packages + script, join(copy, script));

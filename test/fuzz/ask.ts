@@ -98,7 +98,7 @@ export async function ask(
 }
 
 function isFile(headers: Record<string, unknown>): boolean {
-  return headers["content-type"] === "application/zip";
+  return /^(application\/zip|image\/)/.test(String(headers["content-type"]));
 }
 
 /** @throws Error that says in what the answer does not keep the description */
@@ -124,6 +124,14 @@ export function check(operation: Operation, { status, headers, body, text }: Ans
   if (isFile(headers) && media === "application/zip") {
     // A file in a zip begins with PK\3\4 (PKWARE's APPNOTE, section 4.3.7).
     if (!text.startsWith("PK\u0003\u0004")) throw failed("no zip");
+    return;
+  }
+  if (isFile(headers)) {
+    const type = String(headers["content-type"]).replace("; charset=utf-8", "");
+    if (!(type in (described.content ?? {}))) throw failed(`the type is ${type}`);
+    // A PNG begins with a byte that is no text, then with its name (W3C PNG, section 5.2).
+    if (!(type === "image/svg+xml" ? /^<svg[^>]*>.*<\/svg>$/s : /^.PNG\r\n/s).test(text))
+      throw failed(`no ${type}`);
     return;
   }
   if (headers["content-type"] !== `${media}; charset=utf-8`)

@@ -7,7 +7,7 @@ import { fileURLToPath } from "node:url";
 const packages = fileURLToPath(new URL("../..", import.meta.url));
 const written = "generated/build.ts";
 const hash = createHash("sha256");
-for (const name of ["optics", "planner", "contract", "words", "answers", "quiz"]) {
+for (const name of ["optics", "planner", "contract", "words", "answers", "quiz", "pictures"]) {
   const files = readdirSync(`${packages}${name}/src`, { recursive: true, encoding: "utf8" })
     .map((file) => file.replaceAll("\\", "/"))
     .filter((file) => file.endsWith(".ts") && !/\.test(-support)?\.ts$/.test(file) && file !== written)

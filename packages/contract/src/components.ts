@@ -1,5 +1,6 @@
 import type { z } from "zod/v3";
 import { calculationAnswers } from "./generated/calculation-answers.js";
+import { PictureFormat, PictureLook, PictureTheme } from "./picture/look.js";
 import { ErrorMeaning, ProblemPage } from "./problem/page-schema.js";
 import { FieldError, problemSchemas } from "./problem/problem.js";
 import * as quizAnswers from "./quiz/answers.js";
@@ -111,6 +112,9 @@ const all: Record<string, z.ZodTypeAny> = {
   QuizUnits,
   QuizLanguage,
   QuizTemplate,
+  PictureLook,
+  PictureFormat,
+  PictureTheme,
   Health,
   FieldError,
   ErrorMeaning,

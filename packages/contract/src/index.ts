@@ -18,6 +18,8 @@ export {
   type ReferenceName,
   referenceNames,
 } from "./operation-names.js";
+export type { PictureLook } from "./picture/look.js";
+export { type PictureFormat, pictureDefaults } from "./picture/values.js";
 export {
   type ProblemCode,
   problemCodes,

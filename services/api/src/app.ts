@@ -38,6 +38,7 @@ import { descriptionRoutes } from "./routes/description.js";
 import { documentationRoutes } from "./routes/documentation.js";
 import { healthRoutes } from "./routes/health.js";
 import { operationsIndexRoute } from "./routes/index-of-operations.js";
+import { pictureRoutes } from "./routes/pictures.js";
 import { problemPageRoutes } from "./routes/problem-pages.js";
 import { quizRoutes } from "./routes/quiz/routes.js";
 import { referenceRoutes } from "./routes/reference.js";
@@ -159,6 +160,7 @@ export async function createApp({
   for (const schema of sharedSchemas()) app.addSchema(schema);
   await registerSwagger(app);
   calculationRoutes(app, answerCache, computing);
+  pictureRoutes(app, answerCache, computing);
   referenceRoutes(app);
   quizRoutes(app, quiz, computing);
   healthRoutes(app);

@@ -1,12 +1,12 @@
 import { type Operation, operationsIn } from "@sunfathom/answers";
 import { type Language, languages } from "@sunfathom/contract";
-import type { ProblemTexts, Words } from "@sunfathom/words";
-import { en } from "@sunfathom/words/en";
+import type { PictureTexts, ProblemTexts, Words } from "@sunfathom/words";
+import { en, pictures as enPictures } from "@sunfathom/words/en";
 import { problems as enProblems } from "@sunfathom/words/en/problems";
 
 /** The texts of every language. One that is left out is an error of the compiler. */
-const texts: Readonly<Record<Language, { words: Words; problems: ProblemTexts }>> = {
-  en: { words: en, problems: enProblems },
+const texts: Readonly<Record<Language, { words: Words; problems: ProblemTexts; pictures: PictureTexts }>> = {
+  en: { words: en, problems: enProblems, pictures: enPictures },
 };
 
 /** All that the service says in one language. */
@@ -15,11 +15,12 @@ export interface Tongue {
   /** Every calculation. */
   operations: readonly Operation[];
   problems: ProblemTexts;
+  pictures: PictureTexts;
 }
 
 const tongueIn = (language: Language): Tongue => {
-  const { words, problems } = texts[language];
-  return { language, problems, operations: operationsIn(words, problems) };
+  const { words, problems, pictures } = texts[language];
+  return { language, problems, pictures, operations: operationsIn(words, problems) };
 };
 
 const tongues = new Map(languages.map((language) => [language, tongueIn(language)]));

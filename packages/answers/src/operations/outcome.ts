@@ -31,4 +31,9 @@ export interface Ready<R = Refused> {
   /** The scene in its one form: what the computing will cost can be told from it. */
   scene: object;
   compute: () => Answered | R;
+  /**
+   * Why something else that is made of the scene cannot be.
+   * @throws the error again where it is not the scene's fault
+   */
+  refuse: (error: unknown) => R;
 }

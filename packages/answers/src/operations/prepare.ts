@@ -42,7 +42,8 @@ export function prepare<Wire extends Asked, Own extends object, Refused>(
   const { scene, assumed } = kind.canonical(wire);
   const told = joined(scene, { assumed });
   const text = JSON.stringify(told);
-  const outside = (refused: SceneProblem): Refused => {
+  const outside = (refused: unknown): Refused => {
+    if (!(refused instanceof SceneProblem)) throw refused;
     const field = kind.asAsked(refused.field, wire);
     return refuse({ code: "outside_the_model", kind, refused, field });
   };
@@ -51,6 +52,7 @@ export function prepare<Wire extends Asked, Own extends object, Refused>(
     canonical: text,
     scene,
     compute: () => compute(work, { scene, told, text }, outside),
+    refuse: outside,
   };
 }
 
@@ -64,14 +66,13 @@ interface Read<Own> {
 function compute<Own extends object, Refused>(
   { form, plan }: Work<Own, Refused>,
   { scene, told, text }: Read<Own>,
-  outside: (error: SceneProblem) => Refused,
+  outside: (error: unknown) => Refused,
 ): Answered | Refused {
   try {
     const { sources, ...result } = plan(scene);
     const whole = { scene: told, ...result, model: { version: MODEL_VERSION, sources } };
     return new WorkedOut(form, whole, text);
   } catch (error) {
-    if (error instanceof SceneProblem) return outside(error);
-    throw error;
+    return outside(error);
   }
 }

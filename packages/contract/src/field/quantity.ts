@@ -18,6 +18,7 @@ type Unit =
   | "mm"
   | "nm"
   | "okta"
+  | "px"
   | "s"
   | "stop";
 

@@ -12,7 +12,7 @@ import {
 import { cautionsFor } from "../cautions/cautions-for.js";
 import type { AttenuationReasons } from "../codes/attenuation.js";
 import { reasonsOf } from "../codes/coded.js";
-import { conditionsOf } from "../light/conditions.js";
+import { type Conditions, conditionsOf } from "../light/conditions.js";
 import { depthsOf, equalDepthsOf } from "../light/depths.js";
 import { redTrustedTo_m } from "../light/inelastic.js";
 import { lightSources } from "../light/sources.js";
@@ -24,7 +24,7 @@ import { sunReasons } from "../reasons/sun-reasons.js";
 import type { AttenuationAnswer, DepthLight } from "../result/attenuation.js";
 import type { Estimate } from "../result/common.js";
 import type { Scene } from "../scene/scene.js";
-import { causesOf } from "../uncertainty/causes.js";
+import { type Cause, causesOf } from "../uncertainty/causes.js";
 import type { Each } from "../uncertainty/figures.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { mapFalling, mapRising } from "../uncertainty/percentiles.js";
@@ -86,7 +86,7 @@ function depthLight(
 export function attenuation(scene: Scene): AttenuationAnswer {
   const conditions = conditionsOf(scene);
   const depths = depthsOf(scene);
-  const causes = causesOf(conditions).filter(({ code }) => !WITHOUT_BEARING.has(code));
+  const causes = causesOfFading(conditions);
   const fading = new Fading(conditions, equalDepthsOf(scene));
   const propagated = propagate((nuisance) => fading.in(underwater(conditions, nuisance)), causes);
   const { estimates } = propagated;
@@ -118,6 +118,10 @@ const WITHOUT_BEARING = new Set<string>([
   "sea_floor",
   "lamp_beam",
 ]);
+
+/** What is not known of how light fades on its way down. */
+export const causesOfFading = (conditions: Conditions): Cause[] =>
+  causesOf(conditions).filter(({ code }) => !WITHOUT_BEARING.has(code));
 
 function whyOf(world: Underwater, answers: NonEmpty<DepthLight>): AttenuationAnswer["reasons"] {
   const deepest = lastOf(answers);

@@ -17,7 +17,8 @@ export function apiModule(description) {
     ...(body === undefined ? [] : [body]),
   ]);
   const brief = methods.some(({ selects }) => selects) ? ["Brief"] : [];
-  const types = [...new Set([...inAndOut, ...brief])].sort();
+  const look = methods.some((method) => method.look !== undefined) ? ["PictureLook"] : [];
+  const types = [...new Set([...inAndOut, ...brief, ...look])].sort();
 
   const tagOf = (/** @type {string} */ group) =>
     description.document.tags.find(({ name }) => groupName(name) === group);
@@ -67,6 +68,7 @@ function methodText({ described, ...method }, queries) {
     ...(method.versioned ? ["versioned: true"] : []),
     ...(method.selects ? ["selects: true"] : []),
     ...(method.file === undefined ? [] : [`file: ${JSON.stringify(method.file)}`]),
+    ...(method.look === undefined ? [] : [`beside: ${JSON.stringify(method.look)}`]),
   ];
   const input = [
     ...(method.pathParameters.length === 0 ? [] : [`path: { ${method.pathParameters.join(", ")} }`]),
@@ -91,7 +93,15 @@ function methodText({ described, ...method }, queries) {
         // What the signatures before it say; the compiler holds this one to them no further.
         signature("options?: CallOptions", "never"),
       ].join("")
-    : whole;
+    : method.look === undefined
+      ? whole
+      : [
+          signature('options?: CallOptions & PictureLook & { format?: "svg" }', "string"),
+          ";\n",
+          signature('options: CallOptions & PictureLook & { format: "png" }', "ArrayBuffer"),
+          ";\n",
+          signature("options?: CallOptions & PictureLook", "never"),
+        ].join("");
   return `${documentation({ described, ...method })}${overloads} {
     return this.#send({ ${operation.join(", ")} }, ${inputText}, options);
   }
@@ -99,7 +109,7 @@ function methodText({ described, ...method }, queries) {
 }
 
 /** @param {Method} method */
-function documentation({ described, pathParameters, body, group, name, answer, file, repeatable }) {
+function documentation({ described, pathParameters, body, group, name, answer, file, look, repeatable }) {
   const content = Object.values(described.requestBody?.content ?? {})[0];
   const example = Object.values(content?.examples ?? {})[0];
   const values = [
@@ -119,7 +129,7 @@ function documentation({ described, pathParameters, body, group, name, answer, f
       ...(body === undefined
         ? []
         : [`@param ${argumentName(body)} see \`${body}\` for fields, units and defaults`]),
-      `@returns ${file === undefined ? `\`${answer}\`` : `the bytes of the file (\`${file}\`)`}, or rejects with a \`SunfathomError\``,
+      `@returns ${look !== undefined ? "the picture: the text of an SVG, or the bytes of a PNG" : file === undefined ? `\`${answer}\`` : `the bytes of the file (\`${file}\`)`}, or rejects with a \`SunfathomError\``,
       "@example",
       ...(example === undefined ? [] : [`// ${example.summary}`]),
       `const answer = await client.${group}.${name}(${values.join("\n")});`,

@@ -17,6 +17,7 @@ import { componentName } from "./description.mjs";
  * @property {string[] | undefined} query what its GET twin takes
  * @property {string} answer type of what comes out: a component, or `ArrayBuffer` for a file
  * @property {string | undefined} file its media type, where it is a file
+ * @property {string[] | undefined} look what says how a picture is drawn: names of query parameters beside the body
  * @property {DescribedOperation} described
  */
 
@@ -50,10 +51,14 @@ export function methodsOf({ document }) {
     if (described.requestBody !== undefined && body === undefined) throw unknownForm(described, "its body");
     if (answer === undefined) throw unknownForm(described, "its answer");
     const selects = parameters.some(isFields);
-    if (parameters.some((p) => p.in === "query" && !isFields(p)))
-      throw unknownForm(described, "its query parameters");
+    const beside = parameters.filter((p) => p.in === "query" && !isFields(p)).map((p) => p.name);
+    const look = Object.keys(document.components.schemas["PictureLook"]?.properties ?? {});
+    const isDrawn = beside.length > 0 && beside.every((name) => look.includes(name));
+    if (beside.length > 0 && !isDrawn) throw unknownForm(described, "its query parameters");
     const fields = body === undefined ? {} : (document.components.schemas[body]?.properties ?? {});
-    const query = (twin?.parameters ?? []).map(resolve).filter((p) => p.in === "query" && !isFields(p));
+    const query = (twin?.parameters ?? [])
+      .map(resolve)
+      .filter((p) => p.in === "query" && !isFields(p) && !beside.includes(p.name));
     return {
       group: groupName(tag),
       name: methodName(described.operationId),
@@ -64,9 +69,10 @@ export function methodsOf({ document }) {
       body,
       versioned: "expect_model_version" in fields,
       selects,
-      query: twin === undefined ? undefined : query.map((p) => p.name),
+      query: twin === undefined || isDrawn ? undefined : query.map((p) => p.name),
       answer,
       file,
+      look: isDrawn ? look : undefined,
       described,
     };
   }
@@ -92,7 +98,9 @@ function isFields(parameter) {
  */
 function isTwin(get, post) {
   if (get?.["x-safe"] !== true || post?.["x-safe"] !== true) return false;
-  const answers = [get, post].map(({ responses }) => jsonComponent(responses["200"]?.content));
+  const answers = [get, post].map(
+    ({ responses: { 200: answer } }) => jsonComponent(answer?.content) ?? fileType(answer?.content),
+  );
   return answers[0] !== undefined && answers[0] === answers[1];
 }
 
@@ -102,9 +110,11 @@ function jsonComponent(content) {
   return schema?.$ref === undefined ? undefined : componentName(schema);
 }
 
-/** Media type of what is described as a file. @param {Record<string, import("./description.mjs").Content> | undefined} content */
+/** Media type of what is described as a file; of a file of several types what they have in common. @param {Record<string, import("./description.mjs").Content> | undefined} content */
 function fileType(content) {
-  return Object.entries(content ?? {}).find(([, { schema }]) => schema.format === "binary")?.[0];
+  const types = Object.keys(content ?? {});
+  const binary = types.find((type) => content?.[type]?.schema.format === "binary");
+  return types.length > 1 ? binary?.replace(/[^/]+$/, "") : binary;
 }
 
 /** `reference` for the tag `Reference data`. @param {string} tag */
@@ -114,7 +124,7 @@ export function groupName(tag) {
 
 /** `filterChoice` for `computeFilterChoice`: what is asked for, without the verb that the method's call stands for. */
 function methodName(/** @type {string} */ operationId) {
-  const name = operationId.replace(/^(compute|read|list)(?=[A-Z])/, "");
+  const name = operationId.replace(/^(compute|read|list|render)(?=[A-Z])/, "");
   return name.charAt(0).toLowerCase() + name.slice(1);
 }
 

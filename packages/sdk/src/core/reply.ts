@@ -11,9 +11,10 @@ import type { RateLimit, ResponseMeta } from "./types.js";
  */
 export function contentOf(reply: Reply, file: string | undefined): unknown {
   if (file !== undefined) {
-    const isIt = reply.headers.get("content-type")?.startsWith(file) && reply.bytes !== undefined;
-    if (isIt) return reply.bytes;
-    throw unexpected(reply);
+    const type = reply.headers.get("content-type") ?? "";
+    if (!type.startsWith(file) || reply.bytes === undefined) throw unexpected(reply);
+    // Of pictures, the one kind that is text.
+    return type.startsWith("image/svg") ? new TextDecoder().decode(reply.bytes) : reply.bytes;
   }
   const json = jsonOf(reply);
   if (json === undefined) throw unexpected(reply);

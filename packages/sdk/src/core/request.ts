@@ -16,6 +16,8 @@ interface Asking {
   asGet: boolean;
   /** Names of the fields that the answer shall have, or `brief`; the whole answer where absent. */
   fields?: SendOptions["fields"];
+  /** Where what the operation takes beside its body is. */
+  options: SendOptions;
 }
 
 /** @param base URL of the service, without a slash at its end */
@@ -23,9 +25,9 @@ export function outgoing(
   base: string,
   operation: Operation,
   { path, body }: Input,
-  { asGet, fields }: Asking,
+  { asGet, fields, options }: Asking,
 ): Outgoing {
-  const url = base + fill(operation.path, path ?? {});
+  const url = base + fill(operation.path, path ?? {}) + besideOf(operation, options);
   if (body === undefined) return { method: operation.method, url };
   const selected =
     operation.selects && fields !== undefined ? `fields=${[fields].flat().map(encodeURIComponent)}` : "";
@@ -38,6 +40,14 @@ export function outgoing(
     url: selected === "" ? url : `${url}?${selected}`,
     body: JSON.stringify(body),
   };
+}
+
+function besideOf({ beside = [] }: Operation, options: SendOptions): string {
+  const given = beside.flatMap((name) => {
+    const value = options[name];
+    return value === undefined ? [] : [`${name}=${encodeURIComponent(value)}`];
+  });
+  return given.length === 0 ? "" : `?${given.join("&")}`;
 }
 
 function fill(path: string, values: Readonly<Record<string, string>>): string {

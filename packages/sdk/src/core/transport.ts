@@ -29,6 +29,7 @@ async function carryOut<T>(
   const { method, url, body } = outgoing(baseUrl, operation, versioned, {
     asGet: cache !== undefined,
     fields: options.fields,
+    options,
   });
   const keeper = method === "GET" ? cache : undefined;
   // The same URL is another answer in another language.
@@ -110,7 +111,7 @@ function headersOf(
   { file, hasBody, etag }: Sent,
 ): Record<string, string> {
   return {
-    accept: `${file ?? "application/json"}, application/problem+json`,
+    accept: `${file?.replace(/\/$/, "/*") ?? "application/json"}, application/problem+json`,
     ...(hasBody ? { "content-type": "application/json" } : {}),
     ...(apiKey === undefined ? {} : { authorization: `Bearer ${apiKey}` }),
     ...(language === undefined ? {} : { "accept-language": language }),

@@ -86,8 +86,10 @@ export interface Operation {
   readonly versioned?: boolean;
   /** Whether a call may say which fields its answer shall have. */
   readonly selects?: boolean;
-  /** Media type of an answer that is a file; JSON when left out. */
+  /** Media type of an answer that is a file, or its first part and a slash; JSON when left out. */
   readonly file?: string;
+  /** Names of options that go into the query string. */
+  readonly beside?: readonly ("format" | "width_px" | "theme")[];
 }
 
 /** What goes into one call. */
@@ -103,4 +105,8 @@ export type Send = <T>(operation: Operation, input: Input, options: SendOptions 
 export interface SendOptions extends CallOptions {
   /** Names of the fields that the answer shall have, or `brief` for an answer in brief. */
   fields?: readonly string[] | "brief" | undefined;
+  /** How a picture is drawn. */
+  format?: string | undefined;
+  width_px?: number | undefined;
+  theme?: string | undefined;
 }

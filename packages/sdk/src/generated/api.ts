@@ -15,6 +15,7 @@ import type {
   MixedLightAnswer,
   ModelsAnswer,
   MountingScene,
+  PictureLook,
   ProblemPage,
   QuizAnswersRequest,
   QuizItemsRequest,
@@ -336,6 +337,41 @@ export class Calculations {
 }
 
 /**
+ * What people look at: drawn from the figures of the calculations, to show on any page.
+ */
+export class Pictures {
+  readonly #send: Send;
+
+  constructor(send: Send) {
+    this.#send = send;
+  }
+
+  /**
+   * How the light fades on the way down. Red, green, blue and light as the eye sees it, over depth, with the bounds between which they run 8 times in 10, the depths at which red is down to a tenth and a hundredth, and the depths that are filmed. An SVG or a PNG that any page may show, with a title and a description that say what it says.
+   * @param scene see `Scene` for fields, units and defaults
+   * @returns the picture: the text of an SVG, or the bytes of a PNG, or rejects with a `SunfathomError`
+   * @example
+   * // What is known on a boat: place, local time, water that is blue and clear for 25 m
+   * const answer = await client.pictures.lightWithDepth({
+   *   "latitude_deg": -47,
+   *   "longitude_deg": -128,
+   *   "time_zone": "Etc/GMT+9",
+   *   "local_time": "2027-01-16T10:00",
+   *   "cloud_oktas": 2,
+   *   "visibility_m": 25,
+   *   "water_hue": "blue",
+   *   "min_depth_m": 5,
+   *   "max_depth_m": 18
+   * });
+   */
+  lightWithDepth(scene: Scene, options?: CallOptions & PictureLook & { format?: "svg" }): Call<string>;
+  lightWithDepth(scene: Scene, options: CallOptions & PictureLook & { format: "png" }): Call<ArrayBuffer>;
+  lightWithDepth(scene: Scene, options?: CallOptions & PictureLook): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/pictures/light-with-depth", repeatable: true, versioned: true, file: "image/", beside: ["format","width_px","theme"] }, { body: scene }, options);
+  }
+}
+
+/**
  * What a scene can name, and what the model is made of.
  */
 export class Reference {
@@ -494,6 +530,8 @@ export class Service {
 export abstract class Api {
   /** Answers to a scene. Safe by POST as by GET: nothing is stored. */
   readonly calculations: Calculations;
+  /** What people look at: drawn from the figures of the calculations, to show on any page. */
+  readonly pictures: Pictures;
   /** What a scene can name, and what the model is made of. */
   readonly reference: Reference;
   /** Questions for courses: drawn, marked, and packed for learning platforms. */
@@ -503,6 +541,7 @@ export abstract class Api {
 
   constructor(send: Send) {
     this.calculations = new Calculations(send);
+    this.pictures = new Pictures(send);
     this.reference = new Reference(send);
     this.quiz = new Quiz(send);
     this.service = new Service(send);

@@ -2491,6 +2491,34 @@ export type PercentEstimate = {
 };
 
 /**
+ * What a picture comes in.
+ */
+export type PictureFormat = 'svg' | 'png';
+
+/**
+ * How a picture is drawn.
+ */
+export type PictureLook = {
+    /**
+     * Vectors whose texts are text, or pixels. Default `svg`.
+     */
+    format?: PictureFormat | undefined;
+    /**
+     * Width in CSS pixels that the picture is laid out for; a PNG is so many wide. The height follows from what is shown. Whole number, 320 to 1600 px. Default 800 px.
+     */
+    width_px?: number | undefined;
+    /**
+     * Colours of the ground and what stands on it. Default `light`.
+     */
+    theme?: PictureTheme | undefined;
+};
+
+/**
+ * What a picture is for: a light page, a dark one, or paper, black and white included.
+ */
+export type PictureTheme = 'light' | 'dark' | 'print';
+
+/**
  * What the port makes of the lens's picture.
  */
 export type PortFigures = {

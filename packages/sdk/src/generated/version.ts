@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "86264719f0c9813239192bd6fa20502868517176b55d64b95378be11815c9906";
+export const descriptionHash = "78849907abe42f89fbe3c3b659bdc113cd43cfcfe8ed99594226666218baead5";

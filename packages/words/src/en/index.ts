@@ -1,2 +1,3 @@
 export * from "../generated/en.js";
 export { cautions } from "./cautions.js";
+export { pictures } from "./pictures.js";

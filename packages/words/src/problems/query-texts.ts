@@ -5,7 +5,7 @@ export interface QueryErrors {
   needs_post: { name: string };
   empty_value: { name: string };
   not_a_number: { name: string };
-  unknown_field: { name: string; taken: "none" | "fields_alone" };
+  unknown_field: { name: string; taken: "none" | "fields_alone" | "look_alone" };
 }
 
 /** What is wrong with the names of fields that a query asks for. */
@@ -22,6 +22,9 @@ export interface FieldsErrors {
 export interface QueryDetails {
   takes_none: { method: string };
   takes_fields_alone: Nothing;
+  /** Of pictures. */
+  takes_look_alone: Nothing;
+  no_such_look: Nothing;
   no_such_fields: Nothing;
 }
 

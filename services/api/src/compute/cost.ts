@@ -65,3 +65,17 @@ export function costOfCalculation(name: OperationName, scene: object): number {
   };
   return Math.ceil(1 + dearWater + lookedForWater + (costs.get(name)?.(size) ?? 0));
 }
+
+/** A PNG costs so much, and as much again for so many square pixels of its width: it is about as high as wide. */
+const png = 150;
+const widthOfPng_px = 600;
+
+/** What a picture of a scene costs: its figures, drawing them, and making pixels of that. */
+export function costOfPicture(
+  { of, drawing }: { of: OperationName; drawing: number },
+  scene: object,
+  { format, width_px }: { format: string; width_px: number },
+): number {
+  const pixels = format === "png" ? png * (1 + (width_px / widthOfPng_px) ** 2) : 0;
+  return Math.ceil(costOfCalculation(of, scene) + drawing + pixels);
+}

@@ -2,6 +2,7 @@ import type { OperationName } from "@sunfathom/answers";
 import type { ComponentName, Language, Problem } from "@sunfathom/contract";
 import type { Item, itemsAgain, PackageOptions, PaperRequest, QuizRefusal } from "@sunfathom/quiz";
 import type { JsonRead } from "../http/json-text.js";
+import type { Look, PictureName } from "../pictures/look.js";
 
 /** What checks a body: a calculation, or the component of the contract that it must keep. */
 export type Reader = { operation: OperationName } | { component: ComponentName };
@@ -11,6 +12,7 @@ export type Task =
   /** Finds a problem, or what is valid, and so of bounded size. `language` is that of the problem where the body names none. */
   | { kind: "read"; reader: Reader; bytes: Uint8Array; language: Language }
   | { kind: "calculation"; name: OperationName; scene: unknown; language: Language }
+  | { kind: "picture"; name: PictureName; scene: unknown; look: Look; language: Language }
   | { kind: "paper"; request: PaperRequest }
   /** The same from where its questions were found. */
   | { kind: "paper_again"; request: PaperRequest; found: Found }

@@ -7,6 +7,7 @@ import { itemsAgain, itemsFor, packageZip, QuizProblem } from "@sunfathom/quiz";
 import { move, transferableSymbol, valueSymbol } from "piscina";
 import { readJson } from "../http/json-text.js";
 import { languageIn } from "../http/language.js";
+import { draw } from "../pictures/draw.js";
 import { operationIn, tongueOf } from "../tongues.js";
 import type { Done, Loaded, Order, Outcome, Shared, Task } from "./tasks.js";
 
@@ -56,6 +57,7 @@ function outcomeOf(task: Task): Outcome {
   if (task.kind === "package")
     return { status: "ok", bytes: Uint8Array.from(Buffer.concat([...packageZip(task.items, task.options)])) };
   if (task.kind === "read") return read(task);
+  if (task.kind === "picture") return draw(task);
   const answered = operationIn(tongueOf(task.language), task.name).reply(task.scene);
   if (answered.status === "problem") return answered;
   // A copy of its own, since it is given away.

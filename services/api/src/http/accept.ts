@@ -1,5 +1,5 @@
 /** What answers come in. */
-export type MediaType = "application/json" | "application/zip" | "text/html";
+export type MediaType = "application/json" | "application/zip" | "image/png" | "image/svg+xml" | "text/html";
 
 /**
  * Whether an `Accept` header takes a media type (RFC 9110, section 12.5.1): the most specific range that fits decides, and a

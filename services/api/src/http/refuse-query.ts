@@ -35,7 +35,7 @@ export function refuseFields(reply: FastifyReply, errors: readonly FieldError[])
   refuseFor(reply, errors, tongueFor(reply.request).problems.queryDetails.no_such_fields({}));
 }
 
-function refuseFor(reply: FastifyReply, errors: readonly FieldError[], detail: string): void {
+export function refuseFor(reply: FastifyReply, errors: readonly FieldError[], detail: string): void {
   const { problems } = tongueFor(reply.request);
   sendProblem(reply, problem("invalid_query", problems, detail, errors.slice(0, maxErrors)));
 }

@@ -8,7 +8,7 @@ import { withoutReference } from "./without-reference.js";
 
 const tags = ["Calculations"];
 
-const acceptLanguage = {
+export const acceptLanguage = {
   type: "string",
   description: "Languages that the caller reads (RFC 9110, section 12.5.4), where `language` names none.",
 };

@@ -5,6 +5,7 @@ import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
 import { operations } from "../operations.js";
+import { drawable } from "../pictures/draw.js";
 import { instructorKey, quizSettings } from "../routes/quiz/quiz.test-support.js";
 import { unhurried } from "../unhurried.test-support.js";
 import { isObject, type Json, type JsonObject } from "./json.js";
@@ -58,7 +59,7 @@ describe("the description", () => {
 
   it("gives every POST examples that it answers", async () => {
     const posts = all.filter(({ method }) => method === "post");
-    expect(posts).toHaveLength(operations.length + 3);
+    expect(posts).toHaveLength(operations.length + drawable.length + 3);
     const asked = Object.fromEntries(posts.map((post) => [post.operation.operationId, examplesOf(post)]));
     for (const { path, operation } of posts) {
       const examples = asked[operation.operationId] ?? [];

@@ -40,6 +40,12 @@ export async function realAnswers(app: FastifyInstance): Promise<Record<string, 
       const { value, lists } = shorten(standIn(answer));
       const description = sayShortened(lists) ?? "From a real run, whole.";
       answers[name] = { summary: first?.summary ?? operation.summary, description, value };
+    } else if (mediaType === "image/svg+xml") {
+      answers[name] = {
+        summary: first?.summary ?? operation.summary,
+        description: "From a real run: title and description, and an ellipsis in place of what is drawn.",
+        value: undrawn(reply.payload),
+      };
     } else {
       const listed = filesOf(reply.rawPayload).join("\n");
       answers[name] = {
@@ -75,3 +81,6 @@ function filesOf(zip: Buffer): string[] {
   }
   return names;
 }
+
+/** A picture without what is drawn on it. */
+export const undrawn = (svg: string): string => svg.replace(/(<\/desc>).*(<\/svg>)/s, "$1…$2");

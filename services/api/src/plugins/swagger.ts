@@ -28,6 +28,11 @@ export async function registerSwagger(app: FastifyInstance): Promise<void> {
           description: "Answers to a scene. Safe by POST as by GET: nothing is stored.",
         },
         {
+          name: "Pictures",
+          description:
+            "What people look at: drawn from the figures of the calculations, to show on any page.",
+        },
+        {
           name: "Quiz",
           description: "Questions for courses: drawn, marked, and packed for learning platforms.",
         },

@@ -14,11 +14,13 @@ export const queryTexts: Texts<QueryErrors, FieldText> = {
     ),
   empty_value: ({ name }) => fieldText(`${name} has no value.`, "a value, or no parameter at all"),
   not_a_number: ({ name }) => fieldText(`${name} is not a decimal number.`, "a number such as 12 or 12.5"),
-  unknown_field: ({ taken }) =>
-    fieldText(
-      "There is no query parameter of this name.",
-      taken === "none" ? "no query parameters" : "fields alone",
-    ),
+  unknown_field: ({ taken }) => fieldText("There is no query parameter of this name.", takenTexts[taken]),
+};
+
+const takenTexts = {
+  none: "no query parameters",
+  fields_alone: "fields alone",
+  look_alone: "format, width_px and theme",
 };
 
 /** What is wrong with the names of fields that a query asks for. */
@@ -42,5 +44,7 @@ export const fieldsTexts: Texts<FieldsErrors, FieldText> = {
 export const queryDetails: Texts<QueryDetails, string> = {
   takes_none: ({ method }) => `${method} takes no query parameters at this path.`,
   takes_fields_alone: () => "POST takes no query parameter but fields.",
+  takes_look_alone: () => "POST takes no query parameters but format, width_px and theme.",
+  no_such_look: () => "The picture cannot be drawn as you ask for it.",
   no_such_fields: () => "The fields that you ask for cannot be given.",
 };

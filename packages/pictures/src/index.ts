@@ -1,0 +1,9 @@
+import { lightWithDepth } from "./light-with-depth/light-with-depth.js";
+
+export { drawLightWithDepth, lightWithDepth } from "./light-with-depth/light-with-depth.js";
+export { LEAST_WIDTH_PX, type LookAsked, MOST_WIDTH_PX } from "./look.js";
+export type { Picture } from "./picture.js";
+export { type Theme, themes } from "./theme.js";
+
+/** Every picture, in the order in which they are described. */
+export const pictures = [lightWithDepth] as const;

@@ -1,0 +1,89 @@
+import { LIGHTS, type LightOverDepth } from "@sunfathom/planner";
+import type { LightWithDepthTexts } from "@sunfathom/words";
+import type { Look } from "../look.js";
+import { type Element, el } from "../svg/element.js";
+import { type Block, paragraph } from "../svg/page.js";
+import { widthOf } from "../text/measure.js";
+import { dashes, letterAt } from "./curves.js";
+
+/** What the curves are, with what is left at the deepest depth. */
+export function keyOfCurves(look: Look, figures: LightOverDepth, texts: LightWithDepthTexts): Block {
+  const { size, margin, width, colours, stroke } = look;
+  const entries = LIGHTS.map((light) => ({
+    light,
+    text: `${texts.names[light]} ${texts.percent({ percent: figures.left_at_max_percent[light].likely })}`,
+  }));
+  const sample = 2.6 * size;
+  const inner = width - 2 * margin;
+  const widest = Math.max(...entries.map(({ text }) => sample + widthOf(text, size) + 1.6 * size));
+  const columns = inner >= 4 * widest ? 4 : inner >= 2 * widest ? 2 : 1;
+  const column = Math.min(inner / columns, widest + 2 * size);
+  const row = 1.5 * size;
+  const head = paragraph({
+    text: texts.left_at({ depth_m: figures.max_depth_m }),
+    size,
+    weight: "semibold",
+    fill: colours.text,
+    x: margin,
+    width: inner,
+  });
+  return {
+    height: head.height + row * Math.ceil(entries.length / columns),
+    at: (y) => [
+      ...head.at(y),
+      ...entries.flatMap(({ light, text }, i) => {
+        const x = margin + column * (i % columns);
+        const base = y + head.height + row * Math.floor(i / columns) + size;
+        return [
+          el("line", {
+            x1: x,
+            x2: x + 2.1 * size,
+            y1: base - 0.35 * size,
+            y2: base - 0.35 * size,
+            stroke: colours.lights[light],
+            "stroke-width": stroke,
+            ...dashes(light, look),
+          }),
+          el("text", { x: x + sample, y: base, "font-size": size, fill: colours.text }, text),
+        ];
+      }),
+    ],
+  };
+}
+
+/** A sign, and what it means. */
+function row(look: Look, text: string, sign: (x: number, y: number) => readonly Element[]): Block {
+  const { size, margin, width, colours } = look;
+  const indent = 2.6 * size;
+  const said = paragraph({
+    text,
+    size,
+    fill: colours.text,
+    x: margin + indent,
+    width: width - 2 * margin - indent,
+  });
+  return {
+    height: said.height + 0.25 * size,
+    at: (y) => [...sign(margin + size, y + 0.65 * size), ...said.at(y)],
+  };
+}
+
+/** What the marks mean. */
+export function keyOfMarks(look: Look, figures: LightOverDepth, texts: LightWithDepthTexts): Block[] {
+  const { colours, size, stroke } = look;
+  return [
+    row(look, texts.tenth(figures.red_to_tenth_depth_m), (x, y) => letterAt("A", { x, y }, look)),
+    row(look, texts.hundredth(figures.red_to_hundredth_depth_m), (x, y) => letterAt("B", { x, y }, look)),
+    row(look, texts.dive(figures), (x, y) => [
+      el("rect", {
+        x: x - size,
+        y: y - 0.5 * size,
+        width: 2 * size,
+        height: size,
+        fill: colours.accent,
+        "fill-opacity": 0.12,
+      }),
+      el("rect", { x: x - size, y: y - 0.5 * size, width: 2 * stroke, height: size, fill: colours.accent }),
+    ]),
+  ];
+}
