@@ -50,7 +50,7 @@ describe("the sizes of a request", () => {
     expect(await ask(url)).toEqual([200]);
     expect(await ask(`${url}0`)).toEqual([414, "url_too_long"]);
     const { detail } = (await app.inject(`${url}0`)).json();
-    expect(detail).toBe(`The URL has more than ${url.length} characters.`);
+    expect(detail).toMatch(new RegExp(`\\b${url.length}\\b`));
   });
 
   it("hold for its headers", async () => {

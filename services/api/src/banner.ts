@@ -7,9 +7,9 @@ import { clientPath } from "./routes/client-package.js";
 export function banner(address: string): string {
   const query = "water_type=IB&sun_elevation_deg=40&min_depth_m=5&max_depth_m=18";
   return [
-    `Sunfathom listens on ${address}`,
+    `Sunfathom is listening on ${address}`,
     `Documentation:       ${address}/docs`,
-    `Its client:          npm install ${address}${clientPath()}`,
+    `Client:              npm install ${address}${clientPath()}`,
     `Try it:              curl '${address}/v1/filter-choice?${query}'`,
   ].join("\n");
 }

@@ -66,13 +66,11 @@ describe("the configuration", () => {
   });
 
   it("refuses a variable that is gone, which would be passed over in silence", () => {
-    expect(() => readConfig({ METRICS: "off" })).toThrow(/^METRICS is no variable any more: METRICS_LISTEN /);
+    expect(() => readConfig({ METRICS: "off" })).toThrow(/^METRICS .*METRICS_LISTEN /);
     expect(() => readConfig({ RATE_LIMIT_REQUESTS: "300" })).toThrow(
-      /^RATE_LIMIT_REQUESTS is no variable any more: RATE_LIMIT_COST /,
+      /^RATE_LIMIT_REQUESTS .*RATE_LIMIT_COST /,
     );
-    expect(() => readConfig({ MAX_EVENT_LOOP_DELAY_MS: "" })).toThrow(
-      /^MAX_EVENT_LOOP_DELAY_MS is no variable any more: .*WORKERS/,
-    );
+    expect(() => readConfig({ MAX_EVENT_LOOP_DELAY_MS: "" })).toThrow(/^MAX_EVENT_LOOP_DELAY_MS .*WORKERS/);
   });
 
   it("is explained for contributors, each variable by its name", () => {

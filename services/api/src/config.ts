@@ -37,7 +37,7 @@ const gone: Readonly<Record<string, string>> = {
  */
 export function readConfig(env: Readonly<Record<string, string | undefined>>): Config {
   for (const [name, instead] of Object.entries(gone))
-    if (env[name] !== undefined) throw new Error(`${name} is no variable any more: ${instead}`);
+    if (env[name] !== undefined) throw new Error(`${name} is not a variable any more: ${instead}`);
   return {
     host: text(env, "HOST", {
       fallback: "127.0.0.1",

@@ -27,7 +27,7 @@ export const ProblemPage = z
       example: "The scene is not valid.",
     }),
     status: quantity({
-      description: "The HTTP status that it comes with.",
+      description: "The HTTP status of the answer.",
       unit: "1",
       decimals: 0,
       min: 400,
@@ -40,7 +40,7 @@ export const ProblemPage = z
       example: "Send one JSON object, in UTF-8.",
     }),
     errors: list(ErrorMeaning, {
-      description: "Codes that its `errors` can carry. An open list: further ones may come.",
+      description: "Codes that its `errors` can carry. An open list: more may come.",
       example: [exampleMeaning],
     }).optional(),
   })

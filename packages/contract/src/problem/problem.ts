@@ -22,14 +22,14 @@ export const FieldError = z
   .object({
     pointer: text({
       description:
-        "JSON pointer (RFC 6901) to what is wrong; empty for the body as a whole. For a query string, `/` and the name.",
+        "JSON pointer (RFC 6901) to the fault; empty for the body as a whole. For a query string, `/` and the name.",
       example: "/dept_m",
     }),
     code: annotate(
       z
         .string()
         .describe(
-          "Stable code, for programs and translations. The examples are all that there are today, and further ones may come; what each means stands on the page that `type` leads to.",
+          "Stable code, for programs and translations. The examples are all the codes of today, and more may come; the page behind `type` says what each means.",
         ),
       { examples: errorCodes },
     ),
@@ -40,7 +40,7 @@ export const FieldError = z
       example: "depth_m",
     }).optional(),
     parameters: annotate(
-      z.object({}).describe("The numbers and names that the code comes with; which, the code decides."),
+      z.object({}).describe("The numbers and names that go with the code. Which ones depends on the code."),
       { examples: [{ name: "dept_m" }] },
     ).optional(),
   })

@@ -23,7 +23,7 @@ const answerFields = {
     example: ["A"],
   }),
   number: quantity({
-    description: "For a numeric question: the answer, in the unit asked for.",
+    description: "For a numeric question: the answer, in the unit of the question.",
     unit: "1",
     min: -1e12,
     max: 1e12,
@@ -31,7 +31,7 @@ const answerFields = {
   }),
   typed: text({
     description:
-      "For a numeric question, in place of `number`: the answer as it was typed, with a decimal point or comma, with its unit or without. Nothing but blanks is a blank; another unit is refused with the right one.",
+      "For a numeric question, in place of `number`: the answer as the learner typed it, with a decimal point or comma, with or without its unit. Spaces alone are a blank; another unit is refused, and the error names the right one.",
     example: "2,5 stops",
     minLength: 0,
     maxLength: 40,
@@ -55,7 +55,7 @@ export const QuizResponse = z
   })
   .strict()
   .describe(
-    "What was answered to one question: the one field that goes with its interaction. Without any it is a blank.",
+    "The answer to one question, in the field that goes with its interaction. Without any field it is a blank.",
   );
 
 export const QuizAnswersRequest = z
@@ -66,23 +66,24 @@ export const QuizAnswersRequest = z
       maxLength: 4096,
     }),
     responses: list(QuizResponse, {
-      description: "What was answered, in any order. Questions left out count as unanswered.",
+      description: "The answers, in any order. Questions left out count as unanswered.",
       maxItems: mostQuestions,
       example: [{ item: "q1", choices: ["A"] }],
     }),
   })
   .strict()
-  .describe("Answers to be marked.");
+  .describe("Answers to mark.");
 export type QuizAnswersRequest = z.infer<typeof QuizAnswersRequest>;
 
 export const QuizRemark = z
   .object({
     about: text({
-      description: "Id of the option that it is about; about the whole answer when left out.",
+      description: "Id of the option that it is about; absent where it is about the whole answer.",
       example: "B",
     }).optional(),
     misconception: text({
-      description: "The misunderstanding that the answer shows, by a stable code; where one is known.",
+      description:
+        "The misunderstanding behind the answer, as a stable code; absent where there is none to name.",
       example: "stops_as_divisor",
     }).optional(),
     text: text({
@@ -104,7 +105,7 @@ export const QuizSolution = z
     sources: list(
       text({ description: "A citation.", example: "Jerlov N. G. (1976), Marine Optics, Elsevier." }),
       {
-        description: "What it rests on.",
+        description: "Its sources.",
         example: ["Jerlov N. G. (1976), Marine Optics, Elsevier."],
       },
     ),
@@ -117,23 +118,23 @@ const score = (description: string, max: number, example: number) =>
 export const QuizGrade = z
   .object({
     item: text({ description: "Id of the question.", example: "q1" }),
-    score: score("What the answer earns: 1 for all of it, parts of it where parts are right.", 1, 1),
+    score: score("The score: 1 where all of it is right, less where parts are.", 1, 1),
     right: flag({ description: "Whether all of it is right.", example: true }),
     feedback: list(QuizRemark, {
       description: "What to say to the learner.",
       example: [{ about: "A", text: "That is right." }],
     }),
     solution: QuizSolution.describe(
-      "How the question is worked out. A blank brings none, but to the instructor's key.",
+      "The worked solution. A blank gets none, except with the instructor's key.",
     ).optional(),
   })
-  .describe("The mark of one answer, with what there is to learn from it.");
+  .describe("The mark of one answer, with feedback and solution.");
 
 export const QuizMarks = z
   .object({
-    score: score("Sum of the scores. Questions that were not answered count nothing.", mostQuestions, 7.5),
+    score: score("Sum of the scores. Unanswered questions count 0.", mostQuestions, 7.5),
     max_score: quantity({
-      description: "What could be had: one for each question of the paper.",
+      description: "Highest possible score: 1 for each question of the paper.",
       unit: "1",
       decimals: 0,
       min: 1,
@@ -142,7 +143,7 @@ export const QuizMarks = z
       example: 10,
     }),
     grades: list(QuizGrade, {
-      description: "A mark for each answer, in the order in which they were sent.",
+      description: "A mark for each answer, in the order of the request.",
       maxItems: mostQuestions,
       example: [
         {
@@ -155,7 +156,7 @@ export const QuizMarks = z
       ],
     }),
     unanswered: list(text({ description: "Id of a question.", example: "q2" }), {
-      description: "Questions of the paper that were left out or blank. Their solutions are not told.",
+      description: "Questions of the paper that were left out or blank. They come without solutions.",
       maxItems: mostQuestions,
       example: ["q2"],
     }),

@@ -3,8 +3,7 @@ import { Caution } from "../result/common.js";
 
 /** The cautions of a paper: show them with it. */
 export const QuizCautions = list(Caution, {
-  description:
-    "What to take care of before acting on what the questions are about: show it with the paper. First, that none of it is a dive plan.",
+  description: "Cautions to show with the paper. The first says that none of it is a dive plan.",
   example: [
     {
       code: "not_a_dive_planner",

@@ -9,7 +9,7 @@ export const quizItemsExamples = {
     value: { level: "working", count: 4, templates: ["red_left", "filter_for_water"] },
   },
   whole_job: {
-    summary: "Twelve questions over the whole job, feet behind metres",
+    summary: "Twelve questions on all topics, feet behind metres",
     value: { level: "beginner", count: 12, units: "metric_and_imperial" },
   },
 } as const satisfies Record<string, { summary: string; value: QuizItemsRequest }>;
@@ -24,11 +24,11 @@ export const quizAnswersExamples = {
 
 export const quizPackageExamples = {
   for_learners: {
-    summary: "Without keys, to be talked through in class",
+    summary: "Without keys, to talk through in class",
     value: { level: "beginner", count: 10, title: "Colour under water" },
   },
   for_an_older_platform: {
-    summary: "QTI 2.1 with keys, for a platform that marks by itself",
+    summary: "QTI 2.1 with keys, for a platform that does the marking",
     value: {
       level: "expert",
       count: 10,

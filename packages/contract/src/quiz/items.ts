@@ -25,7 +25,7 @@ export const QuizItemsRequest = z
     ),
   })
   .strict()
-  .describe("A paper to ask for. Level and count are needed.");
+  .describe("A paper to ask for. Needs level and count.");
 export type QuizItemsRequest = z.infer<typeof QuizItemsRequest>;
 
 export const QuizInteraction = z
@@ -63,7 +63,7 @@ const itemFields = {
   id: text({ description: "Id of the question within its paper.", example: "q1" }),
   fingerprint: text({
     description:
-      "Names what the question asks, the same in every paper: keep it for `avoid` of a later paper, so that nobody meets the question twice.",
+      "Identifies the question across papers: send it in `avoid` of a later paper, so that nobody meets the question twice.",
     example: "9f86d081884c7d65",
   }),
   template: choice(QuizTemplate, { description: "Kind of the question.", example: "red_left" }),
@@ -72,7 +72,7 @@ const itemFields = {
   interaction: choice(QuizInteraction, { description: "How it is answered.", example: "single_choice" }),
   stem: text({
     description: "The question.",
-    example: "Water takes 3.0 stops of red. How much of the red light is left?",
+    example: "Water absorbs 3.0 stops of red. How much of the red light is left?",
   }),
   difficulty: quantity({
     description:
@@ -88,7 +88,7 @@ const itemFields = {
 const fieldsOfSomeItems = {
   picture: QuizPicture.describe("A picture that the question is about."),
   options: list(QuizEntry, {
-    description: "What to choose from or, for an ordering, what to put in order.",
+    description: "The options to choose from or, for an ordering, to put in order.",
     maxItems: 16,
     example: exampleEntries,
   }),
@@ -98,13 +98,13 @@ const fieldsOfSomeItems = {
     example: [{ id: "L1", text: "density 0.3" }],
   }),
   right: list(QuizEntry, {
-    description: "For a matching: the partners, of which some may be spare.",
+    description: "For a matching: the partners. Some may be spare.",
     maxItems: 16,
     example: [{ id: "R1", text: "1 stop" }],
   }),
   unit: text({ description: "Unit of a numeric answer; empty for a bare number.", example: "stops" }),
   decimals: quantity({
-    description: "Decimals that a numeric answer is asked to.",
+    description: "Decimals that a numeric answer needs.",
     unit: "1",
     decimals: 0,
     min: 0,
@@ -135,7 +135,7 @@ export const QuizPaper = z
           topic: "light",
           level: "working",
           interaction: "single_choice",
-          stem: "Water takes 3.0 stops of red. How much of the red light is left?",
+          stem: "Water absorbs 3.0 stops of red. How much of the red light is left?",
           difficulty: 0.43,
           options: exampleEntries,
         },
@@ -143,16 +143,16 @@ export const QuizPaper = z
     }),
     cautions: QuizCautions,
     token: text({
-      description: "The paper, sealed: hand it to `/v1/quiz-answers` with what was answered.",
+      description: "The paper, sealed: send it to `/v1/quiz-answers` with the answers.",
       example: "sq1.2026-05.bm9uY2Ugb2YgMTIg.c2VhbGVk",
     }),
     expires: text({
-      description: "When the token ends (RFC 3339, UTC).",
+      description: "When the token expires (RFC 3339, UTC).",
       example: "2026-05-12T09:30:00.000Z",
     }),
-    release: choice(QuizRelease, { description: "When its marks are told.", example: "at_once" }),
+    release: choice(QuizRelease, { description: "When the paper gives its marks.", example: "at_once" }),
     closes_at: text({
-      description: "When it closes (RFC 3339, UTC), where its marks are told after that.",
+      description: "When it closes (RFC 3339, UTC), if it gives its marks after that.",
       example: "2026-05-11T09:30:00.000Z",
     }).optional(),
     model_version: ModelVersion.shape.version,

@@ -17,7 +17,7 @@ const mayBeLeftOut = {
   }),
   with_keys: flag({
     description:
-      "Whether the package holds keys, feedback and solutions, so that a platform can mark by itself; for that the instructor's key is needed. Without them, and with `release` `after_close`, `paper.json` in the package has the token that `/v1/quiz-answers` takes; a practice paper brings no token, as it would open the solutions to anyone who looks into the package.",
+      "Whether the package has keys, feedback and solutions, so that a platform can do the marking; this needs the instructor's key. Without them, and with `release` `after_close`, `paper.json` in the package has the token for `/v1/quiz-answers`; a practice paper has no token, since it would open the solutions to anyone who looks into the package.",
     example: true,
     default: false,
   }),
@@ -34,5 +34,5 @@ export const QuizPackageRequest = z
     ...withOptional(mayBeLeftOut, Object.keys(mayBeLeftOut) as (keyof typeof mayBeLeftOut)[]),
   })
   .strict()
-  .describe("A paper to be packed. Level, count and title are needed.");
+  .describe("A paper to pack. Needs level, count and title.");
 export type QuizPackageRequest = z.infer<typeof QuizPackageRequest>;

@@ -15,7 +15,7 @@ import {
 
 export const QuizLevel = z
   .enum(quizLevels)
-  .describe("How much is asked for: `beginner`, `working` (films under water regularly) or `expert`.");
+  .describe("How hard: `beginner`, `working` (intermediate: films under water regularly) or `expert`.");
 
 export const QuizUnits = z
   .enum(quizUnits)
@@ -30,7 +30,7 @@ export const QuizTopic = z.enum(quizTopics).describe("What a question is about."
 export const QuizRelease = z
   .enum(quizReleases)
   .describe(
-    "When a paper tells its marks: `at_once` for practice, where each mark brings feedback and the worked solution, so that anyone who holds the token can find out the whole key; `after_close` for a test, where nobody without the instructor's key is told anything before `closes_at`.",
+    "When a paper gives its marks: `at_once` for practice, where each mark comes with feedback and the worked solution, so that anyone who holds the token can find out the whole key; `after_close` for a test, where nobody without the instructor's key learns anything before `closes_at`.",
   );
 
 /** Sixteen hexadecimal digits. */
@@ -71,19 +71,19 @@ export const optionalPaperFields = {
       pattern: fingerprintPattern,
     }),
     {
-      description: "Questions that the paper is not to ask, as learners have met them already.",
+      description: "Questions to leave out, because learners have met them already.",
       maxItems: 1000,
       example: ["9f86d081884c7d65"],
     },
   ),
   seed: text({
     description:
-      "Any text; with the instructor's key alone. The same text with the same other fields gives the same paper, in `/v1/quiz-items` and in `/v1/quiz-packages`, as long as service, key and `model_version` stay. Left out, nobody has seen the paper before.",
+      "Any text; only with the instructor's key. The same text with the same other fields gives the same paper, in `/v1/quiz-items` and in `/v1/quiz-packages`, as long as service, key and `model_version` stay the same. Without it every paper is new.",
     example: "class of May",
     maxLength: 100,
   }),
   units: choice(QuizUnits, {
-    description: "Units of the texts. Numeric answers are metric always.",
+    description: "Units of the texts. Numeric answers are always metric.",
     example: "metric_and_imperial",
     default: "metric",
   }),
@@ -93,13 +93,13 @@ export const optionalPaperFields = {
     default: "en",
   }),
   release: choice(QuizRelease, {
-    description: "When marks are told.",
+    description: "When to give the marks.",
     example: "at_once",
     default: "at_once",
   }),
   closes_at: text({
     description:
-      "When the paper closes, with its offset from UTC (RFC 3339), from now to 366 days ahead. Needed with `release` `after_close`, and only taken with it.",
+      "When the paper closes, with its offset from UTC (RFC 3339), from now to 366 days ahead. Only, and always, with `release` `after_close`.",
     example: "2026-05-12T09:30:00+02:00",
     pattern: instantPattern,
   }),

@@ -30,7 +30,10 @@ const sources = list(
 export const WaterTypeInfo = z
   .object({
     water_type: choice(WaterType, { description: "Name of the type.", example: "IB" }),
-    description: text({ description: "The water in a diver's words.", example: "Clear tropical ocean." }),
+    description: text({
+      description: "The water as a diver would describe it.",
+      example: "Clear tropical ocean.",
+    }),
     edition: text({ description: "Edition of the classification.", example: "1976" }),
     wavelengths_nm,
     kd_per_m: quantityList({
@@ -49,15 +52,15 @@ export const WaterTypeInfo = z
   .describe("An optical water type.");
 export type WaterTypeInfo = z.infer<typeof WaterTypeInfo>;
 
-export const FilterUse = z.enum(["lens", "lamp", "lens_or_lamp"]).describe("Where a filter belongs.");
+export const FilterUse = z.enum(["lens", "lamp", "lens_or_lamp"]).describe("Where a filter goes.");
 
 export const FilterKindInfo = z
   .object({
     filter_kind: choice(FilterKind, { description: "Name of the kind.", example: "red" }),
     description: text({ description: "The kind in words.", example: "Absorbs blue and green." }),
-    use: choice(FilterUse, { description: "Where it belongs.", example: "lens" }),
+    use: choice(FilterUse, { description: "Where it goes.", example: "lens" }),
     base_density: density("Density of the glass outside the band that it absorbs.", 0.04),
-    leakage: share("Least transmittance that remains inside the band however dense the filter.", 0.01),
+    leakage: share("Transmittance that remains inside the band however dense the filter.", 0.01),
     shape_assumed: flag({
       description: "Whether the shape is an assumption, as no standard publishes one.",
       example: true,
@@ -91,7 +94,7 @@ export const ModelInfo = z
     }),
     domain: text({ description: "Where it holds.", example: "310 to 700 nm." }),
     known_weaknesses: text({
-      description: "What it is known not to do well.",
+      description: "Its known weaknesses.",
       example: "Steps of 25 nm smooth the edges of absorption bands.",
     }),
   })
@@ -158,4 +161,4 @@ export const ModelsAnswer = z
     model_version: version,
     build,
   })
-  .describe("What the model is made of.");
+  .describe("The parts of the model.");

@@ -10,7 +10,7 @@ const exampleLoss = { low: 2.61, likely: 3.04, high: 3.52 };
 const examplePercent = { low: 8.7, likely: 12.2, high: 16.4 };
 
 function loss(what: string) {
-  return LossEstimate.describe(`${what} lost from just below the surface to this depth, in stops.`);
+  return LossEstimate.describe(`${what} lost between just below the surface and this depth, in stops.`);
 }
 
 function left(what: string) {
@@ -108,5 +108,5 @@ export const AttenuationAnswer = z
     ),
     ...answerTail,
   })
-  .describe("How the water takes the light, by depth.");
+  .describe("What the water leaves of the light, by depth.");
 export type AttenuationAnswer = z.infer<typeof AttenuationAnswer>;

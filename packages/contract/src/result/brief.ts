@@ -13,7 +13,7 @@ export const Brief = z
       z
         .object({})
         .describe(
-          "Those fields of the whole answer that it comes down to, in the same form; of what it says depth by depth, the shallowest and the deepest. Which ones depends on the calculation; further ones may come.",
+          "The main fields of the whole answer, in the same form; of the depths, the shallowest and the deepest. Which fields depends on the calculation; more may come.",
         ),
       { examples: [{ filter_kind: "red", filter_density: 0.9 }] },
     ),

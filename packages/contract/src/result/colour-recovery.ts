@@ -8,7 +8,7 @@ import { depth, fNumber, iso, neutralDensity, share, shutter_s } from "./quantit
 export const RecordingKind = z
   .enum(["no_filter", "filter_best_exposure", "filter_same_settings"])
   .describe(
-    "What was recorded: without a filter at its best exposure, with the scene's filter at its best exposure, or with it at the settings (and the neutral density) of the one without.",
+    "Which recording: without a filter at its best exposure, with the scene's filter at its best exposure, or with it at the settings (and the ND filter) of the one without.",
   );
 
 export const RedQuality = z
@@ -32,12 +32,12 @@ function codes(bits: number, example: number) {
 
 export const Recording = z
   .object({
-    recording: choice(RecordingKind, { description: "What was recorded.", example: "no_filter" }),
+    recording: choice(RecordingKind, { description: "Which recording.", example: "no_filter" }),
     iso: iso("ISO speed that was set."),
     f_number: fNumber("Aperture that was set."),
     shutter_s: shutter_s("Exposure time that was set."),
     neutral_density: neutralDensity(
-      "Neutral density in front of the lens, where the scene is too bright for these settings; absent otherwise.",
+      "Density of the ND filter in front of the lens, where the scene is too bright for these settings; absent otherwise.",
     ).optional(),
     red_electrons: electrons("red", 820),
     green_electrons: electrons("green", 5200),

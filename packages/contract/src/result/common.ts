@@ -7,7 +7,7 @@ import { ResolvedScene } from "../scene/scene.js";
 /** What a code comes with. */
 export function parameters({ example }: { example: object }) {
   const description =
-    "All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.";
+    "All that the text is made of, so that you can put it in other words or in another language: numbers to six decimals, and names. Which ones depends on the code; empty where there are none. More codes and parameters may come.";
   return annotate(z.object({}).describe(description), { examples: [example] });
 }
 
@@ -15,7 +15,7 @@ export function parameters({ example }: { example: object }) {
 export const code = (example: string) =>
   text({
     description:
-      "Stable code, for programs and translations. The examples are all that there are today, and further ones may come.",
+      "Stable code, for programs and translations. The examples are all the codes of today, and more may come.",
     example,
   });
 
@@ -24,7 +24,7 @@ export const Statement = z
     code: code("going_down"),
     parameters: parameters({ example: { depths_m: [5, 8.2, 13.5] } }),
   })
-  .describe("What a sentence says: its code, and all that it is made of.");
+  .describe("A sentence as its code, and all that it is made of.");
 
 export const Figure = z
   .object({
@@ -63,7 +63,7 @@ export const Reason = z
     text: text({ description: "One or two plain sentences.", example: exampleReason.text }),
     basis: choice(ReasonBasis, { description: "Where the reason comes from.", example: "computed" }),
     figures: list(Figure, {
-      description: "The figures that it rests on: the numbers among its parameters.",
+      description: "The figures behind it: the numbers among its parameters.",
       example: [...exampleReason.figures],
     }),
     parameters: parameters({ example: exampleReason.parameters }),
@@ -80,11 +80,11 @@ export const Caution = z
     code: code(exampleCaution.code),
     text: text({ description: "What to take care of.", example: exampleCaution.text }),
   })
-  .describe("What to take care of before acting on the answer.");
+  .describe("Cautions to heed before acting on the answer.");
 
 const exampleCause = {
   cause: "water_scattering",
-  text: "How far one really sees, from which scattering is taken",
+  text: "How far you really see, which scattering is estimated from",
   share: 0.62,
   how_to_shrink: "Measure the visibility along a line.",
   parameters: { known_by: "sight" },
@@ -93,8 +93,7 @@ const exampleCause = {
 export const UncertaintyCause = z
   .object({
     cause: text({
-      description:
-        "Stable code of the cause. The examples are all that there are today, and further ones may come.",
+      description: "Stable code of the cause. The examples are all the codes of today, and more may come.",
       example: exampleCause.cause,
     }),
     text: text({ description: "The cause in words.", example: exampleCause.text }),
@@ -107,7 +106,7 @@ export const UncertaintyCause = z
       example: exampleCause.share,
     }),
     how_to_shrink: text({
-      description: "What to measure or to state to shrink it.",
+      description: "What to measure or to send to make the answer surer.",
       example: exampleCause.how_to_shrink,
     }),
     parameters: parameters({ example: exampleCause.parameters }),
@@ -118,11 +117,11 @@ export const ModelVersion = z
   .object({
     version: text({
       description:
-        "Version of the model: year, month and count. It changes when figures of answers do, not with their wording; two answers with the same one can be compared.",
+        "Version of the model: year, month and count. It changes when figures of answers do, not with their wording; you can compare two answers of the same version.",
       example: "2026.11.1",
     }),
     sources: list(text({ description: "Id of a source, as /v1/models lists it.", example: "jerlov_1976" }), {
-      description: "Tables and formulas that the answer rests on.",
+      description: "Tables and formulas behind the answer.",
       example: ["jerlov_1976", "cie_1931_observer"],
     }),
   })
@@ -142,7 +141,7 @@ export const answerTail = {
     example: [{ ...exampleReason, figures: [...exampleReason.figures] }],
   }),
   cautions: list(Caution, {
-    description: "What to take care of before acting on it.",
+    description: "Cautions to heed before acting on it.",
     example: [exampleCaution],
   }),
   uncertainty: list(UncertaintyCause, {

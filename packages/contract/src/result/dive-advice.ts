@@ -8,17 +8,19 @@ import { balanceDepths, density, depth, iso } from "./quantities.js";
 
 export const DivePhase = z
   .enum(["before_dive", "at_start", "going_down", "lamps", "coming_up", "after_dive"])
-  .describe("When a step of the plan is done.");
+  .describe("When to do a step of the plan.");
 
 export const LampPlan = z
   .enum(["none", "lamps_off", "lamps_with_filter", "lamps_lead", "lamps_only", "daylight_leads"])
-  .describe("What to do with the lamps: none are there, leave them off, filter them, or let a light lead.");
+  .describe(
+    "What to do with the video lights: there are none, leave them off, put filters on them, or let one of the lights lead.",
+  );
 
 const exampleStep = {
   phase: "before_dive",
   code: "mount_filter",
-  text: "Mount a red filter of density 1.10 while the housing is dry and open, and check that it is clean.",
-  why: "It brings the mean colour error from 4.9 down to 2.7 and costs 3.1 stops of light.",
+  text: "Mount a red filter of density 1.1 while the housing is dry and open, and check that it is clean.",
+  why: "It brings the mean colour error from 4.9 down to 2.7 and costs 3 stops of light.",
   basis: "computed",
   figures: [
     { name: "with_e", value: 2.7 },
@@ -31,17 +33,17 @@ const exampleStep = {
 const exampleTake = {
   id: "shelf-red-2",
   code: "lens_filter",
-  what: "shelf-red-2 (a red filter of density 0.50)",
+  what: "shelf-red-2 (a red filter of density 0.5)",
   why: "The plan has it on the lens.",
   parameters: { filter: { kind: "red", density: 0.5, id: "shelf-red-2" } },
 } as const;
 
 export const DiveStep = z
   .object({
-    phase: choice(DivePhase, { description: "When it is done.", example: exampleStep.phase }),
-    depth_m: depth("Where it is done; absent where it belongs to no one depth.", 8.2).optional(),
+    phase: choice(DivePhase, { description: "When to do it.", example: exampleStep.phase }),
+    depth_m: depth("Where to do it; absent where it belongs to no single depth.", 8.2).optional(),
     code: code(exampleStep.code),
-    text: text({ description: "What to do, ready to say.", example: exampleStep.text }),
+    text: text({ description: "What to do, ready to read out.", example: exampleStep.text }),
     why: text({ description: "Why, in a sentence.", example: exampleStep.why }),
     basis: choice(ReasonBasis, { description: "Where the step comes from.", example: exampleStep.basis }),
     figures: list(Figure, {
@@ -58,7 +60,7 @@ export const Remember = z
       "Of the colour filter; absent without one, and for a measured one.",
       1.1,
     ).optional(),
-    first_balance_depth_m: depth("Where to balance first.", 5),
+    first_balance_depth_m: depth("Where to set the first white balance.", 5),
     starting_iso: iso("ISO speed to begin with."),
   })
   .describe("The numbers to remember first.");
@@ -96,7 +98,7 @@ export const DiveAdviceAnswer = z
     summary: text({
       description: "The whole advice in a few sentences.",
       example:
-        "Mount a red filter of density 1.10. Expose with ISO 200 at f/4.6. Balance on a card at the start.",
+        "Mount a red filter of density 1.1. Expose with ISO 200 at f/4.5. White-balance on a card at the start.",
     }),
     summary_parts: list(Statement, {
       description: "The same, each sentence as its code and what its text is made of.",
@@ -112,7 +114,7 @@ export const DiveAdviceAnswer = z
       example: "shelf-red-2",
     }).optional(),
     filter_verdict: choice(Clarity, { description: "How clear that choice is.", example: "clear" }),
-    lamp_plan: choice(LampPlan, { description: "What to do with the lamps.", example: "none" }),
+    lamp_plan: choice(LampPlan, { description: "What to do with the video lights.", example: "none" }),
     mixed_light_verdict: choice(MixedLightVerdict, {
       description: "Which light leads in the middle of the range.",
       example: "daylight_only",
@@ -123,11 +125,11 @@ export const DiveAdviceAnswer = z
     remember: Remember.describe("The numbers to remember first."),
     close_calls: list(CloseCall, {
       description:
-        "Plans that are nearly as good: a small change of the scene may make one of them the answer. Mostly empty.",
+        "Plans that are nearly as good: a small change of the scene may make one of them the answer. Usually empty.",
       example: [{ ...exampleClose, parameters: { ...exampleClose.parameters } }],
     }),
     steps: list(DiveStep, {
-      description: "The plan, in the order in which things are done.",
+      description: "The plan, in the order in which you do things.",
       example: [{ ...exampleStep, figures: [...exampleStep.figures] }],
     }),
     take: list(TakeItem, {
@@ -136,5 +138,5 @@ export const DiveAdviceAnswer = z
     }),
     ...answerTail,
   })
-  .describe("The whole job for one dive on one page, on light and colour only: no dive is planned here.");
+  .describe("The whole job for one dive on one page, on light and colour only. It does not plan the dive.");
 export type DiveAdviceAnswer = z.infer<typeof DiveAdviceAnswer>;

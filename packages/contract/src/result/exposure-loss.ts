@@ -13,11 +13,11 @@ import { depth, fNumber, iso, neutralDensity, shutter_s } from "./quantities.js"
 
 export const ExposureVerdict = z
   .enum(["fits", "too_dark", "too_bright"])
-  .describe("Whether the camera's limits hold an exposure for this light.");
+  .describe("Whether the camera can expose this light within its limits.");
 
 export const WayToPayKind = z
   .enum(["iso", "aperture", "shutter", "lamp", "higher_sun", "shallower", "filter_off", "neutral_density"])
-  .describe("Something that pays for lost light, or takes too much of it away.");
+  .describe("Something that makes up for lost light, or cuts an excess of it.");
 
 const exampleWay = {
   way: "iso",
@@ -36,14 +36,14 @@ export const WayToPay = z
     text: text({ description: "The same in a sentence.", example: exampleWay.text }),
     parameters: parameters({ example: exampleWay.parameters }),
     gains_stops: quantity({
-      description: "Light or sensitivity that it gains; negative where it takes light away.",
+      description: "Light or sensitivity that it gains; negative where it cuts light.",
       unit: "stop",
       decimals: 2,
       min: -10000,
       max: 10000,
       example: exampleWay.gains_stops,
     }),
-    enough: flag({ description: "Whether it is enough alone.", example: exampleWay.enough }),
+    enough: flag({ description: "Whether it is enough on its own.", example: exampleWay.enough }),
     iso: iso("`iso`: the speed that it comes to.").optional(),
     f_number: fNumber("`aperture`: the f-number that it comes to.").optional(),
     shutter_s: shutter_s("`shutter`: the exposure time that it comes to.").optional(),
@@ -58,7 +58,7 @@ export const WayToPay = z
       example: 62,
     }).optional(),
     lamp_flux_lm: quantity({
-      description: "`lamp`: flux of a lamp with a beam of 100 degrees at 0.8 m that would do.",
+      description: "`lamp`: flux that a video light with a beam of 100 degrees would need at 0.8 m.",
       unit: "lm",
       decimals: 0,
       min: 0,
@@ -66,7 +66,7 @@ export const WayToPay = z
       example: 3200,
     }).optional(),
   })
-  .describe("A way to pay for lost light, or to be rid of too much.");
+  .describe("A way to make up for lost light, or to get rid of too much.");
 
 export const ExposureAtDepth = z
   .object({
@@ -78,7 +78,7 @@ export const ExposureAtDepth = z
       "Daylight lost on the way down; absent without daylight.",
     ).optional(),
     upright_loss_stops: LossOrGainEstimate.describe(
-      "What a solid subject, as a dome receptor meters it, receives less than a level surface, or more where it faces a low sun or lies over a pale floor; absent without daylight.",
+      "How much less light a solid subject receives than a level surface, as a dome receptor meters it; negative where it receives more, facing a low sun or over a pale floor. Absent without daylight.",
     ).optional(),
     distance_loss_stops: LossEstimate.describe("Light lost between subject and camera."),
     port_loss_stops: LossEstimate.describe(
@@ -86,25 +86,25 @@ export const ExposureAtDepth = z
     ),
     lens_filter_loss_stops: LossEstimate.describe("Light lost in the filter on the lens; zero without one."),
     lamp_filter_loss_stops: LossEstimate.describe(
-      "Light lost in the filters on the lamps; absent without lamps.",
+      "Light lost in the filters on the video lights; absent without video lights.",
     ).optional(),
     total_loss_stops: LossEstimate.describe(
       "All losses of daylight together; absent without daylight.",
     ).optional(),
     subject_illuminance_lx: IlluminanceEstimate.describe(
-      "Illuminance on the subject, daylight and lamps together, as a dome receptor in its place that faces the camera meters it.",
+      "Illuminance on the subject, daylight and video lights together, as a dome receptor in its place that faces the camera meters it.",
     ),
     exposure_value_ev100: ExposureValueEstimate.describe(
-      "Subject level: exposure value at ISO 100 that a solid subject asks for, as a dome receptor meters it (ISO 2720, C = 340), distance, port and filter included. Settings and verdict go by this plus `haze_gain_stops`.",
+      "Subject level: exposure value at ISO 100 that a dome receptor meters on a solid subject (ISO 2720, C = 340), distance, port and filter included. Settings and verdict go by this plus `haze_gain_stops`.",
     ),
     card_exposure_value_ev100: ExposureValueEstimate.describe(
-      "The same for a flat card across the way to the camera, which tilts with it, as a flat receptor of ISO 2720 (C = 250) in its place meters it. Upright under a high sun it gets less light than a dome, which also sees what comes from above.",
+      "The same for a flat card square to the camera, which tilts with it, as a flat receptor of ISO 2720 (C = 250) in its place meters it. Upright under a high sun it gets less light than a dome, which also sees what comes from above.",
     ),
     haze_gain_stops: LossEstimate.describe(
-      "How much brighter haze makes the subject, as the camera meters it: daylight that the water in front of it scatters into the lens. It takes contrast. Absent without daylight.",
+      "How much brighter haze makes the subject, as the camera meters it: daylight that the water in front of it scatters into the lens. It costs contrast. Absent without daylight.",
     ).optional(),
     scene_exposure_value_ev100: ExposureValueEstimate.describe(
-      "Scene level: exposure value at ISO 100 that a meter in the housing comes to, which averages the picture: a third subject, a third sea floor where there is one, and the rest open water (shares are a judgement). Absent without daylight.",
+      "Scene level: exposure value at ISO 100 that a meter in the housing reads, averaged over the picture: a third subject, a third sea floor where there is one, and the rest open water (shares are a judgement). Absent without daylight.",
     ).optional(),
     verdict: choice(ExposureVerdict, {
       description: "Whether the exposure fits the camera.",
@@ -120,10 +120,10 @@ export const ExposureAtDepth = z
       "Light in excess at the least sensitive settings; present when `too_bright`.",
     ).optional(),
     neutral_density_needed: neutralDensity(
-      "Neutral density that takes the excess away; present when `too_bright`.",
+      "Density of the ND filter that cuts the excess; present when `too_bright`.",
     ).optional(),
     f_number_needed: quantity({
-      description: "Aperture that takes the excess away; present when `too_bright`.",
+      description: "Aperture that cuts the excess; present when `too_bright`.",
       unit: "1",
       decimals: 1,
       min: 0.7,
@@ -134,12 +134,13 @@ export const ExposureAtDepth = z
       "Contrast against open water that is left at the camera; haze takes the rest.",
     ),
     ways_to_pay: list(WayToPay, {
-      description: "What pays for the loss, or takes the excess away; those that are enough alone first.",
+      description:
+        "What makes up for the loss, or cuts the excess; those that are enough on their own first.",
       example: [exampleWay],
     }),
   })
   .describe(
-    "The budget of light from the surface to the sensor at one depth, and the settings that pay for it.",
+    "The budget of light from the surface to the sensor at one depth, and the settings that make up for it.",
   );
 
 const exampleLoss = { low: 2.61, likely: 3.04, high: 3.52 };
@@ -170,5 +171,5 @@ export const ExposureLossAnswer = z
     }),
     ...answerTail,
   })
-  .describe("Where the light is lost between surface and sensor, and what pays for it.");
+  .describe("Where light is lost between surface and sensor, and what makes up for it.");
 export type ExposureLossAnswer = z.infer<typeof ExposureLossAnswer>;

@@ -33,7 +33,7 @@ export const OtherFinish = z
   .object({
     finish: choice(Finish, { description: "The finish that this is about.", example: "matched" }),
     filter_kind: choice(FilterVerdict, {
-      description: "The best of advised choice, runner-up and no filter under it.",
+      description: "Which of the three is best under it.",
       example: "none",
     }),
     filter_density: density("Its density; absent for `none`.", 0.4).optional(),
@@ -42,7 +42,7 @@ export const OtherFinish = z
     runner_up_colour_error_delta_e00: colourError("The same of the runner-up.", 2.9),
     without_colour_error_delta_e00: colourError("The same without a filter.", 2.4),
   })
-  .describe("What another finish makes of the advised choice, the runner-up and no filter.");
+  .describe("How the advised choice, the runner-up and no filter do under another finish.");
 
 export const RankedFilter = z
   .object({
@@ -105,20 +105,20 @@ export const FilterChoiceAnswer = z
       0.6,
     ).optional(),
     as_good_from_density: density(
-      "Weakest density of that kind with colours that nobody can tell from the best (within 0.1 CIEDE2000). It is the one advised, since it costs the least light. Absent for `none` and for filters of a `kit`.",
+      "Lowest density of that kind whose colours nobody can tell from the best (within 0.1 CIEDE2000, a judgement). It is the one advised, since it costs the least light. Absent for `none` and for filters of a `kit`.",
       0.6,
     ).optional(),
-    as_good_to_density: density("Densest of them.", 0.9).optional(),
+    as_good_to_density: density("Highest of these densities.", 0.9).optional(),
     filter_id: filterId("The `id` of the filter, where it comes from the scene's `kit`.").optional(),
     neutral_density: neutralDensity(
-      "Neutral density to mount with it, so that the shallow end is exposed right: a grey card, with `finish` `matched` a white card that just does not clip; absent where the camera's limits do. `exposure-loss`, by ISO 2720, holds back about half a stop more than a white card asks for.",
+      "Density of an ND filter to mount with it, so that the shallow end is exposed right: a grey card, with `finish` `matched` a white card that just does not clip; absent where the camera's limits are enough. `exposure-loss`, by ISO 2720, holds back about half a stop more than a white card needs.",
     ).optional(),
     finish: choice(Finish, {
-      description: "How the pictures are taken to be finished: what every colour error here is left after.",
+      description: "The finish that every colour error here is judged after.",
       example: "in_camera",
     }),
     other_finishes: list(OtherFinish, {
-      description: "Whether another finish would turn the choice. Nominal figures.",
+      description: "Whether another finish would change the choice. Nominal figures.",
       example: [
         {
           finish: "matched",
@@ -155,7 +155,7 @@ export const FilterChoiceAnswer = z
       "What the advised filter costs in exposure; zero when the advice is `none`.",
     ),
     serves_min_depth_m: depth(
-      "Shallow end of the part of the range in which the advised filter does better than none (or none no worse than any filter); absent if nowhere.",
+      "Shallow end of the part of the range in which the advised filter does better than none (or, for `none`, no worse than any filter); absent if nowhere.",
       6,
     ).optional(),
     serves_max_depth_m: depth("Deep end of that part; absent if nowhere.", 18).optional(),

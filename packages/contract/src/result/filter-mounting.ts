@@ -34,7 +34,7 @@ export const MountOption = z
     place: choice(MountPlace, { description: "Where it puts the filter.", example: exampleOption.place }),
     verdict: choice(MountVerdict, { description: "Whether it fits.", example: exampleOption.verdict }),
     code: code(exampleOption.code),
-    text: text({ description: "What decides, in a sentence or two.", example: exampleOption.text }),
+    text: text({ description: "The deciding reason, in a sentence or two.", example: exampleOption.text }),
     parameters: parameters({ example: exampleOption.parameters }),
   })
   .describe("A holder, and whether it fits.");
@@ -87,7 +87,7 @@ export const FilterMountingAnswer = z
   .object({
     ...headOf(ResolvedMountingScene),
     holder: choice(FilterHolder, {
-      description: "The advised holder: the one that was asked for, unless it does not fit.",
+      description: "The advised holder: the one that you asked for, unless it does not fit.",
       example: "screw_on_lens",
     }),
     place: choice(MountPlace, { description: "Where it puts the filter.", example: exampleOption.place }),
@@ -109,7 +109,7 @@ export const FilterMountingAnswer = z
       "Rings from the thread of lens or port to that of the filter; present where the filter screws into a thread.",
     ).optional(),
     vignetting: Vignetting.describe(
-      "What filter and rings take from the corners; present for a filter in front of the lens whose clear diameter is known.",
+      "What filter and rings cost the corners; present for a filter in front of the lens whose clear diameter is known.",
     ).optional(),
     clear_diameter_needed_mm: LengthEstimate.describe(
       "Clear diameter, where the filter sits, that takes nothing from the corners; present for a filter in front of the lens.",
@@ -120,13 +120,16 @@ export const FilterMountingAnswer = z
     rear_sheet: RearSheet.describe(
       "The sheet behind the lens; present where the filter goes there.",
     ).optional(),
-    procedure: list(text({ description: "A step, ready to say.", example: "Screw the rings on by hand." }), {
-      description: "What to do, in order. Common practice.",
-      example: [
-        "Screw the rings on by hand in the order given, without force.",
-        "Change it on dry land only, away from sand and spray.",
-      ],
-    }),
+    procedure: list(
+      text({ description: "A step, ready to read out.", example: "Screw the rings on by hand." }),
+      {
+        description: "What to do, in order. Common practice.",
+        example: [
+          "Screw the rings on by hand in the order given, without force.",
+          "Change it on dry land only, away from sand and spray.",
+        ],
+      },
+    ),
     procedure_steps: list(Statement, {
       description: "The same, each step as its code and what its text is made of.",
       example: [

@@ -16,7 +16,7 @@ import { colourError, density, depth, share } from "./quantities.js";
 
 export const MixedLightVerdict = z
   .enum(["lamps_only", "lamps_lead", "lights_fight", "daylight_leads", "daylight_only"])
-  .describe("Which light makes the picture, or `lights_fight` where two colours of light split it.");
+  .describe("Which light makes the picture, or `lights_fight` where two colours of light meet in it.");
 
 export const WayOutKind = z
   .enum(["lamps_off", "lamp_filter", "balance_to_lamps", "come_closer"])
@@ -25,12 +25,10 @@ export const WayOutKind = z
 export const LumensVerdict = z
   .enum(["enough", "closer", "stronger", "out_of_reach"])
   .describe(
-    "Whether the lumens that are needed are to be had: the scene's lamps have them (`enough`), do it from closer, only stronger lamps do (`stronger`), or none that divers carry (`out_of_reach`).",
+    "Where the lumens could come from: the scene's video lights have them (`enough`), have them from closer (`closer`), only stronger video lights do (`stronger`), or none that divers carry (`out_of_reach`).",
   );
 
-export const BalanceTo = z
-  .enum(["daylight", "lamps"])
-  .describe("The light that the white balance is set to.");
+export const BalanceTo = z.enum(["daylight", "lamps"]).describe("The light to set the white balance to.");
 
 export const MixedLightZone = z
   .object({
@@ -62,12 +60,12 @@ export const TransmittancePoint = z
       example: 0.21,
     }),
   })
-  .describe("What a filter is to let through at one wavelength.");
+  .describe("What the filter should let through at one wavelength.");
 
 const exampleWay = {
   way: "come_closer",
   code: "come_closer",
-  text: "Bring the lamps to 0.32 m from the subject and balance to them: they then outshine daylight.",
+  text: "Bring the video lights to 0.3 m from the subject, under control, and set the white balance to them: they then outshine daylight.",
   parameters: { distance_m: 0.32 },
   split_left_delta_e00: 4.2,
   cost_stops: -2.1,
@@ -80,7 +78,10 @@ export const WayOut = z
     code: code(exampleWay.code),
     text: text({ description: "The same in a sentence.", example: exampleWay.text }),
     parameters: parameters({ example: exampleWay.parameters }),
-    split_left_delta_e00: colourError("Colour split that is left when it is done (CIEDE2000).", 2.3),
+    split_left_delta_e00: colourError(
+      "Colour difference between the two lights that then remains (CIEDE2000).",
+      2.3,
+    ),
     cost_stops: quantity({
       description: "Light on the subject lost by it; negative when it gains light.",
       unit: "stop",
@@ -90,7 +91,7 @@ export const WayOut = z
       example: 1.1,
     }),
     lamp_filter_kind: choice(FilterKind, {
-      description: "`lamp_filter`: kind of the filter to mount on each lamp.",
+      description: "`lamp_filter`: kind of the filter to put on each video light.",
       example: "blue",
     }).optional(),
     lamp_filter_density: density("`lamp_filter`: its density.", 0.6).optional(),
@@ -108,7 +109,7 @@ export const WayOut = z
       ],
     }).optional(),
     lamp_flux_left_lm: quantityList({
-      description: "`lamp_filter`: luminous flux left of each of the scene's lamps.",
+      description: "`lamp_filter`: luminous flux left of each of the scene's video lights.",
       unit: "lm",
       decimals: 0,
       min: 0,
@@ -119,7 +120,7 @@ export const WayOut = z
       examples: [2100],
     }).optional(),
     lamp_distance_m: quantity({
-      description: "`come_closer`: distance from the lamps at which they lead.",
+      description: "`come_closer`: distance from the video lights at which they lead.",
       unit: "m",
       decimals: 2,
       min: 0,
@@ -141,7 +142,7 @@ export const MixedLightAtDepth = z
       example: "clear",
     }).optional(),
     red_lamp_over_daylight_stops: RatioEstimate.describe(
-      "Lamp light over daylight in the red channel, as both reach the camera from the upright subject; absent unless both are there.",
+      "Light of the video lights over daylight in the red channel, as both reach the camera from the upright subject; absent unless both are there.",
     ).optional(),
     green_lamp_over_daylight_stops: RatioEstimate.describe(
       "The same in the green channel; absent unless both lights are there.",
@@ -149,34 +150,36 @@ export const MixedLightAtDepth = z
     blue_lamp_over_daylight_stops: RatioEstimate.describe(
       "The same in the blue channel; absent unless both lights are there.",
     ).optional(),
-    lamp_illuminance_lx: IlluminanceEstimate.describe("Illuminance on the upright subject from the lamps."),
+    lamp_illuminance_lx: IlluminanceEstimate.describe(
+      "Illuminance on the upright subject from the video lights.",
+    ),
     daylight_illuminance_lx: IlluminanceEstimate.describe(
       "Illuminance on the upright subject from daylight.",
     ),
     split_delta_e00: ColourErrorEstimate.describe(
-      "Colour difference, balanced to daylight, between a grey in both lights and one in daylight alone; absent unless both are there.",
+      "Colour difference between a grey in both lights and one in daylight alone, with the white balance set to daylight; absent unless both are there.",
     ).optional(),
     split_balanced_to_lamps_delta_e00: ColourErrorEstimate.describe(
-      "The same for what only daylight lights, balanced to the lamps; absent unless both are there.",
+      "The same for what only daylight lights, with the white balance set to the video lights; absent unless both are there.",
     ).optional(),
     split_balanced_between_delta_e00: ColourErrorEstimate.describe(
-      "The same balanced half way between; absent unless both are there.",
+      "The same with the white balance half way between; absent unless both are there.",
     ).optional(),
     red_excess_stops: RatioEstimate.describe(
-      "How much more red than green the lamps add, balanced to daylight; absent unless both lights are there.",
+      "How much more red than green the video lights add, with the white balance set to daylight; absent unless both lights are there.",
     ).optional(),
     lamp_red_water_loss_stops: LossEstimate.describe(
-      "What the water from lamp to subject to camera takes from the lamps' light in the red channel; absent without lamps.",
+      "What the water between video light, subject and camera costs the video lights in the red channel; absent without them.",
     ).optional(),
     lamp_green_water_loss_stops: LossEstimate.describe(
-      "The same in the green channel; absent without lamps.",
+      "The same in the green channel; absent without video lights.",
     ).optional(),
     lamp_blue_water_loss_stops: LossEstimate.describe(
-      "The same in the blue channel; absent without lamps.",
+      "The same in the blue channel; absent without video lights.",
     ).optional(),
     lamp_falloff_1_m_behind_stops: quantity({
       description:
-        "How much darker the lamps light what lies a metre behind the subject; absent without lamps.",
+        "How much less light the video lights give a metre behind the subject; absent without them.",
       unit: "stop",
       decimals: 2,
       min: 0,
@@ -184,18 +187,18 @@ export const MixedLightAtDepth = z
       example: 3.1,
     }).optional(),
     lit_haze_percent: RelativePercentEstimate.describe(
-      "Luminance of the haze that the lamps light between camera and subject, in percent of an 18 % grey subject; 1000000 stands for that and more, where nothing is seen of the subject any more; absent without lamps.",
+      "Luminance of the backscatter between camera and subject, in percent of an 18 % grey subject; 1000000 stands for that and more, where it hides the subject. Absent without video lights.",
     ).optional(),
     lumens_needed_lm: LumensEstimate.describe(
-      "With `wanted_lead_stops`: luminous flux of all lamps together, without filters, that leads daylight by so much from `wanted_lead_distance_m`; 1000000000 stands for that and more. Absent without daylight.",
+      "With `wanted_lead_stops`: luminous flux of all video lights together, without filters, that leads daylight by that much from `wanted_lead_distance_m`; 1000000000 stands for that and more. Absent without daylight.",
     ).optional(),
     lumens_verdict: choice(LumensVerdict, {
-      description: "With `wanted_lead_stops`: whether they are to be had.",
+      description: "With `wanted_lead_stops`: where these lumens could come from.",
       example: "stronger",
     }).optional(),
     own_lamps_lead_from_m: quantity({
       description:
-        "With `wanted_lead_stops`: largest distance, to 0.05 m, from which the scene's lamps do it; absent where they do not from 0.2 m either.",
+        "With `wanted_lead_stops`: largest distance, to 0.05 m, from which the scene's video lights do it; absent where they do not do it even from 0.2 m.",
       unit: "m",
       decimals: 2,
       min: 0.2,
@@ -207,7 +210,7 @@ export const MixedLightAtDepth = z
       example: [exampleWay],
     }),
   })
-  .describe("Lamps against daylight at one depth.");
+  .describe("Video lights against daylight at one depth.");
 
 export const MixedLightAnswer = z
   .object({
@@ -221,7 +224,7 @@ export const MixedLightAnswer = z
       example: [{ verdict: "lights_fight", min_depth_m: 6, max_depth_m: 14 }],
     }),
     depths: list(MixedLightAtDepth, {
-      description: "Lamps against daylight at depths from shallow to deep.",
+      description: "Video lights against daylight at depths from shallow to deep.",
       example: [
         {
           depth_m: 12,
@@ -235,5 +238,5 @@ export const MixedLightAnswer = z
     }),
     ...answerTail,
   })
-  .describe("Lamps against daylight, and the way out where their colours split the picture.");
+  .describe("Video lights against daylight, and the way out where their colours do not match.");
 export type MixedLightAnswer = z.infer<typeof MixedLightAnswer>;

@@ -31,8 +31,7 @@ export const ChainRing = z
 export const RingChain = z
   .object({
     closes: flag({
-      description:
-        "Whether the rings owned lead from lens or port to the filter, and not only by cutting the corners off.",
+      description: "Whether your rings lead from lens or port to the filter without cutting off the corners.",
       example: true,
     }),
     from_mm: thread("Thread of the lens or port.", 52),
@@ -87,7 +86,7 @@ export const Vignetting = z
       example: "clear",
     }),
   })
-  .describe("What filter and rings take from the corners; the lens's own falloff comes on top.");
+  .describe("What filter and rings cost the corners; the lens's own falloff comes on top.");
 
 export const SheetFocus = z
   .enum(["in_reach", "within_depth_of_field", "past_infinity_needed"])
@@ -110,7 +109,7 @@ export const RearSheet = z
       example: 0.033,
     }),
     blur_if_not_refocused_mm: length({
-      description: "Blur on the sensor where the lens is not focused anew.",
+      description: "Blur on the sensor if you do not refocus the lens.",
       decimals: 4,
       max: 10,
       example: 0.0042,
@@ -123,12 +122,12 @@ export const RearSheet = z
     }),
     focus: choice(SheetFocus, {
       description:
-        "Whether far things stay sharp; absent where that cannot be told without the dome's radius.",
+        "Whether far things stay sharp; absent where that depends on a dome's radius that you did not give.",
       example: "in_reach",
     }).optional(),
     farthest_sharp_m: quantity({
       description:
-        "True distance of the farthest thing that a lens which stops at infinity still focuses; absent where all is in reach or the dome's radius is not known.",
+        "True distance of the farthest thing that a lens which stops at infinity still focuses; absent where all is in reach, or without the dome's radius.",
       unit: "m",
       decimals: 1,
       min: 0,

@@ -8,7 +8,7 @@ import { balanceDepths, cct_K, colourError, depth, duv } from "./quantities.js";
 export const BalanceMethod = z
   .enum(["card", "card_at_lamp_distance", "kelvin", "auto"])
   .describe(
-    "How to balance: on a card in daylight, or on one at the lamps' working distance; or as `white_balance_mode` has it, in kelvin or by the camera itself.",
+    "How to set the white balance: on a card in daylight, or on one at the working distance of the video lights; or as `white_balance_mode` says, in kelvin or by the camera.",
   );
 
 const exampleGain = { low: 3.6, likely: 4.1, high: 4.8 };
@@ -30,9 +30,12 @@ export const BalanceAtDepth = z
       max: 10000,
       example: 0.4,
     }),
-    cast_left_delta_e00: colourError("Cast that stays on a grey card after balancing (CIEDE2000).", 3.2),
+    cast_left_delta_e00: colourError(
+      "Colour cast that the white balance leaves on a grey card (CIEDE2000).",
+      3.2,
+    ),
     card_cast_left_delta_e00: colourError(
-      "The same after balancing on a card; present where `white_balance_mode` is another one.",
+      "The same for a white balance on a card; present with another `white_balance_mode`.",
       1.1,
     ).optional(),
     cct_K: cct_K(
@@ -54,7 +57,7 @@ const cardLevel = (what: string, example: number) =>
 
 export const StandIn = z
   .enum(["white_slate", "pale_sand", "grey_glove", "hand"])
-  .describe("What a white balance can be set on where there is no card.");
+  .describe("What to set a white balance on without a card.");
 
 const exampleNote = {
   code: "card_level",
@@ -68,13 +71,13 @@ export const CardNote = z
     text: text({ description: "The note in a sentence or two.", example: exampleNote.text }),
     parameters: parameters({ example: exampleNote.parameters }),
   })
-  .describe("What is worth knowing of the card that a white balance is set on.");
+  .describe("A note on the card for the white balance.");
 
 export const BalanceOnStandIn = z
   .object({
-    stand_in: choice(StandIn, { description: "What it is set on.", example: "white_slate" }),
+    stand_in: choice(StandIn, { description: "What to set it on.", example: "white_slate" }),
     cast_left_delta_e00: colourError(
-      "Cast that then stays on a grey card where the first balance is made (CIEDE2000).",
+      "Colour cast that it leaves on a grey card where you set the first white balance (CIEDE2000).",
       1.2,
     ),
     least_cast_delta_e00: colourError(
@@ -83,27 +86,27 @@ export const BalanceOnStandIn = z
     ).optional(),
     most_cast_delta_e00: colourError("`hand`: the most of them.", 14).optional(),
   })
-  .describe("A balance on something else than a card.");
+  .describe("A white balance on something other than a card.");
 
 export const WhiteBalanceAnswer = z
   .object({
     ...answerHead,
-    method: choice(BalanceMethod, { description: "How to balance.", example: "card" }),
+    method: choice(BalanceMethod, { description: "How to set the white balance.", example: "card" }),
     balance_depths_descending_m: balanceDepths("down", [5, 8.2, 13.5]),
     balance_depths_ascending_m: balanceDepths("up", [18, 11.2, 7]),
     balance_tolerance_delta_e00: colourError(
-      "Colour shift between two balances that was let pass (CIEDE2000).",
+      "Colour shift allowed between two white balances (CIEDE2000; the model's own is a judgement).",
       8,
     ),
     lamp_kelvin_setting_K: cct_K(
-      "For lamps: their own colour temperature, to be set where there is no card; absent otherwise.",
+      "For video lights: their own colour temperature, to set without a card; absent otherwise.",
     ).optional(),
     lamp_kelvin_leaves_delta_e00: ColourErrorEstimate.describe(
-      "Cast that this kelvin setting leaves on a grey card (CIEDE2000); absent as it is.",
+      "Colour cast that this Kelvin preset leaves on a grey card (CIEDE2000); absent with it.",
     ).optional(),
     stand_ins: list(BalanceOnStandIn, {
       description:
-        "Without a card, what the balance can be set on, the least cast first; absent where it is set on none.",
+        "Without a card, what to set the white balance on, the least colour cast first; absent where you set it on nothing.",
       example: [{ stand_in: "white_slate", cast_left_delta_e00: 1.2 }],
     }).optional(),
     white_card_level_percent: cardLevel("a white card (90 % of a perfect white)", 94.9).optional(),
@@ -123,20 +126,23 @@ export const WhiteBalanceAnswer = z
         },
       ],
     }),
-    procedure: list(text({ description: "A step, ready to say.", example: "Balance on the card at 5 m." }), {
-      description: "What to do, in order.",
-      example: ["Balance on the card at 5 m.", "Balance again at 8 m."],
-    }),
+    procedure: list(
+      text({ description: "A step, ready to read out.", example: "White-balance on the card at 5 m." }),
+      {
+        description: "What to do, in order.",
+        example: ["White-balance on the card at 5 m.", "White-balance again at 8 m."],
+      },
+    ),
     procedure_steps: list(Statement, {
       description: "The same, each step as its code and what its text is made of.",
       example: [{ code: "going_down", parameters: { depths_m: [5, 8.2, 13.5] } }],
     }),
     card_notes: list(CardNote, {
       description:
-        "What is worth knowing of the card: what stands in for it, where it lies on a histogram, and what the edit makes of it where the camera falls short; empty where no balance is set on one.",
+        "Notes on the card: what stands in for it, where it lies on a histogram, and what to do with it in the edit where the camera falls short; empty where you use no card.",
       example: [exampleNote],
     }),
     ...answerTail,
   })
-  .describe("How to set a white balance, whether the camera can, and at which depths to do it again.");
+  .describe("How to set a white balance, whether the camera can, and at which depths to set it again.");
 export type WhiteBalanceAnswer = z.infer<typeof WhiteBalanceAnswer>;

@@ -6,7 +6,7 @@ import { bottoms } from "./values.js";
 
 export const Bottom = z
   .enum(bottoms)
-  .describe("What the sea floor below is: `none` where it is too deep to bear on the light.");
+  .describe("What the sea floor below is: `none` where it is too deep to affect the light.");
 
 export const ReflectanceSample = z
   .object({
@@ -32,7 +32,7 @@ export const ReflectanceSample = z
 export const bottomFields = {
   bottom: choice(Bottom, {
     description:
-      "The sea floor below what is filmed, which lights it from below. Most of what divers film lies over a reef (common practice).",
+      "The sea floor below your subject, which lights it from below. Most of what divers film is over a reef (common practice).",
     example: "sand",
     default: sceneDefaults.bottom,
   }),
@@ -48,7 +48,7 @@ export const bottomFields = {
     ],
   }),
   bottom_depth_m: quantity({
-    description: `Depth of the sea floor, not above the deepest subject. ${bottomBelowDeepest_m} m below the deepest subject where it is left out.`,
+    description: `Depth of the sea floor, not above the deepest subject. ${bottomBelowDeepest_m} m below the deepest subject by default.`,
     unit: "m",
     min: 0.1,
     max: 1000,

@@ -40,7 +40,7 @@ export const RecordingPoint = z
 export const WhiteBalanceMode = z
   .enum(whiteBalanceModes)
   .describe(
-    "How the camera comes to its white balance: `card` (measured on a white or grey card at depth), `kelvin` (set to `white_balance_kelvin_K` and left there), `auto` (by itself).",
+    "How the camera gets its white balance: `card` (measured on a white or grey card at depth), `kelvin` (set to `white_balance_kelvin_K` and left there), `auto` (chosen by the camera).",
   );
 
 export const ExposureMode = z
@@ -52,7 +52,7 @@ export const ExposureMode = z
 export const Finish = z
   .enum(finishes)
   .describe(
-    "What is done with a picture before it is looked at: `in_camera` (nothing), `basic_edit` (balance, exposure, black level, saturation), `matched` (a grade profiled on a colour chart that was filmed).",
+    "What happens to a picture before anyone looks at it: `in_camera` (nothing), `basic_edit` (balance, exposure, black level, saturation), `matched` (a grade fitted to a colour chart that you filmed).",
   );
 
 const iso = { unit: "1", min: 25, max: 409600 } as const;
@@ -62,7 +62,7 @@ const kelvin = { unit: "K", min: 1500, max: 20000 } as const;
 const kind = {
   camera_class: choice(CameraClass, {
     description:
-      "What kind of camera it is. Says how much light its pixels hold, how noisy they are, how many make one that is looked at, and what its aperture and white balance can do where that is not given: all from memory of cameras.",
+      "The kind of camera. It decides how much light a pixel holds, how noisy it is, how many pixels make one pixel of the finished picture, and the limits of aperture and white balance where you do not give them: all from memory of cameras.",
     example: "action",
     default: sceneDefaults.camera_class,
   }),
@@ -70,7 +70,7 @@ const kind = {
 
 /** A default that goes by `camera_class`, in words: beside it the description has no other. */
 const byClass = (plain: string, others: string): string =>
-  `${plain} where left out; by \`camera_class\` ${others} (from memory).`;
+  `${plain} by default; by \`camera_class\` ${others} (from memory).`;
 
 const exposure = {
   iso: quantity({
@@ -86,7 +86,7 @@ const exposure = {
   }),
   max_iso: quantity({
     ...iso,
-    description: "Highest ISO speed at which the pictures are still good enough.",
+    description: "Highest ISO speed that you accept.",
     example: 3200,
     default: sceneDefaults.max_iso,
   }),
@@ -166,27 +166,26 @@ const recording = {
     ],
   }),
   finish: choice(Finish, {
-    description:
-      "What is done with the pictures afterwards. The choice of a filter is judged by what is left after it.",
+    description: "What you do with the pictures afterwards. Filters are judged by the colour error after it.",
     example: "basic_edit",
     default: sceneDefaults.finish,
   }),
   exposure_mode: choice(ExposureMode, {
     description:
-      "Whether you set the exposure for the subject, or the camera meters the whole picture by itself. In `auto` it may also shorten the exposure time.",
+      "Whether you set the exposure for the subject, or the camera meters the whole picture on its own. In `auto` it may also shorten the exposure time.",
     example: "auto",
     default: sceneDefaults.exposure_mode,
   }),
   white_balance_mode: choice(WhiteBalanceMode, {
     description:
-      "How the camera comes to its white balance. `auto` takes the mean of subject, sea floor and open water for grey (Buchsbaum 1980), as far as the limits of its balance go.",
+      "How the camera gets its white balance. `auto` takes the mean of subject, sea floor and open water for grey (Buchsbaum 1980), as far as the limits of its balance go.",
     example: "auto",
     default: sceneDefaults.white_balance_mode,
   }),
   white_balance_kelvin_K: quantity({
     ...kelvin,
     description:
-      "What the white balance is set to, between its limits. With `white_balance_mode` `kelvin` alone, which needs it.",
+      "What you set the white balance to, between its limits. Only, and always, with `white_balance_mode` `kelvin`.",
     example: 5600,
   }),
   white_balance_min_cct_K: quantity({
@@ -208,7 +207,7 @@ const recording = {
   }),
   balance_tolerance_delta_e00: quantity({
     description:
-      "Colour shift between two white balances that may pass before balancing again (CIEDE2000). The model's own when left out; the answer says which.",
+      "Colour shift to allow before you set the white balance again (CIEDE2000). By default the model's own, a judgement; the answer says which.",
     unit: "1",
     min: 0.5,
     max: 50,

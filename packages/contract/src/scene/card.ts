@@ -10,7 +10,7 @@ export const TransferCurve = z
   );
 
 function channel(colour: string, example: number) {
-  const description = `Mean of the card in the ${colour} channel as stored, 1 for the brightest that can be.`;
+  const description = `Mean of the card in the ${colour} channel as stored, 1 for the brightest possible.`;
   return quantity({ description, unit: "1", min: 0, max: 1, example });
 }
 
@@ -70,11 +70,11 @@ export const cardFields = {
     example: "srgb",
   }),
   locked_exposure: flag({
-    description: "All cards were taken at one exposure. With `card_samples`.",
+    description: "All pictures of the card have the same exposure. With `card_samples`.",
     example: true,
   }),
   locked_balance: flag({
-    description: "All cards are raw, or were taken at one white balance. With `card_samples`.",
+    description: "All pictures of the card are raw, or have the same white balance. With `card_samples`.",
     example: true,
   }),
 };

@@ -8,13 +8,12 @@ import { daylightBases } from "./values.js";
 export const DaylightBasis = z
   .enum(daylightBases)
   .describe(
-    "Where daylight comes from: `none` (night, cave, inside of a wreck), `sun` (its height is given) or `place_time` (its height follows from place and time).",
+    "Where daylight comes from: `none` (night, cave, inside of a wreck), `sun` (you give its height) or `place_time` (its height follows from place and time).",
   );
 
 export const daylightFields = {
   daylight_basis: choice(DaylightBasis, {
-    description:
-      "Where daylight comes from; `place_time` without being said where a place or a time is given.",
+    description: "Where daylight comes from; `place_time` by default if you give a place or a time.",
     example: "sun",
     default: sceneDefaults.daylight_basis,
   }),
@@ -58,7 +57,7 @@ export const daylightFields = {
     maxLength: 64,
   }),
   cloud_oktas: quantity({
-    description: "Eighths of the sky that are covered by cloud.",
+    description: "Eighths of the sky covered by cloud.",
     unit: "okta",
     min: 0,
     max: 8,

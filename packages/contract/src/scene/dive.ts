@@ -4,18 +4,18 @@ import { quantity } from "../field/quantity.js";
 import { sceneDefaults } from "./defaults.js";
 import { subjectFacings } from "./values.js";
 
-const noAdvice = "This service plans no dives: the range is that of the model and no advice on depth.";
+const noAdvice = "This service does not plan dives: the range is that of the model, not advice on depth.";
 const depth = { unit: "m", min: 0.1, max: 100 } as const;
 
 const range = {
   min_depth_m: quantity({
     ...depth,
-    description: `Shallow end of the part of the dive that is filmed. With \`max_depth_m\`. ${noAdvice}`,
+    description: `Shallow end of the part of the dive that you film. With \`max_depth_m\`. ${noAdvice}`,
     example: 5,
   }),
   max_depth_m: quantity({
     ...depth,
-    description: `Deep end of the part of the dive that is filmed. With \`min_depth_m\`. ${noAdvice}`,
+    description: `Deep end of the part of the dive that you film. With \`min_depth_m\`. ${noAdvice}`,
     example: 18,
   }),
 };
@@ -45,7 +45,7 @@ const subject = {
 const reach = {
   subject_in_reach: flag({
     description:
-      "Whether a card can be held before the subject; `true` where it is left out. With `false` the balance is made on something at the same depth and distance.",
+      "Whether you can hold a card in front of the subject; `true` by default. With `false` you set the white balance on something at the same depth and distance.",
     example: true,
   }),
 };

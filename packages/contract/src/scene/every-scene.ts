@@ -4,7 +4,7 @@ import { list, text } from "../field/choice.js";
 export const everySceneFields = {
   expect_model_version: text({
     description:
-      "Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.",
+      "Answer only if the model has this version (as `model.version` of an earlier answer says); otherwise a 409 problem.",
     example: "2026.11.1",
     maxLength: 64,
   }),
@@ -21,8 +21,7 @@ export function everyResolvedSceneFields(
 ) {
   return {
     assumed: list(text(name), {
-      description:
-        "Fields that the caller left out: a default filled them in, or the answer says what it takes them to be.",
+      description: "Fields that you left out: a default filled them in, or the answer says what it assumes.",
       example,
     }),
   };

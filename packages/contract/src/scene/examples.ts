@@ -49,7 +49,7 @@ export const sceneExamples = {
     },
   },
   outer_reef_morning: {
-    summary: "Outer reef in the morning, lamps off",
+    summary: "Outer reef in the morning, video lights off",
     scene: { water_type: "IB", sun_elevation_deg: 40, min_depth_m: 5, max_depth_m: 18, ...camera },
   },
   harbour_wall_afternoon: {
@@ -57,11 +57,11 @@ export const sceneExamples = {
     scene: { water_type: "3C", sun_elevation_deg: 50, min_depth_m: 4, max_depth_m: 12, ...camera },
   },
   night_wreck: {
-    summary: "Wreck at night, two lamps",
+    summary: "Wreck at night, two video lights",
     scene: { water_type: "IB", daylight_basis: "none", depth_m: 15, ...camera, ...twoLamps },
   },
   reef_with_lamps: {
-    summary: "Reef by day, with the same two lamps",
+    summary: "Reef by day, with the same two video lights",
     scene: { water_type: "IB", sun_elevation_deg: 50, depth_m: 12, ...camera, ...twoLamps },
   },
 } as const satisfies Record<string, SceneExample>;

@@ -5,7 +5,7 @@ import { FilterKind, TransmittanceSample } from "./lens-filter.js";
 
 const value = (colour: string, how: string, example: number) =>
   quantity({
-    description: `Mean of the card in the ${colour} channel ${how} the filter, linear (raw), 1 for the brightest that can be.`,
+    description: `Mean of the card in the ${colour} channel ${how} the filter, linear (raw), 1 for the brightest possible.`,
     unit: "1",
     min: 0.0001,
     max: 1,
@@ -24,12 +24,12 @@ export const FilterSample = z
   })
   .strict()
   .describe(
-    "A grey card in daylight, above water, pictured without and with a filter at one exposure and one white balance.",
+    "A grey card in daylight, above water, photographed without and with a filter at the same exposure and white balance.",
   );
 
 export const filterSamplesField = (whose: string) => ({
   filter_samples: list(FilterSample, {
-    description: `${whose}, by a grey card pictured with and without it, in place of kind, density and curve: 1 to 16 pairs of pictures. Resolved to the kind and density that lose the same; \`filter_fits\` of the scene says how well.`,
+    description: `${whose}, by a grey card photographed with and without it, in place of kind, density and curve: 1 to 16 pairs of pictures. Resolved to the kind and density that lose the same; \`filter_fits\` of the scene says how well.`,
     minItems: 1,
     maxItems: 16,
     example: [
@@ -107,4 +107,4 @@ export const FilterFit = z
       example: [{ id: "sheet-red", differ_stops: 0.2 }],
     }),
   })
-  .describe("What a filter was found to be from pictures of a grey card.");
+  .describe("The filter that pictures of a grey card were found to show.");

@@ -6,10 +6,10 @@ import { filterSamplesField } from "./filter-samples.js";
 import { FilterKind, filterDensity, filterStops, TransmittanceSample } from "./lens-filter.js";
 import { kitItems } from "./values.js";
 
-export const KitItemName = z.enum(kitItems).describe("What something in the kit is.");
+export const KitItemName = z.enum(kitItems).describe("What an item of the kit is.");
 
 const kitItemFields = {
-  id: text({ description: "The caller's own name of it; answers use it.", example: "red-55", maxLength: 64 }),
+  id: text({ description: "Your own name for it; answers use it.", example: "red-55", maxLength: 64 }),
   item: choice(KitItemName, { description: "What it is.", example: "lens_filter" }),
   filter_kind: choice(FilterKind, {
     description: "Kind of a filter. With `filter_density` or `filter_stops`.",
@@ -50,11 +50,11 @@ export const KitItem = z
     ),
   )
   .strict()
-  .describe("Something that is owned.");
+  .describe("An item that you own.");
 
 export const ResolvedKitItem = z
   .object(withOptional(kitItemFields, mayBeAbsent))
-  .describe("Something that is owned, a filter by its density or its curve.");
+  .describe("An item that you own, a filter by its density or its curve.");
 
 const mostItems = 64;
 const example = [
@@ -64,7 +64,7 @@ const example = [
 
 export const kitField = {
   kit: list(KitItem, {
-    description: "What is owned: filters are then chosen from it alone. Any filter when left out.",
+    description: "What you own: filters are then chosen only from it. Any filter by default.",
     maxItems: mostItems,
     example,
   }),
@@ -72,7 +72,7 @@ export const kitField = {
 
 export const resolvedKitField = {
   kit: list(ResolvedKitItem, {
-    description: "What is owned: filters are then chosen from it alone.",
+    description: "What you own: filters are then chosen only from it.",
     maxItems: mostItems,
     example,
   }),

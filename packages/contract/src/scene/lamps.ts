@@ -18,14 +18,14 @@ export const LedName = z
 /** @param prefix of the names of fields, where one is named by another */
 const lampFieldsNamed = (prefix: "" | "lamp_") => ({
   flux_lm: quantity({
-    description: "Luminous flux of one lamp, without a filter.",
+    description: "Luminous flux of one video light, without a filter.",
     unit: "lm",
     min: 1,
     max: 200000,
     example: 4000,
   }),
   count: quantity({
-    description: "How many such lamps are on.",
+    description: "How many of these video lights are on.",
     unit: "1",
     min: 1,
     max: 16,
@@ -47,7 +47,7 @@ const lampFieldsNamed = (prefix: "" | "lamp_") => ({
     default: lampDefaults.beam_angle_medium,
   }),
   cct_K: quantity({
-    description: `Colour temperature of the lamp. Not with \`${prefix}led\`.`,
+    description: `Colour temperature of the video light. Not with \`${prefix}led\`.`,
     unit: "K",
     min: 1500,
     max: 20000,
@@ -55,23 +55,23 @@ const lampFieldsNamed = (prefix: "" | "lamp_") => ({
     default: lampDefaults.cct_K,
   }),
   led: choice(LedName, {
-    description: `Spectrum of the lamp, by the name of a CIE LED illuminant. In place of \`${prefix}cct_K\`.`,
+    description: `Spectrum of the video light, by the name of a CIE LED illuminant. In place of \`${prefix}cct_K\`.`,
     example: "LED-B4",
   }),
   distance_m: quantity({
-    description: "From the lamp to the subject, through water.",
+    description: "From the video light to the subject, through water.",
     unit: "m",
     min: 0.05,
     max: 20,
     example: 0.8,
   }),
   filter_kind: choice(FilterKind, {
-    description: `Kind of the filter in front of the lamp. With \`${prefix}filter_density\`; no filter when left out.`,
+    description: `Kind of the filter in front of the video light. With \`${prefix}filter_density\`; no filter when left out.`,
     example: "blue",
   }),
   filter_density: quantity({
     ...filterDensity,
-    description: `Peak optical density of the filter in front of the lamp, above that of its clear glass, in the band that its kind absorbs. With \`${prefix}filter_kind\`.`,
+    description: `Peak optical density of the filter in front of the video light, above that of its clear glass, in the band that its kind absorbs. With \`${prefix}filter_kind\`.`,
   }),
 });
 
@@ -85,13 +85,13 @@ export const Lamp = z
     ...withOptional(lampFields, ["count", "beam_angle_deg", "beam_angle_medium", ...mayBeAbsent]),
   })
   .strict()
-  .describe("Lamps of one make at one distance, switched on.");
+  .describe("Equal video lights at one distance, switched on.");
 
 export const ResolvedLamp = z
   .object({
     ...withOptional(lampFields, mayBeAbsent),
   })
-  .describe("Lamps of one make at one distance, with every default filled in.");
+  .describe("Equal video lights at one distance, with every default filled in.");
 
 const exampleLamp = { flux_lm: 4000, count: 2, beam_angle_deg: 100, cct_K: 5600, distance_m: 0.8 };
 
@@ -103,7 +103,7 @@ const mostLampGroups = 6;
 
 export const lampsField = {
   lamps: list(Lamp, {
-    description: "Lamps that are switched on; none when left out or empty.",
+    description: "Video lights that are switched on; none when left out or empty.",
     maxItems: mostLampGroups,
     example: [exampleLamp],
   }),
@@ -111,7 +111,7 @@ export const lampsField = {
 
 export const resolvedLampsField = {
   lamps: list(ResolvedLamp, {
-    description: "Lamps that are switched on; empty when there are none.",
+    description: "Video lights that are switched on; empty when there are none.",
     maxItems: mostLampGroups,
     example: [{ ...exampleLamp, beam_angle_medium: "water" }],
   }),
@@ -121,14 +121,14 @@ export const resolvedLampsField = {
 export const wantedLeadFields = {
   wanted_lead_stops: quantity({
     description:
-      "By how many stops lamps are to outshine daylight on the subject, in the green channel: `mixed-light` then answers how many lumens that takes.",
+      "By how many stops the video lights should outshine daylight on the subject, in the green channel: `mixed-light` then says how many lumens that needs.",
     unit: "stop",
     min: -5,
     max: 10,
     example: 3,
   }),
   wanted_lead_distance_m: quantity({
-    description: `From those lamps to the subject. With \`wanted_lead_stops\`; that of the nearest lamp where it is left out, ${wantedLeadFrom_m} m where there is none.`,
+    description: `From those video lights to the subject. With \`wanted_lead_stops\`; by default that of the nearest one, or ${wantedLeadFrom_m} m without one.`,
     unit: "m",
     min: 0.05,
     max: 20,

@@ -7,7 +7,7 @@ import { filterChanges, filterKinds } from "./values.js";
 export const FilterKind = z
   .enum(filterKinds)
   .describe(
-    "Kind of a filter, by the light that it lets through: `red`, `magenta`, `blue` and `green` (for lamps) or `neutral` (all alike).",
+    "Kind of a filter, by the light that it lets through: `red`, `magenta`, `blue` and `green` (for video lights) or `neutral` (all alike).",
   );
 
 export const FilterChange = z

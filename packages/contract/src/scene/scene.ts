@@ -39,7 +39,7 @@ export const Scene = z
   .partial()
   .strict()
   .describe(
-    "What is filmed, where and with what. Exactly one way to describe the water and a depth are needed; all else has a default or may be left out.",
+    "What you film, where and with what. Needs exactly one way to describe the water, and a depth; all else has a default or may be left out.",
   );
 export type Scene = z.infer<typeof Scene>;
 
@@ -82,8 +82,7 @@ export const ResolvedScene = z
     ),
     ...resolvedLampsField,
     filter_fits: list(FilterFit, {
-      description:
-        "What filters were found to be that the caller gave by `filter_samples`; absent without any.",
+      description: "The filters that `filter_samples` were found to be; absent without any.",
       example: [],
     }).optional(),
     ...everyResolvedSceneFields(

@@ -58,7 +58,7 @@ export const waterFields = {
   }),
   visibility_m: quantity({
     description:
-      "The water, by the horizontal distance at which a dark body vanishes: the visibility that divers speak of. With `water_hue`. One way to describe the water.",
+      "The water, by the horizontal distance at which a dark body vanishes: what divers call visibility. With `water_hue`. One way to describe the water.",
     unit: "m",
     min: 0.2,
     max: 120,

@@ -24,7 +24,7 @@ const filterItem = { item: ["lens_filter", "lamp_filter"] };
 /** What a piece of a kit gives in one of several ways. */
 export const kitItemWays: readonly Ways[] = [
   {
-    says: "A filter needs filter_kind with filter_density or filter_stops, filter_transmittance, or filter_samples; a lamp has none of them.",
+    says: "A filter needs filter_kind with filter_density or filter_stops, filter_transmittance, or filter_samples; a video light has none of them.",
     ways: [
       { name: "OwnedLight", needs: ["item"], takes: [], values: { item: ["lamp"] } },
       { name: "OwnedFilterBySamples", needs: ["item", "filter_samples"], takes: [], values: filterItem },

@@ -61,7 +61,7 @@ const lensFilter: Ways = {
 const flatNeeds = ["lamp_flux_lm", "lamp_distance_m"];
 
 const lights: Ways = {
-  says: "Give video lights in one way: lamps, or lamp_flux_lm with lamp_distance_m and the other lamp_ fields.",
+  says: "Give video lights in one way: `lamps`, or lamp_flux_lm with lamp_distance_m and the other lamp_ fields.",
   ways: [
     { name: "LightsListed", needs: ["lamps"], takes: [] },
     {

@@ -38,7 +38,7 @@ export const cameraModels: readonly ModelInfo[] = [
     source: "This project; error measure CIEDE2000",
     domain: "A subject lit as a whole; open water behind it",
     known_weaknesses:
-      "A grade by hand can be better or worse than a fitted matrix. A filter has to gain 0.5 to be worth mounting where such a grade follows, 1 where none does: judgements. Cameras make their pictures by matrices and tables of their own.",
+      "A grade by hand can be better or worse than a fitted matrix. A filter is worth mounting if it gains 0.5 before such a grade, 1 without one: judgements. Cameras make their pictures by matrices and tables of their own.",
   },
   {
     id: "grey_world",
@@ -47,7 +47,7 @@ export const cameraModels: readonly ModelInfo[] = [
     source: "Buchsbaum 1980, Journal of the Franklin Institute 310, 1",
     domain:
       "Subject, sea floor and open water in the shares of the scene level; within the limits of the camera's balance",
-    known_weaknesses: "Cameras weigh the picture by rules of their own, which are not published.",
+    known_weaknesses: "Cameras weigh the picture by their own, unpublished rules.",
   },
   {
     id: "filter_shapes",
@@ -69,12 +69,12 @@ export const cameraModels: readonly ModelInfo[] = [
   },
   {
     id: "cie_led_illuminants",
-    what: "Spectra of white lamps",
+    what: "Spectra of white video lights",
     kind: "table",
     source: "CIE 15:2018, Table 12; mixed linearly in mired between 2733 and 6598 K",
     domain: "2733 to 6598 K as phosphor LEDs, below as Planckian radiators, above as CIE daylight",
     known_weaknesses:
-      "Lamps of one colour temperature differ in their red; an even cone is assumed for the beam and its peak carried as uncertainty.",
+      "Video lights of one colour temperature differ in their red; an even cone is assumed for the beam and its peak carried as uncertainty.",
   },
   {
     id: "chart_24",
@@ -112,7 +112,7 @@ export const cameraModels: readonly ModelInfo[] = [
   },
   {
     id: "vignetting",
-    what: "Light that filters and rings take from the corners",
+    what: "Light that filters and rings cost the corners",
     kind: "formula",
     source: "Overlap of two circles, exact",
     domain: "Round stops before a round entrance pupil; 85 degrees from the axis at most",

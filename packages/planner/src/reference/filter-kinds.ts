@@ -14,10 +14,10 @@ import type { FilterKind } from "../scene/scene.js";
 const DESCRIPTIONS: Record<FilterKind, string> = {
   red: "Holds back blue and green, passes red from about 590 nm: for blue water in daylight.",
   magenta: "Holds back green around 540 nm, passes blue and red: for green water in daylight.",
-  blue: "Holds back red from about 590 nm, passes blue and green: on a lamp, to match it to daylight at depth.",
+  blue: "Holds back red from about 590 nm, passes blue and green: on a video light, to match it to daylight at depth.",
   green:
-    "Holds back red from about 590 nm and blue below about 480 nm, passes green: on a lamp, to match it to daylight in green water.",
-  neutral: "Holds back all colours alike: takes light away and changes no colour.",
+    "Holds back red from about 590 nm and blue below about 480 nm, passes green: on a video light, to match it to daylight in green water.",
+  neutral: "Holds back all colours alike: cuts light without changing its colour.",
 };
 
 /** The kinds of filter with the shapes assumed for them. */

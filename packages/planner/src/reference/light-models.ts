@@ -46,7 +46,7 @@ export const lightModels: readonly ModelInfo[] = [
     source:
       "Davies-Colley 1988, Limnology and Oceanography 33, 616; Zaneveld & Pegau 2003, Optics Express 11, 2997",
     domain: "Level view, dark target, contrast threshold 2 %",
-    known_weaknesses: "Divers guess distances, and mean different targets: about a third either way.",
+    known_weaknesses: "Divers guess distances, and look at different targets: about a third either way.",
   },
   {
     id: "water_family",
@@ -72,7 +72,7 @@ export const lightModels: readonly ModelInfo[] = [
     kind: "formula",
     source: "Reda & Andreas 2004, Solar Energy 76, 577, its series cut",
     domain: "1900 to 2100, at sea level",
-    known_weaknesses: "Cliffs and hulls that shade the water are not known.",
+    known_weaknesses: "Shade from cliffs and hulls is not modelled.",
   },
   {
     id: "williamson_hollins_2022",
@@ -82,7 +82,7 @@ export const lightModels: readonly ModelInfo[] = [
       "Open sea: Morel & Maritorena 2001, Journal of Geophysical Research 106, 7163, 0.416 Chl^0.766 at 550 nm with chlorophyll from Kd(490). Coast: fitted to Williamson & Hollins 2022, Applied Optics 61, 9951, types 1C to 7C. Between them by the shape of the attenuation",
     domain: "Chlorophyll 0.02 to 20 mg/m^3; coast from 1C to 7C",
     known_weaknesses:
-      "Scattering is not fixed by diffuse attenuation: a factor of two either way is carried as uncertainty. In type III the campaigns measured half of what chlorophyll tells, at the coastal stations of Petzold 1972 a quarter to a fifth of what the types say. 7C rests on one campaign.",
+      "Scattering is not fixed by diffuse attenuation: a factor of two either way is carried as uncertainty. In type III the campaigns measured half of what chlorophyll gives, at the coastal stations of Petzold 1972 a quarter to a fifth of what the types give. 7C rests on one campaign.",
   },
   {
     id: "kirk_1984",
@@ -99,7 +99,7 @@ export const lightModels: readonly ModelInfo[] = [
     kind: "formula",
     source: "Bird & Riordan 1986, SERI/TR-215-2436; air mass Kasten & Young 1989",
     domain: "Sun 10 to 90 degrees above the horizon; clean sea air assumed",
-    known_weaknesses: "Haze, dust and humidity of the day are not known: about 10 % in level.",
+    known_weaknesses: "The day's haze, dust and humidity are unknown: about 10 % in level.",
   },
   {
     id: "kasten_czeplak_1980",
@@ -146,7 +146,7 @@ export const lightModels: readonly ModelInfo[] = [
       "Maritorena, Morel & Gentili 1994, Limnology and Oceanography 39, 1689; attenuation of diffuse upward light fitted to photon tracing",
     domain: "A level, matt floor without end",
     known_weaknesses:
-      "Slopes, walls and shadows on the floor are not known. How pale a floor of one name is differs by more than half.",
+      "Slopes, walls and shadows on the floor are not modelled. Floors of one name differ in how pale they are by more than half.",
   },
   {
     id: "bottom_reflectance",
@@ -164,7 +164,7 @@ export const lightModels: readonly ModelInfo[] = [
     source: "From memory: a half, a tenth, a fiftieth, unless the share is given",
     domain: "Where daylight still reaches; the same at all wavelengths, without a beam of the sun",
     known_weaknesses:
-      "Places differ by a factor of two either way and more; light from an opening to the side has a longer way through water than depth says.",
+      "Places differ by a factor of two either way and more; light from an opening to the side goes through more water than the depth suggests.",
   },
   {
     id: "ice_cover",
@@ -173,11 +173,11 @@ export const lightModels: readonly ModelInfo[] = [
     source:
       "Two streams through layers (Dunkle & Bevans 1956; Perovich 1990, from memory); absorption of ice: Warren & Brandt 2008; what scatters and dims from extinction and albedo at 500 nm: Grenfell & Maykut 1977, J. Glaciol. 18, 445",
     domain: "Ice to 4 m, snow to 1 m, away from holes and edges",
-    known_weaknesses: "Of clear ice and dry snow; algae, sediment and melt are not in it.",
+    known_weaknesses: "Clear ice and dry snow only; algae, sediment and melt are left out.",
   },
   {
     id: "path_attenuation",
-    what: "Light lost on a short path from a lamp or to the lens",
+    what: "Light lost on a short path from a video light or to the lens",
     kind: "assumption",
     source: "Absorption plus half of scattering, from memory; bounds are absorption and beam attenuation",
     domain: "Paths of a few metres",
@@ -186,22 +186,22 @@ export const lightModels: readonly ModelInfo[] = [
   },
   {
     id: "lamp_beam",
-    what: "How a lamp's lumens fall on a subject: intensity as a power of the cosine, half of it at the edge of the beam angle, and the mean over the subject for an aim that is off",
+    what: "How a video light's lumens fall on a subject: intensity as a power of the cosine, half of it at the edge of the beam angle, and the mean over the subject for an aim that is off",
     kind: "formula",
     source:
       "Beam angle as CIE e-ILV 17-27-077 has it; pattern of LEDs by Moreno & Sun 2008, Opt. Express 16, 1808, from memory; aim off by 8 degrees up and down and left and right, from memory",
     domain: "Full beam angles from 5 to 180 degrees in water",
     known_weaknesses:
-      "Beams differ: one with an even middle is half a stop brighter, one with a hot spot and spill half a stop darker on the subject. All lamps are taken to be aimed alike.",
+      "Beams differ: one with an even middle is half a stop brighter, one with a hot spot and spill half a stop darker on the subject. All video lights are assumed to be aimed alike.",
   },
   {
     id: "lit_haze",
-    what: "Haze that lamps light between camera and subject",
+    what: "Backscatter of video lights between camera and subject",
     kind: "formula",
     source:
       "Single scattering along the line of sight; backscattered share of particles 0.0183 (Petzold 1972, as used in public radiative-transfer code)",
-    domain: "Lamps beside the camera pointing at the subject, in homogeneous water",
+    domain: "Video lights beside the camera pointing at the subject, in homogeneous water",
     known_weaknesses:
-      "The distance of the lamps from the line of sight is assumed, and large particles near the port are not counted: a factor of two either way.",
+      "The distance of the video lights from the line of sight is assumed, and large particles near the port are not counted: a factor of two either way.",
   },
 ];

@@ -27,8 +27,7 @@ function only<Field extends keyof Response>(response: Response, field: Field): N
   );
   if (other) throw malformed(other, { case: "other_field", field, other });
   const value = response[field];
-  if (value === undefined || value === null)
-    throw new RangeError("A blank is held to its question by itself.");
+  if (value === undefined || value === null) throw new RangeError("A blank never comes here.");
   return value;
 }
 

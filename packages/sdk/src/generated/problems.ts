@@ -3,7 +3,7 @@
 import { ProblemError } from "../core/response-errors.js";
 
 /**
- * The body is too large. A body may have 256 kB. A scene takes a few kilobytes. Status 413.
+ * The body is too large. A body can have up to 256 kB. A scene needs a few kilobytes. Status 413.
  * @example
  * if (error instanceof BodyTooLargeError) console.error(error.detail, error.requestId);
  */
@@ -12,7 +12,7 @@ export class BodyTooLargeError extends ProblemError {
 }
 
 /**
- * The headers are too large. The request line and all headers together may have 16 kB. Status 431.
+ * The headers are too large. The request line and all headers together can have up to 16 kB. Status 431.
  * @example
  * if (error instanceof HeadersTooLargeError) console.error(error.detail, error.requestId);
  */
@@ -21,7 +21,7 @@ export class HeadersTooLargeError extends ProblemError {
 }
 
 /**
- * The service failed. Nothing is wrong with the request. `request_id` finds the failure in the log of the service. Status 500.
+ * The service failed. Your request is fine. `request_id` finds the failure in the log of the service. Status 500.
  * @example
  * if (error instanceof InternalError) console.error(error.detail, error.requestId);
  */
@@ -57,7 +57,7 @@ export class InvalidSceneError extends ProblemError {
 }
 
 /**
- * This service gives no packages with keys. Whoever runs it has configured no instructor's key. Ask for a package without keys, or have `INSTRUCTOR_KEY` set. Status 403.
+ * This service gives no packages with keys. This service has no instructor's key. Ask for a package without keys, or have `INSTRUCTOR_KEY` set. Status 403.
  * @example
  * if (error instanceof KeysNotOfferedError) console.error(error.detail, error.requestId);
  */
@@ -84,7 +84,7 @@ export class MalformedRequestError extends ProblemError {
 }
 
 /**
- * The paper has not closed yet. Its marks, feedback and solutions are told from its `closes_at` on, and before that to the instructor's key alone. Nothing is stored: keep the answers, and send them again then. Status 403.
+ * The paper has not closed yet. Marks, feedback and solutions come from `closes_at` on, before that only with the instructor's key. The service stores nothing: keep the answers, and send them again then. Status 403.
  * @example
  * if (error instanceof MarksHeldBackError) console.error(error.detail, error.requestId);
  */
@@ -93,7 +93,7 @@ export class MarksHeldBackError extends ProblemError {
 }
 
 /**
- * This path does not take this method. The `Allow` header lists the methods that it takes. Status 405.
+ * This path does not take this method. The `Allow` header lists the methods that the path takes. Status 405.
  * @example
  * if (error instanceof MethodNotAllowedError) console.error(error.detail, error.requestId);
  */
@@ -102,7 +102,7 @@ export class MethodNotAllowedError extends ProblemError {
 }
 
 /**
- * The model has another version. The request asked for an answer of one version of the model with `expect_model_version`, and the service runs another. Leave the field out to take the answer as it is now. Status 409.
+ * The model has a different version. The request asked for one version of the model with `expect_model_version`, and the service runs another. Leave the field out to take today's answer. Status 409.
  * @example
  * if (error instanceof ModelVersionMismatchError) console.error(error.detail, error.requestId);
  */
@@ -111,7 +111,7 @@ export class ModelVersionMismatchError extends ProblemError {
 }
 
 /**
- * The answer has no form that the caller takes. Answers are `application/json`, packages of questions `application/zip`: let the `Accept` header include it, or leave it out. Status 406.
+ * The answer does not come in a form that you accept. Answers are `application/json`, packages of questions `application/zip`: let the `Accept` header include it, or leave it out. Status 406.
  * @example
  * if (error instanceof NotAcceptableError) console.error(error.detail, error.requestId);
  */
@@ -120,7 +120,7 @@ export class NotAcceptableError extends ProblemError {
 }
 
 /**
- * There is nothing at this path. `detail` names the nearest path that there is; `/openapi.json` lists them all. Status 404.
+ * There is nothing at this path. `detail` names the nearest path; `/openapi.json` lists them all. Status 404.
  * @example
  * if (error instanceof NotFoundError) console.error(error.detail, error.requestId);
  */
@@ -129,7 +129,7 @@ export class NotFoundError extends ProblemError {
 }
 
 /**
- * The scene is valid, but outside what the model can answer. `errors` names the fields that lead outside the model, and how far it reaches. Status 422.
+ * The scene is valid, but outside what the model can answer. `errors` names the fields that lead outside the model, and its limits. Status 422.
  * @example
  * if (error instanceof OutsideTheModelError) console.error(error.detail, error.requestId);
  */
@@ -138,7 +138,7 @@ export class OutsideTheModelError extends ProblemError {
 }
 
 /**
- * The request is valid, but no such paper can be made. `errors` says which kinds of question are not asked at this level, or that there are too few questions. Status 422.
+ * The request is valid, but no such paper can be made. `errors` says which kinds of question this level does not have, or that there are too few questions. Status 422.
  * @example
  * if (error instanceof PaperNotPossibleError) console.error(error.detail, error.requestId);
  */
@@ -147,7 +147,7 @@ export class PaperNotPossibleError extends ProblemError {
 }
 
 /**
- * The questions have changed. The model has changed since the token's paper was made, and with it what is right. Ask for a new paper. Status 409.
+ * The questions have changed. The model has changed since the paper was made, and with it the right answers. Ask for a new paper. Status 409.
  * @example
  * if (error instanceof QuestionsChangedError) console.error(error.detail, error.requestId);
  */
@@ -165,7 +165,7 @@ export class RequestTimeoutError extends ProblemError {
 }
 
 /**
- * The answers do not fit the paper. `errors` names the answer that the paper has no question for, or that its question does not take. Status 422.
+ * The answers do not fit the paper. `errors` names the answer that belongs to no question of the paper, or that its question does not take. Status 422.
  * @example
  * if (error instanceof ResponsesDoNotFitError) console.error(error.detail, error.requestId);
  */
@@ -174,7 +174,7 @@ export class ResponsesDoNotFitError extends ProblemError {
 }
 
 /**
- * The token has expired. Answers are marked until `expires`, as the paper said. Ask for a new one. Status 422.
+ * The token has expired. Papers are marked until their `expires`. Ask for a new one. Status 422.
  * @example
  * if (error instanceof TokenExpiredError) console.error(error.detail, error.requestId);
  */
@@ -183,7 +183,7 @@ export class TokenExpiredError extends ProblemError {
 }
 
 /**
- * The token is not one of this service, or was altered. Send the token as `/v1/quiz-items` gave it. A token ends when its key is taken out of use. Status 422.
+ * The token is not one of this service, or was altered. Send the token as `/v1/quiz-items` gave it. A token stops working when its key is taken out of use. Status 422.
  * @example
  * if (error instanceof TokenRefusedError) console.error(error.detail, error.requestId);
  */
@@ -192,7 +192,7 @@ export class TokenRefusedError extends ProblemError {
 }
 
 /**
- * The caller has asked for too much. Each request has a cost, by what it asks for. `RateLimit-Policy` says how much may be spent in how many seconds, `RateLimit` what is left. Try again after the time in `Retry-After`. Status 429.
+ * You have asked for too much. Each request costs a part of your budget. `RateLimit-Policy` gives the budget and its seconds, `RateLimit` what is left. Try again after the time in `Retry-After`. Status 429.
  * @example
  * if (error instanceof TooManyRequestsError) console.error(error.detail, error.requestId);
  */
@@ -201,7 +201,7 @@ export class TooManyRequestsError extends ProblemError {
 }
 
 /**
- * The instructor's key is missing or wrong. Packages with keys, and marks before a paper closes, are for instructors: send `Authorization: Bearer` and the key that the service was configured with. Status 401.
+ * The instructor's key is missing or wrong. Packages with keys, and marks before a paper closes, are for instructors: send `Authorization: Bearer` with the instructor's key of this service. Status 401.
  * @example
  * if (error instanceof UnauthorizedError) console.error(error.detail, error.requestId);
  */
@@ -210,7 +210,7 @@ export class UnauthorizedError extends ProblemError {
 }
 
 /**
- * The service cannot answer now. It is starting, stopping or overloaded. Try again after the time in `Retry-After`. Status 503.
+ * The service cannot answer now. The service is starting, stopping or overloaded. Try again after the time in `Retry-After`. Status 503.
  * @example
  * if (error instanceof UnavailableError) console.error(error.detail, error.requestId);
  */
@@ -219,7 +219,7 @@ export class UnavailableError extends ProblemError {
 }
 
 /**
- * The body has a type that is not understood. Send `Content-Type: application/json`, without a content encoding. Status 415.
+ * The service does not understand this type of body. Send `Content-Type: application/json`, without a content encoding. Status 415.
  * @example
  * if (error instanceof UnsupportedMediaTypeError) console.error(error.detail, error.requestId);
  */
@@ -228,7 +228,7 @@ export class UnsupportedMediaTypeError extends ProblemError {
 }
 
 /**
- * The URL is too long. A URL may have 4096 characters. Send the scene with POST instead: same schema, same answer. Status 414.
+ * The URL is too long. A URL can have up to 4096 characters. Send the scene with POST instead: same schema, same answer. Status 414.
  * @example
  * if (error instanceof UrlTooLongError) console.error(error.detail, error.requestId);
  */

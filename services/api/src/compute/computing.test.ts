@@ -1,4 +1,6 @@
 // Guards what callers meet while much is asked for: the threads are real, and run the built packages.
+
+import { serviceDetails } from "@sunfathom/words";
 import Fastify, { type FastifyInstance } from "fastify";
 import request from "supertest";
 import { afterEach, describe, expect, it } from "vitest";
@@ -119,7 +121,7 @@ it("a calculation that would come too late is told so in time", async () => {
   const answers = await Promise.all([advice(1), advice(2), advice(3)]);
   for (const { status, headers, body } of answers) {
     expect({ status, code: body.code }).toEqual({ status: 503, code: "unavailable" });
-    expect(body.detail).toBe("The answer took too long.");
+    expect(body.detail).toBe(serviceDetails.answer_too_late({}));
     expect(Number(headers["retry-after"])).toBeGreaterThanOrEqual(1);
   }
 }, 60_000);
@@ -149,7 +151,7 @@ it("what waits for a thread behind calculations that are too late goes on", asyn
   expect(answers.map(({ status }) => status)).toEqual([503, 503, 200, 503]);
   expect(answers[2]?.text).toBe("ok");
   for (const { status, body } of answers)
-    if (status === 503) expect(body.detail).toBe("The answer took too long.");
+    if (status === 503) expect(body.detail).toBe(serviceDetails.answer_too_late({}));
   expect([pool.running, pool.waiting]).toEqual([0, 0]);
 }, 60_000);
 

@@ -29,8 +29,8 @@ describe("a method that a path does not take", () => {
     for (const method of ["put", "patch", "delete"] as const) {
       const response = await request(app.server)[method](`${path}?depth_m=5`).expect(405);
       expect(response.headers["allow"]).toBe("GET, HEAD, OPTIONS, POST, QUERY");
-      const name = method.toUpperCase();
-      expect(response.body.detail).toBe(`This path takes GET, HEAD, OPTIONS, POST, QUERY, not ${name}.`);
+      expect(response.body.detail).toContain("GET, HEAD, OPTIONS, POST, QUERY");
+      expect(response.body.detail).toContain(method.toUpperCase());
     }
   });
 
@@ -64,12 +64,12 @@ describe("a path that there is not", () => {
   });
 
   it.each([
-    ["/v1/atenuation?depth_m=5", "Did you mean /v1/attenuation?"],
-    ["/v1/model", "Did you mean /v1/models?"],
-    ["/wp-admin/setup.php", expect.stringContaining("/openapi.json")],
-  ])("%s is told %j", async (path, detail) => {
+    ["/v1/atenuation?depth_m=5", "/v1/attenuation"],
+    ["/v1/model", "/v1/models"],
+    ["/wp-admin/setup.php", "/openapi.json"],
+  ])("%s is sent to %s", async (path, to) => {
     const { body } = await request(app.server).get(path).expect(404);
-    expect(body.detail).toEqual(detail);
+    expect(body.detail).toContain(to);
   });
 
   it("with an escape that cannot be decoded is a malformed request", async () => {

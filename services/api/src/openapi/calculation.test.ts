@@ -95,7 +95,7 @@ describe.each(operations)("$name", (operation) => {
     expect(Object.keys(headers.properties)).toEqual(["Accept-Language", "If-None-Match"]);
     expect(headers.properties["If-None-Match"]).toMatchObject({ type: "string" });
     expect(headers.properties["If-None-Match"]?.description).toMatch(/^Tag .+\.$/);
-    expect(response["304"]).toMatchObject({ type: "null", description: "The caller has the answer." });
+    expect(response["304"]).toMatchObject({ type: "null", description: expect.stringMatching(/\.$/) });
     for (const status of ["200", "304"]) expect(response[status]?.headers).toHaveProperty("ETag");
     expect(post(operation).response["200"]?.headers).toHaveProperty("ETag");
     expect(post(operation).response).not.toHaveProperty("304");

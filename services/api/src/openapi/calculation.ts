@@ -55,7 +55,7 @@ export function calculationByGet(operation: Operation): object {
     operationId: operation.getId,
     tags,
     summary: `${operation.summary}, for a scene in the query string`,
-    description: `${operation.description} Same answer as by POST, to the byte; lists and curves need POST.`,
+    description: `${operation.description} Same answer as by POST, to the byte. Lists and curves need POST.`,
     "x-safe": true,
     querystring: {
       type: "object",
@@ -71,14 +71,14 @@ export function calculationByGet(operation: Operation): object {
       type: "object",
       properties: {
         "Accept-Language": acceptLanguage,
-        "If-None-Match": { type: "string", description: "Tag of the answer that the caller has." },
+        "If-None-Match": { type: "string", description: "Tag of the answer that you have." },
       },
     },
     response: {
       200: answer(operation, { ...etagHeaders, ...languageHeaders }),
       304: {
         type: "null",
-        description: "The caller has the answer.",
+        description: "You already have the answer.",
         headers: { ...etagHeaders, ...languageHeaders },
       },
       ...problemResponses(["invalid_scene", "invalid_query", "model_version_mismatch", "outside_the_model"]),
@@ -91,7 +91,7 @@ function fields({ brief }: Operation): object {
   const example = ["reasons.text", ...brief].sort().join(",");
   return {
     type: "string",
-    description: `Fields of the answer to give, their names between commas, those within another after a dot; the answer then has these and its cautions alone, and not all that its schema requires. Or \`brief\`: a \`Brief\` in its place. The whole answer when left out.`,
+    description: `Fields of the answer that you want, with commas between them and a dot before a field within another; the answer then has only these and its cautions, and not all that its schema requires. Or \`brief\`, for a \`Brief\`. The whole answer by default.`,
     examples: [example],
   };
 }

@@ -13,7 +13,7 @@ const tags = ["Quiz"];
 
 const notKept: Record<string, Header> = {
   ...commonHeaders,
-  "Cache-Control": { type: "string", description: "Nobody keeps the answer." },
+  "Cache-Control": { type: "string", description: "Not to be cached." },
 };
 
 /** The name under which packages with keys ask for the instructor's key. */
@@ -33,7 +33,7 @@ export const drawItems = {
   tags,
   summary: "Draw a paper of questions, without their answers",
   description:
-    "Questions on light and colour under water, every figure computed, no two alike, another paper with each call. With them comes a token, encrypted and authenticated, that has their answers marked until it expires. Nothing is stored. `avoid` leaves out what learners have met, by the `fingerprint` of its questions, and with the instructor's key a `seed` gives the same paper again. A paper is for practice unless `release` says `after_close`: then its token tells nothing before `closes_at`.",
+    "Questions on light and colour under water: every figure computed, no two alike, a new paper with each call. They come with a token, encrypted and authenticated, to have the answers marked until it expires. Nothing is stored. `avoid` leaves out questions that learners have met, by their `fingerprint`, and with the instructor's key a `seed` gives the same paper again. A paper is for practice unless `release` says `after_close`: then its token reveals nothing before `closes_at`.",
   "x-safe": false,
   security: [{ [instructorScheme]: [] }, {}],
   body: body("QuizItemsRequest", quizItemsExamples),
@@ -55,7 +55,7 @@ export const markAnswers = {
   tags,
   summary: "Mark the answers to a paper",
   description:
-    "Marks what was answered, with feedback on each misunderstanding and the worked solution; blanks and questions left out count nothing, and their solutions stay untold. The token alone says what is right, so the same answers can be marked as often as it holds. For a practice paper (`release` `at_once`) that opens the whole key to anyone who holds its token and asks again and again. A paper that is released `after_close` is marked from `closes_at` on; before, `marks_held_back` says that the answers fit, and nothing else, not even a score, which asking again would turn into the key. The instructor's key has it marked at any time, blanks with their solutions. That each learner has one attempt is the platform's job.",
+    "Marks the answers, with feedback on each misunderstanding and the worked solution; blanks and questions left out score 0 and get no solution. The token holds the right answers, so you can have the same answers marked as often as you like until it expires. For a practice paper (`release` `at_once`) that gives the whole key to anyone who holds its token and asks again and again. A paper with `release` `after_close` is marked from `closes_at` on; before that, `marks_held_back` says that the answers fit and nothing else, not even a score, from which repeated calls could work out the key. The instructor's key has it marked at any time, blanks with their solutions. To give each learner one attempt is the platform's job.",
   "x-safe": true,
   security: [{ [instructorScheme]: [] }, {}],
   body: body("QuizAnswersRequest", quizAnswersExamples),
@@ -78,7 +78,7 @@ export const linkToMarking = {
   200: {
     markAnswers: {
       operationId: "markAnswers",
-      description: "The token has the paper's answers marked.",
+      description: "The token gets the paper's answers marked.",
       requestBody: { token: "$response.body#/token" },
     },
   },
@@ -90,7 +90,7 @@ export const packItems = {
   tags,
   summary: "Pack a paper for a learning platform",
   description:
-    "A content package of QTI 3.0 or 2.1: manifest, test, a file for each question and each picture. Cautions stand before the questions. With keys, feedback and solutions a platform marks by itself; for that the instructor's key is needed. Without them, and with `release` `after_close`, `paper.json` in the package has the token that `/v1/quiz-answers` takes from `closes_at` on. A practice paper without keys brings no token: learners hold the package, and it would open the solutions to them. Another paper with each call, but to an instructor's `seed`, which gives the paper of `/v1/quiz-items` again.",
+    "A content package of QTI 3.0 or 2.1: manifest, test, a file for each question and each picture. Cautions stand before the questions. With keys, feedback and solutions a platform does the marking; this needs the instructor's key. Without them, and with `release` `after_close`, `paper.json` in the package has the token that `/v1/quiz-answers` takes from `closes_at` on. A practice paper without keys has no token: learners hold the package, and it would open the solutions to them. A new paper with each call, except with an instructor's `seed`, which gives the same paper as in `/v1/quiz-items`.",
   "x-safe": false,
   security: [{ [instructorScheme]: [] }, {}],
   body: body("QuizPackageRequest", quizPackageExamples),

@@ -50,7 +50,7 @@ export async function realAnswers(app: FastifyInstance): Promise<Record<string, 
       const listed = filesOf(reply.rawPayload).join("\n");
       answers[name] = {
         summary: first?.summary ?? operation.summary,
-        description: "The names of the files that a real package holds, in place of its bytes.",
+        description: "The names of the files in a real package, instead of its bytes.",
         value: listed,
       };
     }

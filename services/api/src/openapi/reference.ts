@@ -16,7 +16,7 @@ export function referenceRead({ id, summary, description, answer }: Reference): 
         headers: etagHeaders,
         content: { "application/json": { schema: { $ref: reference(answer) } } },
       },
-      304: { type: "null", description: "The caller has the answer.", headers: etagHeaders },
+      304: { type: "null", description: "You already have the answer.", headers: etagHeaders },
       ...problemResponses(["invalid_query"]),
     },
   };

@@ -27,7 +27,7 @@ export interface Header {
 export const requestIdHeader: Record<string, Header> = {
   "X-Request-Id": {
     type: "string",
-    description: "Id of the request: the one that it came with, if that was short and plain, or a new one.",
+    description: "Id of the request: the one you sent, if it was short and plain, or a new one.",
   },
 };
 
@@ -36,11 +36,11 @@ export const commonHeaders: Record<string, Header> = {
   ...requestIdHeader,
   "RateLimit-Policy": {
     type: "string",
-    description: "The budget of one client: so much cost (`q`) in so many seconds (`w`).",
+    description: "The budget of one client: cost (`q`) in seconds (`w`).",
   },
   RateLimit: {
     type: "string",
-    description: "What is left of it (`r`), and in how many seconds it is whole again (`t`).",
+    description: "What is left of it (`r`), and in how many seconds it is full again (`t`).",
   },
 };
 
@@ -62,7 +62,7 @@ export const etagHeaders: Record<string, Header> = {
   "Cache-Control": {
     type: "string",
     description:
-      "How long anyone may keep the answer. Where `expect_model_version` is asked for, that is as long as the model stands.",
+      "How long anyone may cache the answer. With `expect_model_version` in the request, that is longer: until the model changes.",
   },
 };
 
@@ -70,18 +70,18 @@ export const etagHeaders: Record<string, Header> = {
 export const postHeaders: Record<string, Header> = {
   ...commonHeaders,
   ETag: { type: "string", description: "Strong tag of this answer: the same tag, the same bytes." },
-  "Cache-Control": { type: "string", description: "Keep the answer, but ask before using it again." },
+  "Cache-Control": { type: "string", description: "Cache the answer, but ask before using it again." },
 };
 
 const retryAfter: Header = { type: "string", description: "Seconds after which to try again." };
 
 /** Headers that a kind of problem brings. */
 const headersOf: Partial<Record<ProblemCode, Record<string, Header>>> = {
-  unauthorized: { "WWW-Authenticate": { type: "string", description: "How to bring the key." } },
+  unauthorized: { "WWW-Authenticate": { type: "string", description: "How to send the key." } },
   method_not_allowed: { Allow: { type: "string", description: "The methods that the path takes." } },
   unsupported_media_type: {
-    Accept: { type: "string", description: "The media type that is understood." },
-    "Accept-Encoding": { type: "string", description: "The content encoding that is understood." },
+    Accept: { type: "string", description: "The media type that the service understands." },
+    "Accept-Encoding": { type: "string", description: "The content encoding that the service understands." },
   },
   too_many_requests: { "Retry-After": retryAfter },
   unavailable: { "Retry-After": retryAfter },
@@ -111,7 +111,7 @@ export function problemResponses(codes: readonly ProblemCode[]): Record<string, 
     ...Object.fromEntries([...byStatus].map(([status, kinds]) => [String(status), problemResponse(kinds)])),
     default: {
       ...problemResponse(["not_found", "method_not_allowed"]),
-      description: "The request did not reach this operation: another path or method than it has.",
+      description: "The request did not reach this operation: it has another path or method.",
     },
   };
 }

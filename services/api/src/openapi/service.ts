@@ -21,11 +21,7 @@ function health(operationId: string, summary: string, description: string): obje
   };
 }
 
-export const healthLive = health(
-  "readLiveness",
-  "Whether the process runs",
-  "For whoever restarts processes.",
-);
+export const healthLive = health("readLiveness", "Whether the process runs", "For process supervisors.");
 
 export const healthReady = health(
   "readReadiness",
@@ -55,7 +51,7 @@ export const problemPageRead = {
       headers: etagHeaders,
       content: { "application/json": { schema: { $ref: reference("ProblemPage") } } },
     },
-    304: { type: "null", description: "The caller has the answer.", headers: etagHeaders },
+    304: { type: "null", description: "You already have the answer.", headers: etagHeaders },
     ...problemResponses(["invalid_query", "not_found"]),
   },
 };

@@ -14,9 +14,9 @@ export async function registerSwagger(app: FastifyInstance): Promise<void> {
       openapi: "3.1.0",
       info: {
         title: "Sunfathom",
-        summary: "What the light will be like under water, and what to mount, set and switch on.",
+        summary: "The light under water, and what to mount, set and switch on.",
         description:
-          "Underwater light and colour for those who film there: how the water takes the light, which filter to mount on the lens, what exposure pays for it, and how lamps and daylight go together. All from one spectral model that says how sure it is and why. This plans pictures, not dives: it gives no advice on depth, gas or decompression.",
+          "Light and colour for anyone who films under water: what the water leaves of the light, which filter to mount on the lens, what it costs in exposure, and how video lights and daylight go together. All from one spectral model that says how sure it is and why. This plans pictures, not dives: it gives no advice on depth, gas or decompression.",
         version: "0.1.0",
         license: { name: "Apache-2.0", identifier: "Apache-2.0" },
       },
@@ -25,7 +25,7 @@ export async function registerSwagger(app: FastifyInstance): Promise<void> {
       tags: [
         {
           name: "Calculations",
-          description: "Answers to a scene. Safe by POST as by GET: nothing is stored.",
+          description: "Answers to a scene. POST is as safe as GET: nothing is stored.",
         },
         {
           name: "Pictures",
@@ -36,7 +36,7 @@ export async function registerSwagger(app: FastifyInstance): Promise<void> {
           name: "Quiz",
           description: "Questions for courses: drawn, marked, and packed for learning platforms.",
         },
-        { name: "Reference data", description: "What a scene can name, and what the model is made of." },
+        { name: "Reference data", description: "What a scene can name, and the parts of the model." },
         { name: "Service", description: "The state of the service, and what its problems mean." },
       ],
       components: {
@@ -44,7 +44,7 @@ export async function registerSwagger(app: FastifyInstance): Promise<void> {
           [instructorScheme]: {
             type: "http",
             scheme: "bearer",
-            description: "The instructor's key, as whoever runs the service has set it.",
+            description: "The instructor's key of this service (`INSTRUCTOR_KEY`).",
           },
         },
       },

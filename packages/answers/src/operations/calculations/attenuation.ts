@@ -21,9 +21,9 @@ export const attenuation = taking(lightScene)({
 });
 
 export const about: About<SceneExampleName> = {
-  summary: "How the water takes the light",
+  summary: "What the water leaves of the light",
   description:
-    "Per depth: the spectrum that is left, the loss of red, green and blue, of light as the eye weighs it and of photosynthetically active radiation, the colour of the light, and how far red reaches.",
+    "Per depth: the spectrum that is left, the loss of red, green and blue, of light as the eye weighs it and of photosynthetically active radiation, the colour of the light, and how deep red reaches.",
   examples: ["seen_from_the_boat", "outer_reef_morning", "harbour_wall_afternoon"],
   brief: ["red_to_tenth_depth_m", "red_to_hundredth_depth_m"],
   cost: () => 0,

@@ -36,7 +36,7 @@ export const diveAdvice = taking(lightScene)({
 export const about: About<SceneExampleName> = {
   summary: "The whole job for one dive",
   description:
-    "Filter, exposure, white balance and lamps as one plan in the order in which things are done, each line with its number and its reason, and what to take from the shelf when `kit` is given.",
+    "Filter, exposure, white balance and video lights as one plan in the order in which you do things, each line with its number and its reason, and with `kit` what to take from the shelf.",
   examples: [
     "seen_from_the_boat",
     "outer_reef_morning",

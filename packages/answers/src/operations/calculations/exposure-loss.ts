@@ -28,9 +28,9 @@ export const exposureLoss = taking(lightScene)({
 });
 
 export const about: About<SceneExampleName> = {
-  summary: "Where light is lost, and what pays for it",
+  summary: "Where light is lost, and what makes up for it",
   description:
-    "Stops lost to the surface, the water, the distance and the filters; the ISO speed, aperture and exposure time that pay for them; what is missing or too much where they do not fit the camera.",
+    "Stops lost to the surface, the water, the distance and the filters; the ISO speed, aperture and exposure time that make up for them; how much is missing or too much where the camera cannot do it.",
   examples: ["seen_from_the_boat", "outer_reef_morning", "reef_with_lamps"],
   brief: ["depths.depth_m", "depths.verdict", "depths.iso", "depths.f_number"],
   cost: exposureCost,

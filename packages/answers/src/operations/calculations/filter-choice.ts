@@ -24,7 +24,7 @@ export const filterChoice = taking(lightScene)({
 export const about: About<SceneExampleName> = {
   summary: "Which filter to mount on the lens",
   description:
-    "None, red, magenta or another kind, its density, the depths that it serves, and the runner-up with how much it loses by; with a `kit` everything in it, ranked. Judged by the colours of a 24-patch chart after the camera has done what it can.",
+    "None, red, magenta or another kind, its density, the depths that it serves, and by how much the runner-up loses; with a `kit` everything in it, ranked. Judged by the colours of a 24-patch chart after the camera has done what it can.",
   examples: ["seen_from_the_boat", "outer_reef_morning", "harbour_wall_afternoon", "night_wreck"],
   brief: ["filter_kind", "filter_density", "filter_id", "verdict", "filter_loss_stops.likely"],
   cost: (size) => choiceCost(size) + rankingCost(size),

@@ -28,7 +28,7 @@ export const filterMounting = taking(mountingScene)({
 export const about: About<MountingExampleName> = {
   summary: "Where the filter goes on this lens and port",
   description:
-    "On the lens, before the port or behind the lens, and what holds it; the rings to screw on or to buy; what filter and rings take from the corners; for a sheet behind the lens its size and what it does to focus; and what to do, step by step.",
+    "On the lens, in front of the port or behind the lens, and what holds it; the rings to screw on or to buy; what filter and rings cost the corners; for a sheet behind the lens its size and what it does to focus; and what to do, step by step.",
   examples: ["fisheye_behind_dome", "flat_port_and_rings", "action_camera_flip"],
   brief: ["holder", "place", "verdict", "ring_chain.rings.id"],
   cost: () => 2,

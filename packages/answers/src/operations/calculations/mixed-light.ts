@@ -28,9 +28,9 @@ export const mixedLight = taking(lightScene)({
 });
 
 export const about: About<SceneExampleName> = {
-  summary: "Lamps against daylight",
+  summary: "Video lights against daylight",
   description:
-    "Lamp light over daylight per channel and depth, how far the two split the picture's colour after balancing, and the way out: lamps off, a filter on the lamps, balancing to the lamps, or coming closer.",
+    "Video lights over daylight per channel and depth, the colour cast that one white balance leaves between the two, and the way out: video lights off, filters on them, the white balance set to them, or coming closer.",
   examples: ["lights_on_the_boat", "reef_with_lamps", "night_wreck"],
   brief: ["balance_to"],
   cost: mixedCost,

@@ -27,9 +27,9 @@ export const whiteBalance = taking(lightScene)({
 });
 
 export const about: About<SceneExampleName> = {
-  summary: "How to set a white balance, and where again",
+  summary: "How to set a white balance, and where to set it again",
   description:
-    "Per depth: the channel gains that make a grey card neutral and whether the camera reaches them; the depths at which to balance again on the way down and up; for lamps, what their own kelvin setting would leave.",
+    "Per depth: the channel gains that make a grey card neutral and whether the camera reaches them; the depths at which to set it again on the way down and up; for video lights, the colour cast that their own Kelvin preset would leave.",
   examples: ["seen_from_the_boat", "outer_reef_morning", "night_wreck"],
   brief: ["method", "balance_depths_descending_m"],
   cost: balanceCost,

@@ -10,7 +10,7 @@ export const models = reading({
 });
 
 export const about: AboutData = {
-  summary: "What the model is made of",
+  summary: "The parts of the model",
   description:
     "Every table, formula and assumption behind the answers, with its source, domain and weaknesses.",
 };

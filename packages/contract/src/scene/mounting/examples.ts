@@ -8,7 +8,7 @@ export interface MountingExample {
 /** Scenes to learn from and to try. The first has rings, which need POST; the others fit a query string. */
 export const mountingExamples = {
   flat_port_and_rings: {
-    summary: "Flat port, a 67 mm filter on a lens thread of 52 mm, and the rings owned",
+    summary: "Flat port, a 67 mm filter on a lens thread of 52 mm, and the rings to hand",
     scene: {
       port_kind: "flat",
       lens_kind: "standard",

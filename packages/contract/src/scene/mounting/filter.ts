@@ -21,7 +21,7 @@ export const RearFixing = z
 export const StepRing = z
   .object({
     id: text({
-      description: "The caller's own name of it; answers use it.",
+      description: "Your own name for it; answers use it.",
       example: "52-67",
       maxLength: 64,
     }),
@@ -48,7 +48,7 @@ export const StepRing = z
 
 export const ringsField = {
   rings: list(StepRing, {
-    description: "Rings that are owned, in any order. None unless stated.",
+    description: "Rings that you own, in any order. None by default.",
     maxItems: 32,
     example: [
       { id: "52-60", from_mm: 52, to_mm: 60, thickness_mm: 2.5 },
@@ -63,12 +63,12 @@ const opening = { unit: "mm", min: 5, max: 80 } as const;
 export const mountedFilterFields = {
   holder: choice(FilterHolder, {
     description:
-      "The holder that is asked for. The best one is advised when left out, or where this one does not fit.",
+      "The holder that you want. Without it, or where it does not fit, the answer advises the best one.",
     example: "flip",
   }),
   holder_inner_diameter_mm: quantity({
     description:
-      "Inner diameter of the clip, hinge or frame that goes over the port. One that fits is taken to be found when left out.",
+      "Inner diameter of the clip, hinge or frame that goes over the port. By default the answer assumes one that fits.",
     unit: "mm",
     min: 20,
     max: 400,
@@ -96,7 +96,7 @@ export const mountedFilterFields = {
     default: mountingDefaults.filter_thickness_mm,
   }),
   filter_change_underwater: choice(FilterChange, {
-    description: "How the filter is to be changed under water, if at all.",
+    description: "How you want to change the filter under water, if at all.",
     example: "flip",
     default: mountingDefaults.filter_change_underwater,
   }),

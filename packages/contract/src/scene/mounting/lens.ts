@@ -7,7 +7,7 @@ import { mountingDefaults } from "./defaults.js";
 export const PortKind = z
   .enum(portKinds)
   .describe(
-    "What stands between the lens and the water: a `flat` port, a `dome`, or `none` for a camera that is watertight itself, behind its own flat window.",
+    "What stands between the lens and the water: a `flat` port, a `dome`, or `none` for a camera that is watertight without a housing, behind its own flat window.",
   );
 
 export const LensKind = z
@@ -38,7 +38,7 @@ export const lensFields = {
   }),
   focal_length_mm: quantity({
     description:
-      "Focal length at the widest setting that is used: its own, not an equivalent one. With `sensor_diagonal_mm`, or beside `field_of_view_deg`.",
+      "Focal length at the widest setting that you use: the real one, not an equivalent. With `sensor_diagonal_mm`, or beside `field_of_view_deg`.",
     unit: "mm",
     min: 1,
     max: 300,
@@ -60,7 +60,7 @@ export const lensFields = {
     example: 107,
   }),
   f_number: quantity({
-    description: "Aperture at which corners and focus are looked at.",
+    description: "Aperture at which to look at corners and focus.",
     unit: "1",
     min: 0.7,
     max: 64,

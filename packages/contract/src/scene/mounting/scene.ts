@@ -22,7 +22,7 @@ export const MountingScene = z
   })
   .strict()
   .describe(
-    "Camera, port, filter and rings. The kinds of port and lens are needed, and what the lens sees: a field of view, or a focal length with the sensor's diagonal.",
+    "Camera, port, filter and rings. Needs the kinds of port and lens, and what the lens sees: a field of view, or a focal length with the sensor's diagonal.",
   );
 export type MountingScene = z.infer<typeof MountingScene>;
 

@@ -14,16 +14,16 @@ export const checkTexts: Texts<CheckParameters, Pick<FieldText, "message"> & Par
     allowed: `needed: ${needed.join(", ")}`,
   }),
   wrong_type: ({ found, wanted }) => ({
-    message: found === "null" ? "null is no value: leave the field out." : `This is ${foundTypes[found]}.`,
+    message: found === "null" ? "null is not a value: leave the field out." : `This is ${foundTypes[found]}.`,
     allowed: wantedText(wanted),
   }),
   out_of_range: (p) => ({
-    message: `${p.value}${unitOf(p)} is ${p.value < p.minimum ? "too little" : "too much"}.`,
+    message: `${p.value}${unitOf(p)} is ${p.value < p.minimum ? "too low" : "too high"}.`,
     allowed: rangeOf(p),
   }),
   not_whole: (p) => ({ message: `${p.value} is not whole.`, allowed: rangeOf(p) }),
   not_an_option: ({ options }) => ({
-    message: "This is none of the names that the field takes.",
+    message: "The field does not take this name.",
     allowed: oneOf(options),
   }),
   wrong_length: ({ of, length, min_length, max_length }) => ({
@@ -31,7 +31,7 @@ export const checkTexts: Texts<CheckParameters, Pick<FieldText, "message"> & Par
     allowed: `${min_length} ${max_length === undefined ? "or more" : `to ${max_length}`}${of === "text" ? " characters" : ""}`,
   }),
   wrong_form: ({ example }) => ({
-    message: "The text has not the form that the field takes.",
+    message: "The text does not have the form that the field takes.",
     allowed: `for example ${example}`,
   }),
 };
@@ -43,7 +43,7 @@ const foundTypes = {
   not_a_finite_number: "not a finite number",
   text: "text",
   boolean: "true or false",
-  no_json: "nothing that JSON can hold",
+  no_json: "a value that JSON cannot hold",
 };
 
 const oneOf = (options: readonly string[]): string => `one of: ${options.join(", ")}`;

@@ -15,5 +15,5 @@ export const problemDetails = {
     return `${where}${first?.message}${more ? unlisted : others}`;
   },
   otherModel: ({ expected, is }: { expected: string; is: string }): string =>
-    `The request expects version ${expected} of the model; this one is ${is}.`,
+    `The request expects model version ${expected}; this service runs ${is}.`,
 };

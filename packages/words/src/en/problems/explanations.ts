@@ -11,34 +11,35 @@ export const problemExplanations: Readonly<Record<ProblemCode, string>> = {
   malformed_request:
     "Check the request line, the escapes in the path (`%` and two hexadecimal digits) and the headers.",
   unauthorized:
-    "Packages with keys, and marks before a paper closes, are for instructors: send `Authorization: Bearer` and the key that the service was configured with.",
+    "Packages with keys, and marks before a paper closes, are for instructors: send `Authorization: Bearer` with the instructor's key of this service.",
   keys_not_offered:
-    "Whoever runs it has configured no instructor's key. Ask for a package without keys, or have `INSTRUCTOR_KEY` set.",
+    "This service has no instructor's key. Ask for a package without keys, or have `INSTRUCTOR_KEY` set.",
   marks_held_back:
-    "Its marks, feedback and solutions are told from its `closes_at` on, and before that to the instructor's key alone. Nothing is stored: keep the answers, and send them again then.",
-  not_found: "`detail` names the nearest path that there is; `/openapi.json` lists them all.",
-  method_not_allowed: "The `Allow` header lists the methods that it takes.",
+    "Marks, feedback and solutions come from `closes_at` on, before that only with the instructor's key. The service stores nothing: keep the answers, and send them again then.",
+  not_found: "`detail` names the nearest path; `/openapi.json` lists them all.",
+  method_not_allowed: "The `Allow` header lists the methods that the path takes.",
   not_acceptable:
     "Answers are `application/json`, packages of questions `application/zip`: let the `Accept` header include it, or leave it out.",
   request_timeout: "Send the whole request without pauses, or try again on a better connection.",
   model_version_mismatch:
-    "The request asked for an answer of one version of the model with `expect_model_version`, and the service runs another. Leave the field out to take the answer as it is now.",
+    "The request asked for one version of the model with `expect_model_version`, and the service runs another. Leave the field out to take today's answer.",
   questions_changed:
-    "The model has changed since the token's paper was made, and with it what is right. Ask for a new paper.",
-  body_too_large: "A body may have 256 kB. A scene takes a few kilobytes.",
-  url_too_long: "A URL may have 4096 characters. Send the scene with POST instead: same schema, same answer.",
+    "The model has changed since the paper was made, and with it the right answers. Ask for a new paper.",
+  body_too_large: "A body can have up to 256 kB. A scene needs a few kilobytes.",
+  url_too_long:
+    "A URL can have up to 4096 characters. Send the scene with POST instead: same schema, same answer.",
   unsupported_media_type: "Send `Content-Type: application/json`, without a content encoding.",
-  outside_the_model: "`errors` names the fields that lead outside the model, and how far it reaches.",
+  outside_the_model: "`errors` names the fields that lead outside the model, and its limits.",
   paper_not_possible:
-    "`errors` says which kinds of question are not asked at this level, or that there are too few questions.",
+    "`errors` says which kinds of question this level does not have, or that there are too few questions.",
   responses_do_not_fit:
-    "`errors` names the answer that the paper has no question for, or that its question does not take.",
-  token_refused: "Send the token as `/v1/quiz-items` gave it. A token ends when its key is taken out of use.",
-  token_expired: "Answers are marked until `expires`, as the paper said. Ask for a new one.",
-  headers_too_large: "The request line and all headers together may have 16 kB.",
+    "`errors` names the answer that belongs to no question of the paper, or that its question does not take.",
+  token_refused:
+    "Send the token as `/v1/quiz-items` gave it. A token stops working when its key is taken out of use.",
+  token_expired: "Papers are marked until their `expires`. Ask for a new one.",
+  headers_too_large: "The request line and all headers together can have up to 16 kB.",
   too_many_requests:
-    "Each request has a cost, by what it asks for. `RateLimit-Policy` says how much may be spent in how many seconds, `RateLimit` what is left. Try again after the time in `Retry-After`.",
-  internal_error:
-    "Nothing is wrong with the request. `request_id` finds the failure in the log of the service.",
-  unavailable: "It is starting, stopping or overloaded. Try again after the time in `Retry-After`.",
+    "Each request costs a part of your budget. `RateLimit-Policy` gives the budget and its seconds, `RateLimit` what is left. Try again after the time in `Retry-After`.",
+  internal_error: "Your request is fine. `request_id` finds the failure in the log of the service.",
+  unavailable: "The service is starting, stopping or overloaded. Try again after the time in `Retry-After`.",
 };

@@ -18,8 +18,8 @@ export const outsideMounting: Texts<
     allowed: `a field of at most ${p.max_field_of_view_deg} degrees in air${insteadOf(p)}`,
   }),
   lens_contradicts: ({ sensor_diagonal_mm, follows_mm }) => ({
-    detail: "Focal length, format and field of view do not belong together.",
-    message: `${sensor_diagonal_mm.toFixed(1)} mm, where focal length and field of view ask for ${follows_mm.toFixed(1)} mm`,
+    detail: "Focal length, format and field of view contradict each other.",
+    message: `it is ${sensor_diagonal_mm.toFixed(1)} mm, but focal length and field of view make it ${follows_mm.toFixed(1)} mm`,
     allowed: "leave out one of focal_length_mm, sensor_diagonal_mm and field_of_view_deg, or correct it",
   }),
 };
@@ -27,7 +27,7 @@ export const outsideMounting: Texts<
 type TooWide = MountingRefusals["field_too_wide"];
 
 function whyTooWide({ lens_kind, port_kind }: TooWide): string {
-  if (lens_kind !== "fisheye") return "a lens that draws straight lines straight cannot see that wide";
+  if (lens_kind !== "fisheye") return "a lens that keeps straight lines straight cannot see that wide";
   return port_kind === "dome"
     ? "no lens sees that far behind itself"
     : "at such angles a flat window reflects the light instead of letting it in";

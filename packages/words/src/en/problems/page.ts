@@ -59,6 +59,6 @@ function listed<Code extends string>(
 function listedRules(): ErrorMeaning[] {
   return Object.entries({ ...sceneRuleMeanings(), ...mountingRuleMeanings() }).map(([code, says]) => ({
     code,
-    meaning: `A rule between fields is broken: ${says}`,
+    meaning: `The scene breaks a rule between fields: ${says}`,
   }));
 }

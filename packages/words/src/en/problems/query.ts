@@ -6,10 +6,10 @@ const badEscape = fieldText("A % is not followed by two hexadecimal digits.", "%
 /** What is wrong with a parameter of a query string. */
 export const queryTexts: Texts<QueryErrors, FieldText> = {
   malformed_escape: () => badEscape,
-  repeated_parameter: ({ name }) => fieldText(`${name} is given more than once.`, `${name} once`),
+  repeated_parameter: ({ name }) => fieldText(`${name} appears more than once.`, `${name} once`),
   needs_post: () =>
     fieldText(
-      "A list, and what goes with it, does not fit a query string.",
+      "Lists, and fields that go with them, do not fit into a query string.",
       "the same scene as the body of a POST",
     ),
   empty_value: ({ name }) => fieldText(`${name} has no value.`, "a value, or no parameter at all"),
@@ -19,15 +19,15 @@ export const queryTexts: Texts<QueryErrors, FieldText> = {
 
 const takenTexts = {
   none: "no query parameters",
-  fields_alone: "fields alone",
-  look_alone: "format, width_px and theme",
+  fields_alone: "only fields",
+  look_alone: "only format, width_px and theme",
 };
 
 /** What is wrong with the names of fields that a query asks for. */
 export const fieldsTexts: Texts<FieldsErrors, FieldText> = {
   malformed_escape: () => badEscape,
   repeated_parameter: () =>
-    fieldText("fields is given more than once.", "fields once, its names between commas"),
+    fieldText("fields appears more than once.", "fields once, its names between commas"),
   empty_value: () => fieldText("fields has no value.", "names of fields between commas, or brief"),
   wrong_length: ({ length, max_length }) =>
     fieldText(`fields has ${length} characters.`, `at most ${max_length}`),
@@ -43,8 +43,8 @@ export const fieldsTexts: Texts<FieldsErrors, FieldText> = {
 /** Why a query as a whole is refused. */
 export const queryDetails: Texts<QueryDetails, string> = {
   takes_none: ({ method }) => `${method} takes no query parameters at this path.`,
-  takes_fields_alone: () => "POST takes no query parameter but fields.",
-  takes_look_alone: () => "POST takes no query parameters but format, width_px and theme.",
+  takes_fields_alone: () => "POST takes only one query parameter, fields.",
+  takes_look_alone: () => "POST takes only the query parameters format, width_px and theme.",
   no_such_look: () => "The picture cannot be drawn as you ask for it.",
-  no_such_fields: () => "The fields that you ask for cannot be given.",
+  no_such_fields: () => "The answer does not have the fields that you ask for.",
 };

@@ -8,7 +8,10 @@ export const notRising = (p: SceneRuleParameters["kd_samples_rising"]): FieldTex
   text(`${p.wavelength_nm} nm follows ${p.before_nm} nm.`, `above ${p.before_nm} nm`);
 
 export const notWhole = (p: SceneRuleParameters["card_gains_whole"]): FieldText =>
-  text(`${p.missing.join(" and ")} missing.`, `all of ${p.all.join(", ")}, or none`);
+  text(
+    `${p.missing.join(" and ")} ${p.missing.length === 1 ? "is" : "are"} missing.`,
+    `all of ${p.all.join(", ")}, or none`,
+  );
 
 export const halfFilter = (p: SceneRuleParameters["lens_filter_pair"]): FieldText =>
   text(missing(p.missing), p.fields.join(" together with "));
@@ -30,4 +33,4 @@ export const withinLimits = ({ value, low, high }: SceneRuleParameters["iso_with
   );
 
 const named = ({ field, value, stated }: Limits["low"]): string =>
-  `${field} (${value}${stated ? "" : " unless stated"})`;
+  `${field} (${value}${stated ? "" : " by default"})`;

@@ -15,24 +15,26 @@ import { waterWays } from "./water-ways.js";
 export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   one_water_basis: ({ given }) =>
     text(
-      `The water is ${given === 0 ? "not described" : `described in ${given} ways at once`}.`,
+      given === 0
+        ? "The scene does not describe the water."
+        : `The scene describes the water in ${given} ways.`,
       `exactly one of: ${waterWays}`,
     ),
   water_companions: (p) =>
     p.case === "missing"
       ? text(missing(p.missing), `${p.field} together with ${p.missing}`)
-      : text(`${p.field} says nothing here.`, `with ${p.goes_with.join(" or ")}, or not at all`),
+      : text(`${p.field} has no effect here.`, `with ${p.goes_with.join(" or ")}, or not at all`),
   kd_samples_rising: notRising,
   card_exposure_whole: notWhole,
   card_gains_whole: notWhole,
   sun_with_basis_sun: ({ daylight_basis }) =>
     text(
-      `The height of the sun is given, but daylight_basis is ${daylight_basis}.`,
+      `You gave the sun's height, but daylight_basis is ${daylight_basis}.`,
       "leave it out, or daylight_basis sun",
     ),
   place_with_basis_place_time: ({ field, daylight_basis }) =>
     text(
-      `${field} says nothing where daylight_basis is ${daylight_basis}.`,
+      `${field} has no effect with daylight_basis ${daylight_basis}.`,
       "leave it out, or daylight_basis place_time",
     ),
   place_and_time_whole: (p) =>
@@ -42,34 +44,40 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
           "latitude_deg and longitude_deg",
         )
       : text(
-          `The time is ${{ twice: "given twice", half: "half given", not_given: "not given" }[p.case]}.`,
+          {
+            twice: "You gave the time twice.",
+            half: "Half of the time is missing.",
+            not_given: "The time is missing.",
+          }[p.case],
           "time, or local_time and time_zone",
         ),
-  day_exists: () => text("The month has no such day.", "a day of the calendar"),
+  day_exists: () => text("That month does not have this day.", "a day of the calendar"),
   one_depth: (p) =>
     text(
       p.case === "missing"
         ? missing(p.field)
-        : `The depth is ${p.case === "twice" ? "given twice" : "not given"}.`,
+        : p.case === "twice"
+          ? "You gave the depth twice."
+          : "The depth is missing.",
       "depth_m, or min_depth_m together with max_depth_m",
     ),
   depths_in_order: ({ min_depth_m, max_depth_m }) =>
     text(`${min_depth_m} m is deeper than max_depth_m, ${max_depth_m} m.`, `at most ${max_depth_m} m`),
-  one_sun_side: () => text("Where the sun stands is given twice.", "sun_side, or camera_heading_deg"),
+  one_sun_side: () => text("You gave the side of the sun twice.", "sun_side, or camera_heading_deg"),
   heading_with_place_time: ({ daylight_basis }) =>
     text(
-      `Where daylight_basis is ${daylight_basis}, nobody knows where the sun stands against this heading.`,
+      `With daylight_basis ${daylight_basis} the sun's direction is unknown, so a heading has no effect.`,
       "with place and time, or sun_side in its place",
     ),
-  one_bottom: () => text("The sea floor is given twice.", "bottom, or bottom_reflectance"),
+  one_bottom: () => text("You gave the sea floor twice.", "bottom, or bottom_reflectance"),
   bottom_with_depth: () =>
     text(
-      "A depth of the sea floor says nothing where bottom is none.",
+      "bottom is none, so a depth of the sea floor has no effect.",
       "leave it out, or say what the floor is",
     ),
   bottom_below_camera: ({ bottom_depth_m, deepest_m }) =>
     text(
-      `The sea floor at ${bottom_depth_m} m lies above the deepest subject, at ${deepest_m} m.`,
+      `The sea floor at ${bottom_depth_m} m is above the deepest subject, at ${deepest_m} m.`,
       `at least ${deepest_m} m`,
     ),
   bottom_reflectance_rising: notRising,
@@ -79,7 +87,7 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   f_number_within_limits: withinLimits,
   white_balance_cct_K_limits_in_order: limitsInOrder("below"),
   one_shutter: () =>
-    text("The exposure time is given twice.", "shutter_s, or shutter_angle_deg with frame_rate_fps"),
+    text("You gave the exposure time twice.", "shutter_s, or shutter_angle_deg with frame_rate_fps"),
   shutter_within_frame: ({ frame_rate_fps, frame_s }) =>
     text(`At ${frame_rate_fps} frames per second a frame lasts ${frame_s} s.`, `at most ${frame_s} s`),
   shutter_not_too_short: ({ shutter_s, shortest_s }) =>
@@ -88,42 +96,42 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       `a larger angle or a lower rate: at least ${shortest_s} s`,
     ),
   one_recording_curve: () =>
-    text("The recording curve is given twice.", "recording_curve, or recording_curve_points"),
+    text("You gave the recording curve twice.", "recording_curve, or recording_curve_points"),
   recording_curve_points_rising: ({ field, value, before }) =>
     text(`${field} ${value} follows ${before}.`, `above ${before}`),
   recording_curve_points_whole: ({ wanted, light_share }) =>
     text(
-      `The curve ${wanted === 0 ? "begins" : "ends"} at a light of ${light_share}, so that part of what is recorded has no code value.`,
+      `The curve ${wanted === 0 ? "begins" : "ends"} at a light of ${light_share}, so part of the recording has no code value.`,
       `${wanted} for the ${wanted === 0 ? "first" : "last"} point`,
     ),
   kelvin_with_mode: (p) =>
     p.case === "missing"
       ? text(
-          "A white balance in kelvin has nothing to be set to.",
+          "white_balance_mode is kelvin, but white_balance_kelvin_K is missing.",
           "white_balance_kelvin_K, or white_balance_mode card or auto",
         )
       : text(
-          `White balance by ${p.white_balance_mode} takes no kelvin.`,
+          `white_balance_mode ${p.white_balance_mode} does not use a value in kelvin.`,
           "leave it out, or white_balance_mode kelvin",
         ),
   kelvin_within_limits: ({ white_balance_kelvin_K, min_K, max_K }) =>
     text(
-      `${white_balance_kelvin_K} K lies outside the camera's white balance.`,
+      `The camera's white balance cannot be set to ${white_balance_kelvin_K} K.`,
       `${min_K} to ${max_K}, or other limits in white_balance_min_cct_K and white_balance_max_cct_K`,
     ),
   auto_exposure_free: ({ fixed }) =>
     text(
-      `${fixed.join(", ")} are fixed: automatic exposure has nothing left to set.`,
+      `${fixed.join(", ")} are fixed, so automatic exposure has nothing left to set.`,
       "exposure_mode manual, or leave one of them out",
     ),
   card_balance_not_auto: () =>
     text(
-      "A camera that balances by itself has no locked balance for the cards.",
+      "With white_balance_mode auto the camera keeps changing its white balance, so it is not locked for the cards.",
       "white_balance_mode card or kelvin for raw pictures or one balance, or leave locked_balance out",
     ),
-  one_lens_filter: () => text("The lens filter is given twice.", oneFilter),
+  one_lens_filter: () => text("You gave the lens filter twice.", oneFilter),
   one_filter_strength: () =>
-    text("The filter's strength is given twice.", "filter_density or filter_stops, not both"),
+    text("You gave the filter's strength twice.", "filter_density or filter_stops, not both"),
   lens_filter_pair: halfFilter,
   filter_transmittance_rising: notRising,
   filter_samples_agree: (p) =>
@@ -131,26 +139,29 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       p.case === "brighter"
         ? `The card is ${p.stops} stops brighter in ${p.colour} with the filter than without it.`
         : `This pair and an earlier one differ by ${p.stops} stops in ${p.colour}.`,
-      "picture the card with and without the filter in one light, at one exposure and one white balance, and give linear values",
+      "photograph the card with and without the filter in the same light, with the same exposure and white balance, and give linear values",
     ),
   kit_ids_unique: repeatedId,
   kit_filters: (p) => {
     if (p.case === "half") return halfFilter(p);
-    if (p.case === "lamp") return text("A lamp is no filter.", "no filter fields");
-    return text(`The filter is ${p.case === "twice" ? "given twice" : "not described"}.`, oneFilter);
+    if (p.case === "lamp") return text("This item is a video light, not a filter.", "no filter fields");
+    return text(
+      p.case === "twice" ? "You gave the filter twice." : "The filter is not described.",
+      oneFilter,
+    );
   },
   kit_curves_rising: notRising,
-  lamp_colour: ({ fields }) => text("The lamp's colour is given twice.", fields.join(" or ")),
+  lamp_colour: ({ fields }) => text("You gave the colour of the video light twice.", fields.join(" or ")),
   lamp_filter_pair: halfFilter,
-  lamps_once: () => text("Lamps are given twice.", "lamps, or fields that begin with lamp_"),
+  lamps_once: () => text("You gave the video lights twice.", "`lamps`, or fields that begin with `lamp_`"),
   lamp_complete: (p) => text(missing(p.missing), "lamp_flux_lm together with lamp_distance_m"),
   lead_distance_with_stops: () =>
     text(
-      "A distance from which to lead says nothing without by how much.",
+      "wanted_lead_distance_m has no effect without wanted_lead_stops.",
       "with wanted_lead_stops, or not at all",
     ),
   overhead_parts: ({ field, goes_with }) =>
-    text(`${field} says nothing here.`, `with overhead ${goes_with.join(" or ")}, or not at all`),
+    text(`${field} has no effect here.`, `with overhead ${goes_with.join(" or ")}, or not at all`),
   cave_is_dark: ({ daylight_basis }) =>
     text(
       `A cave has no daylight, but daylight_basis is ${daylight_basis}.`,
@@ -163,35 +174,35 @@ const oneFilter =
 
 /** What each of them says. Made when asked for: whoever computes without a service explains no codes, and downloads none of it. */
 export const sceneRuleMeanings = (): Readonly<Record<keyof SceneRuleParameters, string>> => ({
-  one_water_basis: "The water is described in exactly one way.",
+  one_water_basis: "Describe the water in exactly one way.",
   water_companions:
     "`water_hue` goes with `secchi_depth_m` and `visibility_m`; `transfer_curve`, `locked_exposure` and `locked_balance` go with `card_samples`.",
   kd_samples_rising: "The wavelengths of `kd_samples` rise from sample to sample.",
   card_exposure_whole: "A card sample has all of `iso`, `shutter_s`, `f_number`, or none.",
   card_gains_whole: "A card sample has all of `red_gain`, `green_gain`, `blue_gain`, or none.",
-  sun_with_basis_sun: "`sun_elevation_deg` goes with `daylight_basis` `sun` alone.",
-  place_with_basis_place_time: "Place and time go with `daylight_basis` `place_time` alone.",
+  sun_with_basis_sun: "`sun_elevation_deg` goes only with `daylight_basis` `sun`.",
+  place_with_basis_place_time: "Place and time go only with `daylight_basis` `place_time`.",
   place_and_time_whole:
     "`daylight_basis` `place_time` needs `latitude_deg`, `longitude_deg` and either `time` or `local_time` with `time_zone`.",
-  day_exists: "The day of `time` or `local_time` is one that its month has.",
-  one_depth: "The depth is given as `depth_m`, or as `min_depth_m` together with `max_depth_m`.",
+  day_exists: "The day of `time` or `local_time` exists in its month.",
+  one_depth: "Give the depth as `depth_m`, or as `min_depth_m` together with `max_depth_m`.",
   depths_in_order: "`min_depth_m` is not below `max_depth_m` in the water.",
-  one_sun_side: "Where the sun stands is given as `sun_side` or as `camera_heading_deg`.",
+  one_sun_side: "Give the side of the sun as `sun_side` or as `camera_heading_deg`.",
   heading_with_place_time:
-    "`camera_heading_deg` goes with `daylight_basis` `place_time` alone, which says where the sun stands.",
-  one_bottom: "The sea floor is given as `bottom` or as `bottom_reflectance`.",
+    "`camera_heading_deg` goes only with `daylight_basis` `place_time`, which gives the sun's direction.",
+  one_bottom: "Give the sea floor as `bottom` or as `bottom_reflectance`.",
   bottom_with_depth: "`bottom_depth_m` goes with a sea floor: not with `bottom` `none`.",
-  bottom_below_camera: "The sea floor does not lie above what is filmed.",
+  bottom_below_camera: "The sea floor is not above what you film.",
   bottom_reflectance_rising: "The wavelengths of `bottom_reflectance` rise from sample to sample.",
   iso_limits_in_order: "`min_iso` is not above `max_iso`.",
   iso_within_limits: "`iso` lies between `min_iso` and `max_iso`.",
   f_number_limits_in_order: "`min_f_number` is not above `max_f_number`.",
   f_number_within_limits: "`f_number` lies between `min_f_number` and `max_f_number`.",
   white_balance_cct_K_limits_in_order: "`white_balance_min_cct_K` is below `white_balance_max_cct_K`.",
-  one_shutter: "The exposure time is given as `shutter_s`, or by `shutter_angle_deg` and `frame_rate_fps`.",
+  one_shutter: "Give the exposure time as `shutter_s`, or by `shutter_angle_deg` and `frame_rate_fps`.",
   shutter_within_frame: "`shutter_s` is no longer than a frame at `frame_rate_fps`.",
   shutter_not_too_short: `The exposure time from \`frame_rate_fps\` and \`shutter_angle_deg\` is at least ${shortestShutter_s} s.`,
-  one_recording_curve: "The recording curve is given as `recording_curve` or as `recording_curve_points`.",
+  one_recording_curve: "Give the recording curve as `recording_curve` or as `recording_curve_points`.",
   recording_curve_points_rising:
     "Light and code values of `recording_curve_points` rise from point to point.",
   recording_curve_points_whole: "`recording_curve_points` begin at a `light_share` of 0 and end at one of 1.",
@@ -199,26 +210,26 @@ export const sceneRuleMeanings = (): Readonly<Record<keyof SceneRuleParameters, 
   kelvin_within_limits:
     "`white_balance_kelvin_K` lies between `white_balance_min_cct_K` and `white_balance_max_cct_K`.",
   auto_exposure_free:
-    "With `exposure_mode` `auto`, one of `iso`, `f_number` and `shutter_s` at least is left out.",
+    "With `exposure_mode` `auto`, leave out at least one of `iso`, `f_number` and `shutter_s`.",
   card_balance_not_auto: "`locked_balance` does not go with `white_balance_mode` `auto`.",
   one_lens_filter:
-    "The lens filter is given as `filter_kind` and `filter_density`, as `filter_transmittance`, or as `filter_samples`.",
-  one_filter_strength: "The strength of a filter is given as `filter_density` or as `filter_stops`.",
+    "Give the lens filter as `filter_kind` and `filter_density`, as `filter_transmittance`, or as `filter_samples`.",
+  one_filter_strength: "Give the strength of a filter as `filter_density` or as `filter_stops`.",
   lens_filter_pair: "`filter_kind` and `filter_density`, or `filter_stops`, go together.",
   filter_transmittance_rising: "The wavelengths of `filter_transmittance` rise from sample to sample.",
   filter_samples_agree:
-    "Pairs of `filter_samples` agree: a filter takes light, and takes the same of every pair.",
-  kit_ids_unique: "No two things of the kit have the same `id`.",
+    "Pairs of `filter_samples` agree: a filter costs light, and costs every pair the same.",
+  kit_ids_unique: "No two items of the kit have the same `id`.",
   kit_filters:
-    "A filter of the kit has `filter_kind` with `filter_density`, or `filter_transmittance`, or `filter_samples`; a lamp has none of them.",
+    "A filter of the kit has `filter_kind` with `filter_density`, or `filter_transmittance`, or `filter_samples`; a video light has none of them.",
   kit_curves_rising: "The wavelengths of a `filter_transmittance` in the kit rise from sample to sample.",
-  lamp_colour: "A lamp's colour is given as `cct_K` or as `led`.",
-  lamp_filter_pair: "Kind and density of a lamp's filter go together.",
-  lamps_once: "Lamps are given as the list `lamps`, or as one group of `lamp_` fields.",
-  lamp_complete: "A group of `lamp_` fields has at least `lamp_flux_lm` and `lamp_distance_m`.",
+  lamp_colour: "Give the colour of a video light as `cct_K` or as `led`.",
+  lamp_filter_pair: "Kind and density of a video light's filter go together.",
+  lamps_once: "Give video lights as the list `lamps`, or as one group of `lamp_` fields.",
+  lamp_complete: "A group of `lamp_` fields needs at least `lamp_flux_lm` and `lamp_distance_m`.",
   lead_distance_with_stops: "`wanted_lead_distance_m` goes with `wanted_lead_stops`.",
   overhead_parts:
-    "`daylight_open_share` goes with `overhead` `overhang`, `cavern` or `wreck`, thicknesses of ice and snow with `ice`.",
+    "`daylight_open_share` goes with `overhead` `overhang`, `cavern` or `wreck`, the thicknesses of ice and snow with `ice`.",
   cave_is_dark:
     "`overhead` `cave` goes with `daylight_basis` `none`; where daylight reaches it is a `cavern`.",
 });

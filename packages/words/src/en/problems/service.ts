@@ -6,11 +6,10 @@ export const serviceDetails: Texts<ServiceDetails, string> = {
   budget_spent: ({ cost, window_s, wait_s }) =>
     `You have used up your budget of ${cost} in ${window_s} s. Try again in ${wait_s} s.`,
   client_has_too_much_waiting: ({ wait_s }) =>
-    `You have as many calculations waiting as one client may. Try again in ${wait_s} s.`,
-  service_has_too_much_waiting: ({ wait_s }) =>
-    `The service has more to do than it can. Try again in ${wait_s} s.`,
+    `You already have as many calculations waiting as one client can. Try again in ${wait_s} s.`,
+  service_has_too_much_waiting: ({ wait_s }) => `The service is overloaded. Try again in ${wait_s} s.`,
   answer_too_late: () => "The answer took too long.",
-  thread_died: () => "The calculation broke off. Try again.",
+  thread_died: () => "The calculation stopped before it was done. Try again.",
   starting_or_stopping: () => "The service is starting or stopping.",
   internal: () => "The request could not be answered.",
 
@@ -39,9 +38,9 @@ export const serviceDetails: Texts<ServiceDetails, string> = {
     near === undefined ? "/openapi.json lists every path." : `Did you mean ${near}?`,
   nothing_for_you: () => "There is nothing for you at this path.",
   no_such_problem: ({ paths }) => `The kinds are: ${paths.join(", ")}`,
-  no_such_client: ({ path }) => `The one client of this service is at ${path}.`,
+  no_such_client: ({ path }) => `The client of this service is at ${path}.`,
   no_such_method: ({ allow, method }) => `This path takes ${allow}, not ${method}.`,
-  no_proxy: () => "This service is no proxy.",
+  no_proxy: () => "This service is not a proxy.",
   form_not_accepted: ({ forms }) => `The Accept header leaves out ${forms.join(" and ")}.`,
 
   no_instructor: ({ asked }) =>

@@ -35,7 +35,7 @@ export const CAMERA_EN = {
     log: (p: { values: number; stops: number; each: string }) =>
       `Spread evenly: ${p.values} / ${p.stops} = ${p.each}.`,
     linear: (p: { stop: number; each: string }) =>
-      `The brightest stop takes half of the values, each further one half of what is left: ${p.each} for stop ${p.stop}.`,
+      `The brightest stop takes half of the values, each stop after it half of what is left: ${p.each} for stop ${p.stop}.`,
   },
   card_reading: {
     stem: (p: { water: string; depth: string; red: string; green: string }) =>
@@ -80,7 +80,7 @@ export const CAMERA_EN = {
       edges: ["Outlines have bright and dark rims", "Sharpening"],
     },
     last: (p: { pairs: { left: string; right: string }[] }) =>
-      `What the camera sets by itself, it sets anew as the picture changes. ${pairsOf(p.pairs)}.`,
+      `A camera on automatic changes its settings as the picture changes. ${pairsOf(p.pairs)}.`,
   },
   mount_faults: {
     stem: "You look through your footage. Match each fault with its cause.",

@@ -30,17 +30,17 @@ export const COMMON_EN = {
   right: "Right.",
   wrongNumber: "That is not it.",
   partlyRight: "Not all of it is right.",
-  blank: "Nothing was answered here.",
-  missed: "This one belongs to the answer too.",
+  blank: "You left this one blank.",
+  missed: "This one is right as well.",
 };
 
-/** Sources that are no part of the model. */
+/** Sources that are not part of the model. */
 export const CITATIONS_EN = {
   density: "Density, transmittance and stops: by definition (ISO 5-2; a stop is a factor of two)",
   iso_speed: "ISO 12232: doubling the ISO speed halves the exposure needed",
   f_number: "ISO 517: the light through a lens goes with the square of the f-number",
   mired: "Micro reciprocal degree: 1 000 000 divided by the colour temperature in kelvin, by definition",
-  inverse_square: "Inverse-square law, for a lamp small against its distance",
+  inverse_square: "Inverse-square law, for a light that is small compared with its distance",
   snell: "Snell's law, refractive index of sea water 1.34 (Quan & Fry 1995, Applied Optics 34, 3477)",
   mean_sensor:
     "Colour channels of a camera: mean of 11 cameras published by the Academy of Motion Picture Arts and Sciences",

@@ -39,8 +39,8 @@ export const EXPOSURE_EN = {
     effect: (p: { stops: string; brighter: boolean }) =>
       `It makes the picture ${p.stops} ${p.brighter ? "brighter" : "darker"}.`,
     bright:
-      "Too much light: whatever makes the picture darker helps, which is a higher f-number, a lower ISO, a shorter time or an ND filter.",
-    dark: "Too little light: whatever makes the picture brighter helps, which is a lower f-number, a higher ISO or a longer time.",
+      "Too much light: anything that makes the picture darker helps: a higher f-number, a lower ISO, a shorter time or an ND filter.",
+    dark: "Too little light: anything that makes the picture brighter helps: a lower f-number, a higher ISO or a longer time.",
   },
   more_red_light: {
     stem: (p: { depth: string; water: string }) =>

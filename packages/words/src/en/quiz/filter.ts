@@ -32,15 +32,15 @@ export const FILTER_EN = {
   },
   density_to_stops: {
     stem: (p: { density: string }) =>
-      `An ND filter has a density of ${p.density}. How much light does it take?`,
+      `An ND filter has a density of ${p.density}. How much light does it cost?`,
     colourStem: (p: { density: string }) =>
-      `A magenta filter has a density of ${p.density} for green light. How much green light does it take?`,
+      `A magenta filter has a density of ${p.density} for green light. How much green light does it cost?`,
     stackStem: (p: { first: string; second: string }) =>
-      `ND filters of density ${p.first} and ${p.second} sit one behind the other. How much light do they take together?`,
+      `ND filters of density ${p.first} and ${p.second} sit one behind the other. How much light do they cost together?`,
     sum: (p: { first: string; second: string; sum: string }) =>
       `Densities add: ${p.first} + ${p.second} = ${p.sum}.`,
     last: (p: { density: string; stops: string }) =>
-      `A density of 1 takes 3.32 stops: ${p.density} × 3.32 = ${p.stops}.`,
+      `A density of 1 costs 3.32 stops: ${p.density} × 3.32 = ${p.stops}.`,
   },
   densities_stack: {
     densityStem: (p: { first: string; second: string }) =>
@@ -60,27 +60,27 @@ export const FILTER_EN = {
       `A density of ${p.density} lets through 1 / 10^${p.density} = ${p.percent}.`,
   },
   density_match: {
-    stopsStem: "Match each density of an ND filter with the light that it takes.",
+    stopsStem: "Match each density of an ND filter with the light that it costs.",
     factorStem:
-      "Match each density with its filter factor: the number by which the exposure time has to be multiplied, with ISO and aperture as they were.",
+      "Match each density with its filter factor: the number by which you multiply the exposure time, with ISO and aperture as they were.",
     shareStem: "Match each density of an ND filter with the share of light that it lets through.",
     density: (p: { density: string }) => `Density ${p.density}`,
     factor: (p: { factor: number }) => `Factor ${p.factor} (ND${p.factor})`,
     share: (p: { of: number }) => `1/${p.of} of the light`,
     rule: {
-      stops: "A density of 0.3 takes one stop, and each further 0.3 takes one more.",
-      factor: "A density of 0.3 is a factor of 2, and each further 0.3 doubles the factor.",
-      share: "A density of 0.3 lets half the light through, and each further 0.3 halves it again.",
+      stops: "A density of 0.3 costs one stop, and each 0.3 more costs another.",
+      factor: "A density of 0.3 is a factor of 2, and each 0.3 more doubles the factor.",
+      share: "A density of 0.3 lets half the light through, and each 0.3 more halves it again.",
     },
     last: (p: { pairs: { left: string; right: string }[] }) =>
       `${series(p.pairs.map(({ left, right }) => `${left}: ${right.charAt(0).toLowerCase()}${right.slice(1)}`))}.`,
   },
   density_to_even_out: {
     stem: (p: { water: string; depth: string; red: string; green: string }) =>
-      `At ${p.depth} in ${p.water} the red channel has lost ${p.red} and the green channel ${p.green}. A filter is to bring green down to the level of red and to take no red. What density must it have for green light?`,
+      `At ${p.depth} in ${p.water} the red channel has lost ${p.red} and the green channel ${p.green}. A filter has to bring green down to the level of red without costing any red. What density must it have for green light?`,
     difference: (p: { red: string; green: string; difference: string }) =>
       `Green has more light than red by ${p.red} - ${p.green} = ${p.difference} stops.`,
     last: (p: { difference: string; density: string }) =>
-      `A density of 1 takes 3.32 stops: ${p.difference} / 3.32 = ${p.density}.`,
+      `A density of 1 costs 3.32 stops: ${p.difference} / 3.32 = ${p.density}.`,
   },
 };

@@ -22,7 +22,7 @@ export const LAMPS_EN = {
   },
   way_out: {
     stem: (p: { scene: string; depth: string; distance: string }) =>
-      `${p.scene} At ${p.depth} you set the white balance for daylight. Two white video lights, ${p.distance} from a subject, now make it look too red against the rest of the picture. What takes the difference away and keeps the lights on?`,
+      `${p.scene} At ${p.depth} you set the white balance for daylight. Two white video lights, ${p.distance} from a subject, now make it look too red against the rest of the picture. What gets rid of the difference and lets you keep the lights on?`,
     option: {
       lamp_filter: (p: { kind: string }) => `A ${p.kind} filter on each light`,
       red_on_lamp: ["A red filter on each light", "A red filter on each of the two video lights"],
@@ -31,7 +31,7 @@ export const LAMPS_EN = {
     },
     split: (p: { split: string; left: string; kind: string; density: string }) =>
       `A grey under the lights and one in daylight differ by ${p.split} (a colour error of about 1 is the least you can see). A ${p.kind} filter of density ${p.density} on the lights brings that down to ${p.left}.`,
-    last: "The lights have to become like daylight at depth, which lacks red: their filter holds red back. Whatever acts on the whole picture leaves the difference.",
+    last: "The lights have to become like daylight at depth, which lacks red: their filter holds red back. Anything that acts on the whole picture leaves the difference.",
   },
   lamp_falloff: {
     stem: (p: { near: string; far: string }) =>
@@ -47,7 +47,7 @@ export const LAMPS_EN = {
   },
   lamp_path: {
     stem: (p: { depth: string; water: string; perMetre: string; lamp: string; camera: string }) =>
-      `On a night dive at ${p.depth} in ${p.water}, the water takes ${p.perMetre} of red light per metre. From the video light to the subject it is ${p.lamp}, and from the subject to the camera ${p.camera}. How much red light does the water take from light to camera?`,
+      `On a night dive at ${p.depth} in ${p.water}, the water takes ${p.perMetre} of red light per metre. From the video light to the subject it is ${p.lamp}, from the subject to the camera ${p.camera}. How much red light does the water take from light to camera?`,
     path: (p: { lamp: string; camera: string; total: string }) =>
       `It goes from the video light to the subject and on to the camera: ${p.lamp} + ${p.camera} = ${p.total}.`,
     last: (p: { perMetre: string; total: string; stops: string }) =>

@@ -55,10 +55,10 @@ export const LIGHT_EN = {
   },
   spectrum_most_left: {
     stem: (p: { depth: string }) =>
-      `The picture shows how much of the daylight from just below the surface is left at ${p.depth} in one water. Which colour is left most?`,
+      `The picture shows how much of the daylight from just below the surface is left at ${p.depth} in one kind of water. Which colour has the largest share left?`,
     reading: (p: { shares: { colour: string; percent: string }[] }) =>
       `Read from the curve: ${list(p.shares.map(({ colour, percent }) => `${colour.toLowerCase()} ${percent}`))}.`,
-    last: (p: { colour: string }) => `${p.colour} is left most.`,
+    last: (p: { colour: string }) => `${p.colour} has the largest share left.`,
   },
   red_reach: {
     stem: (p: { scene: string }) =>

@@ -14,7 +14,7 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   logarithm_to_ten: "That counts powers of ten, and stops are powers of two.",
   order_by_wavelength:
     "Colours do not fade strictly from long to short waves: coastal water takes violet and blue early too.",
-  order_reversed: "That is the right order turned round.",
+  order_reversed: "That is the right order, reversed.",
   blue_lasts_everywhere: "Blue lasts longest in clear ocean water. Coastal water takes blue as well.",
   red_reaches_deepest: "Water takes red and orange first.",
   curve_misread: "The curve is lower there.",
@@ -42,14 +42,14 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   red_loss_alone: "Green has lost light too. Only the difference has to be made up.",
   losses_added_for_difference:
     "The filter has to take what green has more than red, not both losses together.",
-  iso_added_per_stop: "A further stop does not add the same amount again.",
+  iso_added_per_stop: "The next stop does not add the same amount again.",
   iso_lowered_for_loss: "A filter takes light, so ISO goes up. That answer goes down.",
   iso_by_density: "A density is not a factor. Ten to the density is.",
   f_number_halved_per_stop:
     "Halving the f-number gives two stops, as the area of the opening grows with the square.",
   f_number_raised_for_light: "A higher f-number is a smaller opening and lets in less light.",
   f_number_less_stops: "f-numbers do not count in stops, so stops cannot be subtracted from them.",
-  stop_counted_too_many: "The f-number you start from is no stop yet.",
+  stop_counted_too_many: "The f-number you start from does not count as a stop.",
   light_factors_added: "Each stop doubles the light again. It does not add the same amount.",
   thirds_taken_for_stops: "Dials often click in thirds of a stop, so that is a third of the way.",
   iso_adds_light: "ISO amplifies what was recorded. It brings no light to the sensor.",
@@ -57,11 +57,12 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   grade_adds_light: "Grading works on what was recorded. It brings no light to the sensor.",
   exposure_turned_wrong: "That is the wrong way here.",
   one_way_only: "Light passes the water twice: from light to subject and from subject to camera.",
-  depth_counted_for_lamps: "Its light does not come down from the surface: the depth does not count.",
+  depth_counted_for_lamps:
+    "Its light does not come down from the surface, so its path is the same at any depth.",
   warmer_for_higher_kelvin: "Light that looks warm has a low colour temperature.",
   kelvin_always_fits:
     "A formula still returns a number here, but this light is too far from the light of any glowing body for kelvin to describe it.",
-  kelvin_never_fits: "This light is near enough to that of glowing bodies for a Kelvin value to describe it.",
+  kelvin_never_fits: "This light is near enough to that of a glowing body for a Kelvin value to describe it.",
   one_balance_for_all: "That was right for the light in which you set it. The light changes on the way.",
   distance_shifts_balance:
     "The distance to the subject stays the same here, so the water on that way does too.",
@@ -74,7 +75,7 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   balance_follows_exposure: "Exposure changes all colours alike. It does not change white.",
   kelvin_subtracted:
     "A difference in kelvin means little: a step of 1000 K is large at 3000 K and small at 9000 K. Mired make steps comparable.",
-  mired_sign_turned: "The sign is turned: fewer kelvin are more mired.",
+  mired_sign_turned: "The sign is the wrong way round: fewer kelvin are more mired.",
   lamps_always_lead: "How much video lights count depends on how much daylight is left.",
   daylight_always_leads: "Close video lights can outshine what is left of daylight at depth.",
   lights_blend_evenly: "The two lights are far from equal here.",
@@ -87,7 +88,7 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   half_always_saved: "The noise decides, not a rule of thumb: see how far red stands above it here.",
   grade_restores_all: "Grading can only stretch what was recorded.",
   red_lost_at_once: "Water takes red bit by bit, and at this depth enough of it still arrives.",
-  ring_turned_about: "That ring has its threads the other way round, and rings cannot be turned about.",
+  ring_turned_about: "That ring has its threads the other way round, and you cannot turn a ring around.",
   ring_order_swapped: "Right rings, wrong order: the first one has to fit the lens.",
   ring_same_size: "One of its two threads does not fit.",
   field_divided_by_index: "Refraction divides the sine of the angle by the index, not the angle.",
@@ -99,10 +100,11 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   index_counted_twice: "The index counts once, between water and air.",
   whole_sheet_counted: "Only a part of the thickness counts: light is slowed in the sheet, not stopped.",
   index_excess_used: "The factor is 1 - 1/n, not n - 1.",
-  filter_goes_in_front: "In front of this lens there is no place for a flat filter.",
+  filter_goes_in_front: "There is no room for a flat filter in front of this lens.",
   fixed_filter_changed: "What is inside the housing stays as it is for the whole dive.",
-  sealed_camera_opened: "A camera that is watertight by itself stays closed: nothing gets at its lens.",
-  fixed_lens_opened: "Behind a lens that does not come off nothing can be put.",
+  sealed_camera_opened:
+    "A camera that is watertight without a housing stays closed: you cannot get at its lens.",
+  fixed_lens_opened: "You cannot put anything behind a lens that does not come off.",
   filter_before_dome:
     "A flat filter does not seat on a dome, and one wide enough for its view would be huge.",
   lamp_tested_in_air:
@@ -117,18 +119,18 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   angle_turned_over: "A smaller angle makes the time shorter, so x grows.",
   frame_rate_alone_counts: "The angle changes as well, and with it the time.",
   angle_alone_counts: "The frame rate changes as well, and with it the time.",
-  code_is_linear: "A video curve lifts dark tones: code values do not go with the light.",
+  code_is_linear: "A video curve lifts dark tones: code values are not proportional to the light.",
   grey_is_middle: "The middle of the histogram belongs to one tone alone, not to every card.",
   stop_halves_code: "A stop halves the light. The code value falls by less, as the curve is bent.",
   underexposure_ignored: "That is where it lies at the right exposure.",
   values_shared_evenly: "A linear recording spreads its values over light, not over stops.",
   stops_counted_from_dark: "The first stop is the brightest one.",
   halving_started_late: "The brightest stop takes half of the values, not all of them.",
-  values_halved_each_stop: "A log curve gives each stop as many values.",
+  values_halved_each_stop: "A log curve gives each stop the same number of values.",
   bits_taken_for_values: "Bits are not values: each bit doubles their number.",
   ratio_for_stops: "That is the ratio. Stops count how often it doubles.",
   difference_for_ratio: "A gain multiplies, so the ratio counts and not the difference.",
-  loss_taken_for_factor: "Stops are no factor: each of them doubles.",
+  loss_taken_for_factor: "Stops are not a factor: each of them doubles.",
   stops_taken_for_factor: "Stops count doublings. They are not the factor themselves.",
   two_for_each_stop_added: "Each stop doubles what was there. It does not add two.",
   part_left_out: "One part is missing: each takes its share.",
@@ -137,7 +139,7 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   auto_setting_confused: "Look again at what each automatic changes while you film.",
   fault_confused: "Look again at whether it stays in place, moves, or goes with zoom and focus.",
   deep_changes_most: "Deep down little red is left to lose. The large changes lie near the surface.",
-  longest_way_changes_most: "Not the length alone counts: near the surface a metre changes more.",
+  longest_way_changes_most: "Length is not all that counts: near the surface a metre changes more.",
   colour_taken_for_grey:
     "That has a colour of its own, and the white balance would take it out of everything.",
   distance_does_not_count: "The water between counts as well: half the distance is far less backscatter.",
@@ -145,10 +147,10 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   filter_colour_of_loss:
     "The lights have too much of what the water has taken: the filter has the colour of the water.",
   first_dive_alone: "That filter is best on the first dive. Both count.",
-  errors_added: "The mean over both dives is asked for.",
+  errors_added: "The question asks for the mean over both dives.",
   best_of_each_dive: "That takes two filters. You have one for both dives.",
   grade_fills_clipped: "What was clipped has no tones left to bring back.",
-  tint_brings_red: "A tint turns everything red alike. It tells no red subject from a grey one.",
+  tint_brings_red: "A tint turns everything equally red. It does not tell a red subject from a grey one.",
   bits_bring_back:
     "More bits describe the recorded signal more finely. They hold no light that did not reach the sensor.",
   grade_mends_split: "A grade moves both lights together: their difference stays.",
@@ -156,8 +158,8 @@ export const MISCONCEPTIONS_EN: Record<MisconceptionId, string> = {
   charged_unattended: "A battery that fails while it charges can start a fire: stay near.",
   battery_wetted:
     "Water in the compartment corrodes contacts and can short them. Only the closed light is rinsed.",
-  any_charger_fits: "The plug says nothing of voltage and current: use the maker's charger.",
+  any_charger_fits: "The plug says nothing about voltage and current: use the maker's charger.",
   battery_heated: "Heat harms a battery and can set it on fire.",
-  flooded_battery_kept: "Salt water has been at the cells: never charge it again.",
+  flooded_battery_kept: "Salt water has got into the cells: never charge it again.",
   contacts_left_bare: "Metal across the contacts shorts them.",
 };

@@ -1,4 +1,4 @@
-/** Further texts of questions: light on the way down, video lights in haze, filters and grades, batteries. */
+/** More texts of questions: light on the way down, video lights in haze, filters and grades, batteries. */
 import { list, series } from "./common.js";
 
 export const MORE_EN = {
@@ -12,7 +12,7 @@ export const MORE_EN = {
   },
   balance_target: {
     stem: (p: { water: string; depth: string }) =>
-      `You have no card with you at ${p.depth} in ${p.water}. Put these in order of how far a white balance that is set on them leaves true white off, the best one at the top.`,
+      `You have no card with you at ${p.depth} in ${p.water}. You set the white balance on one of these instead. Put them in order of how far true white then comes out off, the best one at the top.`,
     entry: {
       white: "A white slate",
       sand: "Pale sand",
@@ -23,7 +23,7 @@ export const MORE_EN = {
     },
     off: (p: { each: { name: string; stops: string }[] }) =>
       `Between the strongest and the weakest channel they differ from white by: ${list(p.each.map(({ name, stops }) => `${name.charAt(0).toLowerCase()}${name.slice(1)} ${stops}`))}.`,
-    last: "A white balance makes neutral what it is set on. Whatever has a colour of its own, a hand too, puts the opposite colour over the picture.",
+    last: "A white balance makes neutral what it is set on. Anything with a colour of its own, your hand included, puts the opposite colour over the picture.",
   },
   backscatter_order: {
     stem: "Two video lights beside the camera point at the subject. Put these in order of how much backscatter veils the subject, the least at the top.",
@@ -33,7 +33,7 @@ export const MORE_EN = {
     last: "Half the distance is far less than half the backscatter, and clear water has little to scatter: come closer, under control, before you turn the lights up.",
   },
   lamp_filter_water: {
-    stem: "Video lights are to match the daylight around them. Match each water with the filter that goes on the lights.",
+    stem: "Your video lights have to match the daylight around them. Match each water with the filter that goes on the lights.",
     entry: (p: { water: string; depth: string }) =>
       `${p.water.charAt(0).toUpperCase()}${p.water.slice(1)} at ${p.depth}`,
     filter: (p: { kind: string; density: string }) =>
@@ -42,7 +42,7 @@ export const MORE_EN = {
   },
   filter_two_dives: {
     stem: (p: { first: string; second: string; rows: string[] }) =>
-      `You can take one filter, for two dives and for all of both: ${p.first}, then ${p.second}. The mean colour errors of a chart, straight from the camera, are: ${p.rows.join("; ")}. What mean error over both dives do you end up with if you choose best?`,
+      `You can take one filter, for the whole of two dives: ${p.first}, then ${p.second}. The mean colour errors of a chart, straight from the camera, are: ${p.rows.join("; ")}. What mean error over both dives does the best choice give?`,
     dive: (p: { depth: string; water: string }) => `${p.depth} in ${p.water}`,
     row: {
       none: (p: { first: string; second: string }) => `no filter ${p.first} and ${p.second}`,
@@ -51,7 +51,8 @@ export const MORE_EN = {
     },
     means: (p: { none: string; red: string; magenta: string }) =>
       `The means are ${p.none} without a filter, ${p.red} with red and ${p.magenta} with magenta.`,
-    last: (p: { best: string }) => `One filter has to serve both dives, so the least mean counts: ${p.best}.`,
+    last: (p: { best: string }) =>
+      `One filter has to serve both dives, so the lowest mean counts: ${p.best}.`,
   },
   grade_saves: {
     stem: "Which of these can a grade put right afterwards?",
@@ -75,7 +76,7 @@ export const MORE_EN = {
       ],
       smear: ["Motion smeared by a long exposure", "Smeared motion"],
     },
-    last: "A grade changes what was recorded for the whole picture. What was clipped, lost in noise, smeared or lit in two colours stays so.",
+    last: "A grade changes what was recorded for the whole picture. What was clipped, lost in noise, smeared or lit in two colours stays that way.",
   },
   safe_batteries: {
     stem: "Which of these are good practice with the batteries of video lights?",

@@ -31,11 +31,11 @@ export const MOUNTING_EN = {
   },
   sheet_shift: {
     stem: (p: { thickness: string; index: string; focal: string }) =>
-      `You fix a filter sheet of ${p.thickness} with a refractive index of ${p.index} behind a lens of ${p.focal}. Far things are no longer sharp at the mark for far (∞). To which distance do you turn the focus ring to have them sharp again?`,
+      `You fix a filter sheet of ${p.thickness} with a refractive index of ${p.index} behind a lens of ${p.focal}. Distant things are no longer sharp at ∞. To which distance do you turn the focus ring to get them sharp again?`,
     shift: (p: { thickness: string; index: string; shift: string }) =>
       `The sheet moves the image back by (1 - 1 / ${p.index}) × ${p.thickness} = ${p.shift}.`,
     last: (p: { focal: string; shift: string; distance: string }) =>
-      `The lens has to move out by as much, as it does for a distance of f²/shift: (${p.focal})² / ${p.shift} = ${p.distance}.`,
+      `The lens has to move out by the same amount, as it does for a distance of f²/shift: (${p.focal})² / ${p.shift} = ${p.distance}.`,
   },
   mount_place: {
     fisheyeStem: (p: { dome: string }) =>
@@ -47,7 +47,7 @@ export const MOUNTING_EN = {
     wideStem: (p: { dome: string }) =>
       `A camera with interchangeable lenses carries a very wide lens without a filter thread, behind a dome port of ${p.dome} radius. Where does the colour filter go?`,
     actionStem:
-      "An action camera is watertight by itself, behind a flat window, and goes into the water without a housing. Where does the colour filter go?",
+      "An action camera has a flat window and goes into the water without a housing. Where does the colour filter go?",
     option: {
       behind_lens: "As a sheet behind the lens",
       on_lens: "Screwed onto the lens, inside the housing",
@@ -55,11 +55,12 @@ export const MOUNTING_EN = {
     },
     last: {
       fisheye:
-        "A fisheye's front bulges and has no thread, and no flat filter covers its view: a thin sheet behind the lens does.",
-      flat: "Only what sits in the water can be changed at depth, and a flat port lets a flat filter sit before it.",
-      wide: "No flat filter seats on a dome, and this lens has no thread: a thin sheet behind the lens does it.",
-      action: "Its lens cannot be reached: a frame or clip holds the filter in the water before the window.",
-      dome: "No flat filter seats on a dome and nothing goes behind a lens that is built in: the lens's own thread remains.",
+        "A fisheye's front bulges and has no thread, and no flat filter covers its view: a thin sheet goes behind the lens.",
+      flat: "You can only change what sits in the water, and a flat port takes a flat filter in front of it.",
+      wide: "No flat filter seats on a dome, and this lens has no thread: a thin sheet goes behind the lens.",
+      action:
+        "You cannot get at its lens: a frame or clip holds the filter in the water in front of the window.",
+      dome: "No flat filter seats on a dome, and nothing goes behind a lens that is built in: that leaves the lens's own thread.",
     },
   },
 };

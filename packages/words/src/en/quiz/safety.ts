@@ -30,7 +30,7 @@ export const SAFETY_EN = {
     last: "Lights made for diving run in water only, point away from eyes and stay on the rig. Housings are opened dry, on dry land.",
   },
   order_of_dive: {
-    stem: "You film in daylight with a colour filter inside the housing. Put these steps in the order in which they are done, the first at the top.",
+    stem: "You film in daylight with a colour filter inside the housing. Put these steps in order, the first at the top.",
     step: {
       mount: "Mount the clean filter in the dry, open housing",
       close: "Close the housing and check its seal",
