@@ -125,7 +125,7 @@ const query2 = [
 ];
 
 /**
- * Answers to a scene. Safe by POST as by GET: nothing is stored.
+ * Answers to a scene. POST is as safe as GET: nothing is stored.
  */
 export class Calculations {
   readonly #send: Send;
@@ -135,7 +135,7 @@ export class Calculations {
   }
 
   /**
-   * How the water takes the light. Per depth: the spectrum that is left, the loss of red, green and blue, of light as the eye weighs it and of photosynthetically active radiation, the colour of the light, and how far red reaches.
+   * What the water leaves of the light. Per depth: the spectrum that is left, the loss of red, green and blue, of light as the eye weighs it and of photosynthetically active radiation, the colour of the light, and how deep red reaches.
    * @param scene see `Scene` for fields, units and defaults
    * @returns `AttenuationAnswer`, or rejects with a `SunfathomError`
    * @example
@@ -160,7 +160,7 @@ export class Calculations {
   }
 
   /**
-   * Which filter to mount on the lens. None, red, magenta or another kind, its density, the depths that it serves, and the runner-up with how much it loses by; with a `kit` everything in it, ranked. Judged by the colours of a 24-patch chart after the camera has done what it can.
+   * Which filter to mount on the lens. None, red, magenta or another kind, its density, the depths that it serves, and by how much the runner-up loses; with a `kit` everything in it, ranked. Judged by the colours of a 24-patch chart after the camera has done what it can.
    * @param scene see `Scene` for fields, units and defaults
    * @returns `FilterChoiceAnswer`, or rejects with a `SunfathomError`
    * @example
@@ -185,7 +185,7 @@ export class Calculations {
   }
 
   /**
-   * Where light is lost, and what pays for it. Stops lost to the surface, the water, the distance and the filters; the ISO speed, aperture and exposure time that pay for them; what is missing or too much where they do not fit the camera.
+   * Where light is lost, and what makes up for it. Stops lost to the surface, the water, the distance and the filters; the ISO speed, aperture and exposure time that make up for them; how much is missing or too much where the camera cannot do it.
    * @param scene see `Scene` for fields, units and defaults
    * @returns `ExposureLossAnswer`, or rejects with a `SunfathomError`
    * @example
@@ -210,7 +210,7 @@ export class Calculations {
   }
 
   /**
-   * Lamps against daylight. Lamp light over daylight per channel and depth, how far the two split the picture's colour after balancing, and the way out: lamps off, a filter on the lamps, balancing to the lamps, or coming closer.
+   * Video lights against daylight. Video lights over daylight per channel and depth, the colour cast that one white balance leaves between the two, and the way out: video lights off, filters on them, the white balance set to them, or coming closer.
    * @param scene see `Scene` for fields, units and defaults
    * @returns `MixedLightAnswer`, or rejects with a `SunfathomError`
    * @example
@@ -237,7 +237,7 @@ export class Calculations {
   }
 
   /**
-   * How to set a white balance, and where again. Per depth: the channel gains that make a grey card neutral and whether the camera reaches them; the depths at which to balance again on the way down and up; for lamps, what their own kelvin setting would leave.
+   * How to set a white balance, and where to set it again. Per depth: the channel gains that make a grey card neutral and whether the camera reaches them; the depths at which to set it again on the way down and up; for video lights, the colour cast that their own Kelvin preset would leave.
    * @param scene see `Scene` for fields, units and defaults
    * @returns `WhiteBalanceAnswer`, or rejects with a `SunfathomError`
    * @example
@@ -287,7 +287,7 @@ export class Calculations {
   }
 
   /**
-   * The whole job for one dive. Filter, exposure, white balance and lamps as one plan in the order in which things are done, each line with its number and its reason, and what to take from the shelf when `kit` is given.
+   * The whole job for one dive. Filter, exposure, white balance and video lights as one plan in the order in which you do things, each line with its number and its reason, and with `kit` what to take from the shelf.
    * @param scene see `Scene` for fields, units and defaults
    * @returns `DiveAdviceAnswer`, or rejects with a `SunfathomError`
    * @example
@@ -312,7 +312,7 @@ export class Calculations {
   }
 
   /**
-   * Where the filter goes on this lens and port. On the lens, before the port or behind the lens, and what holds it; the rings to screw on or to buy; what filter and rings take from the corners; for a sheet behind the lens its size and what it does to focus; and what to do, step by step.
+   * Where the filter goes on this lens and port. On the lens, in front of the port or behind the lens, and what holds it; the rings to screw on or to buy; what filter and rings cost the corners; for a sheet behind the lens its size and what it does to focus; and what to do, step by step.
    * @param mountingScene see `MountingScene` for fields, units and defaults
    * @returns `FilterMountingAnswer`, or rejects with a `SunfathomError`
    * @example
@@ -372,7 +372,7 @@ export class Pictures {
 }
 
 /**
- * What a scene can name, and what the model is made of.
+ * What a scene can name, and the parts of the model.
  */
 export class Reference {
   readonly #send: Send;
@@ -402,7 +402,7 @@ export class Reference {
   }
 
   /**
-   * What the model is made of. Every table, formula and assumption behind the answers, with its source, domain and weaknesses.
+   * The parts of the model. Every table, formula and assumption behind the answers, with its source, domain and weaknesses.
    * @returns `ModelsAnswer`, or rejects with a `SunfathomError`
    * @example
    * const answer = await client.reference.models();
@@ -423,7 +423,7 @@ export class Quiz {
   }
 
   /**
-   * Draw a paper of questions, without their answers. Questions on light and colour under water, every figure computed, no two alike, another paper with each call. With them comes a token, encrypted and authenticated, that has their answers marked until it expires. Nothing is stored. `avoid` leaves out what learners have met, by the `fingerprint` of its questions, and with the instructor's key a `seed` gives the same paper again. A paper is for practice unless `release` says `after_close`: then its token tells nothing before `closes_at`.
+   * Draw a paper of questions, without their answers. Questions on light and colour under water: every figure computed, no two alike, a new paper with each call. They come with a token, encrypted and authenticated, to have the answers marked until it expires. Nothing is stored. `avoid` leaves out questions that learners have met, by their `fingerprint`, and with the instructor's key a `seed` gives the same paper again. A paper is for practice unless `release` says `after_close`: then its token reveals nothing before `closes_at`.
    * Sent once, never repeated by the client.
    * @param quizItemsRequest see `QuizItemsRequest` for fields, units and defaults
    * @returns `QuizPaper`, or rejects with a `SunfathomError`
@@ -443,7 +443,7 @@ export class Quiz {
   }
 
   /**
-   * Mark the answers to a paper. Marks what was answered, with feedback on each misunderstanding and the worked solution; blanks and questions left out count nothing, and their solutions stay untold. The token alone says what is right, so the same answers can be marked as often as it holds. For a practice paper (`release` `at_once`) that opens the whole key to anyone who holds its token and asks again and again. A paper that is released `after_close` is marked from `closes_at` on; before, `marks_held_back` says that the answers fit, and nothing else, not even a score, which asking again would turn into the key. The instructor's key has it marked at any time, blanks with their solutions. That each learner has one attempt is the platform's job.
+   * Mark the answers to a paper. Marks the answers, with feedback on each misunderstanding and the worked solution; blanks and questions left out score 0 and get no solution. The token holds the right answers, so you can have the same answers marked as often as you like until it expires. For a practice paper (`release` `at_once`) that gives the whole key to anyone who holds its token and asks again and again. A paper with `release` `after_close` is marked from `closes_at` on; before that, `marks_held_back` says that the answers fit and nothing else, not even a score, from which repeated calls could work out the key. The instructor's key has it marked at any time, blanks with their solutions. To give each learner one attempt is the platform's job.
    * @param quizAnswersRequest see `QuizAnswersRequest` for fields, units and defaults
    * @returns `QuizMarks`, or rejects with a `SunfathomError`
    * @example
@@ -465,12 +465,12 @@ export class Quiz {
   }
 
   /**
-   * Pack a paper for a learning platform. A content package of QTI 3.0 or 2.1: manifest, test, a file for each question and each picture. Cautions stand before the questions. With keys, feedback and solutions a platform marks by itself; for that the instructor's key is needed. Without them, and with `release` `after_close`, `paper.json` in the package has the token that `/v1/quiz-answers` takes from `closes_at` on. A practice paper without keys brings no token: learners hold the package, and it would open the solutions to them. Another paper with each call, but to an instructor's `seed`, which gives the paper of `/v1/quiz-items` again.
+   * Pack a paper for a learning platform. A content package of QTI 3.0 or 2.1: manifest, test, a file for each question and each picture. Cautions stand before the questions. With keys, feedback and solutions a platform does the marking; this needs the instructor's key. Without them, and with `release` `after_close`, `paper.json` in the package has the token that `/v1/quiz-answers` takes from `closes_at` on. A practice paper without keys has no token: learners hold the package, and it would open the solutions to them. A new paper with each call, except with an instructor's `seed`, which gives the same paper as in `/v1/quiz-items`.
    * Sent once, never repeated by the client.
    * @param quizPackageRequest see `QuizPackageRequest` for fields, units and defaults
    * @returns the bytes of the file (`application/zip`), or rejects with a `SunfathomError`
    * @example
-   * // Without keys, to be talked through in class
+   * // Without keys, to talk through in class
    * const answer = await client.quiz.packItems({
    *   "level": "beginner",
    *   "count": 10,
@@ -493,7 +493,7 @@ export class Service {
   }
 
   /**
-   * Whether the process runs. For whoever restarts processes.
+   * Whether the process runs. For process supervisors.
    * @returns `Health`, or rejects with a `SunfathomError`
    * @example
    * const answer = await client.service.liveness();
@@ -528,11 +528,11 @@ export class Service {
  * Every operation of the service, in groups: what `Sunfathom` and `OfflineSunfathom` have in common.
  */
 export abstract class Api {
-  /** Answers to a scene. Safe by POST as by GET: nothing is stored. */
+  /** Answers to a scene. POST is as safe as GET: nothing is stored. */
   readonly calculations: Calculations;
   /** What people look at: drawn from the figures of the calculations, to show on any page. */
   readonly pictures: Pictures;
-  /** What a scene can name, and what the model is made of. */
+  /** What a scene can name, and the parts of the model. */
   readonly reference: Reference;
   /** Questions for courses: drawn, marked, and packed for learning platforms. */
   readonly quiz: Quiz;

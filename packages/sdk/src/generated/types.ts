@@ -19,7 +19,7 @@ export type AngleEstimate = {
 };
 
 /**
- * How the water takes the light, by depth.
+ * What the water leaves of the light, by depth.
  */
 export type AttenuationAnswer = {
     /**
@@ -51,7 +51,7 @@ export type AttenuationAnswer = {
      */
     reasons: Array<Reason>;
     /**
-     * What to take care of before acting on it.
+     * Cautions to heed before acting on it.
      */
     cautions: Array<Caution>;
     /**
@@ -93,11 +93,11 @@ export type BalanceAtDepth = {
      */
     short_of_reach_stops: number;
     /**
-     * Cast that stays on a grey card after balancing (CIEDE2000). 0 to 1000.
+     * Colour cast that the white balance leaves on a grey card (CIEDE2000). 0 to 1000.
      */
     cast_left_delta_e00: number;
     /**
-     * The same after balancing on a card; present where `white_balance_mode` is another one. 0 to 1000.
+     * The same for a white balance on a card; present with another `white_balance_mode`. 0 to 1000.
      */
     card_cast_left_delta_e00?: number | undefined;
     /**
@@ -111,20 +111,20 @@ export type BalanceAtDepth = {
 };
 
 /**
- * How to balance: on a card in daylight, or on one at the lamps' working distance; or as `white_balance_mode` has it, in kelvin or by the camera itself.
+ * How to set the white balance: on a card in daylight, or on one at the working distance of the video lights; or as `white_balance_mode` says, in kelvin or by the camera.
  */
 export type BalanceMethod = 'card' | 'card_at_lamp_distance' | 'kelvin' | 'auto';
 
 /**
- * A balance on something else than a card.
+ * A white balance on something other than a card.
  */
 export type BalanceOnStandIn = {
     /**
-     * What it is set on.
+     * What to set it on.
      */
     stand_in: StandIn;
     /**
-     * Cast that then stays on a grey card where the first balance is made (CIEDE2000). 0 to 1000.
+     * Colour cast that it leaves on a grey card where you set the first white balance (CIEDE2000). 0 to 1000.
      */
     cast_left_delta_e00: number;
     /**
@@ -138,7 +138,7 @@ export type BalanceOnStandIn = {
 };
 
 /**
- * The light that the white balance is set to.
+ * The light to set the white balance to.
  */
 export type BalanceTo = 'daylight' | 'lamps';
 
@@ -148,7 +148,7 @@ export type BalanceTo = 'daylight' | 'lamps';
 export type BeamMedium = 'air' | 'water';
 
 /**
- * The body is too large. A body may have 256 kB. A scene takes a few kilobytes.
+ * The body is too large. A body can have up to 256 kB. A scene needs a few kilobytes.
  */
 export type BodyTooLargeProblem = {
     /**
@@ -178,7 +178,7 @@ export type BodyTooLargeProblem = {
 };
 
 /**
- * What the sea floor below is: `none` where it is too deep to bear on the light.
+ * What the sea floor below is: `none` where it is too deep to affect the light.
  */
 export type Bottom = 'none' | 'sand' | 'coral' | 'crustose_coralline_algae' | 'macroalgae' | 'seagrass';
 
@@ -191,7 +191,7 @@ export type Brief = {
      */
     headline: string;
     /**
-     * Those fields of the whole answer that it comes down to, in the same form; of what it says depth by depth, the shallowest and the deepest. Which ones depends on the calculation; further ones may come.
+     * The main fields of the whole answer, in the same form; of the depths, the shallowest and the deepest. Which fields depends on the calculation; more may come.
      */
     answer: {
         [key: string]: unknown;
@@ -270,11 +270,11 @@ export type CardFit = {
 };
 
 /**
- * What is worth knowing of the card that a white balance is set on.
+ * A note on the card for the white balance.
  */
 export type CardNote = {
     /**
-     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
+     * Stable code, for programs and translations. The examples are all the codes of today, and more may come.
      */
     code: string;
     /**
@@ -282,7 +282,7 @@ export type CardNote = {
      */
     text: string;
     /**
-     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     * All that the text is made of, so that you can put it in other words or in another language: numbers to six decimals, and names. Which ones depends on the code; empty where there are none. More codes and parameters may come.
      */
     parameters: {
         [key: string]: unknown;
@@ -320,15 +320,15 @@ export type CardSampleFields = {
      */
     depth_m: number;
     /**
-     * Mean of the card in the red channel as stored, 1 for the brightest that can be. 0 to 1.
+     * Mean of the card in the red channel as stored, 1 for the brightest possible. 0 to 1.
      */
     red: number;
     /**
-     * Mean of the card in the green channel as stored, 1 for the brightest that can be. 0 to 1.
+     * Mean of the card in the green channel as stored, 1 for the brightest possible. 0 to 1.
      */
     green: number;
     /**
-     * Mean of the card in the blue channel as stored, 1 for the brightest that can be. 0 to 1.
+     * Mean of the card in the blue channel as stored, 1 for the brightest possible. 0 to 1.
      */
     blue: number;
     /**
@@ -358,11 +358,11 @@ export type CardSampleFields = {
 };
 
 /**
- * What to take care of before acting on the answer.
+ * Cautions to heed before acting on the answer.
  */
 export type Caution = {
     /**
-     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
+     * Stable code, for programs and translations. The examples are all the codes of today, and more may come.
      */
     code: string;
     /**
@@ -421,7 +421,7 @@ export type ClearanceEstimate = {
  */
 export type CloseCall = {
     /**
-     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
+     * Stable code, for programs and translations. The examples are all the codes of today, and more may come.
      */
     code: string;
     /**
@@ -429,7 +429,7 @@ export type CloseCall = {
      */
     text: string;
     /**
-     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     * All that the text is made of, so that you can put it in other words or in another language: numbers to six decimals, and names. Which ones depends on the code; empty where there are none. More codes and parameters may come.
      */
     parameters: {
         [key: string]: unknown;
@@ -509,7 +509,7 @@ export type ColourRecoveryAnswer = {
      */
     reasons: Array<Reason>;
     /**
-     * What to take care of before acting on it.
+     * Cautions to heed before acting on it.
      */
     cautions: Array<Caution>;
     /**
@@ -523,7 +523,7 @@ export type ColourRecoveryAnswer = {
 };
 
 /**
- * Where daylight comes from: `none` (night, cave, inside of a wreck), `sun` (its height is given) or `place_time` (its height follows from place and time).
+ * Where daylight comes from: `none` (night, cave, inside of a wreck), `sun` (you give its height) or `place_time` (its height follows from place and time).
  */
 export type DaylightBasis = 'none' | 'sun' | 'place_time';
 
@@ -554,23 +554,23 @@ export type DepthLight = {
      */
     depth_m: number;
     /**
-     * Light in the red channel of a typical sensor lost from just below the surface to this depth, in stops.
+     * Light in the red channel of a typical sensor lost between just below the surface and this depth, in stops.
      */
     red_loss_stops: LossEstimate;
     /**
-     * Light in the green channel of a typical sensor lost from just below the surface to this depth, in stops.
+     * Light in the green channel of a typical sensor lost between just below the surface and this depth, in stops.
      */
     green_loss_stops: LossEstimate;
     /**
-     * Light in the blue channel of a typical sensor lost from just below the surface to this depth, in stops.
+     * Light in the blue channel of a typical sensor lost between just below the surface and this depth, in stops.
      */
     blue_loss_stops: LossEstimate;
     /**
-     * Light as the eye weighs it lost from just below the surface to this depth, in stops.
+     * Light as the eye weighs it lost between just below the surface and this depth, in stops.
      */
     photopic_loss_stops: LossEstimate;
     /**
-     * Photosynthetically active radiation (400 to 700 nm, photons) lost from just below the surface to this depth, in stops.
+     * Photosynthetically active radiation (400 to 700 nm, photons) lost between just below the surface and this depth, in stops.
      */
     par_loss_stops: LossEstimate;
     /**
@@ -620,7 +620,7 @@ export type DepthLight = {
 };
 
 /**
- * The whole job for one dive on one page, on light and colour only: no dive is planned here.
+ * The whole job for one dive on one page, on light and colour only. It does not plan the dive.
  */
 export type DiveAdviceAnswer = {
     /**
@@ -652,7 +652,7 @@ export type DiveAdviceAnswer = {
      */
     filter_verdict: Clarity;
     /**
-     * What to do with the lamps.
+     * What to do with the video lights.
      */
     lamp_plan: LampPlan;
     /**
@@ -676,11 +676,11 @@ export type DiveAdviceAnswer = {
      */
     remember: Remember;
     /**
-     * Plans that are nearly as good: a small change of the scene may make one of them the answer. Mostly empty.
+     * Plans that are nearly as good: a small change of the scene may make one of them the answer. Usually empty.
      */
     close_calls: Array<CloseCall>;
     /**
-     * The plan, in the order in which things are done.
+     * The plan, in the order in which you do things.
      */
     steps: Array<DiveStep>;
     /**
@@ -692,7 +692,7 @@ export type DiveAdviceAnswer = {
      */
     reasons: Array<Reason>;
     /**
-     * What to take care of before acting on it.
+     * Cautions to heed before acting on it.
      */
     cautions: Array<Caution>;
     /**
@@ -706,7 +706,7 @@ export type DiveAdviceAnswer = {
 };
 
 /**
- * When a step of the plan is done.
+ * When to do a step of the plan.
  */
 export type DivePhase = 'before_dive' | 'at_start' | 'going_down' | 'lamps' | 'coming_up' | 'after_dive';
 
@@ -715,19 +715,19 @@ export type DivePhase = 'before_dive' | 'at_start' | 'going_down' | 'lamps' | 'c
  */
 export type DiveStep = {
     /**
-     * When it is done.
+     * When to do it.
      */
     phase: DivePhase;
     /**
-     * Where it is done; absent where it belongs to no one depth. 0.1 to 100 m.
+     * Where to do it; absent where it belongs to no single depth. 0.1 to 100 m.
      */
     depth_m?: number | undefined;
     /**
-     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
+     * Stable code, for programs and translations. The examples are all the codes of today, and more may come.
      */
     code: string;
     /**
-     * What to do, ready to say.
+     * What to do, ready to read out.
      */
     text: string;
     /**
@@ -743,7 +743,7 @@ export type DiveStep = {
      */
     figures: Array<Figure>;
     /**
-     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     * All that the text is made of, so that you can put it in other words or in another language: numbers to six decimals, and names. Which ones depends on the code; empty where there are none. More codes and parameters may come.
      */
     parameters: {
         [key: string]: unknown;
@@ -765,7 +765,7 @@ export type ErrorMeaning = {
 };
 
 /**
- * The budget of light from the surface to the sensor at one depth, and the settings that pay for it.
+ * The budget of light from the surface to the sensor at one depth, and the settings that make up for it.
  */
 export type ExposureAtDepth = {
     /**
@@ -781,7 +781,7 @@ export type ExposureAtDepth = {
      */
     depth_loss_stops?: LossEstimate | undefined;
     /**
-     * What a solid subject, as a dome receptor meters it, receives less than a level surface, or more where it faces a low sun or lies over a pale floor; absent without daylight.
+     * How much less light a solid subject receives than a level surface, as a dome receptor meters it; negative where it receives more, facing a low sun or over a pale floor. Absent without daylight.
      */
     upright_loss_stops?: LossOrGainEstimate | undefined;
     /**
@@ -797,7 +797,7 @@ export type ExposureAtDepth = {
      */
     lens_filter_loss_stops: LossEstimate;
     /**
-     * Light lost in the filters on the lamps; absent without lamps.
+     * Light lost in the filters on the video lights; absent without video lights.
      */
     lamp_filter_loss_stops?: LossEstimate | undefined;
     /**
@@ -805,23 +805,23 @@ export type ExposureAtDepth = {
      */
     total_loss_stops?: LossEstimate | undefined;
     /**
-     * Illuminance on the subject, daylight and lamps together, as a dome receptor in its place that faces the camera meters it.
+     * Illuminance on the subject, daylight and video lights together, as a dome receptor in its place that faces the camera meters it.
      */
     subject_illuminance_lx: IlluminanceEstimate;
     /**
-     * Subject level: exposure value at ISO 100 that a solid subject asks for, as a dome receptor meters it (ISO 2720, C = 340), distance, port and filter included. Settings and verdict go by this plus `haze_gain_stops`.
+     * Subject level: exposure value at ISO 100 that a dome receptor meters on a solid subject (ISO 2720, C = 340), distance, port and filter included. Settings and verdict go by this plus `haze_gain_stops`.
      */
     exposure_value_ev100: ExposureValueEstimate;
     /**
-     * The same for a flat card across the way to the camera, which tilts with it, as a flat receptor of ISO 2720 (C = 250) in its place meters it. Upright under a high sun it gets less light than a dome, which also sees what comes from above.
+     * The same for a flat card square to the camera, which tilts with it, as a flat receptor of ISO 2720 (C = 250) in its place meters it. Upright under a high sun it gets less light than a dome, which also sees what comes from above.
      */
     card_exposure_value_ev100: ExposureValueEstimate;
     /**
-     * How much brighter haze makes the subject, as the camera meters it: daylight that the water in front of it scatters into the lens. It takes contrast. Absent without daylight.
+     * How much brighter haze makes the subject, as the camera meters it: daylight that the water in front of it scatters into the lens. It costs contrast. Absent without daylight.
      */
     haze_gain_stops?: LossEstimate | undefined;
     /**
-     * Scene level: exposure value at ISO 100 that a meter in the housing comes to, which averages the picture: a third subject, a third sea floor where there is one, and the rest open water (shares are a judgement). Absent without daylight.
+     * Scene level: exposure value at ISO 100 that a meter in the housing reads, averaged over the picture: a third subject, a third sea floor where there is one, and the rest open water (shares are a judgement). Absent without daylight.
      */
     scene_exposure_value_ev100?: ExposureValueEstimate | undefined;
     /**
@@ -849,11 +849,11 @@ export type ExposureAtDepth = {
      */
     excess_stops?: LossEstimate | undefined;
     /**
-     * Neutral density that takes the excess away; present when `too_bright`. 0 to 100.
+     * Density of the ND filter that cuts the excess; present when `too_bright`. 0 to 100.
      */
     neutral_density_needed?: number | undefined;
     /**
-     * Aperture that takes the excess away; present when `too_bright`. 0.7 to 1000000.
+     * Aperture that cuts the excess; present when `too_bright`. 0.7 to 1000000.
      */
     f_number_needed?: number | undefined;
     /**
@@ -861,13 +861,13 @@ export type ExposureAtDepth = {
      */
     contrast_left_percent: PercentEstimate;
     /**
-     * What pays for the loss, or takes the excess away; those that are enough alone first.
+     * What makes up for the loss, or cuts the excess; those that are enough on their own first.
      */
     ways_to_pay: Array<WayToPay>;
 };
 
 /**
- * Where the light is lost between surface and sensor, and what pays for it.
+ * Where light is lost between surface and sensor, and what makes up for it.
  */
 export type ExposureLossAnswer = {
     /**
@@ -883,7 +883,7 @@ export type ExposureLossAnswer = {
      */
     reasons: Array<Reason>;
     /**
-     * What to take care of before acting on it.
+     * Cautions to heed before acting on it.
      */
     cautions: Array<Caution>;
     /**
@@ -920,7 +920,7 @@ export type ExposureValueEstimate = {
 };
 
 /**
- * Whether the camera's limits hold an exposure for this light.
+ * Whether the camera can expose this light within its limits.
  */
 export type ExposureVerdict = 'fits' | 'too_dark' | 'too_bright';
 
@@ -929,11 +929,11 @@ export type ExposureVerdict = 'fits' | 'too_dark' | 'too_bright';
  */
 export type FieldError = {
     /**
-     * JSON pointer (RFC 6901) to what is wrong; empty for the body as a whole. For a query string, `/` and the name.
+     * JSON pointer (RFC 6901) to the fault; empty for the body as a whole. For a query string, `/` and the name.
      */
     pointer: string;
     /**
-     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come; what each means stands on the page that `type` leads to.
+     * Stable code, for programs and translations. The examples are all the codes of today, and more may come; the page behind `type` says what each means.
      */
     code: string;
     /**
@@ -949,7 +949,7 @@ export type FieldError = {
      */
     did_you_mean?: string | undefined;
     /**
-     * The numbers and names that the code comes with; which, the code decides.
+     * The numbers and names that go with the code. Which ones depends on the code.
      */
     parameters?: {
         [key: string]: unknown;
@@ -1038,11 +1038,11 @@ export type FilterChoiceAnswer = {
      */
     filter_density?: number | undefined;
     /**
-     * Weakest density of that kind with colours that nobody can tell from the best (within 0.1 CIEDE2000). It is the one advised, since it costs the least light. Absent for `none` and for filters of a `kit`. 0 to 3.
+     * Lowest density of that kind whose colours nobody can tell from the best (within 0.1 CIEDE2000, a judgement). It is the one advised, since it costs the least light. Absent for `none` and for filters of a `kit`. 0 to 3.
      */
     as_good_from_density?: number | undefined;
     /**
-     * Densest of them. 0 to 3.
+     * Highest of these densities. 0 to 3.
      */
     as_good_to_density?: number | undefined;
     /**
@@ -1050,15 +1050,15 @@ export type FilterChoiceAnswer = {
      */
     filter_id?: string | undefined;
     /**
-     * Neutral density to mount with it, so that the shallow end is exposed right: a grey card, with `finish` `matched` a white card that just does not clip; absent where the camera's limits do. `exposure-loss`, by ISO 2720, holds back about half a stop more than a white card asks for. 0 to 100.
+     * Density of an ND filter to mount with it, so that the shallow end is exposed right: a grey card, with `finish` `matched` a white card that just does not clip; absent where the camera's limits are enough. `exposure-loss`, by ISO 2720, holds back about half a stop more than a white card needs. 0 to 100.
      */
     neutral_density?: number | undefined;
     /**
-     * How the pictures are taken to be finished: what every colour error here is left after.
+     * The finish that every colour error here is judged after.
      */
     finish: Finish;
     /**
-     * Whether another finish would turn the choice. Nominal figures.
+     * Whether another finish would change the choice. Nominal figures.
      */
     other_finishes: Array<OtherFinish>;
     /**
@@ -1086,7 +1086,7 @@ export type FilterChoiceAnswer = {
      */
     filter_loss_stops: LossEstimate;
     /**
-     * Shallow end of the part of the range in which the advised filter does better than none (or none no worse than any filter); absent if nowhere. 0.1 to 100 m.
+     * Shallow end of the part of the range in which the advised filter does better than none (or, for `none`, no worse than any filter); absent if nowhere. 0.1 to 100 m.
      */
     serves_min_depth_m?: number | undefined;
     /**
@@ -1106,7 +1106,7 @@ export type FilterChoiceAnswer = {
      */
     reasons: Array<Reason>;
     /**
-     * What to take care of before acting on it.
+     * Cautions to heed before acting on it.
      */
     cautions: Array<Caution>;
     /**
@@ -1120,7 +1120,7 @@ export type FilterChoiceAnswer = {
 };
 
 /**
- * What a filter was found to be from pictures of a grey card.
+ * The filter that pictures of a grey card were found to show.
  */
 export type FilterFit = {
     /**
@@ -1159,7 +1159,7 @@ export type FilterFit = {
 export type FilterHolder = 'screw_on_lens' | 'screw_on_port' | 'flip' | 'clip_on' | 'rear_sheet' | 'action_camera';
 
 /**
- * Kind of a filter, by the light that it lets through: `red`, `magenta`, `blue` and `green` (for lamps) or `neutral` (all alike).
+ * Kind of a filter, by the light that it lets through: `red`, `magenta`, `blue` and `green` (for video lights) or `neutral` (all alike).
  */
 export type FilterKind = 'red' | 'magenta' | 'blue' | 'green' | 'neutral';
 
@@ -1176,7 +1176,7 @@ export type FilterKindInfo = {
      */
     description: string;
     /**
-     * Where it belongs.
+     * Where it goes.
      */
     use: FilterUse;
     /**
@@ -1184,7 +1184,7 @@ export type FilterKindInfo = {
      */
     base_density: number;
     /**
-     * Least transmittance that remains inside the band however dense the filter. 0 to 1.
+     * Transmittance that remains inside the band however dense the filter. 0 to 1.
      */
     leakage: number;
     /**
@@ -1210,7 +1210,7 @@ export type FilterKindsAnswer = {
      */
     filter_kinds: Array<FilterKindInfo>;
     /**
-     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; two answers with the same one can be compared.
+     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; you can compare two answers of the same version.
      */
     model_version: string;
 };
@@ -1238,7 +1238,7 @@ export type FilterMountingAnswer = {
      */
     scene: ResolvedMountingScene;
     /**
-     * The advised holder: the one that was asked for, unless it does not fit.
+     * The advised holder: the one that you asked for, unless it does not fit.
      */
     holder: FilterHolder;
     /**
@@ -1266,7 +1266,7 @@ export type FilterMountingAnswer = {
      */
     ring_chain?: RingChain | undefined;
     /**
-     * What filter and rings take from the corners; present for a filter in front of the lens whose clear diameter is known.
+     * What filter and rings cost the corners; present for a filter in front of the lens whose clear diameter is known.
      */
     vignetting?: Vignetting | undefined;
     /**
@@ -1294,7 +1294,7 @@ export type FilterMountingAnswer = {
      */
     reasons: Array<Reason>;
     /**
-     * What to take care of before acting on it.
+     * Cautions to heed before acting on it.
      */
     cautions: Array<Caution>;
     /**
@@ -1308,37 +1308,37 @@ export type FilterMountingAnswer = {
 };
 
 /**
- * A grey card in daylight, above water, pictured without and with a filter at one exposure and one white balance.
+ * A grey card in daylight, above water, photographed without and with a filter at the same exposure and white balance.
  */
 export type FilterSample = {
     /**
-     * Mean of the card in the red channel without the filter, linear (raw), 1 for the brightest that can be. 0.0001 to 1.
+     * Mean of the card in the red channel without the filter, linear (raw), 1 for the brightest possible. 0.0001 to 1.
      */
     red_without: number;
     /**
-     * Mean of the card in the green channel without the filter, linear (raw), 1 for the brightest that can be. 0.0001 to 1.
+     * Mean of the card in the green channel without the filter, linear (raw), 1 for the brightest possible. 0.0001 to 1.
      */
     green_without: number;
     /**
-     * Mean of the card in the blue channel without the filter, linear (raw), 1 for the brightest that can be. 0.0001 to 1.
+     * Mean of the card in the blue channel without the filter, linear (raw), 1 for the brightest possible. 0.0001 to 1.
      */
     blue_without: number;
     /**
-     * Mean of the card in the red channel with the filter, linear (raw), 1 for the brightest that can be. 0.0001 to 1.
+     * Mean of the card in the red channel with the filter, linear (raw), 1 for the brightest possible. 0.0001 to 1.
      */
     red_with: number;
     /**
-     * Mean of the card in the green channel with the filter, linear (raw), 1 for the brightest that can be. 0.0001 to 1.
+     * Mean of the card in the green channel with the filter, linear (raw), 1 for the brightest possible. 0.0001 to 1.
      */
     green_with: number;
     /**
-     * Mean of the card in the blue channel with the filter, linear (raw), 1 for the brightest that can be. 0.0001 to 1.
+     * Mean of the card in the blue channel with the filter, linear (raw), 1 for the brightest possible. 0.0001 to 1.
      */
     blue_with: number;
 };
 
 /**
- * Where a filter belongs.
+ * Where a filter goes.
  */
 export type FilterUse = 'lens' | 'lamp' | 'lens_or_lamp';
 
@@ -1348,7 +1348,7 @@ export type FilterUse = 'lens' | 'lamp' | 'lens_or_lamp';
 export type FilterVerdict = 'none' | 'red' | 'magenta' | 'blue' | 'green' | 'neutral';
 
 /**
- * What is done with a picture before it is looked at: `in_camera` (nothing), `basic_edit` (balance, exposure, black level, saturation), `matched` (a grade profiled on a colour chart that was filmed).
+ * What happens to a picture before anyone looks at it: `in_camera` (nothing), `basic_edit` (balance, exposure, black level, saturation), `matched` (a grade fitted to a colour chart that you filmed).
  */
 export type Finish = 'in_camera' | 'basic_edit' | 'matched';
 
@@ -1371,7 +1371,7 @@ export type GainEstimate = {
 };
 
 /**
- * The headers are too large. The request line and all headers together may have 16 kB.
+ * The headers are too large. The request line and all headers together can have up to 16 kB.
  */
 export type HeadersTooLargeProblem = {
     /**
@@ -1409,7 +1409,7 @@ export type Health = {
      */
     status: 'live' | 'ready';
     /**
-     * The code and texts that answer, as a hash: two services with the same one give the same bytes. It changes with every wording, unlike the version of the model.
+     * A hash of the code and texts behind the answers: two services with the same hash give the same bytes. Unlike the version of the model, it changes with every wording.
      */
     build: string;
 };
@@ -1433,7 +1433,7 @@ export type IlluminanceEstimate = {
 };
 
 /**
- * The service failed. Nothing is wrong with the request. `request_id` finds the failure in the log of the service.
+ * The service failed. Your request is fine. `request_id` finds the failure in the log of the service.
  */
 export type InternalErrorProblem = {
     /**
@@ -1579,7 +1579,7 @@ export type KdSample = {
 };
 
 /**
- * This service gives no packages with keys. Whoever runs it has configured no instructor's key. Ask for a package without keys, or have `INSTRUCTOR_KEY` set.
+ * This service gives no packages with keys. This service has no instructor's key. Ask for a package without keys, or have `INSTRUCTOR_KEY` set.
  */
 export type KeysNotOfferedProblem = {
     /**
@@ -1609,11 +1609,11 @@ export type KeysNotOfferedProblem = {
 };
 
 /**
- * Something that is owned.
+ * An item that you own.
  */
 export type KitItemFields = {
     /**
-     * The caller's own name of it; answers use it.
+     * Your own name for it; answers use it.
      */
     id: string;
     /**
@@ -1637,26 +1637,26 @@ export type KitItemFields = {
      */
     filter_stops?: number | undefined;
     /**
-     * A filter, by a grey card pictured with and without it, in place of kind, density and curve: 1 to 16 pairs of pictures. Resolved to the kind and density that lose the same; `filter_fits` of the scene says how well.
+     * A filter, by a grey card photographed with and without it, in place of kind, density and curve: 1 to 16 pairs of pictures. Resolved to the kind and density that lose the same; `filter_fits` of the scene says how well.
      */
     filter_samples?: Array<FilterSample> | undefined;
 };
 
 /**
- * What something in the kit is.
+ * What an item of the kit is.
  */
 export type KitItemName = 'lens_filter' | 'lamp_filter' | 'lamp';
 
 /**
- * Lamps of one make at one distance, switched on.
+ * Equal video lights at one distance, switched on.
  */
 export type LampFields = {
     /**
-     * Luminous flux of one lamp, without a filter. 1 to 200000 lm.
+     * Luminous flux of one video light, without a filter. 1 to 200000 lm.
      */
     flux_lm: number;
     /**
-     * How many such lamps are on. Whole number, 1 to 16. Default 1.
+     * How many of these video lights are on. Whole number, 1 to 16. Default 1.
      */
     count?: number | undefined;
     /**
@@ -1668,29 +1668,29 @@ export type LampFields = {
      */
     beam_angle_medium?: BeamMedium | undefined;
     /**
-     * Colour temperature of the lamp. Not with `led`. 1500 to 20000 K. Default 5600 K.
+     * Colour temperature of the video light. Not with `led`. 1500 to 20000 K. Default 5600 K.
      */
     cct_K?: number | undefined;
     /**
-     * Spectrum of the lamp, by the name of a CIE LED illuminant. In place of `cct_K`.
+     * Spectrum of the video light, by the name of a CIE LED illuminant. In place of `cct_K`.
      */
     led?: LedName | undefined;
     /**
-     * From the lamp to the subject, through water. 0.05 to 20 m.
+     * From the video light to the subject, through water. 0.05 to 20 m.
      */
     distance_m: number;
     /**
-     * Kind of the filter in front of the lamp. With `filter_density`; no filter when left out.
+     * Kind of the filter in front of the video light. With `filter_density`; no filter when left out.
      */
     filter_kind?: FilterKind | undefined;
     /**
-     * Peak optical density of the filter in front of the lamp, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. 0.05 to 3.
+     * Peak optical density of the filter in front of the video light, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. 0.05 to 3.
      */
     filter_density?: number | undefined;
 };
 
 /**
- * What to do with the lamps: none are there, leave them off, filter them, or let a light lead.
+ * What to do with the video lights: there are none, leave them off, put filters on them, or let one of the lights lead.
  */
 export type LampPlan = 'none' | 'lamps_off' | 'lamps_with_filter' | 'lamps_lead' | 'lamps_only' | 'daylight_leads';
 
@@ -1782,7 +1782,7 @@ export type LumensEstimate = {
 };
 
 /**
- * Whether the lumens that are needed are to be had: the scene's lamps have them (`enough`), do it from closer, only stronger lamps do (`stronger`), or none that divers carry (`out_of_reach`).
+ * Where the lumens could come from: the scene's video lights have them (`enough`), have them from closer (`closer`), only stronger video lights do (`stronger`), or none that divers carry (`out_of_reach`).
  */
 export type LumensVerdict = 'enough' | 'closer' | 'stronger' | 'out_of_reach';
 
@@ -1847,7 +1847,7 @@ export type MalformedRequestProblem = {
 };
 
 /**
- * The paper has not closed yet. Its marks, feedback and solutions are told from its `closes_at` on, and before that to the instructor's key alone. Nothing is stored: keep the answers, and send them again then.
+ * The paper has not closed yet. Marks, feedback and solutions come from `closes_at` on, before that only with the instructor's key. The service stores nothing: keep the answers, and send them again then.
  */
 export type MarksHeldBackProblem = {
     /**
@@ -1881,7 +1881,7 @@ export type MarksHeldBackProblem = {
 };
 
 /**
- * This path does not take this method. The `Allow` header lists the methods that it takes.
+ * This path does not take this method. The `Allow` header lists the methods that the path takes.
  */
 export type MethodNotAllowedProblem = {
     /**
@@ -1911,7 +1911,7 @@ export type MethodNotAllowedProblem = {
 };
 
 /**
- * Lamps against daylight, and the way out where their colours split the picture.
+ * Video lights against daylight, and the way out where their colours do not match.
  */
 export type MixedLightAnswer = {
     /**
@@ -1927,7 +1927,7 @@ export type MixedLightAnswer = {
      */
     zones: Array<MixedLightZone>;
     /**
-     * Lamps against daylight at depths from shallow to deep.
+     * Video lights against daylight at depths from shallow to deep.
      */
     depths: Array<MixedLightAtDepth>;
     /**
@@ -1935,7 +1935,7 @@ export type MixedLightAnswer = {
      */
     reasons: Array<Reason>;
     /**
-     * What to take care of before acting on it.
+     * Cautions to heed before acting on it.
      */
     cautions: Array<Caution>;
     /**
@@ -1949,7 +1949,7 @@ export type MixedLightAnswer = {
 };
 
 /**
- * Lamps against daylight at one depth.
+ * Video lights against daylight at one depth.
  */
 export type MixedLightAtDepth = {
     /**
@@ -1965,7 +1965,7 @@ export type MixedLightAtDepth = {
      */
     verdict_clarity?: Clarity | undefined;
     /**
-     * Lamp light over daylight in the red channel, as both reach the camera from the upright subject; absent unless both are there.
+     * Light of the video lights over daylight in the red channel, as both reach the camera from the upright subject; absent unless both are there.
      */
     red_lamp_over_daylight_stops?: RatioEstimate | undefined;
     /**
@@ -1977,7 +1977,7 @@ export type MixedLightAtDepth = {
      */
     blue_lamp_over_daylight_stops?: RatioEstimate | undefined;
     /**
-     * Illuminance on the upright subject from the lamps.
+     * Illuminance on the upright subject from the video lights.
      */
     lamp_illuminance_lx: IlluminanceEstimate;
     /**
@@ -1985,51 +1985,51 @@ export type MixedLightAtDepth = {
      */
     daylight_illuminance_lx: IlluminanceEstimate;
     /**
-     * Colour difference, balanced to daylight, between a grey in both lights and one in daylight alone; absent unless both are there.
+     * Colour difference between a grey in both lights and one in daylight alone, with the white balance set to daylight; absent unless both are there.
      */
     split_delta_e00?: ColourErrorEstimate | undefined;
     /**
-     * The same for what only daylight lights, balanced to the lamps; absent unless both are there.
+     * The same for what only daylight lights, with the white balance set to the video lights; absent unless both are there.
      */
     split_balanced_to_lamps_delta_e00?: ColourErrorEstimate | undefined;
     /**
-     * The same balanced half way between; absent unless both are there.
+     * The same with the white balance half way between; absent unless both are there.
      */
     split_balanced_between_delta_e00?: ColourErrorEstimate | undefined;
     /**
-     * How much more red than green the lamps add, balanced to daylight; absent unless both lights are there.
+     * How much more red than green the video lights add, with the white balance set to daylight; absent unless both lights are there.
      */
     red_excess_stops?: RatioEstimate | undefined;
     /**
-     * What the water from lamp to subject to camera takes from the lamps' light in the red channel; absent without lamps.
+     * What the water between video light, subject and camera costs the video lights in the red channel; absent without them.
      */
     lamp_red_water_loss_stops?: LossEstimate | undefined;
     /**
-     * The same in the green channel; absent without lamps.
+     * The same in the green channel; absent without video lights.
      */
     lamp_green_water_loss_stops?: LossEstimate | undefined;
     /**
-     * The same in the blue channel; absent without lamps.
+     * The same in the blue channel; absent without video lights.
      */
     lamp_blue_water_loss_stops?: LossEstimate | undefined;
     /**
-     * How much darker the lamps light what lies a metre behind the subject; absent without lamps. 0 to 10000 stop.
+     * How much less light the video lights give a metre behind the subject; absent without them. 0 to 10000 stop.
      */
     lamp_falloff_1_m_behind_stops?: number | undefined;
     /**
-     * Luminance of the haze that the lamps light between camera and subject, in percent of an 18 % grey subject; 1000000 stands for that and more, where nothing is seen of the subject any more; absent without lamps.
+     * Luminance of the backscatter between camera and subject, in percent of an 18 % grey subject; 1000000 stands for that and more, where it hides the subject. Absent without video lights.
      */
     lit_haze_percent?: RelativePercentEstimate | undefined;
     /**
-     * With `wanted_lead_stops`: luminous flux of all lamps together, without filters, that leads daylight by so much from `wanted_lead_distance_m`; 1000000000 stands for that and more. Absent without daylight.
+     * With `wanted_lead_stops`: luminous flux of all video lights together, without filters, that leads daylight by that much from `wanted_lead_distance_m`; 1000000000 stands for that and more. Absent without daylight.
      */
     lumens_needed_lm?: LumensEstimate | undefined;
     /**
-     * With `wanted_lead_stops`: whether they are to be had.
+     * With `wanted_lead_stops`: where these lumens could come from.
      */
     lumens_verdict?: LumensVerdict | undefined;
     /**
-     * With `wanted_lead_stops`: largest distance, to 0.05 m, from which the scene's lamps do it; absent where they do not from 0.2 m either. 0.2 to 20 m.
+     * With `wanted_lead_stops`: largest distance, to 0.05 m, from which the scene's video lights do it; absent where they do not do it even from 0.2 m. 0.2 to 20 m.
      */
     own_lamps_lead_from_m?: number | undefined;
     /**
@@ -2039,7 +2039,7 @@ export type MixedLightAtDepth = {
 };
 
 /**
- * Which light makes the picture, or `lights_fight` where two colours of light split it.
+ * Which light makes the picture, or `lights_fight` where two colours of light meet in it.
  */
 export type MixedLightVerdict = 'lamps_only' | 'lamps_lead' | 'lights_fight' | 'daylight_leads' | 'daylight_only';
 
@@ -2086,7 +2086,7 @@ export type ModelInfo = {
      */
     domain: string;
     /**
-     * What it is known not to do well.
+     * Its known weaknesses.
      */
     known_weaknesses: string;
 };
@@ -2096,17 +2096,17 @@ export type ModelInfo = {
  */
 export type ModelVersion = {
     /**
-     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; two answers with the same one can be compared.
+     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; you can compare two answers of the same version.
      */
     version: string;
     /**
-     * Tables and formulas that the answer rests on.
+     * Tables and formulas behind the answer.
      */
     sources: Array<string>;
 };
 
 /**
- * The model has another version. The request asked for an answer of one version of the model with `expect_model_version`, and the service runs another. Leave the field out to take the answer as it is now.
+ * The model has a different version. The request asked for one version of the model with `expect_model_version`, and the service runs another. Leave the field out to take today's answer.
  */
 export type ModelVersionMismatchProblem = {
     /**
@@ -2116,7 +2116,7 @@ export type ModelVersionMismatchProblem = {
     /**
      * The kind of problem in a sentence.
      */
-    title: 'The model has another version.';
+    title: 'The model has a different version.';
     /**
      * The HTTP status.
      */
@@ -2136,7 +2136,7 @@ export type ModelVersionMismatchProblem = {
 };
 
 /**
- * What the model is made of.
+ * The parts of the model.
  */
 export type ModelsAnswer = {
     /**
@@ -2144,11 +2144,11 @@ export type ModelsAnswer = {
      */
     models: Array<ModelInfo>;
     /**
-     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; two answers with the same one can be compared.
+     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; you can compare two answers of the same version.
      */
     model_version: string;
     /**
-     * The code and texts that answer, as a hash: two services with the same one give the same bytes. It changes with every wording, unlike the version of the model.
+     * A hash of the code and texts behind the answers: two services with the same hash give the same bytes. Unlike the version of the model, it changes with every wording.
      */
     build: string;
 };
@@ -2170,15 +2170,15 @@ export type MountOption = {
      */
     verdict: MountVerdict;
     /**
-     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
+     * Stable code, for programs and translations. The examples are all the codes of today, and more may come.
      */
     code: string;
     /**
-     * What decides, in a sentence or two.
+     * The deciding reason, in a sentence or two.
      */
     text: string;
     /**
-     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     * All that the text is made of, so that you can put it in other words or in another language: numbers to six decimals, and names. Which ones depends on the code; empty where there are none. More codes and parameters may come.
      */
     parameters: {
         [key: string]: unknown;
@@ -2196,7 +2196,7 @@ export type MountPlace = 'on_lens' | 'before_port' | 'before_window' | 'behind_l
 export type MountVerdict = 'fits' | 'fits_with_care' | 'does_not_fit';
 
 /**
- * Camera, port, filter and rings. The kinds of port and lens are needed, and what the lens sees: a field of view, or a focal length with the sensor's diagonal.
+ * Camera, port, filter and rings. Needs the kinds of port and lens, and what the lens sees: a field of view, or a focal length with the sensor's diagonal.
  */
 export type MountingSceneFields = {
     /**
@@ -2212,7 +2212,7 @@ export type MountingSceneFields = {
      */
     dome_radius_mm?: number | undefined;
     /**
-     * Focal length at the widest setting that is used: its own, not an equivalent one. With `sensor_diagonal_mm`, or beside `field_of_view_deg`. 1 to 300 mm.
+     * Focal length at the widest setting that you use: the real one, not an equivalent. With `sensor_diagonal_mm`, or beside `field_of_view_deg`. 1 to 300 mm.
      */
     focal_length_mm?: number | undefined;
     /**
@@ -2224,7 +2224,7 @@ export type MountingSceneFields = {
      */
     field_of_view_deg?: number | undefined;
     /**
-     * Aperture at which corners and focus are looked at. 0.7 to 64. Default 8.
+     * Aperture at which to look at corners and focus. 0.7 to 64. Default 8.
      */
     f_number?: number | undefined;
     /**
@@ -2248,11 +2248,11 @@ export type MountingSceneFields = {
      */
     entrance_pupil_distance_mm?: number | undefined;
     /**
-     * The holder that is asked for. The best one is advised when left out, or where this one does not fit.
+     * The holder that you want. Without it, or where it does not fit, the answer advises the best one.
      */
     holder?: FilterHolder | undefined;
     /**
-     * Inner diameter of the clip, hinge or frame that goes over the port. One that fits is taken to be found when left out. 20 to 400 mm.
+     * Inner diameter of the clip, hinge or frame that goes over the port. By default the answer assumes one that fits. 20 to 400 mm.
      */
     holder_inner_diameter_mm?: number | undefined;
     /**
@@ -2268,7 +2268,7 @@ export type MountingSceneFields = {
      */
     filter_thickness_mm?: number | undefined;
     /**
-     * How the filter is to be changed under water, if at all. Default `none`.
+     * How you want to change the filter under water, if at all. Default `none`.
      */
     filter_change_underwater?: FilterChange | undefined;
     /**
@@ -2292,11 +2292,11 @@ export type MountingSceneFields = {
      */
     sheet_refractive_index?: number | undefined;
     /**
-     * Rings that are owned, in any order. None unless stated.
+     * Rings that you own, in any order. None by default.
      */
     rings?: Array<StepRing> | undefined;
     /**
-     * Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.
+     * Answer only if the model has this version (as `model.version` of an earlier answer says); otherwise a 409 problem.
      */
     expect_model_version?: string | undefined;
     /**
@@ -2306,7 +2306,7 @@ export type MountingSceneFields = {
 };
 
 /**
- * The answer has no form that the caller takes. Answers are `application/json`, packages of questions `application/zip`: let the `Accept` header include it, or leave it out.
+ * The answer does not come in a form that you accept. Answers are `application/json`, packages of questions `application/zip`: let the `Accept` header include it, or leave it out.
  */
 export type NotAcceptableProblem = {
     /**
@@ -2316,7 +2316,7 @@ export type NotAcceptableProblem = {
     /**
      * The kind of problem in a sentence.
      */
-    title: 'The answer has no form that the caller takes.';
+    title: 'The answer does not come in a form that you accept.';
     /**
      * The HTTP status.
      */
@@ -2336,7 +2336,7 @@ export type NotAcceptableProblem = {
 };
 
 /**
- * There is nothing at this path. `detail` names the nearest path that there is; `/openapi.json` lists them all.
+ * There is nothing at this path. `detail` names the nearest path; `/openapi.json` lists them all.
  */
 export type NotFoundProblem = {
     /**
@@ -2366,7 +2366,7 @@ export type NotFoundProblem = {
 };
 
 /**
- * What another finish makes of the advised choice, the runner-up and no filter.
+ * How the advised choice, the runner-up and no filter do under another finish.
  */
 export type OtherFinish = {
     /**
@@ -2374,7 +2374,7 @@ export type OtherFinish = {
      */
     finish: Finish;
     /**
-     * The best of advised choice, runner-up and no filter under it.
+     * Which of the three is best under it.
      */
     filter_kind: FilterVerdict;
     /**
@@ -2400,7 +2400,7 @@ export type OtherFinish = {
 };
 
 /**
- * The scene is valid, but outside what the model can answer. `errors` names the fields that lead outside the model, and how far it reaches.
+ * The scene is valid, but outside what the model can answer. `errors` names the fields that lead outside the model, and its limits.
  */
 export type OutsideTheModelProblem = {
     /**
@@ -2439,7 +2439,7 @@ export type OutsideTheModelProblem = {
 export type Overhead = 'none' | 'overhang' | 'cavern' | 'cave' | 'wreck' | 'ice';
 
 /**
- * The request is valid, but no such paper can be made. `errors` says which kinds of question are not asked at this level, or that there are too few questions.
+ * The request is valid, but no such paper can be made. `errors` says which kinds of question this level does not have, or that there are too few questions.
  */
 export type PaperNotPossibleProblem = {
     /**
@@ -2553,7 +2553,7 @@ export type PortFigures = {
 };
 
 /**
- * What stands between the lens and the water: a `flat` port, a `dome`, or `none` for a camera that is watertight itself, behind its own flat window.
+ * What stands between the lens and the water: a `flat` port, a `dome`, or `none` for a camera that is watertight without a housing, behind its own flat window.
  */
 export type PortKind = 'flat' | 'dome' | 'none';
 
@@ -2574,7 +2574,7 @@ export type ProblemPage = {
      */
     title: string;
     /**
-     * The HTTP status that it comes with. Whole number, 400 to 599.
+     * The HTTP status of the answer. Whole number, 400 to 599.
      */
     status: number;
     /**
@@ -2582,7 +2582,7 @@ export type ProblemPage = {
      */
     explanation: string;
     /**
-     * Codes that its `errors` can carry. An open list: further ones may come.
+     * Codes that its `errors` can carry. An open list: more may come.
      */
     errors?: Array<ErrorMeaning> | undefined;
 };
@@ -2593,7 +2593,7 @@ export type ProblemPage = {
 export type QtiVersion = '3.0' | '2.1';
 
 /**
- * The questions have changed. The model has changed since the token's paper was made, and with it what is right. Ask for a new paper.
+ * The questions have changed. The model has changed since the paper was made, and with it the right answers. Ask for a new paper.
  */
 export type QuestionsChangedProblem = {
     /**
@@ -2627,7 +2627,7 @@ export type QuestionsChangedProblem = {
 };
 
 /**
- * Answers to be marked.
+ * Answers to mark.
  */
 export type QuizAnswersRequest = {
     /**
@@ -2635,7 +2635,7 @@ export type QuizAnswersRequest = {
      */
     token: string;
     /**
-     * What was answered, in any order. Questions left out count as unanswered.
+     * The answers, in any order. Questions left out count as unanswered.
      */
     responses: Array<QuizResponse>;
 };
@@ -2655,7 +2655,7 @@ export type QuizEntry = {
 };
 
 /**
- * The mark of one answer, with what there is to learn from it.
+ * The mark of one answer, with feedback and solution.
  */
 export type QuizGrade = {
     /**
@@ -2663,7 +2663,7 @@ export type QuizGrade = {
      */
     item: string;
     /**
-     * What the answer earns: 1 for all of it, parts of it where parts are right. 0 to 1.
+     * The score: 1 where all of it is right, less where parts are. 0 to 1.
      */
     score: number;
     /**
@@ -2675,7 +2675,7 @@ export type QuizGrade = {
      */
     feedback: Array<QuizRemark>;
     /**
-     * How the question is worked out. A blank brings none, but to the instructor's key.
+     * The worked solution. A blank gets none, except with the instructor's key.
      */
     solution?: QuizSolution | undefined;
 };
@@ -2694,7 +2694,7 @@ export type QuizItem = {
      */
     id: string;
     /**
-     * Names what the question asks, the same in every paper: keep it for `avoid` of a later paper, so that nobody meets the question twice.
+     * Identifies the question across papers: send it in `avoid` of a later paper, so that nobody meets the question twice.
      */
     fingerprint: string;
     /**
@@ -2726,7 +2726,7 @@ export type QuizItem = {
      */
     picture?: QuizPicture | undefined;
     /**
-     * What to choose from or, for an ordering, what to put in order.
+     * The options to choose from or, for an ordering, to put in order.
      */
     options?: Array<QuizEntry> | undefined;
     /**
@@ -2734,7 +2734,7 @@ export type QuizItem = {
      */
     left?: Array<QuizEntry> | undefined;
     /**
-     * For a matching: the partners, of which some may be spare.
+     * For a matching: the partners. Some may be spare.
      */
     right?: Array<QuizEntry> | undefined;
     /**
@@ -2742,13 +2742,13 @@ export type QuizItem = {
      */
     unit?: string | undefined;
     /**
-     * Decimals that a numeric answer is asked to. Whole number, 0 to 6.
+     * Decimals that a numeric answer needs. Whole number, 0 to 6.
      */
     decimals?: number | undefined;
 };
 
 /**
- * A paper to ask for. Level and count are needed.
+ * A paper to ask for. Needs level and count.
  */
 export type QuizItemsRequest = {
     /**
@@ -2768,15 +2768,15 @@ export type QuizItemsRequest = {
      */
     topics?: Array<QuizTopic> | undefined;
     /**
-     * Questions that the paper is not to ask, as learners have met them already.
+     * Questions to leave out, because learners have met them already.
      */
     avoid?: Array<string> | undefined;
     /**
-     * Any text; with the instructor's key alone. The same text with the same other fields gives the same paper, in `/v1/quiz-items` and in `/v1/quiz-packages`, as long as service, key and `model_version` stay. Left out, nobody has seen the paper before.
+     * Any text; only with the instructor's key. The same text with the same other fields gives the same paper, in `/v1/quiz-items` and in `/v1/quiz-packages`, as long as service, key and `model_version` stay the same. Without it every paper is new.
      */
     seed?: string | undefined;
     /**
-     * Units of the texts. Numeric answers are metric always. Default `metric`.
+     * Units of the texts. Numeric answers are always metric. Default `metric`.
      */
     units?: QuizUnits | undefined;
     /**
@@ -2784,15 +2784,15 @@ export type QuizItemsRequest = {
      */
     language?: QuizLanguage | undefined;
     /**
-     * When marks are told. Default `at_once`.
+     * When to give the marks. Default `at_once`.
      */
     release?: QuizRelease | undefined;
     /**
-     * When the paper closes, with its offset from UTC (RFC 3339), from now to 366 days ahead. Needed with `release` `after_close`, and only taken with it.
+     * When the paper closes, with its offset from UTC (RFC 3339), from now to 366 days ahead. Only, and always, with `release` `after_close`.
      */
     closes_at?: string | undefined;
     /**
-     * Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.
+     * Answer only if the model has this version (as `model.version` of an earlier answer says); otherwise a 409 problem.
      */
     expect_model_version?: string | undefined;
 };
@@ -2803,7 +2803,7 @@ export type QuizItemsRequest = {
 export type QuizLanguage = 'en';
 
 /**
- * How much is asked for: `beginner`, `working` (films under water regularly) or `expert`.
+ * How hard: `beginner`, `working` (intermediate: films under water regularly) or `expert`.
  */
 export type QuizLevel = 'beginner' | 'working' | 'expert';
 
@@ -2812,33 +2812,33 @@ export type QuizLevel = 'beginner' | 'working' | 'expert';
  */
 export type QuizMarks = {
     /**
-     * Sum of the scores. Questions that were not answered count nothing. 0 to 200.
+     * Sum of the scores. Unanswered questions count 0. 0 to 200.
      */
     score: number;
     /**
-     * What could be had: one for each question of the paper. Whole number, 1 to 200.
+     * Highest possible score: 1 for each question of the paper. Whole number, 1 to 200.
      */
     max_score: number;
     /**
-     * A mark for each answer, in the order in which they were sent.
+     * A mark for each answer, in the order of the request.
      */
     grades: Array<QuizGrade>;
     /**
-     * Questions of the paper that were left out or blank. Their solutions are not told.
+     * Questions of the paper that were left out or blank. They come without solutions.
      */
     unanswered: Array<string>;
     /**
-     * What to take care of before acting on what the questions are about: show it with the paper. First, that none of it is a dive plan.
+     * Cautions to show with the paper. The first says that none of it is a dive plan.
      */
     cautions: Array<Caution>;
     /**
-     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; two answers with the same one can be compared.
+     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; you can compare two answers of the same version.
      */
     model_version: string;
 };
 
 /**
- * A paper to be packed. Level, count and title are needed.
+ * A paper to pack. Needs level, count and title.
  */
 export type QuizPackageRequest = {
     /**
@@ -2862,15 +2862,15 @@ export type QuizPackageRequest = {
      */
     topics?: Array<QuizTopic> | undefined;
     /**
-     * Questions that the paper is not to ask, as learners have met them already.
+     * Questions to leave out, because learners have met them already.
      */
     avoid?: Array<string> | undefined;
     /**
-     * Any text; with the instructor's key alone. The same text with the same other fields gives the same paper, in `/v1/quiz-items` and in `/v1/quiz-packages`, as long as service, key and `model_version` stay. Left out, nobody has seen the paper before.
+     * Any text; only with the instructor's key. The same text with the same other fields gives the same paper, in `/v1/quiz-items` and in `/v1/quiz-packages`, as long as service, key and `model_version` stay the same. Without it every paper is new.
      */
     seed?: string | undefined;
     /**
-     * Units of the texts. Numeric answers are metric always. Default `metric`.
+     * Units of the texts. Numeric answers are always metric. Default `metric`.
      */
     units?: QuizUnits | undefined;
     /**
@@ -2878,15 +2878,15 @@ export type QuizPackageRequest = {
      */
     language?: QuizLanguage | undefined;
     /**
-     * When marks are told. Default `at_once`.
+     * When to give the marks. Default `at_once`.
      */
     release?: QuizRelease | undefined;
     /**
-     * When the paper closes, with its offset from UTC (RFC 3339), from now to 366 days ahead. Needed with `release` `after_close`, and only taken with it.
+     * When the paper closes, with its offset from UTC (RFC 3339), from now to 366 days ahead. Only, and always, with `release` `after_close`.
      */
     closes_at?: string | undefined;
     /**
-     * Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.
+     * Answer only if the model has this version (as `model.version` of an earlier answer says); otherwise a 409 problem.
      */
     expect_model_version?: string | undefined;
     /**
@@ -2894,7 +2894,7 @@ export type QuizPackageRequest = {
      */
     version?: QtiVersion | undefined;
     /**
-     * Whether the package holds keys, feedback and solutions, so that a platform can mark by itself; for that the instructor's key is needed. Without them, and with `release` `after_close`, `paper.json` in the package has the token that `/v1/quiz-answers` takes; a practice paper brings no token, as it would open the solutions to anyone who looks into the package. Default `false`.
+     * Whether the package has keys, feedback and solutions, so that a platform can do the marking; this needs the instructor's key. Without them, and with `release` `after_close`, `paper.json` in the package has the token for `/v1/quiz-answers`; a practice paper has no token, since it would open the solutions to anyone who looks into the package. Default `false`.
      */
     with_keys?: boolean | undefined;
 };
@@ -2922,27 +2922,27 @@ export type QuizPaper = {
      */
     items: Array<QuizItem>;
     /**
-     * What to take care of before acting on what the questions are about: show it with the paper. First, that none of it is a dive plan.
+     * Cautions to show with the paper. The first says that none of it is a dive plan.
      */
     cautions: Array<Caution>;
     /**
-     * The paper, sealed: hand it to `/v1/quiz-answers` with what was answered.
+     * The paper, sealed: send it to `/v1/quiz-answers` with the answers.
      */
     token: string;
     /**
-     * When the token ends (RFC 3339, UTC).
+     * When the token expires (RFC 3339, UTC).
      */
     expires: string;
     /**
-     * When its marks are told.
+     * When the paper gives its marks.
      */
     release: QuizRelease;
     /**
-     * When it closes (RFC 3339, UTC), where its marks are told after that.
+     * When it closes (RFC 3339, UTC), if it gives its marks after that.
      */
     closes_at?: string | undefined;
     /**
-     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; two answers with the same one can be compared.
+     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; you can compare two answers of the same version.
      */
     model_version: string;
 };
@@ -2962,7 +2962,7 @@ export type QuizPicture = {
 };
 
 /**
- * When a paper tells its marks: `at_once` for practice, where each mark brings feedback and the worked solution, so that anyone who holds the token can find out the whole key; `after_close` for a test, where nobody without the instructor's key is told anything before `closes_at`.
+ * When a paper gives its marks: `at_once` for practice, where each mark comes with feedback and the worked solution, so that anyone who holds the token can find out the whole key; `after_close` for a test, where nobody without the instructor's key learns anything before `closes_at`.
  */
 export type QuizRelease = 'at_once' | 'after_close';
 
@@ -2971,11 +2971,11 @@ export type QuizRelease = 'at_once' | 'after_close';
  */
 export type QuizRemark = {
     /**
-     * Id of the option that it is about; about the whole answer when left out.
+     * Id of the option that it is about; absent where it is about the whole answer.
      */
     about?: string | undefined;
     /**
-     * The misunderstanding that the answer shows, by a stable code; where one is known.
+     * The misunderstanding behind the answer, as a stable code; absent where there is none to name.
      */
     misconception?: string | undefined;
     /**
@@ -2985,7 +2985,7 @@ export type QuizRemark = {
 };
 
 /**
- * What was answered to one question: the one field that goes with its interaction. Without any it is a blank.
+ * The answer to one question, in the field that goes with its interaction. Without any field it is a blank.
  */
 export type QuizResponse = {
     /**
@@ -2997,11 +2997,11 @@ export type QuizResponse = {
      */
     choices?: Array<string> | undefined;
     /**
-     * For a numeric question: the answer, in the unit asked for. -1000000000000 to 1000000000000.
+     * For a numeric question: the answer, in the unit of the question. -1000000000000 to 1000000000000.
      */
     number?: number | undefined;
     /**
-     * For a numeric question, in place of `number`: the answer as it was typed, with a decimal point or comma, with its unit or without. Nothing but blanks is a blank; another unit is refused with the right one.
+     * For a numeric question, in place of `number`: the answer as the learner typed it, with a decimal point or comma, with or without its unit. Spaces alone are a blank; another unit is refused, and the error names the right one.
      */
     typed?: string | undefined;
     /**
@@ -3023,7 +3023,7 @@ export type QuizSolution = {
      */
     steps: Array<string>;
     /**
-     * What it rests on.
+     * Its sources.
      */
     sources: Array<string>;
 };
@@ -3121,7 +3121,7 @@ export type RearSheet = {
      */
     focus_shift_mm: number;
     /**
-     * Blur on the sensor where the lens is not focused anew. 0 to 10 mm.
+     * Blur on the sensor if you do not refocus the lens. 0 to 10 mm.
      */
     blur_if_not_refocused_mm: number;
     /**
@@ -3129,11 +3129,11 @@ export type RearSheet = {
      */
     blur_allowed_mm: number;
     /**
-     * Whether far things stay sharp; absent where that cannot be told without the dome's radius.
+     * Whether far things stay sharp; absent where that depends on a dome's radius that you did not give.
      */
     focus?: SheetFocus | undefined;
     /**
-     * True distance of the farthest thing that a lens which stops at infinity still focuses; absent where all is in reach or the dome's radius is not known. 0 to 1000000000000 m.
+     * True distance of the farthest thing that a lens which stops at infinity still focuses; absent where all is in reach, or without the dome's radius. 0 to 1000000000000 m.
      */
     farthest_sharp_m?: number | undefined;
 };
@@ -3143,7 +3143,7 @@ export type RearSheet = {
  */
 export type Reason = {
     /**
-     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
+     * Stable code, for programs and translations. The examples are all the codes of today, and more may come.
      */
     code: string;
     /**
@@ -3155,11 +3155,11 @@ export type Reason = {
      */
     basis: ReasonBasis;
     /**
-     * The figures that it rests on: the numbers among its parameters.
+     * The figures behind it: the numbers among its parameters.
      */
     figures: Array<Figure>;
     /**
-     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     * All that the text is made of, so that you can put it in other words or in another language: numbers to six decimals, and names. Which ones depends on the code; empty where there are none. More codes and parameters may come.
      */
     parameters: {
         [key: string]: unknown;
@@ -3176,7 +3176,7 @@ export type ReasonBasis = 'computed' | 'common_practice';
  */
 export type Recording = {
     /**
-     * What was recorded.
+     * Which recording.
      */
     recording: RecordingKind;
     /**
@@ -3192,7 +3192,7 @@ export type Recording = {
      */
     shutter_s: number;
     /**
-     * Neutral density in front of the lens, where the scene is too bright for these settings; absent otherwise. 0 to 100.
+     * Density of the ND filter in front of the lens, where the scene is too bright for these settings; absent otherwise. 0 to 100.
      */
     neutral_density?: number | undefined;
     /**
@@ -3255,7 +3255,7 @@ export type Recording = {
 export type RecordingCurve = 'rec709' | 'log' | 'linear' | 'hlg';
 
 /**
- * What was recorded: without a filter at its best exposure, with the scene's filter at its best exposure, or with it at the settings (and the neutral density) of the one without.
+ * Which recording: without a filter at its best exposure, with the scene's filter at its best exposure, or with it at the settings (and the ND filter) of the one without.
  */
 export type RecordingKind = 'no_filter' | 'filter_best_exposure' | 'filter_same_settings';
 
@@ -3333,7 +3333,7 @@ export type Remember = {
      */
     filter_density?: number | undefined;
     /**
-     * Where to balance first. 0.1 to 100 m.
+     * Where to set the first white balance. 0.1 to 100 m.
      */
     first_balance_depth_m: number;
     /**
@@ -3373,11 +3373,11 @@ export type RequestTimeoutProblem = {
 };
 
 /**
- * Something that is owned, a filter by its density or its curve.
+ * An item that you own, a filter by its density or its curve.
  */
 export type ResolvedKitItem = {
     /**
-     * The caller's own name of it; answers use it.
+     * Your own name for it; answers use it.
      */
     id: string;
     /**
@@ -3399,15 +3399,15 @@ export type ResolvedKitItem = {
 };
 
 /**
- * Lamps of one make at one distance, with every default filled in.
+ * Equal video lights at one distance, with every default filled in.
  */
 export type ResolvedLamp = {
     /**
-     * Luminous flux of one lamp, without a filter. 1 to 200000 lm.
+     * Luminous flux of one video light, without a filter. 1 to 200000 lm.
      */
     flux_lm: number;
     /**
-     * How many such lamps are on. Whole number, 1 to 16. Default 1.
+     * How many of these video lights are on. Whole number, 1 to 16. Default 1.
      */
     count: number;
     /**
@@ -3419,23 +3419,23 @@ export type ResolvedLamp = {
      */
     beam_angle_medium: BeamMedium;
     /**
-     * Colour temperature of the lamp. Not with `led`. 1500 to 20000 K. Default 5600 K.
+     * Colour temperature of the video light. Not with `led`. 1500 to 20000 K. Default 5600 K.
      */
     cct_K?: number | undefined;
     /**
-     * Spectrum of the lamp, by the name of a CIE LED illuminant. In place of `cct_K`.
+     * Spectrum of the video light, by the name of a CIE LED illuminant. In place of `cct_K`.
      */
     led?: LedName | undefined;
     /**
-     * From the lamp to the subject, through water. 0.05 to 20 m.
+     * From the video light to the subject, through water. 0.05 to 20 m.
      */
     distance_m: number;
     /**
-     * Kind of the filter in front of the lamp. With `filter_density`; no filter when left out.
+     * Kind of the filter in front of the video light. With `filter_density`; no filter when left out.
      */
     filter_kind?: FilterKind | undefined;
     /**
-     * Peak optical density of the filter in front of the lamp, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. 0.05 to 3.
+     * Peak optical density of the filter in front of the video light, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. 0.05 to 3.
      */
     filter_density?: number | undefined;
 };
@@ -3457,7 +3457,7 @@ export type ResolvedMountingScene = {
      */
     dome_radius_mm?: number | undefined;
     /**
-     * Focal length at the widest setting that is used: its own, not an equivalent one. With `sensor_diagonal_mm`, or beside `field_of_view_deg`. 1 to 300 mm.
+     * Focal length at the widest setting that you use: the real one, not an equivalent. With `sensor_diagonal_mm`, or beside `field_of_view_deg`. 1 to 300 mm.
      */
     focal_length_mm?: number | undefined;
     /**
@@ -3469,7 +3469,7 @@ export type ResolvedMountingScene = {
      */
     field_of_view_deg?: number | undefined;
     /**
-     * Aperture at which corners and focus are looked at. 0.7 to 64. Default 8.
+     * Aperture at which to look at corners and focus. 0.7 to 64. Default 8.
      */
     f_number: number;
     /**
@@ -3493,11 +3493,11 @@ export type ResolvedMountingScene = {
      */
     entrance_pupil_distance_mm?: number | undefined;
     /**
-     * The holder that is asked for. The best one is advised when left out, or where this one does not fit.
+     * The holder that you want. Without it, or where it does not fit, the answer advises the best one.
      */
     holder?: FilterHolder | undefined;
     /**
-     * Inner diameter of the clip, hinge or frame that goes over the port. One that fits is taken to be found when left out. 20 to 400 mm.
+     * Inner diameter of the clip, hinge or frame that goes over the port. By default the answer assumes one that fits. 20 to 400 mm.
      */
     holder_inner_diameter_mm?: number | undefined;
     /**
@@ -3513,7 +3513,7 @@ export type ResolvedMountingScene = {
      */
     filter_thickness_mm: number;
     /**
-     * How the filter is to be changed under water, if at all. Default `none`.
+     * How you want to change the filter under water, if at all. Default `none`.
      */
     filter_change_underwater: FilterChange;
     /**
@@ -3537,11 +3537,11 @@ export type ResolvedMountingScene = {
      */
     sheet_refractive_index: number;
     /**
-     * Rings that are owned, in any order. None unless stated.
+     * Rings that you own, in any order. None by default.
      */
     rings: Array<StepRing>;
     /**
-     * Fields that the caller left out: a default filled them in, or the answer says what it takes them to be.
+     * Fields that you left out: a default filled them in, or the answer says what it assumes.
      */
     assumed: Array<string>;
 };
@@ -3563,7 +3563,7 @@ export type ResolvedScene = {
      */
     secchi_depth_m?: number | undefined;
     /**
-     * The water, by the horizontal distance at which a dark body vanishes: the visibility that divers speak of. With `water_hue`. One way to describe the water. 0.2 to 120 m.
+     * The water, by the horizontal distance at which a dark body vanishes: what divers call visibility. With `water_hue`. One way to describe the water. 0.2 to 120 m.
      */
     visibility_m?: number | undefined;
     /**
@@ -3583,15 +3583,15 @@ export type ResolvedScene = {
      */
     transfer_curve?: TransferCurve | undefined;
     /**
-     * All cards were taken at one exposure. With `card_samples`.
+     * All pictures of the card have the same exposure. With `card_samples`.
      */
     locked_exposure?: boolean | undefined;
     /**
-     * All cards are raw, or were taken at one white balance. With `card_samples`.
+     * All pictures of the card are raw, or have the same white balance. With `card_samples`.
      */
     locked_balance?: boolean | undefined;
     /**
-     * Where daylight comes from; `place_time` without being said where a place or a time is given. Default `sun`.
+     * Where daylight comes from; `place_time` by default if you give a place or a time. Default `sun`.
      */
     daylight_basis: DaylightBasis;
     /**
@@ -3619,7 +3619,7 @@ export type ResolvedScene = {
      */
     time_zone?: string | undefined;
     /**
-     * Eighths of the sky that are covered by cloud. Whole number, 0 to 8 okta. Default 0 okta.
+     * Eighths of the sky covered by cloud. Whole number, 0 to 8 okta. Default 0 okta.
      */
     cloud_oktas: number;
     /**
@@ -3643,11 +3643,11 @@ export type ResolvedScene = {
      */
     snow_thickness_m?: number | undefined;
     /**
-     * Shallow end of the part of the dive that is filmed. With `max_depth_m`. This service plans no dives: the range is that of the model and no advice on depth. 0.1 to 100 m.
+     * Shallow end of the part of the dive that you film. With `max_depth_m`. This service does not plan dives: the range is that of the model, not advice on depth. 0.1 to 100 m.
      */
     min_depth_m: number;
     /**
-     * Deep end of the part of the dive that is filmed. With `min_depth_m`. This service plans no dives: the range is that of the model and no advice on depth. 0.1 to 100 m.
+     * Deep end of the part of the dive that you film. With `min_depth_m`. This service does not plan dives: the range is that of the model, not advice on depth. 0.1 to 100 m.
      */
     max_depth_m: number;
     /**
@@ -3659,7 +3659,7 @@ export type ResolvedScene = {
      */
     subject_facing: SubjectFacing;
     /**
-     * Whether a card can be held before the subject; `true` where it is left out. With `false` the balance is made on something at the same depth and distance.
+     * Whether you can hold a card in front of the subject; `true` by default. With `false` you set the white balance on something at the same depth and distance.
      */
     subject_in_reach?: boolean | undefined;
     /**
@@ -3675,7 +3675,7 @@ export type ResolvedScene = {
      */
     camera_tilt_deg: number;
     /**
-     * The sea floor below what is filmed, which lights it from below. Most of what divers film lies over a reef (common practice). Default `coral`.
+     * The sea floor below your subject, which lights it from below. Most of what divers film is over a reef (common practice). Default `coral`.
      */
     bottom?: Bottom | undefined;
     /**
@@ -3683,11 +3683,11 @@ export type ResolvedScene = {
      */
     bottom_reflectance?: Array<ReflectanceSample> | undefined;
     /**
-     * Depth of the sea floor, not above the deepest subject. 3 m below the deepest subject where it is left out. 0.1 to 1000 m.
+     * Depth of the sea floor, not above the deepest subject. 3 m below the deepest subject by default. 0.1 to 1000 m.
      */
     bottom_depth_m?: number | undefined;
     /**
-     * What kind of camera it is. Says how much light its pixels hold, how noisy they are, how many make one that is looked at, and what its aperture and white balance can do where that is not given: all from memory of cameras. Default `compact`.
+     * The kind of camera. It decides how much light a pixel holds, how noisy it is, how many pixels make one pixel of the finished picture, and the limits of aperture and white balance where you do not give them: all from memory of cameras. Default `compact`.
      */
     camera_class: CameraClass;
     /**
@@ -3699,7 +3699,7 @@ export type ResolvedScene = {
      */
     min_iso: number;
     /**
-     * Highest ISO speed at which the pictures are still good enough. 25 to 409600. Default 6400.
+     * Highest ISO speed that you accept. 25 to 409600. Default 6400.
      */
     max_iso: number;
     /**
@@ -3707,11 +3707,11 @@ export type ResolvedScene = {
      */
     f_number?: number | undefined;
     /**
-     * Widest aperture of the lens. 2.8 where left out; by `camera_class` 1.8 for a phone (from memory). 0.7 to 64.
+     * Widest aperture of the lens. 2.8 by default; by `camera_class` 1.8 for a phone (from memory). 0.7 to 64.
      */
     min_f_number: number;
     /**
-     * Narrowest aperture of the lens. 16 where left out; by `camera_class` 1.8 for a phone and 2.8 for an action camera, which cannot change it (from memory). 0.7 to 64.
+     * Narrowest aperture of the lens. 16 by default; by `camera_class` 1.8 for a phone and 2.8 for an action camera, which cannot change it (from memory). 0.7 to 64.
      */
     max_f_number: number;
     /**
@@ -3735,35 +3735,35 @@ export type ResolvedScene = {
      */
     recording_curve_points?: Array<RecordingPoint> | undefined;
     /**
-     * What is done with the pictures afterwards. The choice of a filter is judged by what is left after it. Default `in_camera`.
+     * What you do with the pictures afterwards. Filters are judged by the colour error after it. Default `in_camera`.
      */
     finish: Finish;
     /**
-     * Whether you set the exposure for the subject, or the camera meters the whole picture by itself. In `auto` it may also shorten the exposure time. Default `manual`.
+     * Whether you set the exposure for the subject, or the camera meters the whole picture on its own. In `auto` it may also shorten the exposure time. Default `manual`.
      */
     exposure_mode: ExposureMode;
     /**
-     * How the camera comes to its white balance. `auto` takes the mean of subject, sea floor and open water for grey (Buchsbaum 1980), as far as the limits of its balance go. Default `card`.
+     * How the camera gets its white balance. `auto` takes the mean of subject, sea floor and open water for grey (Buchsbaum 1980), as far as the limits of its balance go. Default `card`.
      */
     white_balance_mode: WhiteBalanceMode;
     /**
-     * What the white balance is set to, between its limits. With `white_balance_mode` `kelvin` alone, which needs it. 1500 to 20000 K.
+     * What you set the white balance to, between its limits. Only, and always, with `white_balance_mode` `kelvin`. 1500 to 20000 K.
      */
     white_balance_kelvin_K?: number | undefined;
     /**
-     * Lowest colour temperature that the white balance reaches. 2500 K where left out; by `camera_class` 2000 K for a cinema camera (from memory). 1500 to 20000 K.
+     * Lowest colour temperature that the white balance reaches. 2500 K by default; by `camera_class` 2000 K for a cinema camera (from memory). 1500 to 20000 K.
      */
     white_balance_min_cct_K: number;
     /**
-     * Highest colour temperature that the white balance reaches. 10000 K where left out; by `camera_class` 8000 K for a phone, 15000 K for a cinema camera (from memory). 1500 to 20000 K.
+     * Highest colour temperature that the white balance reaches. 10000 K by default; by `camera_class` 8000 K for a phone, 15000 K for a cinema camera (from memory). 1500 to 20000 K.
      */
     white_balance_max_cct_K: number;
     /**
-     * Largest distance from the Planckian locus, in CIE 1960 uv, that the white balance can compensate (its tint). 0.03 where left out; by `camera_class` 0.02 for a phone or an action camera, 0.05 for a cinema camera (from memory). 0 to 0.1.
+     * Largest distance from the Planckian locus, in CIE 1960 uv, that the white balance can compensate (its tint). 0.03 by default; by `camera_class` 0.02 for a phone or an action camera, 0.05 for a cinema camera (from memory). 0 to 0.1.
      */
     white_balance_max_duv: number;
     /**
-     * Colour shift between two white balances that may pass before balancing again (CIEDE2000). The model's own when left out; the answer says which. 0.5 to 50.
+     * Colour shift to allow before you set the white balance again (CIEDE2000). By default the model's own, a judgement; the answer says which. 0.5 to 50.
      */
     balance_tolerance_delta_e00?: number | undefined;
     /**
@@ -3783,33 +3783,33 @@ export type ResolvedScene = {
      */
     filter_change_underwater: FilterChange;
     /**
-     * What is owned: filters are then chosen from it alone.
+     * What you own: filters are then chosen only from it.
      */
     kit?: Array<ResolvedKitItem> | undefined;
     /**
-     * By how many stops lamps are to outshine daylight on the subject, in the green channel: `mixed-light` then answers how many lumens that takes. -5 to 10 stop.
+     * By how many stops the video lights should outshine daylight on the subject, in the green channel: `mixed-light` then says how many lumens that needs. -5 to 10 stop.
      */
     wanted_lead_stops?: number | undefined;
     /**
-     * From those lamps to the subject. With `wanted_lead_stops`; that of the nearest lamp where it is left out, 0.8 m where there is none. 0.05 to 20 m.
+     * From those video lights to the subject. With `wanted_lead_stops`; by default that of the nearest one, or 0.8 m without one. 0.05 to 20 m.
      */
     wanted_lead_distance_m?: number | undefined;
     /**
-     * Lamps that are switched on; empty when there are none.
+     * Video lights that are switched on; empty when there are none.
      */
     lamps: Array<ResolvedLamp>;
     /**
-     * What filters were found to be that the caller gave by `filter_samples`; absent without any.
+     * The filters that `filter_samples` were found to be; absent without any.
      */
     filter_fits?: Array<FilterFit> | undefined;
     /**
-     * Fields that the caller left out: a default filled them in, or the answer says what it takes them to be.
+     * Fields that you left out: a default filled them in, or the answer says what it assumes.
      */
     assumed: Array<string>;
 };
 
 /**
- * The answers do not fit the paper. `errors` names the answer that the paper has no question for, or that its question does not take.
+ * The answers do not fit the paper. `errors` names the answer that belongs to no question of the paper, or that its question does not take.
  */
 export type ResponsesDoNotFitProblem = {
     /**
@@ -3847,7 +3847,7 @@ export type ResponsesDoNotFitProblem = {
  */
 export type RingChain = {
     /**
-     * Whether the rings owned lead from lens or port to the filter, and not only by cutting the corners off.
+     * Whether your rings lead from lens or port to the filter without cutting off the corners.
      */
     closes: boolean;
     /**
@@ -3907,7 +3907,7 @@ export type RunnerUp = {
 };
 
 /**
- * What is filmed, where and with what. Exactly one way to describe the water and a depth are needed; all else has a default or may be left out.
+ * What you film, where and with what. Needs exactly one way to describe the water, and a depth; all else has a default or may be left out.
  */
 export type SceneFields = {
     /**
@@ -3923,7 +3923,7 @@ export type SceneFields = {
      */
     secchi_depth_m?: number | undefined;
     /**
-     * The water, by the horizontal distance at which a dark body vanishes: the visibility that divers speak of. With `water_hue`. One way to describe the water. 0.2 to 120 m.
+     * The water, by the horizontal distance at which a dark body vanishes: what divers call visibility. With `water_hue`. One way to describe the water. 0.2 to 120 m.
      */
     visibility_m?: number | undefined;
     /**
@@ -3943,15 +3943,15 @@ export type SceneFields = {
      */
     transfer_curve?: TransferCurve | undefined;
     /**
-     * All cards were taken at one exposure. With `card_samples`.
+     * All pictures of the card have the same exposure. With `card_samples`.
      */
     locked_exposure?: boolean | undefined;
     /**
-     * All cards are raw, or were taken at one white balance. With `card_samples`.
+     * All pictures of the card are raw, or have the same white balance. With `card_samples`.
      */
     locked_balance?: boolean | undefined;
     /**
-     * Where daylight comes from; `place_time` without being said where a place or a time is given. Default `sun`.
+     * Where daylight comes from; `place_time` by default if you give a place or a time. Default `sun`.
      */
     daylight_basis?: DaylightBasis | undefined;
     /**
@@ -3979,7 +3979,7 @@ export type SceneFields = {
      */
     time_zone?: string | undefined;
     /**
-     * Eighths of the sky that are covered by cloud. Whole number, 0 to 8 okta. Default 0 okta.
+     * Eighths of the sky covered by cloud. Whole number, 0 to 8 okta. Default 0 okta.
      */
     cloud_oktas?: number | undefined;
     /**
@@ -4003,15 +4003,15 @@ export type SceneFields = {
      */
     snow_thickness_m?: number | undefined;
     /**
-     * Depth of the subject: short for equal `min_depth_m` and `max_depth_m`. This service plans no dives: the range is that of the model and no advice on depth. 0.1 to 100 m.
+     * Depth of the subject: short for equal `min_depth_m` and `max_depth_m`. This service does not plan dives: the range is that of the model, not advice on depth. 0.1 to 100 m.
      */
     depth_m?: number | undefined;
     /**
-     * Shallow end of the part of the dive that is filmed. With `max_depth_m`. This service plans no dives: the range is that of the model and no advice on depth. 0.1 to 100 m.
+     * Shallow end of the part of the dive that you film. With `max_depth_m`. This service does not plan dives: the range is that of the model, not advice on depth. 0.1 to 100 m.
      */
     min_depth_m?: number | undefined;
     /**
-     * Deep end of the part of the dive that is filmed. With `min_depth_m`. This service plans no dives: the range is that of the model and no advice on depth. 0.1 to 100 m.
+     * Deep end of the part of the dive that you film. With `min_depth_m`. This service does not plan dives: the range is that of the model, not advice on depth. 0.1 to 100 m.
      */
     max_depth_m?: number | undefined;
     /**
@@ -4023,7 +4023,7 @@ export type SceneFields = {
      */
     subject_facing?: SubjectFacing | undefined;
     /**
-     * Whether a card can be held before the subject; `true` where it is left out. With `false` the balance is made on something at the same depth and distance.
+     * Whether you can hold a card in front of the subject; `true` by default. With `false` you set the white balance on something at the same depth and distance.
      */
     subject_in_reach?: boolean | undefined;
     /**
@@ -4039,7 +4039,7 @@ export type SceneFields = {
      */
     camera_tilt_deg?: number | undefined;
     /**
-     * The sea floor below what is filmed, which lights it from below. Most of what divers film lies over a reef (common practice). Default `coral`.
+     * The sea floor below your subject, which lights it from below. Most of what divers film is over a reef (common practice). Default `coral`.
      */
     bottom?: Bottom | undefined;
     /**
@@ -4047,11 +4047,11 @@ export type SceneFields = {
      */
     bottom_reflectance?: Array<ReflectanceSample> | undefined;
     /**
-     * Depth of the sea floor, not above the deepest subject. 3 m below the deepest subject where it is left out. 0.1 to 1000 m.
+     * Depth of the sea floor, not above the deepest subject. 3 m below the deepest subject by default. 0.1 to 1000 m.
      */
     bottom_depth_m?: number | undefined;
     /**
-     * What kind of camera it is. Says how much light its pixels hold, how noisy they are, how many make one that is looked at, and what its aperture and white balance can do where that is not given: all from memory of cameras. Default `compact`.
+     * The kind of camera. It decides how much light a pixel holds, how noisy it is, how many pixels make one pixel of the finished picture, and the limits of aperture and white balance where you do not give them: all from memory of cameras. Default `compact`.
      */
     camera_class?: CameraClass | undefined;
     /**
@@ -4063,7 +4063,7 @@ export type SceneFields = {
      */
     min_iso?: number | undefined;
     /**
-     * Highest ISO speed at which the pictures are still good enough. 25 to 409600. Default 6400.
+     * Highest ISO speed that you accept. 25 to 409600. Default 6400.
      */
     max_iso?: number | undefined;
     /**
@@ -4071,11 +4071,11 @@ export type SceneFields = {
      */
     f_number?: number | undefined;
     /**
-     * Widest aperture of the lens. 2.8 where left out; by `camera_class` 1.8 for a phone (from memory). 0.7 to 64.
+     * Widest aperture of the lens. 2.8 by default; by `camera_class` 1.8 for a phone (from memory). 0.7 to 64.
      */
     min_f_number?: number | undefined;
     /**
-     * Narrowest aperture of the lens. 16 where left out; by `camera_class` 1.8 for a phone and 2.8 for an action camera, which cannot change it (from memory). 0.7 to 64.
+     * Narrowest aperture of the lens. 16 by default; by `camera_class` 1.8 for a phone and 2.8 for an action camera, which cannot change it (from memory). 0.7 to 64.
      */
     max_f_number?: number | undefined;
     /**
@@ -4103,35 +4103,35 @@ export type SceneFields = {
      */
     recording_curve_points?: Array<RecordingPoint> | undefined;
     /**
-     * What is done with the pictures afterwards. The choice of a filter is judged by what is left after it. Default `in_camera`.
+     * What you do with the pictures afterwards. Filters are judged by the colour error after it. Default `in_camera`.
      */
     finish?: Finish | undefined;
     /**
-     * Whether you set the exposure for the subject, or the camera meters the whole picture by itself. In `auto` it may also shorten the exposure time. Default `manual`.
+     * Whether you set the exposure for the subject, or the camera meters the whole picture on its own. In `auto` it may also shorten the exposure time. Default `manual`.
      */
     exposure_mode?: ExposureMode | undefined;
     /**
-     * How the camera comes to its white balance. `auto` takes the mean of subject, sea floor and open water for grey (Buchsbaum 1980), as far as the limits of its balance go. Default `card`.
+     * How the camera gets its white balance. `auto` takes the mean of subject, sea floor and open water for grey (Buchsbaum 1980), as far as the limits of its balance go. Default `card`.
      */
     white_balance_mode?: WhiteBalanceMode | undefined;
     /**
-     * What the white balance is set to, between its limits. With `white_balance_mode` `kelvin` alone, which needs it. 1500 to 20000 K.
+     * What you set the white balance to, between its limits. Only, and always, with `white_balance_mode` `kelvin`. 1500 to 20000 K.
      */
     white_balance_kelvin_K?: number | undefined;
     /**
-     * Lowest colour temperature that the white balance reaches. 2500 K where left out; by `camera_class` 2000 K for a cinema camera (from memory). 1500 to 20000 K.
+     * Lowest colour temperature that the white balance reaches. 2500 K by default; by `camera_class` 2000 K for a cinema camera (from memory). 1500 to 20000 K.
      */
     white_balance_min_cct_K?: number | undefined;
     /**
-     * Highest colour temperature that the white balance reaches. 10000 K where left out; by `camera_class` 8000 K for a phone, 15000 K for a cinema camera (from memory). 1500 to 20000 K.
+     * Highest colour temperature that the white balance reaches. 10000 K by default; by `camera_class` 8000 K for a phone, 15000 K for a cinema camera (from memory). 1500 to 20000 K.
      */
     white_balance_max_cct_K?: number | undefined;
     /**
-     * Largest distance from the Planckian locus, in CIE 1960 uv, that the white balance can compensate (its tint). 0.03 where left out; by `camera_class` 0.02 for a phone or an action camera, 0.05 for a cinema camera (from memory). 0 to 0.1.
+     * Largest distance from the Planckian locus, in CIE 1960 uv, that the white balance can compensate (its tint). 0.03 by default; by `camera_class` 0.02 for a phone or an action camera, 0.05 for a cinema camera (from memory). 0 to 0.1.
      */
     white_balance_max_duv?: number | undefined;
     /**
-     * Colour shift between two white balances that may pass before balancing again (CIEDE2000). The model's own when left out; the answer says which. 0.5 to 50.
+     * Colour shift to allow before you set the white balance again (CIEDE2000). By default the model's own, a judgement; the answer says which. 0.5 to 50.
      */
     balance_tolerance_delta_e00?: number | undefined;
     /**
@@ -4155,23 +4155,23 @@ export type SceneFields = {
      */
     filter_stops?: number | undefined;
     /**
-     * The filter on the lens, by a grey card pictured with and without it, in place of kind, density and curve: 1 to 16 pairs of pictures. Resolved to the kind and density that lose the same; `filter_fits` of the scene says how well.
+     * The filter on the lens, by a grey card photographed with and without it, in place of kind, density and curve: 1 to 16 pairs of pictures. Resolved to the kind and density that lose the same; `filter_fits` of the scene says how well.
      */
     filter_samples?: Array<FilterSample> | undefined;
     /**
-     * What is owned: filters are then chosen from it alone. Any filter when left out.
+     * What you own: filters are then chosen only from it. Any filter by default.
      */
     kit?: Array<KitItem> | undefined;
     /**
-     * Lamps that are switched on; none when left out or empty.
+     * Video lights that are switched on; none when left out or empty.
      */
     lamps?: Array<Lamp> | undefined;
     /**
-     * Luminous flux of one lamp, without a filter. 1 to 200000 lm.
+     * Luminous flux of one video light, without a filter. 1 to 200000 lm.
      */
     lamp_flux_lm?: number | undefined;
     /**
-     * How many such lamps are on. Whole number, 1 to 16. Default 1.
+     * How many of these video lights are on. Whole number, 1 to 16. Default 1.
      */
     lamp_count?: number | undefined;
     /**
@@ -4183,35 +4183,35 @@ export type SceneFields = {
      */
     lamp_beam_angle_medium?: BeamMedium | undefined;
     /**
-     * Colour temperature of the lamp. Not with `lamp_led`. 1500 to 20000 K. Default 5600 K.
+     * Colour temperature of the video light. Not with `lamp_led`. 1500 to 20000 K. Default 5600 K.
      */
     lamp_cct_K?: number | undefined;
     /**
-     * Spectrum of the lamp, by the name of a CIE LED illuminant. In place of `lamp_cct_K`.
+     * Spectrum of the video light, by the name of a CIE LED illuminant. In place of `lamp_cct_K`.
      */
     lamp_led?: LedName | undefined;
     /**
-     * From the lamp to the subject, through water. 0.05 to 20 m.
+     * From the video light to the subject, through water. 0.05 to 20 m.
      */
     lamp_distance_m?: number | undefined;
     /**
-     * Kind of the filter in front of the lamp. With `lamp_filter_density`; no filter when left out.
+     * Kind of the filter in front of the video light. With `lamp_filter_density`; no filter when left out.
      */
     lamp_filter_kind?: FilterKind | undefined;
     /**
-     * Peak optical density of the filter in front of the lamp, above that of its clear glass, in the band that its kind absorbs. With `lamp_filter_kind`. 0.05 to 3.
+     * Peak optical density of the filter in front of the video light, above that of its clear glass, in the band that its kind absorbs. With `lamp_filter_kind`. 0.05 to 3.
      */
     lamp_filter_density?: number | undefined;
     /**
-     * By how many stops lamps are to outshine daylight on the subject, in the green channel: `mixed-light` then answers how many lumens that takes. -5 to 10 stop.
+     * By how many stops the video lights should outshine daylight on the subject, in the green channel: `mixed-light` then says how many lumens that needs. -5 to 10 stop.
      */
     wanted_lead_stops?: number | undefined;
     /**
-     * From those lamps to the subject. With `wanted_lead_stops`; that of the nearest lamp where it is left out, 0.8 m where there is none. 0.05 to 20 m.
+     * From those video lights to the subject. With `wanted_lead_stops`; by default that of the nearest one, or 0.8 m without one. 0.05 to 20 m.
      */
     wanted_lead_distance_m?: number | undefined;
     /**
-     * Answer only if the model has this version (as `model.version` of an earlier answer says); else a 409 problem.
+     * Answer only if the model has this version (as `model.version` of an earlier answer says); otherwise a 409 problem.
      */
     expect_model_version?: string | undefined;
     /**
@@ -4249,20 +4249,20 @@ export type SignalToNoiseEstimate = {
 export type SourceKind = 'table' | 'formula' | 'assumption';
 
 /**
- * What a white balance can be set on where there is no card.
+ * What to set a white balance on without a card.
  */
 export type StandIn = 'white_slate' | 'pale_sand' | 'grey_glove' | 'hand';
 
 /**
- * What a sentence says: its code, and all that it is made of.
+ * A sentence as its code, and all that it is made of.
  */
 export type Statement = {
     /**
-     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
+     * Stable code, for programs and translations. The examples are all the codes of today, and more may come.
      */
     code: string;
     /**
-     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     * All that the text is made of, so that you can put it in other words or in another language: numbers to six decimals, and names. Which ones depends on the code; empty where there are none. More codes and parameters may come.
      */
     parameters: {
         [key: string]: unknown;
@@ -4274,7 +4274,7 @@ export type Statement = {
  */
 export type StepRing = {
     /**
-     * The caller's own name of it; answers use it.
+     * Your own name for it; answers use it.
      */
     id: string;
     /**
@@ -4310,7 +4310,7 @@ export type TakeItem = {
      */
     id?: string | undefined;
     /**
-     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
+     * Stable code, for programs and translations. The examples are all the codes of today, and more may come.
      */
     code: string;
     /**
@@ -4322,7 +4322,7 @@ export type TakeItem = {
      */
     why: string;
     /**
-     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     * All that the text is made of, so that you can put it in other words or in another language: numbers to six decimals, and names. Which ones depends on the code; empty where there are none. More codes and parameters may come.
      */
     parameters: {
         [key: string]: unknown;
@@ -4330,7 +4330,7 @@ export type TakeItem = {
 };
 
 /**
- * The token has expired. Answers are marked until `expires`, as the paper said. Ask for a new one.
+ * The token has expired. Papers are marked until their `expires`. Ask for a new one.
  */
 export type TokenExpiredProblem = {
     /**
@@ -4364,7 +4364,7 @@ export type TokenExpiredProblem = {
 };
 
 /**
- * The token is not one of this service, or was altered. Send the token as `/v1/quiz-items` gave it. A token ends when its key is taken out of use.
+ * The token is not one of this service, or was altered. Send the token as `/v1/quiz-items` gave it. A token stops working when its key is taken out of use.
  */
 export type TokenRefusedProblem = {
     /**
@@ -4398,7 +4398,7 @@ export type TokenRefusedProblem = {
 };
 
 /**
- * The caller has asked for too much. Each request has a cost, by what it asks for. `RateLimit-Policy` says how much may be spent in how many seconds, `RateLimit` what is left. Try again after the time in `Retry-After`.
+ * You have asked for too much. Each request costs a part of your budget. `RateLimit-Policy` gives the budget and its seconds, `RateLimit` what is left. Try again after the time in `Retry-After`.
  */
 export type TooManyRequestsProblem = {
     /**
@@ -4408,7 +4408,7 @@ export type TooManyRequestsProblem = {
     /**
      * The kind of problem in a sentence.
      */
-    title: 'The caller has asked for too much.';
+    title: 'You have asked for too much.';
     /**
      * The HTTP status.
      */
@@ -4433,7 +4433,7 @@ export type TooManyRequestsProblem = {
 export type TransferCurve = 'linear' | 'srgb' | 'rec709';
 
 /**
- * What a filter is to let through at one wavelength.
+ * What the filter should let through at one wavelength.
  */
 export type TransmittancePoint = {
     /**
@@ -4461,7 +4461,7 @@ export type TransmittanceSample = {
 };
 
 /**
- * The instructor's key is missing or wrong. Packages with keys, and marks before a paper closes, are for instructors: send `Authorization: Bearer` and the key that the service was configured with.
+ * The instructor's key is missing or wrong. Packages with keys, and marks before a paper closes, are for instructors: send `Authorization: Bearer` with the instructor's key of this service.
  */
 export type UnauthorizedProblem = {
     /**
@@ -4491,7 +4491,7 @@ export type UnauthorizedProblem = {
 };
 
 /**
- * The service cannot answer now. It is starting, stopping or overloaded. Try again after the time in `Retry-After`.
+ * The service cannot answer now. The service is starting, stopping or overloaded. Try again after the time in `Retry-After`.
  */
 export type UnavailableProblem = {
     /**
@@ -4525,7 +4525,7 @@ export type UnavailableProblem = {
  */
 export type UncertaintyCause = {
     /**
-     * Stable code of the cause. The examples are all that there are today, and further ones may come.
+     * Stable code of the cause. The examples are all the codes of today, and more may come.
      */
     cause: string;
     /**
@@ -4537,11 +4537,11 @@ export type UncertaintyCause = {
      */
     share: number;
     /**
-     * What to measure or to state to shrink it.
+     * What to measure or to send to make the answer surer.
      */
     how_to_shrink: string;
     /**
-     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     * All that the text is made of, so that you can put it in other words or in another language: numbers to six decimals, and names. Which ones depends on the code; empty where there are none. More codes and parameters may come.
      */
     parameters: {
         [key: string]: unknown;
@@ -4549,7 +4549,7 @@ export type UncertaintyCause = {
 };
 
 /**
- * The body has a type that is not understood. Send `Content-Type: application/json`, without a content encoding.
+ * The service does not understand this type of body. Send `Content-Type: application/json`, without a content encoding.
  */
 export type UnsupportedMediaTypeProblem = {
     /**
@@ -4559,7 +4559,7 @@ export type UnsupportedMediaTypeProblem = {
     /**
      * The kind of problem in a sentence.
      */
-    title: 'The body has a type that is not understood.';
+    title: 'The service does not understand this type of body.';
     /**
      * The HTTP status.
      */
@@ -4579,7 +4579,7 @@ export type UnsupportedMediaTypeProblem = {
 };
 
 /**
- * The URL is too long. A URL may have 4096 characters. Send the scene with POST instead: same schema, same answer.
+ * The URL is too long. A URL can have up to 4096 characters. Send the scene with POST instead: same schema, same answer.
  */
 export type UrlTooLongProblem = {
     /**
@@ -4609,7 +4609,7 @@ export type UrlTooLongProblem = {
 };
 
 /**
- * What filter and rings take from the corners; the lens's own falloff comes on top.
+ * What filter and rings cost the corners; the lens's own falloff comes on top.
  */
 export type Vignetting = {
     /**
@@ -4666,7 +4666,7 @@ export type WaterTypeInfo = {
      */
     water_type: WaterType;
     /**
-     * The water in a diver's words.
+     * The water as a diver would describe it.
      */
     description: string;
     /**
@@ -4696,7 +4696,7 @@ export type WaterTypesAnswer = {
      */
     water_types: Array<WaterTypeInfo>;
     /**
-     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; two answers with the same one can be compared.
+     * Version of the model: year, month and count. It changes when figures of answers do, not with their wording; you can compare two answers of the same version.
      */
     model_version: string;
 };
@@ -4710,7 +4710,7 @@ export type WayOut = {
      */
     way: WayOutKind;
     /**
-     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
+     * Stable code, for programs and translations. The examples are all the codes of today, and more may come.
      */
     code: string;
     /**
@@ -4718,13 +4718,13 @@ export type WayOut = {
      */
     text: string;
     /**
-     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     * All that the text is made of, so that you can put it in other words or in another language: numbers to six decimals, and names. Which ones depends on the code; empty where there are none. More codes and parameters may come.
      */
     parameters: {
         [key: string]: unknown;
     };
     /**
-     * Colour split that is left when it is done (CIEDE2000). 0 to 1000.
+     * Colour difference between the two lights that then remains (CIEDE2000). 0 to 1000.
      */
     split_left_delta_e00: number;
     /**
@@ -4732,7 +4732,7 @@ export type WayOut = {
      */
     cost_stops: number;
     /**
-     * `lamp_filter`: kind of the filter to mount on each lamp.
+     * `lamp_filter`: kind of the filter to put on each video light.
      */
     lamp_filter_kind?: FilterKind | undefined;
     /**
@@ -4756,11 +4756,11 @@ export type WayOut = {
      */
     lamp_filter_transmittance?: Array<TransmittancePoint> | undefined;
     /**
-     * `lamp_filter`: luminous flux left of each of the scene's lamps.
+     * `lamp_filter`: luminous flux left of each of the scene's video lights.
      */
     lamp_flux_left_lm?: Array<number> | undefined;
     /**
-     * `come_closer`: distance from the lamps at which they lead. 0 to 20 m.
+     * `come_closer`: distance from the video lights at which they lead. 0 to 20 m.
      */
     lamp_distance_m?: number | undefined;
 };
@@ -4771,7 +4771,7 @@ export type WayOut = {
 export type WayOutKind = 'lamps_off' | 'lamp_filter' | 'balance_to_lamps' | 'come_closer';
 
 /**
- * A way to pay for lost light, or to be rid of too much.
+ * A way to make up for lost light, or to get rid of too much.
  */
 export type WayToPay = {
     /**
@@ -4779,7 +4779,7 @@ export type WayToPay = {
      */
     way: WayToPayKind;
     /**
-     * Stable code, for programs and translations. The examples are all that there are today, and further ones may come.
+     * Stable code, for programs and translations. The examples are all the codes of today, and more may come.
      */
     code: string;
     /**
@@ -4787,17 +4787,17 @@ export type WayToPay = {
      */
     text: string;
     /**
-     * All that the code's text is made of, so that it can be said in other words or in another language: numbers to six decimals, and names. The code decides which; empty where it comes with nothing. Codes and parameters may be added.
+     * All that the text is made of, so that you can put it in other words or in another language: numbers to six decimals, and names. Which ones depends on the code; empty where there are none. More codes and parameters may come.
      */
     parameters: {
         [key: string]: unknown;
     };
     /**
-     * Light or sensitivity that it gains; negative where it takes light away. -10000 to 10000 stop.
+     * Light or sensitivity that it gains; negative where it cuts light. -10000 to 10000 stop.
      */
     gains_stops: number;
     /**
-     * Whether it is enough alone.
+     * Whether it is enough on its own.
      */
     enough: boolean;
     /**
@@ -4825,18 +4825,18 @@ export type WayToPay = {
      */
     sun_elevation_deg?: number | undefined;
     /**
-     * `lamp`: flux of a lamp with a beam of 100 degrees at 0.8 m that would do. 0 to 1000000000000 lm.
+     * `lamp`: flux that a video light with a beam of 100 degrees would need at 0.8 m. 0 to 1000000000000 lm.
      */
     lamp_flux_lm?: number | undefined;
 };
 
 /**
- * Something that pays for lost light, or takes too much of it away.
+ * Something that makes up for lost light, or cuts an excess of it.
  */
 export type WayToPayKind = 'iso' | 'aperture' | 'shutter' | 'lamp' | 'higher_sun' | 'shallower' | 'filter_off' | 'neutral_density';
 
 /**
- * How to set a white balance, whether the camera can, and at which depths to do it again.
+ * How to set a white balance, whether the camera can, and at which depths to set it again.
  */
 export type WhiteBalanceAnswer = {
     /**
@@ -4844,7 +4844,7 @@ export type WhiteBalanceAnswer = {
      */
     scene: ResolvedScene;
     /**
-     * How to balance.
+     * How to set the white balance.
      */
     method: BalanceMethod;
     /**
@@ -4856,19 +4856,19 @@ export type WhiteBalanceAnswer = {
      */
     balance_depths_ascending_m: Array<number>;
     /**
-     * Colour shift between two balances that was let pass (CIEDE2000). 0 to 1000.
+     * Colour shift allowed between two white balances (CIEDE2000; the model's own is a judgement). 0 to 1000.
      */
     balance_tolerance_delta_e00: number;
     /**
-     * For lamps: their own colour temperature, to be set where there is no card; absent otherwise. 0 to 1000000 K.
+     * For video lights: their own colour temperature, to set without a card; absent otherwise. 0 to 1000000 K.
      */
     lamp_kelvin_setting_K?: number | undefined;
     /**
-     * Cast that this kelvin setting leaves on a grey card (CIEDE2000); absent as it is.
+     * Colour cast that this Kelvin preset leaves on a grey card (CIEDE2000); absent with it.
      */
     lamp_kelvin_leaves_delta_e00?: ColourErrorEstimate | undefined;
     /**
-     * Without a card, what the balance can be set on, the least cast first; absent where it is set on none.
+     * Without a card, what to set the white balance on, the least colour cast first; absent where you set it on nothing.
      */
     stand_ins?: Array<BalanceOnStandIn> | undefined;
     /**
@@ -4892,7 +4892,7 @@ export type WhiteBalanceAnswer = {
      */
     procedure_steps: Array<Statement>;
     /**
-     * What is worth knowing of the card: what stands in for it, where it lies on a histogram, and what the edit makes of it where the camera falls short; empty where no balance is set on one.
+     * Notes on the card: what stands in for it, where it lies on a histogram, and what to do with it in the edit where the camera falls short; empty where you use no card.
      */
     card_notes: Array<CardNote>;
     /**
@@ -4900,7 +4900,7 @@ export type WhiteBalanceAnswer = {
      */
     reasons: Array<Reason>;
     /**
-     * What to take care of before acting on it.
+     * Cautions to heed before acting on it.
      */
     cautions: Array<Caution>;
     /**
@@ -4914,7 +4914,7 @@ export type WhiteBalanceAnswer = {
 };
 
 /**
- * How the camera comes to its white balance: `card` (measured on a white or grey card at depth), `kelvin` (set to `white_balance_kelvin_K` and left there), `auto` (by itself).
+ * How the camera gets its white balance: `card` (measured on a white or grey card at depth), `kelvin` (set to `white_balance_kelvin_K` and left there), `auto` (chosen by the camera).
  */
 export type WhiteBalanceMode = 'card' | 'kelvin' | 'auto';
 
@@ -4969,7 +4969,7 @@ export interface CardSampleRest extends Omit<CardSampleFields, "iso" | "shutter_
  */
 export type CardSample = CardSampleRest & (CardWithExposure | CardWithoutExposure) & (CardWithGains | CardWithoutGains);
 
-type KitItemWhy1 = "A filter needs filter_kind with filter_density or filter_stops, filter_transmittance, or filter_samples; a lamp has none of them.";
+type KitItemWhy1 = "A filter needs filter_kind with filter_density or filter_stops, filter_transmittance, or filter_samples; a video light has none of them.";
 
 /** Given: `item`. */
 export interface OwnedLight extends Given<KitItemFields, "item">, Without<"filter_samples" | "filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density", KitItemWhy1> {
@@ -5000,9 +5000,9 @@ export interface OwnedFilterOfDensity extends Given<KitItemFields, "item" | "fil
 export interface KitItemRest extends Omit<KitItemFields, "item" | "filter_samples" | "filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density"> {}
 
 /**
- * Something that is owned.
+ * An item that you own.
  *
- * A filter needs filter_kind with filter_density or filter_stops, filter_transmittance, or filter_samples; a lamp has none of them.
+ * A filter needs filter_kind with filter_density or filter_stops, filter_transmittance, or filter_samples; a video light has none of them.
  */
 export type KitItem = KitItemRest & (OwnedLight | OwnedFilterBySamples | OwnedFilterByCurve | OwnedFilterByStops | OwnedFilterOfDensity);
 
@@ -5026,7 +5026,7 @@ export interface LightByTemperature extends Pick<LampFields, "cct_K">, Without<"
 export interface LampRest extends Omit<LampFields, "filter_kind" | "filter_density" | "led" | "cct_K"> {}
 
 /**
- * Lamps of one make at one distance, switched on.
+ * Equal video lights at one distance, switched on.
  *
  * filter_kind and filter_density go together.
  * Give the colour of a light in one way: cct_K, or led.
@@ -5065,7 +5065,7 @@ export interface NoRearOpening extends Without<"rear_opening_width_mm" | "rear_o
 export interface MountingSceneRest extends Omit<MountingSceneFields, "focal_length_mm" | "sensor_diagonal_mm" | "field_of_view_deg" | "port_kind" | "dome_radius_mm" | "rear_opening_width_mm" | "rear_opening_height_mm"> {}
 
 /**
- * Camera, port, filter and rings. The kinds of port and lens are needed, and what the lens sees: a field of view, or a focal length with the sensor's diagonal.
+ * Camera, port, filter and rings. Needs the kinds of port and lens, and what the lens sees: a field of view, or a focal length with the sensor's diagonal.
  *
  * Say how much the lens sees: field_of_view_deg, or focal_length_mm with sensor_diagonal_mm.
  * dome_radius_mm goes with port_kind dome.
@@ -5081,7 +5081,7 @@ type SceneWhy3 = "Give daylight in one way: sun_elevation_deg, or a place (latit
 
 type SceneWhy4 = "Give the filter on the lens in one way: filter_kind with filter_density or filter_stops, filter_transmittance, or filter_samples.";
 
-type SceneWhy5 = "Give video lights in one way: lamps, or lamp_flux_lm with lamp_distance_m and the other lamp_ fields.";
+type SceneWhy5 = "Give video lights in one way: `lamps`, or lamp_flux_lm with lamp_distance_m and the other lamp_ fields.";
 
 /** Given: `card_samples`, `transfer_curve`. Optional: `locked_exposure`, `locked_balance`. */
 export interface WaterByCard extends Given<SceneFields, "card_samples" | "transfer_curve">, Pick<SceneFields, "locked_exposure" | "locked_balance">, Without<"kd_samples" | "visibility_m" | "water_hue" | "secchi_depth_m" | "chlorophyll_mg_m3" | "water_type", SceneWhy1> {}
@@ -5155,12 +5155,12 @@ export interface NoLights extends Without<"lamps" | "lamp_flux_lm" | "lamp_dista
 export interface SceneRest extends Omit<SceneFields, "card_samples" | "transfer_curve" | "locked_exposure" | "locked_balance" | "kd_samples" | "visibility_m" | "water_hue" | "secchi_depth_m" | "chlorophyll_mg_m3" | "water_type" | "min_depth_m" | "max_depth_m" | "depth_m" | "daylight_basis" | "latitude_deg" | "longitude_deg" | "local_time" | "time_zone" | "camera_heading_deg" | "time" | "sun_elevation_deg" | "filter_samples" | "filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density" | "lamps" | "lamp_flux_lm" | "lamp_distance_m" | "lamp_count" | "lamp_beam_angle_deg" | "lamp_beam_angle_medium" | "lamp_cct_K" | "lamp_led" | "lamp_filter_kind" | "lamp_filter_density"> {}
 
 /**
- * What is filmed, where and with what. Exactly one way to describe the water and a depth are needed; all else has a default or may be left out.
+ * What you film, where and with what. Needs exactly one way to describe the water, and a depth; all else has a default or may be left out.
  *
  * Describe the water in one way: water_type, or visibility_m with water_hue, or secchi_depth_m with water_hue, or chlorophyll_mg_m3, or kd_samples, or card_samples with transfer_curve.
  * Give one depth, depth_m, or two, min_depth_m and max_depth_m.
  * Give daylight in one way: sun_elevation_deg, or a place (latitude_deg, longitude_deg) with time, or with local_time and time_zone, or daylight_basis none. camera_heading_deg needs place and time.
  * Give the filter on the lens in one way: filter_kind with filter_density or filter_stops, filter_transmittance, or filter_samples.
- * Give video lights in one way: lamps, or lamp_flux_lm with lamp_distance_m and the other lamp_ fields.
+ * Give video lights in one way: `lamps`, or lamp_flux_lm with lamp_distance_m and the other lamp_ fields.
  */
 export type Scene = SceneRest & (WaterByCard | WaterByAttenuation | WaterByVisibility | WaterBySecchiDepth | WaterByChlorophyll | WaterByType) & (DepthRange | OneDepth) & (DaylightAbsent | DaylightByClock | DaylightByInstant | DaylightBySun) & (LensFilterBySamples | LensFilterByCurve | LensFilterByStops | LensFilterOfDensity | NoLensFilter) & (LightsListed | LightsAlike | NoLights);

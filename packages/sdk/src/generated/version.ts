@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "78849907abe42f89fbe3c3b659bdc113cd43cfcfe8ed99594226666218baead5";
+export const descriptionHash = "25220c3c20ebe3d42b31c2faf8f47d31b5dd82aba2d7aa5cf76d77676481c5f5";
