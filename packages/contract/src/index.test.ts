@@ -32,6 +32,7 @@ it("exports these, and nothing else", () => {
       "filterChanges",
       "filterHolders",
       "filterKinds",
+      "filterMaterials",
       "finishes",
       "flatLampNames",
       "formOf",
@@ -86,6 +87,7 @@ it("exports these, and nothing else", () => {
       "waterTypes",
       "whiteBalanceModes",
       "wireSchemas",
+      "wetLenses",
     ].sort(),
   );
 });

@@ -117,7 +117,8 @@ describe("filter-mounting", () => {
     const first = bodyOf(scene);
     const { assumed, ...again } = first.scene;
     expect(assumed).toContain("f_number");
-    expect(bodyOf(again)).toEqual({ ...first, scene: { ...again, assumed: ["entrance_pupil_distance_mm"] } });
+    const stillAssumed = ["entrance_pupil_distance_mm", "filter_clear_diameter_mm"];
+    expect(bodyOf(again)).toEqual({ ...first, scene: { ...again, assumed: stillAssumed } });
   });
 
   it("refuses what its schema and its rules refuse", () => {

@@ -13,7 +13,10 @@ describe("the one form of a mounting scene", () => {
         field_of_view_deg: 90,
         f_number: 8,
         lens_interchangeable: true,
+        wet_lens: "none",
+        zoom_travel_mm: 0,
         filter_thickness_mm: 5,
+        filter_material: "glass",
         filter_change_underwater: "none",
         rear_fixing: "slot",
         sheet_thickness_mm: 0.1,
@@ -23,7 +26,10 @@ describe("the one form of a mounting scene", () => {
       assumed: [
         "f_number",
         "lens_interchangeable",
+        "wet_lens",
+        "zoom_travel_mm",
         "filter_thickness_mm",
+        "filter_material",
         "filter_change_underwater",
         "rear_fixing",
         "sheet_thickness_mm",
@@ -32,6 +38,25 @@ describe("the one form of a mounting scene", () => {
         "entrance_pupil_distance_mm",
       ],
     });
+  });
+
+  it("names what a filter in a thread is taken to be", () => {
+    const scene: MountingScene = {
+      port_kind: "flat",
+      lens_kind: "wide",
+      field_of_view_deg: 90,
+      lens_thread_mm: 52,
+    };
+    expect(canonicalMounting(scene).assumed.slice(-2)).toEqual([
+      "filter_thread_mm",
+      "filter_clear_diameter_mm",
+    ]);
+    const known = { ...scene, filter_thread_mm: 67, filter_clear_diameter_mm: 63 };
+    expect(canonicalMounting(known).assumed.filter((name) => name.startsWith("filter_"))).toEqual([
+      "filter_thickness_mm",
+      "filter_material",
+      "filter_change_underwater",
+    ]);
   });
 
   it("does not depend on the order of the fields, nor on what says nothing", () => {

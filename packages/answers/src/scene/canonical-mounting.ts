@@ -31,5 +31,10 @@ export function canonicalMounting(wire: WireMountingScene): Canonical<FilterMoun
   const isFormatKnown = sensor_diagonal_mm ?? (focal_length_mm && field_of_view_deg);
   if (isFormatKnown === undefined) assumed.push("sensor_diagonal_mm");
   if (entrance_pupil_distance_mm === undefined) assumed.push("entrance_pupil_distance_mm");
+  // Of a thread as the mount has it, and a clear part as its thread leaves it.
+  const isThreaded = (scene.lens_thread_mm ?? scene.port_thread_mm) !== undefined;
+  if (isThreaded && scene.filter_thread_mm === undefined) assumed.push("filter_thread_mm");
+  const isSizeTaken = isThreaded || scene.filter_thread_mm !== undefined;
+  if (isSizeTaken && scene.filter_clear_diameter_mm === undefined) assumed.push("filter_clear_diameter_mm");
   return { scene, assumed };
 }

@@ -16,6 +16,7 @@ type Unit =
   | "m/s"
   | "mg/m3"
   | "mm"
+  | "g"
   | "nm"
   | "okta"
   | "px"

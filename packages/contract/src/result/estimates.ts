@@ -148,6 +148,15 @@ export const LengthEstimate = estimate({
   example: [19.2, 24, 28.8],
 });
 
+export const WeightEstimate = estimate({
+  what: "Weight",
+  unit: "g",
+  decimals: 0,
+  min: 0,
+  max: 10000,
+  example: [10, 15, 20],
+});
+
 export const ClearanceEstimate = estimate({
   what: "Gap, negative where two things would overlap",
   unit: "mm",

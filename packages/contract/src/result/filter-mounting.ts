@@ -5,7 +5,7 @@ import { FilterChange } from "../scene/lens-filter.js";
 import { FilterHolder } from "../scene/mounting/filter.js";
 import { ResolvedMountingScene } from "../scene/mounting/scene.js";
 import { answerTail, code, headOf, parameters, Statement } from "./common.js";
-import { ClearanceEstimate, LengthEstimate } from "./estimates.js";
+import { ClearanceEstimate, LengthEstimate, WeightEstimate } from "./estimates.js";
 import { RearSheet, RingChain, Vignetting } from "./mounting-parts.js";
 import { angle, share } from "./quantities.js";
 
@@ -116,6 +116,18 @@ export const FilterMountingAnswer = z
     ).optional(),
     dome_clearance_mm: ClearanceEstimate.describe(
       "Gap between the rim of filter or ring and the dome, with the entrance pupil in its centre; negative where they would overlap. Present on a lens behind a dome of known radius.",
+    ).optional(),
+    port_clearance_mm: quantity({
+      description:
+        "Room left between the rim of filter or ring and the port, with the zoom at its longest; negative where they would touch. Present on a lens with `lens_port_gap_mm`.",
+      unit: "mm",
+      decimals: 1,
+      min: -10000,
+      max: 300,
+      example: 4.5,
+    }).optional(),
+    filter_weight_in_water_g: WeightEstimate.describe(
+      "What the filter weighs in sea water, with an aluminium rim and without rings or holder; present for a filter in front of the lens whose size is known.",
     ).optional(),
     rear_sheet: RearSheet.describe(
       "The sheet behind the lens; present where the filter goes there.",

@@ -87,5 +87,11 @@ export const filterHolders = [
   "action_camera",
 ] as const;
 
+/** A lens in the water, on the outside of the port. */
+export const wetLenses = ["none", "wide", "close_up"] as const;
+
+/** What a filter is made of. */
+export const filterMaterials = ["glass", "resin"] as const;
+
 /** How a sheet stays behind the lens. */
 export const rearFixings = ["slot", "tape"] as const;

@@ -1,4 +1,4 @@
-import type { FilterHolder, StepRing } from "../scene/filter-mounting-scene.js";
+import type { FilterHolder, FilterMaterial, StepRing, WetLens } from "../scene/filter-mounting-scene.js";
 import type { FilterChange } from "../scene/scene.js";
 import type { Nothing } from "./coded.js";
 
@@ -20,6 +20,15 @@ export interface FilterMountingReasons {
   mount_field_too_wide: { field_deg: number };
   mount_hits_dome: { clearance_mm: number };
   mount_near_dome: { clearance_mm: number };
+  mount_hits_port: { clearance_mm: number };
+  mount_near_port: { clearance_mm: number };
+  mount_zoom_room_unknown: { travel_mm: number };
+  mount_wet_lens_in_the_way: { wet_lens: Exclude<WetLens, "none"> };
+  mount_wet_lens_stacked: { wet_lens: Exclude<WetLens, "none">; thickness_mm: number };
+  wet_lens_not_on_dome: Nothing;
+  ghosts_inside: { in_air_stops: number };
+  ghosts_outside: { in_water_stops: number; in_air_stops: number };
+  filter_weighs: { weight_g: number; material: FilterMaterial };
   mount_not_before_dome: Nothing;
   mount_port_without_thread: Nothing;
   mount_flip_seat_unknown: Nothing;

@@ -120,6 +120,7 @@ describe("why it goes there", () => {
       "corners_clear",
       "pupil_distance_assumed",
       "corners_test",
+      "ghosts_inside",
       "dome_keeps_field",
       "dome_brings_near",
     ];
@@ -199,7 +200,13 @@ describe("what goes with it", () => {
     expect(chained.ring_chain?.rings).toEqual(rings);
     expect(chained.vignetting).toBeDefined();
     expect(chained).not.toHaveProperty("rear_sheet");
-    expect(chained.sources).toEqual(["ports", "vignetting", "ring_chain", "mounting_practice"]);
+    expect(chained.sources).toEqual([
+      "ports",
+      "vignetting",
+      "gap_and_weight",
+      "ring_chain",
+      "mounting_practice",
+    ]);
     expect(chained.uncertainty.map(({ code, share }) => [code, share])).toEqual([["pupil_distance", 1]]);
     const sheet = filterMounting(FISHEYE);
     expect(sheet.rear_sheet?.focus_shift_mm).toBeCloseTo(0.1 / 3, 12);
@@ -240,6 +247,7 @@ describe("what goes with it", () => {
       "refocus",
       "sheet_set",
       "sheet_renew",
+      "tape_renew",
     ]);
     expect(cautions(answer)).toContain("mount_sensor_dust");
   });

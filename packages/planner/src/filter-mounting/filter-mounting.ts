@@ -4,6 +4,7 @@ import { type NonEmpty, nonEmpty } from "../lists/non-empty.js";
 import type { FilterMountingAnswer, PortFigures } from "../result/filter-mounting.js";
 import type { FilterMountingScene } from "../scene/filter-mounting-scene.js";
 import { cornerReason } from "./front-faults.js";
+import { ghostReason } from "./ghosts.js";
 import { type Judged, judge } from "./judge.js";
 import { lensOf } from "./lens.js";
 import { byFitness, holdersByHabit } from "./order.js";
@@ -12,6 +13,7 @@ import { procedureOf } from "./procedure.js";
 import { rearSheetReasons } from "./rear-sheet.js";
 import { type Reason, reason } from "./reason.js";
 import { checkRingIds } from "./rings.js";
+import { wetLensReasons } from "./room.js";
 import { seatReasons } from "./seat.js";
 
 /** Field in air beyond which a flat port shows its faults at the edge (common practice). */
@@ -46,12 +48,15 @@ export function filterMounting(scene: FilterMountingScene): FilterMountingAnswer
     ...(front?.vignetting ? { vignetting: front.vignetting } : {}),
     ...(front ? { clear_diameter_needed_mm: front.clear_diameter_needed_mm } : {}),
     ...(front?.dome_clearance_mm ? { dome_clearance_mm: front.dome_clearance_mm } : {}),
+    ...(front?.port_clearance_mm === undefined ? {} : { port_clearance_mm: front.port_clearance_mm }),
+    ...(front?.weight_g ? { filter_weight_in_water_g: front.weight_g } : {}),
     ...(advised.sheet ? { rear_sheet: advised.sheet } : {}),
     procedure: procedureOf(scene, advised),
     reasons: [
       ...placeReasons(scene, advised, ordered),
       ...seatReasons(scene, advised.holder),
-      ...frontReasons(advised),
+      ...frontReasons(scene, advised),
+      ...wetLensReasons(scene),
       ...(advised.sheet ? rearSheetReasons(advised.sheet, port) : []),
       ...portReasons(port),
       ...lens.reasons,
@@ -86,7 +91,7 @@ function placeReasons(scene: FilterMountingScene, advised: Judged, all: NonEmpty
   return [...refused, advised.merit, ...advised.faults];
 }
 
-function frontReasons({ rings, front, faults }: Judged): Reason[] {
+function frontReasons(scene: FilterMountingScene, { place, rings, front, faults }: Judged): Reason[] {
   if (!front) return [];
   const corners = cornerReason(front);
   const { distance_mm, assumed, from, spread_percent } = front.pupil;
@@ -103,6 +108,15 @@ function frontReasons({ rings, front, faults }: Judged): Reason[] {
         ]
       : []),
     reason("corners_test", "common_practice"),
+    ghostReason(place),
+    ...(front.weight_g && place !== "on_lens"
+      ? [
+          reason("filter_weighs", "computed", {
+            weight_g: front.weight_g.likely,
+            material: scene.filter_material,
+          }),
+        ]
+      : []),
   ];
 }
 
@@ -131,7 +145,7 @@ const PUPIL_DISTANCE: FilterMountingAnswer["uncertainty"][number] = {
 
 const sourcesOf = ({ sheet, rings }: Judged): string[] => [
   "ports",
-  ...(sheet ? ["rear_sheet"] : ["vignetting"]),
+  ...(sheet ? ["rear_sheet"] : ["vignetting", "gap_and_weight"]),
   ...(rings ? ["ring_chain"] : []),
   "mounting_practice",
 ];

@@ -39,9 +39,9 @@ describe("room behind a dome", () => {
 });
 
 describe("corners", () => {
-  it("are a fault where dark, or where they may be; a fatal one where black, unless at best less than a stop is lost", () => {
+  it("are a fault where dark, or where they may be; in doubt where nothing is known; a fatal one where black, unless at best less than a stop is lost", () => {
     const faults = (front: Front) => cornerFaults(front).map(({ fatal, reason: { code } }) => [fatal, code]);
-    expect(faults(bare)).toEqual([]);
+    expect(faults(bare)).toEqual([[false, "corners_unknown"]]);
     for (const grade of ["clear", "slight"] as const) {
       expect(faults(withCorners(grade))).toEqual([]);
       expect(faults(withCorners(grade, estimate(0, 90, 100)))).toEqual([[false, "corners_close"]]);

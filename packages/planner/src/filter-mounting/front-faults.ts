@@ -18,11 +18,12 @@ export function domeFaults({ dome_clearance_mm }: Front): Fault[] {
 const STOP_PERCENT = 50;
 
 /**
- * Dark corners ask for care, and so do those that may be dark. A holder whose corners are likely black is ruled out, unless less
+ * Dark corners ask for care, and so do those that may be dark, or of which nothing is known. A holder whose corners are likely black is ruled out, unless less
  * than a stop is lost where the pupil lies as near as it may.
  */
 export function cornerFaults(front: Front): Fault[] {
   const { vignetting } = front;
+  if (!vignetting) return [care(cornerReason(front))];
   if (vignetting?.grade !== "black" && vignetting?.grade !== "dark") return closeReason(front).map(care);
   const isLost = vignetting.grade === "black" && vignetting.corner_light_percent.high < STOP_PERCENT;
   return [(isLost ? fatal : care)(cornerReason(front))];

@@ -12,6 +12,8 @@ import type { FilterMountingScene, StepRing } from "../scene/filter-mounting-sce
 import { mapFalling, mapRising } from "../uncertainty/percentiles.js";
 import type { LensFacts } from "./lens.js";
 import { type PupilDistance, pupilDistance } from "./pupil-distance.js";
+import { portClearance_mm } from "./room.js";
+import { weightInWater_g } from "./weight.js";
 
 /** What the rims of filters and rings take from their thread's diameter (common practice: about 1.5 mm a side). */
 const RIM_mm = 3;
@@ -29,6 +31,8 @@ export interface Front {
   vignetting?: Vignetting;
   clear_diameter_needed_mm: Estimate;
   dome_clearance_mm?: Estimate;
+  port_clearance_mm?: number;
+  weight_g?: Estimate;
 }
 
 interface Opening {
@@ -89,8 +93,11 @@ export function frontOf(
   );
   const stopsAt = (seat: number): RoundStop[] =>
     openings.map(({ clear_radius_mm, forward_mm }) => ({ clear_radius_mm, ...stopAt(seat, forward_mm) }));
+  const port_clearance_mm = place === "on_lens" ? portClearance_mm(scene, rings_mm) : undefined;
   return {
     pupil,
+    ...(port_clearance_mm === undefined ? {} : { port_clearance_mm }),
+    ...(filterClear_mm === undefined ? {} : { weight_g: weightOf(scene, filterClear_mm) }),
     clear_diameter_needed_mm: needed,
     ...(filterClear_mm === undefined ? {} : { vignetting: vignettingOf(lens, pupil, stopsAt) }),
     ...(place === "on_lens" && scene.dome_radius_mm !== undefined && thread_mm !== undefined
@@ -98,6 +105,13 @@ export function frontOf(
       : {}),
   };
 }
+
+const weightOf = (scene: FilterMountingScene, clear_diameter_mm: number): Estimate =>
+  weightInWater_g({
+    clear_diameter_mm,
+    thickness_mm: scene.filter_thickness_mm,
+    material: scene.filter_material,
+  });
 
 function vignettingOf(
   lens: LensFacts,
@@ -135,11 +149,12 @@ interface Rim {
 
 /** A rim is as wide outside as its thread and the rim's width. */
 function rimsOf(
-  { filter_thickness_mm }: FilterMountingScene,
+  { filter_thickness_mm, zoom_travel_mm }: FilterMountingScene,
   thread_mm: number,
   mounted: readonly StepRing[],
 ): Rim[] {
-  let forward_mm = 0;
+  // The dome stays where it is while the front of a zoom comes nearer.
+  let forward_mm = zoom_travel_mm;
   const rims = mounted.map(({ from_mm, to_mm, thickness_mm }) => {
     forward_mm += thickness_mm;
     return { radius_mm: (Math.max(from_mm, to_mm) + RIM_mm) / 2, forward_mm };

@@ -10,6 +10,7 @@ import type { LensFacts } from "./lens.js";
 import { rearSheetOf, sheetFarReasons } from "./rear-sheet.js";
 import { type Reason, reason } from "./reason.js";
 import { type RingsFound, ringsFrom } from "./rings.js";
+import { portFaults, wetLensFaults } from "./room.js";
 import { seatFaults } from "./seat.js";
 
 export interface Judged {
@@ -40,12 +41,19 @@ export function judge(scene: FilterMountingScene, lens: LensFacts, holder: Filte
     return { ...base, ...weighed([...sheetFaults, ...change]), sheet };
   }
   const seat_mm = seatOf(scene, holder);
-  const doubts = [...unknownFit(scene, holder).map(care), ...seatFaults(scene, holder)];
+  const doubts = [
+    ...unknownFit(scene, holder).map(care),
+    ...seatFaults(scene, holder),
+    ...wetLensFaults(scene, holder),
+  ];
   const ways = seat_mm === undefined ? [undefined] : ringsFrom(seat_mm, scene);
   const tried = ways.map((rings) => {
     const front = frontOf(scene, lens, { place, seat_mm, mounted: rings?.mounted ?? [] });
     const ringFaults = (rings?.faults ?? []).map(care);
-    const faults = [...domeFaults(front), ...cornerFaults(front), ...ringFaults, ...doubts, ...change];
+    // A frame is made for its camera, and as wide as that needs.
+    const corners = holder === "action_camera" && !front.vignetting ? [] : cornerFaults(front);
+    const room = place === "on_lens" ? portFaults(scene, front.port_clearance_mm) : [];
+    const faults = [...domeFaults(front), ...room, ...corners, ...ringFaults, ...doubts, ...change];
     return { ...base, ...weighed(faults), ...(rings ? { rings } : {}), front };
   });
   return tried.reduce((best, next) => (rankOf(next) < rankOf(best) ? next : best));

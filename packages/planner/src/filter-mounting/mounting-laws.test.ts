@@ -52,6 +52,10 @@ const sceneArbitrary: fc.Arbitrary<FilterMountingScene> = fc
       sheet_thickness_mm: length(0.02, 2),
       sheet_refractive_index: length(1.3, 1.7),
       filter_thickness_mm: length(1, 12),
+      filter_material: fc.constantFrom("glass", "resin"),
+      wet_lens: fc.constantFrom("none", "wide", "close_up"),
+      zoom_travel_mm: fc.constantFrom(0, 5, 30),
+      lens_port_gap_mm: length(0, 60),
     },
     { requiredKeys: ["port_kind", "lens_kind", "rings"] },
   )
@@ -102,6 +106,8 @@ it("answers with finite numbers, ordered estimates and no empty fields, or with 
       if (!answer) return;
       answered++;
       checkValues(answer);
+      if (answer.verdict === "fits" && answer.vignetting)
+        expect(answer.vignetting.corner_light_percent.low).toBeGreaterThanOrEqual(50);
       if (scene.holder && answer.holder !== scene.holder) {
         const asked = answer.options.find(({ holder }) => holder === scene.holder);
         expect(asked?.verdict).toBe("does_not_fit");

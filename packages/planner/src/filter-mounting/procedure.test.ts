@@ -20,6 +20,7 @@ it.each([
       "refocus",
       "sheet_set",
       "sheet_renew",
+      ...(rear_fixing === "tape" ? ["tape_renew"] : []),
     ]);
   },
 );
@@ -32,12 +33,12 @@ it("on the lens: rings first where there are any, then a picture of a wall, clea
 });
 
 it("before port or window: tethered, without bubbles, rinsed, and practised where it changes under water", () => {
-  const fixed = ["wall_test", "tether", "no_bubbles", "rinse"];
+  const fixed = ["wall_test", "tether", "no_grit", "no_bubbles", "rinse"];
   expect(steps(ACTION_CAMERA)).toEqual(fixed);
   expect(steps(COMPACT)).toEqual(fixed);
   expect(steps({ ...COMPACT, filter_thread_mm: 77, rings })).toEqual(["chain_assemble", ...fixed]);
   expect(steps({ ...COMPACT, filter_change_underwater: "flip" })).toEqual([
-    ...fixed.slice(0, 3),
+    ...fixed.slice(0, 4),
     "change_practised",
     "rinse",
   ]);

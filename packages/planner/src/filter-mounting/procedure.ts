@@ -20,6 +20,7 @@ function stepsOf({ place, changes, rings }: Judged, fixing: "slot" | "tape"): Mo
         "refocus",
         "sheet_set",
         "sheet_renew",
+        ...(fixing === "tape" ? (["tape_renew"] as const) : []),
       ];
     case "on_lens":
       return [...chained, "wall_test", "clear_of_port", "dry_land_only"];
@@ -29,6 +30,7 @@ function stepsOf({ place, changes, rings }: Judged, fixing: "slot" | "tape"): Mo
         ...chained,
         "wall_test",
         "tether",
+        "no_grit",
         "no_bubbles",
         ...(changes === "none" ? [] : (["change_practised"] as const)),
         "rinse",

@@ -137,6 +137,16 @@ export const cameraModels: readonly ModelInfo[] = [
       "Wedge, tilt and cockle of the sheet are not modelled, nor blur at the edge of wide cones of light.",
   },
   {
+    id: "gap_and_weight",
+    what: "Ghosts between filter and window, and a filter's weight in water",
+    kind: "formula",
+    source:
+      "Fresnel's equations and Archimedes' principle of any textbook, exact; densities of glass, acrylic and aluminium from data sheets and handbooks, from memory",
+    domain: "Uncoated surfaces that face each other; a disc in an aluminium rim, in sea water",
+    known_weaknesses:
+      "Coatings make ghosts fainter. How thick glass and rim are is taken from a few filters.",
+  },
+  {
     id: "mounting_practice",
     what: "Where filters go, and how they are cut, fixed and cared for",
     kind: "assumption",

@@ -38,6 +38,10 @@ export interface FilterMountingFigures {
   clear_diameter_needed_mm?: Estimate;
   /** Gap between the filter's or a ring's rim and the dome, with the entrance pupil in its centre; present on a lens behind a dome of known radius. */
   dome_clearance_mm?: Estimate;
+  /** Room left before the port with the zoom at its longest; present on a lens where the gap before the port is known. */
+  port_clearance_mm?: number;
+  /** Of filter and rim, without rings or holder; present in front of the lens where its size is known. */
+  filter_weight_in_water_g?: Estimate;
   /** Present where the filter goes behind the lens. */
   rear_sheet?: RearSheet;
 }

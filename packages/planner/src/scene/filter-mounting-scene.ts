@@ -15,6 +15,11 @@ export type FilterHolder =
   | "rear_sheet"
   | "action_camera";
 
+/** A lens on the outside of the port, in the water. */
+export type WetLens = "none" | "wide" | "close_up";
+
+export type FilterMaterial = "glass" | "resin";
+
 /** A step ring that someone owns. */
 export interface StepRing {
   /** The caller's own, different for each ring. */
@@ -39,6 +44,11 @@ export interface FilterMountingScene {
   /** Full field over the diagonal, in air. */
   field_of_view_deg?: number;
   f_number: number;
+  wet_lens: WetLens;
+  /** How far the front of the lens moves forward from the setting that is described to its longest one. */
+  zoom_travel_mm: number;
+  /** Free room between the lens's front rim and the port, at the setting that is described. */
+  lens_port_gap_mm?: number;
   /** Whether the lens comes off the camera, so that something can be put behind it. */
   lens_interchangeable: boolean;
   /** Filter thread of the lens; absent where it has none. */
@@ -56,6 +66,7 @@ export interface FilterMountingScene {
   /** Clear diameter of the filter, for those without a thread, or where it is known. */
   filter_clear_diameter_mm?: number;
   filter_thickness_mm: number;
+  filter_material: FilterMaterial;
   /** From the front rim of the lens, or from an action camera's window, back to the entrance pupil; assumed when absent. */
   entrance_pupil_distance_mm?: number;
   rings: StepRing[];

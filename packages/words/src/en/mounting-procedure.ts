@@ -14,6 +14,8 @@ export const mountingProcedure: Texts<MountingSteps, string> = {
     "Keep the sheet with the glass filter of the same density, so that the set stays together.",
   sheet_renew: () =>
     "Inspect the sheet before each trip, and replace it when it is scratched, faded or curled.",
+  tape_renew: () =>
+    "Put on new tape for every trip, and take off what the old one leaves: warmth and damp loosen it.",
   dry_land_only: () => "Change it on dry land only, away from sand and spray.",
   chain_assemble: () =>
     "Screw the rings on by hand in the order given, without force; a trace of silicone grease keeps them from seizing.",
@@ -21,6 +23,7 @@ export const mountingProcedure: Texts<MountingSteps, string> = {
     "Take a picture of a white wall at the widest setting and the smallest aperture, and look at the corners.",
   clear_of_port: () =>
     "Slide the lens slowly into the housing, and check that nothing touches the port before you close it.",
+  no_grit: () => "Rinse filter and window before you put the filter on: sand between them scratches both.",
   no_bubbles: () =>
     "Once in the water, take the filter off or tilt it to let out the air between it and the window.",
   tether: () => "Tie the filter on with a short line so that you cannot lose it.",

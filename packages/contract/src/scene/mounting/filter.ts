@@ -2,7 +2,7 @@ import { z } from "zod/v3";
 import { choice, list, text } from "../../field/choice.js";
 import { quantity } from "../../field/quantity.js";
 import { FilterChange } from "../lens-filter.js";
-import { filterHolders, rearFixings } from "../values.js";
+import { filterHolders, filterMaterials, rearFixings } from "../values.js";
 import { mountingDefaults } from "./defaults.js";
 import { thread } from "./lens.js";
 
@@ -17,6 +17,10 @@ export const RearFixing = z
   .describe(
     "How a sheet stays behind the lens: it slides into a `slot`, or is held by `tape` around the opening.",
   );
+
+export const FilterMaterial = z
+  .enum(filterMaterials)
+  .describe("What the clear part of a filter is made of: `glass`, or `resin` (acrylic and the like).");
 
 export const StepRing = z
   .object({
@@ -94,6 +98,11 @@ export const mountedFilterFields = {
     max: 30,
     example: 5,
     default: mountingDefaults.filter_thickness_mm,
+  }),
+  filter_material: choice(FilterMaterial, {
+    description: "What the filter is made of, which decides what it weighs.",
+    example: "resin",
+    default: mountingDefaults.filter_material,
   }),
   filter_change_underwater: choice(FilterChange, {
     description: "How you want to change the filter under water, if at all.",

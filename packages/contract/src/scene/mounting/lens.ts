@@ -1,7 +1,7 @@
 import { z } from "zod/v3";
 import { choice, flag } from "../../field/choice.js";
 import { quantity } from "../../field/quantity.js";
-import { lensKinds, portKinds } from "../values.js";
+import { lensKinds, portKinds, wetLenses } from "../values.js";
 import { mountingDefaults } from "./defaults.js";
 
 export const PortKind = z
@@ -14,6 +14,12 @@ export const LensKind = z
   .enum(lensKinds)
   .describe(
     "How a lens draws: `wide` and `standard` keep straight lines straight, a `fisheye` does not. Lenses of standard view have their entrance pupil farther in than wide ones.",
+  );
+
+export const WetLens = z
+  .enum(wetLenses)
+  .describe(
+    "A lens on the outside of the port, in the water: a `wide` one for a wider view, a `close_up` one for small things, or `none`.",
   );
 
 export const thread = { unit: "mm", min: 20, max: 150 } as const;
@@ -88,6 +94,28 @@ export const lensFields = {
     min: 20,
     max: 400,
     example: 84,
+  }),
+  wet_lens: choice(WetLens, {
+    description: "What lens is on the outside of the port. Not with a dome.",
+    example: "wide",
+    default: mountingDefaults.wet_lens,
+  }),
+  zoom_travel_mm: quantity({
+    description:
+      "How far the front of the lens moves forward from the setting that is described to its longest one: 0 for a fixed focal length, and for a zoom that keeps its length.",
+    unit: "mm",
+    min: 0,
+    max: 200,
+    example: 12,
+    default: mountingDefaults.zoom_travel_mm,
+  }),
+  lens_port_gap_mm: quantity({
+    description:
+      "Free room between the front rim of the lens and the port's glass, at the setting that is described. Not known when left out.",
+    unit: "mm",
+    min: 0,
+    max: 300,
+    example: 14,
   }),
   entrance_pupil_distance_mm: quantity({
     description:

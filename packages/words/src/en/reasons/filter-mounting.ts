@@ -31,6 +31,25 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
     `With the entrance pupil in the dome's centre, rim and dome would overlap by ${shown(-p.clearance_mm)} mm: there is no room for this filter behind this dome.`,
   mount_near_dome: (p) =>
     `Only about ${shown(p.clearance_mm)} mm stay free between rim and dome: try it slowly by hand before the housing is closed.`,
+  mount_hits_port: (p) =>
+    `With the zoom at its longest the filter's rim would stand ${shown(-p.clearance_mm, 1)} mm into the port: there is no room for it on this lens.`,
+  mount_near_port: (p) =>
+    `Only ${shown(p.clearance_mm, 1)} mm stay free before the port with the zoom at its longest: try it slowly by hand before you close the housing.`,
+  mount_zoom_room_unknown: (p) =>
+    `The lens grows by ${shown(p.travel_mm, 1)} mm as it zooms. Whether the filter then touches the port, only \`lens_port_gap_mm\` or a try by hand can tell.`,
+  mount_wet_lens_in_the_way: (p) =>
+    `The ${WET_LENSES[p.wet_lens]} sits on the port where this holder would go. Take one of the two.`,
+  mount_wet_lens_stacked: (p) =>
+    p.wet_lens === "wide"
+      ? `Between port and wide wet lens, the filter moves that lens ${shown(p.thickness_mm, 1)} mm away from the port, which darkens the corners and takes from its sharpness. Try it with a picture of a wall, in water.`
+      : `Screw the filter onto the port first and the close-up lens onto the filter. It moves that lens ${shown(p.thickness_mm, 1)} mm forward: check that the threads hold the weight of both.`,
+  wet_lens_not_on_dome: () => "A wet lens belongs on a flat port: this takes the dome to be used without it.",
+  ghosts_inside: (p) =>
+    `Filter and lens mirror bright lights between them, at least ${shown(p.in_air_stops)} stops fainter: a ghost may show of the sun or of a light in the picture. A coated filter makes it fainter.`,
+  ghosts_outside: (p) =>
+    `With water between filter and window, ghosts of bright lights are ${shown(p.in_water_stops)} stops fainter and do not show. With air in between they are only ${shown(p.in_air_stops)} stops fainter.`,
+  filter_weighs: (p) =>
+    `A filter of this size in ${MATERIALS[p.material]} weighs about ${shown(p.weight_g)} g in the water, without its holder.`,
   mount_not_before_dome: () =>
     "A flat filter does not sit on a dome, and one wide enough for its view would be huge. With a dome, the filter goes inside.",
   mount_port_without_thread: () =>
@@ -121,6 +140,10 @@ const PUPIL_ASSUMED_FROM: Readonly<Record<PupilBasis, string>> = {
   sensor: "guessed from the size of the picture on the sensor",
   window: "close behind the window, as in small cameras",
 };
+
+const WET_LENSES = { wide: "wide wet lens", close_up: "close-up wet lens" } as const;
+
+const MATERIALS = { glass: "glass", resin: "resin" } as const;
 
 const CHANGES = { flip: "swinging it on a hinge", clip_on: "taking it off and clipping it on" } as const;
 
