@@ -141,7 +141,7 @@ export const CLASSIFIED: Classified = {
     mount_near_port: NOTHING,
     mount_zoom_room_unknown: NOTHING,
     mount_wet_lens_in_the_way: NOTHING,
-    mount_wet_lens_stacked: ["filter_in_water"],
+    mount_wet_lens_stacked: NOTHING,
     wet_lens_not_on_dome: NOTHING,
     ghosts_inside: NOTHING,
     ghosts_outside: NOTHING,

@@ -213,7 +213,7 @@ describe("what goes with it", () => {
     expect(sheet).not.toHaveProperty("ring_chain");
     expect(sheet.sources).toEqual(["ports", "rear_sheet", "mounting_practice"]);
     const clip = filterMounting({ ...COMPACT, filter_change_underwater: "clip_on" });
-    expect(clip.sources).toEqual(["ports", "vignetting", "mounting_practice"]);
+    expect(clip.sources).toEqual(["ports", "vignetting", "gap_and_weight", "mounting_practice"]);
   });
 
   it("is what to beware of: what is changed on land alone, practised, or lets dust in, and a flat port's edges", () => {
