@@ -1278,6 +1278,14 @@ export type FilterMountingAnswer = {
      */
     dome_clearance_mm?: ClearanceEstimate | undefined;
     /**
+     * Room left between the rim of filter or ring and the port, with the zoom at its longest; negative where they would touch. Present on a lens with `lens_port_gap_mm`. -10000 to 300 mm.
+     */
+    port_clearance_mm?: number | undefined;
+    /**
+     * What the filter weighs in sea water, with an aluminium rim and without rings or holder; present for a filter in front of the lens whose size is known.
+     */
+    filter_weight_in_water_g?: WeightEstimate | undefined;
+    /**
      * The sheet behind the lens; present where the filter goes there.
      */
     rear_sheet?: RearSheet | undefined;
@@ -2244,6 +2252,18 @@ export type MountingSceneFields = {
      */
     port_outer_diameter_mm?: number | undefined;
     /**
+     * What lens is on the outside of the port. Not with a dome. Default `none`.
+     */
+    wet_lens?: 'none' | 'wide' | 'close_up' | undefined;
+    /**
+     * How far the front of the lens moves forward from the setting that is described to its longest one: 0 for a fixed focal length, and for a zoom that keeps its length. 0 to 200 mm. Default 0 mm.
+     */
+    zoom_travel_mm?: number | undefined;
+    /**
+     * Free room between the front rim of the lens and the port's glass, at the setting that is described. Not known when left out. 0 to 300 mm.
+     */
+    lens_port_gap_mm?: number | undefined;
+    /**
      * How far inside the lens has its entrance pupil, counted from the lens's front rim, or from the window of a camera with `port_kind` `none`. Assumed when left out; the answer says what. 0.5 to 200 mm.
      */
     entrance_pupil_distance_mm?: number | undefined;
@@ -2267,6 +2287,10 @@ export type MountingSceneFields = {
      * How far the filter's front rim stands out in front of what it is screwed into. 0.5 to 30 mm. Default 5 mm.
      */
     filter_thickness_mm?: number | undefined;
+    /**
+     * What the filter is made of, which decides what it weighs. Default `glass`.
+     */
+    filter_material?: 'glass' | 'resin' | undefined;
     /**
      * How you want to change the filter under water, if at all. Default `none`.
      */
@@ -3489,6 +3513,18 @@ export type ResolvedMountingScene = {
      */
     port_outer_diameter_mm?: number | undefined;
     /**
+     * What lens is on the outside of the port. Not with a dome. Default `none`.
+     */
+    wet_lens: 'none' | 'wide' | 'close_up';
+    /**
+     * How far the front of the lens moves forward from the setting that is described to its longest one: 0 for a fixed focal length, and for a zoom that keeps its length. 0 to 200 mm. Default 0 mm.
+     */
+    zoom_travel_mm: number;
+    /**
+     * Free room between the front rim of the lens and the port's glass, at the setting that is described. Not known when left out. 0 to 300 mm.
+     */
+    lens_port_gap_mm?: number | undefined;
+    /**
      * How far inside the lens has its entrance pupil, counted from the lens's front rim, or from the window of a camera with `port_kind` `none`. Assumed when left out; the answer says what. 0.5 to 200 mm.
      */
     entrance_pupil_distance_mm?: number | undefined;
@@ -3512,6 +3548,10 @@ export type ResolvedMountingScene = {
      * How far the filter's front rim stands out in front of what it is screwed into. 0.5 to 30 mm. Default 5 mm.
      */
     filter_thickness_mm: number;
+    /**
+     * What the filter is made of, which decides what it weighs. Default `glass`.
+     */
+    filter_material: 'glass' | 'resin';
     /**
      * How you want to change the filter under water, if at all. Default `none`.
      */
@@ -4834,6 +4874,24 @@ export type WayToPay = {
  * Something that makes up for lost light, or cuts an excess of it.
  */
 export type WayToPayKind = 'iso' | 'aperture' | 'shutter' | 'lamp' | 'higher_sun' | 'shallower' | 'filter_off' | 'neutral_density';
+
+/**
+ * Weight, as percentiles of what it may be.
+ */
+export type WeightEstimate = {
+    /**
+     * 10th percentile. 0 to 10000 g.
+     */
+    low: number;
+    /**
+     * 50th percentile. 0 to 10000 g.
+     */
+    likely: number;
+    /**
+     * 90th percentile. 0 to 10000 g.
+     */
+    high: number;
+};
 
 /**
  * How to set a white balance, whether the camera can, and at which depths to set it again.

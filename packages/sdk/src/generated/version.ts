@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "25220c3c20ebe3d42b31c2faf8f47d31b5dd82aba2d7aa5cf76d77676481c5f5";
+export const descriptionHash = "4d9f21b62f2415037377c0102ede697bab06438ae6d730e6d3cdba6af737b425";
