@@ -27,8 +27,9 @@ export default defineConfig({
         },
       },
     ],
-    // Laws are tried on many scenes: on a busy machine the usual five seconds are not enough.
-    testTimeout: 30_000,
+    // Laws are tried on many scenes, and services started: a busy machine takes its time. Nothing is meant to reach these limits.
+    testTimeout: 120_000,
+    hookTimeout: 120_000,
     reporters: ["default", new CountReporter()],
     coverage: {
       provider: "v8",

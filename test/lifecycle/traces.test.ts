@@ -43,13 +43,13 @@ describe("traces", () => {
     );
     expect(await stop()).toBeGreaterThan(0);
     expect(receiver.spans.map(({ name }) => name)).toContain("POST /v1/attenuation");
-  }, 30_000);
+  });
 
   it("are not loaded where no endpoint is given", async () => {
     const stop = await startCounting({});
     expect((await ask(service?.port ?? 0, "/v1/models")).status).toBe(200);
     expect(await stop()).toBe(0);
-  }, 30_000);
+  });
 
   it("that nobody takes cost no answer, and the process ends within its grace", async () => {
     receiver = await receive(0);
@@ -59,5 +59,5 @@ describe("traces", () => {
     const asked = performance.now();
     await stop();
     expect(performance.now() - asked).toBeLessThan(9000);
-  }, 30_000);
+  });
 });

@@ -66,7 +66,7 @@ it("there are calculations and reference data to hold to this", () => {
   expect(references).toEqual(["waterTypes", "filterKinds", "models"]);
 });
 
-describe.each(calculations)("%s", { timeout: 30_000 }, (name) => {
+describe.each(calculations)("%s", (name) => {
   it.each(Object.entries(asked(name)))(
     "answers %s as a POST does, online and offline",
     async (_name, scene) => {

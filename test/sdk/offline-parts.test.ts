@@ -29,7 +29,7 @@ beforeAll(async () => {
   baseUrl = await app.listen({ host: "127.0.0.1", port: 0 });
   folder = mkdtempSync(join(tmpdir(), "parts-"));
   await layPackage(folder);
-}, 60_000);
+});
 afterAll(async () => {
   await app.close();
   rmSync(folder, { recursive: true });
@@ -79,7 +79,7 @@ async function served(name: string, scene?: object): Promise<string> {
   return (await fetch(baseUrl + pathOf(name), scene === undefined ? {} : post)).text();
 }
 
-describe.each(methodsOf(whole.calculations))("%s alone", { timeout: 60_000 }, (name) => {
+describe.each(methodsOf(whole.calculations))("%s alone", (name) => {
   let calculate: Calculate;
   beforeAll(async () => {
     calculate = await alone("calculations", name);

@@ -24,7 +24,7 @@ beforeAll(async () => {
     join(project, "package.json"),
     JSON.stringify({ name: "shop", private: true, type: "module" }),
   );
-}, 60_000);
+});
 afterAll(() => {
   service.process.kill("SIGKILL");
   rmSync(project, { recursive: true });

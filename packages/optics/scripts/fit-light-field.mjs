@@ -1,7 +1,7 @@
 // Fits the constants of src/imaging/light-field.ts to photon tracing, and prints them with what is left of the differences.
 // Run after a build: node packages/optics/scripts/fit-light-field.mjs (about two minutes)
-import { FIELD_CONSTANTS, levelRadiance, lightField } from "#model/imaging/light-field";
-import { traceSea } from "#model/imaging/radiance.test-support";
+import { FIELD_CONSTANTS, lightField, openWaterRadiance } from "#model/imaging/light-field";
+import { TILTS_DEG, traceSea } from "#model/imaging/radiance.test-support";
 import { refractedAngle_deg } from "#model/surface/snell-fresnel";
 import { kirkKd } from "#model/water/kirk-1984";
 import { fitted, rms } from "./fit.mjs";
@@ -92,17 +92,31 @@ const squares = {
       const field = lightField(geometry, coefficients, k);
       return AZIMUTHS_DEG.map((azimuth, n) => {
         const cos = Math.cos((azimuth * Math.PI) / 180);
-        const ours = levelRadiance(field, coefficients, cos, k);
-        const scale = Math.sqrt(Math.max(1e-9, levelRadiance(field, coefficients, undefined, k)));
+        const ours = openWaterRadiance(field, coefficients, { cosFromSun: cos }, k);
+        const scale = Math.sqrt(Math.max(1e-9, openWaterRadiance(field, coefficients, {}, k)));
         return (2 * (Math.sqrt(ours) - Math.sqrt(traced.level[n]))) / scale;
       });
     }),
+  // Against level, where particles send back enough for the bands to be more than noise.
+  tilt: (k) =>
+    points
+      .filter(({ coefficients }) => coefficients.particles_per_m + 10 * coefficients.molecules_per_m >= 0.5)
+      .flatMap(({ geometry, coefficients, traced }) => {
+        const field = lightField(geometry, coefficients, k);
+        const at = (tilt_deg) =>
+          openWaterRadiance(field, coefficients, { upSine: Math.sin((tilt_deg * Math.PI) / 180) }, k);
+        const level = traced.tilted[TILTS_DEG.indexOf(0)];
+        return TILTS_DEG.map((tilt_deg, n) => [tilt_deg, n])
+          .filter(([tilt_deg]) => tilt_deg !== 0 && tilt_deg <= 30)
+          .map(([tilt_deg, n]) => Math.log(at(tilt_deg) / at(0)) - Math.log(traced.tilted[n] / level));
+      }),
 };
 let k = FIELD_CONSTANTS;
 k = fitted(k, ["scalarChange"], squares.scalar);
 k = fitted(k, ["uprightChange", "uprightFar", "uprightBack"], squares.upright);
 k = fitted(k, ["netFade", "netOnset", "netExtraPath"], squares.net);
 k = fitted(k, ["levelParticles", "levelMolecules", "levelTowards"], squares.level);
+k = fitted(k, ["upTowards"], squares.tilt);
 for (const [name, value] of Object.entries(k)) console.log(`${name}: ${Number(value.toPrecision(3))},`);
 for (const [name, misses] of Object.entries(squares)) {
   const all = misses(k);

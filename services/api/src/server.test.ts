@@ -55,7 +55,7 @@ describe("the process", () => {
     const [code, signal] = await once(service.process, "exit");
     expect({ code, signal }).toEqual({ code: 0, signal: null });
     expect(service.err()).toContain("stopping");
-  }, 20_000);
+  });
 
   it.each([
     [{ PORT: "eighty" }, 'PORT is "eighty", but must be a whole number from 0 to 65535.'],
@@ -79,14 +79,10 @@ describe("the process", () => {
       { QUIZ_KEYS: `2026-05:${"00ff1e2d3c4b5a69".repeat(4)}` },
       false,
     ],
-  ])(
-    "%s",
-    async (_what, environment, isSaid) => {
-      const service = start({ PORT: "0", ...environment });
-      // The log's lines wait for each other a moment; this one comes after the other.
-      await until(service.err, /("msg":"listening")/);
-      expect(service.err().includes("papers are sealed with a key of this process")).toBe(isSaid);
-    },
-    20_000,
-  );
+  ])("%s", async (_what, environment, isSaid) => {
+    const service = start({ PORT: "0", ...environment });
+    // The log's lines wait for each other a moment; this one comes after the other.
+    await until(service.err, /("msg":"listening")/);
+    expect(service.err().includes("papers are sealed with a key of this process")).toBe(isSaid);
+  });
 });

@@ -28,7 +28,7 @@ export const viewFields = {
   }),
   camera_tilt_deg: quantity({
     description:
-      "How far the camera looks up (above 0) or down (below 0). Subject and card, where they face the camera, tilt with it; open water is taken at eye level.",
+      "How far the camera looks up (above 0) or down (below 0). Subject and card, where they face the camera, tilt with it, and open water is as bright as it is where the camera looks, up to 35 degrees up.",
     unit: "deg",
     min: -90,
     max: 90,

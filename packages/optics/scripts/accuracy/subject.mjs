@@ -3,7 +3,7 @@ import { illuminance_lx } from "#model/colour/observer";
 import { daylightFromTable } from "#model/daylight/daylight-table";
 import { ev100FromDome } from "#model/exposure/iso-2720";
 import { lightAtDepth } from "#model/imaging/light-at-depth";
-import { levelRadiance, lightField } from "#model/imaging/light-field";
+import { lightField, openWaterRadiance } from "#model/imaging/light-field";
 import { portTransmittance } from "#model/imaging/port-transmittance";
 import { traceSea } from "#model/imaging/radiance.test-support";
 import { floorLight } from "#model/imaging/sea-floor";
@@ -122,7 +122,7 @@ export function subjectSection() {
       where,
     }));
   const openWater = deep.map(({ layer, field, at, where }) => ({
-    ours: levelRadiance(field, at),
+    ours: openWaterRadiance(field, at),
     published: layer.level.reduce((sum, value, n) => sum + value * (n % 4 === 0 ? 1 : 2), 0) / 8,
     where,
   }));

@@ -2,7 +2,13 @@
 import { GRID_SIZE, type Spectrum } from "../spectrum/grid.js";
 import { PURE_WATER_SCATTERING_PER_M } from "../water/pure-water.js";
 import type { WaterOptics } from "../water/water-optics.js";
-import { type Coefficients, type FieldGeometry, levelRadiance, lightField } from "./light-field.js";
+import {
+  type Coefficients,
+  type FieldGeometry,
+  lightField,
+  openWaterRadiance,
+  type Sight,
+} from "./light-field.js";
 import { type FloorLight, floorLight } from "./sea-floor.js";
 import { type Axis, cardLight, domeLight } from "./subject-light.js";
 
@@ -12,10 +18,8 @@ export interface Floor {
   depth_m: number;
 }
 
-export interface Look {
+export interface Look extends Sight {
   axis: Axis;
-  /** Cosine of the angle, seen from above, between where the camera looks and the sun; the mean over directions when left out. */
-  cosFromSun?: number;
   /** Deep water when left out. */
   floor?: Floor;
 }
@@ -26,7 +30,7 @@ export interface LightAtDepth {
   subject: Spectrum;
   /** On a flat card across the axis to the camera. */
   card: Spectrum;
-  /** Of open water at eye level, as radiance times pi. */
+  /** Of open water where the camera looks, as radiance times pi. */
   openWater: Spectrum;
   /** On a level surface that faces up: 1 in deep water, more over a pale floor. */
   downwelling: Spectrum;
@@ -45,7 +49,7 @@ export function lightAtDepth(
   geometry: FieldGeometry,
   { absorption_per_m, scattering_per_m }: Pick<WaterOptics, "absorption_per_m" | "scattering_per_m">,
   kd_per_m: Spectrum,
-  { axis, cosFromSun, floor }: Look,
+  { axis, floor, ...sight }: Look,
 ): LightAtDepth {
   const out: LightAtDepth = {
     subject: new Float64Array(GRID_SIZE),
@@ -80,7 +84,7 @@ export function lightAtDepth(
     const upright = below
       ? below.gain * Math.max(LEAST * field.upright, field.upright + below.upwelling / 2)
       : field.upright;
-    out.openWater[i] = levelRadiance({ ...field, upright }, at, cosFromSun);
+    out.openWater[i] = openWaterRadiance({ ...field, upright }, at, sight);
     out.downwelling[i] = below?.gain ?? 1;
   }
   return out;

@@ -1,15 +1,18 @@
 /**
  * What of the light field under water decides how a thing is lit and what stands behind it, per wavelength and relative to the
  * downwelling irradiance of deep water: scalar irradiance, net horizontal irradiance away from the sun, upwelling irradiance,
- * mean light on upright planes, and the radiance of open water at eye level.
+ * mean light on upright planes, and the radiance of open water.
  *
  * A cardioid receptor (1 + cos)/2, which is what ISO 2720 gives a dome, needs no more than scalar and vector irradiance:
  * E = (E0 - E.n)/2, exact. The scalar irradiance goes from that of the refracted sun and sky near the surface to what Gershun's
  * law gives with Kd, (1 - R) Kd/a; net horizontal irradiance is the sun's tan(w) that scattering fades; the reflectance of deep
  * water is b_b/(2 Kd) (Maritorena, Morel & Gentili 1994, Limnology and Oceanography 39, 1689). Level radiance over the mean
- * upright light is x/(a + x) with x a sum of the scattering coefficients, brighter towards the sun as exp(k cos). The
- * constants below are fitted by scripts/fit-light-field.mjs to the photon tracing beside this file: particles 0.1 to 8 and
- * molecules 0 to 0.3 times the absorption, sun 20 to 75 degrees high to overcast, down to three absorption lengths.
+ * upright light is x/(a + x) with x a sum of the scattering coefficients, brighter towards the sun as exp(k cos). Looking up
+ * by an angle e it is brighter by (a + x)/(a + x - Kd sin e), since light grows along the line of sight (Preisendorfer 1976,
+ * from memory; Mobley 1994, Light and Water, section 9), and by exp(q sin e), since particles scatter forward what comes down; dimmer
+ * looking down likewise. The constants below are fitted by scripts/fit-light-field.mjs to the photon tracing beside this file:
+ * particles 0.1 to 8 and molecules 0 to 0.3 times the absorption, sun 20 to 75 degrees high to overcast, down to three absorption
+ * lengths, looking 60 degrees down to 30 up.
  */
 import { asymptoticUprightFractionFast, SKY_FRACTION } from "./upright-fraction.js";
 
@@ -35,6 +38,8 @@ export interface FieldConstants {
   levelMolecules: number;
   /** How much brighter open water is towards the sun, times net horizontal irradiance and the particles' part of x. */
   levelTowards: number;
+  /** How much brighter open water is above, times the particles' part of x. */
+  upTowards: number;
 }
 
 /** Printed by scripts/fit-light-field.mjs. */
@@ -49,6 +54,7 @@ export const FIELD_CONSTANTS: FieldConstants = {
   levelParticles: 0.151,
   levelMolecules: 1.58,
   levelTowards: 1.29,
+  upTowards: 0.914,
 };
 
 /** The sun and sky just below the surface, and how deep it is. */
@@ -83,6 +89,9 @@ export interface LightField {
 
 /** Downwelling over scalar irradiance of an even sky below the surface; 0.84 in the tracing, 0.83 to 0.86 (Gordon 1989, from memory). */
 const SKY_MU = 0.84;
+
+/** Made-up waters may dim more with depth than along a way through them. */
+const LEAST_ALONG = 0.2;
 
 /** Of deep water: far above any natural one. */
 const MOST_REFLECTANCE = 0.5;
@@ -136,20 +145,31 @@ function besselI0(x: number): number {
   return sum;
 }
 
-/**
- * Radiance of open water at eye level, as that of a white upright surface would be in the downwelling irradiance: pi L / Ed.
- * @param cosFromSun cosine of the angle, seen from above, between where the camera looks and the sun; undefined for the mean
- */
-export function levelRadiance(
+/** Where a camera looks at open water. */
+export interface Sight {
+  /** Cosine of the angle, seen from above, between where it looks and the sun; the mean over directions when left out. */
+  cosFromSun?: number;
+  /** Sine of the angle by which it looks up, below 0 when it looks down; level when left out. */
+  upSine?: number;
+}
+
+/** Looking up by more than this one sees through the surface: open water is taken as it is there. */
+export const MOST_UP_SINE = Math.sin(35 * RADIAN);
+
+/** Radiance of open water, as that of a white upright surface would be in the downwelling irradiance: pi L / Ed. */
+export function openWaterRadiance(
   field: LightField,
-  { absorption_per_m: a, particles_per_m, molecules_per_m }: Coefficients,
-  cosFromSun?: number,
+  { absorption_per_m: a, particles_per_m, molecules_per_m, kd_per_m }: Coefficients,
+  { cosFromSun, upSine = 0 }: Sight = {},
   k: FieldConstants = FIELD_CONSTANTS,
 ): number {
   const particles = k.levelParticles * particles_per_m;
   const x = particles + k.levelMolecules * molecules_per_m;
-  const mean = (field.upright * x) / (a + x);
+  if (x === 0) return 0;
+  const up = Math.min(MOST_UP_SINE, upSine);
+  const along = (a + x) / Math.max(LEAST_ALONG * (a + x), a + x - kd_per_m * up);
+  const mean = ((field.upright * x) / (a + x)) * along * Math.exp((k.upTowards * up * particles) / x);
   if (cosFromSun === undefined) return mean;
-  const lean = (k.levelTowards * field.net * particles) / x;
+  const lean = (k.levelTowards * field.net * particles * Math.sqrt(1 - up * up)) / x;
   return (mean * Math.exp(lean * cosFromSun)) / besselI0(lean);
 }

@@ -33,12 +33,24 @@ export interface Layer {
   netTowards: number;
   /** Level radiance times pi, within 10 degrees of level, when looking 0, 45 ... 180 degrees away from the sun. */
   level: number[];
+  /**
+   * Radiance times pi when looking up (above 0) or down, within 5 degrees of each of `TILTS_DEG`, mean over all directions seen from
+   * above.
+   */
+  tilted: number[];
   /** Not relative: downwelling light, for its attenuation. */
   downwelling: number;
 }
 
 const AZIMUTHS_DEG = [0, 45, 90, 135, 180];
+/** How far up the camera looks, degrees. Light that it meets goes down by as much. */
+export const TILTS_DEG = [-60, -45, -30, -15, 0, 15, 30, 40];
+const TILT_HALF_DEG = 5;
 const RADIAN = Math.PI / 180;
+const TILT_BANDS = TILTS_DEG.map((tilt) => ({
+  from: Math.sin((tilt - TILT_HALF_DEG) * RADIAN),
+  to: Math.sin((tilt + TILT_HALF_DEG) * RADIAN),
+}));
 const LAYERS = 16;
 /** Sine of the half-height of the band that counts as level. */
 const LEVEL_SINE = Math.sin(10 * RADIAN);
@@ -71,6 +83,7 @@ export function traceSea(sea: Sea, toAbsorptionDepth: number, photons: number, s
     net: 0,
     at: [0, 0, 0, 0, 0],
     level: [0, 0, 0, 0, 0],
+    tilted: TILTS_DEG.map(() => 0),
   }));
   const facing = AZIMUTHS_DEG.map((azimuth) => ({
     x: Math.cos(azimuth * RADIAN),
@@ -90,6 +103,8 @@ export function traceSea(sea: Sea, toAbsorptionDepth: number, photons: number, s
       const fromSun = Math.acos(Math.max(-1, Math.min(1, x / Math.hypot(x, y)))) / RADIAN;
       sum.level[Math.round(fromSun / 45)] += path;
     }
+    for (let k = 0; k < TILT_BANDS.length; k++)
+      if (z > TILT_BANDS[k].from && z < TILT_BANDS[k].to) sum.tilted[k] += path;
     for (let k = 0; k < facing.length; k++)
       sum.at[k] += path * Math.max(0, x * facing[k].x + y * facing[k].y);
   };
@@ -165,7 +180,7 @@ export function traceSea(sea: Sea, toAbsorptionDepth: number, photons: number, s
       turn();
     }
   }
-  return sums.map(({ down, up, scalar, mean, net, at, level }, n) => ({
+  return sums.map(({ down, up, scalar, mean, net, at, level, tilted }, n) => ({
     absorptionDepth: ((n + 0.5) * toAbsorptionDepth) / LAYERS,
     upwelling: up / down,
     meanCosine: (down - up) / scalar,
@@ -173,6 +188,11 @@ export function traceSea(sea: Sea, toAbsorptionDepth: number, photons: number, s
     uprightAt: at.map((value) => value / down),
     netTowards: net / down,
     level: level.map((value, bin) => (Math.PI * value) / down / levelSolidAngle(bin)),
+    // A band of sines has a solid angle of 2 pi times its height.
+    tilted: tilted.map(
+      (value, band) =>
+        (Math.PI * value) / down / (2 * Math.PI * (TILT_BANDS[band].to - TILT_BANDS[band].from)),
+    ),
     downwelling: down / photons,
   }));
 }

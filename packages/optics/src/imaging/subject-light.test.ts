@@ -1,8 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { refractedAngle_deg } from "../surface/snell-fresnel.js";
 import { kirkKd } from "../water/kirk-1984.js";
-import { type Coefficients, type FieldGeometry, levelRadiance, lightField } from "./light-field.js";
-import { type Layer, type Sea, traceSea } from "./radiance.test-support.js";
+import { type Coefficients, type FieldGeometry, lightField, openWaterRadiance } from "./light-field.js";
+import { type Layer, type Sea, TILTS_DEG, traceSea } from "./radiance.test-support.js";
 import { cardLight, domeLight } from "./subject-light.js";
 
 const PHOTONS = 12_000;
@@ -136,7 +136,7 @@ describe("open water at eye level, against photon tracing", () => {
     const off = points.map(({ layer, field, coefficients }) => {
       // Straight towards and away from the sun stand for an eighth of the circle each, the others for a quarter.
       const traced = layer.level.reduce((sum, v, n) => sum + v * (n % 4 === 0 ? 1 : 2), 0) / 8;
-      return levelRadiance(field, coefficients) / traced - 1;
+      return openWaterRadiance(field, coefficients) / traced - 1;
     });
     // Few photons pass level: the tracing itself scatters by some 10 %.
     expect(rms(off)).toBeLessThan(0.3);
@@ -150,7 +150,39 @@ describe("open water at eye level, against photon tracing", () => {
       const behind = domeLight(field, { cosToSun: 1, upSine: 0 });
       expect(behind).toBeGreaterThan(domeLight(field, { cosToSun: -1, upSine: 0 }));
       // The camera then looks away from the sun.
-      expect(levelRadiance(field, coefficients, -1)).toBeLessThan(levelRadiance(field, coefficients, 1));
+      const looking = (cosFromSun: number) => openWaterRadiance(field, coefficients, { cosFromSun });
+      expect(looking(-1)).toBeLessThan(looking(1));
+    }
+  });
+});
+
+describe("open water above and below, against photon tracing", () => {
+  it.each([-60, -45, -30, -15, 15, 30])(
+    "looking %d degrees up, over level: within a third of a stop",
+    (tilt_deg) => {
+      const off = points
+        .filter(({ coefficients }) => coefficients.particles_per_m >= 0.5)
+        .map(({ layer, field, coefficients }) => {
+          const upSine = Math.sin((tilt_deg * Math.PI) / 180);
+          const ours =
+            openWaterRadiance(field, coefficients, { upSine }) / openWaterRadiance(field, coefficients);
+          const traced = layer.tilted[TILTS_DEG.indexOf(tilt_deg)] / layer.tilted[TILTS_DEG.indexOf(0)];
+          return Math.log2(ours / traced);
+        });
+      expect(off.length).toBeGreaterThan(5);
+      const mean = off.reduce((sum, v) => sum + v, 0) / off.length;
+      expect(Math.abs(mean)).toBeLessThan(1 / 3);
+    },
+  );
+
+  it("brightens all the way up, and nowhere more than light that grows along a way without loss", () => {
+    for (const { field, coefficients } of points) {
+      const at = (upSine: number) => openWaterRadiance(field, coefficients, { upSine });
+      const all = [-1, -0.5, 0, 0.25, 0.5].map(at);
+      expect(all).toEqual([...all].sort((a, b) => a - b));
+      // Through the surface one sees something else: the steepest water stands for it.
+      expect(at(1)).toBe(at(0.6));
+      expect(Number.isFinite(at(1))).toBe(true);
     }
   });
 });

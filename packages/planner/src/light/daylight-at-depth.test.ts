@@ -66,6 +66,15 @@ describe("daylight on the subject", () => {
     }
   });
 
+  it("in open water is more above than level, and less below", () => {
+    const [up, level, down] = [30, 0, -30].map((camera_tilt_deg) =>
+      lux(openWaterAt, { ...behind, camera_tilt_deg }),
+    );
+    // Preisendorfer's law alone, without what particles scatter forward, in water whose attenuation with depth is a third of its beam's.
+    expect(up / level).toBeGreaterThan(1.2);
+    expect(down / level).toBeLessThan(0.87);
+  });
+
   it("is more over a floor, the more the paler and the nearer it is, and reaches a level card from below only by the surface", () => {
     for (const at of [subjectDaylightAt, cardDaylightAt, openWaterAt]) {
       const deep = lux(at, behind);

@@ -8,7 +8,7 @@ import {
   type Spectrum,
   scale,
 } from "@sunfathom/optics";
-import { AXIS_UP, axisToCamera, axisToSun, cosBehindCamera } from "./facing.js";
+import { AXIS_UP, axisToCamera, axisToSun, cosBehindCamera, lookingUpSine } from "./facing.js";
 import { scaledFloor } from "./sea-floor.js";
 import type { Sun } from "./sun.js";
 import { DARK, downwellingAt, type Underwater } from "./underwater.js";
@@ -32,6 +32,7 @@ function lookOf({ scene, floor, nuisance }: Underwater, sun: Sun): Look {
   return {
     axis,
     cosFromSun: -cosToSun,
+    upSine: lookingUpSine(scene),
     ...(floor ? { floor: floorScale === 1 ? floor : scaledFloor(floor, floorScale) } : {}),
   };
 }
@@ -66,7 +67,7 @@ export const cardDaylightAt = (world: Underwater, depth_m: number): Spectrum =>
     world.nuisance.uprightScale,
   );
 
-/** Light of open water at eye level, as the light on a white card that looks as bright, W m^-2 nm^-1. */
+/** Light of open water where the camera looks, as the light on a white card that looks as bright, W m^-2 nm^-1. */
 export const openWaterAt = (world: Underwater, depth_m: number): Spectrum =>
   daylightAt(world, depth_m, ({ openWater }) => openWater);
 

@@ -42,9 +42,12 @@ export function cosBehindCamera(
   return withinSide(SIDES[sun_side], z);
 }
 
+/** Sine of the angle by which the camera looks up. */
+export const lookingUpSine = ({ camera_tilt_deg = 0 }: View): number => Math.sin(camera_tilt_deg * RADIAN);
+
 /** The way from the subject to the camera, where that is where the subject faces. */
-export const axisToCamera = ({ camera_tilt_deg = 0 }: View, cosToSun: number): Axis => ({
-  upSine: -Math.sin(camera_tilt_deg * RADIAN),
+export const axisToCamera = (view: View, cosToSun: number): Axis => ({
+  upSine: -lookingUpSine(view),
   cosToSun,
 });
 

@@ -136,7 +136,7 @@ export const lightModels: readonly ModelInfo[] = [
     domain:
       "Particles scattering 0.1 to 8 times and molecules up to 0.3 times the absorption, sun 20 degrees high or more, three absorption lengths deep",
     known_weaknesses:
-      "About 4 % for a solid subject, 10 % for open water, more in water that hardly scatters. Open water is taken at eye level, however the camera is tilted.",
+      "About 4 % for a solid subject, 10 % for open water at eye level and a third of a stop looking up or down, more in water that hardly scatters. Looking up by more than 35 degrees, open water is taken as at 35: the bright window of the surface is not modelled.",
   },
   {
     id: "sea_floor",

@@ -3711,7 +3711,7 @@ export type ResolvedScene = {
      */
     camera_heading_deg?: number | undefined;
     /**
-     * How far the camera looks up (above 0) or down (below 0). Subject and card, where they face the camera, tilt with it; open water is taken at eye level. -90 to 90 deg. Default 0 deg.
+     * How far the camera looks up (above 0) or down (below 0). Subject and card, where they face the camera, tilt with it, and open water is as bright as it is where the camera looks, up to 35 degrees up. -90 to 90 deg. Default 0 deg.
      */
     camera_tilt_deg: number;
     /**
@@ -4075,7 +4075,7 @@ export type SceneFields = {
      */
     camera_heading_deg?: number | undefined;
     /**
-     * How far the camera looks up (above 0) or down (below 0). Subject and card, where they face the camera, tilt with it; open water is taken at eye level. -90 to 90 deg. Default 0 deg.
+     * How far the camera looks up (above 0) or down (below 0). Subject and card, where they face the camera, tilt with it, and open water is as bright as it is where the camera looks, up to 35 degrees up. -90 to 90 deg. Default 0 deg.
      */
     camera_tilt_deg?: number | undefined;
     /**

@@ -44,7 +44,7 @@ function editor(): ts.LanguageService {
 let services: ts.LanguageService;
 beforeAll(() => {
   services = editor();
-}, 60_000);
+});
 
 /** What is shown over the last place where a word stands in the program. */
 function shownOver(word: string): string {
@@ -53,7 +53,7 @@ function shownOver(word: string): string {
   return ts.displayPartsToString(info.displayParts) + ts.displayPartsToString(info.documentation);
 }
 
-describe("an editor", { timeout: 60_000 }, () => {
+describe("an editor", () => {
   it("finds no mistake in the program", () => {
     const found = [...services.getSemanticDiagnostics(file), ...services.getSyntacticDiagnostics(file)];
     expect(found.map(({ messageText }) => messageText)).toEqual([]);

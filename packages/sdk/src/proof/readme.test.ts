@@ -37,7 +37,7 @@ async function run(snippet: string, name: string): Promise<unknown[]> {
   }
 }
 
-describe("the README", { timeout: 30_000 }, () => {
+describe("the README", () => {
   it("starts with a call that answers", async () => {
     expect(snippets).toHaveLength(6);
     expect(await run(snippets[0]!, "start")).toEqual([["red", expect.any(Number), expect.any(String)]]);

@@ -40,7 +40,7 @@ let folder: string;
 beforeAll(async () => {
   folder = mkdtempSync(join(tmpdir(), "size-"));
   await layPackage(folder);
-}, 60_000);
+});
 afterAll(() => rmSync(folder, { recursive: true }));
 
 const sum = (files: { code: string }[]) => files.reduce((kb, { code }) => kb + gzipKb(code), 0);
@@ -49,7 +49,7 @@ const kbOf = async (program: string) => {
   return { start: sum(start), later: sum(later) };
 };
 
-describe("what an integrator's page downloads", { timeout: 30_000 }, () => {
+describe("what an integrator's page downloads", () => {
   it.each([
     ["for one call", oneCall, 6],
     ["for everything online", everything, 12],
@@ -77,7 +77,7 @@ describe("what an integrator's page downloads", { timeout: 30_000 }, () => {
   });
 });
 
-describe("what a page downloads for a part of the offline mode", { timeout: 30_000 }, () => {
+describe("what a page downloads for a part of the offline mode", () => {
   it.each(methodsOf(calculations))(
     "%s stays below its ceiling, and the README says its size",
     async (name) => {

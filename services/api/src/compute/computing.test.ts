@@ -72,7 +72,7 @@ describe("heavy requests of one client, all at once", () => {
     const refused = await advice(3).expect(429);
     // Of a budget that fills up in a day.
     expect(Number(refused.headers["retry-after"])).toBeGreaterThan(600);
-  }, 60_000);
+  });
 });
 
 describe("a body that is long enough to be read on a thread", () => {
@@ -113,7 +113,7 @@ it("heavy requests of many networks of one IPv6 site wait in one line", async ()
   const from = (n: number) => advice(n).set("X-Forwarded-For", `2001:db8:1:${n}::1`);
   const answers = await Promise.all(Array.from({ length: 12 }, (_, n) => from(n)));
   expect(answers.filter(({ status }) => status === 429).length).toBeGreaterThan(0);
-}, 60_000);
+});
 
 it("a calculation that would come too late is told so in time", async () => {
   // Too little for any plan of a dive, and enough to read what is asked for.
@@ -124,7 +124,7 @@ it("a calculation that would come too late is told so in time", async () => {
     expect(body.detail).toBe(serviceDetails.answer_too_late({}));
     expect(Number(headers["retry-after"])).toBeGreaterThanOrEqual(1);
   }
-}, 60_000);
+});
 
 it("what waits for a thread behind calculations that are too late goes on", async () => {
   const limits = { threads: 1, niceness: 0, runningPerClient: 1, waitingPerClient: 9, waiting: 9 };
@@ -153,7 +153,7 @@ it("what waits for a thread behind calculations that are too late goes on", asyn
   for (const { status, body } of answers)
     if (status === 503) expect(body.detail).toBe(serviceDetails.answer_too_late({}));
   expect([pool.running, pool.waiting]).toEqual([0, 0]);
-}, 60_000);
+});
 
 it("a calculation whose thread dies is a 503 that says to try again, and the next is answered", async () => {
   const file = new URL("./dying-worker.test-support.mjs", import.meta.url).href;

@@ -177,7 +177,7 @@ it("goes on with another thread when one takes more memory than a thread may", a
   const next = ask(calculation({ eats: false }), "b");
   await expect(doomed.answer).rejects.toBeInstanceOf(ThreadDied);
   expect(await next.answer).toMatchObject({ status: "ok" });
-}, 60_000);
+});
 
 it("ends with what is under way, and in no more time than it takes to look at a flag", async () => {
   open({ threads: 2, runningPerClient: 2 });
@@ -188,4 +188,4 @@ it("ends with what is under way, and in no more time than it takes to look at a 
   await pool.close();
   for (const error of await Promise.all(over))
     expect(error instanceof Abandoned || error instanceof ThreadDied).toBe(true);
-}, 60_000);
+});

@@ -78,7 +78,7 @@ describe("a form", () => {
         "",
       ]);
     }
-  }, 60_000);
+  });
 
   // What a form would send without being asked: the first of a list, or an example of each field.
   it("sends nothing else", () => {

@@ -104,7 +104,7 @@ it("loads in 400 kB, description and all, as browsers take it", async () => {
     bytes += reply.rawPayload.length;
   }
   expect(bytes).toBeLessThan(400_000);
-}, 30_000);
+});
 
 it.each([...reference, ...readable, "/changelog", "/problems/invalid-scene"])(
   "%s links to nothing here that there is not",
