@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "4d9f21b62f2415037377c0102ede697bab06438ae6d730e6d3cdba6af737b425";
+export const descriptionHash = "4ada48f1cb34f5ae83eda8df035c2f43ad2167a5bdba60b8904286385658c4e0";
