@@ -1,12 +1,15 @@
 import { type Operation, operationsIn } from "@sunfathom/answers";
 import { type Language, languages } from "@sunfathom/contract";
 import type { PictureTexts, ProblemTexts, Words } from "@sunfathom/words";
+import { de, pictures as dePictures } from "@sunfathom/words/de";
+import { problems as deProblems } from "@sunfathom/words/de/problems";
 import { en, pictures as enPictures } from "@sunfathom/words/en";
 import { problems as enProblems } from "@sunfathom/words/en/problems";
 
 /** The texts of every language. One that is left out is an error of the compiler. */
 const texts: Readonly<Record<Language, { words: Words; problems: ProblemTexts; pictures: PictureTexts }>> = {
   en: { words: en, problems: enProblems, pictures: enPictures },
+  de: { words: de, problems: deProblems, pictures: dePictures },
 };
 
 /** All that the service says in one language. */

@@ -10,7 +10,9 @@ export interface Tongue {
 }
 
 /** English comes with each part; every other language is a file of its own, which only those load who ask for it. */
-const others: Readonly<Record<Exclude<Language, "en">, () => Promise<Tongue>>> = {};
+const others: Readonly<Record<Exclude<Language, "en">, () => Promise<Tongue>>> = {
+  de: async () => (await import("./languages/de.js")).tongue,
+};
 
 /**
  * The texts of a language; undefined for English, which needs no loading.
@@ -19,7 +21,7 @@ const others: Readonly<Record<Exclude<Language, "en">, () => Promise<Tongue>>> =
  */
 export async function textsIn(language: Language): Promise<Tongue | undefined> {
   if (language === "en") return undefined;
-  const load = (others as Partial<Record<string, () => Promise<Tongue>>>)[language];
+  const load: (() => Promise<Tongue>) | undefined = others[language];
   if (load === undefined) {
     const known = ["en", ...Object.keys(others)].join(", ");
     throw new TypeError(`language is ${JSON.stringify(language)}, but must be one of ${known}.`);

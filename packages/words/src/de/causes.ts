@@ -1,0 +1,111 @@
+import type { LightCauses } from "@sunfathom/planner";
+import type { CauseText } from "../answer-texts.js";
+import type { Texts } from "../problems/texts.js";
+
+/** Was das Licht im Wasser unsicher macht. */
+export const causes: Texts<LightCauses, CauseText> = {
+  water_type_resolution: () => ({
+    text: "Ein Wassertyp ist eine weite Klasse: Dieses Wasser kann irgendwo zwischen den Nachbartypen liegen",
+    how_to_shrink:
+      "Gib Sichtweite und Farbe des Wassers an, oder fotografiere eine Graukarte in zwei Tiefen.",
+  }),
+  kd_measurement: () => ({
+    text: "Messfehler der diffusen Attenuation",
+    how_to_shrink: "Miss bei mehr Wellenlängen und in mehr Tiefen.",
+  }),
+  clarity_reading: () => ({
+    text: "Wie gut du die Entfernung geschätzt hast, ab der nichts mehr zu sehen ist",
+    how_to_shrink:
+      "Lies sie noch einmal an einer markierten Leine ab, oder fotografiere eine Graukarte in zwei Tiefen.",
+  }),
+  beam_to_diffuse: () => ({
+    text: "Aus der Sichtweite allein folgt nicht, wie schnell das Tageslicht mit der Tiefe abnimmt",
+    how_to_shrink: "Lass eine Secchi-Scheibe hinab, oder fotografiere eine Graukarte in zwei Tiefen.",
+  }),
+  spectral_shape: () => ({
+    text: "Auch gleich klares und gleich gefärbtes Wasser unterscheidet sich von Wellenlänge zu Wellenlänge",
+    how_to_shrink: "Fotografiere eine Graukarte in zwei Tiefen, oder miss die diffuse Attenuation.",
+  }),
+  hue_name: () => ({
+    text: "Ein Wort für eine Farbe umfasst verschiedene Wässer",
+    how_to_shrink: "Fotografiere eine Graukarte in zwei Tiefen.",
+  }),
+  scattering_per_water: () => perWater,
+  chlorophyll_relation: () => ({
+    text: "Wasser mit gleich viel Chlorophyll dämpft das Licht unterschiedlich stark",
+    how_to_shrink: "Lass eine Secchi-Scheibe hinab, oder fotografiere eine Graukarte in zwei Tiefen.",
+  }),
+  card_noise: () => ({
+    text: "Streuung der Messwerte von der Karte",
+    how_to_shrink: "Fotografiere die Karte in mehr Tiefen, mit fester Belichtung und festem Weißabgleich.",
+  }),
+  water_scattering: (p) => (p.known_by === "sight" ? asSeen : perWater),
+  path_scattering: () => ({
+    text: "Wie viel gestreutes Licht auf kurzem Weg noch ankommt",
+    how_to_shrink: "Geh näher heran: Auf kurzem Weg streut kaum etwas.",
+  }),
+  sensor: () => ({
+    text: "Wie viel grünes und blaues Licht der Rotkanal dieser Kamera mitsieht",
+    how_to_shrink: "Fotografiere mit dieser Kamera eine Farbtafel in der Tiefe.",
+  }),
+  daylight_level: () => ({
+    text: "Wie hell der Himmel ist",
+    how_to_shrink: "Gib die Bewölkung an, oder miss an der Oberfläche mit dem Belichtungsmesser.",
+  }),
+  upright_share: () => ({
+    text: "Wie die Kamera zur Sonne steht, und damit, wie viel Licht von oben auf das Motiv fällt",
+    how_to_shrink: "Gib an, wo die Sonne von der Kamera aus steht, oder miss in der Tiefe.",
+  }),
+  light_field: () => ({
+    text: "Aus welchen Richtungen das Licht in der Tiefe kommt; das Modell vereinfacht das",
+    how_to_shrink: "Miss in der Tiefe.",
+  }),
+  reference_sun: () => ({
+    text: "Bei welchem Sonnenstand die Attenuation dieses Wassers gemessen wurde",
+    how_to_shrink: "Miss am Tag selbst die Attenuation, oder fotografiere eine Graukarte in zwei Tiefen.",
+  }),
+  overhead: () => ({
+    text: "Wie viel Tageslicht unter das dringt, was über dir ist",
+    how_to_shrink:
+      "Miss dort und im Freiwasser auf eine Graukarte und gib das Verhältnis an; unter Eis die Dicke von Eis und Schnee.",
+  }),
+  sea_floor: () => ({
+    text: "Wie hell der Grund ist",
+    how_to_shrink: "Gib an, woraus der Grund ist und wie tief er liegt, oder seinen Reflexionsgrad.",
+  }),
+  lamp_beam: () => ({
+    text: "Wie die Videolampe ihre Lumen über den Lichtkegel verteilt",
+    how_to_shrink:
+      "Frag den Hersteller nach dem gemessenen Leuchtwinkel (bis zur halben Helligkeit der Mitte) und nach den Lumen, die vorn herauskommen.",
+  }),
+  lamp_aim: () => ({
+    text: "Wie gut die Videolampe ausgerichtet ist",
+    how_to_shrink: "Richte sie im Wasser auf Armlänge aus, und prüf ein Testbild.",
+  }),
+  filter_edge: () => ({
+    text: "Wo das Absorptionsband des Filters liegt, denn seine Kurve ist angenommen",
+    how_to_shrink: "Gib eine gemessene Transmissionskurve an.",
+  }),
+  filter_width: () => ({
+    text: "Wie breit das Absorptionsband des Filters ist, denn seine Kurve ist angenommen",
+    how_to_shrink: "Gib eine gemessene Transmissionskurve an.",
+  }),
+  full_well: () => ({
+    text: "Wie viele Photonen der Sensor je Pixel fasst",
+    how_to_shrink: "Daran kann ein Taucher nichts ändern: Es ist von Kamera zu Kamera verschieden.",
+  }),
+  lamp_offset: () => ({
+    text: "Wie weit die Videolampen von der Blickachse entfernt sind",
+    how_to_shrink: "Zu messen gibt es nichts; mit langen Armen fällt es weniger ins Gewicht.",
+  }),
+};
+
+const perWater: CauseText = {
+  text: "Wie stark dieses Wasser streut; das folgt aus der Attenuation allein nicht",
+  how_to_shrink: "Gib die waagerechte Sichtweite an.",
+};
+
+const asSeen: CauseText = {
+  text: "Wie weit du wirklich siehst; daraus folgt die Streuung",
+  how_to_shrink: "Miss die Sichtweite an einer Leine.",
+};

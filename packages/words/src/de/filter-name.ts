@@ -1,0 +1,32 @@
+import type { NamedFilter } from "@sunfathom/planner";
+import { densityOf } from "./format.js";
+
+type Kind = Exclude<NamedFilter["kind"], "none">;
+
+const KINDS: Readonly<Record<Kind, string>> = {
+  red: "Rotfilter",
+  magenta: "Magentafilter",
+  blue: "Blaufilter",
+  green: "Grünfilter",
+  neutral: "ND-Filter",
+};
+
+/** Ein Filter nach seiner Farbe, ohne Artikel. */
+export const kindName = (kind: Kind): string => KINDS[kind];
+
+const ARTICLES = {
+  wer: ["kein Filter", "ein", "gemessener"],
+  wen: ["keinen Filter", "einen", "gemessenen"],
+  wem: ["keinem Filter", "einem", "gemessenen"],
+} as const;
+
+/** Ein Filter mitten im Satz, im Fall, nach dem man fragt. */
+export function filterName({ kind, density, id }: NamedFilter, fall: keyof typeof ARTICLES): string {
+  const [none, article, measured] = ARTICLES[fall];
+  if (kind === "none") return none;
+  if (id !== undefined)
+    return `${id} (${density === undefined ? `gemessener ${KINDS[kind]}` : `${KINDS[kind]} der Dichte ${densityOf(density)}`})`;
+  return density === undefined
+    ? `${article} ${measured} ${KINDS[kind]}`
+    : `${article} ${KINDS[kind]} der Dichte ${densityOf(density)}`;
+}

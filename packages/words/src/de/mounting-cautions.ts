@@ -1,0 +1,11 @@
+import type { MountingCautionCode } from "@sunfathom/planner";
+
+/** Hinweise dazu, wo ein Filter hinkommt. */
+export const mountingCautions: Readonly<Record<MountingCautionCode, string>> = {
+  mount_makers_instructions:
+    "Halte dich bei Filter, Objektiv und Gehäuse an die Angaben der Hersteller: Prüf, ob Objektiv und Gehäuse zulassen, was du anbaust.",
+  mount_sensor_dust:
+    "Der Sensor liegt gleich hinter dem Objektiv: Arbeite sauber und ohne Luftzug, halte Staub und Finger fern, und lass Folie oder Klebeband nie Kontakte, Bajonett oder Verschluss berühren.",
+  mount_flat_port_edges:
+    "Ab einem Bildwinkel von etwa 90 Grad an Luft verschmiert ein Planport zum Rand hin Farben und Schärfe; ein Domeport ist dann die bessere Wahl.",
+};

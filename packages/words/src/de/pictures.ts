@@ -1,0 +1,45 @@
+import type { Estimate } from "@sunfathom/planner";
+import type { LightWithDepthTexts, PictureTexts } from "../picture-texts.js";
+import { depth, depthNumber, percent, shown, unit } from "./format.js";
+
+/** So genau, wie es jemandem nützt. */
+const percentOf = (value: number): string =>
+  value < 0.1 ? `unter ${percent(0.1, 1)}` : percent(value, value < 1 ? 1 : 0);
+
+const at = ({ low, likely, high }: Estimate): string =>
+  depthNumber(low) === depthNumber(high)
+    ? depth(likely)
+    : `${depth(likely)} (${depthNumber(low)} bis ${depth(high)})`;
+
+const lightWithDepth: LightWithDepthTexts = {
+  headline: ({ red_to_tenth_depth_m }) =>
+    `In ${depth(red_to_tenth_depth_m)} ist vom roten Licht noch ein Zehntel da`,
+  left: "Übriges Licht nach Tiefe",
+  at_depth: ({ depth_m }) => unit(shown(depth_m), "m"),
+  at_percent: ({ percent: value }) => percent(value),
+  no_daylight:
+    "Auf diesem Tauchgang gibt es kein Tageslicht: So nimmt das Wasser Licht von oben weg.",
+  names: { red: "Rot", green: "Grün", blue: "Blau", eye: "Auge" },
+  left_at: ({ depth_m }) => `Übrig in ${depth(depth_m)}`,
+  percent: ({ percent: value }) => percentOf(value),
+  tenth: (estimate) => `Rot auf ein Zehntel: ${at(estimate)}`,
+  hundredth: (estimate) => `Rot auf ein Hundertstel: ${at(estimate)}`,
+  dive: ({ min_depth_m, max_depth_m }) =>
+    depthNumber(min_depth_m) === depthNumber(max_depth_m)
+      ? `Du filmst in ${depth(max_depth_m)}`
+      : `Du filmst von ${depthNumber(min_depth_m)} bis ${depth(max_depth_m)}`,
+  shaded: `Schattiert: In 8 von 10 Fällen verläuft die Kurve dort. ${percent(100)} ist das Licht gleich unter der Oberfläche.`,
+  bands: "Rot ist Licht von 600 bis 700 nm, Grün von 500 bis 600, Blau von 400 bis 500.",
+  description: ({ max_depth_m, left_at_max_percent: left, end_m, ...red }) =>
+    [
+      `Kurven des Lichts, das von der Oberfläche bis ${unit(shown(end_m), "m")} übrig bleibt, je eine für Rot, Grün, Blau und das Auge.`,
+      `Rot ist in ${at(red.red_to_tenth_depth_m)} auf ein Zehntel gesunken, in ${at(red.red_to_hundredth_depth_m)} auf ein Hundertstel.`,
+      `In ${depth(max_depth_m)} sind vom Rot ${percentOf(left.red.likely)} übrig, vom Grün ${percentOf(left.green.likely)}, vom Blau ${percentOf(left.blue.likely)} und von dem, was das Auge sieht, ${percentOf(left.eye.likely)}.`,
+    ].join(" "),
+};
+
+export const pictures: PictureTexts = {
+  caution:
+    "Hier geht es um Licht und Farbe. Über den Tauchgang entscheiden deine Ausbildung und die örtlichen Regeln.",
+  light_with_depth: lightWithDepth,
+};

@@ -1,0 +1,37 @@
+import type { SceneRuleParameters } from "@sunfathom/contract";
+import { type FieldText, fieldText as text } from "../../problems/texts.js";
+import { spoken } from "../format.js";
+
+/** Texte, die mehrere Regeln teilen. */
+export const missing = (field: string): string => `${field} fehlt.`;
+
+export const notRising = (p: SceneRuleParameters["kd_samples_rising"]): FieldText =>
+  text(`${p.wavelength_nm} nm folgt auf ${p.before_nm} nm.`, `über ${p.before_nm} nm`);
+
+export const notWhole = (p: SceneRuleParameters["card_gains_whole"]): FieldText =>
+  text(
+    `${spoken(p.missing)} ${p.missing.length === 1 ? "fehlt" : "fehlen"}.`,
+    `alle von ${p.all.join(", ")}, oder keines`,
+  );
+
+export const halfFilter = (p: SceneRuleParameters["lens_filter_pair"]): FieldText =>
+  text(missing(p.missing), p.fields.join(" zusammen mit "));
+
+export const repeatedId = ({ first }: SceneRuleParameters["kit_ids_unique"]): FieldText =>
+  text(`${first} hat dieselbe id.`, "eine andere id");
+
+type Limits = SceneRuleParameters["iso_limits_in_order"];
+
+export const limitsInOrder =
+  (relation: "nicht über" | "unter") =>
+  ({ low, high }: Limits): FieldText =>
+    text(`${named(low)} liegt nicht unter ${named(high)}.`, `${low.field} ${relation} ${high.field}`);
+
+export const withinLimits = ({ value, low, high }: SceneRuleParameters["iso_within_limits"]): FieldText =>
+  text(
+    `${value} liegt ${value < low.value ? `unter ${named(low)}` : `über ${named(high)}`}.`,
+    `${low.value} bis ${high.value}, oder andere Grenzen in ${low.field} und ${high.field}`,
+  );
+
+const named = ({ field, value, stated }: Limits["low"]): string =>
+  `${field} (${value}${stated ? "" : ", wenn nichts angegeben ist"})`;

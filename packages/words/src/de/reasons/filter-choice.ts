@@ -1,0 +1,62 @@
+import type { FilterChoiceReasons, Finish } from "@sunfathom/planner";
+import type { Texts } from "../../problems/texts.js";
+import { dialShutter, settings } from "../dial.js";
+import { filterName } from "../filter-name.js";
+import { between, densityOf, depth, neutral, stops, strength } from "../format.js";
+import { filterMainReasons } from "./filter-main.js";
+
+/** Wonach das Bild beurteilt wird. */
+const judgedBy: Record<Finish, string> = {
+  in_camera:
+    "Beurteilt wird das Bild, wie es aus der Kamera kommt, mit ihrem Weißabgleich und ohne Bearbeitung.",
+  basic_edit:
+    "Beurteilt wird das Bild nach einer einfachen Bearbeitung: Weißabgleich, Belichtung, Schwarzpunkt und Sättigung, je ein Regler.",
+  matched:
+    "Beurteilt wird das Bild nach einer Farbkorrektur, die auf eine im selben Licht gefilmte Farbtafel abgestimmt ist.",
+};
+
+const otherwise: Record<Finish, string> = {
+  in_camera: "Direkt aus der Kamera",
+  basic_edit: "Mit einer einfachen Bearbeitung hinterher",
+  matched: "Mit einer Farbkorrektur nach einer Farbtafel",
+};
+
+/** Wonach belichtet wird, und wie hell das bei diesen Einstellungen ist. */
+const carded: Record<FilterChoiceReasons["light_to_spare"]["metering"], { what: string; right: string }> = {
+  white_card: { what: "eine Weißkarte", right: "füllt den Umfang aus" },
+  grey_card: { what: "eine Graukarte", right: "ist richtig belichtet" },
+  picture: { what: "das ganze Bild", right: "ist richtig belichtet" },
+};
+
+/** Gründe zur Wahl des Filters. */
+export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
+  ...filterMainReasons,
+  finish_judged: (p) => judgedBy[p.finish],
+  finish_turns_choice: (p) =>
+    p.error > p.advised_error
+      ? `${otherwise[p.finish]} lass den Filter weg: Der empfohlene verbessert die Farben zu wenig, um ihn anzubringen.`
+      : `${otherwise[p.finish]} wäre ${filterName(p.filter, "wer")} die bessere Wahl: So bleibt ein ${strength(p.error)}er Farbfehler, weniger als bei der Empfehlung.`,
+  denser_gains_nothing_below: (p, u) =>
+    `Bis ${depth(p.depth_m, u)} steigt die beste Dichte, auf ${densityOf(p.density)}. Darunter ist ein schwächerer Filter oder keiner besser, weil das Licht oder das Rot selbst ausgeht.`,
+  filter_brings_balance_into_reach: (p, u) =>
+    `Ohne Filter schafft die Kamera ab ${depth(p.depth_m, u)} keinen Weißabgleich (in ${depth(p.deepest_m, u)} fehlen ${stops(p.residual_stops)}). Der Filter hält Grün und Blau zurück, sodass du auf Rot belichten kannst${p.reach_to_m > 0 ? `, und die Kamera schafft ${between(p.reach_from_m, p.reach_to_m, u)} einen Weißabgleich` : ", und der Weißabgleich kommt näher heran"}.`,
+  balance_out_of_reach: (p, u) =>
+    `Ab ${depth(p.depth_m, u)} schafft die Kamera keinen Weißabgleich (in ${depth(p.deepest_m, u)} fehlen ${stops(p.residual_stops)}). Nimm den Rest in der Farbkorrektur heraus.`,
+  balance_in_reach_without: () => "Den Weißabgleich schafft die Kamera auch ohne Filter.",
+  light_to_spare: (p, u) =>
+    `Licht ist übrig: In ${depth(p.depth_m, u)} ohne Filter ${carded[p.metering].right.replace(/^\S+/, (verb) => `${verb} ${carded[p.metering].what}`)} bei ${settings(p)}.`,
+  light_is_too_much: (p, u) =>
+    `In ${depth(p.depth_m, u)} ohne Filter ist ${carded[p.metering].what} um ${stops(p.excess_stops)} zu hell bei ${settings(p)}, der knappsten Belichtung, die du der Kamera erlaubst. Erlaube eine kleinere Blende, oder nimm ${neutral(p.density)}.`,
+  colour_filter_as_neutral: () =>
+    "Gegen das Ausfressen würde ein Farbfilter nur die Arbeit eines ND-Filters tun. Das ist kein Grund, einen anzubringen.",
+  light_has_run_out: (p, u) =>
+    p.short_stops > 0.05
+      ? `Es ist zu dunkel: In ${depth(p.depth_m, u)} bleibt ${carded[p.metering].what} bei ${settings(p)} selbst ohne Filter um ${stops(p.short_stops)} zu dunkel, und jeder Filter kostet noch mehr Licht.`
+      : `Das Licht ist knapp: In ${depth(p.depth_m, u)} ohne Filter ${carded[p.metering].right.replace(/^\S+/, (verb) => `${verb} ${carded[p.metering].what}`)} erst bei ${settings(p)}. Jede Blendenstufe, die ein Filter kostet, bezahlst du mit Rauschen.`,
+  light_holds_density: (p, u) =>
+    `Das Licht geht früher aus als die Farbe. Mit mehr davon wäre ${filterName(p.wanted, "wer")} besser. In ${depth(p.depth_m, u)} braucht das Bild schon ${settings(p)} und ${dialShutter(p.shutter_s)}, und einen dichteren Filter bezahlst du mit Rauschen. Mit weniger Bildern pro Sekunde oder einem lichtstärkeren Objektiv könntest du einen nehmen.`,
+  filter_shape_assumed: () =>
+    "Keine Norm legt die Kurve eines Filters fest. Die Formen hier sind angenommen; wie stark ein anderer Filter gleichen Namens das Bild ändern würde, steckt in der Unsicherheit.",
+  filter_trade_rule_blue: () => "Übliche Praxis: Rot in blauem Wasser, ab etwa 3 m.",
+  filter_trade_rule_green: () => "Übliche Praxis: Magenta in grünem Wasser.",
+};

@@ -1,0 +1,44 @@
+import type { TextUnits } from "../problems/texts.js";
+import type { Formats } from "./formats.js";
+
+const METRES_PER_FOOT = 0.3048;
+
+/** Lengths as a diver uses them. */
+export interface Lengths {
+  /** The number alone of a depth: to 1 m, to 0.5 m where shallower than 5 m; to whole feet. */
+  depthNumber(depth_m: number, units?: TextUnits): string;
+  depth(depth_m: number, units?: TextUnits): string;
+  /** A depth that is written already, or several, with their unit. */
+  withUnit(depths: string, units?: TextUnits): string;
+  /** A distance to 0.1 m; to inches below a yard, and to half feet above. */
+  distance(distance_m: number, units?: TextUnits): string;
+  /** A distance of centimetres, to whole ones or to half inches. */
+  near(distance_m: number, units?: TextUnits): string;
+}
+
+export function lengthsOf({ shown, unit }: Formats): Lengths {
+  const halves = (value: number): string => {
+    const rounded = Math.round(value * 2) / 2;
+    return shown(rounded, Number.isInteger(rounded) ? 0 : 1);
+  };
+  const depthNumber = (depth_m: number, units?: TextUnits): string => {
+    if (units === "imperial") return shown(depth_m / METRES_PER_FOOT);
+    return depth_m < 5 ? halves(depth_m) : shown(depth_m);
+  };
+  const withUnit = (depths: string, units?: TextUnits): string =>
+    unit(depths, units === "imperial" ? "ft" : "m");
+  return {
+    depthNumber,
+    withUnit,
+    depth: (depth_m, units) => withUnit(depthNumber(depth_m, units), units),
+    distance: (distance_m, units) => {
+      if (units !== "imperial") return unit(shown(distance_m, 1), "m");
+      const feet = distance_m / METRES_PER_FOOT;
+      return feet < 3 ? unit(shown(feet * 12), "in") : unit(halves(feet), "ft");
+    },
+    near: (distance_m, units) =>
+      units === "imperial"
+        ? unit(halves((distance_m / METRES_PER_FOOT) * 12), "in")
+        : unit(shown(distance_m * 100), "cm"),
+  };
+}
