@@ -6,105 +6,15 @@ import { type OutsideCode, outsideCodes, problemCodes } from "../packages/contra
 import type { SceneRefusalCode } from "../packages/planner/src/index.js";
 import { outsideLight, outsideMeanings, outsideMounting, problemPage } from "../packages/words/src/index.js";
 import { describedExamples } from "./support/described-examples.js";
+import { base, mount, outside, there } from "./support/outside-scenes.js";
 
 const attenuation = calculationOf("attenuation");
-const colourRecovery = calculationOf("colour-recovery");
-const diveAdvice = calculationOf("dive-advice");
-const exposureLoss = calculationOf("exposure-loss");
-const filterChoice = calculationOf("filter-choice");
 const filterMounting = calculationOf("filter-mounting");
 const mixedLight = calculationOf("mixed-light");
-const whiteBalance = calculationOf("white-balance");
 
-const base = { water_type: "IB", depth_m: 12 };
-const there = { ...base, latitude_deg: 27.8, longitude_deg: 34.3 };
-const murk = {
-  kd_samples: [
-    { wavelength_nm: 400, kd_per_m: 5 },
-    { wavelength_nm: 700, kd_per_m: 5 },
-  ],
-};
-const card = (depth_m: number, [red, green, blue]: readonly number[]) => ({ depth_m, red, green, blue });
-const cards = (...card_samples: object[]) => ({
-  card_samples,
-  transfer_curve: "linear",
-  locked_exposure: true,
-  locked_balance: true,
-  depth_m: 5,
-});
-const grey = [0.2, 0.3, 0.4] as const;
-const opaque = [380, 780].map((wavelength_nm) => ({ wavelength_nm, transmittance: 0 }));
-const mount = { port_kind: "flat", lens_kind: "wide" };
-const fisheye = { port_kind: "flat", lens_kind: "fisheye" };
 const ring = { id: "a", from_mm: 67, to_mm: 77, thickness_mm: 3 };
 
 type Replies = Pick<typeof attenuation, "reply">;
-
-/** For each code, scenes that meet it. */
-const outside: Record<OutsideCode, [calculation: Replies, scene: object][]> = {
-  instant_out_of_range: [[attenuation, { ...there, time: "1850-03-10T10:15:00Z" }]],
-  local_time_malformed: [
-    [filterChoice, { ...there, local_time: "1850-03-10T10:15", time_zone: "Africa/Cairo" }],
-  ],
-  local_time_skipped: [
-    [exposureLoss, { ...there, local_time: "2026-03-29T02:30", time_zone: "Europe/Berlin" }],
-  ],
-  time_zone_unknown: [[diveAdvice, { ...there, local_time: "2026-03-10T10:15", time_zone: "Atlantis" }]],
-  secchi_depth_out_of_range: [[whiteBalance, { secchi_depth_m: 89, water_hue: "blue", depth_m: 5 }]],
-  visibility_out_of_range: [[attenuation, { visibility_m: 110, water_hue: "blue", depth_m: 5 }]],
-  water_hue_contradicts_measure: [[attenuation, { visibility_m: 1, water_hue: "blue", depth_m: 5 }]],
-  card_samples_too_few: [[attenuation, cards(card(3, grey), card(4, grey))]],
-  card_samples_malformed: [
-    [attenuation, cards(card(3, grey), card(7, [0.999, 0.3, 0.4]))],
-    [attenuation, cards(card(3, grey), card(7, [0.00001, 0.3, 0.4]))],
-    [attenuation, { ...cards(card(3, grey), card(7, grey)), locked_balance: false }],
-  ],
-  card_samples_contradict: [
-    [attenuation, cards(card(2, grey), card(5, [0.9, 0.1, 0.01]), card(9, [0.01, 0.9, 0.02]))],
-  ],
-  card_samples_outside_family: [[attenuation, cards(card(3, grey), card(5, [0.14, 0.3, 0.41]))]],
-  sun_too_low: [[mixedLight, { ...base, sun_elevation_deg: 1 }]],
-  no_light: [
-    [colourRecovery, { ...base, daylight_basis: "none" }],
-    [
-      filterChoice,
-      {
-        ...base,
-        filter_transmittance: [380, 729, 731, 780].map((wavelength_nm) => ({
-          wavelength_nm,
-          transmittance: wavelength_nm > 730 ? 1 : 0,
-        })),
-      },
-    ],
-  ],
-  no_balance: [
-    [
-      whiteBalance,
-      {
-        kd_samples: [
-          { wavelength_nm: 549, kd_per_m: 20 },
-          { wavelength_nm: 554, kd_per_m: 0.02 },
-          { wavelength_nm: 566, kd_per_m: 0.02 },
-          { wavelength_nm: 571, kd_per_m: 20 },
-        ],
-        depth_m: 80,
-      },
-    ],
-  ],
-  no_daylight_left: [[attenuation, { ...murk, depth_m: 100 }]],
-  no_sight: [[filterChoice, { ...murk, depth_m: 1, subject_distance_m: 20 }]],
-  filter_opaque: [
-    [exposureLoss, { ...base, filter_transmittance: opaque }],
-    [filterChoice, { ...base, kit: [{ id: "a", item: "lens_filter", filter_transmittance: opaque }] }],
-  ],
-  corner_outside_image_circle: [
-    [filterMounting, { ...fisheye, focal_length_mm: 8, sensor_diagonal_mm: 43.27 }],
-  ],
-  field_too_wide: [[filterMounting, { ...fisheye, field_of_view_deg: 180 }]],
-  lens_contradicts: [
-    [filterMounting, { ...mount, focal_length_mm: 16, sensor_diagonal_mm: 43.27, field_of_view_deg: 60 }],
-  ],
-};
 
 /** Codes for callers of the model itself: a scene that would meet them has been refused by the contract. */
 const guarded: Record<Exclude<SceneRefusalCode, OutsideCode>, [calculation: Replies, scene: object]> = {
@@ -126,8 +36,8 @@ function problemOf([calculation, scene]: [Replies, object]) {
 describe("what lies outside the model", () => {
   it.each(outsideCodes)("as %s is met by a scene, with its text and what the text is made of", (code) => {
     expect(outside[code].length).toBeGreaterThan(0);
-    for (const scene of outside[code]) {
-      const { code: kind, errors = [] } = problemOf(scene);
+    for (const [name, scene] of outside[code]) {
+      const { code: kind, errors = [] } = problemOf([calculationOf(name), scene]);
       expect([kind, errors.map((error) => error.code)]).toEqual(["outside_the_model", [code]]);
       const [error] = errors;
       expect(error?.message).toMatch(/^\S.{9}/);

@@ -20,7 +20,11 @@ const published = {
  * @returns {Promise<import("esbuild").Metafile>}
  */
 export async function packModules(outdir) {
-  const entryPoints = { ...partEntries(), ...published };
+  const entryPoints = {
+    ...entriesIn("parts", "offline/generated/parts"),
+    ...entriesIn("languages", "offline/languages"),
+    ...published,
+  };
   const { metafile } = await build({
     entryPoints,
     plugins: [directImports(Object.values(entryPoints))],
@@ -46,11 +50,13 @@ export async function packModules(outdir) {
 
 /**
  * Each part of the offline mode is an entry to the packer, so that what only some of them need stands in files of its own: a
- * bundler leaves these out with the parts that nobody asks for. The entries themselves only hand on, and are not published.
+ * bundler leaves these out with the parts that nobody asks for. The entries themselves only hand on, and are not published. Each
+ * language is one, too: a file of its own, which those load who ask for it.
+ * @param {string} name @param {string} from
  */
-function partEntries() {
-  const folder = join(source, "offline/generated/parts");
+function entriesIn(name, from) {
+  const folder = join(source, from);
   return Object.fromEntries(
-    readdirSync(folder).map((name) => [`parts/${basename(name, ".ts")}`, join(folder, name)]),
+    readdirSync(folder).map((file) => [`${name}/${basename(file, ".ts")}`, join(folder, file)]),
   );
 }

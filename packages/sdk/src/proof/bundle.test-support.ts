@@ -37,6 +37,8 @@ export interface Page {
   start: { name: string; code: string }[];
   /** What it loads behind that. */
   later: { name: string; code: string }[];
+  /** What it loads of other languages, where somebody asks for one. */
+  languages: { name: string; code: string }[];
 }
 
 /** The same into files that load one another, as bundlers do for a page. */
@@ -60,9 +62,12 @@ export async function pageOf(program: string, from: string): Promise<Page> {
     code: outputFiles.find((output) => basename(output.path) === basename(path))?.text ?? "",
   }));
   const start = files.filter(({ path }) => needed.has(path));
+  const isLanguage = ({ path }: { path: string }) =>
+    /[/\\]languages[/\\]/.test(metafile.outputs[path]?.entryPoint ?? "");
   return {
     start: start.sort((a, b) => Number(b.path === entry) - Number(a.path === entry)),
-    later: files.filter(({ path }) => !needed.has(path)),
+    later: files.filter((file) => !needed.has(file.path) && !isLanguage(file)),
+    languages: files.filter(isLanguage),
   };
 }
 

@@ -2,6 +2,7 @@ import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { languages as offered } from "../../../contract/src/index.js";
 import { OfflineSunfathom } from "../offline/index.js";
 import { bundle, gzipKb, home, layPackage, pageOf } from "./bundle.test-support.js";
 
@@ -27,6 +28,8 @@ const ceilingKb = 60;
 const planCeilingKb = 69;
 const laterCeilingKb = 10;
 const wholeCeilingKb = 107;
+/** Each language but English, answers and problems of all calculations. */
+const languageCeilingKb = 27;
 
 const readme = readFileSync(`${home}README.md`, "utf8");
 
@@ -45,8 +48,8 @@ afterAll(() => rmSync(folder, { recursive: true }));
 
 const sum = (files: { code: string }[]) => files.reduce((kb, { code }) => kb + gzipKb(code), 0);
 const kbOf = async (program: string) => {
-  const { start, later } = await pageOf(program, folder);
-  return { start: sum(start), later: sum(later) };
+  const { start, later, languages } = await pageOf(program, folder);
+  return { start: sum(start), later: sum(later), languages: languages.map(({ code }) => gzipKb(code)) };
 };
 
 describe("what an integrator's page downloads", () => {
@@ -69,6 +72,15 @@ describe("what an integrator's page downloads", () => {
     const [, start, later] = /some (\d+) kB compressed, and (\d+) behind that/.exec(readme) ?? [];
     expect(Math.abs(Number(start) - kb.start)).toBeLessThan(1);
     expect(Math.abs(Number(later) - kb.later)).toBeLessThan(1);
+  });
+
+  it("for another language is a file of its own, whatever the page computes", async () => {
+    for (const program of [offline, parts("attenuation")]) {
+      const { languages } = await kbOf(program);
+      expect(languages).toHaveLength(offered.length - 1);
+      for (const kb of languages) expect(kb).toBeLessThan(languageCeilingKb);
+    }
+    expect((await kbOf(everything)).languages).toEqual([]);
   });
 
   it("is nothing at all where only types are used", async () => {

@@ -12,8 +12,8 @@ export interface Lengths {
   withUnit(depths: string, units?: TextUnits): string;
   /** A distance to 0.1 m; to inches below a yard, and to half feet above. */
   distance(distance_m: number, units?: TextUnits): string;
-  /** A distance of centimetres, to whole ones or to half inches. */
-  near(distance_m: number, units?: TextUnits): string;
+  /** A distance to whole centimetres, or to half inches. */
+  near(distance_mm: number, units?: TextUnits): string;
 }
 
 export function lengthsOf({ shown, unit }: Formats): Lengths {
@@ -36,9 +36,7 @@ export function lengthsOf({ shown, unit }: Formats): Lengths {
       const feet = distance_m / METRES_PER_FOOT;
       return feet < 3 ? unit(shown(feet * 12), "in") : unit(halves(feet), "ft");
     },
-    near: (distance_m, units) =>
-      units === "imperial"
-        ? unit(halves((distance_m / METRES_PER_FOOT) * 12), "in")
-        : unit(shown(distance_m * 100), "cm"),
+    near: (distance_mm, units) =>
+      units === "imperial" ? unit(halves(distance_mm / 25.4), "in") : unit(shown(distance_mm / 10), "cm"),
   };
 }

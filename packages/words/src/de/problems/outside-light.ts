@@ -26,7 +26,7 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
   water_hue_contradicts_measure: ({ measure, value_m, water_hue, min_m, max_m, fitting_hues }) => {
     const fitting = either(fitting_hues);
     return outside(
-      `${measure} von ${value_m} passt nicht zu Wasser mit water_hue ${water_hue}: Dort sind es ${metres(min_m)} bis ${metres(max_m)}. So weit sieht man bei water_hue ${fitting}.`,
+      `${measure} von ${value_m} passt nicht zu Wasser der Farbe ${water_hue}: Dort sind es ${metres(min_m)} bis ${metres(max_m)}. So weit sieht man in Wasser der Farbe ${fitting}.`,
       `${metres(min_m)} bis ${metres(max_m)} mit water_hue ${water_hue}, oder water_hue ${fitting}`,
     );
   },
@@ -96,8 +96,8 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
     };
   },
   no_balance: ({ channel, depth_m }) => ({
-    detail: `In ${depth_m} m bekommt der Kanal ${channel} der Kamera womöglich nichts ab.`,
-    message: `keine Verstärkung bringt zurück, was dem Kanal ${channel} in ${depth_m} m fehlt`,
+    detail: `In ${depth_m} m bekommt der ${CHANNELS[channel]} der Kamera womöglich nichts ab.`,
+    message: `keine Verstärkung bringt zurück, was dem ${CHANNELS[channel]} in ${depth_m} m fehlt`,
     allowed: "eine Tiefe und ein Filter, die jedem Kanal mindestens ein 10^12-tel des stärksten lassen",
   }),
   no_daylight_left: ({ depth_m, max_depth_m }) =>
@@ -116,6 +116,8 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
       "irgendwo zwischen 380 und 780 nm eine Transmission über 0",
     ),
 };
+
+const CHANNELS = { red: "Rotkanal", green: "Grünkanal", blue: "Blaukanal" };
 
 const outside = (message: string, allowed: FieldText["allowed"]): OutsideText => ({
   detail: message,

@@ -132,8 +132,8 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   filter_samples_agree: (p) =>
     text(
       p.case === "brighter"
-        ? `Die Karte ist mit Filter in ${p.colour} um ${p.stops} Blendenstufen heller als ohne.`
-        : `Dieses Paar und ein früheres unterscheiden sich in ${p.colour} um ${p.stops} Blendenstufen.`,
+        ? `Die Karte ist mit Filter im ${COLOURS[p.colour]} um ${p.stops} Blendenstufen heller als ohne.`
+        : `Dieses Paar und ein früheres unterscheiden sich im ${COLOURS[p.colour]} um ${p.stops} Blendenstufen.`,
       "die Karte mit und ohne Filter im selben Licht aufnehmen, mit gleicher Belichtung und gleichem Weißabgleich, und lineare Werte angeben",
     ),
   kit_ids_unique: repeatedId,
@@ -163,6 +163,8 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       "overhead cavern, wo Tageslicht hinkommt, oder daylight_basis none",
     ),
 };
+
+const COLOURS = { red: "Rot", green: "Grün", blue: "Blau" };
 
 const oneFilter =
   "filter_kind und filter_density (oder filter_stops), oder filter_transmittance, oder filter_samples";

@@ -104,12 +104,12 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   dome_keeps_field: () =>
     "Liegt die Eintrittspupille des Objektivs in der Mitte des Domes, bleibt der Bildwinkel erhalten.",
   dome_brings_near: (p, u) =>
-    `Hinter diesem Dome erscheint selbst das Fernste ${near(p.from_vertex_mm / 1000, u)} vor dem Glas, ${near(p.from_centre_mm / 1000, u)} von seiner Mitte: So nah muss das Objektiv scharfstellen.`,
+    `Hinter diesem Dome erscheint selbst das Fernste ${near(p.from_vertex_mm, u)} vor dem Glas, ${near(p.from_centre_mm, u)} von seiner Mitte: So nah muss das Objektiv scharfstellen.`,
 
   sheet_shifts_focus: (p) =>
     `Die Folie rückt das Bild um ${mm(p.shift_mm, 3)} nach hinten. Der Autofokus gleicht das aus. Stellst du nach der Skala scharf, beträgt die Unschärfe ${mm(p.blur_mm, 4)}, wo üblicherweise ${mm(p.allowed_mm, 3)} erlaubt sind.`,
   sheet_all_in_reach: (p, u) =>
-    `Im Unendlichen verlierst du nichts: Hinter diesem Dome erscheint nichts weiter weg als ${near(p.from_centre_mm / 1000, u)}, und das liegt gut in dem Bereich, in dem das Objektiv mit Folie scharfstellt.`,
+    `Im Unendlichen verlierst du nichts: Hinter diesem Dome erscheint nichts weiter weg als ${near(p.from_centre_mm, u)}, und das liegt gut in dem Bereich, in dem das Objektiv mit Folie scharfstellt.`,
   sheet_infinity_hidden: (p, u) =>
     `Ein Objektiv mit Anschlag bei Unendlich stellt mit Folie bis ${distance(p.farthest_m, u)} scharf; dahinter bleibt die Unschärfe innerhalb der Schärfentiefe.`,
   sheet_infinity_lost: (p, u) =>

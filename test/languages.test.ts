@@ -1,0 +1,142 @@
+// Guards that each language says what the English does: the same figures and field names in each text, the same cautions, the
+// terms of its own glossary, nothing left untranslated, and about the same length.
+import { describe, expect, it } from "vitest";
+import { operationsIn } from "../packages/answers/src/operations/table.js";
+import { type Language, languages } from "../packages/contract/src/index.js";
+import { mountingCases } from "../packages/contract/src/rules/mounting-cases.test-support.js";
+import { sceneCases } from "../packages/contract/src/rules/scene-cases.test-support.js";
+import { de } from "../packages/words/src/de/index.js";
+import { problems as deProblems } from "../packages/words/src/de/problems/index.js";
+import { en } from "../packages/words/src/en/index.js";
+import { problems as enProblems } from "../packages/words/src/en/problems/index.js";
+import { terms } from "../packages/words/src/glossary/terms.js";
+import type { ProblemTexts, Words } from "../packages/words/src/index.js";
+import { makeLight, makeMounting } from "./golden/scenes.js";
+import { outsideScenes } from "./support/outside-scenes.js";
+import { refusalSamples } from "./support/refusal-samples.js";
+
+const all: Readonly<Record<Language, { words: Words; problems: ProblemTexts }>> = {
+  en: { words: en, problems: enProblems },
+  de: { words: de, problems: deProblems },
+};
+const others = languages.filter((language) => language !== "en");
+
+const everyNth = (scenes: object, nth: number): object[] =>
+  Object.values(scenes).filter((_, index) => index % nth === 0);
+const scenesOf = {
+  Scene: [...everyNth(makeLight(), 12), ...refused(sceneCases)],
+  MountingScene: [...everyNth(makeMounting(), 4), ...refused(mountingCases)],
+};
+
+function refused(cases: object): object[] {
+  return Object.values(cases as Record<string, { refuses: [object, unknown][] }>).flatMap(({ refuses }) =>
+    refuses.map(([scene]) => scene),
+  );
+}
+
+type Pair = [english: string, other: string];
+
+/** Texts that stand at the same place. What is no text is the same in every language. */
+function pairsOf(english: unknown, other: unknown, place = ""): Pair[] {
+  if (typeof english === "string") {
+    if (!english.includes(" ") && english === other) return [];
+    return [[english, String(other)]];
+  }
+  if (typeof english !== "object" || english === null) {
+    expect(other, place).toBe(english);
+    return [];
+  }
+  expect(Object.keys(other as object), place).toEqual(Object.keys(english));
+  return Object.entries(english).flatMap(([name, value]) =>
+    // What the caller sent, and names, are nobody's texts.
+    name === "scene" || name === "model" || name === "parameters" || name === "did_you_mean"
+      ? []
+      : pairsOf(value, (other as Record<string, unknown>)[name], `${place}/${name}`),
+  );
+}
+
+/** Digits and thirds in a text, however it sets off decimals, thousands and dates. Once, twice and years' days are words or turn around. */
+const figuresIn = (text: string): string[] =>
+  (
+    text
+      .replace(/(\d{4})-(\d{2})-(\d{2})/g, "$3.$2.$1")
+      .replace(/(\d)[.,\u00a0\u202f](?=\d{3}(?!\d))/g, "$1")
+      .match(/[\d⅓⅔]+/g) ?? []
+  ).sort();
+
+const namesIn = (text: string): string[] =>
+  [...new Set(text.match(/\b[a-z]+(?:_[a-zA-Z0-9]+)+\b/g) ?? [])].sort();
+
+describe.each(others)("in %s", (language) => {
+  const said = {} as Record<string, Pair[]>;
+  const { words, problems } = all[language];
+  const english = operationsIn(en, enProblems);
+  const spoken = operationsIn(words, problems);
+
+  it.each(english.map(({ name }) => name))(
+    "%s says the same of every scene",
+    { timeout: 120_000 },
+    (name) => {
+      const [ours, theirs] = [english, spoken].map((list) => list.find((entry) => entry.name === name));
+      if (ours === undefined || theirs === undefined) throw new Error(name);
+      const pairs = [...scenesOf[ours.request], ...(outsideScenes[name] ?? [])].flatMap((scene) => {
+        const [first, second] = [ours, theirs].map((operation) => {
+          const replied = operation.reply(scene);
+          return JSON.parse(JSON.stringify(replied.status === "ok" ? replied.body : replied.problem));
+        });
+        return pairsOf(first, second);
+      });
+      said[name] = [...new Map(pairs.map((pair) => [pair[0], pair])).values()];
+      expect(said[name].length).toBeGreaterThan(20);
+    },
+  );
+
+  it("says every refusal that no scene meets", () => {
+    said["refusals"] = Object.entries(refusalSamples).flatMap(([part, byCode]) =>
+      Object.entries(byCode).flatMap(([code, samples]) =>
+        (samples as readonly unknown[]).flatMap((parameters) => {
+          const [first, second] = [enProblems, problems].map((texts) => {
+            const say = (texts[part as keyof typeof refusalSamples] as Record<string, unknown>)[code];
+            return (say as (parameters: unknown) => unknown)(parameters);
+          });
+          return pairsOf(first, second);
+        }),
+      ),
+    );
+    said["titles"] = pairsOf(enProblems.titles, problems.titles);
+    expect(said["refusals"].length).toBeGreaterThan(80);
+  });
+
+  const each = () => Object.values(said).flat();
+
+  it("leaves nothing in English", () => {
+    expect(each().filter(([text, other]) => text === other && text.includes(" "))).toEqual([]);
+  });
+
+  it("has the same figures and names of fields in each text", () => {
+    const parts = (text: string) => ({ figures: figuresIn(text), names: namesIn(text) });
+    for (const [text, other] of each()) expect(parts(other), `${text}\n${other}`).toEqual(parts(text));
+  });
+
+  it("is neither half as long nor twice", () => {
+    const long = each().filter(([text]) => text.length > 40);
+    const odd = long.filter(
+      ([text, other]) => other.length < 0.6 * text.length || other.length > 1.8 * text.length,
+    );
+    expect(odd).toEqual([]);
+  });
+
+  it.each(Object.entries(terms))("has a word of its own for %s", (_, forms) => {
+    const missing = each().filter(([text, other]) => forms.en.test(text) && !forms[language].test(other));
+    expect(missing).toEqual([]);
+  });
+
+  it("has every caution, none of them shorter than what it warns of", () => {
+    const warnings = Object.entries({ ...en["filter-mounting"].cautions });
+    const own = words["filter-mounting"].cautions as Record<string, string>;
+    for (const [code, text] of warnings) {
+      expect(own[code]?.length, code).toBeGreaterThan(0.7 * text.length);
+      expect(own[code]).toMatch(/\.$/);
+    }
+  });
+});
