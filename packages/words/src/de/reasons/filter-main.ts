@@ -6,6 +6,7 @@ import {
   capital,
   densityOf,
   depth,
+  distance,
   errorFall,
   fromTo,
   kelvin,
@@ -39,4 +40,6 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
     `Deine Videolampen sind das einzige Licht: Ein Filter auf dem Objektiv würde nur einen Teil davon kosten. Mach den Weißabgleich auf die Videolampen${p.lamp ? `, an der Lampe etwa ${kelvin(p.lamp.cct_K)}` : ""}.`,
   near_tie: (p) =>
     `Es ist knapp. ${capital(filterName(p.runner_up, "wer"))} ist fast so gut: Bei allem, was unsicher ist, wäre das mit ${percent(p.probability * 100)} Wahrscheinlichkeit die bessere Wahl.`,
+  subject_out_of_sight: (p, u) =>
+    `Der Dunst verdeckt das Motiv: Es ist ${distance(p.distance_m, u)} weit weg, und man sieht hier etwa ${distance(p.visibility_m, u)} weit. Ein Filter würde nur die Farbe des Dunsts ändern. Geh erst näher heran.`,
 };
