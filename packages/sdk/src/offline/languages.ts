@@ -1,13 +1,6 @@
 import { ConnectionError } from "../core/errors.js";
 import type { Language } from "../generated/types.js";
-
-/** What one language has to say offline. */
-export interface Tongue {
-  /** Of answers, by the path of what they answer. */
-  words: object;
-  /** Of scenes that are refused. */
-  problems: object;
-}
+import type { Tongue } from "./tongue.js";
 
 /** English comes with each part; every other language is a file of its own, which only those load who ask for it. */
 const others: Readonly<Record<Exclude<Language, "en">, () => Promise<Tongue>>> = {
