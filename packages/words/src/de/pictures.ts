@@ -17,8 +17,7 @@ const lightWithDepth: LightWithDepthTexts = {
   left: "Übriges Licht nach Tiefe",
   at_depth: ({ depth_m }) => unit(shown(depth_m), "m"),
   at_percent: ({ percent: value }) => percent(value),
-  no_daylight:
-    "Auf diesem Tauchgang gibt es kein Tageslicht: So nimmt das Wasser Licht von oben weg.",
+  no_daylight: "Auf diesem Tauchgang gibt es kein Tageslicht: So nimmt das Wasser Licht von oben weg.",
   names: { red: "Rot", green: "Grün", blue: "Blau", eye: "Auge" },
   left_at: ({ depth_m }) => `Übrig in ${depth(depth_m)}`,
   percent: ({ percent: value }) => percentOf(value),

@@ -15,10 +15,7 @@ export const queryTexts: Texts<QueryErrors, FieldText> = {
   empty_value: ({ name }) => fieldText(`${name} hat keinen Wert.`, "ein Wert, oder gar kein Parameter"),
   not_a_number: ({ name }) => fieldText(`${name} ist keine Dezimalzahl.`, "eine Zahl wie 12 oder 12.5"),
   unknown_field: ({ taken }) =>
-    fieldText(
-      "Einen Query-Parameter mit diesem Namen gibt es nicht.",
-      takenTexts[taken],
-    ),
+    fieldText("Einen Query-Parameter mit diesem Namen gibt es nicht.", takenTexts[taken]),
 };
 
 const takenTexts = {
