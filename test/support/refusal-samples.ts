@@ -60,6 +60,7 @@ export const refusalSamples: {
     unknown_field: [
       { name: "a", taken: "none" },
       { name: "a", taken: "fields_alone" },
+      { name: "a", taken: "look_alone" },
     ],
   },
   fields: {
@@ -69,7 +70,13 @@ export const refusalSamples: {
     wrong_length: [{ length: 4001, max_length: 4000 }],
     unknown_field: [{ name: "" }, { name: "depth" }],
   },
-  queryDetails: { takes_none: [{ method: "GET" }], takes_fields_alone: [{}], no_such_fields: [{}] },
+  queryDetails: {
+    takes_none: [{ method: "GET" }],
+    takes_fields_alone: [{}],
+    takes_look_alone: [{}],
+    no_such_look: [{}],
+    no_such_fields: [{}],
+  },
   quiz: {
     count_out_of_range: [{ most: 200 }],
     template_unknown: [{ template: "red_reech" }],
