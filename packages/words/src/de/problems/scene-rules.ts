@@ -102,11 +102,11 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   kelvin_with_mode: (p) =>
     p.case === "missing"
       ? text(
-          "Für einen Weißabgleich in Kelvin fehlt der Wert.",
+          "white_balance_mode ist kelvin, aber white_balance_kelvin_K fehlt.",
           "white_balance_kelvin_K, oder white_balance_mode card oder auto",
         )
       : text(
-          `Ein Weißabgleich mit ${p.white_balance_mode} nimmt keine Kelvin an.`,
+          `white_balance_mode ${p.white_balance_mode} nimmt keinen Wert in Kelvin.`,
           "weglassen, oder white_balance_mode kelvin",
         ),
   kelvin_within_limits: ({ white_balance_kelvin_K, min_K, max_K }) =>
@@ -121,7 +121,7 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
     ),
   card_balance_not_auto: () =>
     text(
-      "Eine Kamera mit automatischem Weißabgleich hat für die Karten keinen festen.",
+      "Mit white_balance_mode auto ändert die Kamera ihren Weißabgleich ständig: Für die Karten steht er nicht fest.",
       "white_balance_mode card oder kelvin für Raw-Bilder oder einen einzigen Weißabgleich, oder locked_balance weglassen",
     ),
   one_lens_filter: () => text("Der Filter auf dem Objektiv ist doppelt angegeben.", oneFilter),
@@ -152,7 +152,7 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   lamp_complete: (p) => text(missing(p.missing), "lamp_flux_lm zusammen mit lamp_distance_m"),
   lead_distance_with_stops: () =>
     text(
-      "Ein Abstand, aus dem die Lampen führen sollen, bedeutet nichts, wenn nicht dasteht, um wie viel.",
+      "wanted_lead_distance_m bewirkt ohne wanted_lead_stops nichts.",
       "mit wanted_lead_stops, oder gar nicht",
     ),
   overhead_parts: ({ field, goes_with }) =>
