@@ -18,9 +18,7 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
       `Die Uhren in ${time_zone} haben nie ${local_time} gezeigt: Sie wurden darüber hinweg vorgestellt. Gib eine Zeit vor oder nach der Umstellung an.`,
     ),
   time_zone_unknown: ({ time_zone }) =>
-    ofPlace(
-      `time_zone "${time_zone}" ist kein Name aus der Zeitzonen-Datenbank der IANA, wie Africa/Cairo oder Asia/Makassar.`,
-    ),
+    ofPlace(`time_zone "${time_zone}" ist kein Name aus der Zeitzonen-Datenbank der IANA, wie Etc/GMT+9.`),
   secchi_depth_out_of_range: (range) => ofClarity("secchi_depth_m", range),
   visibility_out_of_range: (range) => ofClarity("visibility_m", range),
   water_hue_contradicts_measure: ({ measure, value_m, water_hue, min_m, max_m, fitting_hues }) => {
