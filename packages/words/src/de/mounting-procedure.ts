@@ -27,4 +27,7 @@ export const mountingProcedure: Texts<MountingSteps, string> = {
   tether: () => "Sichere den Filter mit einer kurzen Leine, damit er nicht verloren geht.",
   change_practised: () => "Übe den Wechsel an der Oberfläche, mit Handschuhen, wenn du welche trägst.",
   rinse: () => "Spül Filter und Halter nach dem Tauchgang in Süßwasser, und trockne sie getrennt.",
+  tape_renew: () =>
+    "Nimm für jede Reise neues Klebeband, und entferne, was vom alten übrig ist: Wärme und Feuchtigkeit lösen es.",
+  no_grit: () => "Spül Filter und Scheibe ab, bevor du den Filter ansetzt: Sand dazwischen zerkratzt beide.",
 };

@@ -119,7 +119,35 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   sheet_measure_opening: () =>
     "Miss die Öffnung hinter dem Objektiv oder den Schlitz des Halters, dann hast du das Maß für den Zuschnitt.",
   sheet_cut: (p) => `Schneide die Folie auf ${shown(p.width_mm, 1)} mal ${mm(p.height_mm)} zu.`,
+
+  mount_hits_port: (p) =>
+    `Bei längster Brennweite würde der Rand des Filters ${mm(-p.clearance_mm)} in den Port ragen: Auf diesem Objektiv ist dafür kein Platz.`,
+  mount_near_port: (p) =>
+    `Bei längster Brennweite bleiben vor dem Port nur ${mm(p.clearance_mm)} frei: Probier es langsam von Hand, bevor du das Gehäuse schließt.`,
+  mount_zoom_room_unknown: (p) =>
+    `Das Objektiv wird beim Zoomen um ${mm(p.travel_mm)} länger. Ob der Filter dann den Port berührt, zeigt nur \`lens_port_gap_mm\` oder ein Versuch von Hand.`,
+  mount_wet_lens_in_the_way: (p) =>
+    `Wo dieser Halter hinkäme, sitzt am Port ${WET_LENSES[p.wet_lens]}. Nimm eines von beiden.`,
+  mount_wet_lens_stacked: (p) =>
+    p.wet_lens === "wide"
+      ? `Zwischen Port und Weitwinkel-Vorsatzlinse rückt der Filter die Linse um ${mm(p.thickness_mm)} vom Port weg; das dunkelt die Ecken ab und kostet Schärfe. Probier es im Wasser mit dem Bild einer Wand aus.`
+      : `Schraub zuerst den Filter auf den Port und dann die Nahlinse auf den Filter. Er rückt sie um ${mm(p.thickness_mm)} nach vorn: Prüf, ob die Gewinde das Gewicht von beiden tragen.`,
+  wet_lens_not_on_dome: () =>
+    "Eine Vorsatzlinse gehört auf einen Planport: Hier gilt, dass der Domeport ohne sie verwendet wird.",
+  ghosts_inside: (p) =>
+    `Filter und Objektiv spiegeln helle Lichter zwischen sich, mindestens ${shown(p.in_air_stops)} Blendenstufen schwächer: Von der Sonne oder einer Lampe im Bild kann ein Geisterbild zu sehen sein. Ein vergüteter Filter macht es schwächer.`,
+  ghosts_outside: (p) =>
+    `Mit Wasser zwischen Filter und Scheibe sind Geisterbilder heller Lichter ${shown(p.in_water_stops)} Blendenstufen schwächer und nicht zu sehen. Mit Luft dazwischen sind sie nur ${shown(p.in_air_stops)} Blendenstufen schwächer.`,
+  filter_weighs: (p) =>
+    `Ein Filter dieser Größe aus ${MATERIALS[p.material]} wiegt im Wasser etwa ${shown(p.weight_g)} g, ohne Halter.`,
 };
+
+const WET_LENSES = {
+  wide: "die Weitwinkel-Vorsatzlinse",
+  close_up: "die Nahlinse",
+} as const;
+
+const MATERIALS = { glass: "Glas", resin: "Kunststoff" } as const;
 
 const PUPIL_ASSUMED_FROM: Readonly<Record<PupilBasis, string>> = {
   thread: "wie bei Objektiven dieser Art, die für einen gewöhnlichen Filter gebaut sind",
