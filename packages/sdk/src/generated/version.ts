@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "4ada48f1cb34f5ae83eda8df035c2f43ad2167a5bdba60b8904286385658c4e0";
+export const descriptionHash = "86ebe36e81ab860dff7cb7fdc88daef0583752eed3728676368b606b3ce2ba6f";
