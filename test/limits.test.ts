@@ -11,15 +11,17 @@ const rows = section
   .filter((line) => line.startsWith("|"))
   .map((line) => line.split("|").map((cell) => cell.trim()));
 
+const from = (least: number): string => (least === 0 ? "up to " : `${least} to `);
+
 /** Sizes of lists and texts by where they stand, such as `kit[].id`. */
 function sizesOf(raw: Schema, name: string): [string, string][] {
   const schema = plain(raw);
   const { minItems = 0, maxItems, minLength = 0, maxLength, items, properties = {} } = schema;
   return [
-    ...(maxItems === undefined ? [] : [[name, `${minItems} to ${maxItems} entries`] as [string, string]]),
+    ...(maxItems === undefined ? [] : [[name, `${from(minItems)}${maxItems} entries`] as [string, string]]),
     ...(maxLength === undefined
       ? []
-      : [[name, `${minLength} to ${maxLength} characters`] as [string, string]]),
+      : [[name, `${from(minLength)}${maxLength} characters`] as [string, string]]),
     ...(items === undefined ? [] : sizesOf(items, `${name}[]`)),
     ...Object.entries(properties).flatMap(([property, inner]) =>
       sizesOf(inner, name === "" ? property : `${name}.${property}`),
