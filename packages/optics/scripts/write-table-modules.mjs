@@ -250,7 +250,7 @@ const MODULES = [
   [
     "chart-24",
     "CHART_24",
-    "Reflectance of the 24-patch chart of ISO 17321-1, in the order of the table, which has the names.",
+    "Reflectance of the 24-patch chart of ISO 17321-1, in the order of the table, which numbers them.",
     "Ohta 1997",
     () => {
       const { wavelength_nm, ...patches } = byGroup(

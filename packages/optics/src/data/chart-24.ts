@@ -1,7 +1,7 @@
 // Generated from the tables by scripts/write-table-modules.mjs; do not edit.
 import { evenly, unpack } from "../spectrum/packed.js";
 
-/** Reflectance of the 24-patch chart of ISO 17321-1, in the order of the table, which has the names. Source: Ohta 1997. */
+/** Reflectance of the 24-patch chart of ISO 17321-1, in the order of the table, which numbers them. Source: Ohta 1997. */
 export const CHART_24 = {
   "wavelength_nm": /* @__PURE__ */ evenly(380, 5, 81),
   "reflectances": [

@@ -14,7 +14,7 @@ const SHA_256: Record<string, string> = {
   "austin_petzold_1986_kd_types.csv": "ddf404d7264135de25999df36e458ebcdb0d4d5804ce20cde3c09a937bbff533",
   "austin_petzold_1986_model.csv": "1d5613024cf37bd2b28770d510456b1ec5dee0a4d155215bf4d5caf1f4ba9111",
   "bottom_reflectance.csv": "99d00d0af6795389d632a8f2c0923ed1e1111a9a29572d32f943c285e8021b96",
-  "chart24_reflectance_ohta1997.csv": "b85eedac7e4da92c48e9a89048d1f680d6919bfa292327d72abf0ef75edf9cfa",
+  "chart24_reflectance_ohta1997.csv": "e37888247ff264437825a361d31b5806ff8f759f9e3dad05bc97dedd925e918d",
   "cie13_test_colour_samples.csv": "b6429cfb64aea407065422603d7f6b18afdab44341afc758bf31c932ab4305ea",
   "cie_1931_2deg_cmf_1nm.csv": "0be7f3de8719d856f945dad444afdfad3c78b4a36e91cbfad74d590298820b13",
   "cie_daylight_basis.csv": "ef4c8bcd42758698f06c6e5f415561d44a725cbaf455f6062980559b9aa0b00b",
