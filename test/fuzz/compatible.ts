@@ -82,10 +82,10 @@ function daylight(scene: Scene, pick: number): void {
     // A day that every month has.
     if (scene[name] !== undefined) scene[name] = String(scene[name]).replace(/-(29|30|31)T/, "-28T");
   }
-  if (scene["local_time"] !== undefined && scene["time"] === undefined) scene["time_zone"] ??= "Africa/Cairo";
+  if (scene["local_time"] !== undefined && scene["time"] === undefined) scene["time_zone"] ??= "Etc/GMT+9";
   else {
     drop(scene, "local_time", "time_zone");
-    scene["time"] ??= "2026-03-10T10:15:00+02:00";
+    scene["time"] ??= "2026-03-10T10:15:00-09:00";
   }
 }
 

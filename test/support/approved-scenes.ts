@@ -21,10 +21,10 @@ function atPlaceAndTime(): Scene {
     visibility_m: 15,
     water_hue: "blue_green",
     daylight_basis: "place_time",
-    latitude_deg: 36.0,
-    longitude_deg: 14.3,
-    local_time: "2026-06-20T10:30",
-    time_zone: "Europe/Malta",
+    latitude_deg: -47.3,
+    longitude_deg: -128.4,
+    local_time: "2027-01-16T10:30",
+    time_zone: "Etc/GMT+9",
     cloud_oktas: 3,
   };
 }
@@ -89,7 +89,7 @@ const AS_GRADED: readonly Approved[] = [
   },
   {
     page: "place-and-time",
-    title: "By place and clock: 36.0 N 14.3 E, 10:30 on 20 June, visibility 15 m, blue-green, 6 to 16 m",
+    title: "By place and clock: Quillbarrow, 47.3 S 128.4 W, 10:30 on 16 January, visibility 15 m, blue-green, 6 to 16 m",
     scene: atPlaceAndTime(),
   },
   {

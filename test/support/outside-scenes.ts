@@ -3,7 +3,7 @@ import type { OperationName } from "../../packages/answers/src/operations/calcul
 import type { OutsideCode } from "../../packages/contract/src/index.js";
 
 export const base = { water_type: "IB", depth_m: 12 };
-export const there = { ...base, latitude_deg: 27.8, longitude_deg: 34.3 };
+export const there = { ...base, latitude_deg: -47.3, longitude_deg: -128.4 };
 const murk = {
   kd_samples: [
     { wavelength_nm: 400, kd_per_m: 5 },
@@ -27,12 +27,12 @@ const fisheye = { port_kind: "flat", lens_kind: "fisheye" };
 export const outside: Record<OutsideCode, [calculation: OperationName, scene: object][]> = {
   instant_out_of_range: [["attenuation", { ...there, time: "1850-03-10T10:15:00Z" }]],
   local_time_malformed: [
-    ["filter-choice", { ...there, local_time: "1850-03-10T10:15", time_zone: "Africa/Cairo" }],
+    ["filter-choice", { ...there, local_time: "1850-03-10T10:15", time_zone: "Etc/GMT+9" }],
   ],
   local_time_skipped: [
     ["exposure-loss", { ...there, local_time: "2026-03-29T02:30", time_zone: "Europe/Berlin" }],
   ],
-  time_zone_unknown: [["dive-advice", { ...there, local_time: "2026-03-10T10:15", time_zone: "Atlantis" }]],
+  time_zone_unknown: [["dive-advice", { ...there, local_time: "2026-03-10T10:15", time_zone: "Nowhere/Here" }]],
   secchi_depth_out_of_range: [["white-balance", { secchi_depth_m: 89, water_hue: "blue", depth_m: 5 }]],
   visibility_out_of_range: [["attenuation", { visibility_m: 110, water_hue: "blue", depth_m: 5 }]],
   water_hue_contradicts_measure: [["attenuation", { visibility_m: 1, water_hue: "blue", depth_m: 5 }]],

@@ -155,7 +155,7 @@ describe("the one form of a scene", () => {
   });
 
   it("has a heading in place of the side that the sun stands on", () => {
-    const noon = { latitude_deg: 27.8, longitude_deg: 34.3, time: "2026-03-10T10:15:00Z" };
+    const noon = { latitude_deg: -47.3, longitude_deg: -128.4, time: "2026-03-10T20:15:00Z" };
     const { scene, assumed } = canonicalScene({
       water_type: "IB",
       depth_m: 12,

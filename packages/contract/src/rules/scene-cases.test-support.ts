@@ -31,7 +31,7 @@ const floor = [
 ];
 
 const card = { depth_m: 3, red: 0.2, green: 0.3, blue: 0.4 };
-const noon = { latitude_deg: 27.8, longitude_deg: 34.3, time: "2026-03-10T10:15:00Z" };
+const noon = { latitude_deg: -47.3, longitude_deg: -128.4, time: "2026-03-10T20:15:00Z" };
 
 /** Scenes that a rule lets pass, and scenes that it refuses with the pointers of what it refuses. */
 export const sceneCases: Record<
@@ -89,7 +89,7 @@ export const sceneCases: Record<
     passes: [noon, { daylight_basis: "place_time", ...noon }, { daylight_basis: "none" }],
     refuses: [
       [{ daylight_basis: "sun", ...noon }, ["/latitude_deg", "/longitude_deg", "/time"]],
-      [{ daylight_basis: "none", time_zone: "Africa/Cairo" }, ["/time_zone"]],
+      [{ daylight_basis: "none", time_zone: "Etc/GMT+9" }, ["/time_zone"]],
     ],
   },
   place_and_time_whole: {
@@ -100,14 +100,14 @@ export const sceneCases: Record<
         latitude_deg: 0,
         longitude_deg: 0,
         local_time: "2026-03-10T10:15",
-        time_zone: "Africa/Cairo",
+        time_zone: "Etc/GMT+9",
       },
       { daylight_basis: "sun" },
     ],
     refuses: [
       [{ daylight_basis: "place_time" }, ["/latitude_deg", "/longitude_deg", "/time"]],
       [{ latitude_deg: 0, longitude_deg: 0 }, ["/time"]],
-      [{ daylight_basis: "place_time", ...noon, time_zone: "Africa/Cairo" }, ["/time"]],
+      [{ daylight_basis: "place_time", ...noon, time_zone: "Etc/GMT+9" }, ["/time"]],
       [
         { daylight_basis: "place_time", latitude_deg: 0, longitude_deg: 0, local_time: "2026-03-10T10:15" },
         ["/time_zone"],

@@ -30,30 +30,30 @@ export const daylightFields = {
     unit: "deg",
     min: -90,
     max: 90,
-    example: 27.8,
+    example: -47.3,
   }),
   longitude_deg: quantity({
     description: "Longitude, east positive. Only with `daylight_basis` `place_time`.",
     unit: "deg",
     min: -180,
     max: 180,
-    example: 34.3,
+    example: -128.4,
   }),
   time: text({
     description:
       "Instant with its offset from UTC (RFC 3339). Only with `daylight_basis` `place_time`, in place of `local_time` and `time_zone`.",
-    example: "2026-03-10T10:15:00+02:00",
+    example: "2027-01-16T10:00:00-09:00",
     pattern: instantPattern,
   }),
   local_time: text({
     description:
       "What the clocks at the place show, without offset. Only with `daylight_basis` `place_time`, together with `time_zone`.",
-    example: "2026-03-10T10:15",
+    example: "2027-01-16T10:00",
     pattern: localTimePattern,
   }),
   time_zone: text({
     description: "Time zone of `local_time`, by its name in the IANA database.",
-    example: "Africa/Cairo",
+    example: "Etc/GMT+9",
     maxLength: 64,
   }),
   cloud_oktas: quantity({

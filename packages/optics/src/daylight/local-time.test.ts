@@ -5,13 +5,13 @@ import { localTimeToInstant } from "./local-time.js";
 describe("local time to instant", () => {
   // Offsets as published in the IANA time zone database; the clock changes of 2026 are those of its current rules.
   it.each([
-    ["2026-03-10T10:15", "Africa/Cairo", "2026-03-10T08:15:00.000Z", 120],
-    ["2026-07-10T10:15", "Africa/Cairo", "2026-07-10T07:15:00.000Z", 180],
-    ["2026-03-10T10:15:30", "Asia/Makassar", "2026-03-10T02:15:30.000Z", 480],
+    ["2026-03-10T10:15", "Europe/Helsinki", "2026-03-10T08:15:00.000Z", 120],
+    ["2026-07-10T10:15", "Europe/Helsinki", "2026-07-10T07:15:00.000Z", 180],
+    ["2026-03-10T10:15:30", "Asia/Shanghai", "2026-03-10T02:15:30.000Z", 480],
     ["2026-03-10T10:15", "Asia/Kathmandu", "2026-03-10T04:30:00.000Z", 345],
     ["2026-03-10T10:15", "Pacific/Marquesas", "2026-03-10T19:45:00.000Z", -570],
     ["2026-03-10T00:00", "Pacific/Kiritimati", "2026-03-09T10:00:00.000Z", 840],
-    ["2024-02-29T23:59:59", "America/Cancun", "2024-03-01T04:59:59.000Z", -300],
+    ["2024-02-29T23:59:59", "America/Bogota", "2024-03-01T04:59:59.000Z", -300],
     ["2026-03-10T10:15", "UTC", "2026-03-10T10:15:00.000Z", 0],
   ])("%s in %s is %s", (local, zone, utc, offset) => {
     const result = localTimeToInstant(local, zone);
@@ -60,7 +60,7 @@ describe("local time to instant", () => {
     expect(result.repeated_at?.toISOString()).toBe(second);
   });
 
-  it.each(["Mars/Olympus", "", "+02:00", "Europe/Berlin ", "Europe", "GMT+2"])(
+  it.each(["Nowhere/Here", "", "+02:00", "Europe/Berlin ", "Europe", "GMT+2"])(
     "refuses the zone %j",
     (zone) => {
       expect(() => localTimeToInstant("2026-03-10T10:15", zone)).toThrow(
@@ -94,7 +94,7 @@ describe("local time to instant", () => {
       "America/New_York",
       "Australia/Lord_Howe",
       "Africa/Casablanca",
-      "Asia/Makassar",
+      "Asia/Shanghai",
     ];
     const days = [
       "2026-03-08",

@@ -41,9 +41,9 @@ const ASKED: Readonly<Record<Advised, readonly (readonly string[])[]>> = {
 const nightByTheClock: Scene = {
   ...NIGHT_WRECK,
   daylight_basis: "place_time",
-  latitude_deg: 27.8,
-  longitude_deg: 34.3,
-  time: "2026-06-10T22:15:00+03:00",
+  latitude_deg: -47.3,
+  longitude_deg: -128.4,
+  time: "2026-06-10T22:15:00-09:00",
 };
 const flip = { filter_change_underwater: "flip" } as const;
 const red = { filter_kind: "red", filter_density: 0.6 } as const;

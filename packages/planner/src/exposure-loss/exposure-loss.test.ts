@@ -84,7 +84,7 @@ describe("the budget from the surface to the sensor", () => {
     }
   });
 
-  it("a neutral filter of density 0.9 takes 3 stops and the glass 0.1 (density times 3.3219; leakage 0.003 gives a little back)", () => {
+  it("a neutral-density filter of density 0.9 costs 3 stops and its glass 0.1 (ISO 5-2: density is log10, so 3.3219 stops each; leakage of 0.003, an assumption, gives a little back)", () => {
     const d = at({ ...REEF, filter_kind: "neutral", filter_density: 0.9 });
     expect(d.lens_filter_loss_stops.likely).toBeCloseTo(densityToStops(0.9 + 0.035), 1);
     expect(d.lens_filter_loss_stops.likely).toBeLessThan(densityToStops(0.935));

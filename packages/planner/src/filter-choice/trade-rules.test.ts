@@ -22,7 +22,7 @@ describe("in blue water, ambient light only", () => {
     },
   );
 
-  it("the deeper the dive, the denser the filter, and the denser the filter, the more light it costs", () => {
+  it("deeper in blue water a denser filter is advised, and with its density its loss of light grows", () => {
     const answers = [4, 5, 7, 10].map((depth) => at("IB", depth));
     for (let i = 1; i < answers.length; i++) {
       expect(answers[i].filter_density ?? 0).toBeGreaterThan(answers[i - 1].filter_density ?? 0);
@@ -72,7 +72,7 @@ describe("once the light has run out", () => {
   it.each([
     ["3C", 20],
     ["5C", 12],
-  ] as const)("%s at %d m: nothing, because a filter would take what little there is", (type, depth) => {
+  ] as const)("%s at %d m: nothing, because a filter would cost what little there is", (type, depth) => {
     const answer = at(type, depth, 20);
     expect(answer.filter_kind).toBe("none");
     expect(answer.reasons.map((r) => r.code)).toContain("light_has_run_out");
@@ -86,7 +86,7 @@ describe("where lamps are the only light", () => {
     expect(answer.reasons.map((r) => r.code)).toContain("lamps_are_the_only_light");
   });
 
-  it("depth does not matter: the answer is the same at 5 and at 40 m", () => {
+  it("the answer is the same at 5 and at 40 m: only the water between light, subject and camera counts", () => {
     const night = (depth: number) =>
       filterChoice({ ...atNight(gradedScene("IB", 45, depth)), lamps: [TWO_LAMPS] });
     expect(night(40).colour_error_delta_e00).toEqual(night(5).colour_error_delta_e00);

@@ -27,23 +27,23 @@ const scenes = [
   { water_type: "IB", sun_elevation_deg: 40, depth_m: 1.5, ...camera },
   { water_type: "5C", sun_elevation_deg: 15, depth_m: 14, ...camera, max_iso: 800 },
   { chlorophyll_mg_m3: 0.4, sun_elevation_deg: 33, cloud_oktas: 5, min_depth_m: 4, max_depth_m: 22 },
-  at(27.8, 34.3, { local_time: "2026-06-10T10:15", time_zone: "Africa/Cairo" }),
+  at(-47.3, -128.4, { local_time: "2027-01-10T10:15", time_zone: "Etc/GMT+9" }),
 ];
 
-/** Suns over the globe and the calendar, for a calculation that shows them in many of its numbers. */
+/** Suns over open ocean from pole to pole and over the calendar, for a calculation that shows them in many of its numbers. */
 const suns = [
-  at(27.8, 34.3, { local_time: "2026-12-21T14:40", time_zone: "Africa/Cairo" }),
-  at(-8.7, 115.5, { local_time: "2026-03-20T09:05:30", time_zone: "Asia/Makassar" }),
-  at(-17.5, -149.8, { time: "2026-09-23T21:13:07Z" }),
-  at(62.1, 6.5, { time: "2026-06-21T23:45:00+13:45" }),
-  at(78.2, 15.6, { time: "2026-06-21T00:05:00Z" }),
+  at(31.6, -148.2, { local_time: "2026-12-21T14:00", time_zone: "Etc/GMT+10" }),
+  at(-8.7, -118.3, { local_time: "2026-03-20T09:05:30", time_zone: "Etc/GMT+8" }),
+  at(-29.5, -118.8, { time: "2026-09-23T21:13:07Z" }),
+  at(60.1, -25.5, { time: "2026-06-21T23:45:00+13:45" }),
+  at(85.2, 15.6, { time: "2026-06-21T00:05:00Z" }),
   at(0, 180, { time: "1925-11-03T23:30:00.5Z" }),
-  at(20.4, -87.1, { time: "2093-05-17T16:00:00Z" }),
-  at(-54.8, -68.3, { local_time: "2026-11-01T12:00", time_zone: "America/Argentina/Ushuaia" }),
+  at(20.4, -127.1, { time: "2093-05-17T16:00:00Z" }),
+  at(-54.8, -98.3, { local_time: "2026-11-01T12:00", time_zone: "Etc/GMT+7" }),
   // Night, twilight, and a time that no clock shows: answers without a sun, and problems.
-  at(62.1, 6.5, { time: "2026-12-21T00:00:00Z" }),
-  at(62.1, 6.5, { time: "2026-12-21T11:30:00Z" }),
-  at(48, 9, { local_time: "2026-03-29T02:30", time_zone: "Europe/Berlin" }),
+  at(60.1, -25.5, { time: "2026-12-21T00:00:00Z" }),
+  at(60.1, -25.5, { time: "2026-12-21T11:30:00Z" }),
+  at(-47.3, -128.4, { local_time: "2026-03-29T02:30", time_zone: "Europe/Berlin" }),
 ];
 
 const wrong = [

@@ -33,10 +33,10 @@ const scenes = {
   "by place and time": {
     visibility_m: 25,
     water_hue: "blue",
-    latitude_deg: -8.5,
-    longitude_deg: 119.5,
+    latitude_deg: -47.3,
+    longitude_deg: -128.4,
     local_time: "2026-03-10T10:15",
-    time_zone: "Asia/Makassar",
+    time_zone: "Etc/GMT+9",
     min_depth_m: 5,
     max_depth_m: 18,
   },
