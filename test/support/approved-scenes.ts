@@ -89,7 +89,8 @@ const AS_GRADED: readonly Approved[] = [
   },
   {
     page: "place-and-time",
-    title: "By place and clock: Quillbarrow, 47.3 S 128.4 W, 10:30 on 16 January, visibility 15 m, blue-green, 6 to 16 m",
+    title:
+      "By place and clock: Quillbarrow, 47.3 S 128.4 W, 10:30 on 16 January, visibility 15 m, blue-green, 6 to 16 m",
     scene: atPlaceAndTime(),
   },
   {
