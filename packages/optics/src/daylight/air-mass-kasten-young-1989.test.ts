@@ -12,7 +12,7 @@ it.each([
   expect(relativeAirMass(zenith)).toBeCloseTo(mass, digits);
 });
 
-it("is 1.48995 at 47.912086 degrees (published run of the model of Bird & Riordan 1986)", () => {
+it("is 1.48995 at 47.912086 degrees (the run of Bird & Riordan's program that an open solar library publishes; see SOURCES.md)", () => {
   expect(relativeAirMass(47.912086)).toBeCloseTo(1.48995, 5);
 });
 

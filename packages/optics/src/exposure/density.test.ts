@@ -19,7 +19,7 @@ describe("density, stops, factor and transmittance (ISO 5-2: D = log10(1/T); a s
     [1.8, 6, 64, 1.5625],
     [3.0, 10, 1000, 0.1],
   ])(
-    "density %d is %d stops, factor %d, %d %% (common practice of filter makers)",
+    "density %d is %d stops, factor %d, %d %% (common practice, no published source)",
     (density, stops, factor, percent) => {
       expect(densityToStops(density)).toBeCloseTo(stops, 1);
       expect(densityToFactor(density) / factor).toBeCloseTo(1, 1);

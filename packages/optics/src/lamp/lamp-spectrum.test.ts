@@ -33,6 +33,7 @@ describe("white lamps", () => {
     expect(LED_NAMES.length).toBe(9);
   });
 
+  // The bounds are judgements: 1 % is about a mired at 10 000 K, and ANSI C78.377 lets white LEDs lie as far off (from memory).
   it("have the colour temperature asked for within 1 %, and lie near the locus, from 1800 to 20 000 K", () => {
     for (let mired = 50; mired <= 555; mired += 5) {
       const { cct_K, duv } = cctOf(whiteLampPerLumen(1e6 / mired));

@@ -5,7 +5,7 @@ import { entrancePupilRadius_mm, fieldOfView_deg, focalLength_mm, imageHeight } 
 const FULL_FRAME_mm = Math.hypot(36, 24);
 
 describe("field of view of a lens", () => {
-  // The diagonal fields printed in lens makers' data sheets for 24 x 36 mm (common practice: 84, 63, 47 degrees and so on).
+  // The diagonal fields that the trade prints for 24 x 36 mm, from memory (common practice, no published source).
   it.each([
     [14, 114],
     [20, 94],
