@@ -9,6 +9,8 @@ import { de } from "../packages/words/src/de/index.js";
 import { problems as deProblems } from "../packages/words/src/de/problems/index.js";
 import { en } from "../packages/words/src/en/index.js";
 import { problems as enProblems } from "../packages/words/src/en/problems/index.js";
+import { fr } from "../packages/words/src/fr/index.js";
+import { problems as frProblems } from "../packages/words/src/fr/problems/index.js";
 import { terms } from "../packages/words/src/glossary/terms.js";
 import type { ProblemTexts, Words } from "../packages/words/src/index.js";
 import { makeLight, makeMounting } from "./golden/scenes.js";
@@ -18,6 +20,7 @@ import { refusalSamples } from "./support/refusal-samples.js";
 const all: Readonly<Record<Language, { words: Words; problems: ProblemTexts }>> = {
   en: { words: en, problems: enProblems },
   de: { words: de, problems: deProblems },
+  fr: { words: fr, problems: frProblems },
 };
 const others = languages.filter((language) => language !== "en");
 

@@ -5,11 +5,14 @@ import { de, pictures as dePictures } from "@sunfathom/words/de";
 import { problems as deProblems } from "@sunfathom/words/de/problems";
 import { en, pictures as enPictures } from "@sunfathom/words/en";
 import { problems as enProblems } from "@sunfathom/words/en/problems";
+import { fr, pictures as frPictures } from "@sunfathom/words/fr";
+import { problems as frProblems } from "@sunfathom/words/fr/problems";
 
 /** The texts of every language. One that is left out is an error of the compiler. */
 const texts: Readonly<Record<Language, { words: Words; problems: ProblemTexts; pictures: PictureTexts }>> = {
   en: { words: en, problems: enProblems, pictures: enPictures },
   de: { words: de, problems: deProblems, pictures: dePictures },
+  fr: { words: fr, problems: frProblems, pictures: frPictures },
 };
 
 /** All that the service says in one language. */

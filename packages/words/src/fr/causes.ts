@@ -1,0 +1,113 @@
+import type { LightCauses } from "@sunfathom/planner";
+import type { CauseText } from "../answer-texts.js";
+import type { Texts } from "../problems/texts.js";
+
+/** Ce qui rend la lumière dans l’eau incertaine. */
+export const causes: Texts<LightCauses, CauseText> = {
+  water_type_resolution: () => ({
+    text: "Un type d’eau est une classe large : cette eau peut se situer n’importe où entre ses voisines",
+    how_to_shrink:
+      "Indiquez la visibilité et la couleur de l’eau, ou photographiez une charte grise à deux profondeurs.",
+  }),
+  kd_measurement: () => ({
+    text: "L’erreur de mesure de l’atténuation diffuse",
+    how_to_shrink: "Mesurez à davantage de longueurs d’onde et de profondeurs.",
+  }),
+  clarity_reading: () => ({
+    text: "La justesse avec laquelle vous avez estimé la distance où l’on ne voit plus rien",
+    how_to_shrink:
+      "Relevez-la à nouveau le long d’un fil gradué, ou photographiez une charte grise à deux profondeurs.",
+  }),
+  beam_to_diffuse: () => ({
+    text: "La visibilité ne dit pas à quelle vitesse la lumière du jour baisse avec la profondeur",
+    how_to_shrink: "Descendez un disque de Secchi, ou photographiez une charte grise à deux profondeurs.",
+  }),
+  spectral_shape: () => ({
+    text: "Des eaux de même clarté et de même couleur diffèrent encore d’une longueur d’onde à l’autre",
+    how_to_shrink: "Photographiez une charte grise à deux profondeurs, ou mesurez l’atténuation diffuse.",
+  }),
+  hue_name: () => ({
+    text: "Un nom de couleur recouvre toute une gamme d’eaux",
+    how_to_shrink: "Photographiez une charte grise à deux profondeurs.",
+  }),
+  scattering_per_water: () => perWater,
+  chlorophyll_relation: () => ({
+    text: "À concentration de chlorophylle égale, l’atténuation varie d’une eau à l’autre",
+    how_to_shrink: "Descendez un disque de Secchi, ou photographiez une charte grise à deux profondeurs.",
+  }),
+  card_noise: () => ({
+    text: "La dispersion des mesures sur la charte",
+    how_to_shrink:
+      "Photographiez la charte à davantage de profondeurs, exposition et balance des blancs verrouillées.",
+  }),
+  water_scattering: (p) => (p.known_by === "sight" ? asSeen : perWater),
+  path_scattering: () => ({
+    text: "La part de lumière diffusée qui arrive encore sur un court trajet",
+    how_to_shrink: "Approchez-vous : un court trajet ne diffuse presque pas.",
+  }),
+  sensor: () => ({
+    text: "Ce que le canal rouge de cet appareil voit de vert et de bleu",
+    how_to_shrink: "Photographiez une charte de couleurs en profondeur avec cet appareil.",
+  }),
+  daylight_level: () => ({
+    text: "La clarté du ciel",
+    how_to_shrink: "Indiquez la couverture nuageuse, ou mesurez la lumière en surface avec un posemètre.",
+  }),
+  upright_share: () => ({
+    text: "L’orientation de l’appareil face au soleil, donc la part de lumière d’en haut que reçoit le sujet",
+    how_to_shrink: "Indiquez où est le soleil par rapport à l’appareil, ou mesurez en profondeur.",
+  }),
+  light_field: () => ({
+    text: "Les directions d’où vient la lumière en profondeur, que le modèle simplifie",
+    how_to_shrink: "Mesurez la lumière en profondeur.",
+  }),
+  reference_sun: () => ({
+    text: "Le soleil sous lequel l’atténuation de cette eau a été mesurée",
+    how_to_shrink:
+      "Le jour même, mesurez l’atténuation ou photographiez une charte grise à deux profondeurs.",
+  }),
+  overhead: () => ({
+    text: "La lumière du jour qui pénètre sous ce qui vous surplombe",
+    how_to_shrink:
+      "Mesurez sur une charte grise à cet endroit et en pleine eau, et donnez le rapport des deux ; sous la glace, donnez son épaisseur et celle de la neige.",
+  }),
+  sea_floor: () => ({
+    text: "La clarté du fond",
+    how_to_shrink: "Indiquez la nature du fond et sa profondeur, ou donnez sa réflectance.",
+  }),
+  lamp_beam: () => ({
+    text: "La façon dont le phare vidéo répartit ses lumens dans le faisceau",
+    how_to_shrink:
+      "Demandez au fabricant l’angle de faisceau mesuré (jusqu’à la moitié de l’intensité du centre) et les lumens qui sortent à l’avant.",
+  }),
+  lamp_aim: () => ({
+    text: "La précision avec laquelle le phare vidéo est pointé",
+    how_to_shrink: "Pointez-le dans l’eau, à longueur de bras, et contrôlez une image d’essai.",
+  }),
+  filter_edge: () => ({
+    text: "La place de la bande d’absorption du filtre, car la forme de sa courbe est supposée",
+    how_to_shrink: "Donnez une courbe de transmission mesurée.",
+  }),
+  filter_width: () => ({
+    text: "La largeur de la bande d’absorption du filtre, car la forme de sa courbe est supposée",
+    how_to_shrink: "Donnez une courbe de transmission mesurée.",
+  }),
+  full_well: () => ({
+    text: "Le nombre de photons qu’un pixel du capteur peut contenir",
+    how_to_shrink: "Un plongeur n’y peut rien : cela varie d’un appareil à l’autre.",
+  }),
+  lamp_offset: () => ({
+    text: "L’écart entre les phares vidéo et l’axe de visée",
+    how_to_shrink: "Rien à mesurer ; avec de longs bras, cela compte moins.",
+  }),
+};
+
+const perWater: CauseText = {
+  text: "La force avec laquelle cette eau diffuse la lumière, que l’atténuation seule ne donne pas",
+  how_to_shrink: "Indiquez la visibilité horizontale.",
+};
+
+const asSeen: CauseText = {
+  text: "La distance où vous voyez vraiment, dont découle la diffusion",
+  how_to_shrink: "Mesurez la visibilité le long d’un fil gradué.",
+};

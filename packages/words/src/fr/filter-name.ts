@@ -1,0 +1,26 @@
+import type { NamedFilter } from "@sunfathom/planner";
+import { densityOf } from "./format.js";
+
+type Kind = Exclude<NamedFilter["kind"], "none">;
+
+const COLOURS: Readonly<Record<Kind, string>> = {
+  red: "rouge",
+  magenta: "magenta",
+  blue: "bleu",
+  green: "vert",
+  neutral: "neutre ND",
+};
+
+/** Un filtre d’après sa couleur, sans article. */
+export const kindName = (kind: Kind): string => `filtre ${COLOURS[kind]}`;
+
+/** Un filtre au fil d’une phrase. Sans filtre, un sujet à l’infinitif. */
+export function filterName({ kind, density, id }: NamedFilter): string {
+  if (kind === "none") return "se passer de filtre";
+  const nominal = `${kindName(kind)} ${density === undefined ? "mesuré" : `de densité ${densityOf(density)}`}`;
+  return id === undefined ? `un ${nominal}` : `${id} (${nominal})`;
+}
+
+/** Ce que l’objectif porte. */
+export const onLens = (filter: NamedFilter): string =>
+  filter.kind === "none" ? "sans filtre sur l’objectif" : `avec ${filterName(filter)} sur l’objectif`;

@@ -1,0 +1,65 @@
+import { fr } from "../cldr/fr.js";
+import { formatsOf } from "../numbers/formats.js";
+import { lengthsOf } from "../numbers/lengths.js";
+import { thirdsOf } from "../numbers/thirds.js";
+import type { TextUnits } from "../problems/texts.js";
+
+const formats = formatsOf(fr);
+export const { shown, grouped, percent, spoken, either, plural, unit } = formats;
+export const { depth, depthNumber, withUnit, distance, near } = lengthsOf(formats);
+
+/** Une profondeur ou une plage de profondeurs au fil d’une phrase : « à 12 m », « entre 5 et 18 m ». */
+export const between = (min_m: number, max_m: number, units?: TextUnits): string => {
+  const [from, to] = [depthNumber(min_m, units), depthNumber(max_m, units)];
+  return from === to ? `à ${withUnit(from, units)}` : `entre ${from} et ${withUnit(to, units)}`;
+};
+
+/** « de 5 à 18 m » */
+export const fromTo = (from_m: number, to_m: number, units?: TextUnits): string =>
+  `de ${depthNumber(from_m, units)} à ${depth(to_m, units)}`;
+
+/** « 7, 9 et 12 m » */
+export const depths = (all: readonly number[], units?: TextUnits): string =>
+  withUnit(spoken([...new Set(all.map((depth_m) => depthNumber(depth_m, units)))]), units);
+
+/** « une fois », « deux fois », « 3 fois » */
+export const howOften = (count: number): string =>
+  count === 1 ? "une fois" : count === 2 ? "deux fois" : `${shown(count)} fois`;
+
+export const kelvin = (cct_K: number): string => `${shown(Math.round(cct_K / 100) * 100)} K`;
+
+export const lumens = (flux_lm: number): string => `${grouped(Number(flux_lm.toPrecision(2)))} lm`;
+
+/** « ⅔ IL », « 2⅓ IL » : l’unité qu’affichent les appareils, invariable. */
+export function stops(value: number): string {
+  const { text, none } = thirdsOf(value);
+  return none ? "moins de ⅓ IL" : `${text} IL`;
+}
+
+/** Ce qu’une lumière a de rouge en plus ou en moins face à une autre, après une virgule. */
+export const redder = (value: number): string =>
+  Math.abs(value) < 1 / 6
+    ? "sans plus de rouge que le reste"
+    : `avec ${stops(Math.abs(value))} de ${value > 0 ? "rouge" : "vert"} en trop par rapport au reste`;
+
+export const densityOf = (density: number): string =>
+  shown(density, Math.round(density * 100) % 10 === 0 ? 1 : 2);
+
+/** Un filtre neutre, avec sa valeur en IL. */
+export const neutral = (density: number): string =>
+  `un filtre neutre ND de densité ${shown(density, 1)} (${stops(density * Math.log2(10))})`;
+
+/** Ce que vaut un écart de couleur, au féminin : pour une erreur ou une dominante. Mêmes bornes qu’en anglais. */
+export const strength = (delta_e00: number): "légère" | "nette" | "forte" =>
+  delta_e00 < 5 ? "légère" : delta_e00 < 12 ? "nette" : "forte";
+
+export const castOf = (delta_e00: number): string => `une dominante ${strength(delta_e00)}`;
+
+/** De combien baisse une erreur de couleur, après ce qui la fait baisser. */
+export function errorFall(from: number, to: number): string {
+  const ranks =
+    strength(from) === strength(to) ? `elle reste ${strength(to)}` : `de ${strength(from)} à ${strength(to)}`;
+  return `réduit l’erreur de couleur de ${percent((100 * (from - to)) / from)} (${ranks})`;
+}
+
+export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,0 +1,172 @@
+import type { SceneRuleParameters } from "@sunfathom/contract";
+import { type FieldText, type Texts, fieldText as text } from "../../problems/texts.js";
+import { either } from "../format.js";
+import {
+  halfFilter,
+  limitsInOrder,
+  missing,
+  notRising,
+  notWhole,
+  repeatedId,
+  withinLimits,
+} from "./rule-parts.js";
+import { waterWays } from "./water-ways.js";
+
+/** Ce qui ne va pas quand une règle entre champs d’une scène n’est pas respectée. */
+export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
+  one_water_basis: ({ given }) =>
+    text(
+      given === 0 ? "L’eau n’est pas décrite." : `L’eau est décrite de ${given} façons à la fois.`,
+      `exactement un de ceux-ci : ${waterWays}`,
+    ),
+  water_companions: (p) =>
+    p.case === "missing"
+      ? text(missing(p.missing), `${p.field} avec ${p.missing}`)
+      : text(`${p.field} ne dit rien ici.`, `avec ${either(p.goes_with)}, ou pas du tout`),
+  kd_samples_rising: notRising,
+  card_exposure_whole: notWhole,
+  card_gains_whole: notWhole,
+  sun_with_basis_sun: ({ daylight_basis }) =>
+    text(
+      `La hauteur du soleil est indiquée, mais daylight_basis vaut ${daylight_basis}.`,
+      "l’omettre, ou daylight_basis sun",
+    ),
+  place_with_basis_place_time: ({ field, daylight_basis }) =>
+    text(
+      `${field} ne dit rien quand daylight_basis vaut ${daylight_basis}.`,
+      "l’omettre, ou daylight_basis place_time",
+    ),
+  place_and_time_whole: (p) =>
+    p.case === "missing"
+      ? text(
+          `Il manque ${p.field} : la hauteur du soleil découle du lieu et de l’heure.`,
+          "latitude_deg et longitude_deg",
+        )
+      : text(
+          `L’heure ${{ twice: "est indiquée deux fois", half: "est indiquée à moitié", not_given: "n’est pas indiquée" }[p.case]}.`,
+          "time, ou local_time et time_zone",
+        ),
+  day_exists: () => text("Ce mois n’a pas ce jour.", "un jour du calendrier"),
+  one_depth: (p) =>
+    text(
+      p.case === "missing"
+        ? missing(p.field)
+        : p.case === "twice"
+          ? "La profondeur est indiquée deux fois."
+          : "La profondeur n’est pas indiquée.",
+      "depth_m, ou min_depth_m avec max_depth_m",
+    ),
+  depths_in_order: ({ min_depth_m, max_depth_m }) =>
+    text(`${min_depth_m} m est plus profond que max_depth_m, ${max_depth_m} m.`, `${max_depth_m} m au plus`),
+  one_sun_side: () =>
+    text("La position du soleil est indiquée deux fois.", "sun_side, ou camera_heading_deg"),
+  heading_with_place_time: ({ daylight_basis }) =>
+    text(
+      `Quand daylight_basis vaut ${daylight_basis}, on ignore où est le soleil par rapport à ce cap.`,
+      "avec le lieu et l’heure, ou sun_side à la place",
+    ),
+  one_bottom: () => text("Le fond est indiqué deux fois.", "bottom, ou bottom_reflectance"),
+  bottom_with_depth: () =>
+    text(
+      "Une profondeur du fond ne dit rien quand bottom vaut none.",
+      "l’omettre, ou indiquer la nature du fond",
+    ),
+  bottom_below_camera: ({ bottom_depth_m, deepest_m }) =>
+    text(
+      `Le fond à ${bottom_depth_m} m est au-dessus du sujet le plus profond, à ${deepest_m} m.`,
+      `au moins ${deepest_m} m`,
+    ),
+  bottom_reflectance_rising: notRising,
+  iso_limits_in_order: limitsInOrder("pas au-dessus de"),
+  iso_within_limits: withinLimits,
+  f_number_limits_in_order: limitsInOrder("pas au-dessus de"),
+  f_number_within_limits: withinLimits,
+  white_balance_cct_K_limits_in_order: limitsInOrder("au-dessous de"),
+  one_shutter: () =>
+    text("Le temps de pose est indiqué deux fois.", "shutter_s, ou shutter_angle_deg avec frame_rate_fps"),
+  shutter_within_frame: ({ frame_rate_fps, frame_s }) =>
+    text(`À ${frame_rate_fps} images par seconde, une image dure ${frame_s} s.`, `${frame_s} s au plus`),
+  shutter_not_too_short: ({ shutter_s, shortest_s }) =>
+    text(
+      `La cadence et l’angle d’obturation donnent un temps de pose de ${shutter_s} s.`,
+      `un angle plus grand ou une cadence plus lente : au moins ${shortest_s} s`,
+    ),
+  one_recording_curve: () =>
+    text("La courbe d’enregistrement est indiquée deux fois.", "recording_curve, ou recording_curve_points"),
+  recording_curve_points_rising: ({ field, value, before }) =>
+    text(`${field} ${value} vient après ${before}.`, `plus de ${before}`),
+  recording_curve_points_whole: ({ wanted, light_share }) =>
+    text(
+      `La courbe ${wanted === 0 ? "commence" : "finit"} à une lumière de ${light_share} : une partie de ce qui est enregistré n’a pas de niveau.`,
+      `${wanted} au ${wanted === 0 ? "premier" : "dernier"} point`,
+    ),
+  kelvin_with_mode: (p) =>
+    p.case === "missing"
+      ? text(
+          "Il manque sa valeur à une balance des blancs en kelvins.",
+          "white_balance_kelvin_K, ou white_balance_mode card ou auto",
+        )
+      : text(
+          `Une balance des blancs en mode ${p.white_balance_mode} n’accepte pas de kelvins.`,
+          "l’omettre, ou white_balance_mode kelvin",
+        ),
+  kelvin_within_limits: ({ white_balance_kelvin_K, min_K, max_K }) =>
+    text(
+      `${white_balance_kelvin_K} K est hors de la balance des blancs de l’appareil.`,
+      `de ${min_K} à ${max_K}, ou d’autres limites dans white_balance_min_cct_K et white_balance_max_cct_K`,
+    ),
+  auto_exposure_free: ({ fixed }) =>
+    text(
+      `${fixed.join(", ")} sont fixés : l’exposition automatique n’a plus rien à régler.`,
+      "exposure_mode manual, ou omettre l’un d’eux",
+    ),
+  card_balance_not_auto: () =>
+    text(
+      "Un appareil en balance des blancs automatique n’a pas de balance verrouillée pour les chartes.",
+      "white_balance_mode card ou kelvin pour des images raw ou une seule balance, ou omettre locked_balance",
+    ),
+  one_lens_filter: () => text("Le filtre d’objectif est indiqué deux fois.", oneFilter),
+  one_filter_strength: () =>
+    text("La force du filtre est indiquée deux fois.", "filter_density ou filter_stops, pas les deux"),
+  lens_filter_pair: halfFilter,
+  filter_transmittance_rising: notRising,
+  filter_samples_agree: (p) =>
+    text(
+      p.case === "brighter"
+        ? `Dans le ${COLOURS[p.colour]}, la charte est plus claire de ${p.stops} IL avec le filtre que sans.`
+        : `Cette paire et une paire précédente diffèrent de ${p.stops} IL dans le ${COLOURS[p.colour]}.`,
+      "photographier la charte avec et sans le filtre dans la même lumière, à la même exposition et à la même balance des blancs, et donner des valeurs linéaires",
+    ),
+  kit_ids_unique: repeatedId,
+  kit_filters: (p) => {
+    if (p.case === "half") return halfFilter(p);
+    if (p.case === "lamp") return text("Un phare n’est pas un filtre.", "aucun champ de filtre");
+    return text(
+      p.case === "twice" ? "Le filtre est indiqué deux fois." : "Le filtre n’est pas décrit.",
+      oneFilter,
+    );
+  },
+  kit_curves_rising: notRising,
+  lamp_colour: ({ fields }) => text("La couleur du phare est indiquée deux fois.", either(fields)),
+  lamp_filter_pair: halfFilter,
+  lamps_once: () =>
+    text("Les phares sont indiqués deux fois.", "lamps, ou des champs qui commencent par lamp_"),
+  lamp_complete: (p) => text(missing(p.missing), "lamp_flux_lm avec lamp_distance_m"),
+  lead_distance_with_stops: () =>
+    text(
+      "Une distance d’où les phares doivent dominer ne dit rien si l’on ne sait pas de combien.",
+      "avec wanted_lead_stops, ou pas du tout",
+    ),
+  overhead_parts: ({ field, goes_with }) =>
+    text(`${field} ne dit rien ici.`, `avec overhead ${either(goes_with)}, ou pas du tout`),
+  cave_is_dark: ({ daylight_basis }) =>
+    text(
+      `Une grotte n’a pas de lumière du jour, mais daylight_basis vaut ${daylight_basis}.`,
+      "overhead cavern là où la lumière du jour arrive, ou daylight_basis none",
+    ),
+};
+
+const COLOURS = { red: "rouge", green: "vert", blue: "bleu" };
+
+const oneFilter =
+  "filter_kind et filter_density (ou filter_stops), ou filter_transmittance, ou filter_samples";

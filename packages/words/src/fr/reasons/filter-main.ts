@@ -1,0 +1,45 @@
+import type { FilterMainReasons } from "@sunfathom/planner";
+import type { Texts } from "../../problems/texts.js";
+import { filterName, kindName } from "../filter-name.js";
+import {
+  between,
+  capital,
+  densityOf,
+  depth,
+  distance,
+  errorFall,
+  fromTo,
+  kelvin,
+  percent,
+  strength,
+} from "../format.js";
+
+/** Ce qui décide du choix d’un filtre. */
+export const filterMainReasons: Texts<FilterMainReasons, string> = {
+  filter_earns: (p, u) =>
+    `${capital(between(p.min_m, p.max_m, u))}, ${filterName(p.filter)} ${errorFall(p.without_e, p.with_e)}.`,
+  no_filter_earns: (p) =>
+    `Aucun filtre n’améliore assez les couleurs. Le meilleur, ${filterName(p.best)}, ${p.best_change < 0 ? "apporterait trop peu pour qu’on le monte" : "les rendrait pires"}.`,
+  no_filter_owned: () =>
+    "Votre matériel ne compte aucun filtre d’objectif : aucun n’est donc conseillé. Laissez `kit` de côté pour savoir lequel conviendrait.",
+  subject_out_of_sight: (p, u) =>
+    `Le voile cache le sujet : il est à ${distance(p.distance_m, u)}, et l’on voit ici à ${distance(p.visibility_m, u)} environ. Un filtre ne changerait que la couleur du voile. Approchez-vous d’abord.`,
+  change_at_depth: (p, u) =>
+    `Le filtre améliore les couleurs ${fromTo(p.from_m, p.to_m, u)}. Mettez-le en entrant dans cette zone, retirez-le en en sortant, et refaites chaque fois la balance des blancs.`,
+  serves_part_of_range: (p, u) =>
+    `Il améliore les couleurs ${fromTo(p.from_m, p.to_m, u)} et les dégrade en dehors. Vous ne pouvez pas en changer sous l’eau, et sur l’ensemble il vaut quand même la peine.`,
+  part_would_gain: (p, u) =>
+    `Sur l’ensemble, aucun filtre ne vaut la peine, mais ${between(p.from_m, p.to_m, u)} ${p.kind === "none" ? "mieux vaudrait s’en passer" : `un ${kindName(p.kind)} la vaudrait`}. Si vous ne filmez que là, posez la question pour cette zone.`,
+  only_lamps_would_help: (p) =>
+    `Quel que soit le filtre, il reste une erreur de couleur ${strength(p.error)} : les couleurs qui manquent sont trop faibles ici. Amenez des phares vidéo près du sujet, restez moins profond, ou contentez-vous des couleurs de l’eau.`,
+  densities_as_good: (p) =>
+    `Entre les densités ${densityOf(p.from_density)} et ${densityOf(p.to_density)}, vous ne verrez pas de différence. C’est la plus faible qui coûte le moins de lumière.`,
+  no_red_to_gain: (p, u) =>
+    `À partir de ${depth(p.depth_m, u)}, il ne reste presque plus de rouge : même avec ${filterName(p.filter)}, moins de 1\u00a0% du signal du canal rouge est de la lumière rouge. Un filtre n’y gagne rien.`,
+  filter_adds_no_red: (p, u) =>
+    `Un filtre n’ajoute pas de lumière rouge. À ${depth(p.depth_m, u)}, ${percent(p.with_share * 100)} du signal du canal rouge sont de la lumière rouge, au-dessus de 600 nm, avec le filtre, ${percent(p.without_share * 100)} sans. Le vert et le bleu, que ce canal voit aussi, font le reste.`,
+  lamps_are_the_only_light: (p) =>
+    `Vos phares vidéo sont la seule lumière : un filtre sur l’objectif ne ferait qu’en perdre une partie. Faites la balance des blancs sur les phares vidéo${p.lamp ? `, environ ${kelvin(p.lamp.cct_K)} à la sortie du phare` : ""}.`,
+  near_tie: (p) =>
+    `C’est serré : ${filterName(p.runner_up)} est presque aussi bien. Avec les incertitudes, il y a ${percent(p.probability * 100)} de chances que ce soit le meilleur choix.`,
+};

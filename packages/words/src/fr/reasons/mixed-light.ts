@@ -1,0 +1,47 @@
+import type { MixedLightReasons } from "@sunfathom/planner";
+import type { Texts, TextUnits } from "../../problems/texts.js";
+import {
+  capital,
+  castOf,
+  depth,
+  distance,
+  fromTo,
+  grouped,
+  lumens,
+  percent,
+  redder,
+  shown,
+  stops,
+} from "../format.js";
+
+function haveThem({ verdict, closer }: MixedLightReasons["to_lead"], u?: TextUnits): string {
+  const from = closer ? ` Ils y arrivent depuis ${distance(closer.distance_m, u)}.` : "";
+  if (verdict === "enough") return "Vos phares les ont.";
+  if (verdict === "closer") return `Vos phares ont moins.${from}`;
+  if (verdict === "stronger")
+    return "Seuls des phares plus puissants y arrivent, avec leur chaleur, leur éblouissement et leur poids.";
+  return "Aucun phare qu’un plongeur emporte ne les donne : travaillez avec la lumière du jour, approchez-vous ou filmez quand le soleil est plus bas.";
+}
+
+const two = (flux_lm: number): string => grouped(Number(flux_lm.toPrecision(2)));
+
+/** Ce qu’il y a à dire des lumières mêlées. */
+export const mixedLightReasons: Texts<MixedLightReasons, string> = {
+  lamps_only: (p) =>
+    `Vos phares vidéo sont la seule lumière : faites la balance des blancs sur eux. L’eau entre le phare, le sujet et l’appareil coûte quand même ${stops(p.red)} de rouge, ${stops(p.green)} de vert et ${stops(p.blue)} de bleu : une charte à la distance de travail vaut mieux qu’un réglage en kelvins.`,
+  daylight_only: () => "Aucun phare vidéo n’est allumé : il n’y a rien à mélanger.",
+  lights_fight: (p, u) =>
+    `À ${depth(p.depth_m, u)}, balance faite sur la lumière du jour, tout ce que les phares vidéo éclairent prend ${castOf(p.split)}, ${redder(p.red_excess)}. Aucune balance des blancs ne l’efface à elle seule.`,
+  lamps_lead: (p, u) =>
+    `À ${depth(p.depth_m, u)}, vos phares vidéo dominent la lumière du jour de ${stops(p.green)} dans le vert. Faites la balance des blancs sur eux ; la lumière du jour ne teinte presque pas le sujet.`,
+  daylight_leads: (p, u) =>
+    `À ${depth(p.depth_m, u)}, la lumière du jour domine vos phares vidéo de ${stops(-p.green)} dans le vert. Faites la balance des blancs sur la lumière du jour ; les phares vidéo ne se voient presque pas.`,
+  mixing_zone: (p, u) =>
+    `${capital(fromTo(p.from_m, p.to_m, u))}, les phares vidéo et la lumière du jour se mélangent de façon visible.`,
+  lit_haze: (p) =>
+    `Les particules éclairées entre l’appareil et le sujet ont environ ${percent(p.percent)} de la luminosité d’un sujet gris (de ${shown(p.low)} à ${percent(p.high)}). Écartez les phares vidéo de l’objectif, pointez-les à côté du sujet, et approchez-vous.`,
+  to_lead: (p, u) =>
+    `À ${depth(p.depth_m, u)}, pour dominer la lumière du jour de ${stops(p.stops)} sur un sujet à ${distance(p.distance_m, u)} des phares vidéo, il faut environ ${lumens(p.likely_lm)} en tout (de ${two(p.low_lm)} à ${lumens(p.high_lm)}). ${haveThem(p, u)}`,
+  upright_subject: () =>
+    "Les phares vidéo et la lumière du jour sont comparés sur un sujet vertical, qui ne reçoit qu’une partie de la lumière d’en haut.",
+};

@@ -1,0 +1,31 @@
+import type { TakeCodes } from "@sunfathom/planner";
+import type { TakeText } from "../answer-texts.js";
+import type { Texts } from "../problems/texts.js";
+import { filterName, kindName } from "./filter-name.js";
+import { densityOf, neutral } from "./format.js";
+
+/** Ce qu’on emporte, et pour quoi faire. */
+export const take: Texts<TakeCodes, TakeText> = {
+  lens_filter: (p) => ({ what: filterName(p.filter), why: "Le plan le prévoit sur l’objectif." }),
+  neutral_density: (p) => ({ what: neutral(p.density), why: "Sans lui, il y a trop de lumière." }),
+  lamp_filters: (p) => ({
+    what: `${filterName(p.filter)} pour chaque phare vidéo`,
+    why: "Il accorde les phares à la lumière du jour en profondeur.",
+  }),
+  lamp_filters_lacking: (p) => ({
+    what: `un ${kindName(p.kind)} de densité ${densityOf(p.density)} pour chaque phare vidéo`,
+    why: "Aucun filtre de votre matériel ne convient. Avec ceux-là, vous pourriez laisser les phares vidéo allumés.",
+  }),
+  lamp: () => ({
+    what: "les phares vidéo",
+    why: "Le plan s’en sert, ou les laisse éteints sur le caisson.",
+  }),
+  card: () => ({
+    what: "une charte grise ou blanche",
+    why: "Toutes les balances des blancs se font dessus : accrochez-la à portée d’une seule main.",
+  }),
+  spares: () => ({
+    what: "des batteries pleines, une carte mémoire vide, des joints toriques de rechange et un sachet déshydratant",
+    why: "Une batterie à plat, une carte pleine, une fuite ou un hublot embué, et le tournage s’arrête.",
+  }),
+};

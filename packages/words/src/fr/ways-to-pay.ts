@@ -1,0 +1,30 @@
+import type { WaysToPay } from "@sunfathom/planner";
+import type { Texts } from "../problems/texts.js";
+import { dialFNumber, dialIso, dialShutter } from "./dial.js";
+import { depth, distance, lumens, neutral, shown, stops } from "./format.js";
+
+/** Comment rattraper la lumière perdue, ou se débarrasser du trop-plein. */
+export const waysToPay: Texts<WaysToPay, string> = {
+  wide_open: (p) => `Ouvrez le diaphragme à fond, à f/${dialFNumber(p.f_number)} : ${dialIso(p.iso)} ISO.`,
+  depth_of_field: (p) =>
+    `Pour plus de profondeur de champ, fermez à f/${dialFNumber(p.f_number)} et montez à ${dialIso(p.iso)} ISO.`,
+  more_gain: (p) =>
+    `${dialIso(p.iso)} ISO suffiraient, avec plus de bruit. Vous autorisez cet appareil jusqu’à ${dialIso(p.allowed)} ISO.`,
+  close_aperture: (p) =>
+    p.enough
+      ? `Fermez le diaphragme à f/${dialFNumber(p.f_number)}.`
+      : `Fermez le diaphragme à f/${dialFNumber(p.f_number)}, son minimum. Cela ne suffit pas.`,
+  neutral_density: (p) => `Montez ${neutral(p.density)}.`,
+  shorter_shutter: (p) =>
+    `Raccourcissez la pose à ${dialShutter(p.shutter_s)} ; en vidéo, les mouvements seront moins fluides.`,
+  longer_shutter: (p) =>
+    `Posez ${dialShutter(p.shutter_s)} : vous gagnez ${stops(p.gains_stops)}, avec plus de flou de bougé.`,
+  filter_off: (p) => `Retirez le filtre de l’objectif : il coûte ${stops(p.gains_stops)}.`,
+  wait_for_sun: (p) =>
+    `Attendez que le soleil soit à ${shown(p.elevation_deg)} degrés de hauteur ce jour-là : vous gagnez ${stops(p.gains_stops)}.`,
+  if_sun_rises: (p) =>
+    `Si le soleil y monte à ${shown(p.elevation_deg)} degrés, attendez-le : vous gagnez ${stops(p.gains_stops)}.`,
+  shallower: (p, u) => `À ${depth(p.depth_m, u)} il y a assez de lumière, si votre plongée y passe.`,
+  add_lamp: (p, u) =>
+    `Ajoutez un phare vidéo blanc d’environ ${lumens(p.flux_lm)}, avec un faisceau de ${shown(p.beam_angle_deg)} degrés, à ${distance(p.distance_m, u)}, et faites la balance des blancs sur lui.`,
+};
