@@ -1,4 +1,6 @@
 // Who is answered in which language: by RFC 9110, sections 8.5, 12.5.4 and 12.5.5, and by what the request itself asks for.
+
+import { languages } from "@sunfathom/contract";
 import type { FastifyInstance, InjectOptions } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
@@ -26,9 +28,14 @@ const post = (body: unknown, headers: Record<string, string> = {}, method = "POS
     headers: { "content-type": "application/json", ...headers },
   });
 
-/** A caution that all answers have, as one sentence of each language begins. */
+/** Words of a caution that all answers have. */
+const oneOfEach = {
+  de: "das ist kein Tauchplan",
+  en: "not a dive plan",
+  fr: "ce n’est pas une planification de plongée",
+};
 const languageOf = ({ body }: { body: string }) =>
-  body.includes("das ist kein Tauchplan") ? "de" : body.includes("not a dive plan") ? "en" : undefined;
+  Object.entries(oneOfEach).find(([, text]) => body.includes(text))?.[0];
 const told = (answered: { body: string; headers: Record<string, unknown> }) => [
   answered.headers["content-language"],
   languageOf(answered),
@@ -41,6 +48,7 @@ describe("an answer", () => {
     ["Accept-Language", "de", () => post(scene, german)],
     ["Accept-Language by GET", "de", () => get(query, german)],
     ["Accept-Language by QUERY", "de", () => post(scene, german, "QUERY")],
+    ["Accept-Language of another country", "fr", () => post(scene, { "accept-language": "fr-CH, de;q=0.8" })],
     ["the scene against Accept-Language", "en", () => post({ ...scene, language: "en" }, german)],
     ["the query string against Accept-Language", "en", () => get(`${query}&language=en`, german)],
     ["nobody", "en", () => get(query)],
@@ -124,7 +132,11 @@ describe("a problem", () => {
   it("names the languages that there are, in one that the caller reads", async () => {
     const { errors } = (await post({ ...scene, language: "tlh" }, german)).json();
     expect(errors).toEqual([
-      expect.objectContaining({ pointer: "/language", code: "not_an_option", allowed: "einer von: en, de" }),
+      expect.objectContaining({
+        pointer: "/language",
+        code: "not_an_option",
+        allowed: `einer von: ${languages.join(", ")}`,
+      }),
     ]);
   });
 
