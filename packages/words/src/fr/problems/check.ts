@@ -20,12 +20,12 @@ export const checkTexts: Texts<CheckParameters, CheckText> = {
     allowed: wantedText(wanted),
   }),
   out_of_range: (p) => ({
-    message: `${p.value}${unitOf(p)}, c’est ${p.value < p.minimum ? "trop peu" : "trop"}.`,
+    message: `${p.value}${unitOf(p)}, c’est trop ${p.value < p.minimum ? "bas" : "haut"}.`,
     allowed: rangeOf(p),
   }),
   not_whole: (p) => ({ message: `${p.value} n’est pas un nombre entier.`, allowed: rangeOf(p) }),
   not_an_option: ({ options }) => ({
-    message: "Ce n’est aucun des noms que le champ accepte.",
+    message: "Ce n’est pas un nom que le champ accepte.",
     allowed: oneOf(options),
   }),
   wrong_length: ({ of, length, min_length, max_length }) => ({
@@ -45,7 +45,7 @@ const foundTypes = {
   not_a_finite_number: "autre chose qu’un nombre fini",
   text: "un texte",
   boolean: "vrai ou faux (true ou false)",
-  no_json: "une chose que JSON ne sait pas contenir",
+  no_json: "une valeur que JSON ne sait pas contenir",
 };
 
 const oneOf = (options: readonly string[]): string => `un de ceux-ci : ${options.join(", ")}`;

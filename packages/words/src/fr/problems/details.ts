@@ -16,5 +16,5 @@ export const problemDetails = {
     return `${where}${first?.message}${more ? unlisted : others}`;
   },
   otherModel: ({ expected, is }: { expected: string; is: string }): string =>
-    `La requête attend la version ${expected} du modèle ; celle-ci est la ${is}.`,
+    `La requête attend la version ${expected} du modèle ; ce service utilise la ${is}.`,
 };

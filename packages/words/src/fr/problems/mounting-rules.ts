@@ -6,11 +6,14 @@ import { missing, repeatedId } from "./rule-parts.js";
 export const mountingRuleTexts: Texts<MountingRuleParameters, FieldText> = {
   lens_field_given: (p) =>
     text(
-      p.case === "half" ? missing("sensor_diagonal_mm") : "Ce que voit l’objectif n’est pas indiqué.",
+      p.case === "half" ? missing("sensor_diagonal_mm") : "Il manque l’angle de champ.",
       "field_of_view_deg, ou focal_length_mm avec sensor_diagonal_mm",
     ),
   dome_radius_with_dome: ({ port_kind }) =>
-    text(`Le rayon d’un dôme est indiqué, mais port_kind vaut ${port_kind}.`, "l’omettre, ou port_kind dome"),
+    text(
+      `Vous avez indiqué le rayon d’un dôme, mais port_kind vaut ${port_kind}.`,
+      "l’omettre, ou port_kind dome",
+    ),
   rear_opening_whole: (p) => text(missing(p.missing), "rear_opening_width_mm avec rear_opening_height_mm"),
   ring_ids_unique: repeatedId,
   port_outer_beyond_thread: ({ thread_mm }) =>

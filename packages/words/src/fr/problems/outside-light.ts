@@ -6,33 +6,35 @@ import { either, shown, unit } from "../format.js";
 /** Pourquoi le modèle n’a pas de réponse pour la lumière d’une scène. */
 export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRefusals>, OutsideText> = {
   instant_out_of_range: ({ year, first_year, last_year }) => {
-    const given = year === undefined ? "n’est pas une date" : `est en ${year}`;
-    return ofPlace(`L’instant ${given} ; la position du soleil est donnée de ${first_year} à ${last_year}.`);
+    const given = year === undefined ? "n’est pas une date" : `tombe en ${year}`;
+    return ofPlace(
+      `L’heure ${given} ; le modèle connaît la position du soleil de ${first_year} à ${last_year}.`,
+    );
   },
   local_time_malformed: ({ local_time, first_year, last_year }) =>
     ofPlace(
-      `local_time « ${local_time} » n’est pas une date et une heure comme 2026-03-10T10:15, de ${first_year} à ${last_year}, sans décalage horaire.`,
+      `local_time « ${local_time} » n’est pas une date et une heure comme 2026-03-10T10:15, de ${first_year} à ${last_year}, sans décalage UTC.`,
     ),
   local_time_skipped: ({ local_time, time_zone }) =>
     ofPlace(
-      `Les horloges de ${time_zone} n’ont jamais affiché ${local_time} : on les a avancées par-dessus. Donnez une heure avant ou après le changement.`,
+      `Les horloges de ${time_zone} n’ont jamais affiché ${local_time} : le changement d’heure l’a sautée. Donnez une heure avant ou après le changement.`,
     ),
   time_zone_unknown: ({ time_zone }) =>
     ofPlace(
-      `time_zone « ${time_zone} » n’est pas un nom de la base de fuseaux horaires de l’IANA, comme Africa/Cairo ou Asia/Makassar.`,
+      `time_zone « ${time_zone} » n’est pas un nom de la base de fuseaux horaires de l’IANA, comme Etc/GMT+9.`,
     ),
   secchi_depth_out_of_range: (range) => ofClarity("secchi_depth_m", range),
   visibility_out_of_range: (range) => ofClarity("visibility_m", range),
   water_hue_contradicts_measure: ({ measure, value_m, water_hue, min_m, max_m, fitting_hues }) => {
     const fitting = either(fitting_hues);
     return outside(
-      `${measure} de ${value_m} ne va pas avec une eau de couleur ${water_hue}, où l’on trouve de ${metres(min_m)} à ${metres(max_m)}. Une telle distance se voit dans une eau de couleur ${fitting}.`,
+      `${measure} de ${value_m} ne va pas avec une eau de couleur ${water_hue}, où l’on trouve de ${metres(min_m)} à ${metres(max_m)}. Une eau de couleur ${fitting} conviendrait.`,
       `de ${metres(min_m)} à ${metres(max_m)} avec water_hue ${water_hue}, ou water_hue ${fitting}`,
     );
   },
   card_samples_too_few: ({ span_m, least_span_m }) =>
     ofCards(
-      `La charte a été prise à des profondeurs distantes de ${shown(span_m, 1)} m ; il faut deux profondeurs distantes d’au moins ${least_span_m} m.`,
+      `Les profondeurs de la charte ne sont distantes que de ${shown(span_m, 1)} m : prenez-en deux distantes d’au moins ${least_span_m} m.`,
     ),
   card_samples_malformed: (p) => {
     switch (p.case) {
@@ -44,7 +46,7 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
         return ofCards(`La charte à ${p.depth_m} m est brûlée (${p.value}) ; exposez-la moins.`);
       case "dark":
         return ofCards(
-          `Un canal n’a rien enregistré de la charte à ${p.depth_m} m (${p.value}) ; exposez-la davantage ou restez moins profond.`,
+          `Un canal n’a rien enregistré de la charte à ${p.depth_m} m (${p.value}) ; exposez-la davantage, ou servez-vous d’une charte moins profonde.`,
         );
       case "balance_unlocked":
         return ofCards(
@@ -58,7 +60,7 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
   },
   card_samples_contradict: ({ rms_ln, worst_depth_m }) =>
     ofCards(
-      `Aucune eau n’explique ces prises de la charte : elles s’écartent de la meilleure de ${shown(rms_ln, 2)} en logarithme, surtout à ${worst_depth_m} m. Cherchez une ombre, la lumière d’un phare, une charte tenue autrement ou un automatisme non verrouillé.`,
+      `Aucune eau n’explique ces prises de la charte : elles s’écartent de la plus proche de ${shown(rms_ln, 2)} (logarithme naturel), surtout à ${worst_depth_m} m. Cherchez une ombre, la lumière d’un phare vidéo, une charte tenue autrement ou un automatisme non verrouillé.`,
     ),
   card_samples_outside_family: (p) => {
     const end =
@@ -69,16 +71,16 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
   },
   sun_too_low: ({ elevation_deg, min_elevation_deg }) => ({
     detail:
-      "Avec un soleil aussi bas, le modèle de lumière du jour ne vaut plus : à l’aube et au crépuscule, la lumière est faible, bleue et change vite. Comptez sur les phares, ou demandez un soleil plus haut.",
-    message: `le soleil est à ${shown(elevation_deg, 1)} degrés, hors du domaine du modèle`,
-    allowed: `un soleil de ${min_elevation_deg} à 90 degrés au-dessus de l’horizon, ou daylight_basis « none » pour ne compter que sur les phares`,
+      "Le soleil est trop bas pour le modèle de lumière du jour : à l’aube et au crépuscule, la lumière est faible, bleue et change vite. Comptez sur les phares vidéo, ou demandez un soleil plus haut.",
+    message: `le soleil est à ${shown(elevation_deg, 1)} degrés, hors de ce que couvre le modèle`,
+    allowed: `un soleil de ${min_elevation_deg} à 90 degrés au-dessus de l’horizon, ou daylight_basis « none » pour ne compter que sur les phares vidéo`,
   }),
   no_light: (p) => {
     if (p.case === "no_source") {
       return {
-        detail: "Sans lumière du jour et sans phares, il n’y a pas de lumière pour filmer.",
-        message: "aucun phare n’est indiqué et il n’y a pas de lumière du jour",
-        allowed: "au moins un phare, ou la lumière du jour",
+        detail: "Il n’y a ni lumière du jour ni phare vidéo : rien pour filmer.",
+        message: "il n’y a ni phare vidéo ni lumière du jour",
+        allowed: "au moins un phare vidéo, ou la lumière du jour",
       };
     }
     const named = p.filter === "kit" ? "un filtre du matériel" : "le filtre sur l’objectif";
@@ -104,7 +106,7 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
   no_daylight_left: ({ depth_m, max_depth_m }) =>
     outside(
       `À ${depth_m} m, il ne reste rien de la lumière du jour dans cette eau.`,
-      `${shown(max_depth_m, 1)} m au plus dans cette eau, ou daylight_basis « none » pour ne compter que sur les phares`,
+      `${shown(max_depth_m, 1)} m au plus dans cette eau, ou daylight_basis « none » pour ne compter que sur les phares vidéo`,
     ),
   no_sight: ({ distance_m, max_distance_m }) =>
     outside(

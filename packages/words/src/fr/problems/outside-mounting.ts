@@ -21,8 +21,8 @@ export const outsideMounting: Texts<
     allowed: `un angle de champ de ${p.max_field_of_view_deg} degrés au plus dans l’air${insteadOf(p)}`,
   }),
   lens_contradicts: ({ sensor_diagonal_mm, follows_mm }) => ({
-    detail: "La focale, le format et l’angle de champ ne vont pas ensemble.",
-    message: `${mm(sensor_diagonal_mm)}, alors que la focale et l’angle de champ demandent ${mm(follows_mm)}`,
+    detail: "La focale, le format et l’angle de champ se contredisent.",
+    message: `elle est de ${mm(sensor_diagonal_mm)}, mais la focale et l’angle de champ donnent ${mm(follows_mm)}`,
     allowed: "omettre l’un de focal_length_mm, sensor_diagonal_mm et field_of_view_deg, ou le corriger",
   }),
 };
@@ -30,7 +30,7 @@ export const outsideMounting: Texts<
 type TooWide = MountingRefusals["field_too_wide"];
 
 function whyTooWide({ lens_kind, port_kind }: TooWide): string {
-  if (lens_kind !== "fisheye") return "un objectif qui rend droites les lignes droites ne voit pas si large";
+  if (lens_kind !== "fisheye") return "un objectif qui garde droites les lignes droites ne voit pas si large";
   return port_kind === "dome"
     ? "aucun objectif ne voit aussi loin derrière lui"
     : "à de tels angles, une vitre plane réfléchit la lumière au lieu de la laisser entrer";

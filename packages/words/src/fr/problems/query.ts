@@ -21,8 +21,8 @@ export const queryTexts: Texts<QueryErrors, FieldText> = {
 
 const takenTexts = {
   none: "aucun paramètre d’URL",
-  fields_alone: "fields seulement",
-  look_alone: "format, width_px et theme",
+  fields_alone: "seulement fields",
+  look_alone: "seulement format, width_px et theme",
 };
 
 /** Ce qui ne va pas dans les noms des champs qu’une requête demande. */
@@ -49,8 +49,8 @@ export const fieldsTexts: Texts<FieldsErrors, FieldText> = {
 /** Pourquoi les paramètres d’une URL sont refusés en bloc. */
 export const queryDetails: Texts<QueryDetails, string> = {
   takes_none: ({ method }) => `À ce chemin, ${method} n’accepte aucun paramètre d’URL.`,
-  takes_fields_alone: () => "POST n’accepte aucun paramètre d’URL autre que fields.",
-  takes_look_alone: () => "POST n’accepte aucun paramètre d’URL autre que format, width_px et theme.",
+  takes_fields_alone: () => "POST n’accepte qu’un paramètre d’URL, fields.",
+  takes_look_alone: () => "POST n’accepte que les paramètres d’URL format, width_px et theme.",
   no_such_look: () => "L’image ne peut pas être dessinée comme vous la demandez.",
-  no_such_fields: () => "Les champs demandés n’existent pas.",
+  no_such_fields: () => "La réponse n’a pas les champs que vous demandez.",
 };

@@ -22,18 +22,18 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   water_companions: (p) =>
     p.case === "missing"
       ? text(missing(p.missing), `${p.field} avec ${p.missing}`)
-      : text(`${p.field} ne dit rien ici.`, `avec ${either(p.goes_with)}, ou pas du tout`),
+      : text(`${p.field} n’a pas d’effet ici.`, `avec ${either(p.goes_with)}, ou pas du tout`),
   kd_samples_rising: notRising,
   card_exposure_whole: notWhole,
   card_gains_whole: notWhole,
   sun_with_basis_sun: ({ daylight_basis }) =>
     text(
-      `La hauteur du soleil est indiquée, mais daylight_basis vaut ${daylight_basis}.`,
+      `Vous avez indiqué la hauteur du soleil, mais daylight_basis vaut ${daylight_basis}.`,
       "l’omettre, ou daylight_basis sun",
     ),
   place_with_basis_place_time: ({ field, daylight_basis }) =>
     text(
-      `${field} ne dit rien quand daylight_basis vaut ${daylight_basis}.`,
+      `${field} n’a pas d’effet quand daylight_basis vaut ${daylight_basis}.`,
       "l’omettre, ou daylight_basis place_time",
     ),
   place_and_time_whole: (p) =>
@@ -43,7 +43,11 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
           "latitude_deg et longitude_deg",
         )
       : text(
-          `L’heure ${{ twice: "est indiquée deux fois", half: "est indiquée à moitié", not_given: "n’est pas indiquée" }[p.case]}.`,
+          {
+            twice: "Vous avez indiqué l’heure deux fois.",
+            half: "Il manque la moitié de l’heure.",
+            not_given: "Il manque l’heure.",
+          }[p.case],
           "time, ou local_time et time_zone",
         ),
   day_exists: () => text("Ce mois n’a pas ce jour.", "un jour du calendrier"),
@@ -52,23 +56,23 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       p.case === "missing"
         ? missing(p.field)
         : p.case === "twice"
-          ? "La profondeur est indiquée deux fois."
-          : "La profondeur n’est pas indiquée.",
+          ? "Vous avez indiqué la profondeur deux fois."
+          : "Il manque la profondeur.",
       "depth_m, ou min_depth_m avec max_depth_m",
     ),
   depths_in_order: ({ min_depth_m, max_depth_m }) =>
     text(`${min_depth_m} m est plus profond que max_depth_m, ${max_depth_m} m.`, `${max_depth_m} m au plus`),
   one_sun_side: () =>
-    text("La position du soleil est indiquée deux fois.", "sun_side, ou camera_heading_deg"),
+    text("Vous avez indiqué le côté du soleil deux fois.", "sun_side, ou camera_heading_deg"),
   heading_with_place_time: ({ daylight_basis }) =>
     text(
-      `Quand daylight_basis vaut ${daylight_basis}, on ignore où est le soleil par rapport à ce cap.`,
+      `Quand daylight_basis vaut ${daylight_basis}, on ignore où est le soleil : un cap n’a pas d’effet.`,
       "avec le lieu et l’heure, ou sun_side à la place",
     ),
-  one_bottom: () => text("Le fond est indiqué deux fois.", "bottom, ou bottom_reflectance"),
+  one_bottom: () => text("Vous avez indiqué le fond deux fois.", "bottom, ou bottom_reflectance"),
   bottom_with_depth: () =>
     text(
-      "Une profondeur du fond ne dit rien quand bottom vaut none.",
+      "bottom vaut none : une profondeur du fond n’a pas d’effet.",
       "l’omettre, ou indiquer la nature du fond",
     ),
   bottom_below_camera: ({ bottom_depth_m, deepest_m }) =>
@@ -83,7 +87,10 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   f_number_within_limits: withinLimits,
   white_balance_cct_K_limits_in_order: limitsInOrder("au-dessous de"),
   one_shutter: () =>
-    text("Le temps de pose est indiqué deux fois.", "shutter_s, ou shutter_angle_deg avec frame_rate_fps"),
+    text(
+      "Vous avez indiqué le temps de pose deux fois.",
+      "shutter_s, ou shutter_angle_deg avec frame_rate_fps",
+    ),
   shutter_within_frame: ({ frame_rate_fps, frame_s }) =>
     text(`À ${frame_rate_fps} images par seconde, une image dure ${frame_s} s.`, `${frame_s} s au plus`),
   shutter_not_too_short: ({ shutter_s, shortest_s }) =>
@@ -92,7 +99,10 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       `un angle plus grand ou une cadence plus lente : au moins ${shortest_s} s`,
     ),
   one_recording_curve: () =>
-    text("La courbe d’enregistrement est indiquée deux fois.", "recording_curve, ou recording_curve_points"),
+    text(
+      "Vous avez indiqué la courbe d’enregistrement deux fois.",
+      "recording_curve, ou recording_curve_points",
+    ),
   recording_curve_points_rising: ({ field, value, before }) =>
     text(`${field} ${value} vient après ${before}.`, `plus de ${before}`),
   recording_curve_points_whole: ({ wanted, light_share }) =>
@@ -103,16 +113,16 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   kelvin_with_mode: (p) =>
     p.case === "missing"
       ? text(
-          "Il manque sa valeur à une balance des blancs en kelvins.",
+          "white_balance_mode vaut kelvin, mais il manque white_balance_kelvin_K.",
           "white_balance_kelvin_K, ou white_balance_mode card ou auto",
         )
       : text(
-          `Une balance des blancs en mode ${p.white_balance_mode} n’accepte pas de kelvins.`,
+          `Avec white_balance_mode ${p.white_balance_mode}, une valeur en kelvins ne sert pas.`,
           "l’omettre, ou white_balance_mode kelvin",
         ),
   kelvin_within_limits: ({ white_balance_kelvin_K, min_K, max_K }) =>
     text(
-      `${white_balance_kelvin_K} K est hors de la balance des blancs de l’appareil.`,
+      `La balance des blancs de l’appareil ne se règle pas sur ${white_balance_kelvin_K} K.`,
       `de ${min_K} à ${max_K}, ou d’autres limites dans white_balance_min_cct_K et white_balance_max_cct_K`,
     ),
   auto_exposure_free: ({ fixed }) =>
@@ -122,12 +132,12 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
     ),
   card_balance_not_auto: () =>
     text(
-      "Un appareil en balance des blancs automatique n’a pas de balance verrouillée pour les chartes.",
+      "Avec white_balance_mode auto, l’appareil change sans cesse sa balance des blancs : elle n’est pas verrouillée pour les chartes.",
       "white_balance_mode card ou kelvin pour des images raw ou une seule balance, ou omettre locked_balance",
     ),
-  one_lens_filter: () => text("Le filtre d’objectif est indiqué deux fois.", oneFilter),
+  one_lens_filter: () => text("Vous avez indiqué le filtre d’objectif deux fois.", oneFilter),
   one_filter_strength: () =>
-    text("La force du filtre est indiquée deux fois.", "filter_density ou filter_stops, pas les deux"),
+    text("Vous avez indiqué la force du filtre deux fois.", "filter_density ou filter_stops, pas les deux"),
   lens_filter_pair: halfFilter,
   filter_transmittance_rising: notRising,
   filter_samples_agree: (p) =>
@@ -140,25 +150,29 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   kit_ids_unique: repeatedId,
   kit_filters: (p) => {
     if (p.case === "half") return halfFilter(p);
-    if (p.case === "lamp") return text("Un phare n’est pas un filtre.", "aucun champ de filtre");
+    if (p.case === "lamp")
+      return text("Cet élément est un phare vidéo, pas un filtre.", "aucun champ de filtre");
     return text(
-      p.case === "twice" ? "Le filtre est indiqué deux fois." : "Le filtre n’est pas décrit.",
+      p.case === "twice" ? "Vous avez indiqué le filtre deux fois." : "Le filtre n’est pas décrit.",
       oneFilter,
     );
   },
   kit_curves_rising: notRising,
-  lamp_colour: ({ fields }) => text("La couleur du phare est indiquée deux fois.", either(fields)),
+  lamp_colour: ({ fields }) => text("Vous avez indiqué la couleur du phare vidéo deux fois.", either(fields)),
   lamp_filter_pair: halfFilter,
   lamps_once: () =>
-    text("Les phares sont indiqués deux fois.", "lamps, ou des champs qui commencent par lamp_"),
+    text(
+      "Vous avez indiqué les phares vidéo deux fois.",
+      "`lamps`, ou des champs qui commencent par `lamp_`",
+    ),
   lamp_complete: (p) => text(missing(p.missing), "lamp_flux_lm avec lamp_distance_m"),
   lead_distance_with_stops: () =>
     text(
-      "Une distance d’où les phares doivent dominer ne dit rien si l’on ne sait pas de combien.",
+      "wanted_lead_distance_m n’a pas d’effet sans wanted_lead_stops.",
       "avec wanted_lead_stops, ou pas du tout",
     ),
   overhead_parts: ({ field, goes_with }) =>
-    text(`${field} ne dit rien ici.`, `avec overhead ${either(goes_with)}, ou pas du tout`),
+    text(`${field} n’a pas d’effet ici.`, `avec overhead ${either(goes_with)}, ou pas du tout`),
   cave_is_dark: ({ daylight_basis }) =>
     text(
       `Une grotte n’a pas de lumière du jour, mais daylight_basis vaut ${daylight_basis}.`,

@@ -8,10 +8,9 @@ export const serviceDetails: Texts<ServiceDetails, string> = {
     `Vous avez épuisé votre budget de ${cost} en ${window_s} s. Réessayez dans ${wait_s} s.`,
   client_has_too_much_waiting: ({ wait_s }) =>
     `Vous avez autant de calculs en attente qu’un client peut en avoir. Réessayez dans ${wait_s} s.`,
-  service_has_too_much_waiting: ({ wait_s }) =>
-    `Le service a plus à faire qu’il ne peut. Réessayez dans ${wait_s} s.`,
+  service_has_too_much_waiting: ({ wait_s }) => `Le service est surchargé. Réessayez dans ${wait_s} s.`,
   answer_too_late: () => "La réponse a trop tardé.",
-  thread_died: () => "Le calcul s’est interrompu. Réessayez.",
+  thread_died: () => "Le calcul s’est arrêté avant la fin. Réessayez.",
   starting_or_stopping: () => "Le service démarre ou s’arrête.",
   internal: () => "La requête n’a pas pu recevoir de réponse.",
 
@@ -40,7 +39,7 @@ export const serviceDetails: Texts<ServiceDetails, string> = {
     near === undefined ? "/openapi.json donne la liste des chemins." : `Vouliez-vous dire ${near} ?`,
   nothing_for_you: () => "Il n’y a rien pour vous à ce chemin.",
   no_such_problem: ({ paths }) => `Les types sont : ${paths.join(", ")}`,
-  no_such_client: ({ path }) => `Le seul client de ce service est à ${path}.`,
+  no_such_client: ({ path }) => `Le client de ce service est à ${path}.`,
   no_such_method: ({ allow, method }) => `Ce chemin accepte ${allow}, pas ${method}.`,
   no_proxy: () => "Ce service n’est pas un proxy.",
   form_not_accepted: ({ forms }) => `L’en-tête Accept exclut ${spoken(forms)}.`,

@@ -12,11 +12,11 @@ export const quizRefusals: Texts<QuizRefusals, FieldText> = {
     allowed: "un type de question que la description cite",
   }),
   template_not_at_level: ({ template, levels }) => ({
-    message: `${template} n’est pas posé à ce niveau, seulement à : ${levels.join(", ")}.`,
+    message: `${template} n’existe qu’à ces niveaux : ${levels.join(", ")}.`,
     allowed: "des types de question que ce niveau comporte",
   }),
   too_few_questions: ({ found }) => ({
-    message: `À ce niveau, ces modèles ne donnent que ${found} questions différentes qui ne soient pas écartées. Demandez-en moins, ou davantage de modèles ou de thèmes.`,
+    message: `À ce niveau, ces modèles ne donnent plus que ${found} questions. Demandez-en moins, ou davantage de modèles ou de thèmes.`,
     allowed: "moins de questions, ou plus de types de question, ou tous en omettant `templates`",
   }),
   response_malformed: (p) => ({
@@ -52,14 +52,14 @@ export const quizRefusals: Texts<QuizRefusals, FieldText> = {
       no_such_day: "Ce mois n’a pas ce jour.",
       too_far_ahead: `Un questionnaire peut rester ouvert ${most_days} jours au plus.`,
     }[what],
-    allowed: `une heure à venir, ${most_days} jours plus tard au plus`,
+    allowed: `une heure à venir, dans ${most_days} jours au plus`,
   }),
   release_without_effect: () => ({
     message: "Un lot avec corrigés livre ses solutions à quiconque le possède.",
     allowed: "un lot sans corrigés, ou ni `release` ni `closes_at`",
   }),
   not_closed_yet: ({ closes_at }) => ({
-    message: `Les réponses vont avec le questionnaire. Il est clos le ${closes_at} : renvoyez-les alors, car rien n’est conservé ici.`,
+    message: `Les réponses vont avec le questionnaire. Il ferme le ${closes_at} : renvoyez-les alors, car le service ne conserve rien.`,
     allowed: "les réponses à un questionnaire clos, ou la clé du moniteur",
   }),
 };
@@ -76,20 +76,20 @@ function malformed(p: QuizRefusals["response_malformed"]): string {
     case "no_such_entry":
       return `Cette question n’a pas d’élément ${JSON.stringify(p.entry)}.`;
     case "entry_repeated":
-      return "Chaque élément ne peut être cité qu’une fois.";
+      return "Vous ne pouvez citer chaque élément qu’une fois.";
     case "too_many_chosen":
-      return `On peut en choisir ${p.most} au plus ici.`;
+      return `Vous pouvez en choisir ${p.most} au plus ici.`;
     case "not_a_number":
       return "La réponse doit être un nombre fini.";
     case "number_ambiguous":
-      return `${JSON.stringify(p.typed)} peut se lire de deux façons. Écrivez les milliers sans séparateur, et les décimales de sorte qu’il n’y ait pas que trois chiffres après.`;
+      return `${JSON.stringify(p.typed)} peut se lire de deux façons. Écrivez les milliers sans séparateur, et évitez d’écrire exactement trois décimales.`;
     case "other_unit":
       return p.unit === ""
-        ? `${JSON.stringify(p.typed)} a une unité, et c’est un nombre seul qui est demandé.`
+        ? `${JSON.stringify(p.typed)} a une unité, mais la question demande un nombre seul.`
         : `${JSON.stringify(p.typed)} a une autre unité : répondez en ${p.unit}, ou sans unité.`;
     case "order_incomplete":
-      return "Chaque élément a sa place dans l’ordre.";
+      return "Mettez tous les éléments dans l’ordre.";
     case "answered_twice":
-      return `La question ${p.item} a deux réponses.`;
+      return `Vous avez répondu deux fois à la question ${p.item}.`;
   }
 }
