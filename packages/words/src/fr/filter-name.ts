@@ -21,6 +21,10 @@ export function filterName({ kind, density, id }: NamedFilter): string {
   return id === undefined ? `un ${nominal}` : `${id} (${nominal})`;
 }
 
+/** Un filtre déjà en place. */
+export const theFilter = (filter: NamedFilter): string =>
+  filterName(filter).replace(/^un filtre /, "le filtre ");
+
 /** Ce que l’objectif porte. */
 export const onLens = (filter: NamedFilter): string =>
   filter.kind === "none" ? "sans filtre sur l’objectif" : `avec ${filterName(filter)} sur l’objectif`;

@@ -2,7 +2,7 @@ import type { Coded, Gear, Mount, NamedFilter, StepCodes } from "@sunfathom/plan
 import type { StepText } from "../answer-texts.js";
 import type { Texts, TextUnits } from "../problems/texts.js";
 import { dialShutter, setting, settings } from "./dial.js";
-import { filterName } from "./filter-name.js";
+import { filterName, theFilter } from "./filter-name.js";
 import {
   capital,
   castOf,
@@ -31,7 +31,7 @@ export const steps: Texts<StepCodes, StepText> = {
     why: worth(p),
   }),
   keep_filter: (p) => ({
-    text: `Laissez ${filterName(p.filter)} sur l’objectif.${p.better ? ` Vous feriez un peu mieux avec ${filterName(p.better)}, mais trop peu pour en changer.` : ""}`,
+    text: `Laissez ${theFilter(p.filter)} sur l’objectif.${p.better ? ` Vous feriez un peu mieux avec ${filterName(p.better)}, mais trop peu pour en changer.` : ""}`,
     why: worth(p),
   }),
   carry_filter: (p, u) => ({
@@ -63,16 +63,16 @@ export const steps: Texts<StepCodes, StepText> = {
     why: `Il accorde leur lumière à celle du jour en profondeur et laisse ${castOf(p.left)}.${needed(p, u)}`,
   }),
   keep_lamp_filters: (p, u) => ({
-    text: `Laissez ${filterName(p.filter)} sur les phares vidéo.${checked(p)}`,
+    text: `Laissez ${theFilter(p.filter)} sur les phares vidéo.${checked(p)}`,
     why: `Avec lui, leur lumière montre ${castOf(p.left)} par rapport à celle du jour.${needed(p, u)}`,
   }),
   bare_lamps: (p, u) => ({
-    text: `Retirez ${filterName(p.filter)} des phares vidéo.${checked(p)}`,
+    text: `Retirez ${theFilter(p.filter)} des phares vidéo.${checked(p)}`,
     why: `Ici les phares dominent : il n’y a pas de lumière du jour à égaler, et le filtre coûte de la lumière.${needed(p, u)}`,
   }),
   start_exposure: (p) => ({
     text: `Commencez à ${setting(p)}, et surveillez les hautes lumières.`,
-    why: `À cet endroit, un sujet gris se mesure à IL ${shown(p.ev)} pour 100 ISO${p.behind ? " sans le filtre ND" : ""}.`,
+    why: `À cet endroit, la mesure sur un sujet gris donne IL ${shown(p.ev)} pour 100 ISO${p.behind ? " sans le filtre ND" : ""}.`,
   }),
   set_modes: (p) => ({
     text: `Réglez l’exposition ${p.exposure_mode === "auto" ? "en automatique" : `en manuel, avec un temps de pose de ${dialShutter(p.exposure.shutter_s)}`}, et la balance des blancs ${{ auto: "en automatique", kelvin: "sur une valeur en kelvins", card: "en manuel, sur une charte" }[p.white_balance_mode]}.`,
@@ -82,7 +82,7 @@ export const steps: Texts<StepCodes, StepText> = {
     text:
       Math.abs(p.stops) < 1 / 3
         ? "Laissez l’exposition à l’appareil, et surveillez les hautes lumières."
-        : `Laissez l’exposition à l’appareil, avec une correction d’exposition de ${p.stops > 0 ? "+" : "-"}${stops(Math.abs(p.stops))} pour le sujet, et surveillez les hautes lumières.`,
+        : `Laissez l’exposition à l’appareil, avec une correction d’exposition de ${p.stops > 0 ? "+" : "−"}${stops(Math.abs(p.stops))} pour le sujet, et surveillez les hautes lumières.`,
     why: "L’appareil mesure toute l’image, eau comprise.",
   }),
   balance_by_itself: (p) => ({
@@ -130,7 +130,7 @@ export const steps: Texts<StepCodes, StepText> = {
     why: `Le sujet reçoit ${stops(p.stops)} de plus qu’à votre dernier réglage.`,
   }),
   too_dark: (p, u) => ({
-    text: `Même à ${settings(p)}, il manque ici ${stops(p.shortfall_stops)} de lumière. ${p.ways.length > 0 ? p.ways.map((way) => wayText(waysToPay, way, u)).join(" Ou bien : ") : "Aucun réglage ne le rattrape."}`,
+    text: `Même à ${settings(p)}, il manque ici ${stops(p.shortfall_stops)} de lumière. ${p.ways.length > 0 ? p.ways.map((way, index) => small(wayText(waysToPay, way, u), index)).join(" Ou bien : ") : "Aucun réglage ne le rattrape."}`,
     why: "L’appareil y est au bout de ses possibilités.",
   }),
   come_close: (p, u) => ({
@@ -138,8 +138,8 @@ export const steps: Texts<StepCodes, StepText> = {
     why: `À travers ${distance(p.distance_m, u)} de cette eau, il ne reste que ${percent(p.percent)} du contraste.`,
   }),
   lamps_off: (p, u) => ({
-    text: `Laissez les phares vidéo éteints, sur le caisson.${p.fitted ? ` Ils portent en ce moment ${filterName(p.fitted)}.` : ""}${p.other ? ` Si vous les voulez allumés : ${wayText(waysOut, p.other.way, u)}` : ""}`,
-    why: `Balance des blancs faite sur la lumière du jour, tout ce qu’ils éclairent prendrait ${castOf(p.split)}, ${redder(p.red_excess)}. Sans eux, le sujet perd ${stops(p.cost)}.${p.other ? ` L’autre solution laisse ${castOf(p.other.left)}.` : ""}`,
+    text: `Laissez les phares vidéo éteints, sur le caisson.${p.fitted ? ` Ils portent en ce moment ${filterName(p.fitted)}.` : ""}${p.other ? ` Si vous les voulez allumés : ${small(wayText(waysOut, p.other.way, u))}` : ""}`,
+    why: `Avec la balance des blancs faite sur la lumière du jour, tout ce qu’ils éclairent prendrait ${castOf(p.split)}, ${redder(p.red_excess)}. Sans eux, le sujet perd ${stops(p.cost)}.${p.other ? ` L’autre solution laisse ${castOf(p.other.left)}.` : ""}`,
   }),
   lamps_from: (p, u) => ({
     text: `À partir de ${depth(p.depth_m, u)}, vous pouvez les allumer : refaites alors la balance des blancs sur une charte éclairée par eux.`,
@@ -157,7 +157,7 @@ export const steps: Texts<StepCodes, StepText> = {
   }),
   lamps_only: (p) => ({
     text: `Gardez les phares et le sujet à la distance où vous avez fait la balance des blancs.${wide(p)}`,
-    why: `L’eau entre eux coûte ${stops(p.red)} de rouge, ${stops(p.green)} de vert et ${stops(p.blue)} de bleu.`,
+    why: `L’eau traversée coûte ${stops(p.red)} de rouge, ${stops(p.green)} de vert et ${stops(p.blue)} de bleu.`,
   }),
   mixing_zone: (p, u) => ({
     text: `${capital(fromTo(p.from_m, p.to_m, u))}, les phares vidéo et la lumière du jour se contrarient : n’y utilisez que l’un des deux.`,
@@ -210,10 +210,14 @@ const wide = (p: { haze?: { percent: number } }): string =>
     : "";
 
 const takeOff = (p: { instead_of?: NamedFilter }): string =>
-  p.instead_of ? `Retirez ${filterName(p.instead_of)}. ` : "";
+  p.instead_of ? `Retirez ${theFilter(p.instead_of)}. ` : "";
 
 const worth = (p: { with_e: number; without_e: number; loss_stops: number }): string =>
   `Il ${errorFall(p.without_e, p.with_e)} et coûte ${stops(p.loss_stops)} de lumière.`;
+
+/** Après un deux-points, une minuscule ; la première solution ouvre sa propre phrase. */
+const small = (text: string, index = 1): string =>
+  index === 0 ? text : text.charAt(0).toLowerCase() + text.slice(1);
 
 /** Une solution parmi plusieurs, en une phrase à elle. */
 function wayText<Ways>(

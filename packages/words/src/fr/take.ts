@@ -25,7 +25,7 @@ export const take: Texts<TakeCodes, TakeText> = {
     why: "Toutes les balances des blancs se font dessus : accrochez-la à portée d’une seule main.",
   }),
   spares: () => ({
-    what: "des batteries pleines, une carte mémoire vide, des joints toriques de rechange et un sachet déshydratant",
-    why: "Une batterie à plat, une carte pleine, une fuite ou un hublot embué, et le tournage s’arrête.",
+    what: "des accus pleins, une carte mémoire vide, des joints toriques de rechange et un sachet déshydratant",
+    why: "Un accu à plat, une carte pleine, une fuite ou un hublot embué, et le tournage s’arrête.",
   }),
 };

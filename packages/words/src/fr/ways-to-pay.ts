@@ -18,7 +18,7 @@ export const waysToPay: Texts<WaysToPay, string> = {
   shorter_shutter: (p) =>
     `Raccourcissez la pose à ${dialShutter(p.shutter_s)} ; en vidéo, les mouvements seront moins fluides.`,
   longer_shutter: (p) =>
-    `Posez ${dialShutter(p.shutter_s)} : vous gagnez ${stops(p.gains_stops)}, avec plus de flou de bougé.`,
+    `Exposez pendant ${dialShutter(p.shutter_s)} : vous gagnez ${stops(p.gains_stops)}, avec plus de flou de bougé.`,
   filter_off: (p) => `Retirez le filtre de l’objectif : il coûte ${stops(p.gains_stops)}.`,
   wait_for_sun: (p) =>
     `Attendez que le soleil soit à ${shown(p.elevation_deg)} degrés de hauteur ce jour-là : vous gagnez ${stops(p.gains_stops)}.`,

@@ -12,7 +12,7 @@ export const exposureLossReasons: Texts<ExposureLossReasons, string> = {
   too_dark: (p, u) =>
     `À ${depth(p.depth_m, u)}, il manque ${stops(p.shortfall_stops)} de lumière même à ${settings(p)}. Il en faut davantage : un soleil plus haut, moins d’eau au-dessus, un phare vidéo ou un temps de pose plus long.`,
   exposure_fits: (p, u) =>
-    `À ${depth(p.depth_m, u)}, le sujet se mesure à IL ${shown(p.ev, 1)} pour 100 ISO : ${settings(p)}.`,
+    `À ${depth(p.depth_m, u)}, la mesure sur le sujet donne IL ${shown(p.ev, 1)} pour 100 ISO : ${settings(p)}.`,
   levels_apart: (p, u) =>
     p.stops > 0
       ? `À ${depth(p.depth_m, u)}, une mesure moyenne de l’image expose ${stops(p.stops)} de moins qu’il ne faut au sujet, parce que l’eau et le fond sont plus clairs. Exposez pour le sujet, ou suivez la mesure et gardez le bleu derrière lui.`
@@ -20,7 +20,7 @@ export const exposureLossReasons: Texts<ExposureLossReasons, string> = {
   auto_exposes_picture: (p, u) =>
     p.stops > 0
       ? `L’exposition automatique mesure toute l’image. À ${depth(p.depth_m, u)}, le sujet est alors trop sombre de ${stops(p.stops)}, parce que l’eau et le fond sont plus clairs. Réglez la correction d’exposition sur +${stops(p.stops)}, ou mémorisez l’exposition sur le sujet.`
-      : `L’exposition automatique mesure toute l’image. À ${depth(p.depth_m, u)}, le sujet est alors trop clair de ${stops(-p.stops)}, parce que l’eau et le fond sont plus sombres. Réglez la correction d’exposition sur -${stops(-p.stops)}, ou mémorisez l’exposition sur le sujet.`,
+      : `L’exposition automatique mesure toute l’image. À ${depth(p.depth_m, u)}, le sujet est alors trop clair de ${stops(-p.stops)}, parce que l’eau et le fond sont plus sombres. Réglez la correction d’exposition sur −${stops(-p.stops)}, ou mémorisez l’exposition sur le sujet.`,
   filter_makes_it_darker: (p) =>
     `Le filtre sur l’objectif coûte ${stops(p.stops)} de la lumière qui manque : retirez-le.`,
   any_filter_would_worsen: () =>

@@ -52,7 +52,7 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
   light_has_run_out: (p, u) =>
     p.short_stops > 0.05
       ? `Il fait trop sombre : à ${depth(p.depth_m, u)}, ${carded[p.metering].what} reste trop sombre de ${stops(p.short_stops)} à ${settings(p)}, même sans filtre, et tout filtre coûte encore de la lumière.`
-      : `La lumière est juste : à ${depth(p.depth_m, u)} sans filtre, ${carded[p.metering].what} ${carded[p.metering].right} tout juste, à ${settings(p)}. Chaque IL que coûte un filtre se paie en bruit.`,
+      : `La lumière est comptée : à ${depth(p.depth_m, u)} sans filtre, ${carded[p.metering].what} ${carded[p.metering].right}, mais seulement à ${settings(p)}. Chaque IL que coûte un filtre se paie en bruit.`,
   light_holds_density: (p, u) =>
     `La lumière manque avant la couleur. S’il y en avait davantage, ${filterName(p.wanted)} conviendrait mieux. À ${depth(p.depth_m, u)}, l’image demande déjà ${settings(p)} et ${dialShutter(p.shutter_s)}, et un filtre plus dense se paie en bruit. Une cadence plus lente ou un objectif plus lumineux vous permettrait d’en monter un.`,
   filter_shape_assumed: () =>

@@ -35,7 +35,7 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
   densities_as_good: (p) =>
     `Entre les densités ${densityOf(p.from_density)} et ${densityOf(p.to_density)}, vous ne verrez pas de différence. C’est la plus faible qui coûte le moins de lumière.`,
   no_red_to_gain: (p, u) =>
-    `À partir de ${depth(p.depth_m, u)}, il ne reste presque plus de rouge : même avec ${filterName(p.filter)}, moins de 1\u00a0% du signal du canal rouge est de la lumière rouge. Un filtre n’y gagne rien.`,
+    `À partir de ${depth(p.depth_m, u)}, il ne reste presque plus de rouge : même avec ${filterName(p.filter)}, moins de 1\u00a0% du signal du canal rouge est de la lumière rouge. Un filtre n’y apporte rien.`,
   filter_adds_no_red: (p, u) =>
     `Un filtre n’ajoute pas de lumière rouge. À ${depth(p.depth_m, u)}, ${percent(p.with_share * 100)} du signal du canal rouge sont de la lumière rouge, au-dessus de 600 nm, avec le filtre, ${percent(p.without_share * 100)} sans. Le vert et le bleu, que ce canal voit aussi, font le reste.`,
   lamps_are_the_only_light: (p) =>

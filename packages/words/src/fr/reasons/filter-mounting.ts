@@ -109,7 +109,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   sheet_shifts_focus: (p) =>
     `La gélatine recule l’image de ${mm(p.shift_mm, 3)}. L’autofocus le compense. Si vous faites la mise au point à l’échelle, le flou est de ${mm(p.blur_mm, 4)}, pour ${mm(p.allowed_mm, 3)} d’ordinaire admis.`,
   sheet_all_in_reach: (p, u) =>
-    `Vous ne perdez rien à l’infini : derrière ce dôme, rien ne paraît à plus de ${near(p.from_centre_mm, u)}, bien dans ce que l’objectif peut atteindre avec la gélatine.`,
+    `Vous ne perdez rien à l’infini : derrière ce dôme, rien ne paraît à plus de ${near(p.from_centre_mm, u)}, largement dans ce que l’objectif peut atteindre avec la gélatine.`,
   sheet_infinity_hidden: (p, u) =>
     `Un objectif à butée sur l’infini fait la mise au point jusqu’à ${distance(p.farthest_m, u)} avec la gélatine ; au-delà, le flou reste dans la profondeur de champ.`,
   sheet_infinity_lost: (p, u) =>

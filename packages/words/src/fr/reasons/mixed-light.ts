@@ -31,7 +31,7 @@ export const mixedLightReasons: Texts<MixedLightReasons, string> = {
     `Vos phares vidéo sont la seule lumière : faites la balance des blancs sur eux. L’eau entre le phare, le sujet et l’appareil coûte quand même ${stops(p.red)} de rouge, ${stops(p.green)} de vert et ${stops(p.blue)} de bleu : une charte à la distance de travail vaut mieux qu’un réglage en kelvins.`,
   daylight_only: () => "Aucun phare vidéo n’est allumé : il n’y a rien à mélanger.",
   lights_fight: (p, u) =>
-    `À ${depth(p.depth_m, u)}, balance faite sur la lumière du jour, tout ce que les phares vidéo éclairent prend ${castOf(p.split)}, ${redder(p.red_excess)}. Aucune balance des blancs ne l’efface à elle seule.`,
+    `À ${depth(p.depth_m, u)}, avec la balance des blancs faite sur la lumière du jour, tout ce que les phares vidéo éclairent prend ${castOf(p.split)}, ${redder(p.red_excess)}. Aucune balance des blancs ne l’efface à elle seule.`,
   lamps_lead: (p, u) =>
     `À ${depth(p.depth_m, u)}, vos phares vidéo dominent la lumière du jour de ${stops(p.green)} dans le vert. Faites la balance des blancs sur eux ; la lumière du jour ne teinte presque pas le sujet.`,
   daylight_leads: (p, u) =>

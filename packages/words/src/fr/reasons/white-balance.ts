@@ -22,7 +22,7 @@ export const whiteBalanceReasons: Texts<WhiteBalanceReasons, string> = {
   kelvin_balance_leaves: (p, u) =>
     `Réglé sur ${kelvin(p.cct_K)}, l’appareil laisse ${castOf(p.cast)} sur un gris à ${depth(p.depth_m, u)}. ${onCard(p)}.`,
   auto_balance_leaves: (p, u) =>
-    `La balance des blancs automatique ramène toute l’image à un gris moyen, eau comprise, aussi loin qu’elle peut. À ${depth(p.depth_m, u)}, cela laisse ${castOf(p.cast)} sur un gris. ${onCard(p)}.`,
+    `La balance des blancs automatique ramène toute l’image à un gris moyen, eau comprise, autant qu’elle le peut. À ${depth(p.depth_m, u)}, cela laisse ${castOf(p.cast)} sur un gris. ${onCard(p)}.`,
   balance_in_reach: () =>
     "La balance des blancs de l’appareil arrive à rendre une charte neutre à toutes ces profondeurs.",
   balance_falls_short: (p, u) =>
