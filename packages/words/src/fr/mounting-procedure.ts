@@ -17,6 +17,8 @@ export const mountingProcedure: Texts<MountingSteps, string> = {
     "Rangez la gélatine avec le filtre en verre de même densité, pour que le jeu reste complet.",
   sheet_renew: () =>
     "Examinez la gélatine avant chaque voyage, et remplacez-la si elle est rayée, passée ou gondolée.",
+  tape_renew: () =>
+    "Posez un adhésif neuf à chaque voyage, et enlevez les restes de l’ancien : la chaleur et l’humidité le décollent.",
   dry_land_only: () => "Ne la changez qu’à terre, à l’abri du sable et des embruns.",
   chain_assemble: () =>
     "Vissez les bagues à la main, dans l’ordre indiqué, sans forcer ; un soupçon de graisse silicone les empêche de gripper.",
@@ -26,6 +28,8 @@ export const mountingProcedure: Texts<MountingSteps, string> = {
     "Glissez doucement l’objectif dans le caisson, et vérifiez que rien ne touche le hublot avant de fermer.",
   no_bubbles: () =>
     "Une fois dans l’eau, retirez le filtre ou inclinez-le pour chasser l’air entre lui et la vitre.",
+  no_grit: () =>
+    "Rincez le filtre et la vitre avant de poser le filtre : un grain de sable entre eux raye les deux.",
   tether: () => "Attachez le filtre avec un petit bout pour ne pas le perdre.",
   change_practised: () => "Entraînez-vous au changement en surface, avec vos gants si vous en portez.",
   rinse: () => "Après la plongée, rincez le filtre et son support à l’eau douce, et séchez-les séparément.",

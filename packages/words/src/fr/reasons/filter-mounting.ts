@@ -63,6 +63,27 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   mount_other_change: (p) =>
     `À cet endroit, vous changez de filtre ${CHANGES[p.allowed]}, pas de la façon que vous demandiez.`,
 
+  mount_hits_port: (p) =>
+    `Zoom au plus long, le bord du filtre entrerait de ${mm(-p.clearance_mm)} dans le hublot : il n’a pas sa place sur cet objectif.`,
+  mount_near_port: (p) =>
+    `Zoom au plus long, il ne reste que ${mm(p.clearance_mm)} devant le hublot : essayez doucement à la main avant de fermer le caisson.`,
+  mount_zoom_room_unknown: (p) =>
+    `L’objectif s’allonge de ${mm(p.travel_mm)} en zoomant. Le filtre touche-t-il alors le hublot ? Seul \`lens_port_gap_mm\` ou un essai à la main peut le dire.`,
+  mount_wet_lens_in_the_way: (p) =>
+    `${WET_LENSES[p.wet_lens]} se met sur le hublot, là où irait ce support. Emportez l’un ou l’autre, pas les deux.`,
+  mount_wet_lens_stacked: (p) =>
+    p.wet_lens === "wide"
+      ? `Entre le hublot et le complément grand-angle, le filtre éloigne celui-ci du hublot de ${mm(p.thickness_mm)}, ce qui assombrit les coins et lui coûte du piqué. Essayez en photographiant un mur, dans l’eau.`
+      : `Vissez d’abord le filtre sur le hublot, puis la bonnette macro sur le filtre. Il avance la bonnette de ${mm(p.thickness_mm)} : vérifiez que les filetages supportent le poids des deux.`,
+  wet_lens_not_on_dome: () =>
+    "Un complément optique va sur un hublot plan : la réponse suppose le dôme utilisé sans lui.",
+  ghosts_inside: (p) =>
+    `Le filtre et l’objectif se renvoient les lumières vives, affaiblies d’au moins ${shown(p.in_air_stops)} IL : une image fantôme du soleil ou d’un phare dans le champ peut apparaître. Un filtre traité l’atténue.`,
+  ghosts_outside: (p) =>
+    `Avec de l’eau entre le filtre et la vitre, les images fantômes des lumières vives sont plus faibles de ${shown(p.in_water_stops)} IL et ne se voient pas. Avec de l’air entre eux, elles ne le sont que de ${shown(p.in_air_stops)} IL.`,
+  filter_weighs: (p) =>
+    `Un filtre de cette taille en ${MATERIALS[p.material]} pèse environ ${shown(p.weight_g)} g dans l’eau, sans son support.`,
+
   rings_not_needed: (p) =>
     `Le filtre et sa monture ont tous deux un filetage de ${mm(p.thread_mm)} : il ne faut pas de bague.`,
   rings_filter_thread_assumed: (p) =>
@@ -120,6 +141,10 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
     "Mesurez l’ouverture derrière l’objectif, ou la fente du support, pour connaître la taille à découper.",
   sheet_cut: (p) => `Découpez la gélatine à ${shown(p.width_mm, 1)} sur ${mm(p.height_mm)}.`,
 };
+
+const WET_LENSES = { wide: "Le complément grand-angle", close_up: "La bonnette macro" } as const;
+
+const MATERIALS = { glass: "verre", resin: "résine" } as const;
 
 const PUPIL_ASSUMED_FROM: Readonly<Record<PupilBasis, string>> = {
   thread: "comme sur les objectifs de ce genre, conçus pour un filtre ordinaire",
