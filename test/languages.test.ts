@@ -9,6 +9,8 @@ import { de } from "../packages/words/src/de/index.js";
 import { problems as deProblems } from "../packages/words/src/de/problems/index.js";
 import { en } from "../packages/words/src/en/index.js";
 import { problems as enProblems } from "../packages/words/src/en/problems/index.js";
+import { es } from "../packages/words/src/es/index.js";
+import { problems as esProblems } from "../packages/words/src/es/problems/index.js";
 import { fr } from "../packages/words/src/fr/index.js";
 import { problems as frProblems } from "../packages/words/src/fr/problems/index.js";
 import { terms } from "../packages/words/src/glossary/terms.js";
@@ -20,6 +22,7 @@ import { refusalSamples } from "./support/refusal-samples.js";
 const all: Readonly<Record<Language, { words: Words; problems: ProblemTexts }>> = {
   en: { words: en, problems: enProblems },
   de: { words: de, problems: deProblems },
+  es: { words: es, problems: esProblems },
   fr: { words: fr, problems: frProblems },
 };
 const others = languages.filter((language) => language !== "en");

@@ -56,7 +56,7 @@ describe.each(languages)("in %s", (language) => {
 
 it("a language that there is not is refused by name", async () => {
   const language = "tlh" as "en";
-  await expect(ready(language)).rejects.toThrow(/"tlh".*en, de/);
+  await expect(ready(language)).rejects.toThrow(/"tlh".*en, de, es/);
   await expect(offlineWith([exposureLoss], { language }).calculations.exposureLoss(scene)).rejects.toThrow(
     TypeError,
   );

@@ -5,6 +5,8 @@ import { de, pictures as dePictures } from "@sunfathom/words/de";
 import { problems as deProblems } from "@sunfathom/words/de/problems";
 import { en, pictures as enPictures } from "@sunfathom/words/en";
 import { problems as enProblems } from "@sunfathom/words/en/problems";
+import { es, pictures as esPictures } from "@sunfathom/words/es";
+import { problems as esProblems } from "@sunfathom/words/es/problems";
 import { fr, pictures as frPictures } from "@sunfathom/words/fr";
 import { problems as frProblems } from "@sunfathom/words/fr/problems";
 
@@ -12,6 +14,7 @@ import { problems as frProblems } from "@sunfathom/words/fr/problems";
 const texts: Readonly<Record<Language, { words: Words; problems: ProblemTexts; pictures: PictureTexts }>> = {
   en: { words: en, problems: enProblems, pictures: enPictures },
   de: { words: de, problems: deProblems, pictures: dePictures },
+  es: { words: es, problems: esProblems, pictures: esPictures },
   fr: { words: fr, problems: frProblems, pictures: frPictures },
 };
 

@@ -5,6 +5,7 @@ import type { Tongue } from "./tongue.js";
 /** English comes with each part; every other language is a file of its own, which only those load who ask for it. */
 const others: Readonly<Record<Exclude<Language, "en">, () => Promise<Tongue>>> = {
   de: async () => (await import("./languages/de.js")).tongue,
+  es: async () => (await import("./languages/es.js")).tongue,
   fr: async () => (await import("./languages/fr.js")).tongue,
 };
 

@@ -32,6 +32,7 @@ const post = (body: unknown, headers: Record<string, string> = {}, method = "POS
 const oneOfEach = {
   de: "das ist kein Tauchplan",
   en: "not a dive plan",
+  es: "no un plan de inmersión",
   fr: "ce n’est pas une planification de plongée",
 };
 const languageOf = ({ body }: { body: string }) =>
@@ -48,6 +49,8 @@ describe("an answer", () => {
     ["Accept-Language", "de", () => post(scene, german)],
     ["Accept-Language by GET", "de", () => get(query, german)],
     ["Accept-Language by QUERY", "de", () => post(scene, german, "QUERY")],
+    ["the scene, in Spanish", "es", () => post({ ...scene, language: "es" }, german)],
+    ["Accept-Language, in Spanish", "es", () => get(query, { "accept-language": "es-419, en;q=0.5" })],
     ["Accept-Language of another country", "fr", () => post(scene, { "accept-language": "fr-CH, de;q=0.8" })],
     ["the scene against Accept-Language", "en", () => post({ ...scene, language: "en" }, german)],
     ["the query string against Accept-Language", "en", () => get(`${query}&language=en`, german)],

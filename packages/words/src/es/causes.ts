@@ -1,0 +1,112 @@
+import type { LightCauses } from "@sunfathom/planner";
+import type { CauseText } from "../answer-texts.js";
+import type { Texts } from "../problems/texts.js";
+
+const twoDepths = "fotografíe una tarjeta gris a dos profundidades";
+
+/** Lo que hace incierta la luz en el agua. */
+export const causes: Texts<LightCauses, CauseText> = {
+  water_type_resolution: () => ({
+    text: "Un tipo de agua es una clase amplia: esta agua puede estar en cualquier punto entre los tipos vecinos",
+    how_to_shrink: `Indique la visibilidad y el color del agua, o ${twoDepths}.`,
+  }),
+  kd_measurement: () => ({
+    text: "Error de medida de la atenuación difusa",
+    how_to_shrink: "Mida en más longitudes de onda y a más profundidades.",
+  }),
+  clarity_reading: () => ({
+    text: "Lo bien que ha estimado la distancia a la que se dejan de ver las cosas",
+    how_to_shrink: `Léala otra vez con un cabo marcado, o ${twoDepths}.`,
+  }),
+  beam_to_diffuse: () => ({
+    text: "La visibilidad no basta para saber lo rápido que se apaga la luz del día con la profundidad",
+    how_to_shrink: `Baje un disco de Secchi, o ${twoDepths}.`,
+  }),
+  spectral_shape: () => ({
+    text: "Aguas igual de claras y del mismo color difieren entre sí según la longitud de onda",
+    how_to_shrink: "Fotografíe una tarjeta gris a dos profundidades, o mida la atenuación difusa.",
+  }),
+  hue_name: () => ({
+    text: "Una palabra para un color abarca aguas distintas",
+    how_to_shrink: "Fotografíe una tarjeta gris a dos profundidades.",
+  }),
+  scattering_per_water: () => perWater,
+  chlorophyll_relation: () => ({
+    text: "Aguas con la misma clorofila atenúan la luz de forma distinta",
+    how_to_shrink: `Baje un disco de Secchi, o ${twoDepths}.`,
+  }),
+  card_noise: () => ({
+    text: "Dispersión de las lecturas de la tarjeta",
+    how_to_shrink:
+      "Fotografíe la tarjeta a más profundidades, con la exposición y el balance de blancos bloqueados.",
+  }),
+  water_scattering: (p) => (p.known_by === "sight" ? asSeen : perWater),
+  path_scattering: () => ({
+    text: "Cuánta luz dispersada llega todavía en un recorrido corto",
+    how_to_shrink: "Acérquese: en un recorrido corto apenas hay dispersión.",
+  }),
+  sensor: () => ({
+    text: "Cuánta luz verde y azul ve el canal rojo de esta cámara",
+    how_to_shrink: "Fotografíe una carta de color a profundidad con esta cámara.",
+  }),
+  daylight_level: () => ({
+    text: "Lo luminoso que está el cielo",
+    how_to_shrink: "Indique la nubosidad, o mida en la superficie con un fotómetro.",
+  }),
+  upright_share: () => ({
+    text: "Hacia dónde mira la cámara respecto al sol y, por tanto, cuánta luz de arriba le llega al motivo",
+    how_to_shrink: "Indique dónde está el sol respecto a la cámara, o mida a profundidad.",
+  }),
+  light_field: () => ({
+    text: "De qué direcciones llega la luz a profundidad; el modelo lo simplifica",
+    how_to_shrink: "Mida a profundidad.",
+  }),
+  reference_sun: () => ({
+    text: "Con qué sol se midió la atenuación de esta agua",
+    how_to_shrink: `El mismo día, mida la atenuación o ${twoDepths}.`,
+  }),
+  overhead: () => ({
+    text: "Cuánta luz del día entra por debajo de lo que hay encima",
+    how_to_shrink:
+      "Mida una tarjeta gris allí y en aguas abiertas, e indique la relación; bajo el hielo, indique el grosor del hielo y el de la nieve.",
+  }),
+  sea_floor: () => ({
+    text: "Lo claro que es el fondo",
+    how_to_shrink: "Indique de qué es el fondo y a qué profundidad está, o su reflectancia.",
+  }),
+  lamp_beam: () => ({
+    text: "Cómo reparte el foco de vídeo sus lúmenes por el haz",
+    how_to_shrink:
+      "Pida al fabricante el ángulo de haz medido (hasta la mitad de la intensidad del centro) y los lúmenes que salen por delante.",
+  }),
+  lamp_aim: () => ({
+    text: "Lo bien orientado que está el foco de vídeo",
+    how_to_shrink: "Oriéntelo en el agua con el brazo extendido y mire una imagen de prueba.",
+  }),
+  filter_edge: () => ({
+    text: "Dónde está la banda de absorción del filtro, porque su curva es una suposición",
+    how_to_shrink: "Dé una curva de transmitancia medida.",
+  }),
+  filter_width: () => ({
+    text: "Lo ancha que es la banda de absorción del filtro, porque su curva es una suposición",
+    how_to_shrink: "Dé una curva de transmitancia medida.",
+  }),
+  full_well: () => ({
+    text: "Cuántos fotones caben en cada píxel del sensor",
+    how_to_shrink: "Un buceador no puede hacer nada: cambia de una cámara a otra.",
+  }),
+  lamp_offset: () => ({
+    text: "Lo lejos que están los focos de vídeo del eje de la toma",
+    how_to_shrink: "No hay nada que medir; con brazos largos importa menos.",
+  }),
+};
+
+const perWater: CauseText = {
+  text: "Cuánto dispersa la luz esta agua; la atenuación sola no lo dice",
+  how_to_shrink: "Indique la visibilidad horizontal.",
+};
+
+const asSeen: CauseText = {
+  text: "Hasta dónde se ve de verdad; de ahí sale la dispersión",
+  how_to_shrink: "Mida la visibilidad a lo largo de un cabo.",
+};

@@ -1,0 +1,22 @@
+import type { DiveAdviceTexts } from "../calculation-texts.js";
+import { causes } from "./causes.js";
+import { cautions } from "./cautions.js";
+import { filterMainReasons } from "./reasons/filter-main.js";
+import { lightReasons } from "./reasons/light.js";
+import { whiteBalanceReasons } from "./reasons/white-balance.js";
+import { steps } from "./steps.js";
+import { summary } from "./summary.js";
+import { take } from "./take.js";
+
+export const diveAdvice: DiveAdviceTexts = {
+  reasons: {
+    ...filterMainReasons,
+    ...whiteBalanceReasons,
+    ...lightReasons,
+  },
+  causes,
+  cautions,
+  summary,
+  steps,
+  take,
+};

@@ -1,0 +1,35 @@
+import type { NamedFilter } from "@sunfathom/planner";
+import { densityOf } from "./format.js";
+
+type Kind = Exclude<NamedFilter["kind"], "none">;
+
+const KINDS: Readonly<Record<Kind, string>> = {
+  red: "filtro rojo",
+  magenta: "filtro magenta",
+  blue: "filtro azul",
+  green: "filtro verde",
+  neutral: "filtro ND",
+};
+
+/** Un filtro por su color, sin artículo. */
+export const kindName = (kind: Kind): string => KINDS[kind];
+
+const bare = (kind: Kind, density: number | undefined): string =>
+  density === undefined ? `${KINDS[kind]} medido` : `${KINDS[kind]} de densidad ${densityOf(density)}`;
+
+const withArticle =
+  (article: "un" | "el") =>
+  ({ kind, density, id }: NamedFilter): string => {
+    if (kind === "none") return "ningún filtro";
+    return id === undefined ? `${article} ${bare(kind, density)}` : `${id} (${bare(kind, density)})`;
+  };
+
+/** Un filtro del que aún no se ha hablado. */
+export const filterName = withArticle("un");
+
+/** Un filtro que ya está puesto. */
+export const theFilter = withArticle("el");
+
+/** Una opción entre varias: un filtro, o ninguno. */
+export const choiceOf = (filter: NamedFilter): string =>
+  filter.kind === "none" ? "ir sin filtro" : filterName(filter);

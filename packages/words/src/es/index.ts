@@ -1,0 +1,3 @@
+export * from "../generated/es.js";
+export { cautions } from "./cautions.js";
+export { pictures } from "./pictures.js";

@@ -1,0 +1,139 @@
+import type { OutsideCode } from "@sunfathom/contract";
+import type { LightRefusals } from "@sunfathom/planner";
+import type { FieldText, OutsideText, Texts } from "../../problems/texts.js";
+import { either, shown, unit } from "../format.js";
+
+/** Por qué el modelo no tiene respuesta para la luz de una escena. */
+export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRefusals>, OutsideText> = {
+  instant_out_of_range: ({ year, first_year, last_year }) => {
+    const given = year === undefined ? "no es una fecha" : `cae en el año ${year}`;
+    return ofPlace(`El instante ${given}; la posición del sol se da de ${first_year} a ${last_year}.`);
+  },
+  local_time_malformed: ({ local_time, first_year, last_year }) =>
+    ofPlace(
+      `local_time "${local_time}" no es una fecha con hora como 2026-03-10T10:15, entre los años ${first_year} y ${last_year}, sin desfase horario.`,
+    ),
+  local_time_skipped: ({ local_time, time_zone }) =>
+    ofPlace(
+      `Los relojes de ${time_zone} nunca marcaron ${local_time}: al adelantarlos se saltaron esa hora. Indique una hora anterior o posterior al cambio.`,
+    ),
+  time_zone_unknown: ({ time_zone }) =>
+    ofPlace(
+      `time_zone "${time_zone}" no es un nombre de la base de datos de zonas horarias de la IANA, como Africa/Cairo o Asia/Makassar.`,
+    ),
+  secchi_depth_out_of_range: (range) => ofClarity("secchi_depth_m", range),
+  visibility_out_of_range: (range) => ofClarity("visibility_m", range),
+  water_hue_contradicts_measure: ({ measure, value_m, water_hue, min_m, max_m, fitting_hues }) => {
+    const fitting = either(fitting_hues);
+    return outside(
+      `${measure} de ${value_m} no casa con agua de color ${water_hue}: en ella va de ${metres(min_m)} a ${metres(max_m)}. A esa distancia se ve en agua de color ${fitting}.`,
+      `de ${metres(min_m)} a ${metres(max_m)} con water_hue ${water_hue}, o water_hue ${fitting}`,
+    );
+  },
+  card_samples_too_few: ({ span_m, least_span_m }) =>
+    ofCards(
+      `La tarjeta se tomó a profundidades separadas ${shown(span_m, 1)} m; hacen falta dos profundidades separadas al menos ${least_span_m} m.`,
+    ),
+  card_samples_malformed: (p) => {
+    switch (p.case) {
+      case "not_with_all":
+        return ofCards(
+          `${p.field} se indica en ${p.given} de ${p.samples} tomas de la tarjeta; indíquelo en todas o en ninguna.`,
+        );
+      case "clipped":
+        return ofCards(`La tarjeta a ${p.depth_m} m está quemada (${p.value}); expóngala menos.`);
+      case "dark":
+        return ofCards(
+          `En la tarjeta a ${p.depth_m} m, un canal no grabó nada (${p.value}); expóngala más o quédese a menos profundidad.`,
+        );
+      case "balance_unlocked":
+        return ofCards(
+          "El balance de blancos puede haber cambiado entre las imágenes: use raw, bloquéelo, o indique red_gain, green_gain y blue_gain en cada una.",
+        );
+      default:
+        return ofCards(
+          `La tarjeta a ${p.depth_m} m tiene una profundidad, una exposición o unas ganancias imposibles.`,
+        );
+    }
+  },
+  card_samples_contradict: ({ rms_ln, worst_depth_m }) =>
+    ofCards(
+      `Ninguna agua explica estas tomas de la tarjeta: se apartan de la mejor ${shown(rms_ln, 2)} en el logaritmo, sobre todo a ${worst_depth_m} m. Busque sombras, luz de focos, otra posición de la tarjeta o un automatismo sin bloquear.`,
+    ),
+  card_samples_outside_family: (p) => {
+    const end =
+      p.case === "clearer" ? "más clara que el agua de mar pura" : "más turbia que cualquier tipo publicado";
+    return ofCards(
+      `Las tomas de la tarjeta exigen un agua ${end}; revise las profundidades, las exposiciones y el orden de las imágenes.`,
+    );
+  },
+  sun_too_low: ({ elevation_deg, min_elevation_deg }) => ({
+    detail:
+      "Con el sol tan bajo no vale el modelo de luz del día: al amanecer y al anochecer la luz es débil, azul y cambia deprisa. Cuente con los focos, o pida un sol más alto.",
+    message: `el sol está a ${shown(elevation_deg, 1)} grados, fuera del alcance del modelo`,
+    allowed: `un sol de ${min_elevation_deg} a 90 grados sobre el horizonte, o daylight_basis "none" para contar solo con los focos`,
+  }),
+  no_light: (p) => {
+    if (p.case === "no_source") {
+      return {
+        detail: "Sin luz del día y sin focos no hay luz con la que filmar.",
+        message: "no se indica ningún foco y no hay luz del día",
+        allowed: "al menos un foco, o luz del día",
+      };
+    }
+    const named = p.filter === "kit" ? "un filtro del equipo" : "el filtro del objetivo";
+    if (p.case === "filter_passes_none") {
+      return {
+        detail: `Por ${named} no pasa ninguna luz que vea una cámara.`,
+        message: "de 400 a 720 nm, donde ven las cámaras, este filtro no deja pasar nada",
+        allowed: "una transmitancia mayor que 0 en algún punto de 400 a 720 nm",
+      };
+    }
+    return {
+      detail: `A ${p.depth_m} m no pasa luz por ${named}.`,
+      message: `este filtro detiene toda la luz que el agua deja a ${p.depth_m} m`,
+      allowed: "una transmitancia mayor que 0 donde esta agua es clara",
+    };
+  },
+  no_balance: ({ channel, depth_m }) => ({
+    detail: `A ${depth_m} m, el canal ${CHANNELS[channel]} de la cámara puede no recibir nada.`,
+    message: `ninguna ganancia recupera lo que le falta al canal ${CHANNELS[channel]} a ${depth_m} m`,
+    allowed: "una profundidad y un filtro que dejen a cada canal al menos una parte en 10^12 del más fuerte",
+  }),
+  no_daylight_left: ({ depth_m, max_depth_m }) =>
+    outside(
+      `A ${depth_m} m no queda nada de luz del día en esta agua.`,
+      `como máximo ${shown(max_depth_m, 1)} m en esta agua, o daylight_basis "none" para contar solo con los focos`,
+    ),
+  no_sight: ({ distance_m, max_distance_m }) =>
+    outside(
+      `Ninguna luz atraviesa ${distance_m} m de esta agua.`,
+      `como máximo ${shown(max_distance_m, 2)} m en esta agua`,
+    ),
+  filter_opaque: () =>
+    outside(
+      "Esta curva no deja pasar ninguna luz visible.",
+      "una transmitancia mayor que 0 en algún punto de 380 a 780 nm",
+    ),
+};
+
+const CHANNELS = { red: "rojo", green: "verde", blue: "azul" };
+
+const outside = (message: string, allowed: FieldText["allowed"]): OutsideText => ({
+  detail: message,
+  message,
+  allowed,
+});
+
+const ofPlace = (message: string): OutsideText =>
+  outside(message, "un lugar, y una hora que marquen sus relojes, entre 1900 y 2100");
+
+const ofCards = (message: string): OutsideText =>
+  outside(message, "tomas de la tarjeta en una misma agua natural");
+
+const ofClarity = (field: string, range: LightRefusals["visibility_out_of_range"]): OutsideText => {
+  const natural = `de ${metres(range.min_m)} a ${metres(range.max_m)}`;
+  return outside(`${field} es ${range.value_m}; en agua natural va ${natural}.`, natural);
+};
+
+const metres = (value: number): string => unit(shown(value, value >= 10 ? 0 : 1), "m");

@@ -1,0 +1,37 @@
+import type { SceneRuleParameters } from "@sunfathom/contract";
+import { type FieldText, fieldText as text } from "../../problems/texts.js";
+import { spoken } from "../format.js";
+
+/** Textos que comparten varias reglas. */
+export const missing = (field: string): string => `Falta ${field}.`;
+
+export const notRising = (p: SceneRuleParameters["kd_samples_rising"]): FieldText =>
+  text(`${p.wavelength_nm} nm va después de ${p.before_nm} nm.`, `más de ${p.before_nm} nm`);
+
+export const notWhole = (p: SceneRuleParameters["card_gains_whole"]): FieldText =>
+  text(
+    `${p.missing.length === 1 ? "Falta" : "Faltan"} ${spoken(p.missing)}.`,
+    `todos los de ${p.all.join(", ")}, o ninguno`,
+  );
+
+export const halfFilter = (p: SceneRuleParameters["lens_filter_pair"]): FieldText =>
+  text(missing(p.missing), p.fields.join(" junto con "));
+
+export const repeatedId = ({ first }: SceneRuleParameters["kit_ids_unique"]): FieldText =>
+  text(`${first} tiene el mismo id.`, "otro id");
+
+type Limits = SceneRuleParameters["iso_limits_in_order"];
+
+export const limitsInOrder =
+  (relation: "no mayor que" | "menor que") =>
+  ({ low, high }: Limits): FieldText =>
+    text(`${named(low)} no es menor que ${named(high)}.`, `${low.field} ${relation} ${high.field}`);
+
+export const withinLimits = ({ value, low, high }: SceneRuleParameters["iso_within_limits"]): FieldText =>
+  text(
+    `${value} es ${value < low.value ? `menor que ${named(low)}` : `mayor que ${named(high)}`}.`,
+    `de ${low.value} a ${high.value}, u otros límites en ${low.field} y ${high.field}`,
+  );
+
+const named = ({ field, value, stated }: Limits["low"]): string =>
+  `${field} (${value}${stated ? "" : " si no se indica"})`;

@@ -1,0 +1,176 @@
+import type { SceneRuleParameters } from "@sunfathom/contract";
+import { type FieldText, type Texts, fieldText as text } from "../../problems/texts.js";
+import { either } from "../format.js";
+import {
+  halfFilter,
+  limitsInOrder,
+  missing,
+  notRising,
+  notWhole,
+  repeatedId,
+  withinLimits,
+} from "./rule-parts.js";
+import { waterWays } from "./water-ways.js";
+
+/** Qué está mal cuando no se cumple una regla entre campos de una escena. */
+export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
+  one_water_basis: ({ given }) =>
+    text(
+      given === 0 ? "El agua no está descrita." : `El agua está descrita de ${given} maneras a la vez.`,
+      `exactamente una de: ${waterWays}`,
+    ),
+  water_companions: (p) =>
+    p.case === "missing"
+      ? text(missing(p.missing), `${p.field} junto con ${p.missing}`)
+      : text(`${p.field} no dice nada aquí.`, `con ${either(p.goes_with)}, o no indicarlo`),
+  kd_samples_rising: notRising,
+  card_exposure_whole: notWhole,
+  card_gains_whole: notWhole,
+  sun_with_basis_sun: ({ daylight_basis }) =>
+    text(
+      `Se indica la altura del sol, pero daylight_basis es ${daylight_basis}.`,
+      "omitirla, o daylight_basis sun",
+    ),
+  place_with_basis_place_time: ({ field, daylight_basis }) =>
+    text(
+      `${field} no dice nada cuando daylight_basis es ${daylight_basis}.`,
+      "omitirlo, o daylight_basis place_time",
+    ),
+  place_and_time_whole: (p) =>
+    p.case === "missing"
+      ? text(
+          `Falta ${p.field}: la altura del sol se calcula con el lugar y la hora.`,
+          "latitude_deg y longitude_deg",
+        )
+      : text(
+          {
+            twice: "La hora se indica dos veces.",
+            half: "La hora se indica a medias.",
+            not_given: "La hora no se indica.",
+          }[p.case],
+          "time, o local_time y time_zone",
+        ),
+  day_exists: () => text("El mes no tiene ese día.", "un día que exista en el calendario"),
+  one_depth: (p) =>
+    text(
+      p.case === "missing"
+        ? missing(p.field)
+        : p.case === "twice"
+          ? "La profundidad se indica dos veces."
+          : "La profundidad no se indica.",
+      "depth_m, o min_depth_m junto con max_depth_m",
+    ),
+  depths_in_order: ({ min_depth_m, max_depth_m }) =>
+    text(`${min_depth_m} m es más hondo que max_depth_m, ${max_depth_m} m.`, `como máximo ${max_depth_m} m`),
+  one_sun_side: () => text("Se indica dos veces dónde está el sol.", "sun_side, o camera_heading_deg"),
+  heading_with_place_time: ({ daylight_basis }) =>
+    text(
+      `Cuando daylight_basis es ${daylight_basis}, no se sabe dónde está el sol respecto a este rumbo.`,
+      "con lugar y hora, o sun_side en su lugar",
+    ),
+  one_bottom: () => text("El fondo se indica dos veces.", "bottom, o bottom_reflectance"),
+  bottom_with_depth: () =>
+    text(
+      "Una profundidad del fondo no dice nada cuando bottom es none.",
+      "omitirla, o indicar de qué es el fondo",
+    ),
+  bottom_below_camera: ({ bottom_depth_m, deepest_m }) =>
+    text(
+      `El fondo, a ${bottom_depth_m} m, queda por encima del motivo más hondo, a ${deepest_m} m.`,
+      `al menos ${deepest_m} m`,
+    ),
+  bottom_reflectance_rising: notRising,
+  iso_limits_in_order: limitsInOrder("no mayor que"),
+  iso_within_limits: withinLimits,
+  f_number_limits_in_order: limitsInOrder("no mayor que"),
+  f_number_within_limits: withinLimits,
+  white_balance_cct_K_limits_in_order: limitsInOrder("menor que"),
+  one_shutter: () =>
+    text("El tiempo de exposición se indica dos veces.", "shutter_s, o shutter_angle_deg con frame_rate_fps"),
+  shutter_within_frame: ({ frame_rate_fps, frame_s }) =>
+    text(
+      `A ${frame_rate_fps} fotogramas por segundo, un fotograma dura ${frame_s} s.`,
+      `como máximo ${frame_s} s`,
+    ),
+  shutter_not_too_short: ({ shutter_s, shortest_s }) =>
+    text(
+      `Los fotogramas por segundo y el ángulo de obturación dan un tiempo de exposición de ${shutter_s} s.`,
+      `un ángulo mayor o menos fotogramas por segundo: al menos ${shortest_s} s`,
+    ),
+  one_recording_curve: () =>
+    text("La curva de grabación se indica dos veces.", "recording_curve, o recording_curve_points"),
+  recording_curve_points_rising: ({ field, value, before }) =>
+    text(`${field} ${value} va después de ${before}.`, `más de ${before}`),
+  recording_curve_points_whole: ({ wanted, light_share }) =>
+    text(
+      `La curva ${wanted === 0 ? "empieza" : "termina"} en una luz de ${light_share}, así que parte de lo grabado no tiene nivel.`,
+      `${wanted} en el ${wanted === 0 ? "primer" : "último"} punto`,
+    ),
+  kelvin_with_mode: (p) =>
+    p.case === "missing"
+      ? text(
+          "A un balance de blancos en kelvin le falta el valor.",
+          "white_balance_kelvin_K, o white_balance_mode card o auto",
+        )
+      : text(
+          `Un balance de blancos con ${p.white_balance_mode} no admite kelvin.`,
+          "omitirlo, o white_balance_mode kelvin",
+        ),
+  kelvin_within_limits: ({ white_balance_kelvin_K, min_K, max_K }) =>
+    text(
+      `${white_balance_kelvin_K} K queda fuera del balance de blancos de la cámara.`,
+      `de ${min_K} a ${max_K}, u otros límites en white_balance_min_cct_K y white_balance_max_cct_K`,
+    ),
+  auto_exposure_free: ({ fixed }) =>
+    text(
+      `${fixed.join(", ")} están fijados: a la exposición automática no le queda nada que ajustar.`,
+      "exposure_mode manual, u omitir uno de ellos",
+    ),
+  card_balance_not_auto: () =>
+    text(
+      "Una cámara con balance de blancos automático no tiene un balance bloqueado para las tarjetas.",
+      "white_balance_mode card o kelvin para imágenes raw o un único balance, u omitir locked_balance",
+    ),
+  one_lens_filter: () => text("El filtro del objetivo se indica dos veces.", oneFilter),
+  one_filter_strength: () =>
+    text("La fuerza del filtro se indica dos veces.", "filter_density o filter_stops, no los dos"),
+  lens_filter_pair: halfFilter,
+  filter_transmittance_rising: notRising,
+  filter_samples_agree: (p) =>
+    text(
+      p.case === "brighter"
+        ? `Con el filtro, la tarjeta es ${p.stops} pasos más clara en ${COLOURS[p.colour]} que sin él.`
+        : `Este par y otro anterior difieren en ${p.stops} pasos de ${COLOURS[p.colour]}.`,
+      "tomar la tarjeta con y sin filtro en la misma luz, con la misma exposición y el mismo balance de blancos, y dar valores lineales",
+    ),
+  kit_ids_unique: repeatedId,
+  kit_filters: (p) => {
+    if (p.case === "half") return halfFilter(p);
+    if (p.case === "lamp") return text("Un foco no es un filtro.", "ningún campo de filtro");
+    return text(
+      p.case === "twice" ? "El filtro se indica dos veces." : "El filtro no está descrito.",
+      oneFilter,
+    );
+  },
+  kit_curves_rising: notRising,
+  lamp_colour: ({ fields }) => text("El color del foco se indica dos veces.", either(fields)),
+  lamp_filter_pair: halfFilter,
+  lamps_once: () => text("Los focos se indican dos veces.", "lamps, o campos que empiezan por lamp_"),
+  lamp_complete: (p) => text(missing(p.missing), "lamp_flux_lm junto con lamp_distance_m"),
+  lead_distance_with_stops: () =>
+    text(
+      "Una distancia a la que superar a la luz del día no dice nada si no se indica en cuánto.",
+      "con wanted_lead_stops, o no indicarla",
+    ),
+  overhead_parts: ({ field, goes_with }) =>
+    text(`${field} no dice nada aquí.`, `con overhead ${either(goes_with)}, o no indicarlo`),
+  cave_is_dark: ({ daylight_basis }) =>
+    text(
+      `En una cueva no hay luz del día, pero daylight_basis es ${daylight_basis}.`,
+      "overhead cavern donde llegue luz del día, o daylight_basis none",
+    ),
+};
+
+const COLOURS = { red: "rojo", green: "verde", blue: "azul" };
+
+const oneFilter = "filter_kind y filter_density (o filter_stops), o filter_transmittance, o filter_samples";

@@ -1,0 +1,95 @@
+import type { FieldText, Texts } from "../../problems/texts.js";
+import type { QuizRefusals } from "../../quiz/refusals.js";
+
+/** Por qué el cuestionario rechaza una petición. */
+export const quizRefusals: Texts<QuizRefusals, FieldText> = {
+  count_out_of_range: ({ most }) => ({
+    message: `Un cuestionario tiene de 1 a ${most} preguntas.`,
+    allowed: `un número entero, de 1 a ${most}`,
+  }),
+  template_unknown: ({ template }) => ({
+    message: `No existe la plantilla ${JSON.stringify(template)}.`,
+    allowed: "una clase de pregunta que figure en la descripción",
+  }),
+  template_not_at_level: ({ template, levels }) => ({
+    message: `${template} no se pregunta en este nivel, solo en: ${levels.join(", ")}.`,
+    allowed: "clases de pregunta que tenga este nivel",
+  }),
+  too_few_questions: ({ found }) => ({
+    message: `En este nivel, estas plantillas tienen solo ${found} preguntas distintas que no se hayan excluido. Pida menos, o más plantillas o temas.`,
+    allowed: "menos preguntas, o más clases de pregunta, o todas, sin `templates`",
+  }),
+  response_malformed: (p) => ({
+    message: malformed(p),
+    allowed: "una respuesta por pregunta, en la forma que admite su interacción y con los ids que tiene",
+  }),
+  item_unknown: ({ item }) => ({
+    message: `El cuestionario no tiene ninguna pregunta ${JSON.stringify(item)}.`,
+    allowed: "ids de preguntas del cuestionario",
+  }),
+  token_malformed: () => ofToken("Este no es un token de este servicio."),
+  token_key_unknown: () => ofToken("La clave de este token no está en uso, o ya no lo está."),
+  token_refused: () => ofToken("Este token se ha alterado o se selló con otra clave."),
+  token_expired: ({ expired_at }) => ({
+    message: `Este token caducó el ${expired_at}.`,
+    allowed: "un token que no haya caducado",
+  }),
+  questions_changed: ({ model_version }) => ({
+    message: `Las preguntas se hicieron con la versión ${model_version} del modelo, y hoy saldrían de otra manera. Pida un cuestionario nuevo.`,
+    allowed: "un token de un cuestionario hecho hoy",
+  }),
+  closes_at_missing: () => ({
+    message: "Un cuestionario con release after_close necesita la hora a la que se cierra.",
+    allowed: "la hora a la que se cierra el cuestionario (RFC 3339)",
+  }),
+  closes_at_without_effect: () => ({
+    message: "Solo un cuestionario con release after_close tiene una hora de cierre.",
+    allowed: "ningún `closes_at`, o con él `release` `after_close`",
+  }),
+  closes_at_out_of_range: ({ case: what, most_days }) => ({
+    message: {
+      past: "El cuestionario ya estaría cerrado.",
+      no_such_day: "El mes no tiene ese día.",
+      too_far_ahead: `Un cuestionario puede seguir abierto ${most_days} días como máximo.`,
+    }[what],
+    allowed: `una hora futura, como máximo a ${most_days} días vista`,
+  }),
+  release_without_effect: () => ({
+    message: "Un paquete con soluciones se las enseña a cualquiera que lo tenga.",
+    allowed: "un paquete sin soluciones, o ni `release` ni `closes_at`",
+  }),
+  not_closed_yet: ({ closes_at }) => ({
+    message: `Las respuestas corresponden al cuestionario. Se cierra el ${closes_at}: envíelas otra vez entonces, porque aquí no se guarda nada.`,
+    allowed: "respuestas a un cuestionario ya cerrado, o la clave del instructor",
+  }),
+};
+
+const ofToken = (message: string): FieldText => ({
+  message,
+  allowed: "un token tal como el servicio lo dio con el cuestionario",
+});
+
+function malformed(p: QuizRefusals["response_malformed"]): string {
+  switch (p.case) {
+    case "other_field":
+      return `Esta pregunta se responde con ${p.field}, no con ${p.other}.`;
+    case "no_such_entry":
+      return `Esta pregunta no tiene ninguna opción ${JSON.stringify(p.entry)}.`;
+    case "entry_repeated":
+      return "Cada opción se puede nombrar una sola vez.";
+    case "too_many_chosen":
+      return `Aquí se pueden elegir ${p.most} como máximo.`;
+    case "not_a_number":
+      return "La respuesta tiene que ser un número finito.";
+    case "number_ambiguous":
+      return `${JSON.stringify(p.typed)} se puede leer de dos maneras. Escriba los millares sin separador, y los decimales de modo que no sean justo tres cifras.`;
+    case "other_unit":
+      return p.unit === ""
+        ? `${JSON.stringify(p.typed)} lleva unidad, y se pide un número solo.`
+        : `${JSON.stringify(p.typed)} lleva otra unidad: responda en ${p.unit}, o sin unidad.`;
+    case "order_incomplete":
+      return "Cada opción tiene su lugar en el orden.";
+    case "answered_twice":
+      return `La pregunta ${p.item} se responde dos veces.`;
+  }
+}

@@ -1,0 +1,33 @@
+import type { ExposureLossReasons } from "@sunfathom/planner";
+import type { Texts } from "../../problems/texts.js";
+import { dialFNumber, settings } from "../dial.js";
+import { depth, distance, neutral, percent, shown, stops } from "../format.js";
+
+/** Razones sobre la pérdida de luz. */
+export const exposureLossReasons: Texts<ExposureLossReasons, string> = {
+  too_bright: (p, u) =>
+    `A ${depth(p.depth_m, u)} hay ${stops(p.excess_stops)} de luz de más incluso con ${settings(p)}, la menor exposición que le permite a la cámara. Use ${neutral(p.density)}; subir el ISO lo empeoraría.`,
+  aperture_can_close: (p) =>
+    `También podría cerrar el diafragma a f/${dialFNumber(p.f_number)}: la escena lo fija más abierto de lo que el objetivo necesita.`,
+  too_dark: (p, u) =>
+    `A ${depth(p.depth_m, u)} hay ${stops(p.shortfall_stops)} de luz de menos incluso con ${settings(p)}. Solo dará más luz un sol más alto, menos profundidad, un foco de vídeo o un tiempo de exposición más largo.`,
+  exposure_fits: (p, u) =>
+    `A ${depth(p.depth_m, u)} el motivo mide EV ${shown(p.ev, 1)} a ISO 100: ${settings(p)}.`,
+  levels_apart: (p, u) =>
+    p.stops > 0
+      ? `A ${depth(p.depth_m, u)}, un fotómetro que promedia la imagen da ${stops(p.stops)} menos de exposición de lo que necesita el motivo, porque el agua y el fondo son más claros. Exponga para el motivo, o siga al fotómetro y conserve el azul de detrás.`
+      : `A ${depth(p.depth_m, u)}, un fotómetro que promedia la imagen da ${stops(-p.stops)} más de exposición de lo que necesita el motivo, porque el agua y el fondo son más oscuros. Exponga para el motivo, o se quemará.`,
+  auto_exposes_picture: (p, u) =>
+    p.stops > 0
+      ? `La exposición automática mide la imagen entera. A ${depth(p.depth_m, u)} eso deja el motivo ${stops(p.stops)} demasiado oscuro, porque el agua y el fondo son más claros. Ponga la compensación de exposición en +${stops(p.stops)}, o bloquee la exposición en el motivo.`
+      : `La exposición automática mide la imagen entera. A ${depth(p.depth_m, u)} eso deja el motivo ${stops(-p.stops)} demasiado claro, porque el agua y el fondo son más oscuros. Ponga la compensación de exposición en -${stops(-p.stops)}, o bloquee la exposición en el motivo.`,
+  filter_makes_it_darker: (p) =>
+    `De la luz que falta, el filtro del objetivo cuesta ${stops(p.stops)}: quítelo.`,
+  any_filter_would_worsen: () => "Un filtro en el objetivo costaría más luz y lo empeoraría.",
+  port_takes: (p) =>
+    `El puerto cuesta ${stops(p.stops)}, sea cual sea su forma: la luz se abre al salir del agua, y la ventana refleja un poco. Un fotómetro dentro de la carcasa ya lo mide.`,
+  water_takes_most: (p, u) =>
+    `Entre la superficie y el sensor a ${depth(p.depth_m, u)}, la pérdida es de ${stops(p.total_stops)}; de ellos, ${stops(p.depth_stops)} los quita el agua de encima.`,
+  haze_is_the_limit: (p, u) =>
+    `A través de ${distance(p.distance_m, u)} de esta agua queda un ${percent(p.contrast_percent)} del contraste: aquí el límite es la turbidez, no el color. Acérquese antes de cambiar ninguna otra cosa.`,
+};
