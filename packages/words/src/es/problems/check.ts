@@ -19,12 +19,12 @@ export const checkTexts: Texts<CheckParameters, CheckText> = {
     allowed: wantedText(wanted),
   }),
   out_of_range: (p) => ({
-    message: `${p.value}${unitOf(p)} es ${p.value < p.minimum ? "demasiado poco" : "demasiado"}.`,
+    message: `${p.value}${unitOf(p)} es ${p.value < p.minimum ? "demasiado bajo" : "demasiado alto"}.`,
     allowed: rangeOf(p),
   }),
   not_whole: (p) => ({ message: `${p.value} no es un número entero.`, allowed: rangeOf(p) }),
   not_an_option: ({ options }) => ({
-    message: "No es ninguno de los nombres que admite el campo.",
+    message: "El campo no admite este nombre.",
     allowed: oneOf(options),
   }),
   wrong_length: ({ of, length, min_length, max_length }) => ({
@@ -44,7 +44,7 @@ const foundTypes = {
   not_a_finite_number: "un número no finito",
   text: "texto",
   boolean: "verdadero o falso (true o false)",
-  no_json: "algo que JSON no puede contener",
+  no_json: "un valor que JSON no puede contener",
 };
 
 const oneOf = (options: readonly string[]): string => `uno de: ${options.join(", ")}`;

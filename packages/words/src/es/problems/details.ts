@@ -15,5 +15,5 @@ export const problemDetails = {
     return `${where}${first?.message}${more ? unlisted : others}`;
   },
   otherModel: ({ expected, is }: { expected: string; is: string }): string =>
-    `La petición espera la versión ${expected} del modelo; esta es la ${is}.`,
+    `La petición espera la versión ${expected} del modelo; este servicio usa la ${is}.`,
 };

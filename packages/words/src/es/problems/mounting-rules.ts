@@ -6,7 +6,7 @@ import { missing, repeatedId } from "./rule-parts.js";
 export const mountingRuleTexts: Texts<MountingRuleParameters, FieldText> = {
   lens_field_given: (p) =>
     text(
-      p.case === "half" ? missing("sensor_diagonal_mm") : "No se indica lo que ve el objetivo.",
+      p.case === "half" ? missing("sensor_diagonal_mm") : "Falta el ángulo de visión.",
       "field_of_view_deg, o focal_length_mm junto con sensor_diagonal_mm",
     ),
   dome_radius_with_dome: ({ port_kind }) =>

@@ -7,11 +7,11 @@ import { either, shown, unit } from "../format.js";
 export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRefusals>, OutsideText> = {
   instant_out_of_range: ({ year, first_year, last_year }) => {
     const given = year === undefined ? "no es una fecha" : `cae en el año ${year}`;
-    return ofPlace(`El instante ${given}; la posición del sol se da de ${first_year} a ${last_year}.`);
+    return ofPlace(`La hora ${given}; el modelo conoce la posición del sol de ${first_year} a ${last_year}.`);
   },
   local_time_malformed: ({ local_time, first_year, last_year }) =>
     ofPlace(
-      `local_time "${local_time}" no es una fecha con hora como 2026-03-10T10:15, entre los años ${first_year} y ${last_year}, sin desfase horario.`,
+      `local_time "${local_time}" no es una fecha con hora como 2026-03-10T10:15, entre los años ${first_year} y ${last_year}, sin desfase respecto a UTC.`,
     ),
   local_time_skipped: ({ local_time, time_zone }) =>
     ofPlace(
@@ -19,32 +19,32 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
     ),
   time_zone_unknown: ({ time_zone }) =>
     ofPlace(
-      `time_zone "${time_zone}" no es un nombre de la base de datos de zonas horarias de la IANA, como Africa/Cairo o Asia/Makassar.`,
+      `time_zone "${time_zone}" no es un nombre de la base de datos de zonas horarias de la IANA, como Etc/GMT+9.`,
     ),
   secchi_depth_out_of_range: (range) => ofClarity("secchi_depth_m", range),
   visibility_out_of_range: (range) => ofClarity("visibility_m", range),
   water_hue_contradicts_measure: ({ measure, value_m, water_hue, min_m, max_m, fitting_hues }) => {
     const fitting = either(fitting_hues);
     return outside(
-      `${measure} de ${value_m} no casa con agua de color ${water_hue}: en ella va de ${metres(min_m)} a ${metres(max_m)}. A esa distancia se ve en agua de color ${fitting}.`,
+      `${measure} de ${value_m} no casa con agua de color ${water_hue}: en ella va de ${metres(min_m)} a ${metres(max_m)}. Casaría con agua de color ${fitting}.`,
       `de ${metres(min_m)} a ${metres(max_m)} con water_hue ${water_hue}, o water_hue ${fitting}`,
     );
   },
   card_samples_too_few: ({ span_m, least_span_m }) =>
     ofCards(
-      `La tarjeta se tomó a profundidades separadas ${shown(span_m, 1)} m; hacen falta dos profundidades separadas al menos ${least_span_m} m.`,
+      `La tarjeta estaba a profundidades separadas solo ${shown(span_m, 1)} m: use dos profundidades separadas al menos ${least_span_m} m.`,
     ),
   card_samples_malformed: (p) => {
     switch (p.case) {
       case "not_with_all":
         return ofCards(
-          `${p.field} se indica en ${p.given} de ${p.samples} tomas de la tarjeta; indíquelo en todas o en ninguna.`,
+          `${p.given} de ${p.samples} tomas de la tarjeta tienen ${p.field}: indíquelo en todas o en ninguna.`,
         );
       case "clipped":
-        return ofCards(`La tarjeta a ${p.depth_m} m está quemada (${p.value}); expóngala menos.`);
+        return ofCards(`La tarjeta a ${p.depth_m} m está quemada (${p.value}): expóngala menos.`);
       case "dark":
         return ofCards(
-          `En la tarjeta a ${p.depth_m} m, un canal no grabó nada (${p.value}); expóngala más o quédese a menos profundidad.`,
+          `En la tarjeta a ${p.depth_m} m, un canal no grabó nada (${p.value}): expóngala más o use una tarjeta a menos profundidad.`,
         );
       case "balance_unlocked":
         return ofCards(
@@ -58,27 +58,27 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
   },
   card_samples_contradict: ({ rms_ln, worst_depth_m }) =>
     ofCards(
-      `Ninguna agua explica estas tomas de la tarjeta: se apartan de la mejor ${shown(rms_ln, 2)} en el logaritmo, sobre todo a ${worst_depth_m} m. Busque sombras, luz de focos, otra posición de la tarjeta o un automatismo sin bloquear.`,
+      `Ninguna agua explica estas tomas de la tarjeta: se apartan del mejor ajuste ${shown(rms_ln, 2)} (logaritmo natural), sobre todo a ${worst_depth_m} m. Busque sombras, luz de los focos de vídeo, una tarjeta girada o un automatismo sin bloquear.`,
     ),
   card_samples_outside_family: (p) => {
     const end =
       p.case === "clearer" ? "más clara que el agua de mar pura" : "más turbia que cualquier tipo publicado";
     return ofCards(
-      `Las tomas de la tarjeta exigen un agua ${end}; revise las profundidades, las exposiciones y el orden de las imágenes.`,
+      `Las tomas de la tarjeta apuntan a un agua ${end}: revise las profundidades, las exposiciones y el orden de las imágenes.`,
     );
   },
   sun_too_low: ({ elevation_deg, min_elevation_deg }) => ({
     detail:
-      "Con el sol tan bajo no vale el modelo de luz del día: al amanecer y al anochecer la luz es débil, azul y cambia deprisa. Cuente con los focos, o pida un sol más alto.",
+      "El sol está demasiado bajo para el modelo de luz del día: al amanecer y al anochecer la luz es débil, azul y cambia deprisa. Cuente con focos de vídeo, o pida un sol más alto.",
     message: `el sol está a ${shown(elevation_deg, 1)} grados, fuera del alcance del modelo`,
-    allowed: `un sol de ${min_elevation_deg} a 90 grados sobre el horizonte, o daylight_basis "none" para contar solo con los focos`,
+    allowed: `un sol de ${min_elevation_deg} a 90 grados sobre el horizonte, o daylight_basis "none" para contar solo con focos de vídeo`,
   }),
   no_light: (p) => {
     if (p.case === "no_source") {
       return {
-        detail: "Sin luz del día y sin focos no hay luz con la que filmar.",
-        message: "no se indica ningún foco y no hay luz del día",
-        allowed: "al menos un foco, o luz del día",
+        detail: "No hay luz del día ni ningún foco de vídeo: no hay luz con la que filmar.",
+        message: "no hay ningún foco de vídeo ni luz del día",
+        allowed: "al menos un foco de vídeo, o luz del día",
       };
     }
     const named = p.filter === "kit" ? "un filtro del equipo" : "el filtro del objetivo";
@@ -102,8 +102,8 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
   }),
   no_daylight_left: ({ depth_m, max_depth_m }) =>
     outside(
-      `A ${depth_m} m no queda nada de luz del día en esta agua.`,
-      `como máximo ${shown(max_depth_m, 1)} m en esta agua, o daylight_basis "none" para contar solo con los focos`,
+      `A ${depth_m} m, esta agua no deja nada de luz del día.`,
+      `como máximo ${shown(max_depth_m, 1)} m en esta agua, o daylight_basis "none" para contar solo con focos de vídeo`,
     ),
   no_sight: ({ distance_m, max_distance_m }) =>
     outside(

@@ -19,8 +19,8 @@ export const outsideMounting: Texts<
     allowed: `un ángulo de visión de ${p.max_field_of_view_deg} grados en el aire como máximo${insteadOf(p)}`,
   }),
   lens_contradicts: ({ sensor_diagonal_mm, follows_mm }) => ({
-    detail: "La distancia focal, el formato y el ángulo de visión no concuerdan.",
-    message: `${mm(sensor_diagonal_mm)}, cuando la distancia focal y el ángulo de visión piden ${mm(follows_mm)}`,
+    detail: "La distancia focal, el formato y el ángulo de visión se contradicen.",
+    message: `es de ${mm(sensor_diagonal_mm)}, pero por la distancia focal y el ángulo de visión sería de ${mm(follows_mm)}`,
     allowed: "omitir uno de focal_length_mm, sensor_diagonal_mm y field_of_view_deg, o corregirlo",
   }),
 };
@@ -30,7 +30,7 @@ const mm = (value: number): string => unit(shown(value, 1), "mm");
 type TooWide = MountingRefusals["field_too_wide"];
 
 function whyTooWide({ lens_kind, port_kind }: TooWide): string {
-  if (lens_kind !== "fisheye") return "un objetivo que dibuja rectas las rectas no puede ver tanto";
+  if (lens_kind !== "fisheye") return "un objetivo que mantiene rectas las líneas rectas no puede ver tanto";
   return port_kind === "dome"
     ? "ningún objetivo ve tanto hacia atrás"
     : "con ángulos así, una ventana plana refleja la luz en vez de dejarla entrar";

@@ -6,10 +6,10 @@ const badEscape = fieldText("A un % no le siguen dos cifras hexadecimales.", "%2
 /** Qué está mal en un parámetro de la cadena de consulta. */
 export const queryTexts: Texts<QueryErrors, FieldText> = {
   malformed_escape: () => badEscape,
-  repeated_parameter: ({ name }) => fieldText(`${name} se indica más de una vez.`, `${name} una sola vez`),
+  repeated_parameter: ({ name }) => fieldText(`${name} aparece más de una vez.`, `${name} una sola vez`),
   needs_post: () =>
     fieldText(
-      "Una lista, y lo que va con ella, no cabe en una cadena de consulta.",
+      "Las listas, y los campos que van con ellas, no caben en una cadena de consulta.",
       "la misma escena como cuerpo de un POST",
     ),
   empty_value: ({ name }) => fieldText(`${name} no tiene valor.`, "un valor, o ningún parámetro"),
@@ -22,14 +22,14 @@ export const queryTexts: Texts<QueryErrors, FieldText> = {
 const takenTexts = {
   none: "ningún parámetro de consulta",
   fields_alone: "solo fields",
-  look_alone: "format, width_px y theme",
+  look_alone: "solo format, width_px y theme",
 };
 
 /** Qué está mal en los nombres de los campos que se piden. */
 export const fieldsTexts: Texts<FieldsErrors, FieldText> = {
   malformed_escape: () => badEscape,
   repeated_parameter: () =>
-    fieldText("fields se indica más de una vez.", "fields una sola vez, con los nombres separados por comas"),
+    fieldText("fields aparece más de una vez.", "fields una sola vez, con los nombres separados por comas"),
   empty_value: () => fieldText("fields no tiene valor.", "nombres de campos separados por comas, o brief"),
   wrong_length: ({ length, max_length }) =>
     fieldText(`fields tiene ${length} caracteres.`, `como máximo ${max_length}`),
@@ -48,5 +48,5 @@ export const queryDetails: Texts<QueryDetails, string> = {
   takes_fields_alone: () => "POST no admite más parámetro de consulta que fields.",
   takes_look_alone: () => "POST no admite más parámetros de consulta que format, width_px y theme.",
   no_such_look: () => "La imagen no se puede dibujar así.",
-  no_such_fields: () => "No se pueden dar los campos que pide.",
+  no_such_fields: () => "La respuesta no tiene los campos que pide.",
 };

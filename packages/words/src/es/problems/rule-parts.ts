@@ -34,4 +34,4 @@ export const withinLimits = ({ value, low, high }: SceneRuleParameters["iso_with
   );
 
 const named = ({ field, value, stated }: Limits["low"]): string =>
-  `${field} (${value}${stated ? "" : " si no se indica"})`;
+  `${field} (${value}${stated ? "" : " por defecto"})`;

@@ -16,13 +16,15 @@ import { waterWays } from "./water-ways.js";
 export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   one_water_basis: ({ given }) =>
     text(
-      given === 0 ? "El agua no está descrita." : `El agua está descrita de ${given} maneras a la vez.`,
+      given === 0
+        ? "La escena no describe el agua."
+        : `La escena describe el agua de ${given} maneras a la vez.`,
       `exactamente una de: ${waterWays}`,
     ),
   water_companions: (p) =>
     p.case === "missing"
       ? text(missing(p.missing), `${p.field} junto con ${p.missing}`)
-      : text(`${p.field} no dice nada aquí.`, `con ${either(p.goes_with)}, o no indicarlo`),
+      : text(`${p.field} no tiene efecto aquí.`, `con ${either(p.goes_with)}, o no indicarlo`),
   kd_samples_rising: notRising,
   card_exposure_whole: notWhole,
   card_gains_whole: notWhole,
@@ -33,7 +35,7 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
     ),
   place_with_basis_place_time: ({ field, daylight_basis }) =>
     text(
-      `${field} no dice nada cuando daylight_basis es ${daylight_basis}.`,
+      `${field} no tiene efecto con daylight_basis ${daylight_basis}.`,
       "omitirlo, o daylight_basis place_time",
     ),
   place_and_time_whole: (p) =>
@@ -45,8 +47,8 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       : text(
           {
             twice: "La hora se indica dos veces.",
-            half: "La hora se indica a medias.",
-            not_given: "La hora no se indica.",
+            half: "Falta la mitad de la hora.",
+            not_given: "Falta la hora.",
           }[p.case],
           "time, o local_time y time_zone",
         ),
@@ -57,7 +59,7 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
         ? missing(p.field)
         : p.case === "twice"
           ? "La profundidad se indica dos veces."
-          : "La profundidad no se indica.",
+          : "Falta la profundidad.",
       "depth_m, o min_depth_m junto con max_depth_m",
     ),
   depths_in_order: ({ min_depth_m, max_depth_m }) =>
@@ -65,13 +67,13 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   one_sun_side: () => text("Se indica dos veces dónde está el sol.", "sun_side, o camera_heading_deg"),
   heading_with_place_time: ({ daylight_basis }) =>
     text(
-      `Cuando daylight_basis es ${daylight_basis}, no se sabe dónde está el sol respecto a este rumbo.`,
+      `Con daylight_basis ${daylight_basis} no se sabe dónde está el sol, así que un rumbo no tiene efecto.`,
       "con lugar y hora, o sun_side en su lugar",
     ),
   one_bottom: () => text("El fondo se indica dos veces.", "bottom, o bottom_reflectance"),
   bottom_with_depth: () =>
     text(
-      "Una profundidad del fondo no dice nada cuando bottom es none.",
+      "bottom es none, así que una profundidad del fondo no tiene efecto.",
       "omitirla, o indicar de qué es el fondo",
     ),
   bottom_below_camera: ({ bottom_depth_m, deepest_m }) =>
@@ -109,26 +111,26 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   kelvin_with_mode: (p) =>
     p.case === "missing"
       ? text(
-          "A un balance de blancos en kelvin le falta el valor.",
+          "white_balance_mode es kelvin, pero falta white_balance_kelvin_K.",
           "white_balance_kelvin_K, o white_balance_mode card o auto",
         )
       : text(
-          `Un balance de blancos con ${p.white_balance_mode} no admite kelvin.`,
+          `white_balance_mode ${p.white_balance_mode} no usa un valor en kelvin.`,
           "omitirlo, o white_balance_mode kelvin",
         ),
   kelvin_within_limits: ({ white_balance_kelvin_K, min_K, max_K }) =>
     text(
-      `${white_balance_kelvin_K} K queda fuera del balance de blancos de la cámara.`,
+      `El balance de blancos de la cámara no se puede poner en ${white_balance_kelvin_K} K.`,
       `de ${min_K} a ${max_K}, u otros límites en white_balance_min_cct_K y white_balance_max_cct_K`,
     ),
   auto_exposure_free: ({ fixed }) =>
     text(
-      `${fixed.join(", ")} están fijados: a la exposición automática no le queda nada que ajustar.`,
+      `${fixed.join(", ")} están fijados, así que a la exposición automática no le queda nada que ajustar.`,
       "exposure_mode manual, u omitir uno de ellos",
     ),
   card_balance_not_auto: () =>
     text(
-      "Una cámara con balance de blancos automático no tiene un balance bloqueado para las tarjetas.",
+      "Con white_balance_mode auto, la cámara va cambiando el balance de blancos, así que no está bloqueado para las tarjetas.",
       "white_balance_mode card o kelvin para imágenes raw o un único balance, u omitir locked_balance",
     ),
   one_lens_filter: () => text("El filtro del objetivo se indica dos veces.", oneFilter),
@@ -141,29 +143,30 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       p.case === "brighter"
         ? `Con el filtro, la tarjeta es ${p.stops} pasos más clara en ${COLOURS[p.colour]} que sin él.`
         : `Este par y otro anterior difieren en ${p.stops} pasos de ${COLOURS[p.colour]}.`,
-      "tomar la tarjeta con y sin filtro en la misma luz, con la misma exposición y el mismo balance de blancos, y dar valores lineales",
+      "fotografiar la tarjeta con y sin filtro en la misma luz, con la misma exposición y el mismo balance de blancos, y dar valores lineales",
     ),
   kit_ids_unique: repeatedId,
   kit_filters: (p) => {
     if (p.case === "half") return halfFilter(p);
-    if (p.case === "lamp") return text("Un foco no es un filtro.", "ningún campo de filtro");
+    if (p.case === "lamp") return text("Esto es un foco de vídeo, no un filtro.", "ningún campo de filtro");
     return text(
       p.case === "twice" ? "El filtro se indica dos veces." : "El filtro no está descrito.",
       oneFilter,
     );
   },
   kit_curves_rising: notRising,
-  lamp_colour: ({ fields }) => text("El color del foco se indica dos veces.", either(fields)),
+  lamp_colour: ({ fields }) => text("El color del foco de vídeo se indica dos veces.", either(fields)),
   lamp_filter_pair: halfFilter,
-  lamps_once: () => text("Los focos se indican dos veces.", "lamps, o campos que empiezan por lamp_"),
+  lamps_once: () =>
+    text("Los focos de vídeo se indican dos veces.", "`lamps`, o campos que empiezan por `lamp_`"),
   lamp_complete: (p) => text(missing(p.missing), "lamp_flux_lm junto con lamp_distance_m"),
   lead_distance_with_stops: () =>
     text(
-      "Una distancia a la que superar a la luz del día no dice nada si no se indica en cuánto.",
+      "wanted_lead_distance_m no tiene efecto sin wanted_lead_stops.",
       "con wanted_lead_stops, o no indicarla",
     ),
   overhead_parts: ({ field, goes_with }) =>
-    text(`${field} no dice nada aquí.`, `con overhead ${either(goes_with)}, o no indicarlo`),
+    text(`${field} no tiene efecto aquí.`, `con overhead ${either(goes_with)}, o no indicarlo`),
   cave_is_dark: ({ daylight_basis }) =>
     text(
       `En una cueva no hay luz del día, pero daylight_basis es ${daylight_basis}.`,

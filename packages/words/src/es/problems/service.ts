@@ -7,11 +7,11 @@ export const serviceDetails: Texts<ServiceDetails, string> = {
   budget_spent: ({ cost, window_s, wait_s }) =>
     `Ha agotado su presupuesto de ${cost} en ${window_s} s. Inténtelo de nuevo dentro de ${wait_s} s.`,
   client_has_too_much_waiting: ({ wait_s }) =>
-    `Tiene en espera tantos cálculos como se permiten a un cliente. Inténtelo de nuevo dentro de ${wait_s} s.`,
+    `Ya tiene en espera tantos cálculos como se permiten a un cliente. Inténtelo de nuevo dentro de ${wait_s} s.`,
   service_has_too_much_waiting: ({ wait_s }) =>
-    `El servicio tiene más trabajo del que puede hacer. Inténtelo de nuevo dentro de ${wait_s} s.`,
+    `El servicio está sobrecargado. Inténtelo de nuevo dentro de ${wait_s} s.`,
   answer_too_late: () => "La respuesta ha tardado demasiado.",
-  thread_died: () => "El cálculo se ha interrumpido. Inténtelo de nuevo.",
+  thread_died: () => "El cálculo se ha interrumpido antes de terminar. Inténtelo de nuevo.",
   starting_or_stopping: () => "El servicio está arrancando o deteniéndose.",
   internal: () => "No se ha podido responder a la petición.",
 
@@ -40,7 +40,7 @@ export const serviceDetails: Texts<ServiceDetails, string> = {
     near === undefined ? "/openapi.json enumera todas las rutas." : `¿Quería decir ${near}?`,
   nothing_for_you: () => "En esta ruta no hay nada para usted.",
   no_such_problem: ({ paths }) => `Las clases son: ${paths.join(", ")}`,
-  no_such_client: ({ path }) => `El único cliente de este servicio está en ${path}.`,
+  no_such_client: ({ path }) => `El cliente de este servicio está en ${path}.`,
   no_such_method: ({ allow, method }) => `Esta ruta admite ${allow}, no ${method}.`,
   no_proxy: () => "Este servicio no es un proxy.",
   form_not_accepted: ({ forms }) => `La cabecera Accept deja fuera ${spoken(forms)}.`,

@@ -12,11 +12,11 @@ export const quizRefusals: Texts<QuizRefusals, FieldText> = {
     allowed: "una clase de pregunta que figure en la descripción",
   }),
   template_not_at_level: ({ template, levels }) => ({
-    message: `${template} no se pregunta en este nivel, solo en: ${levels.join(", ")}.`,
+    message: `${template} es solo para estos niveles: ${levels.join(", ")}.`,
     allowed: "clases de pregunta que tenga este nivel",
   }),
   too_few_questions: ({ found }) => ({
-    message: `En este nivel, estas plantillas tienen solo ${found} preguntas distintas que no se hayan excluido. Pida menos, o más plantillas o temas.`,
+    message: `En este nivel, estas plantillas solo tienen ${found} preguntas más. Pida menos, o más plantillas o temas.`,
     allowed: "menos preguntas, o más clases de pregunta, o todas, sin `templates`",
   }),
   response_malformed: (p) => ({
@@ -39,7 +39,7 @@ export const quizRefusals: Texts<QuizRefusals, FieldText> = {
     allowed: "un token de un cuestionario hecho hoy",
   }),
   closes_at_missing: () => ({
-    message: "Un cuestionario con release after_close necesita la hora a la que se cierra.",
+    message: "Un cuestionario con release after_close necesita una hora de cierre.",
     allowed: "la hora a la que se cierra el cuestionario (RFC 3339)",
   }),
   closes_at_without_effect: () => ({
@@ -59,7 +59,7 @@ export const quizRefusals: Texts<QuizRefusals, FieldText> = {
     allowed: "un paquete sin soluciones, o ni `release` ni `closes_at`",
   }),
   not_closed_yet: ({ closes_at }) => ({
-    message: `Las respuestas corresponden al cuestionario. Se cierra el ${closes_at}: envíelas otra vez entonces, porque aquí no se guarda nada.`,
+    message: `Las respuestas corresponden al cuestionario. Se cierra el ${closes_at}: envíelas otra vez entonces, porque el servicio no guarda nada.`,
     allowed: "respuestas a un cuestionario ya cerrado, o la clave del instructor",
   }),
 };
@@ -76,20 +76,20 @@ function malformed(p: QuizRefusals["response_malformed"]): string {
     case "no_such_entry":
       return `Esta pregunta no tiene ninguna opción ${JSON.stringify(p.entry)}.`;
     case "entry_repeated":
-      return "Cada opción se puede nombrar una sola vez.";
+      return "Puede nombrar cada opción una sola vez.";
     case "too_many_chosen":
-      return `Aquí se pueden elegir ${p.most} como máximo.`;
+      return `Aquí puede elegir ${p.most} como máximo.`;
     case "not_a_number":
       return "La respuesta tiene que ser un número finito.";
     case "number_ambiguous":
-      return `${JSON.stringify(p.typed)} se puede leer de dos maneras. Escriba los millares sin separador, y los decimales de modo que no sean justo tres cifras.`;
+      return `${JSON.stringify(p.typed)} puede significar dos números. Escriba los millares sin separador, y no ponga exactamente tres decimales.`;
     case "other_unit":
       return p.unit === ""
-        ? `${JSON.stringify(p.typed)} lleva unidad, y se pide un número solo.`
+        ? `${JSON.stringify(p.typed)} lleva unidad, pero la pregunta pide un número solo.`
         : `${JSON.stringify(p.typed)} lleva otra unidad: responda en ${p.unit}, o sin unidad.`;
     case "order_incomplete":
-      return "Cada opción tiene su lugar en el orden.";
+      return "Ponga todas las opciones en el orden.";
     case "answered_twice":
-      return `La pregunta ${p.item} se responde dos veces.`;
+      return `Ha respondido dos veces a la pregunta ${p.item}.`;
   }
 }
