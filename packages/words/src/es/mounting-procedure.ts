@@ -11,6 +11,8 @@ export const mountingProcedure: Texts<MountingSteps, string> = {
     "Sóplela hasta que quede limpia e introdúzcala bien plana en el soporte de detrás del objetivo.",
   tape_on: () =>
     "Sóplela hasta que quede limpia y péguela bien plana sobre la abertura. Que la cinta no llegue a los contactos eléctricos ni a las caras de apoyo de la montura.",
+  tape_renew: () =>
+    "Ponga cinta nueva para cada viaje, y quite los restos de la vieja: el calor y la humedad la despegan.",
   refocus: () =>
     "Enfoque de nuevo con la lámina puesta, y compruebe a profundidad la nitidez de las primeras imágenes.",
   sheet_set: () =>
@@ -24,6 +26,8 @@ export const mountingProcedure: Texts<MountingSteps, string> = {
     "Fotografíe una pared blanca con el mayor ángulo y el diafragma más cerrado, y mire las esquinas.",
   clear_of_port: () =>
     "Introduzca el objetivo despacio en la carcasa, y compruebe antes de cerrarla que nada toca el puerto.",
+  no_grit: () =>
+    "Enjuague el filtro y la ventana antes de poner el filtro: la arena entre los dos los raya a ambos.",
   no_bubbles: () =>
     "Ya en el agua, quite el filtro o inclínelo para que salga el aire que queda entre él y la ventana.",
   tether: () => "Sujete el filtro con un cabo corto para no perderlo.",

@@ -34,6 +34,20 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
     `Con la pupila de entrada en el centro del domo, el borde y el domo se solaparían ${mm(-p.clearance_mm, 0)}: detrás de este domo no hay sitio para este filtro.`,
   mount_near_dome: (p) =>
     `Entre el borde y el domo quedan libres solo unos ${mm(p.clearance_mm, 0)}: pruébelo despacio y a mano antes de cerrar la carcasa.`,
+  mount_hits_port: (p) =>
+    `Con el zoom en su posición más larga, el borde del filtro entraría ${mm(-p.clearance_mm)} en el puerto: en este objetivo no hay sitio para él.`,
+  mount_near_port: (p) =>
+    `Con el zoom en su posición más larga quedan libres solo ${mm(p.clearance_mm)} delante del puerto: pruébelo despacio y a mano antes de cerrar la carcasa.`,
+  mount_zoom_room_unknown: (p) =>
+    `El objetivo se alarga ${mm(p.travel_mm)} con el zoom. Si el filtro toca entonces el puerto, solo lo dice \`lens_port_gap_mm\` o una prueba a mano.`,
+  mount_wet_lens_in_the_way: (p) =>
+    `La ${WET_LENSES[p.wet_lens]} va en el puerto, donde iría este soporte. Use solo una de las dos cosas.`,
+  mount_wet_lens_stacked: (p) =>
+    p.wet_lens === "wide"
+      ? `Entre el puerto y la lente húmeda angular, el filtro separa esa lente ${mm(p.thickness_mm)} del puerto, lo que oscurece las esquinas y le quita nitidez. Pruébelo con una foto de una pared, en el agua.`
+      : `Enrosque primero el filtro en el puerto y la lente de aproximación en el filtro. El filtro adelanta esa lente ${mm(p.thickness_mm)}: compruebe que las roscas aguantan el peso de los dos.`,
+  wet_lens_not_on_dome: () =>
+    "Una lente húmeda va en un puerto plano: aquí se supone que el domo se usa sin ella.",
   mount_not_before_dome: () =>
     "Un filtro plano no asienta sobre un domo, y uno que abarcara su campo sería enorme. Con un domo, el filtro va dentro.",
   mount_port_without_thread: () =>
@@ -104,6 +118,13 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   dome_brings_near: (p, u) =>
     `Detrás de este domo, hasta lo más lejano aparece a ${near(p.from_vertex_mm, u)} delante del cristal, a ${near(p.from_centre_mm, u)} de su centro: el objetivo tiene que enfocar así de cerca.`,
 
+  ghosts_inside: (p) =>
+    `El filtro y el objetivo reflejan entre sí las luces fuertes, al menos ${shown(p.in_air_stops)} pasos más débiles: puede verse un reflejo fantasma del sol o de un foco que salga en la imagen. Un filtro con tratamiento antirreflejos lo debilita.`,
+  ghosts_outside: (p) =>
+    `Con agua entre el filtro y la ventana, los reflejos fantasma de las luces fuertes son ${shown(p.in_water_stops)} pasos más débiles y no se ven. Con aire de por medio son solo ${shown(p.in_air_stops)} pasos más débiles.`,
+  filter_weighs: (p) =>
+    `Un filtro de este tamaño de ${MATERIALS[p.material]} pesa en el agua unos ${shown(p.weight_g)} g, sin el soporte.`,
+
   sheet_shifts_focus: (p) =>
     `La lámina desplaza la imagen ${mm(p.shift_mm, 3)} hacia atrás. El autofoco lo compensa. Si enfoca por la escala, el desenfoque es de ${mm(p.blur_mm, 4)}, cuando lo habitual es admitir ${mm(p.allowed_mm, 3)}.`,
   sheet_all_in_reach: (p, u) =>
@@ -131,3 +152,7 @@ const ring = ({ id, from_mm, to_mm }: Pick<StepRing, "id" | "from_mm" | "to_mm">
   `${id} (de ${size(from_mm)} a ${unit(size(to_mm), "mm")})`;
 
 const size = (value: number): string => shown(value, Number.isInteger(value) ? 0 : 1);
+
+const WET_LENSES = { wide: "lente húmeda angular", close_up: "lente húmeda de aproximación" } as const;
+
+const MATERIALS = { glass: "cristal", resin: "resina" } as const;
