@@ -50,7 +50,7 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Fotografíe una carta de color a profundidad con esta cámara.",
   }),
   daylight_level: () => ({
-    text: "Lo luminoso que está el cielo",
+    text: "Cuánta luz da el cielo",
     how_to_shrink: "Indique la nubosidad, o mida en la superficie con un fotómetro.",
   }),
   upright_share: () => ({

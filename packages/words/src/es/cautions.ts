@@ -13,9 +13,9 @@ export const cautions: Readonly<Record<CautionCode, string>> = {
   closer_under_control:
     "Acérquese solo con la flotabilidad controlada: no toque nada, y mantenga manos y aletas lejos del arrecife y de sus animales.",
   lamps_in_water_only:
-    "Los focos de vídeo para buceo se refrigeran con el agua: enciéndalos solo dentro del agua. Fuera de ella se sobrecalientan, pueden quemar y pueden fundir un filtro de plástico.",
+    "Los focos de vídeo para buceo se refrigeran con el agua: enciéndalos solo dentro del agua. Fuera de ella se sobrecalientan, pueden causar quemaduras y pueden fundir un filtro de plástico.",
   lamps_not_into_eyes:
-    "No mire nunca hacia un foco de vídeo encendido ni lo apunte a los ojos de buceadores o animales.",
+    "No mire nunca de frente a un foco de vídeo ni apunte con él a los ojos de buceadores o animales.",
   lamps_stay_on_rig:
     "Deje los focos de vídeo y las baterías montados en el equipo de cámara aunque no los use: sin ellos cambia su equilibrio en el agua. Tras cualquier cambio en el equipo, pruebe cómo se maneja antes de confiar en él.",
   batteries_by_maker:

@@ -106,19 +106,19 @@ export const steps: Texts<StepCodes, StepText> = {
     why: `Para entonces ya hay ${castOf(p.tolerance)}${p.asked ? ", más de la que usted admite: entre un balance y otro hacen falta 2 m y un minuto" : ""}.`,
   }),
   filter_in: (p) => ({
-    text: `${capital(MOUNTS[p.mount].on)}, ponga ${setting(p)} y repita el balance de blancos.`,
+    text: `${capital(MOUNTS[p.mount].on)}, pase a ${setting(p)} y repita el balance de blancos.`,
     why: "A partir de aquí el filtro mejora los colores.",
   }),
   filter_out: (p) => ({
-    text: `${capital(MOUNTS[p.mount].off)}, ponga ${setting(p)} y repita el balance de blancos.`,
+    text: `${capital(MOUNTS[p.mount].off)}, pase a ${setting(p)} y repita el balance de blancos.`,
     why: "A partir de aquí el filtro ya no mejora los colores.",
   }),
   neutral_off: (p) => ({
-    text: `Quite el filtro ND y ponga ${setting(p)}.`,
+    text: `Quite el filtro ND y pase a ${setting(p)}.`,
     why: "Sin él ya no hay demasiada luz.",
   }),
   neutral_on: (p) => ({
-    text: `Vuelva a poner el filtro ND y ponga ${setting(p)}.`,
+    text: `Vuelva a poner el filtro ND y pase a ${setting(p)}.`,
     why: "A partir de aquí, sin él hay demasiada luz.",
   }),
   deep_exposure: (p) => ({
@@ -130,7 +130,7 @@ export const steps: Texts<StepCodes, StepText> = {
     why: `El motivo está ${stops(p.stops)} más claro que donde ajustó la cámara por última vez.`,
   }),
   too_dark: (p, u) => ({
-    text: `Aun con ${settings(p)}, aquí hay ${stops(p.shortfall_stops)} de luz de menos. ${p.ways.length > 0 ? p.ways.map((way) => wayText(waysToPay, way, u)).join(" O bien: ") : "Ningún ajuste lo compensa."}`,
+    text: `Aun con ${settings(p)}, aquí hay ${stops(p.shortfall_stops)} de luz de menos. ${p.ways.length > 0 ? capital(p.ways.map((way) => small(wayText(waysToPay, way, u))).join(" O bien: ")) : "Ningún ajuste lo compensa."}`,
     why: "Ahí la cámara está en su límite.",
   }),
   come_close: (p, u) => ({
@@ -138,7 +138,7 @@ export const steps: Texts<StepCodes, StepText> = {
     why: `A través de ${distance(p.distance_m, u)} de esta agua solo queda un ${percent(p.percent)} del contraste.`,
   }),
   lamps_off: (p, u) => ({
-    text: `Deje los focos de vídeo apagados y montados en el equipo.${p.fitted ? ` Ahora llevan ${filterName(p.fitted)}.` : ""}${p.other ? ` Si los quiere encendidos: ${wayText(waysOut, p.other.way, u)}` : ""}`,
+    text: `Deje los focos de vídeo apagados y montados en el equipo.${p.fitted ? ` Ahora llevan ${filterName(p.fitted)}.` : ""}${p.other ? ` Si los quiere encendidos: ${small(wayText(waysOut, p.other.way, u))}` : ""}`,
     why: `Con el balance hecho con la luz del día, todo lo que alcanzan mostraría ${castOf(p.split)}, ${redder(p.red_excess)}. Sin ellos, el motivo pierde ${stops(p.cost)}.${p.other ? ` La otra opción deja ${castOf(p.other.left)}.` : ""}`,
   }),
   lamps_from: (p, u) => ({
@@ -193,7 +193,7 @@ const MOUNTS: Readonly<Record<Mount, { on: string; off: string; name: string }>>
     off: "aparte el filtro",
     name: "en su portafiltros abatible",
   },
-  clip_on: { on: "ponga el filtro", off: "quite el filtro", name: "en su soporte de clip" },
+  clip_on: { on: "encaje el filtro", off: "quite el filtro", name: "en su soporte de clip" },
 };
 
 const CHECK_LIGHTS = "Cargue y compruebe los focos de vídeo; pruébelos en el agua, no en el aire.";
@@ -206,7 +206,7 @@ const needed = ({ check }: { check?: { lux: number; distance_m: number } }, u?: 
 
 const wide = (p: { haze?: { percent: number } }): string =>
   p.haze
-    ? ` Mantenga los focos lejos del objetivo y oriéntelos hacia fuera del motivo: el backscatter tendría un ${percent(p.haze.percent)} del brillo de un motivo gris.`
+    ? ` Mantenga los focos lejos del objetivo y oriéntelos hacia fuera, no directos al motivo: el backscatter tendría un ${percent(p.haze.percent)} del brillo de un motivo gris.`
     : "";
 
 const takeOff = (p: { instead_of?: NamedFilter }): string =>
@@ -214,6 +214,9 @@ const takeOff = (p: { instead_of?: NamedFilter }): string =>
 
 const worth = (p: { with_e: number; without_e: number; loss_stops: number }): string =>
   `${capital(errorFall(p.without_e, p.with_e))} y cuesta ${stops(p.loss_stops)} de luz.`;
+
+/** Detrás de dos puntos. */
+const small = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
 /** Una de varias opciones, como frase propia. */
 function wayText<Ways>(

@@ -36,7 +36,7 @@ export const mixedLightReasons: Texts<MixedLightReasons, string> = {
   mixing_zone: (p, u) =>
     `${capital(fromTo(p.from_m, p.to_m, u))}, los focos de vídeo y la luz del día se mezclan a la vista.`,
   lit_haze: (p) =>
-    `El backscatter (las partículas que iluminan los focos) entre la cámara y el motivo tiene más o menos un ${percent(p.percent)} del brillo de un motivo gris (del ${shown(p.low)} al ${percent(p.high)}). Mantenga los focos de vídeo lejos del objetivo, oriéntelos hacia fuera del motivo y acérquese.`,
+    `El backscatter (las partículas que iluminan los focos) entre la cámara y el motivo tiene más o menos un ${percent(p.percent)} del brillo de un motivo gris (del ${shown(p.low)} al ${percent(p.high)}). Mantenga los focos de vídeo lejos del objetivo, oriéntelos hacia fuera, no directos al motivo, y acérquese.`,
   to_lead: (p, u) =>
     `A ${depth(p.depth_m, u)}, para superar a la luz del día en ${stops(p.stops)} sobre un motivo a ${distance(p.distance_m, u)} de los focos de vídeo hacen falta unos ${lumens(p.likely_lm)} en total (entre ${lumens(p.low_lm)} y ${lumens(p.high_lm)}). ${haveThem(p, u)}`,
   upright_subject: () =>

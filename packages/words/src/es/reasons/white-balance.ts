@@ -16,7 +16,7 @@ export const whiteBalanceReasons: Texts<WhiteBalanceReasons, string> = {
   kelvin_leaves_the_water: (p, u) =>
     `Puesta en los ${kelvin(p.cct_K)} de los propios focos de vídeo, la cámara dejaría ${castOf(p.left)} por los ${distance(p.path_m, u)} de agua entre el foco, el motivo y la cámara. Una tarjeta a la distancia de trabajo la quita.`,
   balance_again: (p, u) =>
-    `La luz cambia con la profundidad. Al bajar aparece ${howOften(p.times)} ${castOf(p.tolerance)}, la primera a ${depth(p.first_m, u)}: repita entonces el balance de blancos.`,
+    `La luz cambia con la profundidad. Al bajar aparece ${howOften(p.times)} ${castOf(p.tolerance)}, por primera vez a ${depth(p.first_m, u)}: repita entonces el balance de blancos.`,
   one_balance_serves: (p) =>
     `Un solo balance de blancos sirve para todo el recorrido: uno nuevo no quitaría en ningún punto más que ${castOf(p.tolerance)}.`,
   kelvin_balance_leaves: (p, u) =>
