@@ -1,3 +1,4 @@
+import { chartUnderWater } from "./chart-under-water/chart-under-water.js";
 import { lightWithDepth } from "./light-with-depth/light-with-depth.js";
 
 export { drawLightWithDepth, lightWithDepth } from "./light-with-depth/light-with-depth.js";
@@ -6,4 +7,4 @@ export type { Picture } from "./picture.js";
 export { type Theme, themes } from "./theme.js";
 
 /** Every picture, in the order in which they are described. */
-export const pictures = [lightWithDepth] as const;
+export const pictures = [chartUnderWater, lightWithDepth] as const;

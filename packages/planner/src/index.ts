@@ -27,6 +27,7 @@ export * from "./light/fitted-filter.js";
 export type { NonEmpty } from "./lists/non-empty.js";
 export { MODEL_VERSION } from "./model-version.js";
 export { BANDS_NM, LIGHTS, type Light } from "./pictures/bands-left.js";
+export * from "./pictures/chart-under-water.js";
 export * from "./pictures/light-over-depth.js";
 export { filterKinds } from "./reference/filter-kinds.js";
 export { models } from "./reference/models.js";

@@ -1,4 +1,4 @@
-import type { Estimate, Light } from "@sunfathom/planner";
+import type { ChartUnderWater, Estimate, Light, NamedFilter } from "@sunfathom/planner";
 
 /** Texts on a picture, and what it says to whoever does not see it. */
 export interface LightWithDepthTexts {
@@ -30,8 +30,28 @@ export interface LightWithDepthTexts {
   }) => string;
 }
 
+export interface ChartUnderWaterTexts {
+  headline: (p: Pick<ChartUnderWater, "filter" | "is_advised" | "depth_m">) => string;
+  truth: string;
+  /** How to read the wheels. */
+  reading: string;
+  /** Over the columns. */
+  daylight: string;
+  balanced: string;
+  finished: (p: Pick<ChartUnderWater, "finish">) => string;
+  /** Over the rows. */
+  without: string;
+  filtered: (p: { filter: NamedFilter; is_advised: boolean }) => string;
+  /** Under a wheel: how far its colours are off. */
+  off: (p: { delta_e00: number }) => string;
+  /** What becomes of colours that a screen cannot show. */
+  screen: string;
+  description: (p: ChartUnderWater) => string;
+}
+
 export interface PictureTexts {
   /** Below every picture. */
   caution: string;
+  chart_under_water: ChartUnderWaterTexts;
   light_with_depth: LightWithDepthTexts;
 }

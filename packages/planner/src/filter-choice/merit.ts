@@ -28,7 +28,7 @@ import { apply, perPlace, type Vector3 } from "../camera/matrix.js";
 import { clipped, type PictureMatrix, pictureMatrix } from "../camera/picture.js";
 import { capture, codeVariance, type Recorder, record } from "../camera/recording.js";
 import { rawOf } from "../camera/sensor-profile.js";
-import { redShareAbove600, takeShot } from "../camera/shot.js";
+import { type Exposure, redShareAbove600, type Shot, takeShot } from "../camera/shot.js";
 import { checkpoint } from "../checkpoint.js";
 import type { Stage } from "../light/stage.js";
 import { mapBoth } from "../lists/non-empty.js";
@@ -59,6 +59,13 @@ const IS_GREY = CHART.map(({ lab: [, a, b] }) => Math.hypot(a, b) < 2);
 const BACKGROUND_WEIGHT = 4;
 /** Where cubature of degree three samples a normal spread in three dimensions, in standard deviations. */
 const SAMPLE_AT = Math.sqrt(3);
+
+/** What is seen, the patches of the chart first, in its order. */
+export interface ChartSeen {
+  shot: Shot;
+  seen: readonly Seen[];
+  finished: Finished;
+}
 
 /** Recorded values with their variances. */
 type Recorded = Pick<Seen, "from" | "variance">;
@@ -97,11 +104,20 @@ function finishedBy(finish: Finish, seen: readonly Seen[], matrix: PictureMatrix
   );
 }
 
-/** @param camera as it meters for that finish (see `cameraState`) */
-export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState, finish: Finish): Merit {
-  checkpoint();
+/**
+ * The chart, and the open water behind it, as a camera records them and a finish makes of them.
+ * @param camera as it meters for that finish (see `cameraState`)
+ * @param given an exposure in place of the metered one
+ */
+export function chartSeen(
+  stage: Stage,
+  filter: Spectrum,
+  camera: CameraState,
+  { finish, given }: { finish: Finish; given?: Exposure },
+): ChartSeen {
   const { profile } = camera;
-  const { subject, haze, balance, recorder } = takeShot(stage, filter, camera);
+  const shot = takeShot(stage, filter, camera, given);
+  const { subject, haze, recorder } = shot;
   const matrix = pictureMatrix(profile);
   const recordOf = (raw: Vector3): Recorded =>
     finish === "matched" ? recorded(recorder, raw) : pictured(recorder, matrix, raw);
@@ -125,14 +141,24 @@ export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState, fin
     const raw = rawOf(profile, multiply(openWater, filter));
     seen.push(see(raw, wanted, labOf(wanted, WHITE_D65), BACKGROUND_WEIGHT));
   }
-  const finished = finishedBy(finish, seen, matrix);
+  return { shot, seen, finished: finishedBy(finish, seen, matrix) };
+}
+
+/** @param camera as it meters for that finish (see `cameraState`) */
+export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState, finish: Finish): Merit {
+  checkpoint();
+  const {
+    shot: { subject, balance, recorder },
+    seen,
+    finished,
+  } = chartSeen(stage, filter, camera, { finish });
   const total = seen.reduce((sum, target) => sum + target.weight * expectedError(target, finished), 0);
   return {
     delta_e00: total / seen.reduce((sum, { weight }) => sum + weight, 0),
     balance,
     settings: recorder.settings,
     neutral_stops: recorder.neutral_stops,
-    red_above_600_nm_share: redShareAbove600(profile.sensor, subject),
+    red_above_600_nm_share: redShareAbove600(camera.profile.sensor, subject),
   };
 }
 

@@ -351,6 +351,30 @@ export class Pictures {
   }
 
   /**
+   * What a filter does to colours. The 24-patch chart in the middle of the filmed depths as the camera makes it: at its daylight setting, with the white balance set, and finished, without and with the filter that is advised there, each beside the true colours. An SVG or a PNG that any page may show, with a title and a description that say what it says.
+   * @param scene see `Scene` for fields, units and defaults
+   * @returns the picture: the text of an SVG, or the bytes of a PNG, or rejects with a `SunfathomError`
+   * @example
+   * // What is known on a boat: place, local time, water that is blue and clear for 25 m
+   * const answer = await client.pictures.chartUnderWater({
+   *   "latitude_deg": -47,
+   *   "longitude_deg": -128,
+   *   "time_zone": "Etc/GMT+9",
+   *   "local_time": "2027-01-16T10:00",
+   *   "cloud_oktas": 2,
+   *   "visibility_m": 25,
+   *   "water_hue": "blue",
+   *   "min_depth_m": 5,
+   *   "max_depth_m": 18
+   * });
+   */
+  chartUnderWater(scene: Scene, options?: CallOptions & PictureLook & { format?: "svg" }): Call<string>;
+  chartUnderWater(scene: Scene, options: CallOptions & PictureLook & { format: "png" }): Call<ArrayBuffer>;
+  chartUnderWater(scene: Scene, options?: CallOptions & PictureLook): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/pictures/chart-under-water", repeatable: true, versioned: true, file: "image/", beside: ["format","width_px","theme"] }, { body: scene }, options);
+  }
+
+  /**
    * How the light fades on the way down. Red, green, blue and light as the eye sees it, over depth, with the bounds between which they run 8 times in 10, the depths at which red is down to a tenth and a hundredth, and the depths that are filmed. An SVG or a PNG that any page may show, with a title and a description that say what it says.
    * @param scene see `Scene` for fields, units and defaults
    * @returns the picture: the text of an SVG, or the bytes of a PNG, or rejects with a `SunfathomError`

@@ -1,6 +1,8 @@
 import type { Estimate } from "@sunfathom/planner";
-import type { LightWithDepthTexts, PictureTexts } from "../picture-texts.js";
-import { metres, shown } from "./format.js";
+import type { ChartUnderWaterTexts, LightWithDepthTexts, PictureTexts } from "../picture-texts.js";
+import { capital } from "./capital.js";
+import { filterName } from "./filter-name.js";
+import { metres, shown, strength } from "./format.js";
 
 /** As precise as anyone can use. */
 const percentOf = (percent: number): string =>
@@ -36,7 +38,36 @@ const lightWithDepth: LightWithDepthTexts = {
     ].join(" "),
 };
 
+const offBy = (delta_e00: number): string => `${strength(delta_e00)} error, ${shown(delta_e00)}`;
+const finishes = { basic_edit: "Edited: sliders", matched: "Matched to a chart" };
+
+const chartUnderWater: ChartUnderWaterTexts = {
+  headline: ({ filter, is_advised, depth_m }) =>
+    is_advised
+      ? `What ${filterName(filter)} does at ${metres(depth_m)} m`
+      : `At ${metres(depth_m)} m, film without a filter`,
+  truth: "The chart in daylight",
+  reading:
+    "24 colours by hue, greys in the middle. In the wheels below, each field shows what the camera makes of a colour, with the true colour along its inner edge: the less you see of that edge, the better.",
+  daylight: "Daylight setting",
+  balanced: "White balance set",
+  finished: ({ finish }) => finishes[finish],
+  without: "No filter",
+  filtered: ({ filter, is_advised }) =>
+    `${capital(filterName(filter))}${is_advised ? "" : ", not advised here"}`,
+  off: ({ delta_e00 }) => offBy(delta_e00),
+  screen:
+    "Errors are mean CIEDE2000 without noise: about 1 is the least you can see. Colours that a screen cannot show are cut to what it can.",
+  description: ({ depth_m, filter, without, filtered, finish }) =>
+    [
+      `A chart of 24 colours at ${metres(depth_m)} m as a camera makes it, without a filter and with ${filterName(filter)}.`,
+      `Colour error without a filter: ${shown(without.daylight.delta_e00)} at the daylight setting, ${shown(without.balanced.delta_e00)} once the white balance is set, ${shown(without.finished.delta_e00)} ${finish === "matched" ? "matched to a chart" : "edited"}.`,
+      `With it: ${shown(filtered.daylight.delta_e00)}, ${shown(filtered.balanced.delta_e00)} and ${shown(filtered.finished.delta_e00)}.`,
+    ].join(" "),
+};
+
 export const pictures: PictureTexts = {
   caution: "This is about light and colour. Your training and local rules decide the dive.",
+  chart_under_water: chartUnderWater,
   light_with_depth: lightWithDepth,
 };

@@ -1,0 +1,121 @@
+import { CHART_PATCHES, CLEAR, deltaE00, type Lab, labOf, type Spectrum, type Xyz } from "@sunfathom/optics";
+import { kelvinGains } from "../camera/balance-reach.js";
+import { type CameraState, cameraState } from "../camera/camera-state.js";
+import { WHITE_D65, xyzUnderD65 } from "../camera/d65.js";
+import { pictureOfXyz } from "../camera/picture.js";
+import type { NamedFilter } from "../codes/named-filter.js";
+import { candidateFilter, candidatesFor, named } from "../filter-choice/candidates.js";
+import { chooseAmong } from "../filter-choice/choose.js";
+import { type ChartSeen, chartSeen } from "../filter-choice/merit.js";
+import { finishOf } from "../filter-choice/merits.js";
+import { type Stage, stageAt } from "../light/stage.js";
+import { underwater } from "../light/underwater.js";
+import type { Finish, Scene } from "../scene/scene.js";
+import { NOMINAL } from "../uncertainty/nuisance.js";
+
+/** Linear red, green and blue of ITU-R BT.709, which sRGB shares; beyond 0 to 1 where a screen cannot show the colour. */
+export type LinearRgb = readonly [red: number, green: number, blue: number];
+
+/** A picture of the chart: each patch, in the order of the figures. */
+export interface ChartPicture {
+  patches: LinearRgb[];
+  /** Mean CIEDE2000 of the patches, without noise. */
+  delta_e00: number;
+}
+
+/** The same light, the same chart: as the camera stores it unbalanced, balanced under water, and as it is finished. */
+export interface ChartStages {
+  daylight: ChartPicture;
+  balanced: ChartPicture;
+  finished: ChartPicture;
+}
+
+export interface ChartUnderWater {
+  depth_m: number;
+  finish: Exclude<Finish, "in_camera">;
+  /** The filter of the lower row: the advised one, or the best of those that are not. */
+  filter: NamedFilter;
+  is_advised: boolean;
+  /** By hue, greys last, the lightest first. */
+  truth: LinearRgb[];
+  /** How many are greys. */
+  grey_count: number;
+  without: ChartStages;
+  filtered: ChartStages;
+}
+
+/** Colour temperature of a camera's daylight setting: common practice, no published source. */
+const DAYLIGHT_K = 5500;
+/** Chroma below which a patch is a grey. */
+const GREY_BELOW = 2;
+
+const TRUTH = CHART_PATCHES.map(({ reflectance }, place) => {
+  const xyz = xyzUnderD65(reflectance);
+  return { place, xyz, lab: labOf(xyz, WHITE_D65) };
+});
+const chroma = ([, a, b]: Lab): number => Math.hypot(a, b);
+const hue = ([, a, b]: Lab): number => (Math.atan2(b, a) + 2 * Math.PI) % (2 * Math.PI);
+const GREYS = TRUTH.filter(({ lab }) => chroma(lab) < GREY_BELOW).sort((a, b) => b.lab[0] - a.lab[0]);
+const ORDER = [
+  ...TRUTH.filter(({ lab }) => chroma(lab) >= GREY_BELOW).sort((a, b) => hue(a.lab) - hue(b.lab)),
+  ...GREYS,
+];
+
+const rgb = (xyz: Xyz): LinearRgb => pictureOfXyz(xyz);
+
+function pictureOf({ seen, finished }: ChartSeen): ChartPicture {
+  const shown = ORDER.map(({ place, lab }) => {
+    const from = seen[place]?.from;
+    if (from === undefined) throw new RangeError("the chart has more patches than were seen");
+    const xyz = finished(...from);
+    return { rgb: rgb(xyz), error: deltaE00(lab, labOf(xyz, WHITE_D65)) };
+  });
+  return {
+    patches: shown.map((patch) => patch.rgb),
+    delta_e00: shown.reduce((sum, { error }) => sum + error, 0) / shown.length,
+  };
+}
+
+function stagesOf(
+  stage: Stage,
+  filter: Spectrum,
+  cameraFor: (finish: Finish) => CameraState,
+  finish: ChartUnderWater["finish"],
+): ChartStages {
+  const camera = cameraFor("in_camera");
+  const balanced = chartSeen(stage, filter, camera, { finish: "in_camera" });
+  const { settings, neutral_stops } = balanced.shot.recorder;
+  const unbalanced: CameraState = { ...camera, balance: { gains: kelvinGains(camera.profile, DAYLIGHT_K) } };
+  return {
+    daylight: pictureOf(
+      chartSeen(stage, filter, unbalanced, { finish: "in_camera", given: { settings, neutral_stops } }),
+    ),
+    balanced: pictureOf(balanced),
+    finished: pictureOf(chartSeen(stage, filter, cameraFor(finish), { finish })),
+  };
+}
+
+/**
+ * The chart in the middle of the filmed depths, without and with the filter that `filter-choice` advises there.
+ * @throws SceneProblem as `filterChoice` does
+ */
+export function chartUnderWater(scene: Scene): ChartUnderWater {
+  const { conditions, search } = chooseAmong(scene, candidatesFor(scene));
+  const { advised, bestFilter, runnerUp } = search.decision;
+  const is_advised = advised.candidate.kind !== "none";
+  const { candidate } = is_advised ? advised : (bestFilter ?? runnerUp);
+  const depth_m = (scene.min_depth_m + scene.max_depth_m) / 2;
+  const stage = stageAt(underwater(conditions, NOMINAL), depth_m);
+  const finish = finishOf(scene) === "matched" ? "matched" : "basic_edit";
+  const cameraFor = (judged: Finish) => cameraState(scene, NOMINAL, judged);
+  return {
+    depth_m,
+    finish,
+    filter: named(candidate),
+    is_advised,
+    truth: ORDER.map(({ xyz }) => rgb(xyz)),
+    grey_count: GREYS.length,
+    without: stagesOf(stage, CLEAR, cameraFor, finish),
+    filtered: stagesOf(stage, candidateFilter(candidate, NOMINAL), cameraFor, finish),
+  };
+}
