@@ -3,6 +3,7 @@ import type { FastifyInstance, InjectOptions } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
 import { defaultExposure } from "../exposure.js";
+import { drawable } from "../pictures/draw.js";
 import { unhurried } from "../unhurried.test-support.js";
 import { quizSettings } from "./quiz/quiz.test-support.js";
 
@@ -44,17 +45,18 @@ const of = (tag: string, method: string) =>
   asked.filter(({ operation, request }) => operation.tags.includes(tag) && request.method === method);
 const directives = (header: unknown) => String(header).split(/,\s*/);
 
-it("looks at every operation", () => expect(asked).toHaveLength(25));
+it("looks at every operation", () => expect(asked).toHaveLength(25 + 2 * drawable.length));
 
 describe("what is the same for all who ask by GET", () => {
   const shared = () => [
     ...of("Calculations", "GET"),
+    ...of("Pictures", "GET"),
     ...of("Reference data", "GET"),
     ...asked.filter(({ operation }) => operation.operationId === "readProblemKind"),
   ];
 
   it("may be kept by anyone; reference data a while beyond their time, while they are asked for anew", async () => {
-    expect(shared()).toHaveLength(12);
+    expect(shared()).toHaveLength(12 + drawable.length);
     for (const { request } of shared()) {
       const { statusCode, headers } = await app.inject(request);
       expect([request.url, statusCode]).toEqual([request.url, 200]);
