@@ -69,7 +69,7 @@ export const wireSchemas: Readonly<Record<ComponentName, JsonSchema>> = {
   KitItemName: {"type":"string","enum":["lens_filter","lamp_filter","lamp"]},
   Lamp: {"type":"object","properties":{"flux_lm":{"type":"number","minimum":1,"maximum":200000,"x-unit":"lm"},"count":{"type":"integer","minimum":1,"maximum":16,"default":1,"x-unit":"1"},"beam_angle_deg":{"type":"number","minimum":5,"maximum":180,"default":100,"x-unit":"deg"},"beam_angle_medium":{"$ref":"BeamMedium#","default":"water"},"cct_K":{"type":"number","minimum":1500,"maximum":20000,"default":5600,"x-unit":"K"},"led":{"$ref":"LedName#"},"distance_m":{"type":"number","minimum":0.05,"maximum":20,"x-unit":"m"},"filter_kind":{"$ref":"FilterKind#"},"filter_density":{"type":"number","minimum":0.05,"maximum":3,"x-unit":"1"}},"required":["flux_lm","distance_m"],"additionalProperties":false},
   LampPlan: {"type":"string","enum":["none","lamps_off","lamps_with_filter","lamps_lead","lamps_only","daylight_leads"]},
-  Language: {"type":"string","enum":["en","de","fr"]},
+  Language: {"type":"string","enum":["en","de","es","fr"]},
   LedName: {"type":"string","enum":["LED-B1","LED-B2","LED-B3","LED-B4","LED-B5","LED-BH1","LED-RGB1","LED-V1","LED-V2"]},
   LengthEstimate: {"type":"object","properties":{"low":{"type":"number","minimum":0,"maximum":1000000,"x-unit":"mm","x-decimals":1},"likely":{"type":"number","minimum":0,"maximum":1000000,"x-unit":"mm","x-decimals":1},"high":{"type":"number","minimum":0,"maximum":1000000,"x-unit":"mm","x-decimals":1}},"required":["low","likely","high"]},
   LensKind: {"type":"string","enum":["wide","standard","fisheye"]},

@@ -1705,7 +1705,7 @@ export type LampPlan = 'none' | 'lamps_off' | 'lamps_with_filter' | 'lamps_lead'
 /**
  * A language that texts are written in (RFC 5646).
  */
-export type Language = 'en' | 'de' | 'fr';
+export type Language = 'en' | 'de' | 'es' | 'fr';
 
 /**
  * LED illuminant of the CIE (CIE 015:2018): B1 to B5 blue-pumped, BH1 blue hybrid, RGB1 mixed, V1 and V2 violet-pumped.

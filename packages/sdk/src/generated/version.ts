@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "86ebe36e81ab860dff7cb7fdc88daef0583752eed3728676368b606b3ce2ba6f";
+export const descriptionHash = "9b090178f89e5aaa4252f5c0f98a5621f87aea0a12ab943da7401a351340a657";

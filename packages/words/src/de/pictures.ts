@@ -1,6 +1,7 @@
 import type { Estimate } from "@sunfathom/planner";
-import type { LightWithDepthTexts, PictureTexts } from "../picture-texts.js";
-import { depth, depthNumber, percent, shown, unit } from "./format.js";
+import type { ChartUnderWaterTexts, LightWithDepthTexts, PictureTexts } from "../picture-texts.js";
+import { filterName } from "./filter-name.js";
+import { capital, depth, depthNumber, percent, shown, strength, unit } from "./format.js";
 
 /** So genau, wie es jemandem nützt. */
 const percentOf = (value: number): string =>
@@ -37,8 +38,37 @@ const lightWithDepth: LightWithDepthTexts = {
     ].join(" "),
 };
 
+const finishes = { basic_edit: "Bearbeitet: Regler", matched: "Nach einer Farbkarte angeglichen" };
+const finished = { basic_edit: "nach der Bearbeitung", matched: "nach einer Farbkarte angeglichen" };
+
+const chartUnderWater: ChartUnderWaterTexts = {
+  headline: ({ filter, is_advised, depth_m }) =>
+    is_advised
+      ? `Was ${filterName(filter, "wer")} in ${depth(depth_m)} bewirkt`
+      : `In ${depth(depth_m)} ohne Filter filmen`,
+  truth: "Die Farbkarte bei Tageslicht",
+  reading:
+    "24 Farben nach ihrem Ton, Grau in der Mitte. In den Kreisen darunter zeigt jedes Feld, was die Kamera aus einer Farbe macht, und am inneren Rand die wahre Farbe: Je weniger du von diesem Rand siehst, desto besser.",
+  daylight: "Einstellung Tageslicht",
+  balanced: "Weißabgleich gesetzt",
+  finished: ({ finish }) => finishes[finish],
+  without: "Ohne Filter",
+  filtered: ({ filter, is_advised }) =>
+    `${capital(filterName(filter, "wer"))}${is_advised ? "" : ", hier nicht empfohlen"}`,
+  off: ({ delta_e00 }) => `${strength(delta_e00)}er Fehler, ${shown(delta_e00)}`,
+  screen:
+    "Die Fehler sind mittlere CIEDE2000 ohne Rauschen: Etwa 1 ist das Kleinste, was man sieht. Farben, die ein Bildschirm nicht zeigen kann, sind auf das beschnitten, was er kann.",
+  description: ({ depth_m, filter, without, filtered, finish }) =>
+    [
+      `Eine Karte mit 24 Farben in ${depth(depth_m)}, wie eine Kamera sie aufnimmt, ohne Filter und mit Filter: ${filterName(filter, "wer")}.`,
+      `Farbfehler ohne Filter: ${shown(without.daylight.delta_e00)} mit der Einstellung Tageslicht, ${shown(without.balanced.delta_e00)} mit gesetztem Weißabgleich, ${shown(without.finished.delta_e00)} ${finished[finish]}.`,
+      `Mit Filter: ${shown(filtered.daylight.delta_e00)}, ${shown(filtered.balanced.delta_e00)} und ${shown(filtered.finished.delta_e00)}.`,
+    ].join(" "),
+};
+
 export const pictures: PictureTexts = {
   caution:
     "Hier geht es um Licht und Farbe. Über den Tauchgang entscheiden deine Ausbildung und die örtlichen Regeln.",
+  chart_under_water: chartUnderWater,
   light_with_depth: lightWithDepth,
 };

@@ -1,6 +1,7 @@
 import type { Estimate } from "@sunfathom/planner";
-import type { LightWithDepthTexts, PictureTexts } from "../picture-texts.js";
-import { depth, depthNumber, percent, shown, unit } from "./format.js";
+import type { ChartUnderWaterTexts, LightWithDepthTexts, PictureTexts } from "../picture-texts.js";
+import { theFilter } from "./filter-name.js";
+import { depth, depthNumber, percent, shown, strength, unit } from "./format.js";
 
 /** Tan preciso como le sirve a alguien. */
 const percentOf = (value: number): string =>
@@ -37,7 +38,35 @@ const lightWithDepth: LightWithDepthTexts = {
     ].join(" "),
 };
 
+const finishes = { basic_edit: "Editado: ajustes básicos", matched: "Igualado con una carta" };
+const finished = { basic_edit: "tras editar", matched: "al igualar con una carta" };
+
+const chartUnderWater: ChartUnderWaterTexts = {
+  headline: ({ filter, is_advised, depth_m }) =>
+    is_advised
+      ? `Qué hace ${theFilter(filter)} a ${depth(depth_m)}`
+      : `A ${depth(depth_m)}, filme sin filtro`,
+  truth: "La carta a la luz del día",
+  reading:
+    "24 colores por tono, con los grises en el centro. En las ruedas de abajo, cada campo muestra lo que la cámara hace de un color, con el color verdadero en su borde interior: cuanto menos vea ese borde, mejor.",
+  daylight: "Ajuste de luz de día",
+  balanced: "Balance de blancos hecho",
+  finished: ({ finish }) => finishes[finish],
+  without: "Sin filtro",
+  filtered: ({ filter, is_advised }) => `Con ${theFilter(filter)}${is_advised ? "" : ", aquí no aconsejado"}`,
+  off: ({ delta_e00 }) => `error ${strength(delta_e00)}, ${shown(delta_e00)}`,
+  screen:
+    "Los errores son CIEDE2000 medios, sin ruido: alrededor de 1 es lo mínimo que se ve. Los colores que una pantalla no puede mostrar se recortan a lo que puede.",
+  description: ({ depth_m, filter, without, filtered, finish }) =>
+    [
+      `Una carta de 24 colores a ${depth(depth_m)}, tal como la registra la cámara, sin filtro y con ${theFilter(filter)}.`,
+      `Error de color sin filtro: ${shown(without.daylight.delta_e00)} con el ajuste de luz de día, ${shown(without.balanced.delta_e00)} con el balance de blancos hecho, ${shown(without.finished.delta_e00)} ${finished[finish]}.`,
+      `Con el filtro: ${shown(filtered.daylight.delta_e00)}, ${shown(filtered.balanced.delta_e00)} y ${shown(filtered.finished.delta_e00)}.`,
+    ].join(" "),
+};
+
 export const pictures: PictureTexts = {
   caution: "Esto trata de luz y color. Sobre la inmersión deciden su formación y las normas locales.",
+  chart_under_water: chartUnderWater,
   light_with_depth: lightWithDepth,
 };
