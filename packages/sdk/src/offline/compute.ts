@@ -2,7 +2,6 @@ import { callOf, type Done } from "../core/call.js";
 import { AbortedError, NotOfflineError } from "../core/errors.js";
 import type { Call, SendOptions } from "../core/types.js";
 import { expecting } from "../core/with-model-version.js";
-import { languageIn, textsIn } from "./languages.js";
 import type { OfflineOptions } from "./options.js";
 import type { OfflinePart } from "./part.js";
 import { later } from "./ready.js";
@@ -31,7 +30,11 @@ export async function contentOf(
   body: object | undefined,
   { expectModelVersion, language = "en" }: OfflineOptions,
 ): Promise<object> {
-  const tongue = saidIn === undefined ? undefined : await textsIn(languageIn(body) ?? language);
+  // Of a scene that is no object, nothing is known.
+  const { language: asked = language } = Object(body) as { language?: unknown };
+  // English is here already.
+  const tongue =
+    saidIn === undefined || asked === "en" ? undefined : await (await later()).textsIn(asked, language);
   const said = tongue === undefined ? source : (saidIn?.(tongue.words) ?? source);
   const isFree = group !== "calculations" || expectModelVersion === undefined;
   const replied = said.reply(asReceived(isFree ? body : expecting(expectModelVersion, body)));

@@ -9,30 +9,26 @@ const others: Readonly<Record<Exclude<Language, "en">, () => Promise<Tongue>>> =
   fr: async () => (await import("./languages/fr.js")).tongue,
 };
 
+const isOther = (language: unknown): language is keyof typeof others =>
+  Object.hasOwn(others, String(language));
+
 /**
- * The texts of a language; undefined for English, which needs no loading.
+ * The texts of the language that a scene asks for, or the client where the scene asks for none that there is; undefined for
+ * English, which needs no loading.
  * @throws ConnectionError where they cannot be loaded
- * @throws TypeError where there is no such language
+ * @throws TypeError where the client's language is none that there is
  */
-export async function textsIn(language: Language): Promise<Tongue | undefined> {
+export async function textsIn(asked: unknown, otherwise: Language): Promise<Tongue | undefined> {
+  const language = asked === "en" || isOther(asked) ? asked : otherwise;
   if (language === "en") return undefined;
-  const load: (() => Promise<Tongue>) | undefined = others[language];
-  if (load === undefined) {
+  if (!isOther(language)) {
     const known = ["en", ...Object.keys(others)].join(", ");
     throw new TypeError(`language is ${JSON.stringify(language)}, but must be one of ${known}.`);
   }
-  return load().catch((cause: unknown) => {
+  return others[language]().catch((cause: unknown) => {
     throw new ConnectionError(
       "The texts of this language are not here: wait for ready() while there is a network.",
-      {
-        cause,
-      },
+      { cause },
     );
   });
-}
-
-/** The language that a scene asks for, where it asks for one that there is. */
-export function languageIn(body: unknown): Language | undefined {
-  const asked = typeof body === "object" && body !== null && "language" in body ? body.language : undefined;
-  return asked === "en" || Object.hasOwn(others, String(asked)) ? (asked as Language) : undefined;
 }

@@ -1,6 +1,5 @@
 import { ConnectionError } from "../core/errors.js";
 import type { Language } from "../generated/types.js";
-import { textsIn } from "./languages.js";
 
 type Later = typeof import("./refusal-error.js");
 
@@ -25,7 +24,8 @@ export const later = (): Promise<Later> =>
  * @throws ConnectionError where they cannot be loaded
  */
 export async function ready(...languages: Language[]): Promise<void> {
-  await Promise.all([later(), ...[...spoken, ...languages].map(textsIn)]);
+  const { textsIn } = await later();
+  await Promise.all([...spoken, ...languages].map((language) => textsIn(undefined, language)));
 }
 
 /** Languages that clients have been made with. */
@@ -34,6 +34,7 @@ const spoken = new Set<Language>();
 /** Begins to load them. Whoever needs them hears of a failure then, and tries again. */
 export function begin(language: Language = "en"): void {
   spoken.add(language);
-  later().catch(() => undefined);
-  textsIn(language).catch(() => undefined);
+  later()
+    .then(({ textsIn }) => textsIn(undefined, language))
+    .catch(() => undefined);
 }

@@ -4,6 +4,8 @@ import { sceneProblems } from "@sunfathom/words/en/problems";
 import { ProblemError } from "../core/response-errors.js";
 import { InvalidSceneError, ModelVersionMismatchError, OutsideTheModelError } from "../generated/problems.js";
 
+export { textsIn } from "./languages.js";
+
 /** The kinds of problem that a scene can have. Who asks no service meets no others, and carries no others. */
 export const sceneProblemErrors: Readonly<Record<string, typeof ProblemError>> = {
   "/problems/invalid-scene": InvalidSceneError,
