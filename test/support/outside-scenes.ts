@@ -32,7 +32,9 @@ export const outside: Record<OutsideCode, [calculation: OperationName, scene: ob
   local_time_skipped: [
     ["exposure-loss", { ...there, local_time: "2026-03-29T02:30", time_zone: "Europe/Berlin" }],
   ],
-  time_zone_unknown: [["dive-advice", { ...there, local_time: "2026-03-10T10:15", time_zone: "Nowhere/Here" }]],
+  time_zone_unknown: [
+    ["dive-advice", { ...there, local_time: "2026-03-10T10:15", time_zone: "Nowhere/Here" }],
+  ],
   secchi_depth_out_of_range: [["white-balance", { secchi_depth_m: 89, water_hue: "blue", depth_m: 5 }]],
   visibility_out_of_range: [["attenuation", { visibility_m: 110, water_hue: "blue", depth_m: 5 }]],
   water_hue_contradicts_measure: [["attenuation", { visibility_m: 1, water_hue: "blue", depth_m: 5 }]],
