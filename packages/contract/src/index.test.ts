@@ -40,6 +40,8 @@ it("exports these, and nothing else", () => {
       "kitItems",
       "knownKeywords",
       "lampDefaults",
+      "languages",
+      "pictureDefaults",
       "ledNames",
       "lensKinds",
       "maxErrors",

@@ -73,7 +73,7 @@ describe("a name that is not one of a scene's fields", () => {
     "housing",
     "lens",
     "units",
-    "language",
+    "camera_brand",
     "comment",
     "gas",
     "id",

@@ -36,7 +36,7 @@ const lightWithDepth: LightWithDepthTexts = {
     ].join(" "),
 };
 
-const finishes = { basic_edit: "Retouché : curseurs", matched: "Accordé sur une charte" };
+const finishes = { basic_edit: "Retouché : curseurs", matched: "Accordé sur une charte" };
 const finished = { basic_edit: "après retouche", matched: "accordé sur une charte" };
 
 const chartUnderWater: ChartUnderWaterTexts = {
@@ -46,7 +46,7 @@ const chartUnderWater: ChartUnderWaterTexts = {
       : `À ${depth(depth_m)}, filmez sans filtre`,
   truth: "La charte à la lumière du jour",
   reading:
-    "24 couleurs par teinte, les gris au centre. Dans les roues du dessous, chaque case montre ce que la caméra fait d’une couleur, avec la couleur vraie sur son bord intérieur : moins vous voyez ce bord, mieux c’est.",
+    "24 couleurs par teinte, les gris au centre. Dans les roues du dessous, chaque case montre ce que la caméra fait d’une couleur, avec la couleur vraie sur son bord intérieur : moins vous voyez ce bord, mieux c’est.",
   daylight: "Réglage lumière du jour",
   balanced: "Balance des blancs faite",
   finished: ({ finish }) => finishes[finish],
@@ -54,12 +54,12 @@ const chartUnderWater: ChartUnderWaterTexts = {
   filtered: ({ filter, is_advised }) => `Avec ${theFilter(filter)}${is_advised ? "" : ", non conseillé ici"}`,
   off: ({ delta_e00 }) => `erreur ${strength(delta_e00)}, ${shown(delta_e00)}`,
   screen:
-    "Les erreurs sont des CIEDE2000 moyens, sans bruit : environ 1 est le moins que l’on voie. Les couleurs qu’un écran ne peut pas montrer sont ramenées à ce qu’il peut.",
+    "Les erreurs sont des CIEDE2000 moyens, sans bruit : environ 1 est le moins que l’on voie. Les couleurs qu’un écran ne peut pas montrer sont ramenées à ce qu’il peut.",
   description: ({ depth_m, filter, without, filtered, finish }) =>
     [
       `Une charte de 24 couleurs à ${depth(depth_m)}, telle que la caméra l’enregistre, sans filtre et avec ${theFilter(filter)}.`,
-      `Erreur de couleur sans filtre : ${shown(without.daylight.delta_e00)} au réglage lumière du jour, ${shown(without.balanced.delta_e00)} une fois la balance des blancs faite, ${shown(without.finished.delta_e00)} ${finished[finish]}.`,
-      `Avec le filtre : ${shown(filtered.daylight.delta_e00)}, ${shown(filtered.balanced.delta_e00)} et ${shown(filtered.finished.delta_e00)}.`,
+      `Erreur de couleur sans filtre : ${shown(without.daylight.delta_e00)} au réglage lumière du jour, ${shown(without.balanced.delta_e00)} une fois la balance des blancs faite, ${shown(without.finished.delta_e00)} ${finished[finish]}.`,
+      `Avec le filtre : ${shown(filtered.daylight.delta_e00)}, ${shown(filtered.balanced.delta_e00)} et ${shown(filtered.finished.delta_e00)}.`,
     ].join(" "),
 };
 
