@@ -122,4 +122,4 @@ const inTypeScript = (value) =>
 const groupOf = ({ tags: [tag = ""] }) => (tag.split(" ")[0] ?? "").toLowerCase();
 /** @param {Operation} operation */
 const methodOf = ({ operationId }) =>
-  operationId.replace(/^(?:compute|read|list)([A-Z])/, (_, first) => first.toLowerCase());
+  operationId.replace(/^(?:compute|read|list|render)([A-Z])/, (_, first) => first.toLowerCase());

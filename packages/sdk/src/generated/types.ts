@@ -156,9 +156,9 @@ export type BodyTooLargeProblem = {
      */
     type: '/problems/body-too-large';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The body is too large.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -1387,9 +1387,9 @@ export type HeadersTooLargeProblem = {
      */
     type: '/problems/headers-too-large';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The headers are too large.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -1449,9 +1449,9 @@ export type InternalErrorProblem = {
      */
     type: '/problems/internal-error';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The service failed.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -1479,9 +1479,9 @@ export type InvalidQueryProblem = {
      */
     type: '/problems/invalid-query';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The query string is not valid.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -1513,9 +1513,9 @@ export type InvalidRequestProblem = {
      */
     type: '/problems/invalid-request';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The request is not valid.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -1547,9 +1547,9 @@ export type InvalidSceneProblem = {
      */
     type: '/problems/invalid-scene';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The scene is not valid.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -1595,9 +1595,9 @@ export type KeysNotOfferedProblem = {
      */
     type: '/problems/keys-not-offered';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'This service gives no packages with keys.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -1803,9 +1803,9 @@ export type MalformedJsonProblem = {
      */
     type: '/problems/malformed-json';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The body is not JSON.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -1833,9 +1833,9 @@ export type MalformedRequestProblem = {
      */
     type: '/problems/malformed-request';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The request is not well-formed HTTP.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -1863,9 +1863,9 @@ export type MarksHeldBackProblem = {
      */
     type: '/problems/marks-held-back';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The paper has not closed yet.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -1897,9 +1897,9 @@ export type MethodNotAllowedProblem = {
      */
     type: '/problems/method-not-allowed';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'This path does not take this method.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -2122,9 +2122,9 @@ export type ModelVersionMismatchProblem = {
      */
     type: '/problems/model-version-mismatch';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The model has a different version.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -2338,9 +2338,9 @@ export type NotAcceptableProblem = {
      */
     type: '/problems/not-acceptable';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The answer does not come in a form that you accept.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -2368,9 +2368,9 @@ export type NotFoundProblem = {
      */
     type: '/problems/not-found';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'There is nothing at this path.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -2432,9 +2432,9 @@ export type OutsideTheModelProblem = {
      */
     type: '/problems/outside-the-model';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The scene is valid, but outside what the model can answer.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -2471,9 +2471,9 @@ export type PaperNotPossibleProblem = {
      */
     type: '/problems/paper-not-possible';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The request is valid, but no such paper can be made.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -2625,9 +2625,9 @@ export type QuestionsChangedProblem = {
      */
     type: '/problems/questions-changed';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The questions have changed.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -3375,9 +3375,9 @@ export type RequestTimeoutProblem = {
      */
     type: '/problems/request-timeout';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The request did not arrive in time.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -3857,9 +3857,9 @@ export type ResponsesDoNotFitProblem = {
      */
     type: '/problems/responses-do-not-fit';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The answers do not fit the paper.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -4378,9 +4378,9 @@ export type TokenExpiredProblem = {
      */
     type: '/problems/token-expired';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The token has expired.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -4412,9 +4412,9 @@ export type TokenRefusedProblem = {
      */
     type: '/problems/token-refused';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The token is not one of this service, or was altered.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -4446,9 +4446,9 @@ export type TooManyRequestsProblem = {
      */
     type: '/problems/too-many-requests';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'You have asked for too much.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -4509,9 +4509,9 @@ export type UnauthorizedProblem = {
      */
     type: '/problems/unauthorized';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The instructor\'s key is missing or wrong.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -4539,9 +4539,9 @@ export type UnavailableProblem = {
      */
     type: '/problems/unavailable';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The service cannot answer now.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -4597,9 +4597,9 @@ export type UnsupportedMediaTypeProblem = {
      */
     type: '/problems/unsupported-media-type';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The service does not understand this type of body.';
+    title: string;
     /**
      * The HTTP status.
      */
@@ -4627,9 +4627,9 @@ export type UrlTooLongProblem = {
      */
     type: '/problems/url-too-long';
     /**
-     * The kind of problem in a sentence.
+     * The kind of problem in a sentence, in the language that was asked for.
      */
-    title: 'The URL is too long.';
+    title: string;
     /**
      * The HTTP status.
      */

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "9b090178f89e5aaa4252f5c0f98a5621f87aea0a12ab943da7401a351340a657";
+export const descriptionHash = "65a0d044eccfb99fe819d9fdd2577c7c18d15d08130c07713a30802e596de2fb";

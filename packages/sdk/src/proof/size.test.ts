@@ -27,7 +27,7 @@ const ceilingKb = 60;
 /** What a plan holds nearly all of. Cameras of several classes, filters known by a grey card, what lies overhead and what an instructor adds took it over the ceiling again: it is to come back under it. */
 const planCeilingKb = 69;
 /** With what finds the texts of another language. */
-const laterCeilingKb = 11;
+const laterCeilingKb = 12;
 const wholeCeilingKb = 108;
 /** Each language but English, answers and problems of all calculations. */
 const languageCeilingKb = 27;

@@ -20,6 +20,15 @@ export interface Formats {
   plural(value: number, forms: { one: string; other: string }, decimals?: number): string;
 }
 
+/** A whole number with a sign between its digits, three by three from the end. */
+function inThrees(text: string, sign: string): string {
+  const start = text.startsWith("-") ? 1 : 0;
+  const groups: string[] = [];
+  for (let end = text.length; end > start; end -= 3)
+    groups.unshift(text.slice(Math.max(start, end - 3), end));
+  return text.slice(0, start) + groups.join(sign);
+}
+
 export function formatsOf({ decimal, group, minimumGrouping, ...table }: Cldr): Formats {
   const shown = (value: number, decimals = 0): string => {
     const text = value.toFixed(decimals);
@@ -29,7 +38,7 @@ export function formatsOf({ decimal, group, minimumGrouping, ...table }: Cldr): 
   const grouped = (value: number): string => {
     const text = shown(value);
     const digits = text.replace("-", "").length;
-    return digits < 3 + minimumGrouping ? text : text.replace(/\B(?=(\d{3})+$)/g, group);
+    return digits < 3 + minimumGrouping ? text : inThrees(text, group);
   };
   const joined =
     ({ start, middle, end, two }: ListPattern) =>

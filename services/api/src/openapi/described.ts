@@ -16,7 +16,7 @@ function problemSchema(code: ProblemCode): JsonSchema {
     ...schema,
     properties: {
       ...properties,
-      title: { ...ofTitle, const: title, examples: [title] },
+      title: { ...ofTitle, examples: [title] },
       detail: { ...detail, examples: [title] },
     },
     description: `${title} ${problemExplanations[code]}`,

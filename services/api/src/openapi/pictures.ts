@@ -55,7 +55,7 @@ export function pictureByPost({ picture, operation }: Drawable): object {
 export function pictureByGet({ picture, operation }: Drawable): object {
   const scene = queryFieldsOf(operation);
   return {
-    operationId: `read${pascal(picture.name)}Picture`,
+    operationId: `read${pascal(picture.name)}`,
     tags,
     summary: `${picture.summary}, for a scene in the query string`,
     description: `${picture.description} Same picture as by POST, to the byte: an address that a page can name as the source of an image. Lists and curves need POST.`,

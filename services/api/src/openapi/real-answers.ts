@@ -83,4 +83,7 @@ function filesOf(zip: Buffer): string[] {
 }
 
 /** A picture without what is drawn on it. */
-export const undrawn = (svg: string): string => svg.replace(/(<\/desc>).*(<\/svg>)/s, "$1…$2");
+export function undrawn(svg: string): string {
+  const [said, end] = ["</desc>", "</svg>"];
+  return `${svg.slice(0, svg.indexOf(said) + said.length)}…${svg.slice(svg.lastIndexOf(end))}`;
+}

@@ -55,7 +55,7 @@ const all = () =>
 describe("a form", () => {
   it("is filled in with a request that is answered", async () => {
     expect(prepared.servers).toEqual([{ url: address }]);
-    expect(all()).toHaveLength(25);
+    expect(all()).toHaveLength(29);
     for (const { path, method, operation } of all()) {
       if (operation.operationId === "markAnswers") continue;
       const filled = operation.parameters.filter(({ schema }) => schema.default !== undefined);
