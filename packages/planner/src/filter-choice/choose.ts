@@ -159,7 +159,7 @@ export function chooseAmong(
       loses_by_delta_e00: losesBy,
       probability_better,
     },
-    filter_loss_stops: loss,
+    filter_loss_stops: atLeastZero(loss),
     ...servedAnswer(
       depths,
       credited(of(advised)),
@@ -227,7 +227,7 @@ const asGoodBand = ({
     ? { as_good_from_density: asGood.from, as_good_to_density: asGood.to }
     : {};
 
-/** A difference of colours is none below zero, however wide its spread. */
+/** What no state of the world has below zero is none below it, however wide its spread. */
 export const atLeastZero = (e: Estimate): Estimate => mapRising(e, (x) => Math.max(0, x));
 
 /** Neutral density to add where the shallow end is too bright for the camera's limits. */

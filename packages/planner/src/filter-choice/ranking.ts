@@ -87,7 +87,7 @@ export function rankingOf(choice: Choice, depths: Readonly<NonEmpty<number>>): N
       ...described(of.candidate),
       colour_error_delta_e00: atLeastZero(itemAt(errors, k)),
       probability_best: itemAt(chances, k),
-      filter_loss_stops: itemAt(losses_stops, k),
+      filter_loss_stops: atLeastZero(itemAt(losses_stops, k)),
       ...servedIn(depths, of, search),
     };
   });
