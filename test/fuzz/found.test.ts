@@ -36,6 +36,26 @@ it.each([
     },
   ],
   [
+    "filters of a kit that take nothing of the one colour that is left",
+    "filter-choice",
+    {
+      kd_samples: kd([380, 0.005], [482, 0.005], [500, 20], [540, 0.005]),
+      depth_m: 10,
+      kit: [
+        {
+          id: "edge",
+          item: "lens_filter",
+          filter_transmittance: curve([544, 0], [549, 0], [551, 1]),
+        },
+        {
+          id: "slope",
+          item: "lens_filter",
+          filter_transmittance: curve([511, 1e-9], [515, 1e-9], [760, 1]),
+        },
+      ],
+    },
+  ],
+  [
     "a subject that receives more upright than lying",
     "exposure-loss",
     {
