@@ -5,7 +5,7 @@ import { describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
 import { unhurried } from "../unhurried.test-support.js";
 
-it("spends less than 500 bytes on headers", async () => {
+it("spends little more than 500 bytes on headers, 30 of them on the language", async () => {
   const app = await createApp({ limits: unhurried });
   const address = await app.listen({ port: 0 });
   const sent = get(`${address}/v1/attenuation?water_type=IB&depth_m=12`, {
@@ -18,7 +18,7 @@ it("spends less than 500 bytes on headers", async () => {
   const lines = rawHeaders.map((part, nth) => `${part}${nth % 2 === 0 ? ": " : "\r\n"}`);
   expect(rawHeaders).toContain("content-encoding");
   expect(rawHeaders).toContain("etag");
-  expect(Buffer.byteLength(`HTTP/1.1 200 OK\r\n${lines.join("")}\r\n`)).toBeLessThan(500);
+  expect(Buffer.byteLength(`HTTP/1.1 200 OK\r\n${lines.join("")}\r\n`)).toBeLessThan(535);
 });
 
 describe("every answer", () => {
