@@ -85,7 +85,10 @@ function problem(code: ProblemCode) {
   return z
     .object({
       type: constant(problemType(code), "The kind of problem, as a reference to a page that explains it."),
-      title: text({ description: "The kind of problem in a sentence, in the language that was asked for.", example: code }),
+      title: text({
+        description: "The kind of problem in a sentence, in the language that was asked for.",
+        example: code,
+      }),
       status: constant(problemStatuses[code], "The HTTP status."),
       code: constant(code, "The kind of problem, for programs."),
       detail: text({ description: "What went wrong this time.", example: code }),
