@@ -154,7 +154,7 @@ export interface Sight {
 }
 
 /** Looking up by more than this one sees through the surface: open water is taken as it is there. */
-export const MOST_UP_SINE = Math.sin(35 * RADIAN);
+const MOST_UP_SINE = Math.sin(35 * RADIAN);
 
 /** Radiance of open water, as that of a white upright surface would be in the downwelling irradiance: pi L / Ed. */
 export function openWaterRadiance(

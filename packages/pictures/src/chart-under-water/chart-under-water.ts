@@ -97,7 +97,7 @@ function row(look: Look, { name, stages, figures }: Row, texts: ChartUnderWaterT
 }
 
 /** The chart through the camera, without and with the filter, beside the truth, from figures. */
-export function drawChartUnderWater(figures: ChartUnderWater, asked: LookAsked, words: PictureTexts): string {
+function drawChartUnderWater(figures: ChartUnderWater, asked: LookAsked, words: PictureTexts): string {
   const texts = words.chart_under_water;
   const look = lookOf(asked);
   const { size, headline, small, margin, width, colours } = look;

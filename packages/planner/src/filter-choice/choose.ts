@@ -54,7 +54,7 @@ function requireSeenThroughKit(conditions: Conditions): void {
 }
 
 /** One state of the world, and what is known of it when others are asked for. */
-export interface InState {
+interface InState {
   sight: Sight;
   without: Judged;
   /** Errors of those that the choice is between. */
@@ -62,7 +62,7 @@ export interface InState {
 }
 
 /** What all candidates come to in one state, in their order; nothing where the choice alone is asked for. */
-export interface Others {
+interface Others {
   errors: Float64Array;
   losses_stops: Float64Array;
 }

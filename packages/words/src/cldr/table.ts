@@ -7,7 +7,7 @@ export interface ListPattern {
 }
 
 /** A number as plural rules look at it (UTS #35, part 3, section 5.1): its value, its whole part, its count of decimals. */
-export interface PluralOperands {
+interface PluralOperands {
   n: number;
   i: number;
   v: number;

@@ -6,7 +6,8 @@ import type { TextUnits } from "../problems/texts.js";
 
 const formats = formatsOf(de);
 export const { shown, grouped, percent, spoken, either, plural, unit } = formats;
-export const { depth, depthNumber, withUnit, distance, near } = lengthsOf(formats);
+const { withUnit, ...lengths } = lengthsOf(formats);
+export const { depth, depthNumber, distance, near } = lengths;
 
 /** Eine Tiefe oder ein Tiefenbereich mitten im Satz: „in 12 m“, „zwischen 5 und 18 m“. */
 export const between = (min_m: number, max_m: number, units?: TextUnits): string => {

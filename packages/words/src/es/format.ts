@@ -6,7 +6,8 @@ import type { TextUnits } from "../problems/texts.js";
 
 const formats = formatsOf(es);
 export const { shown, grouped, percent, plural, unit } = formats;
-export const { depth, depthNumber, withUnit, distance, near } = lengthsOf(formats);
+const { withUnit, ...lengths } = lengthsOf(formats);
+export const { depth, depthNumber, distance, near } = lengths;
 
 /** «y» pasa a «e» ante el sonido i, y «o» a «u» ante el sonido o: «rojo e intenso», «7 u 8 m». */
 export const spoken = (all: readonly string[]): string =>

@@ -6,7 +6,8 @@ import type { TextUnits } from "../problems/texts.js";
 
 const formats = formatsOf(fr);
 export const { shown, grouped, percent, spoken, either, plural, unit } = formats;
-export const { depth, depthNumber, withUnit, distance, near } = lengthsOf(formats);
+const { withUnit, ...lengths } = lengthsOf(formats);
+export const { depth, depthNumber, distance, near } = lengths;
 
 /** Une profondeur ou une plage de profondeurs au fil d’une phrase : « à 12 m », « entre 5 et 18 m ». */
 export const between = (min_m: number, max_m: number, units?: TextUnits): string => {

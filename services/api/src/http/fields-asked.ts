@@ -19,7 +19,7 @@ export interface Part {
   of: (bytes: Uint8Array) => Buffer;
 }
 
-export interface FieldsAsked {
+interface FieldsAsked {
   /** The query without the parameter. */
   query: string;
   /** Undefined where the whole answer is asked for. */

@@ -7,7 +7,7 @@ import { queryOf } from "./path-of.js";
 import { varyBy } from "./vary.js";
 
 /** A name of a language, whoever sent it. */
-export const isLanguage = (value: unknown): value is Language =>
+const isLanguage = (value: unknown): value is Language =>
   (languages as readonly unknown[]).includes(value);
 
 /** The language that a body asks for, where it asks for one that there is. */

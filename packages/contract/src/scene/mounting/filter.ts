@@ -18,7 +18,7 @@ export const RearFixing = z
     "How a sheet stays behind the lens: it slides into a `slot`, or is held by `tape` around the opening.",
   );
 
-export const FilterMaterial = z
+const FilterMaterial = z
   .enum(filterMaterials)
   .describe("What the clear part of a filter is made of: `glass`, or `resin` (acrylic and the like).");
 

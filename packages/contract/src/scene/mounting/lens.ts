@@ -16,7 +16,7 @@ export const LensKind = z
     "How a lens draws: `wide` and `standard` keep straight lines straight, a `fisheye` does not. Lenses of standard view have their entrance pupil farther in than wide ones.",
   );
 
-export const WetLens = z
+const WetLens = z
   .enum(wetLenses)
   .describe(
     "A lens on the outside of the port, in the water: a `wide` one for a wider view, a `close_up` one for small things, or `none`.",
