@@ -7,8 +7,7 @@ import { queryOf } from "./path-of.js";
 import { varyBy } from "./vary.js";
 
 /** A name of a language, whoever sent it. */
-const isLanguage = (value: unknown): value is Language =>
-  (languages as readonly unknown[]).includes(value);
+const isLanguage = (value: unknown): value is Language => (languages as readonly unknown[]).includes(value);
 
 /** The language that a body asks for, where it asks for one that there is. */
 export function languageIn(body: unknown): Language | undefined {
