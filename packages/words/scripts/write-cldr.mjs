@@ -2,8 +2,8 @@
 // carry of it themselves is of different years. Run when a language is added or CLDR is renewed, with the folder that its
 // packages were installed into:
 //
-//   npm install --prefix /tmp/cldr cldr-core@48.2.0 cldr-numbers-full@48.2.0 cldr-misc-full@48.2.0 cldr-units-full@48.2.0
-//   node packages/words/scripts/write-cldr.mjs /tmp/cldr/node_modules
+//   npm install --prefix <folder> cldr-core@48.2.0 cldr-numbers-full@48.2.0 cldr-misc-full@48.2.0 cldr-units-full@48.2.0
+//   node packages/words/scripts/write-cldr.mjs <folder>/node_modules
 import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";

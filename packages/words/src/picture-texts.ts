@@ -1,6 +1,6 @@
 import type { ChartUnderWater, Estimate, Light, NamedFilter } from "@sunfathom/planner";
 
-/** Texts on a picture, and what it says to whoever does not see it. */
+/** Texts on a picture, and what it says to anyone who cannot see it. */
 export interface LightWithDepthTexts {
   /** What the picture comes down to. */
   headline: (p: { red_to_tenth_depth_m: number }) => string;

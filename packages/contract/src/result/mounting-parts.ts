@@ -61,7 +61,7 @@ export const RingChain = z
 export const VignettingGrade = z
   .enum(["clear", "slight", "dark", "black"])
   .describe(
-    "How dark filter and rings make the corner: `clear` below 0.1 stops, `slight` below 0.5, `dark` beyond, `black` where no light is left.",
+    "How dark filter and rings make the corner: `clear` below 0.1 stop, `slight` below 0.5, `dark` beyond, `black` where no light is left.",
   );
 
 export const Vignetting = z

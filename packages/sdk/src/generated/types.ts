@@ -4683,7 +4683,7 @@ export type Vignetting = {
 };
 
 /**
- * How dark filter and rings make the corner: `clear` below 0.1 stops, `slight` below 0.5, `dark` beyond, `black` where no light is left.
+ * How dark filter and rings make the corner: `clear` below 0.1 stop, `slight` below 0.5, `dark` beyond, `black` where no light is left.
  */
 export type VignettingGrade = 'clear' | 'slight' | 'dark' | 'black';
 

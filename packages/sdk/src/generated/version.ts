@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "65a0d044eccfb99fe819d9fdd2577c7c18d15d08130c07713a30802e596de2fb";
+export const descriptionHash = "5f54f4fc0aa2d7c6d771df900cb8e5cecd38b7dcc86bb35b74286b06621b66bd";

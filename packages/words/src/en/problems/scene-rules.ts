@@ -172,7 +172,7 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
 const oneFilter =
   "filter_kind and filter_density (or filter_stops), or filter_transmittance, or filter_samples";
 
-/** What each of them says. Made when asked for: whoever computes without a service explains no codes, and downloads none of it. */
+/** What each of them says. Made when asked for: a page that computes without a service explains no codes, and downloads none of it. */
 export const sceneRuleMeanings = (): Readonly<Record<keyof SceneRuleParameters, string>> => ({
   one_water_basis: "Describe the water in exactly one way.",
   water_companions:

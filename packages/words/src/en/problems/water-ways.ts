@@ -9,7 +9,7 @@ const what: Readonly<Record<(typeof waterBases)[number]["field"], string>> = {
   card_samples: "a grey card at several depths, with transfer_curve",
 };
 
-/** The ways to describe the water, for whoever gave none or several. */
+/** The ways to describe the water, for a scene that gives none or several. */
 export const waterWays = /* @__PURE__ */ Object.entries(what)
   .map(([field, said]) => `${field} (${said})`)
   .join(", ");
