@@ -163,7 +163,7 @@ export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState, fin
 }
 
 /** Mean CIEDE2000 of one target over its noise. */
-function expectedError({ wantedLab, from, variance }: Seen, finished: Finished): number {
+export function expectedError({ wantedLab, from, variance }: Seen, finished: Finished): number {
   const [r, g, b] = from;
   const [inR, inG, inB] = perPlace((k) => SAMPLE_AT * Math.sqrt(variance[k]));
   const error = (red: number, green: number, blue: number): number =>

@@ -6,7 +6,7 @@ import { pictureOfXyz } from "../camera/picture.js";
 import type { NamedFilter } from "../codes/named-filter.js";
 import { candidateFilter, candidatesFor, named } from "../filter-choice/candidates.js";
 import { chooseAmong } from "../filter-choice/choose.js";
-import { type ChartSeen, chartSeen } from "../filter-choice/merit.js";
+import { type ChartSeen, chartSeen, expectedError } from "../filter-choice/merit.js";
 import { finishOf } from "../filter-choice/merits.js";
 import { type Stage, stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
@@ -19,8 +19,10 @@ export type LinearRgb = readonly [red: number, green: number, blue: number];
 /** A picture of the chart: each patch, in the order of the figures. */
 export interface ChartPicture {
   patches: LinearRgb[];
-  /** Mean CIEDE2000 of the patches, without noise. */
+  /** Mean CIEDE2000 of the patches as they are recorded, noise included: pushed colours bring their noise along. */
   delta_e00: number;
+  /** The same of the patches as they are drawn, without noise. */
+  drawn_delta_e00: number;
 }
 
 /** The same light, the same chart: as the camera stores it unbalanced, balanced under water, and as it is finished. */
@@ -65,14 +67,20 @@ const rgb = (xyz: Xyz): LinearRgb => pictureOfXyz(xyz);
 
 function pictureOf({ seen, finished }: ChartSeen): ChartPicture {
   const shown = ORDER.map(({ place, lab }) => {
-    const from = seen[place]?.from;
-    if (from === undefined) throw new RangeError("the chart has more patches than were seen");
-    const xyz = finished(...from);
-    return { rgb: rgb(xyz), error: deltaE00(lab, labOf(xyz, WHITE_D65)) };
+    const patch = seen[place];
+    if (patch === undefined) throw new RangeError("the chart has more patches than were seen");
+    const xyz = finished(...patch.from);
+    return {
+      rgb: rgb(xyz),
+      drawn: deltaE00(lab, labOf(xyz, WHITE_D65)),
+      recorded: expectedError(patch, finished),
+    };
   });
+  const mean = (of: "drawn" | "recorded") => shown.reduce((sum, patch) => sum + patch[of], 0) / shown.length;
   return {
     patches: shown.map((patch) => patch.rgb),
-    delta_e00: shown.reduce((sum, { error }) => sum + error, 0) / shown.length,
+    delta_e00: mean("recorded"),
+    drawn_delta_e00: mean("drawn"),
   };
 }
 

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "5f54f4fc0aa2d7c6d771df900cb8e5cecd38b7dcc86bb35b74286b06621b66bd";
+export const descriptionHash = "9dfb13f93d6c5bb95b722627dd47f5bd2c63509d515a7a173b27d52a7812d300";
