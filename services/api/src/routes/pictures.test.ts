@@ -108,6 +108,15 @@ describe.each(drawable)("$path", ({ path }) => {
     ]);
   });
 
+  it("names the parameter that a misspelt one was meant to be", async () => {
+    const refused = await get(`${path}?${query}&widht_px=400`);
+    expect(errorsOf(refused)).toEqual(["invalid_query", "/widht_px unknown_field"]);
+    expect(refused.json().errors[0]).toMatchObject({
+      did_you_mean: "width_px",
+      allowed: "format, width_px, theme",
+    });
+  });
+
   it("says what is wrong with the scene", async () => {
     expect(errorsOf(await get(`${path}?${query}&dept_m=12`))).toEqual([
       "invalid_scene",

@@ -40,7 +40,7 @@ export function pictureRoutes(app: FastifyInstance, cache: AnswerCache, computin
 
     app.get(path, { schema: pictureByGet(drawn), config: { answersIn } }, (request, reply) => {
       const { problems } = tongueFor(request);
-      const { query, look, errors } = readLook(queryOf(request.raw.url ?? ""), problems);
+      const { query, look, errors } = readLook(queryOf(request.raw.url ?? ""), problems, fields);
       if (look === undefined) refuseFor(reply, errors, problems.queryDetails.no_such_look({}));
       else {
         const { scene, errors: found } = readQuery(query, fields, problems.query);
