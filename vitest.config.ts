@@ -27,6 +27,8 @@ export default defineConfig({
         },
       },
     ],
+    // A test that starts a service waits for it most of the time, so the thread that gives out the files needs no core of its own.
+    maxWorkers: "100%",
     // Laws are tried on many scenes, and services started: a busy machine takes its time. Nothing is meant to reach these limits.
     testTimeout: 120_000,
     hookTimeout: 120_000,
