@@ -29,6 +29,8 @@ export { MODEL_VERSION } from "./model-version.js";
 export { BANDS_NM, LIGHTS, type Light } from "./pictures/bands-left.js";
 export * from "./pictures/chart-under-water.js";
 export * from "./pictures/light-over-depth.js";
+export type { LinearRgb } from "./pictures/linear-rgb.js";
+export * from "./pictures/red-in-post.js";
 export { filterKinds } from "./reference/filter-kinds.js";
 export { models } from "./reference/models.js";
 export { waterTypes } from "./reference/water-types.js";

@@ -9,7 +9,7 @@ import type { Pixels } from "./pixels.js";
 import { type Transfer, transferSlope } from "./transfer.js";
 
 /** The highest code value of a recording of so many bits, at most 30. */
-const highestCode = (bits: number): number => (1 << bits) - 1;
+export const highestCode = (bits: number): number => (1 << bits) - 1;
 
 /** Share of full scale that a raw exposure of `lux` (through a lens on a surface of that luminous exitance / pi) reaches. */
 export function shareOfFullScale(
@@ -42,7 +42,7 @@ export interface Recorder {
   fullWellScale: number;
 }
 
-const capacityOf = ({ settings, pixels, fullWellScale }: Recorder): number =>
+export const capacityOf = ({ settings, pixels, fullWellScale }: Recorder): number =>
   (pixels.full_well_iso_100_e * fullWellScale * 100) / settings.iso;
 
 /** Electrons that a raw exposure in lux frees, as far as the sensor holds them at this ISO. */

@@ -12,8 +12,8 @@ import type { RecordingCurve, RecordingPoint } from "../scene/scene.js";
 export type Transfer = RecordingCurve | readonly RecordingPoint[];
 
 /** A logarithmic curve is taken to spread its codes evenly over 13 stops, evenly in light below them: from memory of cameras. */
-const LOG_STOPS = 13;
-const LEAST_LOG = 2 ** -LOG_STOPS;
+export const LOG_STOPS = 13;
+export const LEAST_LOG = 2 ** -LOG_STOPS;
 
 export const HLG_A = 0.17883277;
 export const HLG_B = 1 - 4 * HLG_A;

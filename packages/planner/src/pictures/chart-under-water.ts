@@ -4,17 +4,15 @@ import { type CameraState, cameraState } from "../camera/camera-state.js";
 import { WHITE_D65, xyzUnderD65 } from "../camera/d65.js";
 import { pictureOfXyz } from "../camera/picture.js";
 import type { NamedFilter } from "../codes/named-filter.js";
-import { candidateFilter, candidatesFor, named } from "../filter-choice/candidates.js";
-import { chooseAmong } from "../filter-choice/choose.js";
+import { candidateFilter, named } from "../filter-choice/candidates.js";
 import { type ChartSeen, chartSeen, expectedError } from "../filter-choice/merit.js";
 import { finishOf } from "../filter-choice/merits.js";
 import { type Stage, stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";
 import type { Finish, Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
-
-/** Linear red, green and blue of ITU-R BT.709, which sRGB shares; beyond 0 to 1 where a screen cannot show the colour. */
-export type LinearRgb = readonly [red: number, green: number, blue: number];
+import type { LinearRgb } from "./linear-rgb.js";
+import { shownFilter } from "./shown-filter.js";
 
 /** A picture of the chart: each patch, in the order of the figures. */
 export interface ChartPicture {
@@ -108,11 +106,7 @@ function stagesOf(
  * @throws SceneProblem as `filterChoice` does
  */
 export function chartUnderWater(scene: Scene): ChartUnderWater {
-  const { conditions, search } = chooseAmong(scene, candidatesFor(scene));
-  const { advised, bestFilter, runnerUp } = search.decision;
-  const is_advised = advised.candidate.kind !== "none";
-  const { candidate } = is_advised ? advised : (bestFilter ?? runnerUp);
-  const depth_m = (scene.min_depth_m + scene.max_depth_m) / 2;
+  const { conditions, candidate, is_advised, depth_m } = shownFilter(scene);
   const stage = stageAt(underwater(conditions, NOMINAL), depth_m);
   const finish = finishOf(scene) === "matched" ? "matched" : "basic_edit";
   const cameraFor = (judged: Finish) => cameraState(scene, NOMINAL, judged);
