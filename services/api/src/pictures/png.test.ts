@@ -30,6 +30,6 @@ describe("a PNG", () => {
   });
 
   it("is named after what makes it", () => {
-    expect(pngMaker).toMatch(/resvg-js@2\.6\.2 .*inter@0\.4\.2$/);
+    expect(pngMaker).toMatch(/resvg-js@2\.6\.2 .*inter@0\.4\.2 fast-png@8\.0\.0$/);
   });
 });
