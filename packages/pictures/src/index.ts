@@ -1,5 +1,6 @@
 import { chartUnderWater } from "./chart-under-water/chart-under-water.js";
 import { lightWithDepth } from "./light-with-depth/light-with-depth.js";
+import { redInPost } from "./red-in-post/red-in-post.js";
 
 export { drawLightWithDepth, lightWithDepth } from "./light-with-depth/light-with-depth.js";
 export { LEAST_WIDTH_PX, type LookAsked, MOST_WIDTH_PX } from "./look.js";
@@ -7,4 +8,4 @@ export type { Picture } from "./picture.js";
 export { type Theme, themes } from "./theme.js";
 
 /** Every picture, in the order in which they are described. */
-export const pictures = [chartUnderWater, lightWithDepth] as const;
+export const pictures = [chartUnderWater, lightWithDepth, redInPost] as const;

@@ -17,7 +17,12 @@ export type { CitationId } from "./en/quiz/common.js";
 export type { Band } from "./en/quiz/light.js";
 export { quizRefusals } from "./en/quiz/refusals.js";
 export type { Words } from "./generated/words.js";
-export type { ChartUnderWaterTexts, LightWithDepthTexts, PictureTexts } from "./picture-texts.js";
+export type {
+  ChartUnderWaterTexts,
+  LightWithDepthTexts,
+  PictureTexts,
+  RedInPostTexts,
+} from "./picture-texts.js";
 export type { CheckText, ProblemTexts, SceneProblemTexts } from "./problem-texts.js";
 export type { FieldsErrors, QueryDetails, QueryErrors } from "./problems/query-texts.js";
 export type { InstructorsOwn, ServiceDetail, ServiceDetails } from "./problems/service-details.js";

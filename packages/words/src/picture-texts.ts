@@ -1,4 +1,13 @@
-import type { ChartUnderWater, Estimate, Light, NamedFilter } from "@sunfathom/planner";
+import type {
+  ChartUnderWater,
+  Estimate,
+  Light,
+  NamedFilter,
+  RedInPost,
+  RedQuality,
+  RedVerdict,
+  RedWay,
+} from "@sunfathom/planner";
 
 /** Texts on a picture, and what it says to anyone who cannot see it. */
 export interface LightWithDepthTexts {
@@ -49,9 +58,31 @@ export interface ChartUnderWaterTexts {
   description: (p: ChartUnderWater) => string;
 }
 
+export interface RedInPostTexts {
+  headline: (p: Pick<RedInPost, "verdict" | "cleaner_by" | "depth_m">) => string;
+  /** Why it is so. */
+  why: Readonly<Record<RedVerdict, string>>;
+  truth: string;
+  /** How to read the pictures. */
+  reading: string;
+  /** Over the columns: whose settings they are. */
+  settings_for: (p: Pick<RedWay, "settings_for" | "settings" | "neutral_density">) => string;
+  /** Over the rows. */
+  without: string;
+  filtered: (p: { filter: NamedFilter; is_advised: boolean }) => string;
+  /** Under a picture: what it is like; how it is exposed, its noise and its steps. */
+  quality: Readonly<Record<RedQuality, string>>;
+  clipped: string;
+  caption: (p: RedWay) => string;
+  /** What the squares are. */
+  squares: (p: Pick<RedInPost, "bits">) => string;
+  description: (p: RedInPost) => string;
+}
+
 export interface PictureTexts {
   /** Below every picture. */
   caution: string;
   chart_under_water: ChartUnderWaterTexts;
   light_with_depth: LightWithDepthTexts;
+  red_in_post: RedInPostTexts;
 }

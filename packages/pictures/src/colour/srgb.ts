@@ -6,14 +6,14 @@ const encoded = (linear: number): number => {
   return held <= 0.0031308 ? 12.92 * held : 1.055 * held ** (1 / 2.4) - 0.055;
 };
 
+/** Red, green and blue as bytes, of linear ones. */
+export const bytesOf = (colour: LinearRgb): number[] =>
+  colour.map((linear) => Math.round(255 * encoded(linear)));
+
 /** `#rrggbb` of linear red, green and blue. */
 export const hexOf = (colour: LinearRgb): string =>
-  `#${colour
-    .map((linear) =>
-      Math.round(255 * encoded(linear))
-        .toString(16)
-        .padStart(2, "0"),
-    )
+  `#${bytesOf(colour)
+    .map((byte) => byte.toString(16).padStart(2, "0"))
     .join("")}`;
 
 /** Whether black is read better on a colour than white is: by their contrasts after WCAG 2.2. */

@@ -46,6 +46,19 @@ export function paragraph({ text, size, weight = "regular", fill, x, width }: Sa
 
 export const gap = (height: number): Block => ({ height, at: () => [] });
 
+/** One block below the other. */
+export const stacked = (blocks: readonly Block[]): Block => ({
+  height: blocks.reduce((sum, { height }) => sum + height, 0),
+  at: (y) => {
+    let top = y;
+    return blocks.flatMap((block) => {
+      const drawn = block.at(top);
+      top += block.height;
+      return drawn;
+    });
+  },
+});
+
 /** What a picture says to whoever does not see it. */
 export interface Told {
   title: string;
@@ -54,13 +67,8 @@ export interface Told {
 
 /** A picture of blocks one below the other, as a complete SVG document. */
 export function page(look: Look, { title, description }: Told, blocks: readonly Block[]): string {
-  let y = look.margin;
-  const drawn: Element[] = [];
-  for (const block of blocks) {
-    drawn.push(...block.at(y));
-    y += block.height;
-  }
-  const height = Math.ceil(y + look.margin);
+  const all = stacked(blocks);
+  const height = Math.ceil(all.height + 2 * look.margin);
   return write(
     el(
       "svg",
@@ -75,7 +83,7 @@ export function page(look: Look, { title, description }: Told, blocks: readonly 
       el("title", {}, title),
       el("desc", {}, description),
       el("rect", { width: look.width, height, fill: look.colours.ground }),
-      ...drawn,
+      ...all.at(look.margin),
     ),
   );
 }

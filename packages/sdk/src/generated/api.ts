@@ -397,6 +397,30 @@ export class Pictures {
   lightWithDepth(scene: Scene, options?: CallOptions & PictureLook): Call<never> {
     return this.#send({ method: "POST", path: "/v1/pictures/light-with-depth", repeatable: true, versioned: true, file: "image/", beside: ["format","width_px","theme"] }, { body: scene }, options);
   }
+
+  /**
+   * Why not add red afterwards. A red patch and a white card in the middle of the filmed depths, recorded without and with the filter that is advised there, at the settings that suit either, and pushed afterwards until red, white and black are right: with the noise and the code values that each recording has. An SVG or a PNG that any page may show, with a title and a description that say what it says.
+   * @param scene see `Scene` for fields, units and defaults
+   * @returns the picture: the text of an SVG, or the bytes of a PNG, or rejects with a `SunfathomError`
+   * @example
+   * // What is known on a boat: place, local time, water that is blue and clear for 25 m
+   * const answer = await client.pictures.redInPost({
+   *   "latitude_deg": -47,
+   *   "longitude_deg": -128,
+   *   "time_zone": "Etc/GMT+9",
+   *   "local_time": "2027-01-16T10:00",
+   *   "cloud_oktas": 2,
+   *   "visibility_m": 25,
+   *   "water_hue": "blue",
+   *   "min_depth_m": 5,
+   *   "max_depth_m": 18
+   * });
+   */
+  redInPost(scene: Scene, options?: CallOptions & PictureLook & { format?: "svg" }): Call<string>;
+  redInPost(scene: Scene, options: CallOptions & PictureLook & { format: "png" }): Call<ArrayBuffer>;
+  redInPost(scene: Scene, options?: CallOptions & PictureLook): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/pictures/red-in-post", repeatable: true, versioned: true, file: "image/", beside: ["format","width_px","theme"] }, { body: scene }, options);
+  }
 }
 
 /**

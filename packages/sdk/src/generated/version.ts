@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "9dfb13f93d6c5bb95b722627dd47f5bd2c63509d515a7a173b27d52a7812d300";
+export const descriptionHash = "904b0c36b6cdd447f3ece9568bacfb5ee40f28c0732fe4ffee643d79f2c1a1bf";

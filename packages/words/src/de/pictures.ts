@@ -2,6 +2,7 @@ import type { Estimate } from "@sunfathom/planner";
 import type { ChartUnderWaterTexts, LightWithDepthTexts, PictureTexts } from "../picture-texts.js";
 import { filterName } from "./filter-name.js";
 import { capital, depth, depthNumber, percent, shown, strength, unit } from "./format.js";
+import { redInPost } from "./red-in-post.js";
 
 /** So genau, wie es jemandem nützt. */
 const percentOf = (value: number): string =>
@@ -71,4 +72,5 @@ export const pictures: PictureTexts = {
     "Hier geht es um Licht und Farbe. Über den Tauchgang entscheiden deine Ausbildung und die örtlichen Regeln.",
   chart_under_water: chartUnderWater,
   light_with_depth: lightWithDepth,
+  red_in_post: redInPost,
 };

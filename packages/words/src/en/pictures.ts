@@ -3,6 +3,7 @@ import type { ChartUnderWaterTexts, LightWithDepthTexts, PictureTexts } from "..
 import { capital } from "./capital.js";
 import { filterName } from "./filter-name.js";
 import { metres, shown, strength } from "./format.js";
+import { redInPost } from "./red-in-post.js";
 
 /** As precise as anyone can use. */
 const percentOf = (percent: number): string =>
@@ -70,4 +71,5 @@ export const pictures: PictureTexts = {
   caution: "This is about light and colour. Your training and local rules decide the dive.",
   chart_under_water: chartUnderWater,
   light_with_depth: lightWithDepth,
+  red_in_post: redInPost,
 };

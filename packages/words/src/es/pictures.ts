@@ -2,6 +2,7 @@ import type { Estimate } from "@sunfathom/planner";
 import type { ChartUnderWaterTexts, LightWithDepthTexts, PictureTexts } from "../picture-texts.js";
 import { theFilter } from "./filter-name.js";
 import { depth, depthNumber, percent, shown, strength, unit } from "./format.js";
+import { redInPost } from "./red-in-post.js";
 
 /** Tan preciso como le sirve a alguien. */
 const percentOf = (value: number): string =>
@@ -69,4 +70,5 @@ export const pictures: PictureTexts = {
   caution: "Esto trata de luz y color. Sobre la inmersión deciden su formación y las normas locales.",
   chart_under_water: chartUnderWater,
   light_with_depth: lightWithDepth,
+  red_in_post: redInPost,
 };

@@ -2,6 +2,7 @@ import type { Estimate } from "@sunfathom/planner";
 import type { ChartUnderWaterTexts, LightWithDepthTexts, PictureTexts } from "../picture-texts.js";
 import { theFilter } from "./filter-name.js";
 import { between, depth, depthNumber, percent, shown, strength, unit } from "./format.js";
+import { redInPost } from "./red-in-post.js";
 
 /** Aussi précis qu’il est utile. */
 const percentOf = (value: number): string =>
@@ -68,4 +69,5 @@ export const pictures: PictureTexts = {
     "Il s’agit ici de lumière et de couleur. Ce sont votre formation et les règles locales qui décident de la plongée.",
   chart_under_water: chartUnderWater,
   light_with_depth: lightWithDepth,
+  red_in_post: redInPost,
 };

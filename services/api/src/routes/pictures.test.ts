@@ -49,11 +49,11 @@ describe.each(drawable)("$path", ({ path }) => {
       "content-type": "image/svg+xml; charset=utf-8",
       // Fetch standard, "Cross-Origin-Resource-Policy header".
       "cross-origin-resource-policy": "cross-origin",
-      "content-security-policy": "default-src 'none'; sandbox",
+      "content-security-policy": "default-src 'none'; img-src data:; sandbox",
       "x-content-type-options": "nosniff",
       "cache-control": "max-age=300",
     });
-    expect(payload).not.toMatch(/<script|<style|href=|url\(|on\w+="/);
+    expect(payload).not.toMatch(/<script|<style|href="(?!data:image\/png;base64,)|url\(|on\w+="/);
   });
 
   it("gives a PNG as wide as it is asked for, and at most 120 kB at 800 px", async () => {

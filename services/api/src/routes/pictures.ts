@@ -122,10 +122,10 @@ function sender({ picture: { name, cost }, operation }: Drawable, cache: AnswerC
   };
 }
 
-/** Any page may show a picture, alone or in a frame; what is in it may load and run nothing. */
+/** Any page may show a picture, alone or in a frame; what is in it may load and run nothing; pixels of its own are in it. */
 const headersOf = (name: string, { format }: Look): Record<string, string> => ({
   "content-type": format === "svg" ? `${types.svg}; charset=utf-8` : types.png,
   "content-disposition": `inline; filename="${name}.${format}"`,
   "cross-origin-resource-policy": "cross-origin",
-  "content-security-policy": "default-src 'none'; sandbox",
+  "content-security-policy": "default-src 'none'; img-src data:; sandbox",
 });
