@@ -48,7 +48,7 @@ export const redInPost: RedInPostTexts = {
   },
   truth: "Tel qu’il est",
   reading:
-    "En haut, une plage rouge ; en bas, une charte blanche ; vers la droite, la lumière baisse de 3 IL. Chaque image du dessous est poussée jusqu’à ce que ce rouge et ce blanc soient justes. Regardez le grain, les paliers de ton et le blanc.",
+    "En haut, une plage rouge ; en bas, une charte blanche ; vers la droite, la lumière baisse de 3 IL. Chaque image du dessous est poussée jusqu’à ce que ce rouge et ce blanc soient justes. Regardez le grain, les paliers de ton et le blanc.",
   settings_for: ({ settings_for, settings: set, neutral_density }) =>
     `${capital(setFor(settings_for))} : ${settings(set)}, ${dialShutter(set.shutter_s)}${neutral_density === undefined ? "" : `, avec ${neutral(neutral_density)}`}`,
   without,
@@ -58,13 +58,13 @@ export const redInPost: RedInPostTexts = {
   caption: (way) =>
     `${capital(exposed(way))}${way.is_clipped ? "" : ` ; ${signal(way)}, en ${shown(way.red_steps)} paliers de ton`}`,
   squares: ({ bits }) =>
-    `Chaque carré est un pixel tel qu’on le regarde, agrandi. Le bruit est tiré au hasard, aussi fort que calculé ; les paliers sont ceux d’un enregistrement sur ${bits} bits.`,
+    `Chaque carré est un pixel tel qu’on le regarde, agrandi. Le bruit est tiré au hasard, aussi fort que calculé ; les paliers sont ceux d’un enregistrement sur ${bits} bits.`,
   description: ({ depth_m, filter, ways }) =>
     [
       `Une plage rouge et une charte blanche à ${depth(depth_m)}, enregistrées de quatre façons et poussées jusqu’à ce que le rouge et le blanc soient justes.`,
       ...ways.map((way) => {
         const name = way.filtered ? capital(filterName(filter)) : without;
-        return `${name}, ${setFor(way.settings_for)} : ${exposed(way)} ; ${way.is_clipped ? clipped.toLowerCase() : signal(way)}.`;
+        return `${name}, ${setFor(way.settings_for)} : ${exposed(way)} ; ${way.is_clipped ? clipped.toLowerCase() : signal(way)}.`;
       }),
     ].join(" "),
 };
