@@ -10,12 +10,16 @@ export default defineConfig({
   ssr: { resolve: { conditions } },
   test: {
     projects: [
-      // Pure functions leave nothing behind: their tests share a process and its modules, which takes half the time.
+      // Pure functions leave nothing behind, and each test of the service starts its own: they share a process and its modules, which
+      // takes half the time.
       {
         extends: true,
         test: {
-          name: "pure",
-          include: ["packages/{optics,planner,contract,words,answers,quiz,pictures}/src/**/*.test.ts"],
+          name: "shared",
+          include: [
+            "packages/{optics,planner,contract,words,answers,quiz,pictures}/src/**/*.test.ts",
+            "services/*/src/**/*.test.ts",
+          ],
           isolate: false,
         },
       },
@@ -23,7 +27,7 @@ export default defineConfig({
         extends: true,
         test: {
           name: "whole",
-          include: ["packages/sdk/src/**/*.test.ts", "services/*/src/**/*.test.ts", "test/**/*.test.ts"],
+          include: ["packages/sdk/src/**/*.test.ts", "test/**/*.test.ts"],
         },
       },
     ],
