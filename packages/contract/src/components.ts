@@ -43,7 +43,7 @@ import { LensKind, PortKind } from "./scene/mounting/lens.js";
 import { MountingScene, ResolvedMountingScene } from "./scene/mounting/scene.js";
 import { Overhead } from "./scene/overhead.js";
 import { ResolvedScene, Scene } from "./scene/scene.js";
-import { Language } from "./scene/texts-asked.js";
+import { Language, TextUnits } from "./scene/texts-asked.js";
 import { SunSide } from "./scene/view.js";
 import { KdSample, WaterHue, WaterType } from "./scene/water.js";
 import { Health } from "./service/health.js";
@@ -51,6 +51,7 @@ import { Health } from "./service/health.js";
 const all: Record<string, z.ZodTypeAny> = {
   Scene,
   Language,
+  TextUnits,
   WaterType,
   WaterHue,
   KdSample,

@@ -40,6 +40,7 @@ export type { QuizPackageRequest } from "./quiz/package.js";
 export * from "./quiz/values.js";
 export type { FilterKindInfo, ModelInfo, WaterTypeInfo } from "./reference/reference.js";
 export { type SceneRuleParameters, sceneRules } from "./rules/all.js";
+export { mountingRuleConcerns, sceneRuleConcerns } from "./rules/concerns.js";
 export { type MountingRuleParameters, mountingRules } from "./rules/mounting.js";
 export type { Rule, Violation } from "./rules/rule.js";
 export {
@@ -63,5 +64,6 @@ export type { MountingScene, ResolvedMountingScene } from "./scene/mounting/scen
 export { placeTimeNames } from "./scene/place-time-names.js";
 export type { ResolvedScene, Scene } from "./scene/scene.js";
 export { shortestShutter_s, shutterOfFrame_s } from "./scene/shutter.js";
+export type { TextUnits } from "./scene/text-units.js";
 export * from "./scene/values.js";
 export { fieldsBesideLists, waterBases } from "./scene/water-bases.js";

@@ -1,3 +1,4 @@
+import type { TextUnits } from "@sunfathom/words";
 import { COLOURS, type Colours, type Theme } from "./theme.js";
 
 /** Widths that pictures are drawn for, in CSS pixels. */
@@ -8,6 +9,8 @@ export const MOST_WIDTH_PX = 1600;
 export interface LookAsked {
   width_px: number;
   theme: Theme;
+  /** Of lengths in its texts; metric when left out. */
+  units?: TextUnits;
 }
 
 /** Sizes and colours that follow from it. */
@@ -23,9 +26,10 @@ export interface Look {
   /** Around all. */
   margin: number;
   stroke: number;
+  units: TextUnits;
 }
 
-export function lookOf({ width_px, theme }: LookAsked): Look {
+export function lookOf({ width_px, theme, units = "metric" }: LookAsked): Look {
   const size = Math.min(24, Math.max(13, 10.4 + width_px / 140));
   return {
     width: width_px,
@@ -35,5 +39,6 @@ export function lookOf({ width_px, theme }: LookAsked): Look {
     small: Math.max(12, 0.88 * size),
     margin: Math.max(14, width_px / 40),
     stroke: Math.max(2, size / 7),
+    units,
   };
 }

@@ -35,6 +35,14 @@ describe.each(pictures)("$name", ({ draw }) => {
       expect(meeting(drawn)).toEqual([]);
     });
 
+    it.each(widths)("keeps them apart in feet, too, %d px wide", (width_px) => {
+      const drawn = readPicture(draw(scene, { width_px, theme: "light", units: "imperial" }, words));
+      expect(outside(drawn)).toEqual([]);
+      expect(meeting(drawn)).toEqual([]);
+      expect([drawn.title, drawn.description].join(" ")).toMatch(/\d ft/);
+      expect(drawn.boxes.filter(({ text }) => /\d m\b/.test(text))).toEqual([]);
+    });
+
     it("can be read on a phone: no text below 12 px, and at most 40 kB", () => {
       const svg = draw(scene, { width_px: 360, theme: "light" }, words);
       expect(Math.min(...readPicture(svg).boxes.map(({ size }) => size))).toBeGreaterThanOrEqual(12);

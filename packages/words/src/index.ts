@@ -17,6 +17,7 @@ export type { CitationId } from "./en/quiz/common.js";
 export type { Band } from "./en/quiz/light.js";
 export { quizRefusals } from "./en/quiz/refusals.js";
 export type { Words } from "./generated/words.js";
+export { metresPerFoot } from "./numbers/lengths.js";
 export type {
   ChartUnderWaterTexts,
   LightWithDepthTexts,

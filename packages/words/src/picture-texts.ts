@@ -8,75 +8,78 @@ import type {
   RedVerdict,
   RedWay,
 } from "@sunfathom/planner";
+import type { TextUnits } from "./problems/texts.js";
+
+type Said<P> = Said<P, units?: TextUnits>;
 
 /** Texts on a picture, and what it says to anyone who cannot see it. */
 export interface LightWithDepthTexts {
   /** What the picture comes down to. */
-  headline: (p: { red_to_tenth_depth_m: number }) => string;
+  headline: Said<{ red_to_tenth_depth_m: number }>;
   /** What goes to the right. */
   left: string;
   /** At the marks of the axes. */
-  at_depth: (p: { depth_m: number }) => string;
-  at_percent: (p: { percent: number }) => string;
+  at_depth: Said<{ depth_m: number }>;
+  at_percent: Said<{ percent: number }>;
   /** How light comes to be counted where there is none from the sky. */
   no_daylight: string;
   names: Readonly<Record<Light, string>>;
   /** Over the shares that are left at the deepest depth. */
-  left_at: (p: { depth_m: number }) => string;
-  percent: (p: { percent: number }) => string;
-  tenth: (p: Estimate) => string;
-  hundredth: (p: Estimate) => string;
-  dive: (p: { min_depth_m: number; max_depth_m: number }) => string;
+  left_at: Said<{ depth_m: number }>;
+  percent: Said<{ percent: number }>;
+  tenth: Said<Estimate>;
+  hundredth: Said<Estimate>;
+  dive: Said<{ min_depth_m: number; max_depth_m: number }>;
   /** What the shading means, and what the names do. */
   shaded: string;
   bands: string;
-  description: (p: {
+  description: Said<{
     max_depth_m: number;
     left_at_max_percent: Readonly<Record<Light, Estimate>>;
     red_to_tenth_depth_m: Estimate;
     red_to_hundredth_depth_m: Estimate;
     end_m: number;
-  }) => string;
+  }>;
 }
 
 export interface ChartUnderWaterTexts {
-  headline: (p: Pick<ChartUnderWater, "filter" | "is_advised" | "depth_m">) => string;
+  headline: Said<Pick<ChartUnderWater, "filter" | "is_advised" | "depth_m">>;
   truth: string;
   /** How to read the wheels. */
   reading: string;
   /** Over the columns. */
   daylight: string;
   balanced: string;
-  finished: (p: Pick<ChartUnderWater, "finish">) => string;
+  finished: Said<Pick<ChartUnderWater, "finish">>;
   /** Over the rows. */
   without: string;
-  filtered: (p: { filter: NamedFilter; is_advised: boolean }) => string;
+  filtered: Said<{ filter: NamedFilter; is_advised: boolean }>;
   /** Under a wheel: how far its colours are off. */
-  off: (p: { delta_e00: number }) => string;
+  off: Said<{ delta_e00: number }>;
   /** What becomes of colours that a screen cannot show. */
   screen: string;
-  description: (p: ChartUnderWater) => string;
+  description: Said<ChartUnderWater>;
 }
 
 export interface RedInPostTexts {
-  headline: (p: Pick<RedInPost, "verdict" | "cleaner_by" | "depth_m">) => string;
+  headline: Said<Pick<RedInPost, "verdict" | "cleaner_by" | "depth_m">>;
   /** Why it is so. */
   why: Readonly<Record<RedVerdict, string>>;
   truth: string;
   /** How to read the pictures. */
   reading: string;
   /** Over the columns: whose settings they are. */
-  settings_for: (p: Pick<RedWay, "settings_for" | "settings" | "neutral_density">) => string;
+  settings_for: Said<Pick<RedWay, "settings_for" | "settings" | "neutral_density">>;
   /** Over the rows. */
   without: string;
-  filtered: (p: { filter: NamedFilter; is_advised: boolean }) => string;
+  filtered: Said<{ filter: NamedFilter; is_advised: boolean }>;
   /** Under a picture: what it is like; how it is exposed, its noise and its steps. */
   quality: Readonly<Record<RedQuality, string>>;
   clipped: string;
-  caption: (p: RedWay) => string;
+  caption: Said<RedWay>;
   /** What the squares are. */
-  squares: (p: Pick<RedInPost, "bits">) => string;
-  description: (p: RedInPost) => string;
+  squares: Said<Pick<RedInPost, "bits">>;
+  description: Said<RedInPost>;
 }
 
 export interface PictureTexts {

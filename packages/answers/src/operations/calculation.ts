@@ -4,6 +4,7 @@ import {
   type FieldError,
   pathOf,
   type SceneName,
+  type TextUnits,
 } from "@sunfathom/contract";
 import type { Refusal, Unanswered } from "../problem/refusal.js";
 import type { SceneKind } from "../scene/scene-kind.js";
@@ -15,7 +16,7 @@ interface Worked<Own, Planned, Texts> {
   form: AnswerForm;
   /** @throws SceneProblem where the scene lies outside the model */
   plan: (scene: Own) => Planned;
-  say: (planned: Planned, texts: Texts) => Said;
+  say: (planned: Planned, texts: Texts, units: TextUnits) => Said;
 }
 
 /** What every calculation says of itself, whatever language it answers in. */
@@ -77,7 +78,11 @@ export function taking<Wire extends object, Own extends object>(kind: SceneKind<
     return {
       ...named,
       in: <R extends Refused | Unanswered>(texts: Texts, refuse: (refusal: Refusal) => R) => {
-        const work = { form, plan: (scene: Own) => say(plan(scene), texts), refuse };
+        const work = {
+          form,
+          plan: (scene: Own, units: TextUnits) => say(plan(scene), texts, units),
+          refuse,
+        };
         const prepared: Calculation<R>["prepare"] = (raw, found = []) => prepare(kind, work, raw, found);
         return {
           ...named,

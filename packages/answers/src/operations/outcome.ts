@@ -1,4 +1,4 @@
-import type { AnswerForm, Problem } from "@sunfathom/contract";
+import type { AnswerForm, Problem, TextUnits } from "@sunfathom/contract";
 
 /** What was worked out, in words, before it has its form. */
 export interface Said {
@@ -28,6 +28,8 @@ export interface Answered {
 export interface Ready<R = Refused> {
   status: "ready";
   canonical: string;
+  /** Units of lengths in its texts: no part of what the scene means. */
+  units: TextUnits;
   /** The scene in its one form: what the computing will cost can be told from it. */
   scene: object;
   compute: () => Answered | R;

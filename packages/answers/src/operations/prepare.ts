@@ -1,4 +1,4 @@
-import type { AnswerForm, FieldError } from "@sunfathom/contract";
+import type { AnswerForm, FieldError, TextUnits } from "@sunfathom/contract";
 import { MODEL_VERSION, SceneProblem } from "@sunfathom/planner";
 import type { Refusal } from "../problem/refusal.js";
 import { joined } from "../scene/fields.js";
@@ -10,12 +10,13 @@ import { WorkedOut } from "./worked-out.js";
 /** What every kind of scene can ask for. */
 interface Asked {
   expect_model_version?: string | undefined;
+  units?: TextUnits | undefined;
 }
 
 /** What works out an answer, the form in which it leaves, and what becomes of a refusal. */
 interface Work<Own, Refused> {
   form: AnswerForm;
-  plan: (scene: Own) => Said;
+  plan: (scene: Own, units: TextUnits) => Said;
   refuse: (refusal: Refusal) => Refused;
 }
 
@@ -36,7 +37,7 @@ export function prepare<Wire extends Asked, Own extends object, Refused>(
   const wire = raw as Wire;
   if (kind.rules.some(({ violations }) => violations(wire).length > 0))
     return refuse({ code: "invalid_scene", kind, raw, found });
-  const { expect_model_version: expected } = wire;
+  const { expect_model_version: expected, units = "metric" } = wire;
   if (expected !== undefined && expected !== MODEL_VERSION)
     return refuse({ code: "model_version_mismatch", expected, is: MODEL_VERSION });
   const { scene, assumed } = kind.canonical(wire);
@@ -50,8 +51,9 @@ export function prepare<Wire extends Asked, Own extends object, Refused>(
   return {
     status: "ready",
     canonical: text,
+    units,
     scene,
-    compute: () => compute(work, { scene, told, text }, outside),
+    compute: () => compute(work, { scene, told, text, units }, outside),
     refuse: outside,
   };
 }
@@ -61,15 +63,16 @@ interface Read<Own> {
   scene: Own;
   told: object;
   text: string;
+  units: TextUnits;
 }
 
 function compute<Own extends object, Refused>(
   { form, plan }: Work<Own, Refused>,
-  { scene, told, text }: Read<Own>,
+  { scene, told, text, units }: Read<Own>,
   outside: (error: unknown) => Refused,
 ): Answered | Refused {
   try {
-    const { sources, ...result } = plan(scene);
+    const { sources, ...result } = plan(scene, units);
     const whole = { scene: told, ...result, model: { version: MODEL_VERSION, sources } };
     return new WorkedOut(form, whole, text);
   } catch (error) {

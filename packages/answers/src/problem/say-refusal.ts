@@ -1,23 +1,23 @@
-import type { Problem, SceneName } from "@sunfathom/contract";
+import { mountingRuleConcerns, type Problem, type SceneName, sceneRuleConcerns } from "@sunfathom/contract";
 import type { SceneProblemTexts } from "@sunfathom/words";
 import type { Refused } from "../operations/outcome.js";
-import { checkScene } from "../validate/check-scene.js";
+import { type Concerns, checkScene } from "../validate/check-scene.js";
 import { checkOfScene } from "../validate/checker.js";
 import { otherModel } from "./other-model.js";
 import { type OutsideTexts, outsideTheModel } from "./outside-the-model.js";
 import { invalidScene, type RuleTexts } from "./problem.js";
 import type { Kept, Refusal } from "./refusal.js";
 
-/** For each kind of scene the texts for what breaks a rule between its fields, and for what the model can refuse of it. */
+/** For each kind of scene what the rules between its fields concern, the texts for what breaks one, and for what the model can refuse of it. */
 const textsFor = (
   component: SceneName,
   words: SceneProblemTexts,
-): { rules: RuleTexts; outside: OutsideTexts } => {
+): { concerns: Concerns; rules: RuleTexts; outside: OutsideTexts } => {
   switch (component) {
     case "Scene":
-      return { rules: words.lightRules, outside: words.outsideLight };
+      return { concerns: sceneRuleConcerns, rules: words.lightRules, outside: words.outsideLight };
     case "MountingScene":
-      return { rules: words.mountingRules, outside: words.outsideMounting };
+      return { concerns: mountingRuleConcerns, rules: words.mountingRules, outside: words.outsideMounting };
   }
 };
 
@@ -44,9 +44,10 @@ function explained(
   words: SceneProblemTexts,
 ): Problem {
   const { component, schema, rules }: Kept = kind;
-  const checked = checkScene<never>({ check: checkOfScene(schema), rules }, raw, found);
+  const { concerns, rules: texts } = textsFor(component, words);
+  const checked = checkScene<never>({ check: checkOfScene(schema), rules, concerns }, raw, found);
   if ("scene" in checked) throw new Error(`Nothing is wrong with ${JSON.stringify(raw)}.`);
-  return invalidScene(checked.findings, words, textsFor(component, words).rules);
+  return invalidScene(checked.findings, words, texts);
 }
 
 /** Puts refusals into words at once. */

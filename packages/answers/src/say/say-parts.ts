@@ -1,5 +1,5 @@
 import type { AnswerParts, Basis, Reason, UncertaintyCause } from "@sunfathom/planner";
-import type { AnswerTexts, CauseText, Texts } from "@sunfathom/words";
+import type { AnswerTexts, CauseText, Texts, TextUnits } from "@sunfathom/words";
 import { figuresOf } from "./figures-of.js";
 import { type SaidCode, say } from "./say.js";
 
@@ -23,10 +23,11 @@ export function sayParts<
 >(
   planned: Planned & AnswerParts<Reasons, Causes, Cautions>,
   { reasons, cautions, causes }: AnswerTexts<Reasons, Causes, Cautions>,
+  units?: TextUnits,
 ): Omit<Planned, keyof SaidParts> & SaidParts {
   return {
     ...planned,
-    reasons: planned.reasons.map((reason) => sayReason(reason, reasons)),
+    reasons: planned.reasons.map((reason) => sayReason(reason, reasons, units)),
     cautions: planned.cautions.map(({ code }) => ({ code, text: cautions[code] })),
     uncertainty: planned.uncertainty.map((cause) => sayCause(cause, causes)),
   };
@@ -35,11 +36,12 @@ export function sayParts<
 const sayReason = <Reasons>(
   reason: Reason<Reasons>,
   texts: Texts<Reasons, string>,
+  units?: TextUnits,
 ): SaidParts["reasons"][number] => {
   const { code, basis, parameters } = reason;
   return {
     code,
-    text: say(reason, texts),
+    text: say(reason, texts, units),
     basis,
     figures: figuresOf(parameters as object),
     parameters: parameters as object,

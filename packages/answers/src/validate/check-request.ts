@@ -16,7 +16,7 @@ export function checkRequest<Wire extends object>(
   raw: unknown,
   words: ProblemTexts,
 ): { request: Wire } | { problem: Problem } {
-  const checked = checkScene<Wire>({ check: checkOf(component), rules: [] }, raw, []);
+  const checked = checkScene<Wire>({ check: checkOf(component), rules: [], concerns: {} }, raw, []);
   if ("findings" in checked) return { problem: invalidRequest(checked.findings, words) };
   const expected = expectedBy(checked.scene);
   return expected === undefined || expected === MODEL_VERSION

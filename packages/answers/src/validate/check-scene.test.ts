@@ -1,4 +1,4 @@
-import { maxErrors } from "@sunfathom/contract";
+import { maxErrors, mountingRuleConcerns, sceneRuleConcerns } from "@sunfathom/contract";
 import { describe, expect, it } from "vitest";
 import { lightScene } from "../scene/light-scene.js";
 import { mountingScene } from "../scene/mounting-scene.js";
@@ -10,8 +10,16 @@ import { checkOfScene } from "./checker.js";
 import { Findings } from "./findings.js";
 import { wrongType } from "./wrong-type.js";
 
-const light = { check: checkOfScene(lightScene.schema), rules: lightScene.rules };
-const mounting = { check: checkOfScene(mountingScene.schema), rules: mountingScene.rules };
+const light = {
+  check: checkOfScene(lightScene.schema),
+  rules: lightScene.rules,
+  concerns: sceneRuleConcerns,
+};
+const mounting = {
+  check: checkOfScene(mountingScene.schema),
+  rules: mountingScene.rules,
+  concerns: mountingRuleConcerns,
+};
 
 function codesOf(checked: Checked<unknown>): string[] {
   return "findings" in checked ? checked.findings.list.map(({ code, pointer }) => `${pointer} ${code}`) : [];

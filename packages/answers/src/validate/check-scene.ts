@@ -3,6 +3,9 @@ import type { Check } from "./check.js";
 import { type Finding, Findings } from "./findings.js";
 import { topLevelName } from "./pointer.js";
 
+/** Fields that rules concern, by code. */
+export type Concerns = Readonly<Record<string, readonly string[]>>;
+
 export type Checked<Wire> = { scene: Wire } | { findings: Findings };
 
 /**
@@ -11,10 +14,11 @@ export type Checked<Wire> = { scene: Wire } | { findings: Findings };
  * unit was meant for; none is asked where more is wrong than is listed, as fields behind that have not been looked at.
  * @param check that a scene passes when it is a `Wire`
  * @param rules between its fields
+ * @param concerns fields that each of them concerns, by its code
  * @param found errors that reading the request has already met
  */
 export function checkScene<Wire>(
-  { check, rules }: { check: Check; rules: readonly Rule<Wire>[] },
+  { check, rules, concerns }: { check: Check; rules: readonly Rule<Wire>[]; concerns: Concerns },
   raw: unknown,
   found: readonly FieldError[],
 ): Checked<Wire> {
@@ -24,8 +28,8 @@ export function checkScene<Wire>(
   if (findings.more || findings.pointers.includes("")) return { findings };
   const scene = raw as Wire;
   const troubled = new Set<string | undefined>([...findings.pointers.map(topLevelName), ...findings.meant]);
-  for (const { code, fields, violations } of rules) {
-    if (troubled.size > 0 && fields.some((field) => troubled.has(field))) continue;
+  for (const { code, violations } of rules) {
+    if (concerns[code]?.some((field) => troubled.has(field))) continue;
     // A rule's violations have the parameters of its own code.
     for (const broken of violations(scene)) findings.add(() => ({ ...broken, code }) as Finding);
   }

@@ -72,7 +72,7 @@ describe("a name that is not one of a scene's fields", () => {
     "camera",
     "housing",
     "lens",
-    "units",
+    "currency",
     "camera_brand",
     "comment",
     "gas",

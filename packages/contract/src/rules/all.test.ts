@@ -1,6 +1,10 @@
 import { describe, expect, it } from "vitest";
+import { flatLampNames } from "../scene/flat-lamp-names.js";
+import { placeTimeNames } from "../scene/place-time-names.js";
 import type { Scene } from "../scene/scene.js";
+import { waterBases } from "../scene/water-bases.js";
 import { sceneRules } from "./all.js";
+import { sceneRuleConcerns } from "./concerns.js";
 import { sceneCases } from "./scene-cases.test-support.js";
 
 const base: Scene = { water_type: "IB", depth_m: 12 };
@@ -33,6 +37,16 @@ describe("the cross-field rules", () => {
       }
     });
   });
+});
+
+it("the fields that rules concern are the lists of names that they go by", () => {
+  const bases = waterBases.map(({ field }) => field);
+  const companions = new Set(waterBases.flatMap(({ needs, takes }) => [...needs, ...takes]));
+  expect(sceneRuleConcerns.one_water_basis).toEqual(bases);
+  expect(new Set(sceneRuleConcerns.water_companions)).toEqual(new Set([...bases, ...companions]));
+  expect(sceneRuleConcerns.place_and_time_whole).toEqual(["daylight_basis", ...placeTimeNames]);
+  expect(sceneRuleConcerns.lamp_complete).toEqual(flatLampNames);
+  expect(sceneRuleConcerns.lamps_once).toEqual(["lamps", ...flatLampNames]);
 });
 
 describe("limits", () => {

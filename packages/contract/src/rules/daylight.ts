@@ -5,7 +5,6 @@ import { broken, type Nothing, type RuleOf, type Violation } from "./rule.js";
 
 const sunWithBasisSun: RuleOf<"sun_with_basis_sun", { daylight_basis: string }> = {
   code: "sun_with_basis_sun",
-  fields: ["daylight_basis", "sun_elevation_deg"],
   violations: (scene) => {
     const basis = impliedDaylightBasis(scene);
     if (scene.sun_elevation_deg === undefined || basis === "sun") return [];
@@ -18,7 +17,6 @@ const placeWithBasisPlaceTime: RuleOf<
   { field: string; daylight_basis: string }
 > = {
   code: "place_with_basis_place_time",
-  fields: ["daylight_basis", ...placeTimeNames],
   violations: (scene) => {
     const basis = impliedDaylightBasis(scene);
     if (basis === "place_time") return [];
@@ -32,7 +30,6 @@ type PlaceAndTime = { case: "missing"; field: string } | { case: "twice" | "half
 
 const placeAndTimeWhole: RuleOf<"place_and_time_whole", PlaceAndTime> = {
   code: "place_and_time_whole",
-  fields: ["daylight_basis", ...placeTimeNames],
   violations: (scene) => {
     if (impliedDaylightBasis(scene) !== "place_time") return [];
     const { time, local_time, time_zone } = scene;
@@ -52,7 +49,6 @@ const placeAndTimeWhole: RuleOf<"place_and_time_whole", PlaceAndTime> = {
 
 const dayOfMonth: RuleOf<"day_exists", Nothing> = {
   code: "day_exists",
-  fields: ["time", "local_time"],
   violations: (scene) =>
     (["time", "local_time"] as const).flatMap((name) => {
       const value = scene[name];

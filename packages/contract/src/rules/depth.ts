@@ -2,7 +2,6 @@ import { broken, type RuleOf } from "./rule.js";
 
 const oneDepth: RuleOf<"one_depth", { case: "twice" | "not_given" } | { case: "missing"; field: string }> = {
   code: "one_depth",
-  fields: ["depth_m", "min_depth_m", "max_depth_m"],
   violations: ({ depth_m, min_depth_m, max_depth_m }) => {
     const hasMin = min_depth_m !== undefined;
     const hasMax = max_depth_m !== undefined;
@@ -19,7 +18,6 @@ const oneDepth: RuleOf<"one_depth", { case: "twice" | "not_given" } | { case: "m
 
 const depthsInOrder: RuleOf<"depths_in_order", { min_depth_m: number; max_depth_m: number }> = {
   code: "depths_in_order",
-  fields: ["min_depth_m", "max_depth_m"],
   violations: ({ min_depth_m, max_depth_m }) => {
     if (min_depth_m === undefined || max_depth_m === undefined || min_depth_m <= max_depth_m) return [];
     return [broken("/min_depth_m", { min_depth_m, max_depth_m })];

@@ -36,7 +36,6 @@ function contradictions(samples: Samples, pointer: string): Violation<FilterSamp
 
 export const filterSamplesAgree: RuleOf<"filter_samples_agree", FilterSamplesProblem> = {
   code: "filter_samples_agree",
-  fields: ["filter_samples", "kit"],
   violations: ({ filter_samples = [], kit = [] }) => [
     ...contradictions(filter_samples, "/filter_samples"),
     ...kit.flatMap(({ filter_samples: owned = [] }, index) =>

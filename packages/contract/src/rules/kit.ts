@@ -5,7 +5,6 @@ import { broken, type RuleOf, type Violation } from "./rule.js";
 
 const kitIdsUnique: RuleOf<"kit_ids_unique", RepeatedId> = {
   code: "kit_ids_unique",
-  fields: ["kit"],
   violations: ({ kit = [] }) => repeatedIds(kit, "/kit"),
 };
 
@@ -14,7 +13,6 @@ type Broken = Violation<KitFilter>;
 
 const kitFilters: RuleOf<"kit_filters", KitFilter> = {
   code: "kit_filters",
-  fields: ["kit"],
   violations: ({ kit = [] }) =>
     kit.flatMap((owned, index): Broken[] => {
       const { item, filter_kind, filter_density, filter_stops } = owned;
@@ -34,7 +32,6 @@ const kitFilters: RuleOf<"kit_filters", KitFilter> = {
 
 const kitCurvesRising: RuleOf<"kit_curves_rising", NotRising> = {
   code: "kit_curves_rising",
-  fields: ["kit"],
   violations: ({ kit = [] }) =>
     kit.flatMap(({ filter_transmittance = [] }, index) =>
       notRising(filter_transmittance, `/kit/${index}/filter_transmittance`),

@@ -14,7 +14,6 @@ function oneColour(
 
 const lampColour: RuleOf<"lamp_colour", { fields: readonly string[] }> = {
   code: "lamp_colour",
-  fields: ["lamps", "lamp_cct_K", "lamp_led"],
   violations: ({ lamps = [], lamp_cct_K, lamp_led }) => [
     ...lamps.flatMap(({ cct_K, led }, index) => oneColour(`/lamps/${index}/`, cct_K, led)),
     ...oneColour("/lamp_", lamp_cct_K, lamp_led),
@@ -23,7 +22,6 @@ const lampColour: RuleOf<"lamp_colour", { fields: readonly string[] }> = {
 
 const lampFilterPair: RuleOf<"lamp_filter_pair", HalfFilter> = {
   code: "lamp_filter_pair",
-  fields: ["lamps", "lamp_filter_kind", "lamp_filter_density"],
   violations: ({ lamps = [], lamp_filter_kind, lamp_filter_density }) => [
     ...lamps.flatMap(({ filter_kind, filter_density }, index) =>
       filterPair(`/lamps/${index}/`, filter_kind, filter_density),
@@ -34,7 +32,6 @@ const lampFilterPair: RuleOf<"lamp_filter_pair", HalfFilter> = {
 
 const lampsOnce: RuleOf<"lamps_once", Nothing> = {
   code: "lamps_once",
-  fields: ["lamps", ...flatLampNames],
   violations: (scene) => {
     if (scene.lamps === undefined || flatLampNames.every((name) => scene[name] === undefined)) return [];
     return [broken("/lamps", {})];
@@ -43,7 +40,6 @@ const lampsOnce: RuleOf<"lamps_once", Nothing> = {
 
 const flatLampComplete: RuleOf<"lamp_complete", { missing: string }> = {
   code: "lamp_complete",
-  fields: flatLampNames,
   violations: (scene) => {
     const given = flatLampNames.find((name) => scene[name] !== undefined);
     if (given === undefined) return [];
@@ -55,7 +51,6 @@ const flatLampComplete: RuleOf<"lamp_complete", { missing: string }> = {
 
 const leadDistanceWithStops: RuleOf<"lead_distance_with_stops", Nothing> = {
   code: "lead_distance_with_stops",
-  fields: ["wanted_lead_distance_m", "wanted_lead_stops"],
   violations: ({ wanted_lead_distance_m, wanted_lead_stops }) =>
     wanted_lead_distance_m === undefined || wanted_lead_stops !== undefined
       ? []

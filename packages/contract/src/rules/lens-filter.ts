@@ -5,7 +5,6 @@ import { broken, type Nothing, type RuleOf } from "./rule.js";
 
 const oneLensFilter: RuleOf<"one_lens_filter", Nothing> = {
   code: "one_lens_filter",
-  fields: ["filter_kind", "filter_density", "filter_stops", "filter_samples", "filter_transmittance"],
   violations: ({ filter_kind, filter_density, filter_stops, filter_samples, filter_transmittance }) => {
     const nominal = (filter_kind ?? filter_density ?? filter_stops) !== undefined;
     if (filter_samples !== undefined && (nominal || filter_transmittance !== undefined))
@@ -16,7 +15,6 @@ const oneLensFilter: RuleOf<"one_lens_filter", Nothing> = {
 
 const oneFilterStrength: RuleOf<"one_filter_strength", Nothing> = {
   code: "one_filter_strength",
-  fields: ["filter_density", "filter_stops", "kit"],
   violations: ({ filter_density, filter_stops, kit = [] }) => [
     ...(filter_density === undefined || filter_stops === undefined ? [] : [broken("/filter_stops", {})]),
     ...kit.flatMap((item, index) =>
@@ -29,7 +27,6 @@ const oneFilterStrength: RuleOf<"one_filter_strength", Nothing> = {
 
 const lensFilterPair: RuleOf<"lens_filter_pair", HalfFilter> = {
   code: "lens_filter_pair",
-  fields: ["filter_kind", "filter_density", "filter_stops"],
   violations: ({ filter_kind, filter_density, filter_stops }) =>
     filterPair("/", filter_kind, filter_density, filter_stops),
 };

@@ -4,7 +4,6 @@ import { broken, type ParametersOf, type RuleOf } from "./rule.js";
 
 const lensFieldGiven: RuleOf<"lens_field_given", { case: "not_given" | "half" }, MountingScene> = {
   code: "lens_field_given",
-  fields: ["field_of_view_deg", "focal_length_mm", "sensor_diagonal_mm"],
   violations: ({ field_of_view_deg, focal_length_mm, sensor_diagonal_mm }) => {
     if (field_of_view_deg !== undefined) return [];
     if (focal_length_mm !== undefined && sensor_diagonal_mm !== undefined) return [];
@@ -15,7 +14,6 @@ const lensFieldGiven: RuleOf<"lens_field_given", { case: "not_given" | "half" },
 
 const domeRadiusWithDome: RuleOf<"dome_radius_with_dome", { port_kind: string }, MountingScene> = {
   code: "dome_radius_with_dome",
-  fields: ["port_kind", "dome_radius_mm"],
   violations: ({ port_kind, dome_radius_mm }) => {
     if (dome_radius_mm === undefined || port_kind === "dome") return [];
     return [broken("/dome_radius_mm", { port_kind })];
@@ -24,7 +22,6 @@ const domeRadiusWithDome: RuleOf<"dome_radius_with_dome", { port_kind: string },
 
 const rearOpeningWhole: RuleOf<"rear_opening_whole", { missing: string }, MountingScene> = {
   code: "rear_opening_whole",
-  fields: ["rear_opening_width_mm", "rear_opening_height_mm"],
   violations: ({ rear_opening_width_mm: width, rear_opening_height_mm: height }) => {
     if ((width === undefined) === (height === undefined)) return [];
     const [there, missing] = width === undefined ? ["height", "width"] : ["width", "height"];
@@ -35,14 +32,12 @@ const rearOpeningWhole: RuleOf<"rear_opening_whole", { missing: string }, Mounti
 
 const ringIdsUnique: RuleOf<"ring_ids_unique", RepeatedId, MountingScene> = {
   code: "ring_ids_unique",
-  fields: ["rings"],
   violations: ({ rings = [] }) => repeatedIds(rings, "/rings"),
 };
 
 /** A thread inside the rim cannot be as wide as the rim. */
 const portOuterBeyondThread: RuleOf<"port_outer_beyond_thread", { thread_mm: number }, MountingScene> = {
   code: "port_outer_beyond_thread",
-  fields: ["port_outer_diameter_mm", "port_thread_mm"],
   violations: ({ port_outer_diameter_mm: outer, port_thread_mm: thread_mm }) =>
     outer === undefined || thread_mm === undefined || outer > thread_mm
       ? []

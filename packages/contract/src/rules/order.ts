@@ -42,7 +42,6 @@ function ordered<Of extends Bounds>(
   const { min, max } = limits[bounds];
   return {
     code: `${bounds}_limits_in_order`,
-    fields: [min, max, "camera_class"],
     violations: (scene) => {
       const low = limit(scene, min);
       const high = limit(scene, max);
@@ -59,7 +58,6 @@ function within<Field extends "iso" | "f_number">(
   const { min, max } = limits[field];
   return {
     code: `${field}_within_limits`,
-    fields: [field, min, max, "camera_class"],
     violations: (scene) => {
       const value = scene[field];
       if (value === undefined) return [];

@@ -1,5 +1,4 @@
 import { impliedDaylightBasis } from "../scene/implied-daylight-basis.js";
-import { placeTimeNames } from "../scene/place-time-names.js";
 import { broken, type RuleOf } from "./rule.js";
 
 /** What goes with which. */
@@ -12,7 +11,6 @@ const parts = ["daylight_open_share", "ice_thickness_m", "snow_thickness_m"] as 
 
 const overheadParts: RuleOf<"overhead_parts", { field: string; goes_with: readonly string[] }> = {
   code: "overhead_parts",
-  fields: ["overhead", ...parts],
   violations: (scene) =>
     parts.flatMap((field) => {
       const goes_with: readonly string[] = PARTS[field];
@@ -23,7 +21,6 @@ const overheadParts: RuleOf<"overhead_parts", { field: string; goes_with: readon
 
 const caveIsDark: RuleOf<"cave_is_dark", { daylight_basis: string }> = {
   code: "cave_is_dark",
-  fields: ["overhead", "daylight_basis", ...placeTimeNames],
   violations: (scene) => {
     const daylight_basis = impliedDaylightBasis(scene);
     return scene.overhead !== "cave" || daylight_basis === "none"

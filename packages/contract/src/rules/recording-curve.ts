@@ -2,7 +2,6 @@ import { broken, type Nothing, type RuleOf } from "./rule.js";
 
 const oneCurve: RuleOf<"one_recording_curve", Nothing> = {
   code: "one_recording_curve",
-  fields: ["recording_curve", "recording_curve_points"],
   violations: ({ recording_curve, recording_curve_points }) =>
     recording_curve === undefined || recording_curve_points === undefined
       ? []
@@ -14,7 +13,6 @@ const rising: RuleOf<
   { field: "light_share" | "code_share"; value: number; before: number }
 > = {
   code: "recording_curve_points_rising",
-  fields: ["recording_curve_points"],
   violations: ({ recording_curve_points: points = [] }) =>
     points.flatMap((point, index) => {
       const last = points[index - 1];
@@ -33,7 +31,6 @@ const rising: RuleOf<
 
 const whole: RuleOf<"recording_curve_points_whole", { wanted: number; light_share: number }> = {
   code: "recording_curve_points_whole",
-  fields: ["recording_curve_points"],
   violations: ({ recording_curve_points: points = [] }) => {
     const end = (index: number, wanted: number) => {
       const light_share = points[index]?.light_share;

@@ -12,7 +12,6 @@ export function rising<Field extends "kd_samples" | "filter_transmittance" | "bo
 ): RuleOf<`${Field}_rising`, NotRising> {
   return {
     code: `${field}_rising`,
-    fields: [field],
     violations: (scene) => notRising(scene[field] ?? [], `/${field}`),
   };
 }

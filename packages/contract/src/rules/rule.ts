@@ -11,8 +11,6 @@ export interface Violation<Parameters = unknown> {
 export interface RuleOf<Code extends string, Parameters, S = Scene> {
   /** Stable code, which errors carry. */
   code: Code;
-  /** Fields that it concerns; it is not asked where one of them is not well formed. */
-  fields: readonly (keyof S & string)[];
   violations: (scene: S) => Violation<Parameters>[];
 }
 

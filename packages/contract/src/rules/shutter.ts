@@ -1,11 +1,8 @@
 import { shortestShutter_s, shutterOfFrame_s } from "../scene/shutter.js";
 import { broken, type Nothing, type RuleOf } from "./rule.js";
 
-const fields = ["shutter_s", "frame_rate_fps", "shutter_angle_deg"] as const;
-
 const oneShutter: RuleOf<"one_shutter", Nothing> = {
   code: "one_shutter",
-  fields,
   violations: ({ shutter_s, shutter_angle_deg }) => {
     if (shutter_s === undefined || shutter_angle_deg === undefined) return [];
     return [broken("/shutter_s", {})];
@@ -14,7 +11,6 @@ const oneShutter: RuleOf<"one_shutter", Nothing> = {
 
 const shutterWithinFrame: RuleOf<"shutter_within_frame", { frame_rate_fps: number; frame_s: number }> = {
   code: "shutter_within_frame",
-  fields,
   violations: ({ shutter_s, frame_rate_fps }) => {
     if (shutter_s === undefined || frame_rate_fps === undefined) return [];
     const frame_s = shutterOfFrame_s(frame_rate_fps, 360);
@@ -25,7 +21,6 @@ const shutterWithinFrame: RuleOf<"shutter_within_frame", { frame_rate_fps: numbe
 
 const shutterNotTooShort: RuleOf<"shutter_not_too_short", { shutter_s: number; shortest_s: number }> = {
   code: "shutter_not_too_short",
-  fields,
   violations: ({ shutter_s: given, frame_rate_fps, shutter_angle_deg }) => {
     if (given !== undefined) return [];
     const shutter_s = shutterOfFrame_s(frame_rate_fps, shutter_angle_deg);

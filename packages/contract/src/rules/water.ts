@@ -8,7 +8,6 @@ const oneWaterBasis: RuleOf<
   { /** In how many ways the water is described. */ given: number }
 > = {
   code: "one_water_basis",
-  fields: waterBases.map(({ field }) => field),
   violations: (scene) => {
     const given = waterBases.filter(({ field }) => scene[field] !== undefined);
     if (given.length === 1) return [];
@@ -27,7 +26,6 @@ type Broken = Violation<Companions>;
 
 const waterCompanions: RuleOf<"water_companions", Companions> = {
   code: "water_companions",
-  fields: [...waterBases.map(({ field }) => field), ...companions],
   violations: (scene) => {
     const given = waterBases.filter(({ field }) => scene[field] !== undefined);
     const missing = given.flatMap(({ field, needs }) =>

@@ -6,7 +6,6 @@ const kelvinWithMode: RuleOf<
   { case: "missing" } | { case: "not_asked"; white_balance_mode: string }
 > = {
   code: "kelvin_with_mode",
-  fields: ["white_balance_mode", "white_balance_kelvin_K"],
   violations: ({ white_balance_mode: mode = "card", white_balance_kelvin_K: cct_K }) => {
     if (mode === "kelvin")
       return cct_K === undefined ? [broken("/white_balance_mode", { case: "missing" })] : [];
@@ -25,7 +24,6 @@ const kelvinWithinLimits: RuleOf<
   }
 > = {
   code: "kelvin_within_limits",
-  fields: ["white_balance_kelvin_K", "white_balance_min_cct_K", "white_balance_max_cct_K", "camera_class"],
   violations: (scene) => {
     const { white_balance_kelvin_K } = scene;
     const min_K = scene.white_balance_min_cct_K ?? cameraDefault(scene, "white_balance_min_cct_K");
@@ -42,7 +40,6 @@ type Fixed = "iso" | "f_number" | "shutter_s";
 /** A camera that exposes by itself with everything fixed has nothing left to set. */
 const autoExposureFree: RuleOf<"auto_exposure_free", { fixed: Fixed[] }> = {
   code: "auto_exposure_free",
-  fields: ["exposure_mode", "iso", "f_number", "shutter_s"],
   violations: (scene) => {
     const fixed = (["iso", "f_number", "shutter_s"] as const).filter((field) => scene[field] !== undefined);
     return scene.exposure_mode === "auto" && fixed.length === 3
@@ -54,7 +51,6 @@ const autoExposureFree: RuleOf<"auto_exposure_free", { fixed: Fixed[] }> = {
 /** A camera that balances by itself has one balance on no two cards. */
 const lockedWithMode: RuleOf<"card_balance_not_auto", Nothing> = {
   code: "card_balance_not_auto",
-  fields: ["white_balance_mode", "locked_balance"],
   violations: ({ white_balance_mode, locked_balance }) =>
     white_balance_mode === "auto" && locked_balance === true ? [broken("/white_balance_mode", {})] : [],
 };

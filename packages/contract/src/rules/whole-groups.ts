@@ -16,7 +16,6 @@ export function wholeGroups<Group extends "card_exposure" | "card_gains">(
 ): RuleOf<`${Group}_whole`, NotWhole> {
   return {
     code: `${code}_whole`,
-    fields: ["card_samples"],
     violations: ({ card_samples = [] }) =>
       card_samples.flatMap((sample, index) => {
         const given = names.find((name) => sample[name] !== undefined);

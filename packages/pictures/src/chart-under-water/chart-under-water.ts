@@ -102,9 +102,9 @@ function drawChartUnderWater(figures: ChartUnderWater, asked: LookAsked, words: 
   const look = lookOf(asked);
   const { size, headline, small, margin, width, colours } = look;
   const inner = { x: margin, width: width - 2 * margin };
-  const title = texts.headline(figures);
+  const title = texts.headline(figures, look.units);
   const note = (text: string) => paragraph({ text, size: small, fill: colours.quiet, ...inner });
-  return page(look, { title, description: `${texts.description(figures)} ${words.caution}` }, [
+  return page(look, { title, description: `${texts.description(figures, look.units)} ${words.caution}` }, [
     paragraph({ text: title, size: headline, weight: "semibold", fill: colours.text, ...inner }),
     gap(0.8 * size),
     truth(look, figures, [texts.truth, texts.reading]),

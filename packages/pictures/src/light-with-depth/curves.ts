@@ -1,5 +1,5 @@
 import { type Estimate, LIGHTS, type Light, type LightOverDepth } from "@sunfathom/planner";
-import type { LightWithDepthTexts } from "@sunfathom/words";
+import { type LightWithDepthTexts, metresPerFoot } from "@sunfathom/words";
 import { scaleLinear } from "d3-scale";
 import { area, curveMonotoneY, line } from "d3-shape";
 import type { Look } from "../look.js";
@@ -97,12 +97,16 @@ export function curves(look: Look, figures: LightOverDepth, texts: LightWithDept
 type Scale = (value: number) => number;
 
 function grid(
-  { x, y, end_m }: { x: Scale; y: Scale & { ticks: (count: number) => number[] }; end_m: number },
+  { x, y, end_m }: { x: Scale; y: Scale; end_m: number },
   texts: LightWithDepthTexts,
-  { colours, small, size }: Look,
+  { colours, small, size, units }: Look,
 ): Element[] {
   const percents = [0, 25, 50, 75, 100];
-  const depths = y.ticks(Math.min(8, Math.max(4, Math.floor((y(end_m) - y(0)) / (3 * size)))));
+  const count = Math.min(8, Math.max(4, Math.floor((y(end_m) - y(0)) / (3 * size))));
+  const unit_m = units === "imperial" ? metresPerFoot : 1;
+  const depths = scaleLinear([0, end_m / unit_m], [0, 1])
+    .ticks(count)
+    .map((depth) => depth * unit_m);
   return [
     el(
       "g",
@@ -124,7 +128,7 @@ function grid(
         el(
           "text",
           { x: x(0) - 0.8 * small, y: y(depth) + 0.35 * small, "text-anchor": "end" },
-          texts.at_depth({ depth_m: depth }),
+          texts.at_depth({ depth_m: depth }, units),
         ),
       ),
     ),

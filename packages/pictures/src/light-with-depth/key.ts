@@ -20,7 +20,7 @@ export function keyOfCurves(look: Look, figures: LightOverDepth, texts: LightWit
   const column = Math.min(inner / columns, widest + 2 * size);
   const row = 1.5 * size;
   const head = paragraph({
-    text: texts.left_at({ depth_m: figures.max_depth_m }),
+    text: texts.left_at({ depth_m: figures.max_depth_m }, look.units),
     size,
     weight: "semibold",
     fill: colours.text,
@@ -70,11 +70,13 @@ function row(look: Look, text: string, sign: (x: number, y: number) => readonly 
 
 /** What the marks mean. */
 export function keyOfMarks(look: Look, figures: LightOverDepth, texts: LightWithDepthTexts): Block[] {
-  const { colours, size, stroke } = look;
+  const { colours, size, stroke, units } = look;
   return [
-    row(look, texts.tenth(figures.red_to_tenth_depth_m), (x, y) => letterAt("A", { x, y }, look)),
-    row(look, texts.hundredth(figures.red_to_hundredth_depth_m), (x, y) => letterAt("B", { x, y }, look)),
-    row(look, texts.dive(figures), (x, y) => [
+    row(look, texts.tenth(figures.red_to_tenth_depth_m, units), (x, y) => letterAt("A", { x, y }, look)),
+    row(look, texts.hundredth(figures.red_to_hundredth_depth_m, units), (x, y) =>
+      letterAt("B", { x, y }, look),
+    ),
+    row(look, texts.dive(figures, units), (x, y) => [
       el("rect", {
         x: x - size,
         y: y - 0.5 * size,

@@ -12,10 +12,10 @@ export function drawLightWithDepth(figures: LightOverDepth, asked: LookAsked, wo
   const look = lookOf(asked);
   const { size, headline, small, margin, width, colours } = look;
   const inner = { x: margin, width: width - 2 * margin };
-  const title = texts.headline({ red_to_tenth_depth_m: figures.red_to_tenth_depth_m.likely });
+  const title = texts.headline({ red_to_tenth_depth_m: figures.red_to_tenth_depth_m.likely }, look.units);
   const note = (text: string) => paragraph({ text, size: small, fill: colours.quiet, ...inner });
   const description = [
-    texts.description({ ...figures, end_m: figures.depths_m.at(-1) ?? 0 }),
+    texts.description({ ...figures, end_m: figures.depths_m.at(-1) ?? 0 }, look.units),
     ...(figures.has_daylight ? [] : [texts.no_daylight]),
     words.caution,
   ].join(" ");

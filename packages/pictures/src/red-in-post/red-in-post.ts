@@ -83,7 +83,7 @@ function drawRedInPost(figures: RedInPost, asked: LookAsked, words: PictureTexts
   const look = lookOf(asked);
   const { size, headline, small, margin, width, colours } = look;
   const inner = { x: margin, width: width - 2 * margin };
-  const title = texts.headline(figures);
+  const title = texts.headline(figures, look.units);
   const between = Math.max(12, width / 40);
   const half = (width - 2 * margin - between) / 2;
   const left = { x: margin, width: half };
@@ -92,7 +92,7 @@ function drawRedInPost(figures: RedInPost, asked: LookAsked, words: PictureTexts
   const head = (text: string, place = inner) =>
     paragraph({ text, size, weight: "semibold", fill: colours.text, ...place });
   const [bare, darker, brighter, filtered] = figures.ways;
-  return page(look, { title, description: `${texts.description(figures)} ${words.caution}` }, [
+  return page(look, { title, description: `${texts.description(figures, look.units)} ${words.caution}` }, [
     paragraph({ text: title, size: headline, weight: "semibold", fill: colours.text, ...inner }),
     gap(0.4 * size),
     paragraph({ text: texts.why[figures.verdict], size, fill: colours.text, ...inner }),

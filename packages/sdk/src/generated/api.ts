@@ -94,6 +94,7 @@ const sceneQuery = [
   "wanted_lead_distance_m",
   "expect_model_version",
   "language",
+  "units",
 ];
 
 const query2 = [
@@ -126,6 +127,7 @@ const query2 = [
   "sheet_refractive_index",
   "expect_model_version",
   "language",
+  "units",
 ];
 
 /**

@@ -2327,6 +2327,10 @@ export type MountingSceneFields = {
      * Language of the texts, in the answer and in problems. Left out, it is the one that `Accept-Language` likes best, and English where it likes none.
      */
     language?: Language | undefined;
+    /**
+     * Units of depths, distances and visibility in the texts of answers and pictures. Fields keep the units in their names, and so does a problem, which is about fields; threads, rings and sheets are in mm always. Default `metric`.
+     */
+    units?: TextUnits | undefined;
 };
 
 /**
@@ -4258,6 +4262,10 @@ export type SceneFields = {
      * Language of the texts, in the answer and in problems. Left out, it is the one that `Accept-Language` likes best, and English where it likes none.
      */
     language?: Language | undefined;
+    /**
+     * Units of depths, distances and visibility in the texts of answers and pictures. Fields keep the units in their names, and so does a problem, which is about fields; threads, rings and sheets are in mm always. Default `metric`.
+     */
+    units?: TextUnits | undefined;
 };
 
 /**
@@ -4368,6 +4376,11 @@ export type TakeItem = {
         [key: string]: unknown;
     };
 };
+
+/**
+ * Units of lengths in texts: `metric`, or `imperial` with feet and inches.
+ */
+export type TextUnits = 'metric' | 'imperial';
 
 /**
  * The token has expired. Papers are marked until their `expires`. Ask for a new one.

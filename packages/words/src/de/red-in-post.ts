@@ -30,12 +30,12 @@ const signal: (p: { red_signal_to_noise: number }) => string = ({ red_signal_to_
       : `Rot ${times(red_signal_to_noise)} so stark wie sein Rauschen`;
 
 export const redInPost: RedInPostTexts = {
-  headline: ({ verdict, cleaner_by, depth_m }) =>
+  headline: ({ verdict, cleaner_by, depth_m }, u) =>
     ({
-      gone: `In ${depth(depth_m)} gibt es kein Rot mehr, das sich nachträglich zurückholen lässt`,
-      clean_without: `In ${depth(depth_m)} lässt sich Rot nachträglich zurückholen`,
-      cleaner_through_filter: `In ${depth(depth_m)} rauscht nachträgliches Rot ${times(cleaner_by)} so stark`,
-      alike: `In ${depth(depth_m)} macht ein Filter das Rot nicht sauberer`,
+      gone: `In ${depth(depth_m, u)} gibt es kein Rot mehr, das sich nachträglich zurückholen lässt`,
+      clean_without: `In ${depth(depth_m, u)} lässt sich Rot nachträglich zurückholen`,
+      cleaner_through_filter: `In ${depth(depth_m, u)} rauscht nachträgliches Rot ${times(cleaner_by)} so stark`,
+      alike: `In ${depth(depth_m, u)} macht ein Filter das Rot nicht sauberer`,
     })[verdict],
   why: {
     gone: "Das Wasser hat das Rot genommen, bevor die Kamera es aufzeichnen konnte. Anheben verstärkt nur Rauschen, mit Filter wie ohne.",
@@ -60,9 +60,9 @@ export const redInPost: RedInPostTexts = {
     `${capital(exposed(way))}${way.is_clipped ? "" : `; ${signal(way)}, in ${shown(way.red_steps)} Helligkeitsstufen`}`,
   squares: ({ bits }) =>
     `Jedes Kästchen ist ein Pixel, wie du es ansiehst, vergrößert. Das Rauschen ist zufällig gezeichnet, so stark wie berechnet; die Stufen sind die einer Aufnahme mit ${bits} Bit.`,
-  description: ({ depth_m, filter, ways }) =>
+  description: ({ depth_m, filter, ways }, u) =>
     [
-      `Ein rotes Feld und eine Weißkarte in ${depth(depth_m)}, auf vier Arten aufgenommen und angehoben, bis Rot und Weiß stimmen.`,
+      `Ein rotes Feld und eine Weißkarte in ${depth(depth_m, u)}, auf vier Arten aufgenommen und angehoben, bis Rot und Weiß stimmen.`,
       ...ways.map((way) => {
         const name = way.filtered ? capital(filterName(filter, "wer")) : without;
         return `${name}, ${setFor(way.settings_for)}: ${exposed(way)}; ${way.is_clipped ? clipped : signal(way)}.`;

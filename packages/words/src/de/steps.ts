@@ -104,7 +104,7 @@ export const steps: Texts<StepCodes, StepText> = {
   }),
   balance_again: (p, u) => ({
     text: `Mach in ${depths(p.depths_m, u)} einen neuen Weißabgleich auf die Karte.`,
-    why: `Bis dahin ist ${aCast(p.tolerance)} entstanden${p.asked ? ", mehr, als du zulässt: Zwischen zwei Abgleichen brauchst du 2 m und eine Minute" : ""}.`,
+    why: `Bis dahin ist ${aCast(p.tolerance)} entstanden${p.asked ? `, mehr, als du zulässt: Zwischen zwei Abgleichen brauchst du ${depth(2, u)} und eine Minute` : ""}.`,
   }),
   filter_in: (p) => ({
     text: `${capital(MOUNTS[p.mount].on)}, stell ${setting(p)} ein und mach einen neuen Weißabgleich.`,

@@ -1,7 +1,6 @@
 import type { BalanceSteps } from "@sunfathom/planner";
 import type { Texts } from "../problems/texts.js";
-import { kelvin, metres, shown } from "./format.js";
-import { depths } from "./list.js";
+import { depth, depths, distance, kelvin } from "./format.js";
 
 /** How to set a white balance, in words for a briefing. */
 export const balanceProcedure: Texts<BalanceSteps, string> = {
@@ -17,16 +16,16 @@ export const balanceProcedure: Texts<BalanceSteps, string> = {
   filter_first: () => "If you use a filter, mount it first: the camera has to see the card through it.",
   card_upright: () =>
     "Hold a grey or white card upright in front of the subject, out of your own shadow, facing the way the subject does.",
-  going_down: (p) => `Going down, white-balance at ${depths(p.depths_m)}.`,
-  coming_up: (p) => `Coming up, white-balance at ${depths(p.depths_m)}.`,
-  out_of_reach: (p) =>
-    `From ${metres(p.depth_m)} m down the camera cannot make the card quite neutral: take the nearest it offers and leave the rest to the grade.`,
+  going_down: (p, u) => `Going down, white-balance at ${depths(p.depths_m, u)}.`,
+  coming_up: (p, u) => `Coming up, white-balance at ${depths(p.depths_m, u)}.`,
+  out_of_reach: (p, u) =>
+    `From ${depth(p.depth_m, u)} down the camera cannot make the card quite neutral: take the nearest it offers and leave the rest to the grade.`,
   leave_to_camera: () => "Leave the white balance on automatic, and look at a picture before you go on.",
   set_kelvin: (p) => `Set the white balance to ${kelvin(p.cct_K)} K, and leave it there.`,
-  card_would_do_better: (p) =>
-    `From ${metres(p.depth_m)} m down a white balance on a card would be clearly better, if your camera can set one.`,
-  balance_near: (p) =>
-    `The subject cannot be reached: set the white balance on the card, or on what stands in for it, at the subject's depth and ${shown(p.distance_m, 1)} m from the camera, turned as the subject is. Do not go after the subject for it.`,
+  card_would_do_better: (p, u) =>
+    `From ${depth(p.depth_m, u)} down a white balance on a card would be clearly better, if your camera can set one.`,
+  balance_near: (p, u) =>
+    `The subject cannot be reached: set the white balance on the card, or on what stands in for it, at the subject's depth and ${distance(p.distance_m, u)} from the camera, turned as the subject is. Do not go after the subject for it.`,
   light_changes: () =>
     "White-balance again when the light changes: under a cloud, along a shaded wall, in different water.",
 };

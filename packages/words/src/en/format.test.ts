@@ -1,14 +1,21 @@
 // Guards how numbers are said: their rounding, their words and where these change.
 import { expect, it } from "vitest";
+import { en } from "../cldr/en.js";
+import { formatsOf } from "../numbers/formats.js";
+import { lengthsOf } from "../numbers/lengths.js";
 import {
   atDepths,
   castOf,
   densityOf,
+  depth,
+  depthNumber,
+  depths,
+  distance,
   errorFall,
   howOften,
   kelvin,
   lumens,
-  metres,
+  near,
   neutral,
   redder,
   shown,
@@ -26,7 +33,49 @@ it("depths are one or a range", () => {
 });
 
 it("a depth is told to 1 m, to 0.5 m where shallower than 5 m", () => {
-  expect([0.3, 1.2, 4.74, 4.8, 5.4, 18.5].map(metres)).toEqual(["0.5", "1", "4.5", "5", "5", "19"]);
+  expect([0.3, 1.2, 4.74, 4.8, 5.4, 18.5].map((depth_m) => depthNumber(depth_m))).toEqual([
+    "0.5",
+    "1",
+    "4.5",
+    "5",
+    "5",
+    "19",
+  ]);
+});
+
+it("depths are said as a diver can hit them, each and their unit once", () => {
+  expect(depths([3.4, 7.68, 9.14, 9.4])).toBe("3.5, 8 and 9 m");
+  expect(depths([5])).toBe("5 m");
+});
+
+// 1 ft is 0.3048 m and 1 in 25.4 mm, exactly (NIST Special Publication 811, 2008, appendix B.8).
+it("lengths are told in feet and inches where they are asked for, as a diver reads them off", () => {
+  expect([0.3, 3, 18, 30.48].map((depth_m) => depth(depth_m, "imperial"))).toEqual([
+    "1 ft",
+    "10 ft",
+    "59 ft",
+    "100 ft",
+  ]);
+  expect(atDepths(5, 18.25, "imperial")).toBe("From 16 to 60 ft");
+  expect(depths([5, 5.1, 7.62], "imperial")).toBe("16, 17 and 25 ft");
+  expect([0.508, 0.9, 1.2, 1.22, 25].map((distance_m) => distance(distance_m, "imperial"))).toEqual([
+    "20 in",
+    "35 in",
+    "4 ft",
+    "4 ft",
+    "82 ft",
+  ]);
+  expect([63.5, 254].map((distance_mm) => near(distance_mm, "imperial"))).toEqual(["2.5 in", "10 in"]);
+});
+
+it("lengths are what the rules of all languages make of them", () => {
+  const rules = lengthsOf(formatsOf(en));
+  for (const units of ["metric", "imperial"] as const)
+    for (let length_m = 0.02; length_m < 130; length_m *= 1.01) {
+      expect(depth(length_m, units)).toBe(rules.depth(length_m, units));
+      expect(distance(length_m, units)).toBe(rules.distance(length_m, units));
+      expect(near(10 * length_m, units)).toBe(rules.near(10 * length_m, units));
+    }
 });
 
 it("stops are told in thirds, and never as none", () => {

@@ -1,4 +1,6 @@
+import type { TextUnits } from "../problems/texts.js";
 import { capital } from "./capital.js";
+import { spoken } from "./list.js";
 
 /** A number in a sentence, with a fixed count of decimals; -0 never shows. */
 export function shown(value: number, decimals = 0): string {
@@ -6,16 +8,47 @@ export function shown(value: number, decimals = 0): string {
   return Number(text) === 0 ? (0).toFixed(decimals) : text;
 }
 
-/** A depth as a diver reads it off: to 1 m, to 0.5 m where shallower than 5 m. */
-export const metres = (depth_m: number): string =>
-  String(depth_m < 5 ? Math.round(depth_m * 2) / 2 : Math.round(depth_m));
+// Lengths by the rules of numbers/lengths.ts, which a test holds them to: written out, since a page that computes offline in English
+// would load that file beside its own for the sake of other languages.
+const foot_m = 0.3048;
+const halves = (value: number): string => String(Math.round(value * 2) / 2);
+const withUnit = (text: string, units?: TextUnits): string => `${text} ${units === "imperial" ? "ft" : "m"}`;
+
+/** The number alone of a depth: to 1 m, to 0.5 m where shallower than 5 m; to whole feet. */
+export const depthNumber = (depth_m: number, units?: TextUnits): string =>
+  units === "imperial" ? shown(depth_m / foot_m) : depth_m < 5 ? halves(depth_m) : shown(depth_m);
+
+export const depth = (depth_m: number, units?: TextUnits): string =>
+  withUnit(depthNumber(depth_m, units), units);
+
+/** A distance to 0.1 m; to inches below a yard, to half feet below ten, and to whole feet above. */
+export function distance(distance_m: number, units?: TextUnits): string {
+  if (units !== "imperial") return withUnit(shown(distance_m, 1));
+  const feet = distance_m / foot_m;
+  return feet < 3 ? `${shown(feet * 12)} in` : withUnit(feet < 10 ? halves(feet) : shown(feet), units);
+}
+
+/** A distance to whole centimetres, or to half inches. */
+export const near = (distance_mm: number, units?: TextUnits): string =>
+  units === "imperial" ? `${halves(distance_mm / 25.4)} in` : `${shown(distance_mm / 10)} cm`;
+
+/** "5 to 18 m" */
+export const span = (min_m: number, max_m: number, units?: TextUnits): string =>
+  `${depthNumber(min_m, units)} to ${depth(max_m, units)}`;
 
 /** A depth or a range of depths, in the middle of a sentence. */
-export const metresBetween = (min_m: number, max_m: number): string =>
-  metres(min_m) === metres(max_m) ? `at ${metres(min_m)} m` : `from ${metres(min_m)} to ${metres(max_m)} m`;
+export const between = (min_m: number, max_m: number, units?: TextUnits): string =>
+  depthNumber(min_m, units) === depthNumber(max_m, units)
+    ? `at ${depth(min_m, units)}`
+    : `from ${span(min_m, max_m, units)}`;
 
 /** The same, to begin a sentence. */
-export const atDepths = (min_m: number, max_m: number): string => capital(metresBetween(min_m, max_m));
+export const atDepths = (min_m: number, max_m: number, units?: TextUnits): string =>
+  capital(between(min_m, max_m, units));
+
+/** Depths that a diver can hit, as a spoken list: "7, 9 and 12 m". */
+export const depths = (all: readonly number[], units?: TextUnits): string =>
+  withUnit(spoken([...new Set(all.map((depth_m) => depthNumber(depth_m, units)))]), units);
 
 /** A count as a word: once, twice, 3 times. */
 export const howOften = (count: number): string =>

@@ -1,41 +1,40 @@
 import type { Estimate } from "@sunfathom/planner";
 import type { ChartUnderWaterTexts, LightWithDepthTexts, PictureTexts } from "../picture-texts.js";
+import type { TextUnits } from "../problems/texts.js";
 import { capital } from "./capital.js";
 import { filterName } from "./filter-name.js";
-import { metres, shown, strength } from "./format.js";
+import { between, depth, depthNumber, shown, span, strength } from "./format.js";
 import { redInPost } from "./red-in-post.js";
 
 /** As precise as anyone can use. */
 const percentOf = (percent: number): string =>
   percent < 0.1 ? "under 0.1 %" : percent < 1 ? `${shown(percent, 1)} %` : `${shown(percent)} %`;
 
-const span = ({ low, high }: Estimate, show: (value: number) => string): string =>
-  show(low) === show(high) ? "" : ` (${show(low)} to ${show(high)} m)`;
-const at = (depth: Estimate): string => `${metres(depth.likely)} m${span(depth, metres)}`;
+const at = ({ low, likely, high }: Estimate, u?: TextUnits): string =>
+  depthNumber(low, u) === depthNumber(high, u)
+    ? depth(likely, u)
+    : `${depth(likely, u)} (${span(low, high, u)})`;
 
 const lightWithDepth: LightWithDepthTexts = {
-  headline: ({ red_to_tenth_depth_m }) =>
-    `At ${metres(red_to_tenth_depth_m)} m, a tenth of the red light is left`,
+  headline: ({ red_to_tenth_depth_m }, u) =>
+    `At ${depth(red_to_tenth_depth_m, u)}, a tenth of the red light is left`,
   left: "Light left, by depth",
-  at_depth: ({ depth_m }) => `${shown(depth_m)} m`,
+  at_depth: ({ depth_m }, u) => depth(depth_m, u),
   at_percent: ({ percent }) => `${shown(percent)} %`,
   no_daylight: "There is no daylight on this dive: this is how the water takes light from above.",
   names: { red: "red", green: "green", blue: "blue", eye: "the eye" },
-  left_at: ({ depth_m }) => `Left at ${metres(depth_m)} m`,
+  left_at: ({ depth_m }, u) => `Left at ${depth(depth_m, u)}`,
   percent: ({ percent }) => percentOf(percent),
-  tenth: (depth) => `Red down to a tenth: ${at(depth)}`,
-  hundredth: (depth) => `Red down to a hundredth: ${at(depth)}`,
-  dive: ({ min_depth_m, max_depth_m }) =>
-    metres(min_depth_m) === metres(max_depth_m)
-      ? `You film at ${metres(max_depth_m)} m`
-      : `You film from ${metres(min_depth_m)} to ${metres(max_depth_m)} m`,
+  tenth: (estimate, u) => `Red down to a tenth: ${at(estimate, u)}`,
+  hundredth: (estimate, u) => `Red down to a hundredth: ${at(estimate, u)}`,
+  dive: ({ min_depth_m, max_depth_m }, u) => `You film ${between(min_depth_m, max_depth_m, u)}`,
   shaded: "Shaded: 8 times in 10 the curve runs there. 100 % is the light just below the surface.",
   bands: "Red is light of 600 to 700 nm, green of 500 to 600, blue of 400 to 500.",
-  description: ({ max_depth_m, left_at_max_percent: left, end_m, ...red }) =>
+  description: ({ max_depth_m, left_at_max_percent: left, end_m, ...red }, u) =>
     [
-      `Curves of the light that is left from the surface down to ${shown(end_m)} m, one each for red, green, blue and the eye.`,
-      `Red is down to a tenth at ${at(red.red_to_tenth_depth_m)}, and to a hundredth at ${at(red.red_to_hundredth_depth_m)}.`,
-      `At ${metres(max_depth_m)} m there is ${percentOf(left.red.likely)} of the red left, ${percentOf(left.green.likely)} of the green, ${percentOf(left.blue.likely)} of the blue, and ${percentOf(left.eye.likely)} of what the eye sees.`,
+      `Curves of the light that is left from the surface down to ${depth(end_m, u)}, one each for red, green, blue and the eye.`,
+      `Red is down to a tenth at ${at(red.red_to_tenth_depth_m, u)}, and to a hundredth at ${at(red.red_to_hundredth_depth_m, u)}.`,
+      `At ${depth(max_depth_m, u)} there is ${percentOf(left.red.likely)} of the red left, ${percentOf(left.green.likely)} of the green, ${percentOf(left.blue.likely)} of the blue, and ${percentOf(left.eye.likely)} of what the eye sees.`,
     ].join(" "),
 };
 
@@ -43,10 +42,10 @@ const offBy = (delta_e00: number): string => `${strength(delta_e00)} error, ${sh
 const finishes = { basic_edit: "Edited: sliders", matched: "Matched to a chart" };
 
 const chartUnderWater: ChartUnderWaterTexts = {
-  headline: ({ filter, is_advised, depth_m }) =>
+  headline: ({ filter, is_advised, depth_m }, u) =>
     is_advised
-      ? `What ${filterName(filter)} does at ${metres(depth_m)} m`
-      : `At ${metres(depth_m)} m, film without a filter`,
+      ? `What ${filterName(filter)} does at ${depth(depth_m, u)}`
+      : `At ${depth(depth_m, u)}, film without a filter`,
   truth: "The chart in daylight",
   reading:
     "24 colours by hue, greys in the middle. In the wheels below, each field shows what the camera makes of a colour, with the true colour along its inner edge: the less you see of that edge, the better.",
@@ -59,9 +58,9 @@ const chartUnderWater: ChartUnderWaterTexts = {
   off: ({ delta_e00 }) => offBy(delta_e00),
   screen:
     "Errors are mean CIEDE2000, noise included, which the fields do not show: about 1 is the least you can see. Colours that a screen cannot show are cut to what it can.",
-  description: ({ depth_m, filter, without, filtered, finish }) =>
+  description: ({ depth_m, filter, without, filtered, finish }, u) =>
     [
-      `A chart of 24 colours at ${metres(depth_m)} m as a camera makes it, without a filter and with ${filterName(filter)}.`,
+      `A chart of 24 colours at ${depth(depth_m, u)} as a camera makes it, without a filter and with ${filterName(filter)}.`,
       `Colour error without a filter: ${shown(without.daylight.delta_e00)} at the daylight setting, ${shown(without.balanced.delta_e00)} once the white balance is set, ${shown(without.finished.delta_e00)} ${finish === "matched" ? "matched to a chart" : "edited"}.`,
       `With it: ${shown(filtered.daylight.delta_e00)}, ${shown(filtered.balanced.delta_e00)} and ${shown(filtered.finished.delta_e00)}.`,
     ].join(" "),

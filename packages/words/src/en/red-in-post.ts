@@ -2,7 +2,7 @@ import type { RedInPostTexts } from "../picture-texts.js";
 import { capital } from "./capital.js";
 import { dialShutter, settings } from "./dial.js";
 import { filterName } from "./filter-name.js";
-import { metres, neutral, shown, stops } from "./format.js";
+import { depth, neutral, shown, stops } from "./format.js";
 
 /** How many times: a tenth matters below 3 alone. */
 const times = (count: number): string =>
@@ -29,12 +29,12 @@ const signal: (p: { red_signal_to_noise: number }) => string = ({ red_signal_to_
       : `red is ${times(red_signal_to_noise)} times its noise`;
 
 export const redInPost: RedInPostTexts = {
-  headline: ({ verdict, cleaner_by, depth_m }) =>
+  headline: ({ verdict, cleaner_by, depth_m }, u) =>
     ({
-      gone: `At ${metres(depth_m)} m, there is no red to bring back afterwards`,
-      clean_without: `At ${metres(depth_m)} m, red can be brought back afterwards`,
-      cleaner_through_filter: `At ${metres(depth_m)} m, red added afterwards has ${times(cleaner_by)} times the noise`,
-      alike: `At ${metres(depth_m)} m, a filter makes red no cleaner`,
+      gone: `At ${depth(depth_m, u)}, there is no red to bring back afterwards`,
+      clean_without: `At ${depth(depth_m, u)}, red can be brought back afterwards`,
+      cleaner_through_filter: `At ${depth(depth_m, u)}, red added afterwards has ${times(cleaner_by)} times the noise`,
+      alike: `At ${depth(depth_m, u)}, a filter makes red no cleaner`,
     })[verdict],
   why: {
     gone: "The water took the red before the camera could record it. Pushing lifts noise and nothing else, with a filter or without.",
@@ -58,9 +58,9 @@ export const redInPost: RedInPostTexts = {
     `${capital(exposed(way))}${way.is_clipped ? "" : `; ${signal(way)}, in ${shown(way.red_steps)} brightness steps`}`,
   squares: ({ bits }) =>
     `Each square is a pixel as you look at it, enlarged. Noise is drawn at random, as strong as computed; steps are those of a recording with ${bits} bits.`,
-  description: ({ depth_m, filter, ways }) =>
+  description: ({ depth_m, filter, ways }, u) =>
     [
-      `A red patch and a white card at ${metres(depth_m)} m, recorded four ways and pushed until red and white are right.`,
+      `A red patch and a white card at ${depth(depth_m, u)}, recorded four ways and pushed until red and white are right.`,
       ...ways.map((way) => {
         const name = way.filtered ? capital(filterName(filter)) : without;
         const set = `set for the picture ${way.settings_for === "filter" ? "with the" : "without a"} filter`;

@@ -1,12 +1,25 @@
 import type { Coded, Gear, Mount, NamedFilter, StepCodes } from "@sunfathom/planner";
 import type { StepText } from "../answer-texts.js";
-import type { Texts } from "../problems/texts.js";
+import type { Texts, TextUnits } from "../problems/texts.js";
 /** English texts of the steps of a plan: what to do, and why. */
 import { capital } from "./capital.js";
 import { dialShutter, setting, settings } from "./dial.js";
 import { filterName } from "./filter-name.js";
-import { castOf, errorFall, kelvin, metres, neutral, redder, shown, stops, strength } from "./format.js";
-import { depths, spoken } from "./list.js";
+import {
+  castOf,
+  depth,
+  depths,
+  distance,
+  errorFall,
+  kelvin,
+  neutral,
+  redder,
+  shown,
+  span,
+  stops,
+  strength,
+} from "./format.js";
+import { spoken } from "./list.js";
 import { waysOut } from "./ways-out.js";
 import { waysToPay } from "./ways-to-pay.js";
 
@@ -19,8 +32,8 @@ export const steps: Texts<StepCodes, StepText> = {
     text: `Leave ${filterName(p.filter)} on the lens.${p.better ? ` ${capital(filterName(p.better))} is better by too little to change for.` : ""}`,
     why: worth(p),
   }),
-  carry_filter: (p) => ({
-    text: `${takeOff(p)}Carry ${filterName(p.filter)} on ${MOUNTS[p.mount].name}, clean, for ${metres(p.from_m)} to ${metres(p.to_m)} m${p.from_start ? "; have it on the lens where you begin filming" : ""}.`,
+  carry_filter: (p, u) => ({
+    text: `${takeOff(p)}Carry ${filterName(p.filter)} on ${MOUNTS[p.mount].name}, clean, for ${span(p.from_m, p.to_m, u)}${p.from_start ? "; have it on the lens where you begin filming" : ""}.`,
     why: worth(p),
   }),
   no_filter: (p) => ({
@@ -39,21 +52,21 @@ export const steps: Texts<StepCodes, StepText> = {
     text: `Set the exposure time to ${dialShutter(p.exposure.shutter_s)}, exposure and white balance to manual, and record in ${shown(p.bits)} bits.`,
     why: "Automatic settings drift with depth and cannot be graded together.",
   }),
-  check_lamps: (p) => ({
+  check_lamps: (p, u) => ({
     text: CHECK_LIGHTS,
-    why: lightNeeded(p),
+    why: lightNeeded(p, u),
   }),
-  filter_lamps: (p) => ({
+  filter_lamps: (p, u) => ({
     text: `${takeOff(p)}Put ${filterName(p.filter)} on each video light.${checked(p)}`,
-    why: `It matches their light to daylight at depth and leaves ${castOf(p.left)}.${needed(p)}`,
+    why: `It matches their light to daylight at depth and leaves ${castOf(p.left)}.${needed(p, u)}`,
   }),
-  keep_lamp_filters: (p) => ({
+  keep_lamp_filters: (p, u) => ({
     text: `Leave ${filterName(p.filter)} on the video lights.${checked(p)}`,
-    why: `With it their light shows ${castOf(p.left)} against daylight.${needed(p)}`,
+    why: `With it their light shows ${castOf(p.left)} against daylight.${needed(p, u)}`,
   }),
-  bare_lamps: (p) => ({
+  bare_lamps: (p, u) => ({
     text: `Take ${filterName(p.filter)} off the video lights.${checked(p)}`,
-    why: `The lights lead here: there is no daylight to match, and the filter costs light.${needed(p)}`,
+    why: `The lights lead here: there is no daylight to match, and the filter costs light.${needed(p, u)}`,
   }),
   start_exposure: (p) => ({
     text: `Start with ${setting(p)}, and check the highlights.`,
@@ -86,9 +99,9 @@ export const steps: Texts<StepCodes, StepText> = {
     text: `Switch the video lights on, hold the card where the subject will be and set the white balance.${p.cct_K === undefined ? "" : ` Without a card, set the lights' own ${kelvin(p.cct_K)} K: second best.`}`,
     why: `Without a card, the water between light, subject and camera leaves ${castOf(p.cast)}.`,
   }),
-  balance_again: (p) => ({
-    text: `White-balance again on the card at ${depths(p.depths_m)}.`,
-    why: `By then ${castOf(p.tolerance)} has built up${p.asked ? ", more than you allow: you need 2 m and a minute between balances" : ""}.`,
+  balance_again: (p, u) => ({
+    text: `White-balance again on the card at ${depths(p.depths_m, u)}.`,
+    why: `By then ${castOf(p.tolerance)} has built up${p.asked ? `, more than you allow: you need ${depth(2, u)} and a minute between balances` : ""}.`,
   }),
   filter_in: (p) => ({
     text: `${capital(MOUNTS[p.mount].on)}, set ${setting(p)} and white-balance again.`,
@@ -114,20 +127,20 @@ export const steps: Texts<StepCodes, StepText> = {
     text: `Stop down on the way up, to ${setting(p)} here.`,
     why: `The subject is ${stops(p.stops)} brighter than where you set the camera last.`,
   }),
-  too_dark: (p) => ({
-    text: `Even with ${settings(p)}, this is ${stops(p.shortfall_stops)} too dark. ${p.ways.length > 0 ? p.ways.map((way) => wayText(waysToPay, way)).join(" Or: ") : "Nothing you can set makes up for it."}`,
+  too_dark: (p, u) => ({
+    text: `Even with ${settings(p)}, this is ${stops(p.shortfall_stops)} too dark. ${p.ways.length > 0 ? p.ways.map((way) => wayText(waysToPay, way, u)).join(" Or: ") : "Nothing you can set makes up for it."}`,
     why: "The camera is at its limit there.",
   }),
-  come_close: (p) => ({
+  come_close: (p, u) => ({
     text: "Come closer to the subject before you change anything else.",
-    why: `Through ${shown(p.distance_m, 1)} m of this water only ${shown(p.percent)} % of the contrast is left.`,
+    why: `Through ${distance(p.distance_m, u)} of this water only ${shown(p.percent)} % of the contrast is left.`,
   }),
-  lamps_off: (p) => ({
-    text: `Leave the video lights switched off, and on the rig.${p.fitted ? ` They have ${filterName(p.fitted)} on now.` : ""}${p.other ? ` If you want them on: ${wayText(waysOut, p.other.way)}` : ""}`,
+  lamps_off: (p, u) => ({
+    text: `Leave the video lights switched off, and on the rig.${p.fitted ? ` They have ${filterName(p.fitted)} on now.` : ""}${p.other ? ` If you want them on: ${wayText(waysOut, p.other.way, u)}` : ""}`,
     why: `Balanced to daylight, whatever they reach would show ${castOf(p.split)}, ${redder(p.red_excess)}. Without them the subject loses ${stops(p.cost)}.${p.other ? ` The other way leaves ${castOf(p.other.left)}.` : ""}`,
   }),
-  lamps_from: (p) => ({
-    text: `From ${metres(p.depth_m)} m down you can switch them on: set a new white balance on a card in their light.`,
+  lamps_from: (p, u) => ({
+    text: `From ${depth(p.depth_m, u)} down you can switch them on: set a new white balance on a card in their light.`,
     why: "There your video lights outshine daylight on the subject.",
   }),
   lamps_lead: (p) => ({
@@ -144,16 +157,16 @@ export const steps: Texts<StepCodes, StepText> = {
     text: `Keep light and subject at the distance where you set the white balance.${wide(p)}`,
     why: `The water between costs ${stops(p.red)} of red, ${stops(p.green)} of green and ${stops(p.blue)} of blue.`,
   }),
-  mixing_zone: (p) => ({
-    text: `From ${metres(p.from_m)} to ${metres(p.to_m)} m video lights and daylight fight: use only one of them there.`,
+  mixing_zone: (p, u) => ({
+    text: `From ${span(p.from_m, p.to_m, u)} video lights and daylight fight: use only one of them there.`,
     why: "No single white balance makes both neutral.",
   }),
-  grade_red: (p) => ({
-    text: `In the pictures, expect good red down to about ${metres(p.acceptable_m)} m, little below that, and none below ${metres(p.gone_m)} m.`,
+  grade_red: (p, u) => ({
+    text: `In the pictures, expect good red down to about ${depth(p.acceptable_m, u)}, little below that, and none below ${depth(p.gone_m, u)}.`,
     why: "No edit brings back red that was not recorded.",
   }),
-  grade_no_red: (p) => ({
-    text: `In the pictures, expect no full red: it is weak from the start of this dive and gone below ${metres(p.gone_m)} m.`,
+  grade_no_red: (p, u) => ({
+    text: `In the pictures, expect no full red: it is weak from the start of this dive and gone below ${depth(p.gone_m, u)}.`,
     why: "No edit brings back red that was not recorded.",
   }),
   lamps_off_before_air: () => ({
@@ -178,12 +191,12 @@ const MOUNTS: Readonly<Record<Mount, { on: string; off: string; name: string }>>
 };
 
 const CHECK_LIGHTS = "Charge and check the video lights; test them in water, not in air.";
-const lightNeeded = (p: { lux: number; distance_m: number }): string =>
-  `You need about ${shown(Number(p.lux.toPrecision(2)))} lx on the subject at ${shown(p.distance_m, 1)} m.`;
+const lightNeeded = (p: { lux: number; distance_m: number }, u?: TextUnits): string =>
+  `You need about ${shown(Number(p.lux.toPrecision(2)))} lx on the subject at ${distance(p.distance_m, u)}.`;
 /** The same beside something else that is done with them. */
 const checked = ({ check }: { check?: object }): string => (check ? ` ${CHECK_LIGHTS}` : "");
-const needed = ({ check }: { check?: { lux: number; distance_m: number } }): string =>
-  check ? ` ${lightNeeded(check)}` : "";
+const needed = ({ check }: { check?: { lux: number; distance_m: number } }, u?: TextUnits): string =>
+  check ? ` ${lightNeeded(check, u)}` : "";
 
 const wide = (p: { haze?: { percent: number } }): string =>
   p.haze
@@ -197,7 +210,11 @@ const worth = (p: { with_e: number; without_e: number; loss_stops: number }): st
   `It ${errorFall(p.without_e, p.with_e)} and costs ${stops(p.loss_stops)} of light.`;
 
 /** One of several ways, in the middle of a sentence of its own. */
-function wayText<Ways>(texts: Texts<Ways, string>, { code, parameters }: Coded<Ways>): string {
-  const text: (parameters: never) => string = texts[code];
-  return text(parameters as never);
+function wayText<Ways>(
+  texts: Texts<Ways, string>,
+  { code, parameters }: Coded<Ways>,
+  units?: TextUnits,
+): string {
+  const text: (parameters: never, units?: TextUnits) => string = texts[code];
+  return text(parameters as never, units);
 }

@@ -2,7 +2,7 @@ import type { LampPlan, SummaryCodes } from "@sunfathom/planner";
 import type { Texts } from "../problems/texts.js";
 import { setting } from "./dial.js";
 import { filterName } from "./filter-name.js";
-import { howOften, kelvin, metres, stops } from "./format.js";
+import { depth, howOften, kelvin, span, stops } from "./format.js";
 
 const LAMPS: Readonly<Record<LampPlan, string>> = {
   none: "no video lights",
@@ -17,12 +17,12 @@ const LAMPS: Readonly<Record<LampPlan, string>> = {
 export const summary: Texts<SummaryCodes, string> = {
   no_filter: () => "Mount no colour filter.",
   mount: (p) => `Mount ${filterName(p.filter)}.`,
-  carry: (p) => `Carry ${filterName(p.filter)} and use it from ${metres(p.from_m)} to ${metres(p.to_m)} m.`,
-  too_dark: (p) => `At ${metres(p.depth_m)} m it is ${stops(p.shortfall_stops)} too dark.`,
-  expose: ({ from, to }) =>
+  carry: (p, u) => `Carry ${filterName(p.filter)} and use it from ${span(p.from_m, p.to_m, u)}.`,
+  too_dark: (p, u) => `At ${depth(p.depth_m, u)} it is ${stops(p.shortfall_stops)} too dark.`,
+  expose: ({ from, to }, u) =>
     to === undefined || setting(to) === setting(from)
       ? `Expose with ${setting(from)}.`
-      : `At ${metres(from.depth_m)} m expose with ${setting(from)}, at ${metres(to.depth_m)} m with ${setting(to)}.`,
+      : `At ${depth(from.depth_m, u)} expose with ${setting(from)}, at ${depth(to.depth_m, u)} with ${setting(to)}.`,
   balance: (p) =>
     `White-balance on a card at the start${p.again > 0 ? ` and ${howOften(p.again)} more going down` : ""}.`,
   expose_by_itself: () => "Leave the exposure to the camera.",

@@ -1,6 +1,6 @@
 import type { WaysOut } from "@sunfathom/planner";
 import type { Texts } from "../problems/texts.js";
-import { densityOf, shown, stops } from "./format.js";
+import { densityOf, distance, shown, stops } from "./format.js";
 
 /** Ways out where video lights and daylight fight. */
 export const waysOut: Texts<WaysOut, string> = {
@@ -10,6 +10,6 @@ export const waysOut: Texts<WaysOut, string> = {
     `Put a filter on each video light to match daylight here: one that lets ${shown(p.red * 100)} % of red, ${shown(p.green * 100)} % of green and ${shown(p.blue * 100)} % of blue through. The nearest plain one is ${p.kind}, density ${densityOf(p.density)}${p.is_seen ? ", which still leaves a visible colour cast" : ""}. Set the white balance to daylight.`,
   balance_to_lamps: () =>
     "Set the white balance on a card lit by the video lights: the subject looks right, and everything that only daylight reaches takes on the colour of the water.",
-  come_closer: (p) =>
-    `Bring the video lights to ${shown(p.distance_m, 1)} m from the subject and set the white balance to them: from there they outshine daylight.`,
+  come_closer: (p, u) =>
+    `Bring the video lights to ${distance(p.distance_m, u)} from the subject and set the white balance to them: from there they outshine daylight.`,
 };

@@ -1,7 +1,7 @@
 import type { WaysToPay } from "@sunfathom/planner";
 import type { Texts } from "../problems/texts.js";
 import { dialFNumber, dialIso, dialShutter } from "./dial.js";
-import { lumens, metres, neutral, shown, stops } from "./format.js";
+import { depth, distance, lumens, neutral, shown, stops } from "./format.js";
 
 /** Ways to make up for lost light, or to get rid of too much. */
 export const waysToPay: Texts<WaysToPay, string> = {
@@ -24,7 +24,7 @@ export const waysToPay: Texts<WaysToPay, string> = {
     `Wait until the sun is ${shown(p.elevation_deg)} degrees high that day: that gains ${stops(p.gains_stops)}.`,
   if_sun_rises: (p) =>
     `If the sun gets ${shown(p.elevation_deg)} degrees high there, wait for it: that gains ${stops(p.gains_stops)}.`,
-  shallower: (p) => `At ${metres(p.depth_m)} m there is enough light, if your dive takes you there.`,
-  add_lamp: (p) =>
-    `Add a white video light of about ${lumens(p.flux_lm)} lm with a ${shown(p.beam_angle_deg)} degree beam at ${shown(p.distance_m, 1)} m, and set the white balance to it.`,
+  shallower: (p, u) => `At ${depth(p.depth_m, u)} there is enough light, if your dive takes you there.`,
+  add_lamp: (p, u) =>
+    `Add a white video light of about ${lumens(p.flux_lm)} lm with a ${shown(p.beam_angle_deg)} degree beam at ${distance(p.distance_m, u)}, and set the white balance to it.`,
 };

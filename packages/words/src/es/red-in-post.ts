@@ -30,12 +30,12 @@ const signal: (p: { red_signal_to_noise: number }) => string = ({ red_signal_to_
       : `el rojo es ${times(red_signal_to_noise)} su ruido`;
 
 export const redInPost: RedInPostTexts = {
-  headline: ({ verdict, cleaner_by, depth_m }) =>
+  headline: ({ verdict, cleaner_by, depth_m }, u) =>
     ({
-      gone: `A ${depth(depth_m)} no hay rojo que recuperar después`,
-      clean_without: `A ${depth(depth_m)}, el rojo se puede recuperar después`,
-      cleaner_through_filter: `A ${depth(depth_m)}, el rojo añadido después tiene ${times(cleaner_by)} más ruido`,
-      alike: `A ${depth(depth_m)}, un filtro no deja el rojo más limpio`,
+      gone: `A ${depth(depth_m, u)} no hay rojo que recuperar después`,
+      clean_without: `A ${depth(depth_m, u)}, el rojo se puede recuperar después`,
+      cleaner_through_filter: `A ${depth(depth_m, u)}, el rojo añadido después tiene ${times(cleaner_by)} más ruido`,
+      alike: `A ${depth(depth_m, u)}, un filtro no deja el rojo más limpio`,
     })[verdict],
   why: {
     gone: "El agua se llevó el rojo antes de que la cámara pudiera registrarlo. Forzarlo solo sube el ruido, con filtro o sin él.",
@@ -59,9 +59,9 @@ export const redInPost: RedInPostTexts = {
     `${capital(exposed(way))}${way.is_clipped ? "" : `; ${signal(way)}, en ${shown(way.red_steps)} escalones de luz`}`,
   squares: ({ bits }) =>
     `Cada cuadro es un píxel tal como se mira, ampliado. El ruido se dibuja al azar, con la fuerza calculada; los escalones son los de una grabación de ${bits} bits.`,
-  description: ({ depth_m, filter, ways }) =>
+  description: ({ depth_m, filter, ways }, u) =>
     [
-      `Un campo rojo y una tarjeta blanca a ${depth(depth_m)}, registrados de cuatro maneras y forzados hasta que el rojo y el blanco son correctos.`,
+      `Un campo rojo y una tarjeta blanca a ${depth(depth_m, u)}, registrados de cuatro maneras y forzados hasta que el rojo y el blanco son correctos.`,
       ...ways.map((way) => {
         const name = way.filtered ? capital(filterName(filter)) : without;
         return `${name}, ${setFor(way.settings_for)}: ${exposed(way)}; ${way.is_clipped ? clipped.toLowerCase() : signal(way)}.`;

@@ -103,7 +103,7 @@ export const steps: Texts<StepCodes, StepText> = {
   }),
   balance_again: (p, u) => ({
     text: `Repita el balance de blancos con la tarjeta a ${depths(p.depths_m, u)}.`,
-    why: `Para entonces ya hay ${castOf(p.tolerance)}${p.asked ? ", más de la que usted admite: entre un balance y otro hacen falta 2 m y un minuto" : ""}.`,
+    why: `Para entonces ya hay ${castOf(p.tolerance)}${p.asked ? `, más de la que usted admite: entre un balance y otro hacen falta ${depth(2, u)} y un minuto` : ""}.`,
   }),
   filter_in: (p) => ({
     text: `${capital(MOUNTS[p.mount].on)}, pase a ${setting(p)} y repita el balance de blancos.`,

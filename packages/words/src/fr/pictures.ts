@@ -1,39 +1,40 @@
 import type { Estimate } from "@sunfathom/planner";
 import type { ChartUnderWaterTexts, LightWithDepthTexts, PictureTexts } from "../picture-texts.js";
+import type { TextUnits } from "../problems/texts.js";
 import { theFilter } from "./filter-name.js";
-import { between, depth, depthNumber, percent, shown, strength, unit } from "./format.js";
+import { between, depth, depthNumber, percent, shown, strength } from "./format.js";
 import { redInPost } from "./red-in-post.js";
 
 /** Aussi précis qu’il est utile. */
 const percentOf = (value: number): string =>
   value < 0.1 ? `moins de ${percent(0.1, 1)}` : percent(value, value < 1 ? 1 : 0);
 
-const at = ({ low, likely, high }: Estimate): string =>
-  depthNumber(low) === depthNumber(high)
-    ? depth(likely)
-    : `${depth(likely)} (de ${depthNumber(low)} à ${depth(high)})`;
+const at = ({ low, likely, high }: Estimate, u?: TextUnits): string =>
+  depthNumber(low, u) === depthNumber(high, u)
+    ? depth(likely, u)
+    : `${depth(likely, u)} (de ${depthNumber(low, u)} à ${depth(high, u)})`;
 
 const lightWithDepth: LightWithDepthTexts = {
-  headline: ({ red_to_tenth_depth_m }) =>
-    `À ${depth(red_to_tenth_depth_m)}, il reste un dixième de la lumière rouge`,
+  headline: ({ red_to_tenth_depth_m }, u) =>
+    `À ${depth(red_to_tenth_depth_m, u)}, il reste un dixième de la lumière rouge`,
   left: "Lumière restante selon la profondeur",
-  at_depth: ({ depth_m }) => unit(shown(depth_m), "m"),
+  at_depth: ({ depth_m }, u) => depth(depth_m, u),
   at_percent: ({ percent: value }) => percent(value),
   no_daylight:
     "Cette plongée n’a pas de lumière du jour : voici comment l’eau prend la lumière venue d’en haut.",
   names: { red: "rouge", green: "vert", blue: "bleu", eye: "œil" },
-  left_at: ({ depth_m }) => `Reste à ${depth(depth_m)}`,
+  left_at: ({ depth_m }, u) => `Reste à ${depth(depth_m, u)}`,
   percent: ({ percent: value }) => percentOf(value),
-  tenth: (estimate) => `Rouge réduit au dixième : ${at(estimate)}`,
-  hundredth: (estimate) => `Rouge réduit au centième : ${at(estimate)}`,
-  dive: ({ min_depth_m, max_depth_m }) => `Vous filmez ${between(min_depth_m, max_depth_m)}`,
+  tenth: (estimate, u) => `Rouge réduit au dixième : ${at(estimate, u)}`,
+  hundredth: (estimate, u) => `Rouge réduit au centième : ${at(estimate, u)}`,
+  dive: ({ min_depth_m, max_depth_m }, u) => `Vous filmez ${between(min_depth_m, max_depth_m, u)}`,
   shaded: `En grisé : 8 fois sur 10, la courbe y passe. ${percent(100)}, c’est la lumière juste sous la surface.`,
   bands: "Le rouge est la lumière de 600 à 700 nm, le vert de 500 à 600, le bleu de 400 à 500.",
-  description: ({ max_depth_m, left_at_max_percent: left, end_m, ...red }) =>
+  description: ({ max_depth_m, left_at_max_percent: left, end_m, ...red }, u) =>
     [
-      `Courbes de la lumière qui reste de la surface à ${unit(shown(end_m), "m")}, une pour le rouge, le vert, le bleu et l’œil.`,
-      `Le rouge tombe au dixième à ${at(red.red_to_tenth_depth_m)}, et au centième à ${at(red.red_to_hundredth_depth_m)}.`,
-      `À ${depth(max_depth_m)}, il reste ${percentOf(left.red.likely)} du rouge, ${percentOf(left.green.likely)} du vert, ${percentOf(left.blue.likely)} du bleu, et ${percentOf(left.eye.likely)} de ce que voit l’œil.`,
+      `Courbes de la lumière qui reste de la surface à ${depth(end_m, u)}, une pour le rouge, le vert, le bleu et l’œil.`,
+      `Le rouge tombe au dixième à ${at(red.red_to_tenth_depth_m, u)}, et au centième à ${at(red.red_to_hundredth_depth_m, u)}.`,
+      `À ${depth(max_depth_m, u)}, il reste ${percentOf(left.red.likely)} du rouge, ${percentOf(left.green.likely)} du vert, ${percentOf(left.blue.likely)} du bleu, et ${percentOf(left.eye.likely)} de ce que voit l’œil.`,
     ].join(" "),
 };
 
@@ -41,10 +42,10 @@ const finishes = { basic_edit: "Retouché : curseurs", matched: "Accordé sur 
 const finished = { basic_edit: "après retouche", matched: "accordé sur une charte" };
 
 const chartUnderWater: ChartUnderWaterTexts = {
-  headline: ({ filter, is_advised, depth_m }) =>
+  headline: ({ filter, is_advised, depth_m }, u) =>
     is_advised
-      ? `Ce que change ${theFilter(filter)} à ${depth(depth_m)}`
-      : `À ${depth(depth_m)}, filmez sans filtre`,
+      ? `Ce que change ${theFilter(filter)} à ${depth(depth_m, u)}`
+      : `À ${depth(depth_m, u)}, filmez sans filtre`,
   truth: "La charte à la lumière du jour",
   reading:
     "24 couleurs par teinte, les gris au centre. Dans les roues du dessous, chaque case montre ce que la caméra fait d’une couleur, avec la couleur vraie sur son bord intérieur : moins vous voyez ce bord, mieux c’est.",
@@ -56,9 +57,9 @@ const chartUnderWater: ChartUnderWaterTexts = {
   off: ({ delta_e00 }) => `erreur ${strength(delta_e00)}, ${shown(delta_e00)}`,
   screen:
     "Les erreurs sont des CIEDE2000 moyens, avec le bruit, que les cases ne montrent pas : environ 1 est le moins que l’on voie. Les couleurs qu’un écran ne peut pas montrer sont ramenées à ce qu’il peut.",
-  description: ({ depth_m, filter, without, filtered, finish }) =>
+  description: ({ depth_m, filter, without, filtered, finish }, u) =>
     [
-      `Une charte de 24 couleurs à ${depth(depth_m)}, telle que la caméra l’enregistre, sans filtre et avec ${theFilter(filter)}.`,
+      `Une charte de 24 couleurs à ${depth(depth_m, u)}, telle que la caméra l’enregistre, sans filtre et avec ${theFilter(filter)}.`,
       `Erreur de couleur sans filtre : ${shown(without.daylight.delta_e00)} au réglage lumière du jour, ${shown(without.balanced.delta_e00)} une fois la balance des blancs faite, ${shown(without.finished.delta_e00)} ${finished[finish]}.`,
       `Avec le filtre : ${shown(filtered.daylight.delta_e00)}, ${shown(filtered.balanced.delta_e00)} et ${shown(filtered.finished.delta_e00)}.`,
     ].join(" "),

@@ -30,12 +30,12 @@ const signal: (p: { red_signal_to_noise: number }) => string = ({ red_signal_to_
       : `le rouge vaut ${times(red_signal_to_noise)} son bruit`;
 
 export const redInPost: RedInPostTexts = {
-  headline: ({ verdict, cleaner_by, depth_m }) =>
+  headline: ({ verdict, cleaner_by, depth_m }, u) =>
     ({
-      gone: `À ${depth(depth_m)}, il n’y a plus de rouge à rattraper après coup`,
-      clean_without: `À ${depth(depth_m)}, le rouge se rattrape après coup`,
-      cleaner_through_filter: `À ${depth(depth_m)}, le rouge ajouté après coup a ${times(cleaner_by)} plus de bruit`,
-      alike: `À ${depth(depth_m)}, un filtre ne rend pas le rouge plus propre`,
+      gone: `À ${depth(depth_m, u)}, il n’y a plus de rouge à rattraper après coup`,
+      clean_without: `À ${depth(depth_m, u)}, le rouge se rattrape après coup`,
+      cleaner_through_filter: `À ${depth(depth_m, u)}, le rouge ajouté après coup a ${times(cleaner_by)} plus de bruit`,
+      alike: `À ${depth(depth_m, u)}, un filtre ne rend pas le rouge plus propre`,
     })[verdict],
   why: {
     gone: "L’eau a pris le rouge avant que la caméra puisse l’enregistrer. Le pousser ne monte que le bruit, avec filtre ou sans.",
@@ -59,9 +59,9 @@ export const redInPost: RedInPostTexts = {
     `${capital(exposed(way))}${way.is_clipped ? "" : ` ; ${signal(way)}, en ${shown(way.red_steps)} paliers de ton`}`,
   squares: ({ bits }) =>
     `Chaque carré est un pixel tel qu’on le regarde, agrandi. Le bruit est tiré au hasard, aussi fort que calculé ; les paliers sont ceux d’un enregistrement sur ${bits} bits.`,
-  description: ({ depth_m, filter, ways }) =>
+  description: ({ depth_m, filter, ways }, u) =>
     [
-      `Une plage rouge et une charte blanche à ${depth(depth_m)}, enregistrées de quatre façons et poussées jusqu’à ce que le rouge et le blanc soient justes.`,
+      `Une plage rouge et une charte blanche à ${depth(depth_m, u)}, enregistrées de quatre façons et poussées jusqu’à ce que le rouge et le blanc soient justes.`,
       ...ways.map((way) => {
         const name = way.filtered ? capital(filterName(filter)) : without;
         return `${name}, ${setFor(way.settings_for)} : ${exposed(way)} ; ${way.is_clipped ? clipped.toLowerCase() : signal(way)}.`;

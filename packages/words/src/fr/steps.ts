@@ -103,7 +103,7 @@ export const steps: Texts<StepCodes, StepText> = {
   }),
   balance_again: (p, u) => ({
     text: `Refaites la balance des blancs sur la charte à ${depths(p.depths_m, u)}.`,
-    why: `D’ici là s’est installée ${castOf(p.tolerance)}${p.asked ? ", plus que vous n’acceptez : il faut 2 m et une minute entre deux balances" : ""}.`,
+    why: `D’ici là s’est installée ${castOf(p.tolerance)}${p.asked ? `, plus que vous n’acceptez : il faut ${depth(2, u)} et une minute entre deux balances` : ""}.`,
   }),
   filter_in: (p) => ({
     text: `${capital(MOUNTS[p.mount].on)}, réglez ${setting(p)} et refaites la balance des blancs.`,

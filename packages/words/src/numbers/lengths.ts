@@ -1,7 +1,8 @@
 import type { TextUnits } from "../problems/texts.js";
 import type { Formats } from "./formats.js";
 
-const METRES_PER_FOOT = 0.3048;
+/** The international foot, exact (NIST Special Publication 811, 2008, appendix B.8). */
+export const metresPerFoot = 0.3048;
 
 /** Lengths as a diver uses them. */
 export interface Lengths {
@@ -10,19 +11,19 @@ export interface Lengths {
   depth(depth_m: number, units?: TextUnits): string;
   /** A depth that is written already, or several, with their unit. */
   withUnit(depths: string, units?: TextUnits): string;
-  /** A distance to 0.1 m; to inches below a yard, and to half feet above. */
+  /** A distance to 0.1 m; to inches below a yard, to half feet below ten, and to whole feet above. */
   distance(distance_m: number, units?: TextUnits): string;
   /** A distance to whole centimetres, or to half inches. */
   near(distance_mm: number, units?: TextUnits): string;
 }
 
-export function lengthsOf({ shown, unit }: Formats): Lengths {
+export function lengthsOf({ shown, unit }: Pick<Formats, "shown" | "unit">): Lengths {
   const halves = (value: number): string => {
     const rounded = Math.round(value * 2) / 2;
     return shown(rounded, Number.isInteger(rounded) ? 0 : 1);
   };
   const depthNumber = (depth_m: number, units?: TextUnits): string => {
-    if (units === "imperial") return shown(depth_m / METRES_PER_FOOT);
+    if (units === "imperial") return shown(depth_m / metresPerFoot);
     return depth_m < 5 ? halves(depth_m) : shown(depth_m);
   };
   const withUnit = (depths: string, units?: TextUnits): string =>
@@ -33,8 +34,9 @@ export function lengthsOf({ shown, unit }: Formats): Lengths {
     depth: (depth_m, units) => withUnit(depthNumber(depth_m, units), units),
     distance: (distance_m, units) => {
       if (units !== "imperial") return unit(shown(distance_m, 1), "m");
-      const feet = distance_m / METRES_PER_FOOT;
-      return feet < 3 ? unit(shown(feet * 12), "in") : unit(halves(feet), "ft");
+      const feet = distance_m / metresPerFoot;
+      if (feet < 3) return unit(shown(feet * 12), "in");
+      return unit(feet < 10 ? halves(feet) : shown(feet), "ft");
     },
     near: (distance_mm, units) =>
       units === "imperial" ? unit(halves(distance_mm / 25.4), "in") : unit(shown(distance_mm / 10), "cm"),

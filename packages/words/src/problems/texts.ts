@@ -1,5 +1,6 @@
-/** Units of lengths in texts; the fields are metric always. */
-export type TextUnits = "metric" | "imperial";
+import type { TextUnits } from "@sunfathom/contract";
+
+export type { TextUnits };
 
 /** A text for each code of `Parameters`, made of what the code comes with. */
 export type Texts<Parameters, Text> = {

@@ -28,7 +28,7 @@ export function draw({
   try {
     // The calculation whose kind of scene it is has checked it, and brought it into the planner's form.
     const own = ready.scene as Parameters<Picture["draw"]>[0];
-    const svg = found.picture.draw(own, { width_px, theme }, tongue.pictures);
+    const svg = found.picture.draw(own, { width_px, theme, units: ready.units }, tongue.pictures);
     return { status: "ok", bytes: Uint8Array.from(format === "png" ? pngOf(svg) : Buffer.from(svg)) };
   } catch (error) {
     return ready.refuse(error);

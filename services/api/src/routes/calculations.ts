@@ -154,8 +154,13 @@ const lifetimeOfScene = (scene: unknown): string =>
   typeof scene === "object" && scene !== null && "expect_model_version" in scene ? forTheModel : forMinutes;
 
 /** @param part undefined for the whole answer */
-function etagOfAnswer({ name }: Operation, { language }: Tongue, { canonical }: Ready, part?: Part): string {
-  const whole = [build, name, language, canonical] as const;
+function etagOfAnswer(
+  { name }: Operation,
+  { language }: Tongue,
+  { canonical, units }: Ready,
+  part?: Part,
+): string {
+  const whole = [build, name, language, units, canonical] as const;
   return part === undefined ? etagOf(...whole) : etagOf(...whole, part.key);
 }
 

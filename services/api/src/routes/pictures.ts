@@ -81,9 +81,9 @@ interface Asked {
 
 /** Sends a picture: one that is kept, or one that is drawn now; or says why there is none. */
 function sender({ picture: { name, cost }, operation }: Drawable, cache: AnswerCache, computing: Computing) {
-  const keyOf = ({ canonical }: Ready, look: Look, language: Language): string => {
+  const keyOf = ({ canonical, units }: Ready, look: Look, language: Language): string => {
     const maker = look.format === "png" ? pngMaker : "";
-    return etagOf(build, `pictures/${name}`, language, canonical, JSON.stringify(look), maker);
+    return etagOf(build, `pictures/${name}`, language, units, canonical, JSON.stringify(look), maker);
   };
 
   return ({ request, reply }: Exchange, { scene, found, look, lifetime }: Asked): void => {

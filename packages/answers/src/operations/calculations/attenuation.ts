@@ -4,14 +4,14 @@ import {
   type SceneExampleName,
 } from "@sunfathom/contract";
 import { attenuation as plan } from "@sunfathom/planner";
-import type { Words } from "@sunfathom/words";
+import type { TextUnits, Words } from "@sunfathom/words";
 import { sayParts } from "../../say/say-parts.js";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
 import { type Saying, taking } from "../calculation.js";
 
-export const say = (planned: ReturnType<typeof plan>, texts: Words["attenuation"]) =>
-  sayParts(planned, texts);
+export const say = (planned: ReturnType<typeof plan>, texts: Words["attenuation"], units?: TextUnits) =>
+  sayParts(planned, texts, units);
 
 export const attenuation = taking(lightScene)({
   name: "attenuation",

@@ -4,15 +4,15 @@ import {
   type SceneExampleName,
 } from "@sunfathom/contract";
 import { colourRecovery as plan } from "@sunfathom/planner";
-import type { Words } from "@sunfathom/words";
+import type { TextUnits, Words } from "@sunfathom/words";
 import { sayParts } from "../../say/say-parts.js";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
 import { type Saying, taking } from "../calculation.js";
 import { recoveryCost } from "../costs.js";
 
-export const say = (planned: ReturnType<typeof plan>, texts: Words["colour-recovery"]) =>
-  sayParts(planned, texts);
+export const say = (planned: ReturnType<typeof plan>, texts: Words["colour-recovery"], units?: TextUnits) =>
+  sayParts(planned, texts, units);
 
 export const colourRecovery = taking(lightScene)({
   name: "colour-recovery",

@@ -4,7 +4,7 @@ import {
   type SceneExampleName,
 } from "@sunfathom/contract";
 import { diveAdvice as plan } from "@sunfathom/planner";
-import type { Words } from "@sunfathom/words";
+import type { TextUnits, Words } from "@sunfathom/words";
 import { figuresOf } from "../../say/figures-of.js";
 import { say as sayCode } from "../../say/say.js";
 import { sayParts } from "../../say/say-parts.js";
@@ -13,17 +13,17 @@ import type { About } from "../about.js";
 import { type Saying, taking } from "../calculation.js";
 import { planCost } from "../costs.js";
 
-export const say = (planned: ReturnType<typeof plan>, texts: Words["dive-advice"]) => ({
-  ...sayParts(planned, texts),
-  summary: planned.summary.map((part) => sayCode(part, texts.summary)).join(" "),
+export const say = (planned: ReturnType<typeof plan>, texts: Words["dive-advice"], units?: TextUnits) => ({
+  ...sayParts(planned, texts, units),
+  summary: planned.summary.map((part) => sayCode(part, texts.summary, units)).join(" "),
   summary_parts: planned.summary,
-  close_calls: planned.close_calls.map((call) => ({ ...call, text: sayCode(call, texts.summary) })),
+  close_calls: planned.close_calls.map((call) => ({ ...call, text: sayCode(call, texts.summary, units) })),
   steps: planned.steps.map((step) => ({
     ...step,
-    ...sayCode(step, texts.steps),
+    ...sayCode(step, texts.steps, units),
     figures: figuresOf(step.parameters),
   })),
-  take: planned.take.map((item) => ({ ...item, ...sayCode(item, texts.take) })),
+  take: planned.take.map((item) => ({ ...item, ...sayCode(item, texts.take, units) })),
 });
 
 export const diveAdvice = taking(lightScene)({

@@ -4,7 +4,7 @@ import {
   type SceneExampleName,
 } from "@sunfathom/contract";
 import { exposureLoss as plan } from "@sunfathom/planner";
-import type { Words } from "@sunfathom/words";
+import type { TextUnits, Words } from "@sunfathom/words";
 import { say as sayCode } from "../../say/say.js";
 import { sayParts } from "../../say/say-parts.js";
 import { lightScene } from "../../scene/light-scene.js";
@@ -12,11 +12,11 @@ import type { About } from "../about.js";
 import { type Saying, taking } from "../calculation.js";
 import { exposureCost } from "../costs.js";
 
-export const say = (planned: ReturnType<typeof plan>, texts: Words["exposure-loss"]) => ({
-  ...sayParts(planned, texts),
+export const say = (planned: ReturnType<typeof plan>, texts: Words["exposure-loss"], units?: TextUnits) => ({
+  ...sayParts(planned, texts, units),
   depths: planned.depths.map((depth) => ({
     ...depth,
-    ways_to_pay: depth.ways_to_pay.map((way) => ({ ...way, text: sayCode(way, texts.ways) })),
+    ways_to_pay: depth.ways_to_pay.map((way) => ({ ...way, text: sayCode(way, texts.ways, units) })),
   })),
 });
 

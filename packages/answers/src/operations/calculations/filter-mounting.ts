@@ -4,17 +4,21 @@ import {
   type MountingExampleName,
 } from "@sunfathom/contract";
 import { filterMounting as plan } from "@sunfathom/planner";
-import type { Words } from "@sunfathom/words";
+import type { TextUnits, Words } from "@sunfathom/words";
 import { say as sayCode } from "../../say/say.js";
 import { sayParts } from "../../say/say-parts.js";
 import { mountingScene } from "../../scene/mounting-scene.js";
 import type { About } from "../about.js";
 import { type Saying, taking } from "../calculation.js";
 
-export const say = (planned: ReturnType<typeof plan>, texts: Words["filter-mounting"]) => ({
-  ...sayParts(planned, texts),
-  options: planned.options.map((option) => ({ ...option, text: sayCode(option, texts.reasons) })),
-  procedure: planned.procedure.map((step) => sayCode(step, texts.procedure)),
+export const say = (
+  planned: ReturnType<typeof plan>,
+  texts: Words["filter-mounting"],
+  units?: TextUnits,
+) => ({
+  ...sayParts(planned, texts, units),
+  options: planned.options.map((option) => ({ ...option, text: sayCode(option, texts.reasons, units) })),
+  procedure: planned.procedure.map((step) => sayCode(step, texts.procedure, units)),
   procedure_steps: planned.procedure,
 });
 

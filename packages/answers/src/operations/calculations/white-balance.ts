@@ -4,7 +4,7 @@ import {
   type WhiteBalanceAnswer,
 } from "@sunfathom/contract";
 import { whiteBalance as plan } from "@sunfathom/planner";
-import type { Words } from "@sunfathom/words";
+import type { TextUnits, Words } from "@sunfathom/words";
 import { say as sayCode } from "../../say/say.js";
 import { sayParts } from "../../say/say-parts.js";
 import { lightScene } from "../../scene/light-scene.js";
@@ -12,11 +12,11 @@ import type { About } from "../about.js";
 import { type Saying, taking } from "../calculation.js";
 import { balanceCost } from "../costs.js";
 
-export const say = (planned: ReturnType<typeof plan>, texts: Words["white-balance"]) => ({
-  ...sayParts(planned, texts),
-  procedure: planned.procedure.map((step) => sayCode(step, texts.procedure)),
+export const say = (planned: ReturnType<typeof plan>, texts: Words["white-balance"], units?: TextUnits) => ({
+  ...sayParts(planned, texts, units),
+  procedure: planned.procedure.map((step) => sayCode(step, texts.procedure, units)),
   procedure_steps: planned.procedure,
-  card_notes: planned.card_notes.map((note) => ({ ...note, text: sayCode(note, texts.notes) })),
+  card_notes: planned.card_notes.map((note) => ({ ...note, text: sayCode(note, texts.notes, units) })),
 });
 
 export const whiteBalance = taking(lightScene)({

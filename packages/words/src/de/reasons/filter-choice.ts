@@ -57,6 +57,6 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
     `Das Licht geht früher aus als die Farbe. Mit mehr davon wäre ${filterName(p.wanted, "wer")} besser. In ${depth(p.depth_m, u)} braucht das Bild schon ${settings(p)} und ${dialShutter(p.shutter_s)}, und einen dichteren Filter bezahlst du mit Rauschen. Mit weniger Bildern pro Sekunde oder einem lichtstärkeren Objektiv könntest du einen nehmen.`,
   filter_shape_assumed: () =>
     "Keine Norm legt die Kurve eines Filters fest. Die Formen hier sind angenommen; wie stark ein anderer Filter gleichen Namens das Bild ändern würde, steckt in der Unsicherheit.",
-  filter_trade_rule_blue: () => "Übliche Praxis: Rot in blauem Wasser, ab etwa 3 m.",
+  filter_trade_rule_blue: (_, u) => `Übliche Praxis: Rot in blauem Wasser, ab etwa ${depth(3, u)}.`,
   filter_trade_rule_green: () => "Übliche Praxis: Magenta in grünem Wasser.",
 };

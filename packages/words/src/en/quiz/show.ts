@@ -1,6 +1,5 @@
+import { metresPerFoot } from "../../numbers/lengths.js";
 import type { QuizUnits, Show } from "../../quiz/show.js";
-
-const FEET_PER_M = 1 / 0.3048;
 
 /** At most `decimals` decimals, without trailing zeros. */
 const plain = (value: number, decimals: number): string => String(Number(value.toFixed(decimals)));
@@ -12,7 +11,7 @@ const percentText = (value: number): string =>
 /** Numbers as English shows them. */
 export function showIn(units: QuizUnits): Show {
   const feet = (value: number, tenthsBelow_m = 4): string =>
-    units === "metric" ? "" : ` (${plain(value * FEET_PER_M, value < tenthsBelow_m ? 1 : 0)} ft)`;
+    units === "metric" ? "" : ` (${plain(value / metresPerFoot, value < tenthsBelow_m ? 1 : 0)} ft)`;
   return {
     number: plain,
     fixed: (value, decimals) => value.toFixed(decimals),

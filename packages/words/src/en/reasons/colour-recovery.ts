@@ -1,19 +1,19 @@
 import type { ColourRecoveryReasons } from "@sunfathom/planner";
 import type { Texts } from "../../problems/texts.js";
-import { metres, shown } from "../format.js";
+import { depth, shown } from "../format.js";
 
 /** Reasons on colour recovery. */
 export const colourRecoveryReasons: Texts<ColourRecoveryReasons, string> = {
-  red_record: (p) =>
-    `At ${metres(p.depth_m)} m without a filter, ${shown(p.share * 100)} % of the red channel's signal is red light above 600 nm. On an 18 % grey that light is ${shown(p.snr, 1)} times the noise: ${p.quality}. For red, 21 is excellent and 5.3 acceptable (after ISO 12232).`,
-  filter_helps_red: (p) =>
-    `At ${metres(p.depth_m)} m the filter adds no red light, but you can expose red higher before blue and green clip. Red light is ${shown(p.with_snr, 1)} times the noise instead of ${shown(p.without_snr, 1)}.`,
-  filter_does_not_help_red: (p) =>
-    `At ${metres(p.depth_m)} m the filter hardly helps red: there is no light to expose it higher. Red light is ${shown(p.with_snr, 1)} times the noise with the filter and ${shown(p.without_snr, 1)} without. A filter helps red only where there is light to spare.`,
+  red_record: (p, u) =>
+    `At ${depth(p.depth_m, u)} without a filter, ${shown(p.share * 100)} % of the red channel's signal is red light above 600 nm. On an 18 % grey that light is ${shown(p.snr, 1)} times the noise: ${p.quality}. For red, 21 is excellent and 5.3 acceptable (after ISO 12232).`,
+  filter_helps_red: (p, u) =>
+    `At ${depth(p.depth_m, u)} the filter adds no red light, but you can expose red higher before blue and green clip. Red light is ${shown(p.with_snr, 1)} times the noise instead of ${shown(p.without_snr, 1)}.`,
+  filter_does_not_help_red: (p, u) =>
+    `At ${depth(p.depth_m, u)} the filter hardly helps red: there is no light to expose it higher. Red light is ${shown(p.with_snr, 1)} times the noise with the filter and ${shown(p.without_snr, 1)} without. A filter helps red only where there is light to spare.`,
   same_settings_no_gain: (p) =>
     `At the same ISO, aperture and shutter a filter hardly cleans up red. It only keeps some green and blue out of the red channel: red light is ${shown(p.with_snr, 1)} times the noise with it, ${shown(p.without_snr, 1)} without.`,
-  red_is_gone: (p) =>
-    `${p.with_filter ? "With the filter" : "Without a filter"} red records acceptably down to about ${metres(p.acceptable_m)} m and is lost in the noise from about ${metres(p.gone_m)} m. No edit brings back red that was not recorded.`,
-  red_codes: (p) =>
-    `At ${metres(p.depth_m)} m a stop of red around middle grey has ${shown(p.codes_8)} code values in 8 bits and ${shown(p.codes_10)} in 10. With fewer than about 20, bands show when you stretch them.`,
+  red_is_gone: (p, u) =>
+    `${p.with_filter ? "With the filter" : "Without a filter"} red records acceptably down to about ${depth(p.acceptable_m, u)} and is lost in the noise from about ${depth(p.gone_m, u)}. No edit brings back red that was not recorded.`,
+  red_codes: (p, u) =>
+    `At ${depth(p.depth_m, u)} a stop of red around middle grey has ${shown(p.codes_8)} code values in 8 bits and ${shown(p.codes_10)} in 10. With fewer than about 20, bands show when you stretch them.`,
 };

@@ -2,7 +2,7 @@ import type { FilterChoiceReasons, Finish } from "@sunfathom/planner";
 import type { Texts } from "../../problems/texts.js";
 import { dialShutter, settings } from "../dial.js";
 import { filterName } from "../filter-name.js";
-import { densityOf, metres, metresBetween, neutral, stops, strength } from "../format.js";
+import { between, densityOf, depth, neutral, stops, strength } from "../format.js";
 import { filterMainReasons } from "./filter-main.js";
 
 /** What the picture is judged by. */
@@ -34,27 +34,27 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
     p.error > p.advised_error
       ? `${otherwise[p.finish]}, go without a filter: the advised one improves the colours by too little to mount it.`
       : `${otherwise[p.finish]}, ${p.filter.kind === "none" ? "no filter" : filterName(p.filter)} would be the better choice: it leaves a ${strength(p.error)} colour error, less than the advised choice.`,
-  denser_gains_nothing_below: (p) =>
-    `Down to ${metres(p.depth_m)} m the best density rises, to ${densityOf(p.density)}. Below that a weaker filter, or none, is better, because light or red itself runs out.`,
-  filter_brings_balance_into_reach: (p) =>
-    `Without a filter the camera cannot set a white balance from ${metres(p.depth_m)} m down (it misses by ${stops(p.residual_stops)} at ${metres(p.deepest_m)} m). The filter holds back green and blue, so you can expose for red${p.reach_to_m > 0 ? `, and the camera can set a white balance ${metresBetween(p.reach_from_m, p.reach_to_m)}` : ", and the balance comes closer"}.`,
-  balance_out_of_reach: (p) =>
-    `From ${metres(p.depth_m)} m down the camera cannot set a white balance (it misses by ${stops(p.residual_stops)} at ${metres(p.deepest_m)} m). Take out the rest in the grade.`,
+  denser_gains_nothing_below: (p, u) =>
+    `Down to ${depth(p.depth_m, u)} the best density rises, to ${densityOf(p.density)}. Below that a weaker filter, or none, is better, because light or red itself runs out.`,
+  filter_brings_balance_into_reach: (p, u) =>
+    `Without a filter the camera cannot set a white balance from ${depth(p.depth_m, u)} down (it misses by ${stops(p.residual_stops)} at ${depth(p.deepest_m, u)}). The filter holds back green and blue, so you can expose for red${p.reach_to_m > 0 ? `, and the camera can set a white balance ${between(p.reach_from_m, p.reach_to_m, u)}` : ", and the balance comes closer"}.`,
+  balance_out_of_reach: (p, u) =>
+    `From ${depth(p.depth_m, u)} down the camera cannot set a white balance (it misses by ${stops(p.residual_stops)} at ${depth(p.deepest_m, u)}). Take out the rest in the grade.`,
   balance_in_reach_without: () => "The camera can set a white balance without a filter.",
-  light_to_spare: (p) =>
-    `There is light to spare: at ${metres(p.depth_m)} m without a filter, ${carded[p.metering].what} ${carded[p.metering].right} at ${settings(p)}.`,
-  light_is_too_much: (p) =>
-    `At ${metres(p.depth_m)} m without a filter, ${carded[p.metering].what} is ${stops(p.excess_stops)} too bright at ${settings(p)}, the least exposure you allow the camera. Allow a smaller aperture, or use ${neutral(p.density)}.`,
+  light_to_spare: (p, u) =>
+    `There is light to spare: at ${depth(p.depth_m, u)} without a filter, ${carded[p.metering].what} ${carded[p.metering].right} at ${settings(p)}.`,
+  light_is_too_much: (p, u) =>
+    `At ${depth(p.depth_m, u)} without a filter, ${carded[p.metering].what} is ${stops(p.excess_stops)} too bright at ${settings(p)}, the least exposure you allow the camera. Allow a smaller aperture, or use ${neutral(p.density)}.`,
   colour_filter_as_neutral: () =>
     "Against clipping, a colour filter would only do the job of an ND. That is no reason to mount one.",
-  light_has_run_out: (p) =>
+  light_has_run_out: (p, u) =>
     p.short_stops > 0.05
-      ? `It is too dark: at ${metres(p.depth_m)} m ${carded[p.metering].what} stays ${stops(p.short_stops)} too dark at ${settings(p)} even without a filter, and any filter costs more light.`
-      : `Light is short: at ${metres(p.depth_m)} m without a filter, ${carded[p.metering].what} ${carded[p.metering].right} only at ${settings(p)}. You pay for every stop that a filter costs with noise.`,
-  light_holds_density: (p) =>
-    `Light runs out before colour does. With more of it, ${filterName(p.wanted)} would serve better. At ${metres(p.depth_m)} m the picture already needs ${settings(p)} and ${dialShutter(p.shutter_s)}, and you pay for a denser filter with noise. A slower frame rate or a faster lens would let you mount one.`,
+      ? `It is too dark: at ${depth(p.depth_m, u)} ${carded[p.metering].what} stays ${stops(p.short_stops)} too dark at ${settings(p)} even without a filter, and any filter costs more light.`
+      : `Light is short: at ${depth(p.depth_m, u)} without a filter, ${carded[p.metering].what} ${carded[p.metering].right} only at ${settings(p)}. You pay for every stop that a filter costs with noise.`,
+  light_holds_density: (p, u) =>
+    `Light runs out before colour does. With more of it, ${filterName(p.wanted)} would serve better. At ${depth(p.depth_m, u)} the picture already needs ${settings(p)} and ${dialShutter(p.shutter_s)}, and you pay for a denser filter with noise. A slower frame rate or a faster lens would let you mount one.`,
   filter_shape_assumed: () =>
     "No standard fixes the curve of a filter. The shapes here are assumptions; how much another filter of the same name would change the picture is part of the uncertainty.",
-  filter_trade_rule_blue: () => "Common practice: red in blue water, from about 3 m down.",
+  filter_trade_rule_blue: (_, u) => `Common practice: red in blue water, from about ${depth(3, u)} down.`,
   filter_trade_rule_green: () => "Common practice: magenta in green water.",
 };

@@ -1,6 +1,6 @@
 import type { FilterMountingReasons, PupilBasis, StepRing } from "@sunfathom/planner";
 import type { Texts } from "../../problems/texts.js";
-import { shown } from "../format.js";
+import { distance, near, shown } from "../format.js";
 import { mountingHolders } from "../mounting-holders.js";
 
 /** Reasons on where a filter goes. */
@@ -117,17 +117,17 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   flat_port_narrows: (p) =>
     `The flat window turns ${shown(p.field_in_air_deg)} degrees in air into ${shown(p.field_in_water_deg)} in water: things appear ${shown(p.enlarged_percent)} % larger and at three quarters of their distance.`,
   dome_keeps_field: () => "With the lens's entrance pupil at its centre, the dome keeps the field of view.",
-  dome_brings_near: (p) =>
-    `Behind this dome the farthest things appear ${shown(p.from_vertex_mm / 10)} cm in front of the glass, ${shown(p.from_centre_mm / 10)} cm from its centre: the lens has to focus that close.`,
+  dome_brings_near: (p, u) =>
+    `Behind this dome the farthest things appear ${near(p.from_vertex_mm, u)} in front of the glass, ${near(p.from_centre_mm, u)} from its centre: the lens has to focus that close.`,
 
   sheet_shifts_focus: (p) =>
     `The sheet moves the image ${shown(p.shift_mm, 3)} mm back. Autofocus makes up for it. If you focus by the scale, the blur is ${shown(p.blur_mm, 4)} mm, where ${shown(p.allowed_mm, 3)} mm is usually allowed.`,
-  sheet_all_in_reach: (p) =>
-    `You lose nothing at infinity: behind this dome nothing appears farther than ${shown(p.from_centre_mm / 10)} cm, well within what the lens can focus with the sheet.`,
-  sheet_infinity_hidden: (p) =>
-    `A lens that stops at infinity focuses to ${shown(p.farthest_m, 1)} m with the sheet; beyond that the blur stays within depth of field.`,
-  sheet_infinity_lost: (p) =>
-    `A lens that stops at infinity focuses only to ${shown(p.farthest_m, 1)} m with the sheet, and beyond it blurs by ${shown(p.blur_mm, 3)} mm: stop down, take a thinner sheet, or make sure that the lens turns past infinity.`,
+  sheet_all_in_reach: (p, u) =>
+    `You lose nothing at infinity: behind this dome nothing appears farther than ${near(p.from_centre_mm, u)}, well within what the lens can focus with the sheet.`,
+  sheet_infinity_hidden: (p, u) =>
+    `A lens that stops at infinity focuses to ${distance(p.farthest_m, u)} with the sheet; beyond that the blur stays within depth of field.`,
+  sheet_infinity_lost: (p, u) =>
+    `A lens that stops at infinity focuses only to ${distance(p.farthest_m, u)} with the sheet, and beyond it blurs by ${shown(p.blur_mm, 3)} mm: stop down, take a thinner sheet, or make sure that the lens turns past infinity.`,
   sheet_focus_unknown: () =>
     "Without the dome's radius, nobody can say whether the lens still focuses with the sheet: give `dome_radius_mm`.",
   sheet_measure_opening: () =>

@@ -1,15 +1,15 @@
 import type { LightReasons, Overhead } from "@sunfathom/planner";
 import type { Texts } from "../../problems/texts.js";
-import { metres, shown, stops } from "../format.js";
+import { depth, shown, stops } from "../format.js";
 
 /** Reasons on the light itself, which several decisions give. */
 export const lightReasons: Texts<LightReasons, string> = {
-  cct_without_meaning: (p) =>
-    `From ${metres(p.depth_m)} m down the light is too far from any white for a colour temperature in kelvin (Duv ${shown(p.duv, 3)}; CIE gives none beyond 0.05). Set the white balance on a card.`,
-  cct_beyond_locus: (p) =>
-    `From ${metres(p.depth_m)} m down the light is bluer than any glowing body: it has no colour temperature in kelvin. Set the white balance on a card.`,
-  red_not_only_transmitted: (p) =>
-    `Below about ${metres(p.depth_m)} m most of the last red is made in the water itself, by inelastic scattering and fluorescence. This model counts only the red that comes down from the surface, so do not trust its figures for red there: they are too low.`,
+  cct_without_meaning: (p, u) =>
+    `From ${depth(p.depth_m, u)} down the light is too far from any white for a colour temperature in kelvin (Duv ${shown(p.duv, 3)}; CIE gives none beyond 0.05). Set the white balance on a card.`,
+  cct_beyond_locus: (p, u) =>
+    `From ${depth(p.depth_m, u)} down the light is bluer than any glowing body: it has no colour temperature in kelvin. Set the white balance on a card.`,
+  red_not_only_transmitted: (p, u) =>
+    `Below about ${depth(p.depth_m, u)} most of the last red is made in the water itself, by inelastic scattering and fluorescence. This model counts only the red that comes down from the surface, so do not trust its figures for red there: they are too low.`,
   sun_stands: (p) =>
     `At ${utc(p.time)} the sun is ${shown(p.elevation_deg)} degrees above the horizon there, at ${shown(p.azimuth_deg)} degrees from north.`,
   cloud_fills_shadow: (p) =>

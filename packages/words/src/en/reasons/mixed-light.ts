@@ -1,9 +1,9 @@
 import type { MixedLightReasons } from "@sunfathom/planner";
-import type { Texts } from "../../problems/texts.js";
-import { lumens, metres, redder, shown, stops, strength } from "../format.js";
+import type { Texts, TextUnits } from "../../problems/texts.js";
+import { depth, distance, lumens, redder, shown, span, stops, strength } from "../format.js";
 
-function haveThem({ verdict, closer }: MixedLightReasons["to_lead"]): string {
-  const from = closer ? ` They can do it from ${shown(closer.distance_m, 1)} m.` : "";
+function haveThem({ verdict, closer }: MixedLightReasons["to_lead"], u?: TextUnits): string {
+  const from = closer ? ` They can do it from ${distance(closer.distance_m, u)}.` : "";
   if (verdict === "enough") return "Your lights have that.";
   if (verdict === "closer") return `Your lights have less.${from}`;
   if (verdict === "stronger") return "Only stronger lights can do it, with their heat, glare and weight.";
@@ -15,18 +15,17 @@ export const mixedLightReasons: Texts<MixedLightReasons, string> = {
   lamps_only: (p) =>
     `Your video lights are the only light: set the white balance to them. The water between light, subject and camera still costs ${stops(p.red)} of red, ${stops(p.green)} of green and ${stops(p.blue)} of blue, so a card at working distance is better than a Kelvin preset.`,
   daylight_only: () => "No video light is on: there is nothing to mix.",
-  lights_fight: (p) =>
-    `At ${metres(p.depth_m)} m, balanced to daylight, whatever the video lights reach shows a ${strength(p.split)} colour cast, ${redder(p.red_excess)}. No single white balance gets rid of it.`,
-  lamps_lead: (p) =>
-    `At ${metres(p.depth_m)} m your video lights outshine daylight by ${stops(p.green)} in green. Set the white balance to them; daylight hardly tints the subject.`,
-  daylight_leads: (p) =>
-    `At ${metres(p.depth_m)} m daylight outshines your video lights by ${stops(-p.green)} in green. Set the white balance to daylight; the video lights hardly show.`,
-  mixing_zone: (p) =>
-    `From ${metres(p.from_m)} to ${metres(p.to_m)} m video lights and daylight mix visibly.`,
+  lights_fight: (p, u) =>
+    `At ${depth(p.depth_m, u)}, balanced to daylight, whatever the video lights reach shows a ${strength(p.split)} colour cast, ${redder(p.red_excess)}. No single white balance gets rid of it.`,
+  lamps_lead: (p, u) =>
+    `At ${depth(p.depth_m, u)} your video lights outshine daylight by ${stops(p.green)} in green. Set the white balance to them; daylight hardly tints the subject.`,
+  daylight_leads: (p, u) =>
+    `At ${depth(p.depth_m, u)} daylight outshines your video lights by ${stops(-p.green)} in green. Set the white balance to daylight; the video lights hardly show.`,
+  mixing_zone: (p, u) => `From ${span(p.from_m, p.to_m, u)} video lights and daylight mix visibly.`,
   lit_haze: (p) =>
     `Backscatter between camera and subject is about ${shown(p.percent)} % as bright as a grey subject (${shown(p.low)} to ${shown(p.high)} %). Hold the video lights far from the lens, point them past the subject, and come closer.`,
-  to_lead: (p) =>
-    `At ${metres(p.depth_m)} m, to lead daylight by ${stops(p.stops)} on a subject ${shown(p.distance_m, 1)} m from the video lights takes about ${lumens(p.likely_lm)} lm in all (${lumens(p.low_lm)} to ${lumens(p.high_lm)} lm). ${haveThem(p)}`,
+  to_lead: (p, u) =>
+    `At ${depth(p.depth_m, u)}, to lead daylight by ${stops(p.stops)} on a subject ${distance(p.distance_m, u)} from the video lights takes about ${lumens(p.likely_lm)} lm in all (${lumens(p.low_lm)} to ${lumens(p.high_lm)} lm). ${haveThem(p, u)}`,
   upright_subject: () =>
     "Video lights and daylight are compared on an upright subject, which catches only part of the light from above.",
 };

@@ -1,6 +1,6 @@
 import type { WhiteBalanceReasons } from "@sunfathom/planner";
 import type { Texts } from "../../problems/texts.js";
-import { howOften, kelvin, metres, shown, stops, strength } from "../format.js";
+import { depth, distance, howOften, kelvin, shown, stops, strength } from "../format.js";
 
 /** What a card would leave instead: where the camera is at its limit, the same. */
 const onCard = (p: { cast: number; card_cast: number }): string => {
@@ -13,17 +13,17 @@ const onCard = (p: { cast: number; card_cast: number }): string => {
 
 /** Reasons on white balance. */
 export const whiteBalanceReasons: Texts<WhiteBalanceReasons, string> = {
-  kelvin_leaves_the_water: (p) =>
-    `Set to the video lights' own ${kelvin(p.cct_K)} K, the camera would leave a ${strength(p.left)} colour cast from ${shown(p.path_m, 1)} m of water between light, subject and camera. A card at working distance takes it out.`,
-  balance_again: (p) =>
-    `The light changes with depth. Going down, a ${strength(p.tolerance)} colour cast builds up ${howOften(p.times)}, first at ${metres(p.first_m)} m: white-balance again then.`,
+  kelvin_leaves_the_water: (p, u) =>
+    `Set to the video lights' own ${kelvin(p.cct_K)} K, the camera would leave a ${strength(p.left)} colour cast from ${distance(p.path_m, u)} of water between light, subject and camera. A card at working distance takes it out.`,
+  balance_again: (p, u) =>
+    `The light changes with depth. Going down, a ${strength(p.tolerance)} colour cast builds up ${howOften(p.times)}, first at ${depth(p.first_m, u)}: white-balance again then.`,
   one_balance_serves: (p) =>
     `One white balance serves the whole range: a new one would nowhere take out more than a ${strength(p.tolerance)} colour cast.`,
-  kelvin_balance_leaves: (p) =>
-    `Set to ${kelvin(p.cct_K)} K, the camera leaves a ${strength(p.cast)} colour cast on grey at ${metres(p.depth_m)} m. ${onCard(p)}.`,
-  auto_balance_leaves: (p) =>
-    `Automatic white balance makes the whole picture grey on average, water and all, as far as it reaches. At ${metres(p.depth_m)} m that leaves a ${strength(p.cast)} colour cast on grey. ${onCard(p)}.`,
+  kelvin_balance_leaves: (p, u) =>
+    `Set to ${kelvin(p.cct_K)} K, the camera leaves a ${strength(p.cast)} colour cast on grey at ${depth(p.depth_m, u)}. ${onCard(p)}.`,
+  auto_balance_leaves: (p, u) =>
+    `Automatic white balance makes the whole picture grey on average, water and all, as far as it reaches. At ${depth(p.depth_m, u)} that leaves a ${strength(p.cast)} colour cast on grey. ${onCard(p)}.`,
   balance_in_reach: () => "The camera's white balance can make a card neutral over the whole range.",
-  balance_falls_short: (p) =>
-    `At ${metres(p.depth_m)} m the camera's white balance falls short by ${stops(p.short_stops)} between channels. That leaves a ${strength(p.cast)} colour cast on grey.`,
+  balance_falls_short: (p, u) =>
+    `At ${depth(p.depth_m, u)} the camera's white balance falls short by ${stops(p.short_stops)} between channels. That leaves a ${strength(p.cast)} colour cast on grey.`,
 };

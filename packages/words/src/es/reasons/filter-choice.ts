@@ -56,6 +56,6 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
     `La luz se acaba antes que el color. Con más luz, sería mejor ${choiceOf(p.wanted)}. A ${depth(p.depth_m, u)} la imagen ya necesita ${settings(p)} y ${dialShutter(p.shutter_s)}, y un filtro más denso se paga con ruido. Con menos fotogramas por segundo o un objetivo más luminoso podría montarlo.`,
   filter_shape_assumed: () =>
     "Ninguna norma fija la curva de un filtro. Las formas de aquí son suposiciones; cuánto cambiaría la imagen otro filtro del mismo nombre forma parte de la incertidumbre.",
-  filter_trade_rule_blue: () => "Práctica habitual: rojo en agua azul, a partir de unos 3 m.",
+  filter_trade_rule_blue: (_, u) => `Práctica habitual: rojo en agua azul, a partir de unos ${depth(3, u)}.`,
   filter_trade_rule_green: () => "Práctica habitual: magenta en agua verde.",
 };

@@ -57,6 +57,7 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
     `La lumière manque avant la couleur. S’il y en avait davantage, ${filterName(p.wanted)} conviendrait mieux. À ${depth(p.depth_m, u)}, l’image demande déjà ${settings(p)} et ${dialShutter(p.shutter_s)}, et un filtre plus dense se paie en bruit. Une cadence plus lente ou un objectif plus lumineux vous permettrait d’en monter un.`,
   filter_shape_assumed: () =>
     "Aucune norme ne fixe la courbe d’un filtre. Les formes prises ici sont des hypothèses ; ce qu’un autre filtre du même nom changerait à l’image fait partie de l’incertitude.",
-  filter_trade_rule_blue: () => "Pratique courante : le rouge en eau bleue, à partir de 3 m environ.",
+  filter_trade_rule_blue: (_, u) =>
+    `Pratique courante : le rouge en eau bleue, à partir de ${depth(3, u)} environ.`,
   filter_trade_rule_green: () => "Pratique courante : le magenta en eau verte.",
 };
