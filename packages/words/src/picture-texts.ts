@@ -10,7 +10,7 @@ import type {
 } from "@sunfathom/planner";
 import type { TextUnits } from "./problems/texts.js";
 
-type Said<P> = Said<P, units?: TextUnits>;
+type Said<P> = (p: P, units?: TextUnits) => string;
 
 /** Texts on a picture, and what it says to anyone who cannot see it. */
 export interface LightWithDepthTexts {

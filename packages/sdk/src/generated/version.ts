@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "904b0c36b6cdd447f3ece9568bacfb5ee40f28c0732fe4ffee643d79f2c1a1bf";
+export const descriptionHash = "62b46f55705227d81e281e12f0f26bc6602cc9abf8246d917b21e81cdad2872c";
