@@ -39,14 +39,13 @@ function told({ id, stops, fit }: Sampled, all: readonly Sampled[]): Fits[number
   };
 }
 
-/** The same scene with filters that were sampled by the kind and density that they were found to be, and how well. */
+/** A scene in which filters were sampled, with those by the kind and density that they were found to be, and how well. */
 export function bySamples(wire: WireScene): Resolved {
   const lens = wire.filter_samples && sampled(undefined, wire.filter_samples);
   const owned = (wire.kit ?? []).map(
     ({ id, filter_samples }) => filter_samples && sampled(id, filter_samples),
   );
   const all = [lens, ...owned].filter((one) => one !== undefined);
-  if (all.length === 0) return wire;
   const found = ({ fit }: Sampled) => ({
     filter_kind: fit.filter_kind,
     filter_density: fit.filter_density,

@@ -96,6 +96,14 @@ const inOneForm = oneForm<WireScene>({
   },
 });
 
+/** The same scene with its filters by kind and density, however they were given. */
+function described(wire: WireScene): WireScene {
+  const { filter_samples, kit = [] } = wire;
+  const isSampled = filter_samples !== undefined || kit.some((item) => item.filter_samples !== undefined);
+  const nominal = byDensity(wire);
+  return isSampled ? bySamples(nominal) : nominal;
+}
+
 /**
  * The one form of a valid scene: scenes that mean the same come out the same, to the byte.
  * @param wire a scene that has passed its schema and the rules between its fields
@@ -103,6 +111,6 @@ const inOneForm = oneForm<WireScene>({
 export function canonicalScene(wire: WireScene): Canonical<Scene> {
   const assumed: string[] = [];
   // By its form it is what the contract resolves, and that must be a scene of the planner: else this does not compile.
-  const scene: Scene = inOneForm(bySamples(byDensity(wire)), assuming(assumed)) as Echo<ResolvedScene>;
+  const scene: Scene = inOneForm(described(wire), assuming(assumed)) as Echo<ResolvedScene>;
   return { scene, assumed };
 }

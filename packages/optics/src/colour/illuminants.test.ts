@@ -4,7 +4,9 @@ import { type PublishedIlluminant, publishedIlluminant } from "../../../../test/
 import { readTable } from "../../../../test/support/tables.js";
 import { spectrumFrom } from "../spectrum/grid.js";
 import { CHART_PATCHES } from "./chart-24.js";
-import { daylightOfCct, illuminant, type LedName, ledIlluminant, planckian } from "./illuminants.js";
+import { daylightOfCct } from "./daylight-of-cct.js";
+import { illuminant, planckian } from "./illuminants.js";
+import { type LedName, ledIlluminant } from "./led-illuminants.js";
 import { chromaticity, illuminance_lx, xyzOf } from "./observer.js";
 
 const xyOf = (spectrum: Float64Array) => chromaticity(xyzOf(spectrum));

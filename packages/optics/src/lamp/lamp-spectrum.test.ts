@@ -1,9 +1,10 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { cctDuv } from "../colour/cct-duv.js";
-import { LED_NAMES, ledIlluminant } from "../colour/illuminants.js";
+import { LED_NAMES, ledIlluminant } from "../colour/led-illuminants.js";
 import { chromaticity, illuminance_lx, xyzOf } from "../colour/observer.js";
-import { perLumen, whiteLampPerLumen } from "./lamp-spectrum.js";
+import { perLumen } from "../colour/per-lumen.js";
+import { whiteLampPerLumen } from "./lamp-spectrum.js";
 
 const cctOf = (spectrum: Float64Array) => {
   const { x, y } = chromaticity(xyzOf(spectrum));

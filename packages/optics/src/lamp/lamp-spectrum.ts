@@ -1,6 +1,7 @@
-import { daylightOfCct, ledIlluminant, planckian } from "../colour/illuminants.js";
-import { illuminance_lx } from "../colour/observer.js";
-import { scale } from "../spectrum/combine.js";
+import { daylightOfCct } from "../colour/daylight-of-cct.js";
+import { planckian } from "../colour/illuminants.js";
+import { ledIlluminant } from "../colour/led-illuminants.js";
+import { perLumen } from "../colour/per-lumen.js";
 import { GRID_SIZE, type Spectrum } from "../spectrum/grid.js";
 
 /** Phosphor-white LEDs of CIE 15:2018 with their correlated colour temperatures. */
@@ -11,11 +12,6 @@ const PHOSPHOR_LEDS = [
   { name: "LED-B4", cct_K: 5109 },
   { name: "LED-B5", cct_K: 6598 },
 ] as const;
-
-/** A spectrum scaled to one lumen (or one lux). */
-export function perLumen(spectrum: Spectrum): Spectrum {
-  return scale(spectrum, 1 / illuminance_lx(spectrum));
-}
 
 /**
  * Spectrum of a white lamp known only by its colour temperature, per lumen.

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { column, readTable } from "../../../../test/support/tables.js";
-import { daylightOfCct } from "../colour/illuminants.js";
+import { daylightOfCct } from "../colour/daylight-of-cct.js";
 import { WAVELENGTHS_NM } from "../spectrum/grid.js";
 import { integrateProduct } from "../spectrum/integrate.js";
 import { meanSensor } from "./mean-sensor.js";

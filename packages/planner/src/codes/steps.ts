@@ -35,8 +35,30 @@ export interface LampCheck {
   distance_m: number;
 }
 
+/** What is done with the lamps; numbers are the figures of the answer. */
+export interface LampStepCodes {
+  check_lamps: LampCheck;
+  filter_lamps: { filter: NamedFilter; left: number; instead_of?: NamedFilter; check?: LampCheck };
+  keep_lamp_filters: { filter: NamedFilter; left: number; check?: LampCheck };
+  bare_lamps: { filter: NamedFilter; check?: LampCheck };
+  lamps_off: {
+    split: number;
+    red_excess: number;
+    cost: number;
+    /** Filter that the lamps carry already. */
+    fitted?: NamedFilter;
+    other?: { way: Coded<WaysOut>; left: number };
+  };
+  lamps_from: { depth_m: number };
+  /** Where haze that the lamps light spoils the picture, how bright it is against a grey subject. */
+  lamps_lead: { green: number; haze?: { percent: number } };
+  lamps_hardly_show: { green: number; haze?: { percent: number } };
+  lamps_only: { red: number; green: number; blue: number; haze?: { percent: number } };
+  mixing_zone: { from_m: number; to_m: number };
+}
+
 /** Steps of a plan: what to do, and why. */
-export interface StepCodes {
+export interface StepCodes extends LampStepCodes {
   mount_filter: LensFilterStep;
   /** The caller's stays on, though another might be a little better. */
   keep_filter: Omit<LensFilterStep, "instead_of"> & { better?: NamedFilter };
@@ -46,10 +68,6 @@ export interface StepCodes {
   no_filter_for_lamps: { instead_of?: NamedFilter };
   neutral_density: { density: number; stops: number; mount: FilterChange };
   set_frame: { exposure: { shutter_s: number }; bits: number };
-  check_lamps: LampCheck;
-  filter_lamps: { filter: NamedFilter; left: number; instead_of?: NamedFilter; check?: LampCheck };
-  keep_lamp_filters: { filter: NamedFilter; left: number; check?: LampCheck };
-  bare_lamps: { filter: NamedFilter; check?: LampCheck };
   start_exposure: Setting & { ev: number };
   balance_on_card: { cast: number };
   set_modes: {
@@ -72,20 +90,6 @@ export interface StepCodes {
   shallow_exposure: Setting & { stops: number };
   too_dark: { iso: number; f_number: number; shortfall_stops: number; ways: readonly Coded<WaysToPay>[] };
   come_close: { percent: number; distance_m: number };
-  lamps_off: {
-    split: number;
-    red_excess: number;
-    cost: number;
-    /** Filter that the lamps carry already. */
-    fitted?: NamedFilter;
-    other?: { way: Coded<WaysOut>; left: number };
-  };
-  lamps_from: { depth_m: number };
-  /** Where haze that the lamps light spoils the picture, how bright it is against a grey subject. */
-  lamps_lead: { green: number; haze?: { percent: number } };
-  lamps_hardly_show: { green: number; haze?: { percent: number } };
-  lamps_only: { red: number; green: number; blue: number; haze?: { percent: number } };
-  mixing_zone: { from_m: number; to_m: number };
   grade_red: { acceptable_m: number; gone_m: number };
   grade_no_red: { gone_m: number };
   lamps_off_before_air: Nothing;

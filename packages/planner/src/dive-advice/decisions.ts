@@ -7,12 +7,15 @@ import { type Mix, mixOf } from "../mixed-light/mix.js";
 import type { FilterChoiceFigures } from "../result/filter-choice.js";
 import type { MixedLightAtDepth } from "../result/mixed-light.js";
 import type { Scene } from "../scene/scene.js";
-import { type CloseCall, closeFilterCall, closeLampCall } from "./close-calls.js";
-import { type ExposurePlan, exposurePlanFor } from "./exposure-plan.js";
+import { type CloseCall, closeFilterCall } from "./close-calls.js";
+import { closeLampCall } from "./close-lamp-call.js";
+import { exposurePlanFor } from "./exposure-plan.js";
 import { type FittedLamps, withFittedLamps } from "./fitted-lamps.js";
-import { bestOwnedLampFilter, middleOf, type OwnedLampFilter, planLamps, withLampPlan } from "./lamp-plan.js";
+import { middleOf, planLamps, withLampPlan } from "./lamp-plan.js";
 import { type Leg, legsOf } from "./legs.js";
 import { type Chosen, chosenOver, type Mounted, withoutFilter } from "./mounted.js";
+import { bestOwnedLampFilter, type OwnedLampFilter } from "./owned-lamp-filter.js";
+import type { ExposurePlan } from "./station.js";
 
 /** Every decision for one dive, each taken on what was decided before it. */
 export interface Decisions {
@@ -44,14 +47,16 @@ export interface Decisions {
 export function decisionsFor(scene: Scene): Decisions {
   const { lamped, mixed, fitted } = withFittedLamps(scene);
   const middle = middleOf(mixed);
-  const lampFilter = bestOwnedLampFilter(lamped, middle);
+  const doFight = middle.verdict === "lights_fight";
+  const lampFilter = doFight ? bestOwnedLampFilter(lamped, middle.depth_m) : undefined;
   const lampPlan = planLamps(middle, lampFilter);
   const lit = withLampPlan(lamped, lampPlan, lampFilter);
   const { filter, mounted } = chosenOver(lit);
   const filmed = withFilter(lit, filter, mounted);
   const planned = lampPlan === "lamps_with_filter" ? middleOf(mixOf(lit)) : middle;
   const legs = legsOf(withoutFilter(lit), filmed, filter);
-  const lampCall = closeLampCall(lamped, middle, lampPlan, lampFilter);
+  const hasBothLights = lampPlan !== "none" && lampPlan !== "lamps_only";
+  const lampCall = hasBothLights ? closeLampCall(lamped, middle, lampPlan, lampFilter) : [];
   return {
     scene,
     filmed,

@@ -4,7 +4,9 @@ import { daylightScene, REEF_WITH_LAMPS, TWO_LAMPS } from "../../../../test/supp
 import { splitWithLampFilter } from "../mixed-light/lamp-filter-split.js";
 import { mixedLight } from "../mixed-light/mixed-light.js";
 import type { KitItem, Scene } from "../scene/scene.js";
-import { bestOwnedLampFilter, planLamps, withLampPlan } from "./lamp-plan.js";
+import { decisionsFor } from "./decisions.js";
+import { planLamps, withLampPlan } from "./lamp-plan.js";
+import { bestOwnedLampFilter } from "./owned-lamp-filter.js";
 
 const [fighting] = mixedLight(REEF_WITH_LAMPS).depths;
 const blue = (id: string, filter_density: number, item: KitItem["item"] = "lamp_filter"): KitItem => ({
@@ -14,7 +16,7 @@ const blue = (id: string, filter_density: number, item: KitItem["item"] = "lamp_
   filter_density,
 });
 const owning = (...kit: KitItem[]): Scene => ({ ...REEF_WITH_LAMPS, kit });
-const bestOf = (...kit: KitItem[]) => bestOwnedLampFilter(owning(...kit), fighting);
+const bestOf = (...kit: KitItem[]) => bestOwnedLampFilter(owning(...kit), fighting.depth_m);
 /** A curve as a laboratory would measure it, of a filter that serves here. */
 const CURVE = listOf(filterTransmittance("blue", 0.9)).map((transmittance, i) => ({
   wavelength_nm: WAVELENGTHS_NM[i],
@@ -43,7 +45,7 @@ describe("the lamp filter that is owned", () => {
     // What is known of it is neither a curve nor a density.
     expect(bestOf({ id: "some", item: "lamp_filter", filter_kind: "blue" })).toBeUndefined();
     expect(bestOf({ id: "some", item: "lamp_filter", filter_density: 0.9 })).toBeUndefined();
-    expect(bestOwnedLampFilter(REEF_WITH_LAMPS, fighting)).toBeUndefined();
+    expect(bestOwnedLampFilter(REEF_WITH_LAMPS, fighting.depth_m)).toBeUndefined();
   });
 
   it("counts by its measured curve where it has one, whatever kind it is called", () => {
@@ -54,8 +56,19 @@ describe("the lamp filter that is owned", () => {
   });
 
   it("is not asked for where the lights do not fight", () => {
-    for (const verdict of ["daylight_only", "lamps_only", "lamps_lead", "daylight_leads"] as const) {
-      expect(bestOwnedLampFilter(owning(blue("b", 0.9)), { ...fighting, verdict })).toBeUndefined();
+    const owned = owning(blue("b", 0.9));
+    expect(decisionsFor(owned).lampFilter).toBeDefined();
+    const [lamp] = owned.lamps;
+    const others: Record<string, Scene> = {
+      daylight_only: { ...owned, lamps: [] },
+      lamps_only: { ...owned, daylight_basis: "none" },
+      lamps_lead: { ...owned, lamps: [{ ...lamp, flux_lm: 400 * lamp.flux_lm }] },
+      daylight_leads: { ...owned, lamps: [{ ...lamp, flux_lm: lamp.flux_lm / 400 }] },
+    };
+    for (const [verdict, scene] of Object.entries(others)) {
+      const { middle, lampFilter } = decisionsFor(scene);
+      expect(middle.verdict).toBe(verdict);
+      expect(lampFilter).toBeUndefined();
     }
   });
 });

@@ -1,51 +1,13 @@
-import { filterTransmittance, type Spectrum } from "@sunfathom/optics";
 import type { LampPlan } from "../codes/summary.js";
-import { measuredCurve } from "../light/measured-curve.js";
 import { itemAt } from "../lists/non-empty.js";
-import { splitWithLampFilter } from "../mixed-light/lamp-filter-split.js";
 import { VISIBLE_SPLIT_DELTA_E00 } from "../mixed-light/lights.js";
 import type { Mix } from "../mixed-light/mix.js";
 import type { MixedLightAtDepth } from "../result/mixed-light.js";
-import type { KitItem, Lamp, Scene } from "../scene/scene.js";
+import type { Lamp, Scene } from "../scene/scene.js";
+import type { OwnedLampFilter } from "./owned-lamp-filter.js";
 
 /** What stands for the dive where lamps are judged: the middle of the range. */
 export const middleOf = ({ depths }: Mix): MixedLightAtDepth => itemAt(depths, (depths.length - 1) >> 1);
-
-/** A filter from the kit for the lamps, and the split that it leaves. */
-export interface OwnedLampFilter {
-  item: KitItem;
-  split_left_delta_e00: number;
-}
-
-export function transmittanceOf({
-  filter_kind,
-  filter_density,
-  filter_transmittance,
-}: KitItem): Spectrum | undefined {
-  if (filter_transmittance) {
-    return measuredCurve(filter_transmittance);
-  }
-  return filter_kind && filter_density !== undefined
-    ? filterTransmittance(filter_kind, filter_density)
-    : undefined;
-}
-
-/** The owned lamp filter that leaves the least split, where the lights fight. */
-export function bestOwnedLampFilter(
-  scene: Scene,
-  { depth_m, verdict }: MixedLightAtDepth,
-): OwnedLampFilter | undefined {
-  if (verdict !== "lights_fight") return undefined;
-  let best: OwnedLampFilter | undefined;
-  for (const item of scene.kit ?? []) {
-    const filter = item.item === "lamp_filter" ? transmittanceOf(item) : undefined;
-    if (!filter) continue;
-    const split_left_delta_e00 = splitWithLampFilter(scene, depth_m, filter);
-    const isBetter = split_left_delta_e00 < (best?.split_left_delta_e00 ?? Infinity);
-    if (isBetter) best = { item, split_left_delta_e00 };
-  }
-  return best;
-}
 
 /** An owned filter goes on where what it leaves is too little to be seen at a glance. */
 export function planLamps(

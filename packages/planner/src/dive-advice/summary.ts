@@ -1,8 +1,9 @@
 import { type Coded, codesOf } from "../codes/coded.js";
 import type { Exposed, SummaryCodes } from "../codes/summary.js";
 import type { Decisions } from "./decisions.js";
-import { endOfPlan, type Station, startOfPlan } from "./exposure-plan.js";
+import { endOfPlan, startOfPlan } from "./exposure-plan.js";
 import { balancesDown } from "./legs.js";
+import type { Station } from "./station.js";
 
 type Part = Coded<SummaryCodes>;
 

@@ -3,7 +3,7 @@ import type { TakeCodes } from "../codes/take.js";
 import { VISIBLE_SPLIT_DELTA_E00 } from "../mixed-light/lights.js";
 import type { TakeItem } from "../result/dive-advice.js";
 import type { Decisions } from "./decisions.js";
-import { ownedName } from "./steps/before.js";
+import { ownedName } from "./owned-name.js";
 
 const say = codesOf<TakeCodes>();
 

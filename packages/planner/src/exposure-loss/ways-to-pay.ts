@@ -1,13 +1,5 @@
 /** How to pay for light that is lost, or get rid of light in excess, within what camera and dive allow. */
-import {
-  densityToStops,
-  illuminance_lx,
-  multiply,
-  peakIntensity_cd,
-  perLumen,
-  stopsToDensity,
-  whiteLampPerLumen,
-} from "@sunfathom/optics";
+import { densityToStops, stopsToDensity } from "@sunfathom/optics";
 import { FITS_WITHIN_STOPS, limitsOf, type Settings } from "../camera/exposure-settings.js";
 import { codesOf } from "../codes/coded.js";
 import type { WaysToPay } from "../codes/ways-to-pay.js";
@@ -15,14 +7,12 @@ import { bisect } from "../light/bisect.js";
 import type { Conditions } from "../light/conditions.js";
 import { daylightUnder } from "../light/daylight.js";
 import { highestSun_deg } from "../light/highest-sun.js";
-import { aimAt } from "../light/lamp-aim.js";
-import { beamShareAt } from "../light/lamps.js";
 import { hasLensFilter, lensFilterOf } from "../light/lens-filter.js";
 import { type Underwater, underwater } from "../light/underwater.js";
-import { USUAL_LAMP } from "../light/usual-lamp.js";
 import type { WayToPay } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
+import { addLamp } from "./add-lamp.js";
 import { budgetAt } from "./budget.js";
 
 const EXACT = 1e-9;
@@ -106,7 +96,7 @@ function whenDark(task: Task): (WayToPay | undefined)[] {
     filterOff(task),
     higherSun(task),
     shallower(task),
-    lamp(task),
+    addLamp(task),
     longerShutter(task),
     {
       way: "iso",
@@ -211,35 +201,6 @@ function shallower({ conditions, missing, depth_m, ev100 }: Task): WayToPay | un
     gains_stops: missing,
     enough: true,
     depth_m: fits_m,
-  };
-}
-
-/** Flux of a wide lamp at arm's length that lifts the subject to what is wanted. */
-function lamp({ conditions, missing, depth_m }: Task): WayToPay {
-  const world = underwater(conditions, NOMINAL);
-  const budget = budgetAt(world, lensFilterOf(conditions.scene, NOMINAL), depth_m);
-  // What a lamp adds has to lift subject and haze together.
-  const wanted_lx = 2 ** (budget.log2SubjectLux + budget.hazeGain) * (2 ** missing - 1);
-  const left = world.path_per_m.map((k) => Math.exp(-k * USUAL_LAMP.distance_m));
-  const throughWater = illuminance_lx(multiply(perLumen(whiteLampPerLumen(USUAL_LAMP.cct_K)), left));
-  const share = beamShareAt(
-    USUAL_LAMP.beam_angle_deg,
-    USUAL_LAMP.distance_m,
-    aimAt(conditions.scene, NOMINAL),
-  );
-  const intensity_cd = peakIntensity_cd(1, USUAL_LAMP.beam_angle_deg) * share;
-  const lux_per_lm = (intensity_cd / USUAL_LAMP.distance_m ** 2) * throughWater;
-  const lamp_flux_lm = wanted_lx / lux_per_lm;
-  return {
-    way: "lamp",
-    ...say("add_lamp", {
-      flux_lm: lamp_flux_lm,
-      beam_angle_deg: USUAL_LAMP.beam_angle_deg,
-      distance_m: USUAL_LAMP.distance_m,
-    }),
-    gains_stops: missing,
-    enough: true,
-    lamp_flux_lm,
   };
 }
 

@@ -4,7 +4,8 @@ import { measuredCurve } from "../light/measured-curve.js";
 import type { NonEmpty } from "../lists/non-empty.js";
 import type { KitItem, LensFilter, Scene } from "../scene/scene.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
-import { kindOfCurve, kindOfItem } from "./kind-of-curve.js";
+import { kindOfCurve } from "./kind-of-curve.js";
+import { kindOfItem } from "./kind-of-item.js";
 
 export interface Candidate {
   kind: FilterVerdict;

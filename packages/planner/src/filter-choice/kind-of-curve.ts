@@ -7,7 +7,7 @@ import {
 } from "@sunfathom/optics";
 import { measuredCurve } from "../light/measured-curve.js";
 import { valueAt } from "../lists/non-empty.js";
-import type { KitItem, TransmittanceSample } from "../scene/scene.js";
+import type { TransmittanceSample } from "../scene/scene.js";
 
 /** From the weakest to the densest filter that has a kind and a density. */
 const STEP = 0.05;
@@ -39,7 +39,3 @@ export function kindOfCurve(samples: readonly TransmittanceSample[]): FilterKind
   const distances = nominal.map(({ kind, curve }) => ({ kind, off: distance(measured, curve) }));
   return distances.reduce((nearest, next) => (next.off < nearest.off ? next : nearest)).kind;
 }
-
-/** What to call an item of a kit that is a filter: its kind, or the one that its measured curve is like. */
-export const kindOfItem = ({ filter_kind, filter_transmittance = [] }: KitItem): FilterKind =>
-  filter_kind ?? kindOfCurve(filter_transmittance);

@@ -7,6 +7,7 @@ import {
   type UnderwaterDaylight,
 } from "@sunfathom/optics";
 import type { Scene } from "../scene/scene.js";
+import { isCovered } from "./is-covered.js";
 import { underOverhead } from "./overhead.js";
 import type { Sun } from "./sun.js";
 
@@ -19,9 +20,10 @@ export interface Daylight {
 
 export function daylightUnder(sun: Sun, scene: Scene): Daylight {
   const surface = daylightFromTable(sun.elevation_deg, scene.cloud_oktas);
+  const open = throughSurface(surface, sun.elevation_deg, scene.wind_speed_m_s);
   return {
     above: add(surface.direct, surface.diffuse),
-    below: underOverhead(throughSurface(surface, sun.elevation_deg, scene.wind_speed_m_s), scene),
+    below: isCovered(scene) ? underOverhead(open, scene) : open,
   };
 }
 

@@ -13,10 +13,6 @@ const NAMED_SIGMA_LN = Math.LN2;
 const GIVEN_SIGMA_LN = 0.3;
 const ICE_SIGMA_LN = 0.5;
 
-/** Whether something cuts the sky that daylight still passes. */
-export const isCovered = ({ overhead = "none" }: Scene): boolean =>
-  overhead !== "none" && overhead !== "cave";
-
 /** Share of open water's daylight that is left under what lies over the diver: the same at all wavelengths but under ice. */
 function shareUnder({
   overhead,
@@ -32,7 +28,6 @@ function shareUnder({
 
 /** Daylight under what lies over the diver: of the sun's beam nothing is left, it comes scattered, from the opening or out of the ice. */
 export function underOverhead(below: UnderwaterDaylight, scene: Scene): UnderwaterDaylight {
-  if (!isCovered(scene)) return below;
   const share = shareUnder(scene);
   const downwelling =
     typeof share === "number" ? scale(below.downwelling, share) : multiply(below.downwelling, share);

@@ -1,6 +1,6 @@
 import type { Conditions } from "./conditions.js";
+import { isCovered } from "./is-covered.js";
 import { hasLensFilter } from "./lens-filter.js";
-import { isCovered } from "./overhead.js";
 
 /** Ids of the tables and formulas behind the light of a scene (see `models`). */
 export function lightSources({ scene, daylight, water, floor }: Conditions): string[] {

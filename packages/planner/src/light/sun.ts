@@ -1,6 +1,6 @@
-import { localTimeToInstant, OpticsDomainError, sunPosition } from "@sunfathom/optics";
 import type { Scene } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
+import { sunAtPlace } from "./sun-at-place.js";
 
 /** Lowest sun for which the clear-sky model holds. */
 const LOWEST_SUN_DEG = 10;
@@ -15,39 +15,6 @@ export interface Sun {
   instant?: Date;
   /** True where the clock showed the local time twice and its first occurrence was taken. */
   repeated?: boolean;
-}
-
-type Where = Pick<Scene, "latitude_deg" | "longitude_deg" | "time" | "local_time" | "time_zone">;
-
-function instantOf({ time, local_time, time_zone }: Where): {
-  instant: Date;
-  repeated: boolean;
-  field: string;
-} {
-  if (time !== undefined) return { instant: new Date(time), repeated: false, field: "time" };
-  const { instant, repeated_at } = localTimeToInstant(local_time ?? "", time_zone ?? "");
-  return { instant, repeated: repeated_at !== undefined, field: "local_time" };
-}
-
-/** Fields that a refusal of optics concerns. */
-const FIELD_OF_CODE: Record<string, string> = {
-  latitude_out_of_range: "latitude_deg",
-  longitude_out_of_range: "longitude_deg",
-  time_zone_unknown: "time_zone",
-};
-
-function sunAtPlace(scene: Where): Sun & { field: string } {
-  let field = scene.time === undefined ? "local_time" : "time";
-  try {
-    const { instant, repeated } = instantOf(scene);
-    const place = { latitude_deg: scene.latitude_deg ?? 0, longitude_deg: scene.longitude_deg ?? 0 };
-    const { elevation_refracted_deg, azimuth_deg } = sunPosition(place, instant);
-    return { elevation_deg: elevation_refracted_deg, azimuth_deg, instant, repeated, field };
-  } catch (error) {
-    if (!(error instanceof OpticsDomainError)) throw error;
-    field = FIELD_OF_CODE[error.code] ?? field;
-    throw new SceneProblem(error.refusal, field);
-  }
 }
 
 const tooLow = (elevation_deg: number, field: string): SceneProblem =>

@@ -119,6 +119,7 @@ export function lampLightAt(
   changes: { filter?: Spectrum; distance_m?: number } = {},
 ): Spectrum {
   checkpoint();
+  if (world.scene.lamps.length === 0) return DARK;
   return lampsIrradiance(world.scene.lamps, {
     aim: aimAt(world.scene, world.nuisance),
     intensityScale: world.nuisance.lampIntensityScale,

@@ -1,25 +1,14 @@
 /** Refuses what no camera could see: paths on which nothing is left of the light, and filters that pass none. */
-import {
-  integrateProduct,
-  pathAttenuation,
-  type Spectrum,
-  WAVELENGTHS_NM,
-  waterFromKd,
-  Y_BAR,
-} from "@sunfathom/optics";
+import { pathAttenuation, type Spectrum, WAVELENGTHS_NM, waterFromKd } from "@sunfathom/optics";
 import { valueAt } from "../lists/non-empty.js";
-import type { Scene, TransmittanceSample } from "../scene/scene.js";
+import type { Scene } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
-import { curveOfKit } from "./curve-of-kit.js";
+import { requireClear } from "./clear-filters.js";
 import type { Daylight } from "./daylight.js";
-import { measuredCurve } from "./measured-curve.js";
 import type { DescribedWater } from "./water.js";
 
 /** At this optical depth a part in 10^43 is left, in the clearest colour: far below any light there is. */
 const DARK_AT_OPTICAL_DEPTH = 100;
-/** Least luminous transmittance of a filter that lets something be seen: 23 stops. */
-const OPAQUE_BELOW = 1e-7;
-
 /** Over 400 to 700 nm, which is what cameras and eyes see. */
 function clearest(attenuation_per_m: Spectrum): number {
   let least = Number.POSITIVE_INFINITY;
@@ -54,23 +43,7 @@ export function requireWithinSight(
   for (const lamp of scene.lamps) toFar("lamps", lamp.distance_m);
   if (scene.wanted_lead_distance_m !== undefined)
     toFar("wanted_lead_distance_m", scene.wanted_lead_distance_m);
-  requireClear(scene);
-}
-
-function requireClear({ filter_transmittance, kit }: Scene): void {
-  const opaque = (curve: readonly TransmittanceSample[]): boolean => {
-    const transmittance = measuredCurve(curve);
-    const total = integrateProduct(
-      transmittance.map(() => 1),
-      Y_BAR,
-    );
-    return integrateProduct(transmittance, Y_BAR) / total < OPAQUE_BELOW;
-  };
-  if (filter_transmittance && opaque(filter_transmittance)) {
-    throw new SceneProblem({ code: "filter_opaque", parameters: { case: "lens" } }, "filter_transmittance");
-  }
-  for (const [index, item] of (kit ?? []).entries()) {
-    if (item.filter_transmittance && opaque(item.filter_transmittance))
-      throw new SceneProblem({ code: "filter_opaque", parameters: { case: "kit" } }, ...curveOfKit(index));
-  }
+  const { filter_transmittance, kit = [] } = scene;
+  const isMeasured = filter_transmittance || kit.some((item) => item.filter_transmittance);
+  if (isMeasured) requireClear(scene);
 }

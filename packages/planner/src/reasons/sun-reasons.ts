@@ -3,7 +3,7 @@ import type { Reason } from "../codes/coded.js";
 import type { LightReasons } from "../codes/light.js";
 import type { Conditions } from "../light/conditions.js";
 import { type Daylight, daylightUnder } from "../light/daylight.js";
-import { isCovered } from "../light/overhead.js";
+import { isCovered } from "../light/is-covered.js";
 import { lightReason } from "./light-reason.js";
 
 /** What a place and a time make of the sun, and what lies over the diver of its light. */

@@ -2,7 +2,8 @@ import { combinedSigma, REFERENCE_MU0, type WaterSigma } from "@sunfathom/optics
 import type { LightCauses } from "../codes/causes.js";
 import type { Coded } from "../codes/coded.js";
 import type { Conditions } from "../light/conditions.js";
-import { isCovered, overheadSigma } from "../light/overhead.js";
+import { isCovered } from "../light/is-covered.js";
+import { overheadSigma } from "../light/overhead.js";
 import { NOMINAL, type Nuisance } from "./nuisance.js";
 
 /** A named cause of doubt; `shift` gives the model at z standard deviations of it. */

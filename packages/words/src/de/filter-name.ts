@@ -30,3 +30,7 @@ export function filterName({ kind, density, id }: NamedFilter, fall: keyof typeo
     ? `${article} ${measured} ${KINDS[kind]}`
     : `${article} ${KINDS[kind]} der Dichte ${densityOf(density)}`;
 }
+
+/** Wo jetzt ein anderer darauf ist. */
+export const takeOff = (p: { instead_of?: NamedFilter }): string =>
+  p.instead_of ? `Nimm ${filterName(p.instead_of, "wen")} ab. ` : "";

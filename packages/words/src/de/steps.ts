@@ -1,8 +1,9 @@
-import type { Coded, Gear, Mount, NamedFilter, StepCodes } from "@sunfathom/planner";
+import type { Gear, Mount, StepCodes } from "@sunfathom/planner";
 import type { StepText } from "../answer-texts.js";
-import type { Texts, TextUnits } from "../problems/texts.js";
+import type { Texts } from "../problems/texts.js";
+import { textOf } from "../text-of.js";
 import { dialShutter, setting, settings } from "./dial.js";
-import { filterName } from "./filter-name.js";
+import { filterName, takeOff } from "./filter-name.js";
 import {
   aCast,
   capital,
@@ -12,21 +13,20 @@ import {
   distance,
   errorFall,
   fromTo,
-  grouped,
   kelvin,
   neutral,
   percent,
-  redder,
   shown,
   spoken,
   stops,
   strength,
 } from "./format.js";
-import { waysOut } from "./ways-out.js";
+import { lampSteps } from "./lamp-steps.js";
 import { waysToPay } from "./ways-to-pay.js";
 
 /** Die Schritte eines Plans: was zu tun ist, und warum. */
 export const steps: Texts<StepCodes, StepText> = {
+  ...lampSteps,
   mount_filter: (p) => ({
     text: `${takeOff(p)}Bring ${filterName(p.filter, "wen")} an, solange das Gehäuse trocken und offen ist, und prüf, ob er sauber ist.`,
     why: worth(p),
@@ -57,19 +57,6 @@ export const steps: Texts<StepCodes, StepText> = {
   set_frame: (p) => ({
     text: `Stell die Belichtungszeit auf ${dialShutter(p.exposure.shutter_s)}, Belichtung und Weißabgleich auf manuell, und nimm mit ${shown(p.bits)} Bit auf.`,
     why: "Automatiken wandern mit der Tiefe mit; solche Aufnahmen lassen sich nicht gemeinsam korrigieren.",
-  }),
-  check_lamps: (p, u) => ({ text: CHECK_LIGHTS, why: lightNeeded(p, u) }),
-  filter_lamps: (p, u) => ({
-    text: `${takeOff(p)}Setz ${filterName(p.filter, "wen")} auf jede Videolampe.${checked(p)}`,
-    why: `Er gleicht ihr Licht in der Tiefe ans Tageslicht an und hinterlässt ${castOf(p.left)}.${needed(p, u)}`,
-  }),
-  keep_lamp_filters: (p, u) => ({
-    text: `Lass ${filterName(p.filter, "wen")} auf den Videolampen.${checked(p)}`,
-    why: `Damit zeigt ihr Licht gegenüber dem Tageslicht ${castOf(p.left)}.${needed(p, u)}`,
-  }),
-  bare_lamps: (p, u) => ({
-    text: `Nimm ${filterName(p.filter, "wen")} von den Videolampen.${checked(p)}`,
-    why: `Hier führen die Lampen: Es gibt kein Tageslicht, zu dem sie passen müssten, und der Filter kostet Licht.${needed(p, u)}`,
   }),
   start_exposure: (p) => ({
     text: `Fang mit ${setting(p)} an, und prüf die Lichter.`,
@@ -131,38 +118,12 @@ export const steps: Texts<StepCodes, StepText> = {
     why: `Das Motiv ist um ${stops(p.stops)} heller als dort, wo du die Kamera zuletzt eingestellt hast.`,
   }),
   too_dark: (p, u) => ({
-    text: `Selbst mit ${settings(p)} ist es hier um ${stops(p.shortfall_stops)} zu dunkel. ${p.ways.length > 0 ? p.ways.map((way) => wayText(waysToPay, way, u)).join(" Oder: ") : "Mit keiner Einstellung lässt sich das ausgleichen."}`,
+    text: `Selbst mit ${settings(p)} ist es hier um ${stops(p.shortfall_stops)} zu dunkel. ${p.ways.length > 0 ? p.ways.map((way) => textOf(waysToPay, way, u)).join(" Oder: ") : "Mit keiner Einstellung lässt sich das ausgleichen."}`,
     why: "Die Kamera ist dort am Ende.",
   }),
   come_close: (p, u) => ({
     text: "Geh näher ans Motiv, bevor du irgendetwas anderes änderst.",
     why: `Durch ${distance(p.distance_m, u)} von diesem Wasser bleiben nur ${percent(p.percent)} des Kontrasts.`,
-  }),
-  lamps_off: (p, u) => ({
-    text: `Lass die Videolampen ausgeschaltet am Rig.${p.fitted ? ` Im Moment ist ${filterName(p.fitted, "wer")} darauf.` : ""}${p.other ? ` Wenn du sie anhaben willst: ${wayText(waysOut, p.other.way, u)}` : ""}`,
-    why: `Beim Weißabgleich auf Tageslicht hätte alles, was sie erreichen, ${castOf(p.split)}, ${redder(p.red_excess)}. Ohne sie verliert das Motiv ${stops(p.cost)}.${p.other ? ` Der andere Weg hinterlässt ${castOf(p.other.left)}.` : ""}`,
-  }),
-  lamps_from: (p, u) => ({
-    text: `Ab ${depth(p.depth_m, u)} kannst du sie einschalten: Mach dann einen neuen Weißabgleich auf eine Karte in ihrem Licht.`,
-    why: "Dort sind deine Videolampen auf dem Motiv heller als das Tageslicht.",
-  }),
-  lamps_lead: (p) => ({
-    text: `Schalte die Videolampen ein und halte das Motiv in ihrem Licht.${wide(p)}`,
-    why: `Auf dem Motiv sind sie im Grün um ${stops(p.green)} heller als das Tageslicht.`,
-  }),
-  lamps_hardly_show: (p) => ({
-    text: p.haze
-      ? "Schalte die Videolampen aus: Sie würden kaum mehr als Backscatter zeigen."
-      : "Du kannst die Videolampen anlassen.",
-    why: `Das Tageslicht ist im Grün um ${stops(-p.green)} heller als die Videolampen: Man sieht sie kaum.`,
-  }),
-  lamps_only: (p) => ({
-    text: `Halte Licht und Motiv in dem Abstand, in dem du den Weißabgleich gemacht hast.${wide(p)}`,
-    why: `Das Wasser dazwischen kostet im Rot ${stops(p.red)}, im Grün ${stops(p.green)} und im Blau ${stops(p.blue)}.`,
-  }),
-  mixing_zone: (p, u) => ({
-    text: `${capital(fromTo(p.from_m, p.to_m, u))} beißen sich Videolampen und Tageslicht: Verwende dort nur eines von beiden.`,
-    why: "Kein Weißabgleich macht beide zugleich neutral.",
   }),
   grade_red: (p, u) => ({
     text: `Erwarte in den Bildern bis etwa ${depth(p.acceptable_m, u)} gutes Rot, darunter wenig und unterhalb von ${depth(p.gone_m, u)} keines mehr.`,
@@ -193,31 +154,5 @@ const MOUNTS: Readonly<Record<Mount, { on: string; off: string; name: string }>>
   clip_on: { on: "steck den Filter auf", off: "nimm den Filter ab", name: "im Clip-Halter" },
 };
 
-const CHECK_LIGHTS = "Lade und prüfe die Videolampen; probier sie im Wasser aus, nicht an der Luft.";
-const lightNeeded = (p: { lux: number; distance_m: number }, u?: TextUnits): string =>
-  `Du brauchst etwa ${grouped(Number(p.lux.toPrecision(2)))} lx auf dem Motiv in ${distance(p.distance_m, u)} Abstand.`;
-/** Dasselbe neben anderem, was mit ihnen geschieht. */
-const checked = ({ check }: { check?: object }): string => (check ? ` ${CHECK_LIGHTS}` : "");
-const needed = ({ check }: { check?: { lux: number; distance_m: number } }, u?: TextUnits): string =>
-  check ? ` ${lightNeeded(check, u)}` : "";
-
-const wide = (p: { haze?: { percent: number } }): string =>
-  p.haze
-    ? ` Halte die Lampen weit weg vom Objektiv und richte sie am Motiv vorbei: Der Backscatter wäre ${percent(p.haze.percent)} so hell wie ein graues Motiv.`
-    : "";
-
-const takeOff = (p: { instead_of?: NamedFilter }): string =>
-  p.instead_of ? `Nimm ${filterName(p.instead_of, "wen")} ab. ` : "";
-
 const worth = (p: { with_e: number; without_e: number; loss_stops: number }): string =>
   `Er ${errorFall(p.without_e, p.with_e)} und kostet ${stops(p.loss_stops)} Licht.`;
-
-/** Einer von mehreren Wegen, als Satz für sich. */
-function wayText<Ways>(
-  texts: Texts<Ways, string>,
-  { code, parameters }: Coded<Ways>,
-  units?: TextUnits,
-): string {
-  const text: (parameters: never, units?: TextUnits) => string = texts[code];
-  return text(parameters as never, units);
-}

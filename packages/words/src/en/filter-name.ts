@@ -8,3 +8,7 @@ export function filterName({ kind, density, id }: NamedFilter): string {
     density === undefined ? `a measured ${kind} filter` : `a ${kind} filter of density ${densityOf(density)}`;
   return id === undefined ? nominal : `${id} (${nominal})`;
 }
+
+/** Where another filter is on now. */
+export const takeOff = (p: { instead_of?: NamedFilter }): string =>
+  p.instead_of ? `Take ${filterName(p.instead_of)} off. ` : "";

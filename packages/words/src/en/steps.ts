@@ -1,10 +1,10 @@
-import type { Coded, Gear, Mount, NamedFilter, StepCodes } from "@sunfathom/planner";
+import type { Gear, Mount, StepCodes } from "@sunfathom/planner";
 import type { StepText } from "../answer-texts.js";
-import type { Texts, TextUnits } from "../problems/texts.js";
-/** English texts of the steps of a plan: what to do, and why. */
+import type { Texts } from "../problems/texts.js";
+import { textOf } from "../text-of.js";
 import { capital } from "./capital.js";
 import { dialShutter, setting, settings } from "./dial.js";
-import { filterName } from "./filter-name.js";
+import { filterName, takeOff } from "./filter-name.js";
 import {
   castOf,
   depth,
@@ -13,17 +13,18 @@ import {
   errorFall,
   kelvin,
   neutral,
-  redder,
   shown,
   span,
   stops,
   strength,
 } from "./format.js";
+import { lampSteps } from "./lamp-steps.js";
 import { spoken } from "./list.js";
-import { waysOut } from "./ways-out.js";
 import { waysToPay } from "./ways-to-pay.js";
 
+/** English texts of the steps of a plan: what to do, and why. */
 export const steps: Texts<StepCodes, StepText> = {
+  ...lampSteps,
   mount_filter: (p) => ({
     text: `${takeOff(p)}Mount ${filterName(p.filter)} while the housing is dry and open, and check that it is clean.`,
     why: worth(p),
@@ -51,22 +52,6 @@ export const steps: Texts<StepCodes, StepText> = {
   set_frame: (p) => ({
     text: `Set the exposure time to ${dialShutter(p.exposure.shutter_s)}, exposure and white balance to manual, and record in ${shown(p.bits)} bits.`,
     why: "Automatic settings drift with depth and cannot be graded together.",
-  }),
-  check_lamps: (p, u) => ({
-    text: CHECK_LIGHTS,
-    why: lightNeeded(p, u),
-  }),
-  filter_lamps: (p, u) => ({
-    text: `${takeOff(p)}Put ${filterName(p.filter)} on each video light.${checked(p)}`,
-    why: `It matches their light to daylight at depth and leaves ${castOf(p.left)}.${needed(p, u)}`,
-  }),
-  keep_lamp_filters: (p, u) => ({
-    text: `Leave ${filterName(p.filter)} on the video lights.${checked(p)}`,
-    why: `With it their light shows ${castOf(p.left)} against daylight.${needed(p, u)}`,
-  }),
-  bare_lamps: (p, u) => ({
-    text: `Take ${filterName(p.filter)} off the video lights.${checked(p)}`,
-    why: `The lights lead here: there is no daylight to match, and the filter costs light.${needed(p, u)}`,
   }),
   start_exposure: (p) => ({
     text: `Start with ${setting(p)}, and check the highlights.`,
@@ -128,38 +113,12 @@ export const steps: Texts<StepCodes, StepText> = {
     why: `The subject is ${stops(p.stops)} brighter than where you set the camera last.`,
   }),
   too_dark: (p, u) => ({
-    text: `Even with ${settings(p)}, this is ${stops(p.shortfall_stops)} too dark. ${p.ways.length > 0 ? p.ways.map((way) => wayText(waysToPay, way, u)).join(" Or: ") : "Nothing you can set makes up for it."}`,
+    text: `Even with ${settings(p)}, this is ${stops(p.shortfall_stops)} too dark. ${p.ways.length > 0 ? p.ways.map((way) => textOf(waysToPay, way, u)).join(" Or: ") : "Nothing you can set makes up for it."}`,
     why: "The camera is at its limit there.",
   }),
   come_close: (p, u) => ({
     text: "Come closer to the subject before you change anything else.",
     why: `Through ${distance(p.distance_m, u)} of this water only ${shown(p.percent)} % of the contrast is left.`,
-  }),
-  lamps_off: (p, u) => ({
-    text: `Leave the video lights switched off, and on the rig.${p.fitted ? ` They have ${filterName(p.fitted)} on now.` : ""}${p.other ? ` If you want them on: ${wayText(waysOut, p.other.way, u)}` : ""}`,
-    why: `Balanced to daylight, whatever they reach would show ${castOf(p.split)}, ${redder(p.red_excess)}. Without them the subject loses ${stops(p.cost)}.${p.other ? ` The other way leaves ${castOf(p.other.left)}.` : ""}`,
-  }),
-  lamps_from: (p, u) => ({
-    text: `From ${depth(p.depth_m, u)} down you can switch them on: set a new white balance on a card in their light.`,
-    why: "There your video lights outshine daylight on the subject.",
-  }),
-  lamps_lead: (p) => ({
-    text: `Switch the video lights on and keep the subject in their light.${wide(p)}`,
-    why: `On the subject they outshine daylight by ${stops(p.green)} in green.`,
-  }),
-  lamps_hardly_show: (p) => ({
-    text: p.haze
-      ? "Switch the video lights off: they would show little but backscatter."
-      : "You can leave the video lights on.",
-    why: `Daylight outshines the video lights by ${stops(-p.green)} in green: they hardly show.`,
-  }),
-  lamps_only: (p) => ({
-    text: `Keep light and subject at the distance where you set the white balance.${wide(p)}`,
-    why: `The water between costs ${stops(p.red)} of red, ${stops(p.green)} of green and ${stops(p.blue)} of blue.`,
-  }),
-  mixing_zone: (p, u) => ({
-    text: `From ${span(p.from_m, p.to_m, u)} video lights and daylight fight: use only one of them there.`,
-    why: "No single white balance makes both neutral.",
   }),
   grade_red: (p, u) => ({
     text: `In the pictures, expect good red down to about ${depth(p.acceptable_m, u)}, little below that, and none below ${depth(p.gone_m, u)}.`,
@@ -190,31 +149,5 @@ const MOUNTS: Readonly<Record<Mount, { on: string; off: string; name: string }>>
   clip_on: { on: "clip the filter on", off: "take the filter off", name: "its clip mount" },
 };
 
-const CHECK_LIGHTS = "Charge and check the video lights; test them in water, not in air.";
-const lightNeeded = (p: { lux: number; distance_m: number }, u?: TextUnits): string =>
-  `You need about ${shown(Number(p.lux.toPrecision(2)))} lx on the subject at ${distance(p.distance_m, u)}.`;
-/** The same beside something else that is done with them. */
-const checked = ({ check }: { check?: object }): string => (check ? ` ${CHECK_LIGHTS}` : "");
-const needed = ({ check }: { check?: { lux: number; distance_m: number } }, u?: TextUnits): string =>
-  check ? ` ${lightNeeded(check, u)}` : "";
-
-const wide = (p: { haze?: { percent: number } }): string =>
-  p.haze
-    ? ` Hold the lights far from the lens and point them past the subject: backscatter would be ${shown(p.haze.percent)} % as bright as a grey subject.`
-    : "";
-
-const takeOff = (p: { instead_of?: NamedFilter }): string =>
-  p.instead_of ? `Take ${filterName(p.instead_of)} off. ` : "";
-
 const worth = (p: { with_e: number; without_e: number; loss_stops: number }): string =>
   `It ${errorFall(p.without_e, p.with_e)} and costs ${stops(p.loss_stops)} of light.`;
-
-/** One of several ways, in the middle of a sentence of its own. */
-function wayText<Ways>(
-  texts: Texts<Ways, string>,
-  { code, parameters }: Coded<Ways>,
-  units?: TextUnits,
-): string {
-  const text: (parameters: never, units?: TextUnits) => string = texts[code];
-  return text(parameters as never, units);
-}

@@ -33,3 +33,7 @@ export const theFilter = withArticle("el");
 /** Una opción entre varias: un filtro, o ninguno. */
 export const choiceOf = (filter: NamedFilter): string =>
   filter.kind === "none" ? "ir sin filtro" : filterName(filter);
+
+/** Si ahora hay otro puesto. */
+export const takeOff = (p: { instead_of?: NamedFilter }): string =>
+  p.instead_of ? `Quite ${theFilter(p.instead_of)}. ` : "";

@@ -78,3 +78,6 @@ export function errorFall(from: number, to: number): string {
 }
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Detrás de dos puntos. */
+export const small = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);

@@ -1,8 +1,9 @@
-import type { Coded, Gear, Mount, NamedFilter, StepCodes } from "@sunfathom/planner";
+import type { Gear, Mount, StepCodes } from "@sunfathom/planner";
 import type { StepText } from "../answer-texts.js";
-import type { Texts, TextUnits } from "../problems/texts.js";
+import type { Texts } from "../problems/texts.js";
+import { textOf } from "../text-of.js";
 import { dialShutter, setting, settings } from "./dial.js";
-import { choiceOf, filterName, theFilter } from "./filter-name.js";
+import { choiceOf, filterName, takeOff, theFilter } from "./filter-name.js";
 import {
   capital,
   castOf,
@@ -11,21 +12,21 @@ import {
   distance,
   errorFall,
   fromTo,
-  grouped,
   kelvin,
   neutral,
   percent,
-  redder,
   shown,
+  small,
   spoken,
   stops,
   strength,
 } from "./format.js";
-import { waysOut } from "./ways-out.js";
+import { lampSteps } from "./lamp-steps.js";
 import { waysToPay } from "./ways-to-pay.js";
 
 /** Los pasos de un plan: qué hacer, y por qué. */
 export const steps: Texts<StepCodes, StepText> = {
+  ...lampSteps,
   mount_filter: (p) => ({
     text: `${takeOff(p)}Monte ${filterName(p.filter)} con la carcasa aún seca y abierta, y compruebe que está limpio.`,
     why: worth(p),
@@ -56,19 +57,6 @@ export const steps: Texts<StepCodes, StepText> = {
   set_frame: (p) => ({
     text: `Ponga el tiempo de exposición en ${dialShutter(p.exposure.shutter_s)}, la exposición y el balance de blancos en manual, y grabe en ${shown(p.bits)} bits.`,
     why: "Los automatismos van cambiando con la profundidad, y esas tomas no se pueden corregir todas a la vez.",
-  }),
-  check_lamps: (p, u) => ({ text: CHECK_LIGHTS, why: lightNeeded(p, u) }),
-  filter_lamps: (p, u) => ({
-    text: `${takeOff(p)}Ponga ${filterName(p.filter)} en cada foco de vídeo.${checked(p)}`,
-    why: `Iguala su luz a la del día a profundidad y deja ${castOf(p.left)}.${needed(p, u)}`,
-  }),
-  keep_lamp_filters: (p, u) => ({
-    text: `Deje ${theFilter(p.filter)} en los focos de vídeo.${checked(p)}`,
-    why: `Con él, su luz muestra ${castOf(p.left)} frente a la del día.${needed(p, u)}`,
-  }),
-  bare_lamps: (p, u) => ({
-    text: `Quite ${theFilter(p.filter)} de los focos de vídeo.${checked(p)}`,
-    why: `Aquí mandan los focos: no hay luz del día con la que casar, y el filtro quita luz.${needed(p, u)}`,
   }),
   start_exposure: (p) => ({
     text: `Empiece con ${setting(p)} y vigile las altas luces.`,
@@ -130,38 +118,12 @@ export const steps: Texts<StepCodes, StepText> = {
     why: `El motivo está ${stops(p.stops)} más claro que donde ajustó la cámara por última vez.`,
   }),
   too_dark: (p, u) => ({
-    text: `Aun con ${settings(p)}, aquí hay ${stops(p.shortfall_stops)} de luz de menos. ${p.ways.length > 0 ? capital(p.ways.map((way) => small(wayText(waysToPay, way, u))).join(" O bien: ")) : "Ningún ajuste lo compensa."}`,
+    text: `Aun con ${settings(p)}, aquí hay ${stops(p.shortfall_stops)} de luz de menos. ${p.ways.length > 0 ? capital(p.ways.map((way) => small(textOf(waysToPay, way, u))).join(" O bien: ")) : "Ningún ajuste lo compensa."}`,
     why: "Ahí la cámara está en su límite.",
   }),
   come_close: (p, u) => ({
     text: "Acérquese al motivo antes de cambiar ninguna otra cosa.",
     why: `A través de ${distance(p.distance_m, u)} de esta agua solo queda un ${percent(p.percent)} del contraste.`,
-  }),
-  lamps_off: (p, u) => ({
-    text: `Deje los focos de vídeo apagados y montados en el equipo.${p.fitted ? ` Ahora llevan ${filterName(p.fitted)}.` : ""}${p.other ? ` Si los quiere encendidos: ${small(wayText(waysOut, p.other.way, u))}` : ""}`,
-    why: `Con el balance hecho con la luz del día, todo lo que alcanzan mostraría ${castOf(p.split)}, ${redder(p.red_excess)}. Sin ellos, el motivo pierde ${stops(p.cost)}.${p.other ? ` La otra opción deja ${castOf(p.other.left)}.` : ""}`,
-  }),
-  lamps_from: (p, u) => ({
-    text: `A partir de ${depth(p.depth_m, u)} puede encenderlos: haga entonces otro balance de blancos con una tarjeta iluminada por ellos.`,
-    why: "Ahí sus focos de vídeo superan a la luz del día en el motivo.",
-  }),
-  lamps_lead: (p) => ({
-    text: `Encienda los focos de vídeo y mantenga el motivo dentro de su luz.${wide(p)}`,
-    why: `En el motivo superan a la luz del día en ${stops(p.green)} de verde.`,
-  }),
-  lamps_hardly_show: (p) => ({
-    text: p.haze
-      ? "Apague los focos de vídeo: mostrarían poco más que backscatter."
-      : "Puede dejar encendidos los focos de vídeo.",
-    why: `La luz del día supera a los focos de vídeo en ${stops(-p.green)} de verde: apenas se notan.`,
-  }),
-  lamps_only: (p) => ({
-    text: `Mantenga el foco y el motivo a la distancia a la que hizo el balance de blancos.${wide(p)}`,
-    why: `El agua de por medio cuesta ${stops(p.red)} de rojo, ${stops(p.green)} de verde y ${stops(p.blue)} de azul.`,
-  }),
-  mixing_zone: (p, u) => ({
-    text: `${capital(fromTo(p.from_m, p.to_m, u))}, los focos de vídeo y la luz del día no casan: use ahí solo una de las dos luces.`,
-    why: "Ningún balance de blancos deja neutras las dos a la vez.",
   }),
   grade_red: (p, u) => ({
     text: `Espere en las imágenes un rojo bueno hasta unos ${depth(p.acceptable_m, u)}, poco más abajo, y ninguno por debajo de ${depth(p.gone_m, u)}.`,
@@ -196,34 +158,5 @@ const MOUNTS: Readonly<Record<Mount, { on: string; off: string; name: string }>>
   clip_on: { on: "encaje el filtro", off: "quite el filtro", name: "en su soporte de clip" },
 };
 
-const CHECK_LIGHTS = "Cargue y compruebe los focos de vídeo; pruébelos en el agua, no en el aire.";
-const lightNeeded = (p: { lux: number; distance_m: number }, u?: TextUnits): string =>
-  `Hacen falta unos ${grouped(Number(p.lux.toPrecision(2)))} lx en el motivo a ${distance(p.distance_m, u)}.`;
-/** Lo mismo, junto a otra cosa que se hace con ellos. */
-const checked = ({ check }: { check?: object }): string => (check ? ` ${CHECK_LIGHTS}` : "");
-const needed = ({ check }: { check?: { lux: number; distance_m: number } }, u?: TextUnits): string =>
-  check ? ` ${lightNeeded(check, u)}` : "";
-
-const wide = (p: { haze?: { percent: number } }): string =>
-  p.haze
-    ? ` Mantenga los focos lejos del objetivo y oriéntelos hacia fuera, no directos al motivo: el backscatter tendría un ${percent(p.haze.percent)} del brillo de un motivo gris.`
-    : "";
-
-const takeOff = (p: { instead_of?: NamedFilter }): string =>
-  p.instead_of ? `Quite ${theFilter(p.instead_of)}. ` : "";
-
 const worth = (p: { with_e: number; without_e: number; loss_stops: number }): string =>
   `${capital(errorFall(p.without_e, p.with_e))} y cuesta ${stops(p.loss_stops)} de luz.`;
-
-/** Detrás de dos puntos. */
-const small = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
-
-/** Una de varias opciones, como frase propia. */
-function wayText<Ways>(
-  texts: Texts<Ways, string>,
-  { code, parameters }: Coded<Ways>,
-  units?: TextUnits,
-): string {
-  const text: (parameters: never, units?: TextUnits) => string = texts[code];
-  return text(parameters as never, units);
-}

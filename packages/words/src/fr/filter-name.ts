@@ -28,3 +28,7 @@ export const theFilter = (filter: NamedFilter): string =>
 /** Ce que l’objectif porte. */
 export const onLens = (filter: NamedFilter): string =>
   filter.kind === "none" ? "sans filtre sur l’objectif" : `avec ${filterName(filter)} sur l’objectif`;
+
+/** Quand un autre est en place. */
+export const takeOff = (p: { instead_of?: NamedFilter }): string =>
+  p.instead_of ? `Retirez ${theFilter(p.instead_of)}. ` : "";

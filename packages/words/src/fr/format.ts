@@ -64,3 +64,7 @@ export function errorFall(from: number, to: number): string {
 }
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** Après un deux-points, une minuscule ; la première solution ouvre sa propre phrase. */
+export const small = (text: string, index = 1): string =>
+  index === 0 ? text : text.charAt(0).toLowerCase() + text.slice(1);

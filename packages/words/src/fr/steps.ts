@@ -1,8 +1,9 @@
-import type { Coded, Gear, Mount, NamedFilter, StepCodes } from "@sunfathom/planner";
+import type { Gear, Mount, StepCodes } from "@sunfathom/planner";
 import type { StepText } from "../answer-texts.js";
-import type { Texts, TextUnits } from "../problems/texts.js";
+import type { Texts } from "../problems/texts.js";
+import { textOf } from "../text-of.js";
 import { dialShutter, setting, settings } from "./dial.js";
-import { filterName, theFilter } from "./filter-name.js";
+import { filterName, takeOff, theFilter } from "./filter-name.js";
 import {
   capital,
   castOf,
@@ -11,21 +12,21 @@ import {
   distance,
   errorFall,
   fromTo,
-  grouped,
   kelvin,
   neutral,
   percent,
-  redder,
   shown,
+  small,
   spoken,
   stops,
   strength,
 } from "./format.js";
-import { waysOut } from "./ways-out.js";
+import { lampSteps } from "./lamp-steps.js";
 import { waysToPay } from "./ways-to-pay.js";
 
 /** Les étapes d’un plan : quoi faire, et pourquoi. */
 export const steps: Texts<StepCodes, StepText> = {
+  ...lampSteps,
   mount_filter: (p) => ({
     text: `${takeOff(p)}Montez ${filterName(p.filter)} tant que le caisson est sec et ouvert, et vérifiez qu’il est propre.`,
     why: worth(p),
@@ -56,19 +57,6 @@ export const steps: Texts<StepCodes, StepText> = {
   set_frame: (p) => ({
     text: `Réglez le temps de pose sur ${dialShutter(p.exposure.shutter_s)}, l’exposition et la balance des blancs en manuel, et enregistrez en ${shown(p.bits)} bits.`,
     why: "Les automatismes dérivent avec la profondeur, et leurs images ne s’étalonnent pas ensemble.",
-  }),
-  check_lamps: (p, u) => ({ text: CHECK_LIGHTS, why: lightNeeded(p, u) }),
-  filter_lamps: (p, u) => ({
-    text: `${takeOff(p)}Mettez ${filterName(p.filter)} sur chaque phare vidéo.${checked(p)}`,
-    why: `Il accorde leur lumière à celle du jour en profondeur et laisse ${castOf(p.left)}.${needed(p, u)}`,
-  }),
-  keep_lamp_filters: (p, u) => ({
-    text: `Laissez ${theFilter(p.filter)} sur les phares vidéo.${checked(p)}`,
-    why: `Avec lui, leur lumière montre ${castOf(p.left)} par rapport à celle du jour.${needed(p, u)}`,
-  }),
-  bare_lamps: (p, u) => ({
-    text: `Retirez ${theFilter(p.filter)} des phares vidéo.${checked(p)}`,
-    why: `Ici les phares dominent : il n’y a pas de lumière du jour à égaler, et le filtre coûte de la lumière.${needed(p, u)}`,
   }),
   start_exposure: (p) => ({
     text: `Commencez à ${setting(p)}, et surveillez les hautes lumières.`,
@@ -130,38 +118,12 @@ export const steps: Texts<StepCodes, StepText> = {
     why: `Le sujet reçoit ${stops(p.stops)} de plus qu’à votre dernier réglage.`,
   }),
   too_dark: (p, u) => ({
-    text: `Même à ${settings(p)}, il manque ici ${stops(p.shortfall_stops)} de lumière. ${p.ways.length > 0 ? p.ways.map((way, index) => small(wayText(waysToPay, way, u), index)).join(" Ou bien : ") : "Aucun réglage ne le rattrape."}`,
+    text: `Même à ${settings(p)}, il manque ici ${stops(p.shortfall_stops)} de lumière. ${p.ways.length > 0 ? p.ways.map((way, index) => small(textOf(waysToPay, way, u), index)).join(" Ou bien : ") : "Aucun réglage ne le rattrape."}`,
     why: "L’appareil y est au bout de ses possibilités.",
   }),
   come_close: (p, u) => ({
     text: "Approchez-vous du sujet avant de changer quoi que ce soit d’autre.",
     why: `À travers ${distance(p.distance_m, u)} de cette eau, il ne reste que ${percent(p.percent)} du contraste.`,
-  }),
-  lamps_off: (p, u) => ({
-    text: `Laissez les phares vidéo éteints, sur le caisson.${p.fitted ? ` Ils portent en ce moment ${filterName(p.fitted)}.` : ""}${p.other ? ` Si vous les voulez allumés : ${small(wayText(waysOut, p.other.way, u))}` : ""}`,
-    why: `Avec la balance des blancs faite sur la lumière du jour, tout ce qu’ils éclairent prendrait ${castOf(p.split)}, ${redder(p.red_excess)}. Sans eux, le sujet perd ${stops(p.cost)}.${p.other ? ` L’autre solution laisse ${castOf(p.other.left)}.` : ""}`,
-  }),
-  lamps_from: (p, u) => ({
-    text: `À partir de ${depth(p.depth_m, u)}, vous pouvez les allumer : refaites alors la balance des blancs sur une charte éclairée par eux.`,
-    why: "Là, vos phares vidéo dominent la lumière du jour sur le sujet.",
-  }),
-  lamps_lead: (p) => ({
-    text: `Allumez les phares vidéo et gardez le sujet dans leur lumière.${wide(p)}`,
-    why: `Sur le sujet, ils dominent la lumière du jour de ${stops(p.green)} dans le vert.`,
-  }),
-  lamps_hardly_show: (p) => ({
-    text: p.haze
-      ? "Éteignez les phares vidéo : ils n’éclaireraient guère que des particules."
-      : "Vous pouvez laisser les phares vidéo allumés.",
-    why: `La lumière du jour domine les phares vidéo de ${stops(-p.green)} dans le vert : on ne les voit presque pas.`,
-  }),
-  lamps_only: (p) => ({
-    text: `Gardez les phares et le sujet à la distance où vous avez fait la balance des blancs.${wide(p)}`,
-    why: `L’eau traversée coûte ${stops(p.red)} de rouge, ${stops(p.green)} de vert et ${stops(p.blue)} de bleu.`,
-  }),
-  mixing_zone: (p, u) => ({
-    text: `${capital(fromTo(p.from_m, p.to_m, u))}, les phares vidéo et la lumière du jour se contrarient : n’y utilisez que l’un des deux.`,
-    why: "Aucune balance des blancs ne les rend neutres tous les deux.",
   }),
   grade_red: (p, u) => ({
     text: `Dans les images, comptez sur un bon rouge jusqu’à ${depth(p.acceptable_m, u)} environ, sur peu de rouge ensuite, et sur aucun au-delà de ${depth(p.gone_m, u)}.`,
@@ -196,35 +158,5 @@ const MOUNTS: Readonly<Record<Mount, { on: string; off: string; name: string }>>
   clip_on: { on: "clipsez le filtre", off: "retirez le filtre", name: "sur son support à clip" },
 };
 
-const CHECK_LIGHTS = "Chargez et vérifiez les phares vidéo ; essayez-les dans l’eau, pas à l’air.";
-const lightNeeded = (p: { lux: number; distance_m: number }, u?: TextUnits): string =>
-  `Il vous faut environ ${grouped(Number(p.lux.toPrecision(2)))} lx sur le sujet à ${distance(p.distance_m, u)}.`;
-/** La même chose à côté de ce qu’on fait d’autre avec eux. */
-const checked = ({ check }: { check?: object }): string => (check ? ` ${CHECK_LIGHTS}` : "");
-const needed = ({ check }: { check?: { lux: number; distance_m: number } }, u?: TextUnits): string =>
-  check ? ` ${lightNeeded(check, u)}` : "";
-
-const wide = (p: { haze?: { percent: number } }): string =>
-  p.haze
-    ? ` Écartez les phares de l’objectif et pointez-les à côté du sujet : les particules auraient ${percent(p.haze.percent)} de la luminosité d’un sujet gris.`
-    : "";
-
-const takeOff = (p: { instead_of?: NamedFilter }): string =>
-  p.instead_of ? `Retirez ${theFilter(p.instead_of)}. ` : "";
-
 const worth = (p: { with_e: number; without_e: number; loss_stops: number }): string =>
   `Il ${errorFall(p.without_e, p.with_e)} et coûte ${stops(p.loss_stops)} de lumière.`;
-
-/** Après un deux-points, une minuscule ; la première solution ouvre sa propre phrase. */
-const small = (text: string, index = 1): string =>
-  index === 0 ? text : text.charAt(0).toLowerCase() + text.slice(1);
-
-/** Une solution parmi plusieurs, en une phrase à elle. */
-function wayText<Ways>(
-  texts: Texts<Ways, string>,
-  { code, parameters }: Coded<Ways>,
-  units?: TextUnits,
-): string {
-  const text: (parameters: never, units?: TextUnits) => string = texts[code];
-  return text(parameters as never, units);
-}

@@ -1,11 +1,8 @@
-import type { NamedFilter } from "../../codes/named-filter.js";
 import type { Mount } from "../../codes/steps.js";
-import { named } from "../../filter-choice/candidates.js";
-import { kindOfItem } from "../../filter-choice/kind-of-curve.js";
 import type { DiveStep } from "../../result/dive-advice.js";
-import type { KitItem } from "../../scene/scene.js";
 import type { Decisions } from "../decisions.js";
 import { mountOf } from "../legs.js";
+import { lampsBefore } from "./lamps-before.js";
 import { step } from "./step.js";
 
 const at = { phase: "before_dive" } as const;
@@ -25,30 +22,7 @@ export function beforeDive(d: Decisions): DiveStep[] {
       ? step(common, "set_frame", { exposure: { shutter_s }, bits })
       : step(common, "set_modes", { exposure_mode, white_balance_mode, exposure: { shutter_s } }),
   );
-  return [...steps, ...lampsBefore(d)];
-}
-
-function lampsBefore({ filmed, fitted, lampFilter, lampPlan, lampLight_lx, middle }: Decisions): DiveStep[] {
-  const distance_m = Math.min(...filmed.lamps.map((lamp) => lamp.distance_m));
-  const light = filmed.lamps.length > 0 ? { lux: lampLight_lx, distance_m } : undefined;
-  // With the lights at hand they are checked, too.
-  const check = light ? { check: light } : {};
-  if (lampPlan === "lamps_with_filter" && lampFilter) {
-    const { item, split_left_delta_e00: left } = lampFilter;
-    const instead = fitted ? { instead_of: fitted.filter } : {};
-    return [step(at, "filter_lamps", { filter: ownedName(item), left, ...instead, ...check })];
-  }
-  if (fitted && !fitted.kept) return [step(at, "bare_lamps", { filter: fitted.filter, ...check })];
-  if (fitted && lampPlan !== "lamps_off") {
-    const left = middle.split_delta_e00?.likely ?? 0;
-    return [step(at, "keep_lamp_filters", { filter: fitted.filter, left, ...check })];
-  }
-  return light ? [step(at, "check_lamps", light)] : [];
-}
-
-export function ownedName(item: KitItem): NamedFilter {
-  const { id, filter_density: density } = item;
-  return named({ kind: kindOfItem(item), id, ...(density === undefined ? {} : { density }) });
+  return [...steps, ...(d.lampPlan === "none" ? [] : lampsBefore(d))];
 }
 
 function filterStep({ filter, filterNamed, lampPlan, legs, mounted, exposure }: Decisions): DiveStep {

@@ -3,8 +3,8 @@ import type { DivePhase, DiveStep } from "../../result/dive-advice.js";
 import { toleranceFor } from "../../white-balance/decide.js";
 import type { Balances } from "../../white-balance/rebalance.js";
 import type { Decisions } from "../decisions.js";
-import type { Station } from "../exposure-plan.js";
 import { type Leg, mountOf } from "../legs.js";
+import type { Station } from "../station.js";
 import { step } from "./step.js";
 
 type Way = Extract<DivePhase, "going_down" | "coming_up">;

@@ -12,7 +12,7 @@ export const stepsOf = (d: Decisions): DiveStep[] => [
   ...beforeDive(d),
   ...atStart(d),
   ...goingDown(d),
-  ...lampSteps(d),
+  ...(d.lampPlan === "none" ? [] : lampSteps(d)),
   ...comingUp(d),
   ...afterDive(d),
 ];

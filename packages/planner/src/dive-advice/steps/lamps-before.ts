@@ -1,0 +1,32 @@
+import type { DiveStep } from "../../result/dive-advice.js";
+import type { Decisions } from "../decisions.js";
+import { ownedName } from "../owned-name.js";
+import { step } from "./step.js";
+
+const at = { phase: "before_dive" } as const;
+
+/** What is done with the lamps on dry land. */
+export function lampsBefore({
+  filmed,
+  fitted,
+  lampFilter,
+  lampPlan,
+  lampLight_lx,
+  middle,
+}: Decisions): DiveStep[] {
+  const distance_m = Math.min(...filmed.lamps.map((lamp) => lamp.distance_m));
+  const light = filmed.lamps.length > 0 ? { lux: lampLight_lx, distance_m } : undefined;
+  // With the lights at hand they are checked, too.
+  const check = light ? { check: light } : {};
+  if (lampPlan === "lamps_with_filter" && lampFilter) {
+    const { item, split_left_delta_e00: left } = lampFilter;
+    const instead = fitted ? { instead_of: fitted.filter } : {};
+    return [step(at, "filter_lamps", { filter: ownedName(item), left, ...instead, ...check })];
+  }
+  if (fitted && !fitted.kept) return [step(at, "bare_lamps", { filter: fitted.filter, ...check })];
+  if (fitted && lampPlan !== "lamps_off") {
+    const left = middle.split_delta_e00?.likely ?? 0;
+    return [step(at, "keep_lamp_filters", { filter: fitted.filter, left, ...check })];
+  }
+  return light ? [step(at, "check_lamps", light)] : [];
+}
