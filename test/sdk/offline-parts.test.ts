@@ -59,15 +59,18 @@ async function alone(group: string, name: string): Promise<Calculate> {
   return client[group][name];
 }
 
+/** When a page loads a file: before it runs, or behind that, for refusals or for what only some scenes need. */
+type When = "start" | "later" | "rest";
+
 /** The client that a page has with one part. @param has which of its files there are */
-async function onPage(name: string, has: (file: { isLater: boolean }) => boolean = () => true) {
+async function onPage(name: string, has: (when: When) => boolean = () => true) {
   const program = `import { offlineWith, ready, ${name} } from "@sunfathom/sdk/offline/parts"; export const client = offlineWith([${name}]); export { ready };`;
-  const { start, later } = await pageOf(program, folder);
+  const page = await pageOf(program, folder);
   const target = mkdtempSync(join(folder, `${name}-`));
   writeFileSync(join(target, "package.json"), '{ "type": "module" }');
-  const files = [start, later].flatMap((some) => some.map((file) => ({ ...file, isLater: some === later })));
-  for (const file of files.filter(has)) writeFileSync(join(target, file.name), file.code);
-  return import(/* @vite-ignore */ pathToFileURL(join(target, start[0]?.name ?? "")).href);
+  const files = (["start", "later", "rest"] as const).filter(has).flatMap((when) => page[when]);
+  for (const file of files) writeFileSync(join(target, file.name), file.code);
+  return import(/* @vite-ignore */ pathToFileURL(join(target, page.start[0]?.name ?? "")).href);
 }
 
 async function served(name: string, scene?: object): Promise<string> {
@@ -105,7 +108,7 @@ describe("a page that left port", () => {
   });
 
   it("before it was ready computes as ever, and cannot say why a scene is refused", async () => {
-    const { client, ready } = await onPage("filterChoice", ({ isLater }) => !isLater);
+    const { client, ready } = await onPage("filterChoice", (when) => when === "start");
     await expect(ready()).rejects.toMatchObject({ name: "ConnectionError", cause: expect.anything() });
     const scene = { water_type: "IB", depth_m: 12 };
     expect(JSON.stringify(await client.calculations.filterChoice(scene))).toBe(
@@ -114,6 +117,84 @@ describe("a page that left port", () => {
     await expect(client.calculations.filterChoice({ dept_m: 12 })).rejects.toMatchObject({
       name: "ConnectionError",
     });
+  });
+});
+
+describe("what only some scenes need", () => {
+  const plain = { visibility_m: 20, water_hue: "blue", min_depth_m: 6, max_depth_m: 18 };
+  const sample = { red_without: 0.5, green_without: 0.5, blue_without: 0.5, red_with: 0.4 };
+  const lamp = { flux_lm: 4000, count: 2, distance_m: 0.8 };
+  const curve = [400, 500, 600, 700].map((wavelength_nm, i) => ({
+    wavelength_nm,
+    transmittance: 0.2 + 0.2 * i,
+  }));
+  const scenes: Record<string, object> = {
+    "the sun of a place and a time": {
+      ...plain,
+      latitude_deg: -47,
+      longitude_deg: -128,
+      local_time: "2027-01-16T10:00",
+      time_zone: "Etc/GMT+9",
+    },
+    "ice overhead": { ...plain, overhead: "ice" },
+    "video lights": { ...plain, lamps: [lamp] },
+    "video lights by night": { ...plain, daylight_basis: "none", lamps: [lamp] },
+    "a water known by cards": {
+      min_depth_m: 3,
+      max_depth_m: 8,
+      card_samples: [
+        { depth_m: 3, red: 0.24, green: 0.36, blue: 0.38 },
+        { depth_m: 9, red: 0.09, green: 0.24, blue: 0.31 },
+      ],
+      transfer_curve: "linear",
+      locked_exposure: true,
+      locked_balance: true,
+    },
+    "a filter known by a card": {
+      ...plain,
+      filter_samples: [{ ...sample, green_with: 0.15, blue_with: 0.12 }],
+    },
+    "a filter known by its curve": { ...plain, filter_transmittance: curve },
+    "too much light": { water_type: "I", min_depth_m: 0.5, max_depth_m: 2, min_iso: 800 },
+    "too little light": { water_type: "5C", min_depth_m: 10, max_depth_m: 20, max_iso: 400 },
+  };
+
+  it.each(Object.entries(scenes))(
+    "%s waits until it is here, and is then as the service answers",
+    async (_, scene) => {
+      const without = await onPage("diveAdvice", (when) => when !== "rest");
+      await expect(without.client.calculations.diveAdvice(scene)).rejects.toMatchObject({
+        name: "ConnectionError",
+        message: expect.stringContaining("wait for ready()"),
+      });
+      const { client } = await onPage("diveAdvice");
+      expect(JSON.stringify(await client.calculations.diveAdvice(scene))).toBe(
+        await served("diveAdvice", scene),
+      );
+    },
+  );
+
+  const ofLight = methodsOf(whole.calculations).filter((name) => name !== "filterMounting");
+  it.each(ofLight)("is nothing that %s waits for where a scene is plain", async (name) => {
+    const { client } = await onPage(name, (when) => when === "start");
+    expect(JSON.stringify(await client.calculations[name](plain))).toBe(await served(name, plain));
+  });
+
+  it("is nothing that the mounting of a filter has at all", async () => {
+    const { ready } = await onPage("filterMounting", (when) => when !== "rest");
+    await expect(ready()).resolves.toBeUndefined();
+  });
+
+  it.each([
+    { water_type: "IB", depth_m: 12 },
+    { water_type: "3C", sun_elevation_deg: 50, min_depth_m: 4, max_depth_m: 12, min_iso: 200, max_iso: 3200 },
+    { ...plain, kit: [{ id: "r", item: "lens_filter", filter_kind: "red", filter_density: 0.9 }] },
+    { ...plain, filter_kind: "red", filter_density: 0.9, bottom: "sand", cloud_oktas: 6 },
+  ])("is nothing that a plain plan waits for: %o", async (scene) => {
+    const { client } = await onPage("diveAdvice", (when) => when === "start");
+    expect(JSON.stringify(await client.calculations.diveAdvice(scene))).toBe(
+      await served("diveAdvice", scene),
+    );
   });
 });
 

@@ -7,7 +7,7 @@ import { whatIsAsked } from "./asked.mjs";
 import { execute, freshProject } from "./project.mjs";
 
 /** What a page with one calculation may weigh before it runs, minified and compressed, in kB: as src/proof/size.test.ts has it. */
-const ceilingKb = (/** @type {string} */ name) => (name === "diveAdvice" ? 69 : 60);
+const ceilingKb = 60;
 
 /** Of each calculation the first scene that it is asked. */
 const firsts = whatIsAsked().filter(
@@ -50,7 +50,7 @@ function bundler(name, packages, pack) {
         writeFileSync(entry, page(asked.name));
         await pack(entry, target, project);
         const kb = startKb(target);
-        if (kb > ceilingKb(asked.name)) throw new Error(`${asked.name} weighs ${kb} kB`);
+        if (kb > ceilingKb) throw new Error(`${asked.name} weighs ${kb} kB`);
         await compareWithService(place.baseUrl, join(target, "page.mjs"), asked);
         sizes.push(`${asked.name} ${kb.toFixed(1)}`);
       }

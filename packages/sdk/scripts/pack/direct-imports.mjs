@@ -3,20 +3,24 @@ import ts from "typescript";
 
 const packages = fileURLToPath(new URL("../../../", import.meta.url));
 
-/**
- * Has modules import a thing from where it is made, not from its package's index. The packer puts what several entries need
- * into one file, and takes an index for something that whoever asks for a part of it needs whole.
- * @param {string[]} entries
- * @returns {import("esbuild").Plugin}
- */
-export function directImports(entries) {
-  const program = ts.createProgram(entries, {
+/** What the compiler knows of all that entries lead to. @param {string[]} entries */
+export function programOf(entries) {
+  return ts.createProgram(entries, {
     target: ts.ScriptTarget.ES2022,
     module: ts.ModuleKind.ESNext,
     moduleResolution: ts.ModuleResolutionKind.Bundler,
     customConditions: ["source"],
     types: [],
   });
+}
+
+/**
+ * Has modules import a thing from where it is made, not from its package's index. The packer puts what several entries need
+ * into one file, and takes an index for something that whoever asks for a part of it needs whole.
+ * @param {ts.Program} program
+ * @returns {import("esbuild").Plugin}
+ */
+export function directImports(program) {
   const checker = program.getTypeChecker();
   return {
     name: "direct-imports",

@@ -1,8 +1,9 @@
-import { readdirSync, rmSync } from "node:fs";
+import { readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
-import { directImports } from "./direct-imports.mjs";
+import { directImports, programOf } from "./direct-imports.mjs";
+import { seldomApart } from "./seldom.mjs";
 
 const source = fileURLToPath(new URL("../../src/", import.meta.url));
 
@@ -24,10 +25,14 @@ export async function packModules(outdir) {
     ...entriesIn("parts", "offline/generated/parts"),
     ...entriesIn("languages", "offline/languages"),
     ...published,
+    rest: join(source, "offline/rest.ts"),
+    // A file of its own, or who asks for a little of it is taken to need all that is beside it.
+    seldom: join(source, "offline/seldom.ts"),
   };
+  const program = programOf(Object.values(entryPoints));
   const { metafile } = await build({
     entryPoints,
-    plugins: [directImports(Object.values(entryPoints))],
+    plugins: [seldomApart(program), directImports(program)],
     outdir,
     bundle: true,
     // What several entries need stands once: an error thrown offline is an instance of the same class.
@@ -45,7 +50,21 @@ export async function packModules(outdir) {
     logLevel: "warning",
   });
   rmSync(join(outdir, "parts"), { recursive: true });
+  withoutIdleImports(outdir);
   return metafile;
+}
+
+/**
+ * The packer has each entry import all that belongs to it, in the order in which it would run. Nothing here does anything by being
+ * imported, and bundlers would count what such a line names among what a page starts with.
+ * @param {string} folder
+ */
+function withoutIdleImports(folder) {
+  for (const name of readdirSync(folder, { recursive: true, encoding: "utf8" })) {
+    if (!name.endsWith(".js")) continue;
+    const file = join(folder, name);
+    writeFileSync(file, readFileSync(file, "utf8").replace(/^import "[^"]+";\n/gm, ""));
+  }
 }
 
 /**

@@ -5,6 +5,7 @@ import { expecting } from "../core/with-model-version.js";
 import type { OfflineOptions } from "./options.js";
 import type { OfflinePart } from "./part.js";
 import { later } from "./ready.js";
+import { bringRest, NotHereYet } from "./seldom.js";
 
 /** A call that is computed here, on the thread that makes it. */
 export function computing<T>(content: () => Promise<object>, options: SendOptions = {}): Call<T> {
@@ -37,12 +38,24 @@ export async function contentOf(
     saidIn === undefined || asked === "en" ? undefined : await (await later()).textsIn(asked, language);
   const said = tongue === undefined ? source : (saidIn?.(tongue.words) ?? source);
   const isFree = group !== "calculations" || expectModelVersion === undefined;
-  const replied = said.reply(asReceived(isFree ? body : expecting(expectModelVersion, body)));
+  const scene = asReceived(isFree ? body : expecting(expectModelVersion, body));
+  const replied = await replyWithAll(() => said.reply(scene));
   if (replied.status === "refused") {
     const { refusalError } = await later();
     throw refusalError(replied.refusal, tongue?.problems);
   }
   return asReceived(replied.body);
+}
+
+/** A reply, once all is here that it needs: computing is begun again where something was not. */
+async function replyWithAll<T>(reply: () => T): Promise<T> {
+  try {
+    return reply();
+  } catch (error) {
+    if (!(error instanceof NotHereYet)) throw error;
+    await bringRest();
+    return reply();
+  }
 }
 
 /** What is left of a value after its way through JSON: `undefined` is absent, and nothing is shared with the caller. */

@@ -1,5 +1,6 @@
 import { ConnectionError } from "../core/errors.js";
 import type { Language } from "../generated/types.js";
+import { bringRest } from "./seldom.js";
 
 type Later = typeof import("./refusal-error.js");
 
@@ -25,7 +26,10 @@ export const later = (): Promise<Later> =>
  */
 export async function ready(...languages: Language[]): Promise<void> {
   const { textsIn } = await later();
-  await Promise.all([...spoken, ...languages].map((language) => textsIn(undefined, language)));
+  await Promise.all([
+    ...[...spoken, ...languages].map((language) => textsIn(undefined, language)),
+    bringRest(),
+  ]);
 }
 
 /** Languages that clients have been made with. */
@@ -34,7 +38,5 @@ const spoken = new Set<Language>();
 /** Begins to load them. Whoever needs them hears of a failure then, and tries again. */
 export function begin(language: Language = "en"): void {
   spoken.add(language);
-  later()
-    .then(({ textsIn }) => textsIn(undefined, language))
-    .catch(() => undefined);
+  ready().catch(() => undefined);
 }

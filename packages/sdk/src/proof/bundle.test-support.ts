@@ -35,8 +35,10 @@ export async function bundle(
 export interface Page {
   /** What it needs before it runs. */
   start: { name: string; code: string }[];
-  /** What it loads behind that. */
+  /** What it loads behind that where a scene may be refused. */
   later: { name: string; code: string }[];
+  /** What it loads behind that where some scenes need more than others. */
+  rest: { name: string; code: string }[];
   /** What it loads of other languages, where somebody asks for one. */
   languages: { name: string; code: string }[];
 }
@@ -50,23 +52,32 @@ export async function pageOf(program: string, from: string): Promise<Page> {
   });
   const [entry = ""] =
     Object.entries(metafile.outputs).find(([, { entryPoint }]) => entryPoint === "<stdin>") ?? [];
-  const needed = new Set([entry]);
-  // A set that grows while it is walked is walked to its end.
-  for (const file of needed) {
-    for (const { kind, path } of metafile.outputs[file]?.imports ?? [])
-      if (kind === "import-statement") needed.add(path);
-  }
+  const neededBy = (first: string): Set<string> => {
+    const needed = new Set([first]);
+    // A set that grows while it is walked is walked to its end.
+    for (const file of needed) {
+      for (const { kind, path } of metafile.outputs[file]?.imports ?? [])
+        if (kind === "import-statement") needed.add(path);
+    }
+    return needed;
+  };
+  const needed = neededBy(entry);
+  const isEntry = (path: string, of: RegExp) => of.test(metafile.outputs[path]?.entryPoint ?? "");
+  const isRest = (path: string) => isEntry(path, /[/\\]rest\.js$/);
   const files = Object.keys(metafile.outputs).map((path) => ({
     path,
     name: basename(path),
     code: outputFiles.find((output) => basename(output.path) === basename(path))?.text ?? "",
   }));
   const start = files.filter(({ path }) => needed.has(path));
-  const isLanguage = ({ path }: { path: string }) =>
-    /[/\\]languages[/\\]/.test(metafile.outputs[path]?.entryPoint ?? "");
+  const isLanguage = ({ path }: { path: string }) => isEntry(path, /[/\\]languages[/\\]/);
+  const behind = files.filter((file) => !needed.has(file.path) && !isLanguage(file));
+  const entries = files.filter(({ path }) => isEntry(path, /./) && path !== entry && !isRest(path));
+  const neededLater = new Set(entries.flatMap(({ path }) => [...neededBy(path)]));
   return {
     start: start.sort((a, b) => Number(b.path === entry) - Number(a.path === entry)),
-    later: files.filter((file) => !needed.has(file.path) && !isLanguage(file)),
+    later: behind.filter(({ path }) => neededLater.has(path)),
+    rest: behind.filter(({ path }) => !neededLater.has(path)),
     languages: files.filter(isLanguage),
   };
 }
