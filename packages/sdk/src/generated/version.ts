@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "62b46f55705227d81e281e12f0f26bc6602cc9abf8246d917b21e81cdad2872c";
+export const descriptionHash = "79a607f140b91de35032e56bc9ecb9998292d038fba3e2921b74269fec448066";
