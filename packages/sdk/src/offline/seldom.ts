@@ -1,7 +1,7 @@
 import { ConnectionError } from "../core/errors.js";
 import type { Made, Seldom } from "./rest.js";
 
-/** What this scene needs is not here yet. Whoever computes waits for it, and begins again. */
+/** What this scene needs is not here yet. The client waits for it, and begins again. */
 export class NotHereYet extends Error {}
 
 let here: Seldom | undefined;
