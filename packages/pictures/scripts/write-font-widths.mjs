@@ -5,8 +5,15 @@ import { createRequire } from "node:module";
 const require = createRequire(import.meta.url);
 const FIRST = 0x20;
 const LAST = 0x17f;
+/** What texts have beyond that: dashes, quotation marks, narrow spaces, thirds. */
+const OTHERS = "\u2009\u2013\u2014\u2018\u2019\u201a\u201c\u201d\u201e\u2026\u202f\u2153\u2154\u2212";
 
-/** Widths in thousandths of an em, one for each code from FIRST to LAST. @param {string} file */
+const CODES = [
+  ...Array.from({ length: LAST - FIRST + 1 }, (_, i) => FIRST + i),
+  ...[...OTHERS].map((character) => character.codePointAt(0) ?? 0),
+];
+
+/** Widths in thousandths of an em, one for each code. @param {string} file */
 function widthsOf(file) {
   const font = readFileSync(require.resolve(file));
   const tables = new Map();
@@ -39,8 +46,10 @@ function widthsOf(file) {
     }
     return 0;
   };
-  return Array.from({ length: LAST - FIRST + 1 }, (_, i) => {
-    const glyph = Math.min(glyphOf(FIRST + i), longMetrics - 1);
+  return CODES.map((code) => {
+    const own = glyphOf(code);
+    if (own === 0 && code > LAST) throw new Error(`The font has no U+${code.toString(16)}.`);
+    const glyph = Math.min(own, longMetrics - 1);
     return Math.round((1000 * font.readUInt16BE(tables.get("hmtx") + 4 * glyph)) / unitsPerEm);
   });
 }
@@ -51,6 +60,9 @@ const text = `// Written by scripts/write-font-widths.mjs; do not edit.
 
 /** The first character of the tables, whose widths follow in base 36, in thousandths of an em. */
 export const FIRST_CODE = ${FIRST};
+/** Those that follow the last one, U+${LAST.toString(16)}. */
+export const LAST_CODE = ${LAST};
+export const OTHER_CHARACTERS = ${JSON.stringify(OTHERS).replaceAll(/[\u2000-\uffff]/g, (c) => `\\u${c.charCodeAt(0).toString(16)}`)};
 export const REGULAR =
   ${list(widthsOf("@expo-google-fonts/inter/400Regular/Inter_400Regular.ttf"))};
 export const SEMIBOLD =

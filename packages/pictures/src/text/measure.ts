@@ -2,7 +2,7 @@
  * How wide a text is. Measured by the font that PNG are drawn with; in an SVG the reader's own font takes its place, which may be
  * wider, so that some room is left.
  */
-import { FIRST_CODE, REGULAR, SEMIBOLD } from "./font-widths.js";
+import { FIRST_CODE, LAST_CODE, OTHER_CHARACTERS, REGULAR, SEMIBOLD } from "./font-widths.js";
 
 export type Weight = "regular" | "semibold";
 
@@ -16,11 +16,18 @@ const OTHER = 1000;
 /** Room for a wider font. */
 const SLACK = 1.06;
 
+/** Where the tables have a character. */
+function placeOf(character: string): number {
+  const code = character.codePointAt(0) ?? 0;
+  if (code <= LAST_CODE) return code - FIRST_CODE;
+  const other = OTHER_CHARACTERS.indexOf(character);
+  return other < 0 ? -1 : LAST_CODE - FIRST_CODE + 1 + other;
+}
+
 /** Width of a text in pixels, room for another font included. */
 export function widthOf(text: string, size: number, weight: Weight = "regular"): number {
   let thousandths = 0;
-  for (const character of text)
-    thousandths += WIDTHS[weight][(character.codePointAt(0) ?? 0) - FIRST_CODE] ?? OTHER;
+  for (const character of text) thousandths += WIDTHS[weight][placeOf(character)] ?? OTHER;
   return (SLACK * size * thousandths) / 1000;
 }
 
