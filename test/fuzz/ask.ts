@@ -98,7 +98,7 @@ export async function ask(
 }
 
 function isFile(headers: Record<string, unknown>): boolean {
-  return /^(application\/zip|image\/)/.test(String(headers["content-type"]));
+  return /^(application\/(zip|pdf|xml)|image\/)/.test(String(headers["content-type"]));
 }
 
 /** @throws Error that says in what the answer does not keep the description */

@@ -47,6 +47,7 @@ import { Language, TextUnits } from "./scene/texts-asked.js";
 import { SunSide } from "./scene/view.js";
 import { KdSample, WaterHue, WaterType } from "./scene/water.js";
 import { Health } from "./service/health.js";
+import { SlateFormat, SlateLook } from "./sheet/look.js";
 
 const all: Record<string, z.ZodTypeAny> = {
   Scene,
@@ -116,6 +117,8 @@ const all: Record<string, z.ZodTypeAny> = {
   PictureLook,
   PictureFormat,
   PictureTheme,
+  SlateLook,
+  SlateFormat,
   Health,
   FieldError,
   ErrorMeaning,

@@ -5,6 +5,9 @@ import { redInPost } from "./red-in-post/red-in-post.js";
 export { drawLightWithDepth, lightWithDepth } from "./light-with-depth/light-with-depth.js";
 export { LEAST_WIDTH_PX, type LookAsked, MOST_WIDTH_PX } from "./look.js";
 export type { Picture } from "./picture.js";
+export { type Mark, mmOf, type Pen, type Sheet } from "./sheet/sheet.js";
+export { sheetSvg } from "./sheet/sheet-svg.js";
+export { slateOf } from "./slate/slate.js";
 export { type Theme, themes } from "./theme.js";
 
 /** Every picture, in the order in which they are described. */

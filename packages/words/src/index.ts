@@ -31,3 +31,4 @@ export type { FieldText, OutsideText, Texts, TextUnits } from "./problems/texts.
 export { type MisconceptionId, misconceptions } from "./quiz/misconceptions.js";
 export type { QuizRefusalCode, QuizRefusals } from "./quiz/refusals.js";
 export type { QuizLanguage, QuizUnits, Show } from "./quiz/show.js";
+export type { SlatePart, SlateTexts } from "./slate-texts.js";

@@ -9,6 +9,7 @@ import type {
   RedWay,
 } from "@sunfathom/planner";
 import type { TextUnits } from "./problems/texts.js";
+import type { SlateTexts } from "./slate-texts.js";
 
 type Said<P> = (p: P, units?: TextUnits) => string;
 
@@ -88,4 +89,5 @@ export interface PictureTexts {
   chart_under_water: ChartUnderWaterTexts;
   light_with_depth: LightWithDepthTexts;
   red_in_post: RedInPostTexts;
+  slate: SlateTexts;
 }

@@ -42,6 +42,7 @@ import { pictureRoutes } from "./routes/pictures.js";
 import { problemPageRoutes } from "./routes/problem-pages.js";
 import { quizRoutes } from "./routes/quiz/routes.js";
 import { referenceRoutes } from "./routes/reference.js";
+import { sheetRoutes } from "./routes/sheets.js";
 import type { TracingSettings } from "./tracing-settings.js";
 
 export { defaultLimits } from "./limits.js";
@@ -161,6 +162,7 @@ export async function createApp({
   await registerSwagger(app);
   calculationRoutes(app, answerCache, computing);
   pictureRoutes(app, answerCache, computing);
+  sheetRoutes(app, answerCache, computing);
   referenceRoutes(app);
   quizRoutes(app, quiz, computing);
   healthRoutes(app);

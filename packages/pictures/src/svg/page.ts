@@ -9,7 +9,7 @@ export interface Block {
   at: (y: number) => Element[];
 }
 
-const FONT = "Inter, 'Helvetica Neue', Arial, sans-serif";
+export const FONT = "Inter, 'Helvetica Neue', Arial, sans-serif";
 const LEADING = 1.32;
 
 interface Said {

@@ -17,7 +17,7 @@ export function apiModule(description) {
     ...(body === undefined ? [] : [body]),
   ]);
   const brief = methods.some(({ selects }) => selects) ? ["Brief"] : [];
-  const look = methods.some((method) => method.look !== undefined) ? ["PictureLook"] : [];
+  const look = methods.flatMap((method) => (method.look === undefined ? [] : [method.look.component]));
   const types = [...new Set([...inAndOut, ...brief, ...look])].sort();
 
   const tagOf = (/** @type {string} */ group) =>
@@ -68,7 +68,7 @@ function methodText({ described, ...method }, queries) {
     ...(method.versioned ? ["versioned: true"] : []),
     ...(method.selects ? ["selects: true"] : []),
     ...(method.file === undefined ? [] : [`file: ${JSON.stringify(method.file)}`]),
-    ...(method.look === undefined ? [] : [`beside: ${JSON.stringify(method.look)}`]),
+    ...(method.look === undefined ? [] : [`beside: ${JSON.stringify(method.look.names)}`]),
   ];
   const input = [
     ...(method.pathParameters.length === 0 ? [] : [`path: { ${method.pathParameters.join(", ")} }`]),
@@ -96,16 +96,28 @@ function methodText({ described, ...method }, queries) {
     : method.look === undefined
       ? whole
       : [
-          signature('options?: CallOptions & PictureLook & { format?: "svg" }', "string"),
-          ";\n",
-          signature('options: CallOptions & PictureLook & { format: "png" }', "ArrayBuffer"),
-          ";\n",
-          signature("options?: CallOptions & PictureLook", "never"),
+          ...Object.entries(method.look.formats).flatMap(([format, type], index) => [
+            signature(
+              `options${index === 0 ? "?" : ""}: CallOptions & ${method.look?.component} & { format${index === 0 ? "?" : ""}: ${JSON.stringify(format)} }`,
+              type,
+            ),
+            ";\n",
+          ]),
+          signature(`options?: CallOptions & ${method.look.component}`, "never"),
         ].join("");
   return `${documentation({ described, ...method })}${overloads} {
     return this.#send({ ${operation.join(", ")} }, ${inputText}, options);
   }
 `;
+}
+
+/** What comes out, by format. @param {import("./operations.mjs").Look} look */
+function filesOf({ formats }) {
+  const what = Object.entries(formats).map(
+    ([format, type]) =>
+      `the ${type === "string" ? "text" : "bytes"} of ${/^[aefhilmnorsx]/.test(format) ? "an" : "a"} ${format.toUpperCase()}`,
+  );
+  return what.join(", or ");
 }
 
 /** @param {Method} method */
@@ -129,7 +141,7 @@ function documentation({ described, pathParameters, body, group, name, answer, f
       ...(body === undefined
         ? []
         : [`@param ${argumentName(body)} see \`${body}\` for fields, units and defaults`]),
-      `@returns ${look !== undefined ? "the picture: the text of an SVG, or the bytes of a PNG" : file === undefined ? `\`${answer}\`` : `the bytes of the file (\`${file}\`)`}, or rejects with a \`SunfathomError\``,
+      `@returns ${look !== undefined ? filesOf(look) : file === undefined ? `\`${answer}\`` : `the bytes of the file (\`${file}\`)`}, or rejects with a \`SunfathomError\``,
       "@example",
       ...(example === undefined ? [] : [`// ${example.summary}`]),
       `const answer = await client.${group}.${name}(${values.join("\n")});`,

@@ -16,12 +16,13 @@ import { fileURLToPath } from "node:url";
  * @property {string} description
  * @property {string[]} tags
  * @property {boolean} [x-safe]
+ * @property {string} [x-look] component that says in the query string how a file is made
  * @property {(Parameter | Reference)[]} [parameters]
  * @property {{ content: Record<string, Content> }} [requestBody]
  * @property {Record<string, { content?: Record<string, Content> }>} responses
  *
  * @typedef {{ $ref: string }} Reference
- * @typedef {{ name: string, in: string, description?: string }} Parameter
+ * @typedef {{ name: string, in: string, description?: string, schema?: { enum?: string[] } }} Parameter
  * @typedef {{ schema: Reference & { format?: string }, examples?: Record<string, { summary: string, value: unknown }> }} Content
  *
  * @typedef {object} Schema

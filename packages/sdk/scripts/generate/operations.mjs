@@ -16,9 +16,17 @@ import { componentName } from "./description.mjs";
  * @property {boolean} selects whether it takes `fields`, the names of those that the answer shall have
  * @property {string[] | undefined} query what its GET twin takes
  * @property {string} answer type of what comes out: a component, or `ArrayBuffer` for a file
- * @property {string | undefined} file its media type, where it is a file
- * @property {string[] | undefined} look what says how a picture is drawn: names of query parameters beside the body
+ * @property {string | undefined} file its media type, or the start of its types, where it is a file
+ * @property {Look | undefined} look what says in the query string, beside the body, how a file is made
  * @property {DescribedOperation} described
+ */
+
+/**
+ * What says how a file is made.
+ * @typedef {object} Look
+ * @property {string} component
+ * @property {string[]} names of the query parameters
+ * @property {Record<string, string>} formats type of what comes out, by format, the default first
  */
 
 const idempotent = new Set(["get", "head", "put", "delete"]);
@@ -52,9 +60,7 @@ export function methodsOf({ document }) {
     if (answer === undefined) throw unknownForm(described, "its answer");
     const selects = parameters.some(isFields);
     const beside = parameters.filter((p) => p.in === "query" && !isFields(p)).map((p) => p.name);
-    const look = Object.keys(document.components.schemas["PictureLook"]?.properties ?? {});
-    const isDrawn = beside.length > 0 && beside.every((name) => look.includes(name));
-    if (beside.length > 0 && !isDrawn) throw unknownForm(described, "its query parameters");
+    const look = beside.length === 0 ? undefined : lookOf(described, beside);
     const fields = body === undefined ? {} : (document.components.schemas[body]?.properties ?? {});
     const query = (twin?.parameters ?? [])
       .map(resolve)
@@ -69,11 +75,34 @@ export function methodsOf({ document }) {
       body,
       versioned: "expect_model_version" in fields,
       selects,
-      query: twin === undefined || isDrawn ? undefined : query.map((p) => p.name),
+      query: twin === undefined || look !== undefined ? undefined : query.map((p) => p.name),
       answer,
       file,
-      look: isDrawn ? look : undefined,
+      look,
       described,
+    };
+  }
+
+  /** @param {DescribedOperation} described @param {string[]} names @returns {Look} */
+  function lookOf(described, names) {
+    const component = described["x-look"];
+    const properties = document.components.schemas[component ?? ""]?.properties ?? {};
+    if (component === undefined || names.some((name) => properties[name] === undefined))
+      throw unknownForm(described, "its query parameters");
+    const content = described.responses["200"]?.content ?? {};
+    const formats = (described.parameters ?? []).map(resolve).find(({ name }) => name === "format")
+      ?.schema?.enum;
+    const types = Object.keys(content);
+    if (formats === undefined || formats.length !== types.length) throw unknownForm(described, "its formats");
+    return {
+      component,
+      names: Object.keys(properties),
+      formats: Object.fromEntries(
+        formats.map((/** @type {string} */ format, /** @type {number} */ index) => [
+          format,
+          content[types[index] ?? ""]?.schema.format === "binary" ? "ArrayBuffer" : "string",
+        ]),
+      ),
     };
   }
 
@@ -110,11 +139,15 @@ function jsonComponent(content) {
   return schema?.$ref === undefined ? undefined : componentName(schema);
 }
 
-/** Media type of what is described as a file; of a file of several types what they have in common. @param {Record<string, import("./description.mjs").Content> | undefined} content */
+/**
+ * Media type of what is described as a file; of a file of several types what they have in common, `*` where that is nothing.
+ * @param {Record<string, import("./description.mjs").Content> | undefined} content
+ */
 function fileType(content) {
   const types = Object.keys(content ?? {});
-  const binary = types.find((type) => content?.[type]?.schema.format === "binary");
-  return types.length > 1 ? binary?.replace(/[^/]+$/, "") : binary;
+  if (types.length < 2) return types.find((type) => content?.[type]?.schema.format === "binary");
+  const kinds = new Set(types.map((type) => type.replace(/[^/]+$/, "")));
+  return kinds.size > 1 ? "*" : [...kinds][0];
 }
 
 /** `reference` for the tag `Reference data`. @param {string} tag */

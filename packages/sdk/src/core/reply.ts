@@ -6,15 +6,15 @@ import type { RateLimit, ResponseMeta } from "./types.js";
 
 /**
  * Reads the content of a good answer.
- * @param file media type of an answer that is a file
+ * @param file media type of an answer that is a file, or its first part and a slash, `*` for any
  * @throws UnexpectedResponseError for anything else than that, or than JSON
  */
 export function contentOf(reply: Reply, file: string | undefined): unknown {
   if (file !== undefined) {
     const type = reply.headers.get("content-type") ?? "";
-    if (!type.startsWith(file) || reply.bytes === undefined) throw unexpected(reply);
-    // Of pictures, the one kind that is text.
-    return type.startsWith("image/svg") ? new TextDecoder().decode(reply.bytes) : reply.bytes;
+    if ((file !== "*" && !type.startsWith(file)) || reply.bytes === undefined) throw unexpected(reply);
+    // Of files, the kinds that are text.
+    return /[/+]xml\b/.test(type) ? new TextDecoder().decode(reply.bytes) : reply.bytes;
   }
   const json = jsonOf(reply);
   if (json === undefined) throw unexpected(reply);

@@ -111,7 +111,7 @@ function headersOf(
   { file, hasBody, etag }: Sent,
 ): Record<string, string> {
   return {
-    accept: `${file?.replace(/\/$/, "/*") ?? "application/json"}, application/problem+json`,
+    accept: `${file?.replace(/\/$|(?<=^\*)$/, "/*") ?? "application/json"}, application/problem+json`,
     ...(hasBody ? { "content-type": "application/json" } : {}),
     ...(apiKey === undefined ? {} : { authorization: `Bearer ${apiKey}` }),
     ...(language === undefined ? {} : { "accept-language": language }),

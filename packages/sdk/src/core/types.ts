@@ -86,7 +86,7 @@ export interface Operation {
   readonly versioned?: boolean;
   /** Whether a call may say which fields its answer shall have. */
   readonly selects?: boolean;
-  /** Media type of an answer that is a file, or its first part and a slash; JSON when left out. */
+  /** Media type of an answer that is a file, or its first part and a slash, `*` for several; JSON when left out. */
   readonly file?: string;
   /** Names of options that go into the query string. */
   readonly beside?: readonly ("format" | "width_px" | "theme")[];

@@ -23,6 +23,7 @@ import type {
   QuizPackageRequest,
   QuizPaper,
   Scene,
+  SlateLook,
   WaterTypesAnswer,
   WhiteBalanceAnswer,
 } from "./types.js";
@@ -355,7 +356,7 @@ export class Pictures {
   /**
    * What a filter does to colours. The 24-patch chart in the middle of the filmed depths as the camera makes it: at its daylight setting, with the white balance set, and finished, without and with the filter that is advised there, each beside the true colours. An SVG or a PNG that any page may show, with a title and a description that say what it says.
    * @param scene see `Scene` for fields, units and defaults
-   * @returns the picture: the text of an SVG, or the bytes of a PNG, or rejects with a `SunfathomError`
+   * @returns the text of an SVG, or the bytes of a PNG, or rejects with a `SunfathomError`
    * @example
    * // What is known on a boat: place, local time, water that is blue and clear for 25 m
    * const answer = await client.pictures.chartUnderWater({
@@ -379,7 +380,7 @@ export class Pictures {
   /**
    * How the light fades on the way down. Red, green, blue and light as the eye sees it, over depth, with the bounds between which they run 8 times in 10, the depths at which red is down to a tenth and a hundredth, and the depths that are filmed. An SVG or a PNG that any page may show, with a title and a description that say what it says.
    * @param scene see `Scene` for fields, units and defaults
-   * @returns the picture: the text of an SVG, or the bytes of a PNG, or rejects with a `SunfathomError`
+   * @returns the text of an SVG, or the bytes of a PNG, or rejects with a `SunfathomError`
    * @example
    * // What is known on a boat: place, local time, water that is blue and clear for 25 m
    * const answer = await client.pictures.lightWithDepth({
@@ -403,7 +404,7 @@ export class Pictures {
   /**
    * Why not add red afterwards. A red patch and a white card in the middle of the filmed depths, recorded without and with the filter that is advised there, at the settings that suit either, and pushed afterwards until red, white and black are right: with the noise and the code values that each recording has. An SVG or a PNG that any page may show, with a title and a description that say what it says.
    * @param scene see `Scene` for fields, units and defaults
-   * @returns the picture: the text of an SVG, or the bytes of a PNG, or rejects with a `SunfathomError`
+   * @returns the text of an SVG, or the bytes of a PNG, or rejects with a `SunfathomError`
    * @example
    * // What is known on a boat: place, local time, water that is blue and clear for 25 m
    * const answer = await client.pictures.redInPost({
@@ -422,6 +423,42 @@ export class Pictures {
   redInPost(scene: Scene, options: CallOptions & PictureLook & { format: "png" }): Call<ArrayBuffer>;
   redInPost(scene: Scene, options?: CallOptions & PictureLook): Call<never> {
     return this.#send({ method: "POST", path: "/v1/pictures/red-in-post", repeatable: true, versioned: true, file: "image/", beside: ["format","width_px","theme"] }, { body: scene }, options);
+  }
+}
+
+/**
+ * What people print and take along: made of the same scenes.
+ */
+export class Sheets {
+  readonly #send: Send;
+
+  constructor(send: Send) {
+    this.#send = send;
+  }
+
+  /**
+   * A slate of the plan, to print and take along. The plan of `dive-advice` on one side of A5, landscape, in letters of 14 pt and more, black on white with one colour: three numbers to remember; what to do before the dive, at the start, on the way down, on the way up and afterwards; and every caution, ascent and safety stop first. What does not fit is left out by its rank, what the plan on land says as well before what is looked up under water, and the slate counts it. No caution and none of the three numbers is left out. Print it on waterproof paper or laminate it.
+   * @param scene see `Scene` for fields, units and defaults
+   * @returns the bytes of a PDF, or the text of an SVG, or the bytes of a PNG, or rejects with a `SunfathomError`
+   * @example
+   * // What is known on a boat: place, local time, water that is blue and clear for 25 m
+   * const answer = await client.sheets.slate({
+   *   "latitude_deg": -47,
+   *   "longitude_deg": -128,
+   *   "time_zone": "Etc/GMT+9",
+   *   "local_time": "2027-01-16T10:00",
+   *   "cloud_oktas": 2,
+   *   "visibility_m": 25,
+   *   "water_hue": "blue",
+   *   "min_depth_m": 5,
+   *   "max_depth_m": 18
+   * });
+   */
+  slate(scene: Scene, options?: CallOptions & SlateLook & { format?: "pdf" }): Call<ArrayBuffer>;
+  slate(scene: Scene, options: CallOptions & SlateLook & { format: "svg" }): Call<string>;
+  slate(scene: Scene, options: CallOptions & SlateLook & { format: "png" }): Call<ArrayBuffer>;
+  slate(scene: Scene, options?: CallOptions & SlateLook): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/slates", repeatable: true, versioned: true, file: "*", beside: ["format"] }, { body: scene }, options);
   }
 }
 
@@ -586,6 +623,8 @@ export abstract class Api {
   readonly calculations: Calculations;
   /** What people look at: drawn from the figures of the calculations, to show on any page. */
   readonly pictures: Pictures;
+  /** What people print and take along: made of the same scenes. */
+  readonly sheets: Sheets;
   /** What a scene can name, and the parts of the model. */
   readonly reference: Reference;
   /** Questions for courses: drawn, marked, and packed for learning platforms. */
@@ -596,6 +635,7 @@ export abstract class Api {
   constructor(send: Send) {
     this.calculations = new Calculations(send);
     this.pictures = new Pictures(send);
+    this.sheets = new Sheets(send);
     this.reference = new Reference(send);
     this.quiz = new Quiz(send);
     this.service = new Service(send);

@@ -4292,6 +4292,21 @@ export type SignalToNoiseEstimate = {
 };
 
 /**
+ * What a slate comes in.
+ */
+export type SlateFormat = 'pdf' | 'svg' | 'png';
+
+/**
+ * What a slate comes in.
+ */
+export type SlateLook = {
+    /**
+     * A PDF to print, vectors whose texts are text, or pixels. Default `pdf`.
+     */
+    format?: SlateFormat | undefined;
+};
+
+/**
  * What a part of the model is.
  */
 export type SourceKind = 'table' | 'formula' | 'assumption';

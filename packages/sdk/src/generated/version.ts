@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "79a607f140b91de35032e56bc9ecb9998292d038fba3e2921b74269fec448066";
+export const descriptionHash = "181cd6353679a4c9593705f1616f7a0d76132551165a7092d5b1ed71be4de791";

@@ -90,7 +90,14 @@ it("the entry with the parts of the offline mode exports each, and what makes a 
 
 it("both clients have a method for every operation of the description, its GET twins apart", () => {
   const online_ = new online.Sunfathom({ baseUrl: "https://light.example.org" });
-  const groups = [online_.calculations, online_.reference, online_.pictures, online_.quiz, online_.service];
+  const groups = [
+    online_.calculations,
+    online_.reference,
+    online_.pictures,
+    online_.sheets,
+    online_.quiz,
+    online_.service,
+  ];
   const methods = groups.flatMap((group) =>
     Object.getOwnPropertyNames(Object.getPrototypeOf(group)).filter((name) => name !== "constructor"),
   );

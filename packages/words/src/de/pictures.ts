@@ -4,6 +4,7 @@ import type { TextUnits } from "../problems/texts.js";
 import { filterName } from "./filter-name.js";
 import { capital, depth, depthNumber, percent, shown, strength } from "./format.js";
 import { redInPost } from "./red-in-post.js";
+import { slate } from "./slate.js";
 
 /** So genau, wie es jemandem nützt. */
 const percentOf = (value: number): string =>
@@ -74,4 +75,5 @@ export const pictures: PictureTexts = {
   chart_under_water: chartUnderWater,
   light_with_depth: lightWithDepth,
   red_in_post: redInPost,
+  slate,
 };

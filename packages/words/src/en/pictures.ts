@@ -5,6 +5,7 @@ import { capital } from "./capital.js";
 import { filterName } from "./filter-name.js";
 import { between, depth, depthNumber, shown, span, strength } from "./format.js";
 import { redInPost } from "./red-in-post.js";
+import { slate } from "./slate.js";
 
 /** As precise as anyone can use. */
 const percentOf = (percent: number): string =>
@@ -71,4 +72,5 @@ export const pictures: PictureTexts = {
   chart_under_water: chartUnderWater,
   light_with_depth: lightWithDepth,
   red_in_post: redInPost,
+  slate,
 };

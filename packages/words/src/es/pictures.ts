@@ -4,6 +4,7 @@ import type { TextUnits } from "../problems/texts.js";
 import { theFilter } from "./filter-name.js";
 import { depth, depthNumber, percent, shown, strength } from "./format.js";
 import { redInPost } from "./red-in-post.js";
+import { slate } from "./slate.js";
 
 /** Tan preciso como le sirve a alguien. */
 const percentOf = (value: number): string =>
@@ -72,4 +73,5 @@ export const pictures: PictureTexts = {
   chart_under_water: chartUnderWater,
   light_with_depth: lightWithDepth,
   red_in_post: redInPost,
+  slate,
 };

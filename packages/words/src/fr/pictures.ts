@@ -4,6 +4,7 @@ import type { TextUnits } from "../problems/texts.js";
 import { theFilter } from "./filter-name.js";
 import { between, depth, depthNumber, percent, shown, strength } from "./format.js";
 import { redInPost } from "./red-in-post.js";
+import { slate } from "./slate.js";
 
 /** Aussi précis qu’il est utile. */
 const percentOf = (value: number): string =>
@@ -71,4 +72,5 @@ export const pictures: PictureTexts = {
   chart_under_water: chartUnderWater,
   light_with_depth: lightWithDepth,
   red_in_post: redInPost,
+  slate,
 };

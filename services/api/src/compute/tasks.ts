@@ -13,6 +13,8 @@ export type Task =
   | { kind: "read"; reader: Reader; bytes: Uint8Array; language: Language }
   | { kind: "calculation"; name: OperationName; scene: unknown; language: Language }
   | { kind: "picture"; name: PictureName; scene: unknown; look: Look; language: Language }
+  /** A file to print or to load. */
+  | { kind: "sheet"; name: string; body: unknown; format: string; language: Language }
   | { kind: "paper"; request: PaperRequest }
   /** The same from where its questions were found. */
   | { kind: "paper_again"; request: PaperRequest; found: Found }

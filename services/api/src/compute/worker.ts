@@ -8,6 +8,7 @@ import { move, transferableSymbol, valueSymbol } from "piscina";
 import { readJson } from "../http/json-text.js";
 import { languageIn } from "../http/language.js";
 import { draw } from "../pictures/draw.js";
+import { makeSheet } from "../sheets/index.js";
 import { operationIn, tongueOf } from "../tongues.js";
 import type { Done, Loaded, Order, Outcome, Shared, Task } from "./tasks.js";
 
@@ -58,6 +59,7 @@ function outcomeOf(task: Task): Outcome {
     return { status: "ok", bytes: Uint8Array.from(Buffer.concat([...packageZip(task.items, task.options)])) };
   if (task.kind === "read") return read(task);
   if (task.kind === "picture") return draw(task);
+  if (task.kind === "sheet") return makeSheet(task);
   const answered = operationIn(tongueOf(task.language), task.name).reply(task.scene);
   if (answered.status === "problem") return answered;
   // A copy of its own, since it is given away.

@@ -7,6 +7,7 @@ import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
 import { drawable } from "../pictures/draw.js";
+import { sheetOperations } from "../sheets/index.js";
 import { unhurried } from "../unhurried.test-support.js";
 import { answerName, answersFile, answersKept } from "./answers-kept.js";
 import type { Json } from "./json.js";
@@ -52,7 +53,7 @@ describe("the description", () => {
         return name;
       }),
     );
-    expect(shown).toHaveLength(25 + 2 * drawable.length);
+    expect(shown).toHaveLength(25 + 2 * drawable.length + sheetOperations.length);
     expect(document.components.examples).toEqual(answersKept());
     expect(new Set(shown)).toEqual(new Set(Object.keys(answersKept())));
   });

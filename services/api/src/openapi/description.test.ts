@@ -7,6 +7,7 @@ import { createApp } from "../app.js";
 import { operations } from "../operations.js";
 import { drawable } from "../pictures/draw.js";
 import { instructorKey, quizSettings } from "../routes/quiz/quiz.test-support.js";
+import { sheetOperations } from "../sheets/index.js";
 import { unhurried } from "../unhurried.test-support.js";
 import { isObject, type Json, type JsonObject } from "./json.js";
 import { descriptionText } from "./text.js";
@@ -59,7 +60,7 @@ describe("the description", () => {
 
   it("gives every POST examples that it answers", async () => {
     const posts = all.filter(({ method }) => method === "post");
-    expect(posts).toHaveLength(operations.length + drawable.length + 3);
+    expect(posts).toHaveLength(operations.length + drawable.length + sheetOperations.length + 3);
     const asked = Object.fromEntries(posts.map((post) => [post.operation.operationId, examplesOf(post)]));
     for (const { path, operation } of posts) {
       const examples = asked[operation.operationId] ?? [];

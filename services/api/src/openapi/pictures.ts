@@ -27,6 +27,7 @@ export function pictureByPost({ picture, operation }: Drawable): object {
     summary,
     description: `${description} An SVG or a PNG that any page may show, with a title and a description that say what it says.`,
     "x-safe": true,
+    "x-look": "PictureLook",
     querystring: { type: "object", properties: Object.fromEntries(look()) },
     headers: { type: "object", properties: { "Accept-Language": acceptLanguage } },
     body: {
@@ -60,6 +61,7 @@ export function pictureByGet({ picture, operation }: Drawable): object {
     summary: `${picture.summary}, for a scene in the query string`,
     description: `${picture.description} Same picture as by POST, to the byte: an address that a page can name as the source of an image. Lists and curves need POST.`,
     "x-safe": true,
+    "x-look": "PictureLook",
     querystring: {
       type: "object",
       properties: Object.fromEntries([

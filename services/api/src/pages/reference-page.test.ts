@@ -3,6 +3,8 @@ import { readFileSync } from "node:fs";
 import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
+import { drawable } from "../pictures/draw.js";
+import { sheetOperations } from "../sheets/index.js";
 import { unhurried } from "../unhurried.test-support.js";
 
 interface Parameter {
@@ -55,7 +57,7 @@ const all = () =>
 describe("a form", () => {
   it("is filled in with a request that is answered", async () => {
     expect(prepared.servers).toEqual([{ url: address }]);
-    expect(all()).toHaveLength(29);
+    expect(all()).toHaveLength(25 + 2 * drawable.length + sheetOperations.length);
     for (const { path, method, operation } of all()) {
       if (operation.operationId === "markAnswers") continue;
       const filled = operation.parameters.filter(({ schema }) => schema.default !== undefined);

@@ -33,6 +33,10 @@ export async function registerSwagger(app: FastifyInstance): Promise<void> {
             "What people look at: drawn from the figures of the calculations, to show on any page.",
         },
         {
+          name: "Sheets",
+          description: "What people print and take along: made of the same scenes.",
+        },
+        {
           name: "Quiz",
           description: "Questions for courses: drawn, marked, and packed for learning platforms.",
         },

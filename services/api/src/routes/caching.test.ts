@@ -4,6 +4,7 @@ import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
 import { defaultExposure } from "../exposure.js";
 import { drawable } from "../pictures/draw.js";
+import { sheetOperations } from "../sheets/index.js";
 import { unhurried } from "../unhurried.test-support.js";
 import { quizSettings } from "./quiz/quiz.test-support.js";
 
@@ -45,7 +46,8 @@ const of = (tag: string, method: string) =>
   asked.filter(({ operation, request }) => operation.tags.includes(tag) && request.method === method);
 const directives = (header: unknown) => String(header).split(/,\s*/);
 
-it("looks at every operation", () => expect(asked).toHaveLength(25 + 2 * drawable.length));
+it("looks at every operation", () =>
+  expect(asked).toHaveLength(25 + 2 * drawable.length + sheetOperations.length));
 
 describe("what is the same for all who ask by GET", () => {
   const shared = () => [

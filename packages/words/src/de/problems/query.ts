@@ -47,6 +47,6 @@ export const queryDetails: Texts<QueryDetails, string> = {
   takes_none: ({ method }) => `${method} nimmt unter diesem Pfad keine Query-Parameter an.`,
   takes_fields_alone: () => "POST nimmt keinen anderen Query-Parameter als fields an.",
   takes_look_alone: () => "POST nimmt keine anderen Query-Parameter als format, width_px und theme an.",
-  no_such_look: () => "Das Bild lässt sich so nicht zeichnen.",
+  no_such_look: () => "In dieser Form, wie du sie verlangst, gibt es das nicht.",
   no_such_fields: () => "Die Felder, nach denen du fragst, gibt es nicht.",
 };

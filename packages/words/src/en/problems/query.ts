@@ -45,6 +45,6 @@ export const queryDetails: Texts<QueryDetails, string> = {
   takes_none: ({ method }) => `${method} takes no query parameters at this path.`,
   takes_fields_alone: () => "POST takes only one query parameter, fields.",
   takes_look_alone: () => "POST takes only the query parameters format, width_px and theme.",
-  no_such_look: () => "The picture cannot be drawn as you ask for it.",
+  no_such_look: () => "This cannot be made in the form that you ask for.",
   no_such_fields: () => "The answer does not have the fields that you ask for.",
 };

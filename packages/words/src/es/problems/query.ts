@@ -47,6 +47,6 @@ export const queryDetails: Texts<QueryDetails, string> = {
   takes_none: ({ method }) => `${method} no admite parámetros de consulta en esta ruta.`,
   takes_fields_alone: () => "POST no admite más parámetro de consulta que fields.",
   takes_look_alone: () => "POST no admite más parámetros de consulta que format, width_px y theme.",
-  no_such_look: () => "La imagen no se puede dibujar así.",
+  no_such_look: () => "Esto no se puede hacer en la forma que pide.",
   no_such_fields: () => "La respuesta no tiene los campos que pide.",
 };

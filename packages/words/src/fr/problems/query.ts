@@ -51,6 +51,6 @@ export const queryDetails: Texts<QueryDetails, string> = {
   takes_none: ({ method }) => `À ce chemin, ${method} n’accepte aucun paramètre d’URL.`,
   takes_fields_alone: () => "POST n’accepte qu’un paramètre d’URL, fields.",
   takes_look_alone: () => "POST n’accepte que les paramètres d’URL format, width_px et theme.",
-  no_such_look: () => "L’image ne peut pas être dessinée comme vous la demandez.",
+  no_such_look: () => "Cela n’existe pas sous la forme que vous demandez.",
   no_such_fields: () => "La réponse n’a pas les champs que vous demandez.",
 };

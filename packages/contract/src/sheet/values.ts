@@ -1,0 +1,3 @@
+// What sheets come in, the default first. Plain data, without zod.
+
+export const slateFormats = ["pdf", "svg", "png"] as const;

@@ -1,0 +1,102 @@
+import type { NamedFilter } from "@sunfathom/planner";
+import type { SlateTexts } from "../slate-texts.js";
+import { dialIso, dialShutter, setting, settings } from "./dial.js";
+import { kindName } from "./filter-name.js";
+import { between, densityOf, depth, depths, fromTo, kelvin, shown, spoken, stops } from "./format.js";
+
+const short = ({ kind, density, id }: NamedFilter): string =>
+  id ??
+  (kind === "none"
+    ? "kein Filter"
+    : `${kindName(kind)}${density === undefined ? "" : ` ${densityOf(density)}`}`);
+const off = ({ instead_of }: { instead_of?: NamedFilter }): string =>
+  instead_of ? `${short(instead_of)} ab. ` : "";
+const noFilter = (p: { instead_of?: NamedFilter }): string => `${off(p)}Kein Farbfilter.`;
+const testLights = (check: object | undefined): string => (check ? " Videolampen im Wasser testen." : "");
+
+export const slate: SlateTexts = {
+  title: ({ min_depth_m, max_depth_m }) => `Licht und Farbe ${between(min_depth_m, max_depth_m)}`,
+  parts: { before: "Vorher", start: "Start", down: "Runter", up: "Hoch", after: "Danach" },
+  filter: ({ filter }) =>
+    filter.kind === "none"
+      ? ["kein", "Farbfilter"]
+      : filter.density === undefined
+        ? [filter.id ?? kindName(filter.kind), kindName(filter.kind)]
+        : [densityOf(filter.density), filter.id ?? kindName(filter.kind)],
+  first_balance: ({ depth_m }) => [depth(depth_m), "erster Weißabgleich"],
+  starting_iso: ({ iso }) => [`ISO ${dialIso(iso)}`, "zu Beginn"],
+  at: ({ depth_m, text }) => `${depth(depth_m)}: ${text}`,
+  steps: {
+    mount_filter: (p) => `${off(p)}${short(p.filter)} drauf, sauber.`,
+    keep_filter: (p) => `${short(p.filter)} bleibt drauf.`,
+    carry_filter: (p) =>
+      `${off(p)}${short(p.filter)} ${fromTo(p.from_m, p.to_m)}${p.from_start ? ", zu Beginn drauf" : ""}.`,
+    no_filter: noFilter,
+    no_filter_for_lamps: noFilter,
+    neutral_density: (p) =>
+      `ND-Filter ${densityOf(p.density)} drauf${p.mount === "none" ? "" : ", zu Beginn"}.`,
+    set_frame: (p) => `${dialShutter(p.exposure.shutter_s)}, alles manuell, ${shown(p.bits)} Bit.`,
+    check_lamps: () => "Videolampen laden, im Wasser testen.",
+    filter_lamps: (p) => `${off(p)}${short(p.filter)} auf jede Videolampe.${testLights(p.check)}`,
+    keep_lamp_filters: (p) => `${short(p.filter)} bleibt auf den Videolampen.${testLights(p.check)}`,
+    bare_lamps: (p) => `${short(p.filter)} von den Videolampen ab.${testLights(p.check)}`,
+    start_exposure: (p) => `${setting(p)}. Lichter prüfen.`,
+    balance_on_card: () => "Weißabgleich auf die Karte vor dem Motiv.",
+    set_modes: (p) =>
+      `Belichtung ${p.exposure_mode === "auto" ? "automatisch" : `manuell, ${dialShutter(p.exposure.shutter_s)}`}; Weißabgleich ${{ auto: "automatisch", kelvin: "in Kelvin", card: "auf eine Karte" }[p.white_balance_mode]}.`,
+    exposure_by_itself: (p) =>
+      `Belichtung automatisch${Math.abs(p.stops) < 1 / 3 ? "" : `, Korrektur ${p.stops > 0 ? "+" : "-"}${stops(Math.abs(p.stops))}`}. Lichter prüfen.`,
+    balance_by_itself: () => "Weißabgleich automatisch: ein Bild ansehen.",
+    balance_in_kelvin: (p) => `Weißabgleich ${kelvin(p.cct_K)}.`,
+    balance_on_card_in_lamp_light: (p) =>
+      `Videolampen an: Weißabgleich auf die Karte am Motiv${p.cct_K === undefined ? "" : ` oder ${kelvin(p.cct_K)}`}.`,
+    balance_again: (p) => `Neuer Weißabgleich in ${depths(p.depths_m)}.`,
+    filter_in: (p) => `Filter ein, ${setting(p)}, Weißabgleich.`,
+    filter_out: (p) => `Filter weg, ${setting(p)}, Weißabgleich.`,
+    neutral_off: (p) => `ND-Filter ab, ${setting(p)}.`,
+    neutral_on: (p) => `ND-Filter drauf, ${setting(p)}.`,
+    deep_exposure: (p) => `${setting(p)}.`,
+    shallow_exposure: (p) => `${setting(p)}.`,
+    too_dark: (p) => `${settings(p)}, immer noch ${stops(p.shortfall_stops)} zu dunkel.`,
+    come_close: () => "erst näher heran.",
+    lamps_off: () => "Videolampen aus, am Rig lassen.",
+    lamps_from: (p) => `Videolampen ab ${depth(p.depth_m)}, mit neuem Weißabgleich.`,
+    lamps_lead: (p) => `Videolampen an, Motiv in ihr Licht${p.haze ? ", Lampen weit außen" : ""}.`,
+    lamps_hardly_show: (p) => (p.haze ? "Videolampen aus." : "Videolampen dürfen an bleiben."),
+    lamps_only: (p) => `Diesen Abstand zum Motiv halten${p.haze ? ", Lampen weit außen" : ""}.`,
+    mixing_zone: (p) => `${fromTo(p.from_m, p.to_m)}: Videolampen oder Tageslicht, nicht beides.`,
+    grade_red: (p) =>
+      `Gutes Rot in den Bildern bis ${depth(p.acceptable_m)}, keins unter ${depth(p.gone_m)}.`,
+    grade_no_red: (p) => `Schwaches Rot in den Bildern, keins unter ${depth(p.gone_m)}.`,
+    lamps_off_before_air: () =>
+      "Videolampen aus, bevor sie aus dem Wasser kommen; eine Tauchlampe bleibt an.",
+    rinse: () => "Spülen und trocknen, dann erst öffnen. Aufnahmen prüfen.",
+  },
+  take: {
+    lens_filter: (p) => short(p.filter),
+    neutral_density: (p) => `ND-Filter ${densityOf(p.density)}`,
+    lamp_filters: (p) => `${short(p.filter)} für jede Lampe`,
+    lamp_filters_lacking: (p) => `${kindName(p.kind)} ${densityOf(p.density)} für jede Lampe`,
+    lamp: () => "Videolampen",
+    card: () => "Karte",
+    spares: () => "Akku, Speicherkarte, O-Ringe",
+  },
+  taken: ({ items }) => `Mitnehmen: ${spoken(items)}.`,
+  cautions: {
+    ascent_first: "Dein Aufstieg und dein Sicherheitsstopp gehen vor.",
+    not_a_dive_planner: "Hier geht es um Licht und Farbe: Ausbildung und örtliche Regeln entscheiden.",
+    overhead_by_training:
+      "Höhlen, Wracks, Eis: nur mit Ausbildung, Führung und Backup-Lampen; Videolampen sind keine.",
+    hover_to_balance: "Einstellen nur austariert, Hände weg vom Riff; Buddy, Tiefe und Gas gehen vor.",
+    closer_under_control: "Näher nur mit Tarierung im Griff, nichts berühren.",
+    lamps_in_water_only: "Videolampen nur im Wasser an: An der Luft überhitzen und brennen sie.",
+    lamps_not_into_eyes: "Nie in Augen leuchten.",
+    lamps_stay_on_rig: "Lampen und Akkus bleiben am Rig: Trimm.",
+    batteries_by_maker: "Akkus nach Herstellerangabe: nie beschädigt, geflutet oder unbeaufsichtigt geladen.",
+    filter_on_dry_land: "Filter im Gehäuse oder hinter dem Objektiv nur an Land im Trockenen wechseln.",
+    filter_flip_practised: "Filterwechsel vorher an der Oberfläche üben.",
+  },
+  more: ({ count }) => `${shown(count)} mehr im Plan.`,
+  description: ({ min_depth_m, max_depth_m }) =>
+    `Eine Tafel zum Filmen ${between(min_depth_m, max_depth_m)}: drei Zahlen zum Merken, was vorher, am Start, auf dem Weg nach unten, nach oben und danach zu tun ist, und die Hinweise zur Sicherheit.`,
+};

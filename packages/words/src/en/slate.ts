@@ -1,0 +1,101 @@
+import type { NamedFilter } from "@sunfathom/planner";
+import type { SlateTexts } from "../slate-texts.js";
+import { capital } from "./capital.js";
+import { dialIso, dialShutter, setting, settings } from "./dial.js";
+import { densityOf, kelvin, metres, metresBetween, shown, stops } from "./format.js";
+import { depths, spoken } from "./list.js";
+
+const short = ({ kind, density, id }: NamedFilter): string =>
+  id ??
+  (kind === "none" ? "no filter" : `${kind} filter${density === undefined ? "" : ` ${densityOf(density)}`}`);
+const name = (filter: NamedFilter): string => capital(short(filter));
+const off = ({ instead_of }: { instead_of?: NamedFilter }): string =>
+  instead_of ? `${name(instead_of)} off. ` : "";
+const noFilter = (p: { instead_of?: NamedFilter }): string => `${off(p)}No colour filter.`;
+const testLights = (check: object | undefined): string => (check ? " Test video lights in water." : "");
+
+export const slate: SlateTexts = {
+  title: ({ min_depth_m, max_depth_m }) => `Light and colour ${metresBetween(min_depth_m, max_depth_m)}`,
+  parts: { before: "Before", start: "Start", down: "Down", up: "Up", after: "After" },
+  filter: ({ filter }) =>
+    filter.kind === "none"
+      ? ["none", "colour filter"]
+      : filter.density === undefined
+        ? [filter.id ?? filter.kind, `${filter.kind} filter`]
+        : [densityOf(filter.density), `${filter.id ?? filter.kind} filter`],
+  first_balance: ({ depth_m }) => [`${metres(depth_m)} m`, "first white balance"],
+  starting_iso: ({ iso }) => [`ISO ${dialIso(iso)}`, "to start with"],
+  at: ({ depth_m, text }) => `${metres(depth_m)} m: ${text}`,
+  steps: {
+    mount_filter: (p) => `${off(p)}${name(p.filter)} on, clean.`,
+    keep_filter: (p) => `${name(p.filter)} stays on.`,
+    carry_filter: (p) =>
+      `${off(p)}${name(p.filter)} for ${metres(p.from_m)} to ${metres(p.to_m)} m${p.from_start ? ", on at the start" : ""}.`,
+    no_filter: noFilter,
+    no_filter_for_lamps: noFilter,
+    neutral_density: (p) => `ND ${densityOf(p.density)} on${p.mount === "none" ? "" : " at the start"}.`,
+    set_frame: (p) => `${dialShutter(p.exposure.shutter_s)}, all manual, ${shown(p.bits)} bits.`,
+    check_lamps: () => "Charge video lights, test them in water.",
+    filter_lamps: (p) => `${off(p)}${name(p.filter)} on each video light.${testLights(p.check)}`,
+    keep_lamp_filters: (p) => `${name(p.filter)} stays on the video lights.${testLights(p.check)}`,
+    bare_lamps: (p) => `${name(p.filter)} off the video lights.${testLights(p.check)}`,
+    start_exposure: (p) => `${setting(p)}. Check highlights.`,
+    balance_on_card: () => "White balance on the card, in front of the subject.",
+    set_modes: (p) =>
+      `Exposure ${p.exposure_mode === "auto" ? "automatic" : `manual, ${dialShutter(p.exposure.shutter_s)}`}; white balance ${{ auto: "automatic", kelvin: "in kelvin", card: "on a card" }[p.white_balance_mode]}.`,
+    exposure_by_itself: (p) =>
+      `Exposure automatic${Math.abs(p.stops) < 1 / 3 ? "" : `, compensation ${p.stops > 0 ? "+" : "-"}${stops(Math.abs(p.stops))}`}. Check highlights.`,
+    balance_by_itself: () => "White balance automatic: look at a picture.",
+    balance_in_kelvin: (p) => `White balance ${kelvin(p.cct_K)} K.`,
+    balance_on_card_in_lamp_light: (p) =>
+      `Video lights on: white balance on the card at the subject${p.cct_K === undefined ? "" : `, or ${kelvin(p.cct_K)} K`}.`,
+    balance_again: (p) => `White balance again at ${depths(p.depths_m)}.`,
+    filter_in: (p) => `filter in, ${setting(p)}, white balance.`,
+    filter_out: (p) => `filter out, ${setting(p)}, white balance.`,
+    neutral_off: (p) => `ND off, ${setting(p)}.`,
+    neutral_on: (p) => `ND on, ${setting(p)}.`,
+    deep_exposure: (p) => `${setting(p)}.`,
+    shallow_exposure: (p) => `${setting(p)}.`,
+    too_dark: (p) => `${settings(p)}, still ${stops(p.shortfall_stops)} too dark.`,
+    come_close: () => "come closer first.",
+    lamps_off: () => "Video lights off, on the rig.",
+    lamps_from: (p) => `Video lights from ${metres(p.depth_m)} m, with a new white balance.`,
+    lamps_lead: (p) => `Video lights on, subject in their light${p.haze ? ", lights held wide" : ""}.`,
+    lamps_hardly_show: (p) => (p.haze ? "Video lights off." : "Video lights may stay on."),
+    lamps_only: (p) => `Keep that distance to the subject${p.haze ? ", lights held wide" : ""}.`,
+    mixing_zone: (p) => `${metres(p.from_m)} to ${metres(p.to_m)} m: video lights or daylight, not both.`,
+    grade_red: (p) =>
+      `Expect good red in pictures to ${metres(p.acceptable_m)} m, none below ${metres(p.gone_m)} m.`,
+    grade_no_red: (p) => `Expect weak red in pictures, none below ${metres(p.gone_m)} m.`,
+    lamps_off_before_air: () => "Video lights off before they leave the water; keep a dive light on.",
+    rinse: () => "Rinse and dry before you open anything. Check the footage.",
+  },
+  take: {
+    lens_filter: (p) => short(p.filter),
+    neutral_density: (p) => `ND ${densityOf(p.density)}`,
+    lamp_filters: (p) => `${short(p.filter)} for each light`,
+    lamp_filters_lacking: (p) => `${p.kind} filter ${densityOf(p.density)} for each light`,
+    lamp: () => "video lights",
+    card: () => "card",
+    spares: () => "battery, memory card, O-rings",
+  },
+  taken: ({ items }) => `Take ${spoken(items)}.`,
+  cautions: {
+    ascent_first: "Your ascent and safety stop come first.",
+    not_a_dive_planner: "This is light and colour: training and local rules decide the dive.",
+    overhead_by_training:
+      "Caves, wrecks, ice: only with training, guide and backup lights; filming lights are none.",
+    hover_to_balance: "Hover to set anything, hands off the reef; buddy, depth and gas come first.",
+    closer_under_control: "Closer only under control, touch nothing.",
+    lamps_in_water_only: "Video lights on in water only: in air they overheat and burn.",
+    lamps_not_into_eyes: "Never shine them into eyes.",
+    lamps_stay_on_rig: "Lights and batteries stay on the rig: trim.",
+    batteries_by_maker:
+      "Batteries by the maker's instructions: none damaged or flooded, none charged unattended.",
+    filter_on_dry_land: "Change a filter inside the housing or behind the lens on dry land only.",
+    filter_flip_practised: "Practise the filter change at the surface first.",
+  },
+  more: ({ count }) => `${shown(count)} more in the plan.`,
+  description: ({ min_depth_m, max_depth_m }) =>
+    `A slate for filming ${metresBetween(min_depth_m, max_depth_m)}: three numbers to remember, what to do before the dive, at the start, going down, coming up and afterwards, and the cautions.`,
+};

@@ -1,0 +1,110 @@
+import type { NamedFilter } from "@sunfathom/planner";
+import type { SlateTexts } from "../slate-texts.js";
+import { dialIso, dialShutter, setting, settings } from "./dial.js";
+import { kindName } from "./filter-name.js";
+import { capital, densityOf, depth, depthNumber, depths, kelvin, shown, spoken, stops } from "./format.js";
+
+const short = ({ kind, density, id }: NamedFilter): string =>
+  id ??
+  (kind === "none"
+    ? "sin filtro"
+    : `${kindName(kind)}${density === undefined ? "" : ` ${densityOf(density)}`}`);
+const name = (filter: NamedFilter): string => capital(short(filter));
+const off = ({ instead_of }: { instead_of?: NamedFilter }): string =>
+  instead_of ? `Fuera el ${short(instead_of)}. ` : "";
+const noFilter = (p: { instead_of?: NamedFilter }): string => `${off(p)}Sin filtro de color.`;
+const testLights = (check: object | undefined): string => (check ? " Pruebe los focos en el agua." : "");
+const span = (from_m: number, to_m: number): string => `de ${depthNumber(from_m)} a ${depth(to_m)}`;
+const where = ({ min_depth_m, max_depth_m }: { min_depth_m: number; max_depth_m: number }): string =>
+  depthNumber(min_depth_m) === depthNumber(max_depth_m)
+    ? `a ${depth(max_depth_m)}`
+    : span(min_depth_m, max_depth_m);
+
+export const slate: SlateTexts = {
+  title: (p) => `Luz y color ${where(p)}`,
+  parts: { before: "Antes", start: "Inicio", down: "Bajada", up: "Subida", after: "Después" },
+  filter: ({ filter }) =>
+    filter.kind === "none"
+      ? ["ninguno", "filtro de color"]
+      : filter.density === undefined
+        ? [filter.id ?? kindName(filter.kind), kindName(filter.kind)]
+        : [densityOf(filter.density), filter.id ?? kindName(filter.kind)],
+  first_balance: ({ depth_m }) => [depth(depth_m), "primer balance"],
+  starting_iso: ({ iso }) => [`ISO ${dialIso(iso)}`, "para empezar"],
+  at: ({ depth_m, text }) => `${depth(depth_m)}: ${text}`,
+  steps: {
+    mount_filter: (p) => `${off(p)}${name(p.filter)} puesto y limpio.`,
+    keep_filter: (p) => `${name(p.filter)}: déjelo puesto.`,
+    carry_filter: (p) =>
+      `${off(p)}${name(p.filter)} ${span(p.from_m, p.to_m)}${p.from_start ? ", puesto al empezar" : ""}.`,
+    no_filter: noFilter,
+    no_filter_for_lamps: noFilter,
+    neutral_density: (p) =>
+      `Filtro ND ${densityOf(p.density)} puesto${p.mount === "none" ? "" : " al empezar"}.`,
+    set_frame: (p) => `${dialShutter(p.exposure.shutter_s)}, todo manual, ${shown(p.bits)} bits.`,
+    check_lamps: () => "Cargue los focos y pruébelos en el agua.",
+    filter_lamps: (p) => `${off(p)}${name(p.filter)} en cada foco.${testLights(p.check)}`,
+    keep_lamp_filters: (p) => `${name(p.filter)}: déjelo en los focos.${testLights(p.check)}`,
+    bare_lamps: (p) => `Quite el ${short(p.filter)} de los focos.${testLights(p.check)}`,
+    start_exposure: (p) => `${setting(p)}. Mire las altas luces.`,
+    balance_on_card: () => "Balance de blancos en la tarjeta, ante el sujeto.",
+    set_modes: (p) =>
+      `Exposición ${p.exposure_mode === "auto" ? "automática" : `manual, ${dialShutter(p.exposure.shutter_s)}`}; balance de blancos ${{ auto: "automático", kelvin: "en kelvin", card: "con una tarjeta" }[p.white_balance_mode]}.`,
+    exposure_by_itself: (p) =>
+      `Exposición automática${Math.abs(p.stops) < 1 / 3 ? "" : `, compensación ${p.stops > 0 ? "+" : "-"}${stops(Math.abs(p.stops))}`}. Mire las altas luces.`,
+    balance_by_itself: () => "Balance de blancos automático: mire una imagen.",
+    balance_in_kelvin: (p) => `Balance de blancos a ${kelvin(p.cct_K)}.`,
+    balance_on_card_in_lamp_light: (p) =>
+      `Focos encendidos: balance de blancos en la tarjeta junto al sujeto${p.cct_K === undefined ? "" : `, o ${kelvin(p.cct_K)}`}.`,
+    balance_again: (p) => `Balance de blancos otra vez a ${depths(p.depths_m)}.`,
+    filter_in: (p) => `ponga el filtro, ${setting(p)}, balance de blancos.`,
+    filter_out: (p) => `quite el filtro, ${setting(p)}, balance de blancos.`,
+    neutral_off: (p) => `quite el filtro ND, ${setting(p)}.`,
+    neutral_on: (p) => `ponga el filtro ND, ${setting(p)}.`,
+    deep_exposure: (p) => `${setting(p)}.`,
+    shallow_exposure: (p) => `${setting(p)}.`,
+    too_dark: (p) => `${settings(p)}, aún ${stops(p.shortfall_stops)} demasiado oscuro.`,
+    come_close: () => "primero, acérquese.",
+    lamps_off: () => "Focos apagados, en el equipo.",
+    lamps_from: (p) => `Focos desde ${depth(p.depth_m)}, con otro balance de blancos.`,
+    lamps_lead: (p) => `Focos encendidos, sujeto en su luz${p.haze ? ", focos bien abiertos" : ""}.`,
+    lamps_hardly_show: (p) => (p.haze ? "Focos apagados." : "Los focos pueden quedar encendidos."),
+    lamps_only: (p) => `Mantenga esa distancia al sujeto${p.haze ? ", focos bien abiertos" : ""}.`,
+    mixing_zone: (p) => `${capital(span(p.from_m, p.to_m))}: focos o luz del día, no ambos.`,
+    grade_red: (p) =>
+      `Buen rojo en las imágenes hasta ${depth(p.acceptable_m)}, nada por debajo de ${depth(p.gone_m)}.`,
+    grade_no_red: (p) => `Rojo débil en las imágenes, nada por debajo de ${depth(p.gone_m)}.`,
+    lamps_off_before_air: () => "Apague los focos antes de sacarlos del agua; deje una linterna encendida.",
+    rinse: () => "Enjuague y seque antes de abrir nada. Revise las tomas.",
+  },
+  take: {
+    lens_filter: (p) => short(p.filter),
+    neutral_density: (p) => `filtro ND ${densityOf(p.density)}`,
+    lamp_filters: (p) => `${short(p.filter)} para cada foco`,
+    lamp_filters_lacking: (p) => `${kindName(p.kind)} ${densityOf(p.density)} para cada foco`,
+    lamp: () => "focos",
+    card: () => "tarjeta",
+    spares: () => "batería, tarjeta de memoria, juntas tóricas",
+  },
+  taken: ({ items }) => `Lleve ${spoken(items)}.`,
+  cautions: {
+    ascent_first: "Su ascenso y su parada de seguridad van primero.",
+    not_a_dive_planner: "Esto trata de luz y color: deciden su formación y las normas locales.",
+    overhead_by_training:
+      "Cuevas, pecios, hielo: solo con formación, guía y luces de reserva; los focos no lo son.",
+    hover_to_balance:
+      "Ajuste solo suspendido, manos lejos del arrecife; compañero, profundidad y gas van primero.",
+    closer_under_control: "Acérquese solo con la flotabilidad controlada, sin tocar nada.",
+    lamps_in_water_only: "Focos encendidos solo en el agua: fuera se sobrecalientan y queman.",
+    lamps_not_into_eyes: "Nunca a los ojos.",
+    lamps_stay_on_rig: "Focos y baterías se quedan en el equipo: equilibrio.",
+    batteries_by_maker:
+      "Baterías según el fabricante: ninguna dañada ni inundada, ninguna cargada sin vigilancia.",
+    filter_on_dry_land:
+      "Cambie un filtro de dentro de la carcasa o de detrás del objetivo solo en tierra y en seco.",
+    filter_flip_practised: "Practique antes el cambio de filtro en la superficie.",
+  },
+  more: ({ count }) => `${shown(count)} más en el plan.`,
+  description: (p) =>
+    `Una tablilla para filmar ${where(p)}: tres números para recordar, qué hacer antes, al empezar, al bajar, al subir y después, y las advertencias.`,
+};

@@ -1,0 +1,118 @@
+import type { NamedFilter } from "@sunfathom/planner";
+import type { SlateTexts } from "../slate-texts.js";
+import { dialIso, dialShutter, setting, settings } from "./dial.js";
+import { kindName } from "./filter-name.js";
+import {
+  between,
+  capital,
+  densityOf,
+  depth,
+  depthNumber,
+  depths,
+  kelvin,
+  shown,
+  spoken,
+  stops,
+} from "./format.js";
+
+const short = ({ kind, density, id }: NamedFilter): string =>
+  id ??
+  (kind === "none"
+    ? "sans filtre"
+    : `${kindName(kind)}${density === undefined ? "" : ` ${densityOf(density)}`}`);
+const name = (filter: NamedFilter): string => capital(short(filter));
+const off = ({ instead_of }: { instead_of?: NamedFilter }): string =>
+  instead_of ? `Ôtez le ${short(instead_of)}. ` : "";
+const noFilter = (p: { instead_of?: NamedFilter }): string => `${off(p)}Pas de filtre coloré.`;
+const testLights = (check: object | undefined): string => (check ? " Testez les phares dans l’eau." : "");
+const span = (from_m: number, to_m: number): string => `de ${depthNumber(from_m)} à ${depth(to_m)}`;
+
+export const slate: SlateTexts = {
+  title: ({ min_depth_m, max_depth_m }) => `Lumière et couleur ${between(min_depth_m, max_depth_m)}`,
+  parts: { before: "Avant", start: "Début", down: "Descente", up: "Remontée", after: "Après" },
+  filter: ({ filter }) =>
+    filter.kind === "none"
+      ? ["aucun", "filtre coloré"]
+      : filter.density === undefined
+        ? [filter.id ?? kindName(filter.kind), kindName(filter.kind)]
+        : [densityOf(filter.density), filter.id ?? kindName(filter.kind)],
+  first_balance: ({ depth_m }) => [depth(depth_m), "première balance"],
+  starting_iso: ({ iso }) => [`${dialIso(iso)} ISO`, "pour commencer"],
+  at: ({ depth_m, text }) => `${depth(depth_m)} : ${text}`,
+  steps: {
+    mount_filter: (p) => `${off(p)}${name(p.filter)} monté, propre.`,
+    keep_filter: (p) => `${name(p.filter)} : il reste monté.`,
+    carry_filter: (p) =>
+      `${off(p)}${name(p.filter)} ${span(p.from_m, p.to_m)}${p.from_start ? ", monté au début" : ""}.`,
+    no_filter: noFilter,
+    no_filter_for_lamps: noFilter,
+    neutral_density: (p) =>
+      `Filtre ND ${densityOf(p.density)} monté${p.mount === "none" ? "" : " au début"}.`,
+    set_frame: (p) => `${dialShutter(p.exposure.shutter_s)}, tout en manuel, ${shown(p.bits)} bits.`,
+    check_lamps: () => "Chargez les phares, testez-les dans l’eau.",
+    filter_lamps: (p) => `${off(p)}${name(p.filter)} sur chaque phare.${testLights(p.check)}`,
+    keep_lamp_filters: (p) => `${name(p.filter)} : il reste sur les phares.${testLights(p.check)}`,
+    bare_lamps: (p) => `Ôtez le ${short(p.filter)} des phares.${testLights(p.check)}`,
+    start_exposure: (p) => `${setting(p)}. Vérifiez les hautes lumières.`,
+    balance_on_card: () => "Balance des blancs sur la charte, devant le sujet.",
+    set_modes: (p) =>
+      `Exposition ${p.exposure_mode === "auto" ? "automatique" : `manuelle, ${dialShutter(p.exposure.shutter_s)}`} ; balance des blancs ${{ auto: "automatique", kelvin: "en kelvins", card: "sur une charte" }[p.white_balance_mode]}.`,
+    exposure_by_itself: (p) =>
+      `Exposition automatique${Math.abs(p.stops) < 1 / 3 ? "" : `, correction ${p.stops > 0 ? "+" : "-"}${stops(Math.abs(p.stops))}`}. Vérifiez les hautes lumières.`,
+    balance_by_itself: () => "Balance des blancs automatique : regardez une image.",
+    balance_in_kelvin: (p) => `Balance des blancs à ${kelvin(p.cct_K)}.`,
+    balance_on_card_in_lamp_light: (p) =>
+      `Phares allumés : balance des blancs sur la charte près du sujet${p.cct_K === undefined ? "" : `, ou ${kelvin(p.cct_K)}`}.`,
+    balance_again: (p) => `Refaites la balance des blancs à ${depths(p.depths_m)}.`,
+    filter_in: (p) => `filtre mis, ${setting(p)}, balance des blancs.`,
+    filter_out: (p) => `filtre ôté, ${setting(p)}, balance des blancs.`,
+    neutral_off: (p) => `filtre ND ôté, ${setting(p)}.`,
+    neutral_on: (p) => `filtre ND mis, ${setting(p)}.`,
+    deep_exposure: (p) => `${setting(p)}.`,
+    shallow_exposure: (p) => `${setting(p)}.`,
+    too_dark: (p) => `${settings(p)}, encore trop sombre de ${stops(p.shortfall_stops)}.`,
+    come_close: () => "approchez-vous d’abord.",
+    lamps_off: () => "Phares éteints, sur le caisson.",
+    lamps_from: (p) => `Phares dès ${depth(p.depth_m)}, avec une nouvelle balance des blancs.`,
+    lamps_lead: (p) => `Phares allumés, sujet dans leur lumière${p.haze ? ", phares écartés" : ""}.`,
+    lamps_hardly_show: (p) => (p.haze ? "Phares éteints." : "Les phares peuvent rester allumés."),
+    lamps_only: (p) => `Gardez cette distance au sujet${p.haze ? ", phares écartés" : ""}.`,
+    mixing_zone: (p) => `${capital(span(p.from_m, p.to_m))} : phares ou lumière du jour, pas les deux.`,
+    grade_red: (p) =>
+      `Bon rouge dans les images jusqu’à ${depth(p.acceptable_m)}, plus rien au-delà de ${depth(p.gone_m)}.`,
+    grade_no_red: (p) => `Rouge faible dans les images, plus rien au-delà de ${depth(p.gone_m)}.`,
+    lamps_off_before_air: () =>
+      "Éteignez les phares avant de les sortir de l’eau ; gardez une lampe allumée.",
+    rinse: () => "Rincez et séchez avant d’ouvrir. Vérifiez les prises.",
+  },
+  take: {
+    lens_filter: (p) => short(p.filter),
+    neutral_density: (p) => `filtre ND ${densityOf(p.density)}`,
+    lamp_filters: (p) => `${short(p.filter)} pour chaque phare`,
+    lamp_filters_lacking: (p) => `${kindName(p.kind)} ${densityOf(p.density)} pour chaque phare`,
+    lamp: () => "phares",
+    card: () => "charte",
+    spares: () => "accu, carte mémoire, joints toriques",
+  },
+  taken: ({ items }) => `Emportez : ${spoken(items)}.`,
+  cautions: {
+    ascent_first: "Votre remontée et votre palier de sécurité passent avant tout.",
+    not_a_dive_planner:
+      "Il s’agit de lumière et de couleur : votre formation et les règles locales décident.",
+    overhead_by_training:
+      "Grottes, épaves, glace : seulement avec formation, guide et lampes de secours ; un phare n’en est pas une.",
+    hover_to_balance:
+      "Ne réglez que stabilisé, sans toucher le récif ; binôme, profondeur et gaz passent avant.",
+    closer_under_control: "N’approchez que stabilisé, sans rien toucher.",
+    lamps_in_water_only: "Phares allumés dans l’eau seulement : à l’air, ils surchauffent et brûlent.",
+    lamps_not_into_eyes: "Jamais dans les yeux.",
+    lamps_stay_on_rig: "Phares et accus restent sur le caisson : équilibre.",
+    batteries_by_maker: "Accus selon la notice : aucun endommagé ni noyé, aucun chargé sans surveillance.",
+    filter_on_dry_land:
+      "Changez un filtre dans le caisson ou derrière l’objectif à terre et au sec seulement.",
+    filter_flip_practised: "Essayez d’abord le changement de filtre en surface.",
+  },
+  more: ({ count }) => `${shown(count)} de plus dans le plan.`,
+  description: ({ min_depth_m, max_depth_m }) =>
+    `Une tablette pour filmer ${between(min_depth_m, max_depth_m)} : trois nombres à retenir, que faire avant, au début, à la descente, à la remontée et après, et les précautions.`,
+};
