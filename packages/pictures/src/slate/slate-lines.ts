@@ -1,6 +1,6 @@
 /** What stands on a slate: lines of a plan by part, and which of them go first where there is no room for all. */
 import type { DiveAdviceAnswer, DiveStep, StepCodes } from "@sunfathom/planner";
-import type { SlatePart, SlateTexts } from "@sunfathom/words";
+import type { SlatePart, SlateTexts, TextUnits } from "@sunfathom/words";
 
 export const PARTS = ["before", "start", "down", "up", "after"] as const satisfies readonly SlatePart[];
 
@@ -72,25 +72,33 @@ const capital = (text: string): string => text.charAt(0).toUpperCase() + text.sl
 
 /** The text for a code, which the compiler knows to take what the code comes with. */
 const said = <Codes>(
-  texts: { readonly [Code in keyof Codes]: (parameters: Codes[Code]) => string },
+  texts: { readonly [Code in keyof Codes]: (parameters: Codes[Code], units?: TextUnits) => string },
   { code, parameters }: { code: keyof Codes; parameters: unknown },
-): string => texts[code](parameters as Codes[keyof Codes]);
+  units: TextUnits,
+): string => texts[code](parameters as Codes[keyof Codes], units);
 
 /** Lines of a plan, in the order in which they are done. */
-export function slateLines({ steps, take }: DiveAdviceAnswer, texts: SlateTexts): SlateLine[] {
+export function slateLines(
+  { steps, take }: DiveAdviceAnswer,
+  texts: SlateTexts,
+  units: TextUnits,
+): SlateLine[] {
   const known: Partial<Record<SlatePart, number>> = {};
   const ofSteps = steps.map((step): SlateLine => {
     const part = PART_OF[step.phase];
-    const text = said<StepCodes>(texts.steps, step);
+    const text = said<StepCodes>(texts.steps, step, units);
     const isNew = step.depth_m !== undefined && !TELLS_DEPTHS.has(step.code) && known[part] !== step.depth_m;
     if (isNew && step.depth_m !== undefined) known[part] = step.depth_m;
     return {
       part,
-      text: isNew && step.depth_m !== undefined ? texts.at({ depth_m: step.depth_m, text }) : capital(text),
+      text:
+        isNew && step.depth_m !== undefined
+          ? texts.at({ depth_m: step.depth_m, text }, units)
+          : capital(text),
       rank: RANKS[step.code],
     };
   });
-  const items = take.map((item) => item.id ?? said(texts.take, item));
+  const items = take.map((item) => item.id ?? said(texts.take, item, units));
   const taken =
     items.length === 0 ? [] : [{ part: "before" as const, text: texts.taken({ items }), rank: TAKEN }];
   return [...taken, ...ofSteps];

@@ -9,7 +9,7 @@ import {
   type NamedFilter,
   type Scene,
 } from "@sunfathom/planner";
-import type { SlateTexts } from "@sunfathom/words";
+import type { SlateTexts, TextUnits } from "@sunfathom/words";
 import { type Lines, linesIn } from "../sheet/lines.js";
 import { type Mark, pointsOf, type Sheet } from "../sheet/sheet.js";
 import { widthOf } from "../text/measure.js";
@@ -53,7 +53,12 @@ interface Block {
   at: (y: number) => Mark[];
 }
 
-function numbers({ remember, ...answer }: DiveAdviceAnswer, size: number, texts: SlateTexts): Block {
+function numbers(
+  { remember, ...answer }: DiveAdviceAnswer,
+  size: number,
+  texts: SlateTexts,
+  units: TextUnits,
+): Block {
   const { filter_kind: kind, filter_density: density, filter_id: id } = answer;
   const filter: NamedFilter = {
     kind,
@@ -63,7 +68,7 @@ function numbers({ remember, ...answer }: DiveAdviceAnswer, size: number, texts:
   const width = (INNER - 2 * GAP) / 3;
   const cells = [
     texts.filter({ filter }),
-    texts.first_balance({ depth_m: remember.first_balance_depth_m }),
+    texts.first_balance({ depth_m: remember.first_balance_depth_m }, units),
     texts.starting_iso({ iso: remember.starting_iso }),
   ].map((texts) => numberCell(texts, size, width - GAP));
   return {
@@ -145,10 +150,10 @@ function attempt(
   answer: DiveAdviceAnswer,
   title: string,
   { lines, left, size }: { lines: readonly SlateLine[]; left: number; size: number },
-  texts: SlateTexts,
+  { texts, units }: { texts: SlateTexts; units: TextUnits },
 ): Attempt {
   const head = linesIn(title, { size, weight: "semibold", fill: BLACK, width: INNER });
-  const top = numbers(answer, size, texts);
+  const top = numbers(answer, size, texts, units);
   const middle = parts(lines, left, size, texts);
   const bottom = cautions(answer, size, texts);
   const used = head.height + top.height + middle.height + bottom.height + 2 * GAP;
@@ -169,24 +174,30 @@ export function drawSlate(
   answer: DiveAdviceAnswer,
   depths: Pick<Scene, "min_depth_m" | "max_depth_m">,
   texts: SlateTexts,
+  units: TextUnits = "metric",
 ): Sheet {
-  const title = texts.title(depths);
+  const title = texts.title(depths, units);
   const sheet = (marks: Mark[]): Sheet => ({
     width: WIDTH,
     height: HEIGHT,
     title,
-    description: texts.description(depths),
+    description: texts.description(depths, units),
     marks,
   });
-  const all = slateLines(answer, texts);
+  const all = slateLines(answer, texts, units);
   for (const size of SIZES) {
-    const whole = attempt(answer, title, { lines: all, left: 0, size }, texts);
+    const whole = attempt(answer, title, { lines: all, left: 0, size }, { texts, units });
     if (whole.fits) return sheet(whole.marks);
   }
   const size = Math.min(...SIZES);
   let lines = withoutLeast(all);
   while (lines !== undefined) {
-    const shorter = attempt(answer, title, { lines, left: all.length - lines.length, size }, texts);
+    const shorter = attempt(
+      answer,
+      title,
+      { lines, left: all.length - lines.length, size },
+      { texts, units },
+    );
     if (shorter.fits) return sheet(shorter.marks);
     lines = withoutLeast(lines);
   }
@@ -197,4 +208,5 @@ export function drawSlate(
  * The slate of a dive.
  * @throws SceneProblem as `diveAdvice` does
  */
-export const slateOf = (scene: Scene, texts: SlateTexts): Sheet => drawSlate(diveAdvice(scene), scene, texts);
+export const slateOf = (scene: Scene, texts: SlateTexts, units?: TextUnits): Sheet =>
+  drawSlate(diveAdvice(scene), scene, texts, units);

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "181cd6353679a4c9593705f1616f7a0d76132551165a7092d5b1ed71be4de791";
+export const descriptionHash = "0c16ef022c9e9f483369c3ef904f0c18dd939e5edd2bef34eaa8546d38b2b005";

@@ -15,7 +15,7 @@ const noFilter = (p: { instead_of?: NamedFilter }): string => `${off(p)}Kein Far
 const testLights = (check: object | undefined): string => (check ? " Videolampen im Wasser testen." : "");
 
 export const slate: SlateTexts = {
-  title: ({ min_depth_m, max_depth_m }) => `Licht und Farbe ${between(min_depth_m, max_depth_m)}`,
+  title: ({ min_depth_m, max_depth_m }, u) => `Licht und Farbe ${between(min_depth_m, max_depth_m, u)}`,
   parts: { before: "Vorher", start: "Start", down: "Runter", up: "Hoch", after: "Danach" },
   filter: ({ filter }) =>
     filter.kind === "none"
@@ -23,14 +23,14 @@ export const slate: SlateTexts = {
       : filter.density === undefined
         ? [filter.id ?? kindName(filter.kind), kindName(filter.kind)]
         : [densityOf(filter.density), filter.id ?? kindName(filter.kind)],
-  first_balance: ({ depth_m }) => [depth(depth_m), "erster Weißabgleich"],
+  first_balance: ({ depth_m }, u) => [depth(depth_m, u), "erster Weißabgleich"],
   starting_iso: ({ iso }) => [`ISO ${dialIso(iso)}`, "zu Beginn"],
-  at: ({ depth_m, text }) => `${depth(depth_m)}: ${text}`,
+  at: ({ depth_m, text }, u) => `${depth(depth_m, u)}: ${text}`,
   steps: {
     mount_filter: (p) => `${off(p)}${short(p.filter)} drauf, sauber.`,
     keep_filter: (p) => `${short(p.filter)} bleibt drauf.`,
-    carry_filter: (p) =>
-      `${off(p)}${short(p.filter)} ${fromTo(p.from_m, p.to_m)}${p.from_start ? ", zu Beginn drauf" : ""}.`,
+    carry_filter: (p, u) =>
+      `${off(p)}${short(p.filter)} ${fromTo(p.from_m, p.to_m, u)}${p.from_start ? ", zu Beginn drauf" : ""}.`,
     no_filter: noFilter,
     no_filter_for_lamps: noFilter,
     neutral_density: (p) =>
@@ -50,7 +50,7 @@ export const slate: SlateTexts = {
     balance_in_kelvin: (p) => `Weißabgleich ${kelvin(p.cct_K)}.`,
     balance_on_card_in_lamp_light: (p) =>
       `Videolampen an: Weißabgleich auf die Karte am Motiv${p.cct_K === undefined ? "" : ` oder ${kelvin(p.cct_K)}`}.`,
-    balance_again: (p) => `Neuer Weißabgleich in ${depths(p.depths_m)}.`,
+    balance_again: (p, u) => `Neuer Weißabgleich in ${depths(p.depths_m, u)}.`,
     filter_in: (p) => `Filter ein, ${setting(p)}, Weißabgleich.`,
     filter_out: (p) => `Filter weg, ${setting(p)}, Weißabgleich.`,
     neutral_off: (p) => `ND-Filter ab, ${setting(p)}.`,
@@ -60,14 +60,14 @@ export const slate: SlateTexts = {
     too_dark: (p) => `${settings(p)}, immer noch ${stops(p.shortfall_stops)} zu dunkel.`,
     come_close: () => "erst näher heran.",
     lamps_off: () => "Videolampen aus, am Rig lassen.",
-    lamps_from: (p) => `Videolampen ab ${depth(p.depth_m)}, mit neuem Weißabgleich.`,
+    lamps_from: (p, u) => `Videolampen ab ${depth(p.depth_m, u)}, mit neuem Weißabgleich.`,
     lamps_lead: (p) => `Videolampen an, Motiv in ihr Licht${p.haze ? ", Lampen weit außen" : ""}.`,
     lamps_hardly_show: (p) => (p.haze ? "Videolampen aus." : "Videolampen dürfen an bleiben."),
     lamps_only: (p) => `Diesen Abstand zum Motiv halten${p.haze ? ", Lampen weit außen" : ""}.`,
-    mixing_zone: (p) => `${fromTo(p.from_m, p.to_m)}: Videolampen oder Tageslicht, nicht beides.`,
-    grade_red: (p) =>
-      `Gutes Rot in den Bildern bis ${depth(p.acceptable_m)}, keins unter ${depth(p.gone_m)}.`,
-    grade_no_red: (p) => `Schwaches Rot in den Bildern, keins unter ${depth(p.gone_m)}.`,
+    mixing_zone: (p, u) => `${fromTo(p.from_m, p.to_m, u)}: Videolampen oder Tageslicht, nicht beides.`,
+    grade_red: (p, u) =>
+      `Gutes Rot in den Bildern bis ${depth(p.acceptable_m, u)}, keins unter ${depth(p.gone_m, u)}.`,
+    grade_no_red: (p, u) => `Schwaches Rot in den Bildern, keins unter ${depth(p.gone_m, u)}.`,
     lamps_off_before_air: () =>
       "Videolampen aus, bevor sie aus dem Wasser kommen; eine Tauchlampe bleibt an.",
     rinse: () => "Spülen und trocknen, dann erst öffnen. Aufnahmen prüfen.",
@@ -97,6 +97,6 @@ export const slate: SlateTexts = {
     filter_flip_practised: "Filterwechsel vorher an der Oberfläche üben.",
   },
   more: ({ count }) => `${shown(count)} mehr im Plan.`,
-  description: ({ min_depth_m, max_depth_m }) =>
-    `Eine Tafel zum Filmen ${between(min_depth_m, max_depth_m)}: drei Zahlen zum Merken, was vorher, am Start, auf dem Weg nach unten, nach oben und danach zu tun ist, und die Hinweise zur Sicherheit.`,
+  description: ({ min_depth_m, max_depth_m }, u) =>
+    `Eine Tafel zum Filmen ${between(min_depth_m, max_depth_m, u)}: drei Zahlen zum Merken, was vorher, am Start, auf dem Weg nach unten, nach oben und danach zu tun ist, und die Hinweise zur Sicherheit.`,
 };

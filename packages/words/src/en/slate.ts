@@ -2,8 +2,8 @@ import type { NamedFilter } from "@sunfathom/planner";
 import type { SlateTexts } from "../slate-texts.js";
 import { capital } from "./capital.js";
 import { dialIso, dialShutter, setting, settings } from "./dial.js";
-import { densityOf, kelvin, metres, metresBetween, shown, stops } from "./format.js";
-import { depths, spoken } from "./list.js";
+import { between, densityOf, depth, depths, kelvin, shown, span, stops } from "./format.js";
+import { spoken } from "./list.js";
 
 const short = ({ kind, density, id }: NamedFilter): string =>
   id ??
@@ -15,7 +15,7 @@ const noFilter = (p: { instead_of?: NamedFilter }): string => `${off(p)}No colou
 const testLights = (check: object | undefined): string => (check ? " Test video lights in water." : "");
 
 export const slate: SlateTexts = {
-  title: ({ min_depth_m, max_depth_m }) => `Light and colour ${metresBetween(min_depth_m, max_depth_m)}`,
+  title: ({ min_depth_m, max_depth_m }, u) => `Light and colour ${between(min_depth_m, max_depth_m, u)}`,
   parts: { before: "Before", start: "Start", down: "Down", up: "Up", after: "After" },
   filter: ({ filter }) =>
     filter.kind === "none"
@@ -23,14 +23,14 @@ export const slate: SlateTexts = {
       : filter.density === undefined
         ? [filter.id ?? filter.kind, `${filter.kind} filter`]
         : [densityOf(filter.density), `${filter.id ?? filter.kind} filter`],
-  first_balance: ({ depth_m }) => [`${metres(depth_m)} m`, "first white balance"],
+  first_balance: ({ depth_m }, u) => [depth(depth_m, u), "first white balance"],
   starting_iso: ({ iso }) => [`ISO ${dialIso(iso)}`, "to start with"],
-  at: ({ depth_m, text }) => `${metres(depth_m)} m: ${text}`,
+  at: ({ depth_m, text }, u) => `${depth(depth_m, u)}: ${text}`,
   steps: {
     mount_filter: (p) => `${off(p)}${name(p.filter)} on, clean.`,
     keep_filter: (p) => `${name(p.filter)} stays on.`,
-    carry_filter: (p) =>
-      `${off(p)}${name(p.filter)} for ${metres(p.from_m)} to ${metres(p.to_m)} m${p.from_start ? ", on at the start" : ""}.`,
+    carry_filter: (p, u) =>
+      `${off(p)}${name(p.filter)} for ${span(p.from_m, p.to_m, u)}${p.from_start ? ", on at the start" : ""}.`,
     no_filter: noFilter,
     no_filter_for_lamps: noFilter,
     neutral_density: (p) => `ND ${densityOf(p.density)} on${p.mount === "none" ? "" : " at the start"}.`,
@@ -49,7 +49,7 @@ export const slate: SlateTexts = {
     balance_in_kelvin: (p) => `White balance ${kelvin(p.cct_K)} K.`,
     balance_on_card_in_lamp_light: (p) =>
       `Video lights on: white balance on the card at the subject${p.cct_K === undefined ? "" : `, or ${kelvin(p.cct_K)} K`}.`,
-    balance_again: (p) => `White balance again at ${depths(p.depths_m)}.`,
+    balance_again: (p, u) => `White balance again at ${depths(p.depths_m, u)}.`,
     filter_in: (p) => `filter in, ${setting(p)}, white balance.`,
     filter_out: (p) => `filter out, ${setting(p)}, white balance.`,
     neutral_off: (p) => `ND off, ${setting(p)}.`,
@@ -59,14 +59,14 @@ export const slate: SlateTexts = {
     too_dark: (p) => `${settings(p)}, still ${stops(p.shortfall_stops)} too dark.`,
     come_close: () => "come closer first.",
     lamps_off: () => "Video lights off, on the rig.",
-    lamps_from: (p) => `Video lights from ${metres(p.depth_m)} m, with a new white balance.`,
+    lamps_from: (p, u) => `Video lights from ${depth(p.depth_m, u)}, with a new white balance.`,
     lamps_lead: (p) => `Video lights on, subject in their light${p.haze ? ", lights held wide" : ""}.`,
     lamps_hardly_show: (p) => (p.haze ? "Video lights off." : "Video lights may stay on."),
     lamps_only: (p) => `Keep that distance to the subject${p.haze ? ", lights held wide" : ""}.`,
-    mixing_zone: (p) => `${metres(p.from_m)} to ${metres(p.to_m)} m: video lights or daylight, not both.`,
-    grade_red: (p) =>
-      `Expect good red in pictures to ${metres(p.acceptable_m)} m, none below ${metres(p.gone_m)} m.`,
-    grade_no_red: (p) => `Expect weak red in pictures, none below ${metres(p.gone_m)} m.`,
+    mixing_zone: (p, u) => `${span(p.from_m, p.to_m, u)}: video lights or daylight, not both.`,
+    grade_red: (p, u) =>
+      `Expect good red in pictures to ${depth(p.acceptable_m, u)}, none below ${depth(p.gone_m, u)}.`,
+    grade_no_red: (p, u) => `Expect weak red in pictures, none below ${depth(p.gone_m, u)}.`,
     lamps_off_before_air: () => "Video lights off before they leave the water; keep a dive light on.",
     rinse: () => "Rinse and dry before you open anything. Check the footage.",
   },
@@ -96,6 +96,6 @@ export const slate: SlateTexts = {
     filter_flip_practised: "Practise the filter change at the surface first.",
   },
   more: ({ count }) => `${shown(count)} more in the plan.`,
-  description: ({ min_depth_m, max_depth_m }) =>
-    `A slate for filming ${metresBetween(min_depth_m, max_depth_m)}: three numbers to remember, what to do before the dive, at the start, going down, coming up and afterwards, and the cautions.`,
+  description: ({ min_depth_m, max_depth_m }, u) =>
+    `A slate for filming ${between(min_depth_m, max_depth_m, u)}: three numbers to remember, what to do before the dive, at the start, going down, coming up and afterwards, and the cautions.`,
 };

@@ -2,7 +2,18 @@ import type { NamedFilter } from "@sunfathom/planner";
 import type { SlateTexts } from "../slate-texts.js";
 import { dialIso, dialShutter, setting, settings } from "./dial.js";
 import { kindName } from "./filter-name.js";
-import { capital, densityOf, depth, depthNumber, depths, kelvin, shown, spoken, stops } from "./format.js";
+import {
+  between,
+  capital,
+  densityOf,
+  depth,
+  depths,
+  fromTo,
+  kelvin,
+  shown,
+  spoken,
+  stops,
+} from "./format.js";
 
 const short = ({ kind, density, id }: NamedFilter): string =>
   id ??
@@ -14,14 +25,8 @@ const off = ({ instead_of }: { instead_of?: NamedFilter }): string =>
   instead_of ? `Fuera el ${short(instead_of)}. ` : "";
 const noFilter = (p: { instead_of?: NamedFilter }): string => `${off(p)}Sin filtro de color.`;
 const testLights = (check: object | undefined): string => (check ? " Pruebe los focos en el agua." : "");
-const span = (from_m: number, to_m: number): string => `de ${depthNumber(from_m)} a ${depth(to_m)}`;
-const where = ({ min_depth_m, max_depth_m }: { min_depth_m: number; max_depth_m: number }): string =>
-  depthNumber(min_depth_m) === depthNumber(max_depth_m)
-    ? `a ${depth(max_depth_m)}`
-    : span(min_depth_m, max_depth_m);
-
 export const slate: SlateTexts = {
-  title: (p) => `Luz y color ${where(p)}`,
+  title: ({ min_depth_m, max_depth_m }, u) => `Luz y color ${between(min_depth_m, max_depth_m, u)}`,
   parts: { before: "Antes", start: "Inicio", down: "Bajada", up: "Subida", after: "Después" },
   filter: ({ filter }) =>
     filter.kind === "none"
@@ -29,14 +34,14 @@ export const slate: SlateTexts = {
       : filter.density === undefined
         ? [filter.id ?? kindName(filter.kind), kindName(filter.kind)]
         : [densityOf(filter.density), filter.id ?? kindName(filter.kind)],
-  first_balance: ({ depth_m }) => [depth(depth_m), "primer balance"],
+  first_balance: ({ depth_m }, u) => [depth(depth_m, u), "primer balance"],
   starting_iso: ({ iso }) => [`ISO ${dialIso(iso)}`, "para empezar"],
-  at: ({ depth_m, text }) => `${depth(depth_m)}: ${text}`,
+  at: ({ depth_m, text }, u) => `${depth(depth_m, u)}: ${text}`,
   steps: {
     mount_filter: (p) => `${off(p)}${name(p.filter)} puesto y limpio.`,
     keep_filter: (p) => `${name(p.filter)}: déjelo puesto.`,
-    carry_filter: (p) =>
-      `${off(p)}${name(p.filter)} ${span(p.from_m, p.to_m)}${p.from_start ? ", puesto al empezar" : ""}.`,
+    carry_filter: (p, u) =>
+      `${off(p)}${name(p.filter)} ${fromTo(p.from_m, p.to_m, u)}${p.from_start ? ", puesto al empezar" : ""}.`,
     no_filter: noFilter,
     no_filter_for_lamps: noFilter,
     neutral_density: (p) =>
@@ -56,7 +61,7 @@ export const slate: SlateTexts = {
     balance_in_kelvin: (p) => `Balance de blancos a ${kelvin(p.cct_K)}.`,
     balance_on_card_in_lamp_light: (p) =>
       `Focos encendidos: balance de blancos en la tarjeta junto al sujeto${p.cct_K === undefined ? "" : `, o ${kelvin(p.cct_K)}`}.`,
-    balance_again: (p) => `Balance de blancos otra vez a ${depths(p.depths_m)}.`,
+    balance_again: (p, u) => `Balance de blancos otra vez a ${depths(p.depths_m, u)}.`,
     filter_in: (p) => `ponga el filtro, ${setting(p)}, balance de blancos.`,
     filter_out: (p) => `quite el filtro, ${setting(p)}, balance de blancos.`,
     neutral_off: (p) => `quite el filtro ND, ${setting(p)}.`,
@@ -66,14 +71,14 @@ export const slate: SlateTexts = {
     too_dark: (p) => `${settings(p)}, aún ${stops(p.shortfall_stops)} demasiado oscuro.`,
     come_close: () => "primero, acérquese.",
     lamps_off: () => "Focos apagados, en el equipo.",
-    lamps_from: (p) => `Focos desde ${depth(p.depth_m)}, con otro balance de blancos.`,
+    lamps_from: (p, u) => `Focos desde ${depth(p.depth_m, u)}, con otro balance de blancos.`,
     lamps_lead: (p) => `Focos encendidos, sujeto en su luz${p.haze ? ", focos bien abiertos" : ""}.`,
     lamps_hardly_show: (p) => (p.haze ? "Focos apagados." : "Los focos pueden quedar encendidos."),
     lamps_only: (p) => `Mantenga esa distancia al sujeto${p.haze ? ", focos bien abiertos" : ""}.`,
-    mixing_zone: (p) => `${capital(span(p.from_m, p.to_m))}: focos o luz del día, no ambos.`,
-    grade_red: (p) =>
-      `Buen rojo en las imágenes hasta ${depth(p.acceptable_m)}, nada por debajo de ${depth(p.gone_m)}.`,
-    grade_no_red: (p) => `Rojo débil en las imágenes, nada por debajo de ${depth(p.gone_m)}.`,
+    mixing_zone: (p, u) => `${capital(fromTo(p.from_m, p.to_m, u))}: focos o luz del día, no ambos.`,
+    grade_red: (p, u) =>
+      `Buen rojo en las imágenes hasta ${depth(p.acceptable_m, u)}, nada por debajo de ${depth(p.gone_m, u)}.`,
+    grade_no_red: (p, u) => `Rojo débil en las imágenes, nada por debajo de ${depth(p.gone_m, u)}.`,
     lamps_off_before_air: () => "Apague los focos antes de sacarlos del agua; deje una linterna encendida.",
     rinse: () => "Enjuague y seque antes de abrir nada. Revise las tomas.",
   },
@@ -105,6 +110,6 @@ export const slate: SlateTexts = {
     filter_flip_practised: "Practique antes el cambio de filtro en la superficie.",
   },
   more: ({ count }) => `${shown(count)} más en el plan.`,
-  description: (p) =>
-    `Una tablilla para filmar ${where(p)}: tres números para recordar, qué hacer antes, al empezar, al bajar, al subir y después, y las advertencias.`,
+  description: ({ min_depth_m, max_depth_m }, u) =>
+    `Una tablilla para filmar ${between(min_depth_m, max_depth_m, u)}: tres números para recordar, qué hacer antes, al empezar, al bajar, al subir y después, y las advertencias.`,
 };

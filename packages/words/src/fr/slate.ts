@@ -7,8 +7,8 @@ import {
   capital,
   densityOf,
   depth,
-  depthNumber,
   depths,
+  fromTo,
   kelvin,
   shown,
   spoken,
@@ -25,10 +25,9 @@ const off = ({ instead_of }: { instead_of?: NamedFilter }): string =>
   instead_of ? `Ôtez le ${short(instead_of)}. ` : "";
 const noFilter = (p: { instead_of?: NamedFilter }): string => `${off(p)}Pas de filtre coloré.`;
 const testLights = (check: object | undefined): string => (check ? " Testez les phares dans l’eau." : "");
-const span = (from_m: number, to_m: number): string => `de ${depthNumber(from_m)} à ${depth(to_m)}`;
 
 export const slate: SlateTexts = {
-  title: ({ min_depth_m, max_depth_m }) => `Lumière et couleur ${between(min_depth_m, max_depth_m)}`,
+  title: ({ min_depth_m, max_depth_m }, u) => `Lumière et couleur ${between(min_depth_m, max_depth_m, u)}`,
   parts: { before: "Avant", start: "Début", down: "Descente", up: "Remontée", after: "Après" },
   filter: ({ filter }) =>
     filter.kind === "none"
@@ -36,14 +35,14 @@ export const slate: SlateTexts = {
       : filter.density === undefined
         ? [filter.id ?? kindName(filter.kind), kindName(filter.kind)]
         : [densityOf(filter.density), filter.id ?? kindName(filter.kind)],
-  first_balance: ({ depth_m }) => [depth(depth_m), "première balance"],
+  first_balance: ({ depth_m }, u) => [depth(depth_m, u), "première balance"],
   starting_iso: ({ iso }) => [`${dialIso(iso)} ISO`, "pour commencer"],
-  at: ({ depth_m, text }) => `${depth(depth_m)} : ${text}`,
+  at: ({ depth_m, text }, u) => `${depth(depth_m, u)} : ${text}`,
   steps: {
     mount_filter: (p) => `${off(p)}${name(p.filter)} monté, propre.`,
     keep_filter: (p) => `${name(p.filter)} : il reste monté.`,
-    carry_filter: (p) =>
-      `${off(p)}${name(p.filter)} ${span(p.from_m, p.to_m)}${p.from_start ? ", monté au début" : ""}.`,
+    carry_filter: (p, u) =>
+      `${off(p)}${name(p.filter)} ${fromTo(p.from_m, p.to_m, u)}${p.from_start ? ", monté au début" : ""}.`,
     no_filter: noFilter,
     no_filter_for_lamps: noFilter,
     neutral_density: (p) =>
@@ -63,7 +62,7 @@ export const slate: SlateTexts = {
     balance_in_kelvin: (p) => `Balance des blancs à ${kelvin(p.cct_K)}.`,
     balance_on_card_in_lamp_light: (p) =>
       `Phares allumés : balance des blancs sur la charte près du sujet${p.cct_K === undefined ? "" : `, ou ${kelvin(p.cct_K)}`}.`,
-    balance_again: (p) => `Refaites la balance des blancs à ${depths(p.depths_m)}.`,
+    balance_again: (p, u) => `Refaites la balance des blancs à ${depths(p.depths_m, u)}.`,
     filter_in: (p) => `filtre mis, ${setting(p)}, balance des blancs.`,
     filter_out: (p) => `filtre ôté, ${setting(p)}, balance des blancs.`,
     neutral_off: (p) => `filtre ND ôté, ${setting(p)}.`,
@@ -73,14 +72,15 @@ export const slate: SlateTexts = {
     too_dark: (p) => `${settings(p)}, encore trop sombre de ${stops(p.shortfall_stops)}.`,
     come_close: () => "approchez-vous d’abord.",
     lamps_off: () => "Phares éteints, sur le caisson.",
-    lamps_from: (p) => `Phares dès ${depth(p.depth_m)}, avec une nouvelle balance des blancs.`,
+    lamps_from: (p, u) => `Phares dès ${depth(p.depth_m, u)}, avec une nouvelle balance des blancs.`,
     lamps_lead: (p) => `Phares allumés, sujet dans leur lumière${p.haze ? ", phares écartés" : ""}.`,
     lamps_hardly_show: (p) => (p.haze ? "Phares éteints." : "Les phares peuvent rester allumés."),
     lamps_only: (p) => `Gardez cette distance au sujet${p.haze ? ", phares écartés" : ""}.`,
-    mixing_zone: (p) => `${capital(span(p.from_m, p.to_m))} : phares ou lumière du jour, pas les deux.`,
-    grade_red: (p) =>
-      `Bon rouge dans les images jusqu’à ${depth(p.acceptable_m)}, plus rien au-delà de ${depth(p.gone_m)}.`,
-    grade_no_red: (p) => `Rouge faible dans les images, plus rien au-delà de ${depth(p.gone_m)}.`,
+    mixing_zone: (p, u) =>
+      `${capital(fromTo(p.from_m, p.to_m, u))} : phares ou lumière du jour, pas les deux.`,
+    grade_red: (p, u) =>
+      `Bon rouge dans les images jusqu’à ${depth(p.acceptable_m, u)}, plus rien au-delà de ${depth(p.gone_m, u)}.`,
+    grade_no_red: (p, u) => `Rouge faible dans les images, plus rien au-delà de ${depth(p.gone_m, u)}.`,
     lamps_off_before_air: () =>
       "Éteignez les phares avant de les sortir de l’eau ; gardez une lampe allumée.",
     rinse: () => "Rincez et séchez avant d’ouvrir. Vérifiez les prises.",
@@ -113,6 +113,6 @@ export const slate: SlateTexts = {
     filter_flip_practised: "Essayez d’abord le changement de filtre en surface.",
   },
   more: ({ count }) => `${shown(count)} de plus dans le plan.`,
-  description: ({ min_depth_m, max_depth_m }) =>
-    `Une tablette pour filmer ${between(min_depth_m, max_depth_m)} : trois nombres à retenir, que faire avant, au début, à la descente, à la remontée et après, et les précautions.`,
+  description: ({ min_depth_m, max_depth_m }, u) =>
+    `Une tablette pour filmer ${between(min_depth_m, max_depth_m, u)} : trois nombres à retenir, que faire avant, au début, à la descente, à la remontée et après, et les précautions.`,
 };

@@ -34,12 +34,16 @@ export const slates: SheetOperation = {
     if (ready.status === "problem") return ready;
     return {
       status: "ready",
-      canonical: ready.canonical,
+      canonical: `${ready.units} ${ready.canonical}`,
       cost: costOfCalculation("dive-advice", ready.scene) + drawing,
       make: (format) => {
         try {
           // The calculation whose kind of scene it is has checked it, and brought it into the planner's form.
-          const sheet = slateOf(ready.scene as Parameters<typeof slateOf>[0], tongue.pictures.slate);
+          const sheet = slateOf(
+            ready.scene as Parameters<typeof slateOf>[0],
+            tongue.pictures.slate,
+            ready.units,
+          );
           const bytes =
             format === "pdf"
               ? pdfOf(sheet, tongue.language)
