@@ -115,18 +115,21 @@ function night(): Part {
 
 function byClock(seeded: Seeded): Part {
   const place = seeded.of([
-    { latitude_deg: 27.8, longitude_deg: 34.3, time_zone: "Africa/Cairo" },
-    { latitude_deg: 36, longitude_deg: 14.3, time_zone: "Europe/Malta" },
-    { latitude_deg: -8.4, longitude_deg: 116, time_zone: "Asia/Makassar" },
-    { latitude_deg: 61, longitude_deg: 5, time_zone: "Europe/Oslo" },
+    // Open ocean, far from any coast; signs of Etc are turned (IANA).
+    { latitude_deg: 27.8, longitude_deg: -150, time_zone: "Etc/GMT+10", offset: "-10:00" },
+    { latitude_deg: 36, longitude_deg: -45, time_zone: "Etc/GMT+3", offset: "-03:00" },
+    { latitude_deg: -8.4, longitude_deg: -115, time_zone: "Etc/GMT+8", offset: "-08:00" },
+    { latitude_deg: 61, longitude_deg: -35, time_zone: "Etc/GMT+2", offset: "-02:00" },
   ]);
-  const { time_zone, ...where } = place;
+  const { time_zone, offset, ...where } = place;
   const day = seeded.of(["2026-03-10", "2026-06-20", "2026-12-02"]);
   const clock = seeded.of(["07:30", "10:15", "12:00", "15:40", "18:50"]);
   return {
     daylight_basis: "place_time",
     ...where,
-    ...(seeded.chance(0.7) ? { local_time: `${day}T${clock}`, time_zone } : { time: `${day}T${clock}:00Z` }),
+    ...(seeded.chance(0.7)
+      ? { local_time: `${day}T${clock}`, time_zone }
+      : { time: `${day}T${clock}:00${offset}` }),
     ...weather(seeded),
   };
 }

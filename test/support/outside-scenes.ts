@@ -29,6 +29,7 @@ export const outside: Record<OutsideCode, [calculation: OperationName, scene: ob
   local_time_malformed: [
     ["filter-choice", { ...there, local_time: "1850-03-10T10:15", time_zone: "Etc/GMT+9" }],
   ],
+  // A real zone, whose clocks skip that hour (directive 2000/84/EC; IANA).
   local_time_skipped: [
     ["exposure-loss", { ...there, local_time: "2026-03-29T02:30", time_zone: "Europe/Berlin" }],
   ],

@@ -44,9 +44,9 @@ export const Figure = z
   .describe("A figure that a reason rests on.");
 
 export const ReasonBasis = z
-  .enum(["computed", "common_practice"])
+  .enum(["computed", "common_practice", "judgement"])
   .describe(
-    "Where a reason comes from: `computed` by the model, or `common_practice` without a published source.",
+    "Where a reason comes from: `computed` by the model, `common_practice` without a published source, or `judgement`, where what decides is a bound or a usual value that we judged or know from memory, such as the 20 code values below which bands show. How strong a colour error is called is a judgement everywhere.",
   );
 
 const exampleReason = {

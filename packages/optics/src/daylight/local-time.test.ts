@@ -3,7 +3,8 @@ import { describe, expect, it } from "vitest";
 import { localTimeToInstant } from "./local-time.js";
 
 describe("local time to instant", () => {
-  // Offsets as published in the IANA time zone database; the clock changes of 2026 are those of its current rules.
+  // Real zones throughout, since their published rules are what is held: offsets of the IANA time zone database; the clock changes of
+  // 2026 are those of its current rules.
   it.each([
     ["2026-03-10T10:15", "Europe/Helsinki", "2026-03-10T08:15:00.000Z", 120],
     ["2026-07-10T10:15", "Europe/Helsinki", "2026-07-10T07:15:00.000Z", 180],

@@ -24,8 +24,11 @@ export const codesOf =
 export const codedOf = <Codes>({ code, parameters }: Coded<Codes>): Coded<Codes> =>
   ({ code, parameters }) as Coded<Codes>;
 
-/** Where a reason comes from: `computed` from the model, or `common_practice` of the trade without a published source. */
-export type Basis = "computed" | "common_practice";
+/**
+ * Where a reason comes from: `computed` from the model, `common_practice` of the trade without a published source, or `judgement`,
+ * where what decides is a bound or a usual value that was judged or is from memory.
+ */
+export type Basis = "computed" | "common_practice" | "judgement";
 
 /** Why an answer is what it is. */
 export type Reason<Reasons> = Coded<Reasons> & { basis: Basis };

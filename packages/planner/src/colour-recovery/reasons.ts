@@ -44,7 +44,7 @@ export function recoveryReasons(answer: Omit<ColourRecoveryAnswer, keyof AnswerP
     reasons.push(reason("same_settings_no_gain", "computed", { with_snr, without_snr }));
   }
   reasons.push(
-    reason("red_codes", "computed", {
+    reason("red_codes", "judgement", {
       depth_m,
       codes_8: bare.red_codes_per_stop_8_bit,
       codes_10: bare.red_codes_per_stop_10_bit,

@@ -70,7 +70,7 @@ export function exposureReasons(scene: Scene, answers: Readonly<NonEmpty<Exposur
   }
   if (deepest.contrast_left_percent.likely < HAZE_LIMITS_BELOW_PERCENT) {
     reasons.push(
-      reason("haze_is_the_limit", "computed", {
+      reason("haze_is_the_limit", "judgement", {
         distance_m: scene.subject_distance_m,
         contrast_percent: deepest.contrast_left_percent.likely,
       }),

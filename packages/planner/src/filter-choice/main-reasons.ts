@@ -24,7 +24,7 @@ export function mainReasons(choice: Choice, otherwise?: readonly UnderFinish[]):
   const reasons = [mainReason(choice)];
   const { as_good_from_density: from_density, as_good_to_density: to_density } = answer;
   if (from_density !== undefined && to_density !== undefined && to_density > from_density) {
-    reasons.push(reason("densities_as_good", "computed", { from_density, to_density }));
+    reasons.push(reason("densities_as_good", "judgement", { from_density, to_density }));
   }
   reasons.push(...rangeReasons(choice, otherwise));
   const deepest = lastOf(answer.depths);
@@ -86,7 +86,7 @@ function rangeReasons(choice: Choice, otherwise: readonly UnderFinish[] | undefi
     error > HOPELESS_DELTA_E00 &&
     isHopeless(choice, otherwise)
   ) {
-    reasons.push(reason("only_lamps_would_help", "computed", { error }));
+    reasons.push(reason("only_lamps_would_help", "judgement", { error }));
   }
   return reasons;
 }
@@ -145,7 +145,7 @@ function mainReason({ conditions, search: { decision, worthwhile }, answer }: Ch
       visibility_m: visibilityOf_m(conditions),
     });
   }
-  return reason("no_filter_earns", "computed", {
+  return reason("no_filter_earns", "judgement", {
     best: named(decision.bestFilter.candidate),
     best_change: decision.bestFilter.delta_e00 - answer.colour_error_without_delta_e00.likely,
     worthwhile,

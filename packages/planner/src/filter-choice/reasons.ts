@@ -44,7 +44,7 @@ export function filterReasons(facts: Facts): Reason[] {
   }
   if (answer.filter_kind === "red") reasons.push(reason("filter_trade_rule_blue", "common_practice"));
   if (answer.filter_kind === "magenta") reasons.push(reason("filter_trade_rule_green", "common_practice"));
-  reasons.push(reason("filter_shape_assumed", "computed"));
+  reasons.push(reason("filter_shape_assumed", "judgement"));
   return reasons;
 }
 

@@ -256,7 +256,7 @@ describe("what goes with it", () => {
     const answer = filterMounting(WIDE_ZOOM);
     const basis = Object.fromEntries(answer.reasons.map((entry) => [entry.code, entry.basis]));
     expect(basis["mount_on_lens"]).toBe("common_practice");
-    expect(basis["pupil_distance_assumed"]).toBe("common_practice");
+    expect(basis["pupil_distance_assumed"]).toBe("judgement");
     expect(basis["corners_clear"]).toBe("computed");
     expect(basis["dome_brings_near"]).toBe("computed");
     expect(basis["corners_test"]).toBe("common_practice");

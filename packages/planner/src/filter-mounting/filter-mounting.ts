@@ -100,7 +100,7 @@ function frontReasons(scene: FilterMountingScene, { place, rings, front, faults 
     ...(faults.some(({ code }) => code === corners.code) ? [] : [corners]),
     ...(assumed
       ? [
-          reason("pupil_distance_assumed", "common_practice", {
+          reason("pupil_distance_assumed", "judgement", {
             distance_mm: distance_mm.likely,
             spread_percent,
             from,

@@ -10,7 +10,7 @@ export function domeFaults({ dome_clearance_mm }: Front): Fault[] {
   const clearance_mm = dome_clearance_mm.likely;
   if (clearance_mm <= 0) return [fatal(reason("mount_hits_dome", "computed", { clearance_mm }))];
   return dome_clearance_mm.low < COMFORTABLE_GAP_mm
-    ? [care(reason("mount_near_dome", "computed", { clearance_mm }))]
+    ? [care(reason("mount_near_dome", "judgement", { clearance_mm }))]
     : [];
 }
 
@@ -49,7 +49,7 @@ export function cornerReason({ vignetting, clear_diameter_needed_mm }: Front): R
     case "clear":
       return reason("corners_clear", "computed", { light_percent, clear_half_deg, corner_half_deg });
     case "slight":
-      return reason("corners_slight", "computed", { light_percent, clear_half_deg });
+      return reason("corners_slight", "judgement", { light_percent, clear_half_deg });
     case "dark":
       return reason("corners_dark", "computed", { light_percent, clear_half_deg, corner_half_deg });
     case "black":

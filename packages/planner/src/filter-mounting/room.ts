@@ -26,7 +26,7 @@ export function portFaults(scene: FilterMountingScene, clearance_mm: number | un
   }
   if (clearance_mm <= 0) return [fatal(reason("mount_hits_port", "computed", { clearance_mm }))];
   return clearance_mm < COMFORTABLE_GAP_mm
-    ? [care(reason("mount_near_port", "computed", { clearance_mm }))]
+    ? [care(reason("mount_near_port", "judgement", { clearance_mm }))]
     : [];
 }
 

@@ -37,6 +37,13 @@ describe("what lies over the diver", () => {
       expect(answer.sources).toContain("overhead");
     }
     expect(codes(exposureLoss(wreck).uncertainty)).toContain("overhead");
+    // What comes in under each is from memory, unless it was measured.
+    const basis = (scene: Scene) =>
+      attenuation(scene).reasons.find(({ code }) => code === "overhead_cuts")?.basis;
+    expect(basis(wreck)).toBe("judgement");
+    expect(basis({ ...wreck, daylight_open_share: 0.02 })).toBe("computed");
+    expect(basis({ ...wreck, overhead: "ice" })).toBe("judgement");
+    expect(basis({ ...wreck, overhead: "ice", ice_thickness_m: 1 })).toBe("computed");
     expect(mixedLight(wreck).depths[0].verdict).toBe("lamps_lead");
     expect(codes(mixedLight({ ...REEF, lamps: [TWO_LAMPS] }).cautions)).not.toContain("overhead_by_training");
   });

@@ -83,6 +83,7 @@ describe("the sun of a scene", () => {
 });
 
 describe("a place or time that does not exist", () => {
+  // Berlin for the hour that its clocks skip (directive 2000/84/EC; IANA).
   it.each([
     [{ latitude_deg: 91, time: "2026-03-20T18:00:00Z" }, "latitude_out_of_range", "latitude_deg"],
     [{ longitude_deg: 181, time: "2026-03-20T18:00:00Z" }, "longitude_out_of_range", "longitude_deg"],

@@ -18,6 +18,8 @@ export function leadReasons(
     const { likely, low, high } = lumens_needed_lm;
     const closer = own === undefined || lumens_verdict === "enough" ? {} : { closer: { distance_m: own } };
     const parameters = { depth_m, distance_m, stops, likely_lm: likely, low_lm: low, high_lm: high };
-    return [reason("to_lead", "computed", { ...parameters, verdict: lumens_verdict, ...closer })];
+    // What lights for diving can give is a judgement; what the caller's own give is not.
+    const basis = lumens_verdict === "enough" || lumens_verdict === "closer" ? "computed" : "judgement";
+    return [reason("to_lead", basis, { ...parameters, verdict: lumens_verdict, ...closer })];
   });
 }

@@ -31,7 +31,7 @@ export function mixedReasons(
   const fight = firstOf("lights_fight");
   if (fight) {
     reasons.push(
-      reason("lights_fight", "computed", {
+      reason("lights_fight", "judgement", {
         depth_m: fight.depth_m,
         split: fight.split_delta_e00?.likely ?? 0,
         red_excess: fight.red_excess_stops?.likely ?? 0,
@@ -49,12 +49,12 @@ export function mixedReasons(
   const fighting = zones.find(({ verdict }) => verdict === "lights_fight");
   if (fighting && zones.length > 1) {
     reasons.push(
-      reason("mixing_zone", "computed", { from_m: fighting.min_depth_m, to_m: fighting.max_depth_m }),
+      reason("mixing_zone", "judgement", { from_m: fighting.min_depth_m, to_m: fighting.max_depth_m }),
     );
   }
   const haze = lastOf(answers).lit_haze_percent;
   if (haze && haze.likely > HAZE_SPOILS_FROM_PERCENT) {
-    reasons.push(reason("lit_haze", "computed", { percent: haze.likely, low: haze.low, high: haze.high }));
+    reasons.push(reason("lit_haze", "judgement", { percent: haze.likely, low: haze.low, high: haze.high }));
   }
   return reasons;
 }

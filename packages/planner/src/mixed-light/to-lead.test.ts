@@ -49,6 +49,11 @@ describe("how many lumens lead", () => {
     const weak = { ...REEF_WITH_LAMPS, lamps: [{ ...TWO_LAMPS, flux_lm: 100 }] };
     expect(first(1, 0.5, weak).lumens_verdict).toBe("stronger");
     expect(first(10, 3, weak).lumens_verdict).toBe("out_of_reach");
+    // Where no lights that divers carry give it, what these give is a judgement.
+    const basis = (...question: Parameters<typeof asked>) =>
+      asked(...question).reasons.find(({ code }) => code === "to_lead")?.basis;
+    expect([basis(-4, 0.8), basis(0, 0.8)]).toEqual(["computed", "computed"]);
+    expect([basis(1, 0.5, weak), basis(10, 3, weak)]).toEqual(["judgement", "judgement"]);
   });
 
   it("are not told where nobody asks, or nothing is to be led", () => {

@@ -14,10 +14,12 @@ export const sunReasons = (conditions: Conditions): Reason<LightReasons>[] => [
 
 function overheadReasons({ scene, sun, daylight }: Conditions): Reason<LightReasons>[] {
   const { overhead, ...open } = scene;
+  // What comes in under each is from memory, unless the scene says it.
+  const isTold = (overhead === "ice" ? scene.ice_thickness_m : scene.daylight_open_share) !== undefined;
   if (!overhead || !isCovered(scene) || !sun || !daylight) return [];
   const lux = (light: Daylight) => illuminance_lx(light.below.downwelling);
   const stops = Math.log2(lux(daylightUnder(sun, open)) / lux(daylight));
-  return [lightReason("overhead_cuts", "computed", { overhead, stops })];
+  return [lightReason("overhead_cuts", isTold ? "computed" : "judgement", { overhead, stops })];
 }
 
 /** Empty where the height of the sun was given. */

@@ -89,7 +89,7 @@ describe("the reasons of a white balance", () => {
 });
 
 describe("each reason of a white balance", () => {
-  it("is told as computed, in a sentence", () => {
+  it("is told as computed, or as a judgement where a tolerance decides", () => {
     const scenes: Scene[] = [
       RANGE,
       { ...WIDE, balance_tolerance_delta_e00: 4 },
@@ -100,9 +100,14 @@ describe("each reason of a white balance", () => {
       { ...RANGE, white_balance_mode: "kelvin", white_balance_kelvin_K: 5600 },
     ];
     const told = new Set<string>();
-    for (const { code, basis } of scenes.flatMap((scene) => whiteBalance(scene).reasons)) {
-      told.add(code);
-      expect({ code, basis }).toEqual({ code, basis: "computed" });
+    for (const scene of scenes) {
+      // The model's own tolerance is a judgement; one that the caller gives is not.
+      const own = scene.balance_tolerance_delta_e00 === undefined ? "judgement" : "computed";
+      for (const { code, basis } of whiteBalance(scene).reasons) {
+        told.add(code);
+        const byTolerance = code === "balance_again" || code === "one_balance_serves";
+        expect({ code, basis }).toEqual({ code, basis: byTolerance ? own : "computed" });
+      }
     }
     expect([...told]).toEqual(expect.arrayContaining(Object.keys(whiteBalanceReasons)));
   });

@@ -27,13 +27,13 @@ export function balanceReasons({ scene }: Conditions, answer: WhiteBalanceFigure
     return [leftUncorrected(scene, answer), ...cctReasons(depths)];
   const deepestShort = [...depths].reverse().find(({ in_reach }) => !in_reach);
   if (scene.max_depth_m > scene.min_depth_m) {
+    // The model's own tolerance is a judgement.
+    const basis = scene.balance_tolerance_delta_e00 === undefined ? "judgement" : "computed";
     // Where the camera is at its limit a new balance takes nothing out either: none serves.
     const serves = depths.every(({ cast_left_delta_e00 }) => cast_left_delta_e00 <= tolerance);
     if (again_m !== undefined) {
-      reasons.push(
-        reason("balance_again", "computed", { times: down.length - 1, first_m: again_m, tolerance }),
-      );
-    } else if (serves) reasons.push(reason("one_balance_serves", "computed", { tolerance }));
+      reasons.push(reason("balance_again", basis, { times: down.length - 1, first_m: again_m, tolerance }));
+    } else if (serves) reasons.push(reason("one_balance_serves", basis, { tolerance }));
   }
   if (deepestShort) {
     reasons.push(

@@ -40,7 +40,7 @@ const suns = [
   at(0, 180, { time: "1925-11-03T23:30:00.5Z" }),
   at(20.4, -127.1, { time: "2093-05-17T16:00:00Z" }),
   at(-54.8, -98.3, { local_time: "2026-11-01T12:00", time_zone: "Etc/GMT+7" }),
-  // Night, twilight, and a time that no clock shows: answers without a sun, and problems.
+  // Night, twilight, and a time that no clock of a real zone shows (directive 2000/84/EC; IANA): answers without a sun, and problems.
   at(60.1, -25.5, { time: "2026-12-21T00:00:00Z" }),
   at(60.1, -25.5, { time: "2026-12-21T11:30:00Z" }),
   at(-47.3, -128.4, { local_time: "2026-03-29T02:30", time_zone: "Europe/Berlin" }),

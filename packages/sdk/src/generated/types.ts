@@ -3195,9 +3195,9 @@ export type Reason = {
 };
 
 /**
- * Where a reason comes from: `computed` by the model, or `common_practice` without a published source.
+ * Where a reason comes from: `computed` by the model, `common_practice` without a published source, or `judgement`, where what decides is a bound or a usual value that we judged or know from memory, such as the 20 code values below which bands show. How strong a colour error is called is a judgement everywhere.
  */
-export type ReasonBasis = 'computed' | 'common_practice';
+export type ReasonBasis = 'computed' | 'common_practice' | 'judgement';
 
 /**
  * An 18 % grey as it was recorded, per pixel as looked at.

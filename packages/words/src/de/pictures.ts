@@ -60,7 +60,7 @@ const chartUnderWater: ChartUnderWaterTexts = {
     `${capital(filterName(filter, "wer"))}${is_advised ? "" : ", hier nicht empfohlen"}`,
   off: ({ delta_e00 }) => `${strength(delta_e00)}er Fehler, ${shown(delta_e00)}`,
   screen:
-    "Die Fehler sind mittlere CIEDE2000 mit dem Rauschen, das die Felder nicht zeigen: Etwa 1 ist das Kleinste, was man sieht. Farben, die ein Bildschirm nicht zeigen kann, sind auf das beschnitten, was er kann.",
+    "Die Fehler sind mittlere CIEDE2000 mit dem Rauschen, das die Felder nicht zeigen: Etwa 1 gilt uns als das Kleinste, was man sieht. Farben, die ein Bildschirm nicht zeigen kann, sind auf das beschnitten, was er kann.",
   description: ({ depth_m, filter, without, filtered, finish }, u) =>
     [
       `Eine Karte mit 24 Farben in ${depth(depth_m, u)}, wie eine Kamera sie aufnimmt, ohne Filter und mit Filter: ${filterName(filter, "wer")}.`,

@@ -58,7 +58,7 @@ const chartUnderWater: ChartUnderWaterTexts = {
     `${capital(filterName(filter))}${is_advised ? "" : ", not advised here"}`,
   off: ({ delta_e00 }) => offBy(delta_e00),
   screen:
-    "Errors are mean CIEDE2000, noise included, which the fields do not show: about 1 is the least you can see. Colours that a screen cannot show are cut to what it can.",
+    "Errors are mean CIEDE2000, noise included, which the fields do not show; we take about 1 as the least you can see. Colours that a screen cannot show are cut to what it can.",
   description: ({ depth_m, filter, without, filtered, finish }, u) =>
     [
       `A chart of 24 colours at ${depth(depth_m, u)} as a camera makes it, without a filter and with ${filterName(filter)}.`,

@@ -59,7 +59,7 @@ const chartUnderWater: ChartUnderWaterTexts = {
   filtered: ({ filter, is_advised }) => `Con ${theFilter(filter)}${is_advised ? "" : ", aquí no aconsejado"}`,
   off: ({ delta_e00 }) => `error ${strength(delta_e00)}, ${shown(delta_e00)}`,
   screen:
-    "Los errores son CIEDE2000 medios, con el ruido, que los campos no muestran: alrededor de 1 es lo mínimo que se ve. Los colores que una pantalla no puede mostrar se recortan a lo que puede.",
+    "Los errores son CIEDE2000 medios, con el ruido, que los campos no muestran; tomamos alrededor de 1 como lo mínimo que se ve. Los colores que una pantalla no puede mostrar se recortan a lo que puede.",
   description: ({ depth_m, filter, without, filtered, finish }, u) =>
     [
       `Una carta de 24 colores a ${depth(depth_m, u)}, tal como la registra la cámara, sin filtro y con ${theFilter(filter)}.`,

@@ -57,7 +57,7 @@ const chartUnderWater: ChartUnderWaterTexts = {
   filtered: ({ filter, is_advised }) => `Avec ${theFilter(filter)}${is_advised ? "" : ", non conseillé ici"}`,
   off: ({ delta_e00 }) => `erreur ${strength(delta_e00)}, ${shown(delta_e00)}`,
   screen:
-    "Les erreurs sont des CIEDE2000 moyens, avec le bruit, que les cases ne montrent pas : environ 1 est le moins que l’on voie. Les couleurs qu’un écran ne peut pas montrer sont ramenées à ce qu’il peut.",
+    "Les erreurs sont des CIEDE2000 moyens, avec le bruit, que les cases ne montrent pas ; nous prenons environ 1 comme le moins que l’on voie. Les couleurs qu’un écran ne peut pas montrer sont ramenées à ce qu’il peut.",
   description: ({ depth_m, filter, without, filtered, finish }, u) =>
     [
       `Une charte de 24 couleurs à ${depth(depth_m, u)}, telle que la caméra l’enregistre, sans filtre et avec ${theFilter(filter)}.`,

@@ -96,6 +96,9 @@ describe("before the dive", () => {
         distance_m: 0.5,
       },
     );
+    // Packing is a habit.
+    const checked = beforeDive({ ...night, filmed: { ...night.filmed, lamps } });
+    expect(checked.find(({ code }) => code === "check_lamps")?.basis).toBe("common_practice");
     expect(codes(decided(REEF_WITH_LAMPS))).not.toContain("check_lamps");
   });
 

@@ -26,7 +26,9 @@ export function balanceAgain({ scene }: Leg, phase: Way, { depths_m, reached }: 
   if (depth_m === undefined) return [];
   const tolerance = toleranceFor(scene);
   const asked = reached > tolerance ? { asked: { tolerance } } : {};
-  return [step({ phase, depth_m }, "balance_again", { depths_m, tolerance: reached, ...asked })];
+  // The model's own tolerance is a judgement.
+  const basis = scene.balance_tolerance_delta_e00 === undefined ? "judgement" : "computed";
+  return [step({ phase, depth_m, basis }, "balance_again", { depths_m, tolerance: reached, ...asked })];
 }
 
 /** Neutral density comes off, or goes on again, where that lies in a leg. */

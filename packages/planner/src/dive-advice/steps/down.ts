@@ -36,7 +36,7 @@ export function goingDown(d: Decisions): DiveStep[] {
   if (percent < HAZE_LIMITS_BELOW_PERCENT) {
     const { subject_distance_m: distance_m } = filmed;
     const at = isDeeper ? deep : { ...deep, phase: "at_start" as const };
-    steps.push(step(at, "come_close", { percent, distance_m }));
+    steps.push(step({ ...at, basis: "judgement" }, "come_close", { percent, distance_m }));
   }
   return steps;
 }

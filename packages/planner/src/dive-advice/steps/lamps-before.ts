@@ -28,5 +28,5 @@ export function lampsBefore({
     const left = middle.split_delta_e00?.likely ?? 0;
     return [step(at, "keep_lamp_filters", { filter: fitted.filter, left, ...check })];
   }
-  return light ? [step(at, "check_lamps", light)] : [];
+  return light ? [step({ ...at, basis: "common_practice" }, "check_lamps", light)] : [];
 }

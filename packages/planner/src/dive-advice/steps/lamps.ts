@@ -9,6 +9,8 @@ import { step } from "./step.js";
 /** From this share of a lit grey on, haze lit by the lamps spoils the picture: a judgement. */
 const HAZE_SPOILS_FROM_PERCENT = 15;
 const at = { phase: "lamps" } as const;
+/** Where lights fight is where a split is seen, which is a judgement. */
+const seen = { ...at, basis: "judgement" } as const;
 
 /** What is done with the lamps. */
 export function lampSteps(d: Decisions): DiveStep[] {
@@ -29,7 +31,7 @@ export function lampSteps(d: Decisions): DiveStep[] {
   const fight = mixed.zones.find(({ verdict }) => verdict === "lights_fight");
   if (fight && mixed.zones.length > 1 && lampPlan !== "lamps_with_filter") {
     const [from_m, to_m] = [handDepth(fight.min_depth_m, scene), handDepth(fight.max_depth_m, scene)];
-    if (to_m > from_m) steps.push(step(at, "mixing_zone", { from_m, to_m }));
+    if (to_m > from_m) steps.push(step(seen, "mixing_zone", { from_m, to_m }));
   }
   return steps;
 }
@@ -49,7 +51,7 @@ function lampsOff({ scene, middle, mixed, fitted, filter }: Decisions): DiveStep
       (isBare || !BARE_LENS_WAYS.includes(way)),
   );
   const steps = [
-    step(at, "lamps_off", {
+    step(seen, "lamps_off", {
       split: middle.split_delta_e00?.likely ?? 0,
       red_excess: middle.red_excess_stops?.likely ?? 0,
       cost: off?.cost_stops ?? 0,

@@ -9,8 +9,8 @@ describe("what lies outside the model is told with its numbers", () => {
     [outsideLight.instant_out_of_range({ year: 2101, ...years }), /2101.*1900.*2100/],
     [outsideLight.instant_out_of_range(years), /^\D*1900\D*2100\D*$/],
     [
-      outsideLight.local_time_skipped({ local_time: "2026-03-29T02:30", time_zone: "Europe/Berlin" }),
-      /Europe\/Berlin.*2026-03-29T02:30/,
+      outsideLight.local_time_skipped({ local_time: "2026-03-29T02:30", time_zone: "CET" }),
+      /CET.*2026-03-29T02:30/,
     ],
     [
       outsideLight.visibility_out_of_range({ value_m: 500, min_m: 0.2, max_m: 95.7 }),

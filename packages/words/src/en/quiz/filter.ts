@@ -21,7 +21,7 @@ export const FILTER_EN = {
     losses: (p: { depth: string; red: string; green: string; blue: string }) =>
       `On the way to ${p.depth} the water takes ${p.red} from red, ${p.green} from green and ${p.blue} from blue.`,
     errors: (p: { without: string; name: string; error: string }) =>
-      `The mean colour error of a chart is ${p.without} without a filter and ${p.error} with ${p.name} (about 1 is the least you can see).`,
+      `The mean colour error of a chart is ${p.without} without a filter and ${p.error} with ${p.name} (we take about 1 as the least you can see).`,
     named: (p: { kind: string; density: string }) => `the best ${p.kind} filter, of density ${p.density}`,
     last: {
       none: "A filter is worth mounting if it lowers the mean colour error by at least 1. None does here.",

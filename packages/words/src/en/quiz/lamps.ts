@@ -30,7 +30,7 @@ export const LAMPS_EN = {
       red_on_lens: ["A red filter on the lens", "A red filter in front of the lens"],
     },
     split: (p: { split: string; left: string; kind: string; density: string }) =>
-      `A grey under the lights and one in daylight differ by ${p.split} (a colour error of about 1 is the least you can see). A ${p.kind} filter of density ${p.density} on the lights brings that down to ${p.left}.`,
+      `A grey under the lights and one in daylight differ by ${p.split} (we take a colour error of about 1 as the least you can see). A ${p.kind} filter of density ${p.density} on the lights brings that down to ${p.left}.`,
     last: "The lights have to become like daylight at depth, which lacks red: their filter holds red back. Anything that acts on the whole picture leaves the difference.",
   },
   lamp_falloff: {
