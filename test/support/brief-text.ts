@@ -20,7 +20,7 @@ function stepLines(steps: DiveAdviceAnswer["steps"]): string[] {
   return steps.flatMap(({ phase, depth_m, text, why, basis }, i) => [
     ...(i === 0 || steps[i - 1].phase !== phase ? ["", `### ${PHASES[phase]}`, ""] : []),
     `- ${depth_m === undefined ? "" : `[${inMetres(depth_m)}] `}${text}`,
-    `  Why (${basis === "computed" ? "computed" : "common practice"}): ${why}`,
+    `  Why (${basis.replace("_", " ")}): ${why}`,
   ]);
 }
 
@@ -49,7 +49,9 @@ export function briefText(title: string, advice: DiveAdviceAnswer): string {
     "## Reasons",
     "",
     ...bullets(
-      advice.reasons.map(({ text, basis }) => (basis === "computed" ? text : `${text} (common practice)`)),
+      advice.reasons.map(({ text, basis }) =>
+        basis === "computed" ? text : `${text} (${basis.replace("_", " ")})`,
+      ),
     ),
     "",
     "## Cautions",
