@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "0c16ef022c9e9f483369c3ef904f0c18dd939e5edd2bef34eaa8546d38b2b005";
+export const descriptionHash = "5b072c29fdf4ba268bea6f978fc5bd3568b0718f7299f702515231356d885b60";
