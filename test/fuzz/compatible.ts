@@ -190,9 +190,12 @@ function recordingCurve(scene: Scene): void {
   drop(scene, "recording_curve");
   const shares = (name: string) => points.map((point) => Number(point[name])).sort((a, b) => a - b);
   const [lights, codes] = [shares("light_share"), shares("code_share")];
-  const rises = (values: number[]) => values.every((value, n) => n === 0 || value > (values[n - 1] ?? 1));
+  const rises = (values: number[], by: number) =>
+    values.every(
+      (value, n) => n === 0 || (value > (values[n - 1] ?? 1) && value - (values[n - 1] ?? 1) >= by),
+    );
   const last = points.length - 1;
-  const isRight = points.length > 1 && rises(lights) && rises(codes);
+  const isRight = points.length > 1 && rises(lights, 0) && rises(codes, 0.001);
   scene["recording_curve_points"] = points.map((_, n) => ({
     light_share: n === 0 ? 0 : n === last ? 1 : isRight ? lights[n] : n / last,
     code_share: isRight ? codes[n] : n / Math.max(1, last),

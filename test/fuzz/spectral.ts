@@ -57,8 +57,44 @@ const lamps = fc.array(
   { minLength: 1, maxLength: 3 },
 );
 
+/** Bells of all widths in the order of their colours, some with another channel's light in them, at few or many wavelengths. */
+const sensor_samples = fc
+  .record({
+    means: fc.tuple(
+      fc.integer({ min: 400, max: 480 }),
+      fc.integer({ min: 500, max: 570 }),
+      fc.integer({ min: 580, max: 700 }),
+    ),
+    width_nm: fc.constantFrom(3, 10, 30, 60, 120),
+    mixed: fc.constantFrom(0, 1e-9, 0.05, 0.4),
+    peaks: fc.tuple(...[0, 1, 2].map(() => fc.constantFrom(0.02, 0.3, 1))),
+    step_nm: fc.constantFrom(1, 5, 20, 50),
+  })
+  .map(({ means, width_nm, mixed, peaks, step_nm }) =>
+    Array.from({ length: Math.floor((TO_nm - FROM_nm) / step_nm) + 1 }, (_, n) => {
+      const wavelength_nm = FROM_nm + n * step_nm;
+      const [blue = 0, green = 0, red = 0] = means.map((mean) =>
+        Math.exp(-(((wavelength_nm - mean) / width_nm) ** 2)),
+      );
+      const share = (own: number, other: number, peak = 1) => (peak * (own + mixed * other)) / (1 + mixed);
+      return {
+        wavelength_nm,
+        red: share(red, green, peaks[0]),
+        green: share(green, blue, peaks[1]),
+        blue: share(blue, green, peaks[2]),
+      };
+    }),
+  );
+
 /** What replaces the same fields of a scene. */
 export const extremeLight: fc.Arbitrary<Scene> = fc.record(
-  { kd_samples, filter_transmittance, kit, lamps, depth_m: fc.constantFrom(0.1, 1, 10, 40, 100) },
+  {
+    kd_samples,
+    filter_transmittance,
+    kit,
+    lamps,
+    sensor_samples,
+    depth_m: fc.constantFrom(0.1, 1, 10, 40, 100),
+  },
   { requiredKeys: [] },
 );

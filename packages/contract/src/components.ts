@@ -43,6 +43,7 @@ import { LensKind, PortKind } from "./scene/mounting/lens.js";
 import { MountingScene, ResolvedMountingScene } from "./scene/mounting/scene.js";
 import { Overhead } from "./scene/overhead.js";
 import { ResolvedScene, Scene } from "./scene/scene.js";
+import { SensorSample } from "./scene/sensor.js";
 import { Language, TextUnits } from "./scene/texts-asked.js";
 import { SunSide } from "./scene/view.js";
 import { KdSample, WaterHue, WaterType } from "./scene/water.js";
@@ -61,6 +62,7 @@ const all: Record<string, z.ZodTypeAny> = {
   CameraClass,
   RecordingCurve,
   RecordingPoint,
+  SensorSample,
   Finish,
   ExposureMode,
   WhiteBalanceMode,

@@ -40,6 +40,7 @@ export * from "./mounting/lens-field.js";
 export * from "./mounting/plane-sheet.js";
 export * from "./mounting/vignetting.js";
 export * from "./sensor/mean-sensor.js";
+export * from "./sensor/measured-sensor.js";
 export * from "./sensor/transfer-curve.js";
 export * from "./spectrum/combine.js";
 export * from "./spectrum/grid.js";

@@ -22,9 +22,13 @@ interface Sampled {
   fit: FittedFilter;
 }
 
-const sampled = (id: string | undefined, samples: Samples): Sampled => {
+const sampled = (
+  id: string | undefined,
+  samples: Samples,
+  { sensor_samples }: Pick<WireScene, "sensor_samples">,
+): Sampled => {
   const stops = measuredStops(samples);
-  return { id, stops, fit: fittedFilter(stops) };
+  return { id, stops, fit: fittedFilter(stops, sensor_samples === undefined ? {} : { sensor_samples }) };
 };
 
 function told({ id, stops, fit }: Sampled, all: readonly Sampled[]): Fits[number] {
@@ -41,9 +45,9 @@ function told({ id, stops, fit }: Sampled, all: readonly Sampled[]): Fits[number
 
 /** A scene in which filters were sampled, with those by the kind and density that they were found to be, and how well. */
 export function bySamples(wire: WireScene): Resolved {
-  const lens = wire.filter_samples && sampled(undefined, wire.filter_samples);
+  const lens = wire.filter_samples && sampled(undefined, wire.filter_samples, wire);
   const owned = (wire.kit ?? []).map(
-    ({ id, filter_samples }) => filter_samples && sampled(id, filter_samples),
+    ({ id, filter_samples }) => filter_samples && sampled(id, filter_samples, wire),
   );
   const all = [lens, ...owned].filter((one) => one !== undefined);
   const found = ({ fit }: Sampled) => ({

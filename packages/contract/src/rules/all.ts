@@ -8,6 +8,7 @@ import { orderRules } from "./order.js";
 import { overheadRules } from "./overhead.js";
 import { recordingCurveRules } from "./recording-curve.js";
 import type { ParametersOf } from "./rule.js";
+import { sensorRules } from "./sensor.js";
 import { shutterRules } from "./shutter.js";
 import { viewRules } from "./view.js";
 import { waterRules } from "./water.js";
@@ -23,6 +24,7 @@ export const sceneRules = [
   ...orderRules,
   ...shutterRules,
   ...recordingCurveRules,
+  ...sensorRules,
   ...whiteBalanceRules,
   ...lensFilterRules,
   ...kitRules,

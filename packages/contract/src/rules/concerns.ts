@@ -68,6 +68,8 @@ export const sceneRuleConcerns: Concerns<SceneRuleParameters, Scene> = {
   one_recording_curve: ["recording_curve", "recording_curve_points"],
   recording_curve_points_rising: ["recording_curve_points"],
   recording_curve_points_whole: ["recording_curve_points"],
+  sensor_samples_rising: ["sensor_samples"],
+  sensor_samples_usable: ["sensor_samples"],
   kelvin_with_mode: ["white_balance_mode", "white_balance_kelvin_K"],
   kelvin_within_limits: [
     "white_balance_kelvin_K",

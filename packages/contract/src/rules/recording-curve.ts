@@ -8,9 +8,12 @@ const oneCurve: RuleOf<"one_recording_curve", Nothing> = {
       : [broken("/recording_curve_points", {})],
 };
 
+/** Codes that rise by less from point to point, a quarter of one of 8 bits, tell no light from another. */
+const LEAST_RISE = { light_share: 0, code_share: 0.001 } as const;
+
 const rising: RuleOf<
   "recording_curve_points_rising",
-  { field: "light_share" | "code_share"; value: number; before: number }
+  { field: "light_share" | "code_share"; value: number; before: number; least_rise: number }
 > = {
   code: "recording_curve_points_rising",
   violations: ({ recording_curve_points: points = [] }) =>
@@ -18,12 +21,13 @@ const rising: RuleOf<
       const last = points[index - 1];
       if (last === undefined) return [];
       return (["light_share", "code_share"] as const)
-        .filter((field) => point[field] <= last[field])
+        .filter((field) => point[field] <= last[field] || point[field] - last[field] < LEAST_RISE[field])
         .map((field) =>
           broken(`/recording_curve_points/${index}/${field}`, {
             field,
             value: point[field],
             before: last[field],
+            least_rise: LEAST_RISE[field],
           }),
         );
     }),

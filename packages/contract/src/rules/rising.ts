@@ -7,9 +7,9 @@ export interface NotRising {
 }
 
 /** Samples of a curve must stand in order, so that a slip of the pen is not taken for a curve. */
-export function rising<Field extends "kd_samples" | "filter_transmittance" | "bottom_reflectance">(
-  field: Field,
-): RuleOf<`${Field}_rising`, NotRising> {
+export function rising<
+  Field extends "kd_samples" | "filter_transmittance" | "bottom_reflectance" | "sensor_samples",
+>(field: Field): RuleOf<`${Field}_rising`, NotRising> {
   return {
     code: `${field}_rising`,
     violations: (scene) => notRising(scene[field] ?? [], `/${field}`),

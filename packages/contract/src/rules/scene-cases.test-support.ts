@@ -25,6 +25,14 @@ const codes = [
   { light_share: 1, code_share: 1 },
 ];
 
+const sensor = [
+  { wavelength_nm: 400, red: 0.01, green: 0.02, blue: 0.2 },
+  { wavelength_nm: 460, red: 0.02, green: 0.1, blue: 0.85 },
+  { wavelength_nm: 530, red: 0.06, green: 1, blue: 0.15 },
+  { wavelength_nm: 600, red: 0.75, green: 0.3, blue: 0.02 },
+  { wavelength_nm: 700, red: 0.05, green: 0.02, blue: 0 },
+];
+
 const floor = [
   { wavelength_nm: 450, reflectance: 0.2 },
   { wavelength_nm: 650, reflectance: 0.3 },
@@ -242,6 +250,16 @@ export const sceneCases: Record<
         },
         ["/recording_curve_points/1/light_share", "/recording_curve_points/1/code_share"],
       ],
+      // Codes that tell nothing apart.
+      [
+        {
+          recording_curve_points: [
+            { light_share: 0, code_share: 0 },
+            { light_share: 1, code_share: 1e-9 },
+          ],
+        },
+        ["/recording_curve_points/1/code_share"],
+      ],
     ],
   },
   recording_curve_points_whole: {
@@ -255,6 +273,37 @@ export const sceneCases: Record<
           ],
         },
         ["/recording_curve_points/0/light_share", "/recording_curve_points/1/light_share"],
+      ],
+    ],
+  },
+  sensor_samples_rising: {
+    passes: [{ sensor_samples: sensor }, {}],
+    refuses: [
+      [
+        { sensor_samples: sensor.map((sample) => ({ ...sample, wavelength_nm: 500 })) },
+        [1, 2, 3, 4].map((n) => `/sensor_samples/${n}/wavelength_nm`),
+      ],
+    ],
+  },
+  sensor_samples_usable: {
+    passes: [{ sensor_samples: sensor }, {}],
+    refuses: [
+      // Half of the red is missing.
+      [{ sensor_samples: sensor.slice(0, -1) }, ["/sensor_samples"]],
+      // One channel in another unit.
+      [{ sensor_samples: sensor.map((s) => ({ ...s, blue: s.blue / 100 })) }, ["/sensor_samples"]],
+      // Red and blue swapped.
+      [{ sensor_samples: sensor.map((s) => ({ ...s, red: s.blue, blue: s.red })) }, ["/sensor_samples"]],
+      // Nearly without colours.
+      [
+        {
+          sensor_samples: sensor.map((s) => ({
+            ...s,
+            red: s.green + 0.02 * s.red,
+            blue: s.green + 0.02 * s.blue,
+          })),
+        },
+        ["/sensor_samples"],
       ],
     ],
   },

@@ -156,7 +156,7 @@ const recording = {
   }),
   recording_curve_points: list(RecordingPoint, {
     description:
-      "The recording's own curve, in place of `recording_curve`: 2 to 64 points, light and code values rising, from no light to the brightest (`light_share` 0 to 1). Straight between points.",
+      "The recording's own curve, in place of `recording_curve`: 2 to 64 points, light and code values rising (codes by 0.001 at least), from no light to the brightest (`light_share` 0 to 1). Straight between points.",
     minItems: 2,
     maxItems: 64,
     example: [

@@ -12,6 +12,7 @@ import { kitField, resolvedKitField } from "./kit.js";
 import { flatLampFields, lampsField, resolvedLampsField, wantedLeadFields } from "./lamps.js";
 import { lensFilterFields, lensFilterStops } from "./lens-filter.js";
 import { overheadFields } from "./overhead.js";
+import { sensorField } from "./sensor.js";
 import { textsAskedFields } from "./texts-asked.js";
 import { viewFields } from "./view.js";
 import { waterFields } from "./water.js";
@@ -26,6 +27,7 @@ export const Scene = z
     ...viewFields,
     ...bottomFields,
     ...cameraFields,
+    ...sensorField,
     ...lensFilterFields,
     ...lensFilterStops,
     ...filterSamplesField("The filter on the lens"),
@@ -74,6 +76,7 @@ export const ResolvedScene = z
         ...viewFields,
         ...bottomFields,
         ...resolvedCameraFields,
+        ...sensorField,
         ...lensFilterFields,
         ...resolvedKitField,
         ...wantedLeadFields,

@@ -71,19 +71,41 @@ describe("mean over a subject", () => {
     }
   });
 
-  it("is what fine steps over the cap add up to for an aim that is off, within 1 %", () => {
-    const [angle, off, half] = [70, 12 * RADIAN, 18 * RADIAN];
-    const exponent = beamExponent(angle);
-    let [sum, weight] = [0, 0];
-    for (let i = 0; i < 300; i++) {
-      const r = ((i + 0.5) / 300) * half;
-      for (let k = 0; k < 360; k++) {
-        const cos = Math.cos(r) * Math.cos(off) + Math.sin(r) * Math.sin(off) * Math.cos(k * RADIAN);
-        sum += Math.max(0, cos) ** exponent * Math.sin(r);
-        weight += Math.sin(r);
+  it.each([
+    [70, 12, 18],
+    [5, 9, 79],
+    [3.7, 9.4, 79],
+    [5, 20, 15],
+    [20, 9, 8],
+    [100, 9, 40],
+    [180, 30, 85],
+    [150, 80, 60],
+  ])(
+    "is what fine steps over the cap add up to: beam %s, aim %s off, subject of half angle %s",
+    (angle, aim, cap) => {
+      const [off, half] = [aim * RADIAN, cap * RADIAN];
+      const exponent = beamExponent(angle);
+      const steps = 600;
+      let [sum, weight] = [0, 0];
+      for (let i = 0; i < steps; i++) {
+        const r = ((i + 0.5) / steps) * half;
+        for (let k = 0; k < steps; k++) {
+          const around = Math.cos((Math.PI * (k + 0.5)) / steps);
+          const cos = Math.cos(r) * Math.cos(off) + Math.sin(r) * Math.sin(off) * around;
+          sum += cos <= 0 ? 0 : cos ** exponent * Math.sin(r);
+          weight += Math.sin(r);
+        }
       }
+      expect(Math.abs(beamShareOnSubject(angle, aim, cap) / (sum / weight) - 1)).toBeLessThan(2e-3);
+    },
+  );
+
+  it("never misses a beam that lands on a subject: its flux over the subject's solid angle (conservation of energy)", () => {
+    const n = beamExponent(4) + 1;
+    for (const aim of [0, 5, 20, 40]) {
+      const wanted = 1 / (n * (1 - Math.cos(80 * RADIAN)));
+      expect(beamShareOnSubject(4, aim, 80) / wanted).toBeCloseTo(1, 6);
     }
-    expect(beamShareOnSubject(angle, 12, 18) / (sum / weight)).toBeCloseTo(1, 2);
   });
 });
 

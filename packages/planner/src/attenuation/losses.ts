@@ -11,7 +11,7 @@ import {
   Y_BAR,
 } from "@sunfathom/optics";
 import { rememberFor } from "../camera/remember.js";
-import { sensorWith } from "../camera/sensor.js";
+import { sensorOf } from "../camera/sensor.js";
 import type { Conditions } from "../light/conditions.js";
 import type { Underwater } from "../light/underwater.js";
 import { valueAt } from "../lists/non-empty.js";
@@ -71,8 +71,8 @@ export class LossesOfScene {
   }
 
   in(world: Underwater): LossStops {
-    const { kd_per_m, nuisance } = world;
-    const sensor = sensorWith(nuisance.crosstalkSd);
+    const { kd_per_m, scene, nuisance } = world;
+    const sensor = sensorOf(scene, nuisance);
     const bySensor = this.#known.get(kd_per_m) ?? new Map<Sensor, LossStops>();
     this.#known.set(kd_per_m, bySensor);
     const known = bySensor.get(sensor);

@@ -11,10 +11,10 @@ import { publishedIlluminant } from "../../../../test/support/illuminants.js";
 import { daylightScene } from "../../../../test/support/scenes.js";
 import { type BalanceReach, balanceReach, balanceToCard } from "./balance-reach.js";
 import { apply, invert, type Vector3 } from "./matrix.js";
-import { sensorWith } from "./sensor.js";
+import { sensorOf } from "./sensor.js";
 import { rawOf, sensorProfile } from "./sensor-profile.js";
 
-const profile = sensorProfile(sensorWith(0));
+const profile = sensorProfile(sensorOf({}, { crosstalkSd: 0 }));
 const camera = daylightScene("IB", 45, 5);
 const reach = balanceReach(camera, profile);
 const balance = (light: Spectrum) => balanceToCard(reach, rawOf(profile, light));
@@ -189,7 +189,7 @@ describe("the nearest point of an outline", () => {
 
 describe("what is remembered of a sensor", () => {
   // Two cameras of one cross-talk that see blue differently, asked for in turn.
-  const mean = sensorWith(0);
+  const mean = sensorOf({}, { crosstalkSd: 0 });
   const other = { ...mean, blue: mean.blue.map((b, i) => b * (i % 2)) };
 
   it("is found by all of its curves: another blue has another profile and another reach of its balance", () => {

@@ -5,11 +5,11 @@ import { daylightScene } from "../../../../test/support/scenes.js";
 import { balanceReach, kelvinGains } from "./balance-reach.js";
 import { balanceOf, balanceSettingOf } from "./balance-setting.js";
 import { perPlace, type Vector3 } from "./matrix.js";
-import { sensorWith } from "./sensor.js";
+import { sensorOf } from "./sensor.js";
 import { rawOf, sensorProfile } from "./sensor-profile.js";
 
 const scene = daylightScene("IB", 45, 8);
-const profile = sensorProfile(sensorWith(0));
+const profile = sensorProfile(sensorOf({}, { crosstalkSd: 0 }));
 const reach = balanceReach(scene, profile);
 const D65 = publishedIlluminant("D65");
 const A = publishedIlluminant("A");

@@ -5,7 +5,7 @@ import { NOMINAL } from "../uncertainty/nuisance.js";
 import { balanceReach } from "./balance-reach.js";
 import { cameraState } from "./camera-state.js";
 import { PIXELS } from "./pixels.js";
-import { sensorWith } from "./sensor.js";
+import { sensorOf } from "./sensor.js";
 import { sensorProfile } from "./sensor-profile.js";
 
 const scene = daylightScene("IB", 45, 8);
@@ -47,10 +47,10 @@ describe("a camera", () => {
       crosstalkSd: 1,
       fullWellScale: 2,
     });
-    expect(profile).toBe(sensorProfile(sensorWith(1)));
-    expect(reach).toEqual(balanceReach(scene, sensorProfile(sensorWith(1))));
+    expect(profile).toBe(sensorProfile(sensorOf({}, { crosstalkSd: 1 })));
+    expect(reach).toEqual(balanceReach(scene, sensorProfile(sensorOf({}, { crosstalkSd: 1 }))));
     expect(fullWellScale).toBe(2);
-    expect(cameraState(scene, NOMINAL).profile).toBe(sensorProfile(sensorWith(0)));
+    expect(cameraState(scene, NOMINAL).profile).toBe(sensorProfile(sensorOf({}, { crosstalkSd: 0 })));
   });
 
   it("meters a white card for a grade, a grey one for a picture that is looked at, and the picture by itself", () => {

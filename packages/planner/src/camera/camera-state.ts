@@ -4,7 +4,7 @@ import { type BalanceReach, balanceReach } from "./balance-reach.js";
 import { type BalanceSetting, balanceSettingOf } from "./balance-setting.js";
 import { type ExposureLimits, limitsOf } from "./exposure-settings.js";
 import { PIXELS, type Pixels } from "./pixels.js";
-import { sensorWith } from "./sensor.js";
+import { sensorOf } from "./sensor.js";
 import { type SensorProfile, sensorProfile } from "./sensor-profile.js";
 import type { Transfer } from "./transfer.js";
 
@@ -28,12 +28,8 @@ export interface CameraState {
 }
 
 /** @param finish by which the picture is judged; that of a grade where nothing is looked at before it */
-export function cameraState(
-  scene: Scene,
-  { crosstalkSd, fullWellScale }: Nuisance,
-  finish: Finish = "matched",
-): CameraState {
-  const profile = sensorProfile(sensorWith(crosstalkSd));
+export function cameraState(scene: Scene, nuisance: Nuisance, finish: Finish = "matched"): CameraState {
+  const profile = sensorProfile(sensorOf(scene, nuisance));
   return {
     profile,
     reach: balanceReach(scene, profile),
@@ -43,6 +39,6 @@ export function cameraState(
     bits: scene.bits,
     curve: scene.recording_curve_points ?? scene.recording_curve ?? "rec709",
     pixels: PIXELS[scene.camera_class ?? "compact"],
-    fullWellScale,
+    fullWellScale: nuisance.fullWellScale,
   };
 }

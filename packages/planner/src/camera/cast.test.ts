@@ -4,10 +4,10 @@ import { publishedIlluminant } from "../../../../test/support/illuminants.js";
 import { castBetween, castOfRaw, redExcessStops } from "./cast.js";
 import { WHITE_D65 } from "./d65.js";
 import { apply, type Vector3 } from "./matrix.js";
-import { sensorWith } from "./sensor.js";
+import { sensorOf } from "./sensor.js";
 import { rawOf, sensorProfile } from "./sensor-profile.js";
 
-const profile = sensorProfile(sensorWith(0));
+const profile = sensorProfile(sensorOf({}, { crosstalkSd: 0 }));
 const [warm, cool, noon] = [publishedIlluminant("A"), illuminant("D65"), illuminant("D55")];
 const of = (balancedTo: Vector3, seen: Vector3) => castOfRaw(profile, balancedTo, seen);
 

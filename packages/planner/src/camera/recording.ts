@@ -60,9 +60,9 @@ export function capture(recorder: Recorder, channel: 0 | 1 | 2, lux: number): Re
   return { value, variance: noise / recorder.pixels.averaged };
 }
 
-/** Variance that code values add to a value of the recording. */
+/** Variance that code values add to a value of the recording: at most that of one code for all light that there is. */
 export function codeVariance({ bits, curve, pixels }: Recorder, value: number): number {
-  const step = 1 / (highestCode(bits) * transferSlope(curve, value));
+  const step = Math.min(1, 1 / (highestCode(bits) * transferSlope(curve, value)));
   return (step * step) / 12 / pixels.averaged;
 }
 

@@ -15,10 +15,10 @@ import { column, readTable } from "../../../../test/support/tables.js";
 import { castBetween, redExcessStops } from "./cast.js";
 import { WHITE_D65, xyzUnderD65 } from "./d65.js";
 import { apply } from "./matrix.js";
-import { sensorWith } from "./sensor.js";
+import { sensorOf } from "./sensor.js";
 import { rawOf, sensorProfile } from "./sensor-profile.js";
 
-const profile = sensorProfile(sensorWith(0));
+const profile = sensorProfile(sensorOf({}, { crosstalkSd: 0 }));
 
 describe("the camera's colours", () => {
   it("count daylight in lux: the green channel of D55 reads its illuminance (ISO 12232 takes daylight)", () => {
@@ -58,7 +58,7 @@ describe("the camera's colours", () => {
 
 describe("a sensor's profile", () => {
   it("holds per patch what each channel sees of it under any light", () => {
-    const { patchResponses, sensor, unit } = sensorProfile(sensorWith(0.75));
+    const { patchResponses, sensor, unit } = sensorProfile(sensorOf({}, { crosstalkSd: 0.75 }));
     const light = publishedIlluminant("A");
     expect(patchResponses).toHaveLength(24);
     patchResponses.forEach((responses, i) => {

@@ -8,7 +8,7 @@ import type { Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { cameraState } from "./camera-state.js";
 import { record, shareOfFullScale } from "./recording.js";
-import { sensorWith } from "./sensor.js";
+import { sensorOf } from "./sensor.js";
 import { rawOf, sensorProfile } from "./sensor-profile.js";
 import { redShareAbove600, takeShot } from "./shot.js";
 
@@ -41,7 +41,7 @@ describe("a shot", () => {
     const stage = stageOf(reef);
     const red = filterTransmittance("red", 0.6);
     const { subject, direct, haze } = shotOf(reef, red);
-    const profile = sensorProfile(sensorWith(0));
+    const profile = sensorProfile(sensorOf({}, { crosstalkSd: 0 }));
     expect(subject).toEqual(multiply(stage.subject, red));
     expect(direct).toEqual(rawOf(profile, subject));
     expect(haze).toEqual(rawOf(profile, multiply(stage.background?.veil ?? CLEAR, red)));
@@ -88,7 +88,7 @@ describe("a shot", () => {
     const auto: Scene = { ...reef, exposure_mode: "auto" };
     const stage = stageOf(auto);
     const { recorder } = takeShot(stage, CLEAR, cameraState(auto, NOMINAL));
-    const mean = rawOf(sensorProfile(sensorWith(0)), stage.whole());
+    const mean = rawOf(sensorProfile(sensorOf({}, { crosstalkSd: 0 })), stage.whole());
     const [r, g, b] = CHANNELS.map((k) => recorder.gains[k] * shareOfFullScale(mean[k], recorder.settings));
     expect(0.2126 * r + 0.7152 * g + 0.0722 * b).toBeCloseTo(0.18, 9);
     const phone: Scene = { ...daylightScene("I", 70, 2), exposure_mode: "auto", iso: 200, f_number: 1.8 };
@@ -116,8 +116,8 @@ describe("the camera of a scene", () => {
     expect(cameraState({ ...reef, recording_curve: "log" }, NOMINAL).curve).toBe("log");
     const other = cameraState(reef, { ...NOMINAL, crosstalkSd: 1, fullWellScale: 2 });
     expect(other.fullWellScale).toBe(2);
-    expect(other.profile).toBe(sensorProfile(sensorWith(1)));
-    expect(other.profile).not.toBe(sensorProfile(sensorWith(0)));
+    expect(other.profile).toBe(sensorProfile(sensorOf({}, { crosstalkSd: 1 })));
+    expect(other.profile).not.toBe(sensorProfile(sensorOf({}, { crosstalkSd: 0 })));
   });
 });
 

@@ -10,7 +10,7 @@ import {
 } from "../../../../test/support/scenes.js";
 import { cameraState } from "../camera/camera-state.js";
 import { codesPerStop } from "../camera/recording.js";
-import { sensorWith } from "../camera/sensor.js";
+import { sensorOf } from "../camera/sensor.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
 import { takeShot } from "../camera/shot.js";
 import { conditionsOf } from "../light/conditions.js";
@@ -37,7 +37,7 @@ describe("what a grey is recorded as, by hand", () => {
     const [depth] = colourRecovery(NIGHT_WRECK).depths;
     const [record] = depth.recordings;
     const stage = stageAt(underwater(conditionsOf(NIGHT_WRECK), NOMINAL), 15);
-    const lux = rawOf(sensorProfile(sensorWith(0)), stage.subject);
+    const lux = rawOf(sensorProfile(sensorOf({}, { crosstalkSd: 0 })), stage.subject);
     const electrons = [record.red_electrons, record.green_electrons, record.blue_electrons];
     return { record, stage, lux, electrons, iso: record.iso };
   };

@@ -1,6 +1,7 @@
 import { type CardFit, fitCard, illuminant, type Spectrum } from "@sunfathom/optics";
-import { sensorWith } from "../camera/sensor.js";
+import { sensorOf } from "../camera/sensor.js";
 import type { CardSample, Scene } from "../scene/scene.js";
+import { NOMINAL } from "../uncertainty/nuisance.js";
 import type { Daylight } from "./daylight.js";
 
 const asSample = ({ depth_m, red, green, blue, ...rest }: CardSample) => {
@@ -28,6 +29,6 @@ export function fitCardWater(scene: Scene, daylight: Daylight | undefined): Card
       ...(scene.locked_exposure === undefined ? {} : { locked_exposure: scene.locked_exposure }),
       ...(scene.locked_balance === undefined ? {} : { locked_balance: scene.locked_balance }),
     },
-    { daylight: top, sensor: sensorWith(0), ...(daylight ? { mu0: daylight.below.mu0 } : {}) },
+    { daylight: top, sensor: sensorOf(scene, NOMINAL), ...(daylight ? { mu0: daylight.below.mu0 } : {}) },
   );
 }

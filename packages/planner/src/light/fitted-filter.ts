@@ -1,6 +1,8 @@
 import { type ChannelStops, fitFilter, WAVELENGTHS_NM } from "@sunfathom/optics";
+import { sensorOf } from "../camera/sensor.js";
 import { valueAt } from "../lists/non-empty.js";
-import type { FilterKind, TransmittanceSample } from "../scene/scene.js";
+import type { Camera, FilterKind, TransmittanceSample } from "../scene/scene.js";
+import { NOMINAL } from "../uncertainty/nuisance.js";
 
 export type { ChannelStops } from "@sunfathom/optics";
 
@@ -16,8 +18,12 @@ export interface FittedFilter {
 
 const CURVE_NM = { from: 400, to: 700, step: 20 };
 
-export function fittedFilter(stops: ChannelStops): FittedFilter {
-  const { kind, density, density_standard_error, residual_stops, transmittance } = fitFilter(stops);
+/** @param camera that saw the card */
+export function fittedFilter(stops: ChannelStops, camera: Pick<Camera, "sensor_samples">): FittedFilter {
+  const { kind, density, density_standard_error, residual_stops, transmittance } = fitFilter(
+    stops,
+    sensorOf(camera, NOMINAL),
+  );
   const curve = Array.from(WAVELENGTHS_NM, (wavelength_nm, i) => ({
     wavelength_nm,
     transmittance: Number(valueAt(transmittance, i).toFixed(4)),

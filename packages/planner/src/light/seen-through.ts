@@ -1,4 +1,5 @@
-import { add, integrateProduct, meanSensor, multiply, type Spectrum, Y_BAR } from "@sunfathom/optics";
+import { add, integrateProduct, multiply, type Spectrum, Y_BAR } from "@sunfathom/optics";
+import { sensorOf } from "../camera/sensor.js";
 import { SceneProblem } from "../scene/scene-problem.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import type { Conditions } from "./conditions.js";
@@ -20,7 +21,7 @@ export function requireSeenThrough(
   filter: Spectrum,
   place: readonly [field: string, within: readonly string[]],
 ): void {
-  const sensor = meanSensor();
+  const sensor = sensorOf(conditions.scene, NOMINAL);
   const [field, within] = place;
   const of = field === "kit" ? "kit" : "lens";
   if (!(integrateProduct(filter, sensor.green) > 0 && integrateProduct(filter, sensor.red) > 0)) {

@@ -1,6 +1,6 @@
 import { add, type Spectrum } from "@sunfathom/optics";
 import { castBetween } from "../camera/cast.js";
-import { sensorWith } from "../camera/sensor.js";
+import { sensorOf } from "../camera/sensor.js";
 import { type SensorProfile, sensorProfile } from "../camera/sensor-profile.js";
 import { cardDaylightAt } from "../light/daylight-at-depth.js";
 import { lampLightAt, type Underwater } from "../light/underwater.js";
@@ -19,7 +19,7 @@ export interface Both {
 export const lightsAt = (world: Underwater, depth_m: number): Both => ({
   daylight: cardDaylightAt(world, depth_m),
   lamps: lampLightAt(world),
-  profile: sensorProfile(sensorWith(world.nuisance.crosstalkSd)),
+  profile: sensorProfile(sensorOf(world.scene, world.nuisance)),
 });
 
 /** Which light leads on the subject, by what one balance would leave. */

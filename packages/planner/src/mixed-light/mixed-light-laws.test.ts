@@ -9,7 +9,7 @@ import {
   TWO_LAMPS,
 } from "../../../../test/support/scenes.js";
 import { castOfRaw } from "../camera/cast.js";
-import { sensorWith } from "../camera/sensor.js";
+import { sensorOf } from "../camera/sensor.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
 import { conditionsOf } from "../light/conditions.js";
 import { cardDaylightAt } from "../light/daylight-at-depth.js";
@@ -136,7 +136,7 @@ describe("the ways out", () => {
 describe("the split, by the arithmetic of casts", () => {
   const worked = () => {
     const world = worldOf(REEF_WITH_LAMPS);
-    const profile = sensorProfile(sensorWith(0));
+    const profile = sensorProfile(sensorOf({}, { crosstalkSd: 0 }));
     const day = rawOf(profile, cardDaylightAt(world, 12));
     const lamp = rawOf(profile, lampLightAt(world));
     const both = [day[0] + lamp[0], day[1] + lamp[1], day[2] + lamp[2]] as const;

@@ -141,6 +141,14 @@ export interface RecordingPoint {
   code_share: number;
 }
 
+/** What the camera's channels see at one wavelength, in one unit for all. */
+export interface SensorSample {
+  wavelength_nm: number;
+  red: number;
+  green: number;
+  blue: number;
+}
+
 /** Kinds of cameras by the size of their pixels; `phone_merged` takes several frames for each that it stores. */
 export type CameraClass = "phone" | "phone_merged" | "action" | "compact" | "interchangeable" | "cinema";
 
@@ -153,6 +161,8 @@ export type Finish = "in_camera" | "basic_edit" | "matched";
 export interface Camera {
   /** `compact` where absent. */
   camera_class?: CameraClass;
+  /** Measured curves in place of the mean of cameras. */
+  sensor_samples?: SensorSample[];
   /** Fixed by the diver when present; free within the limits otherwise. */
   iso?: number;
   min_iso: number;

@@ -56,12 +56,14 @@ export function causesOf(conditions: Conditions): Cause[] {
       parameters: {},
       shift: (z) => ({ scatterLost: Math.min(1, 0.5 * 2 ** (0.8 * z)) }),
     },
-    {
+  ];
+  if (!scene.sensor_samples) {
+    causes.push({
       code: "sensor",
       parameters: {},
       shift: (z) => ({ crosstalkSd: z }),
-    },
-  ];
+    });
+  }
   if (daylight) {
     const sigma = daylightSigma(scene.cloud_oktas);
     causes.push(

@@ -8,7 +8,7 @@ import {
   TWO_LAMPS,
 } from "../../../../test/support/scenes.js";
 import { normalFrom } from "../../../optics/src/random.test-support.js";
-import { sensorWith } from "../camera/sensor.js";
+import { sensorOf } from "../camera/sensor.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
 import { budgetAt } from "../exposure-loss/budget.js";
 import { conditionsOf } from "../light/conditions.js";
@@ -43,7 +43,7 @@ function evaluate(scene: Scene, depth_m: number) {
       ? filterTransmittance(scene.filter_kind, 0.9, nuisance.filterShape)
       : CLEAR;
     const { depth, total, ev100 } = budgetAt(world, filter, depth_m);
-    const profile = sensorProfile(sensorWith(nuisance.crosstalkSd));
+    const profile = sensorProfile(sensorOf({}, { crosstalkSd: nuisance.crosstalkSd }));
     const lamps = rawOf(profile, lampLightAt(world));
     const daylight = rawOf(profile, cardDaylightAt(world, depth_m));
     const over = (channel: 0 | 1 | 2) => Math.log2(lamps[channel] / daylight[channel]);

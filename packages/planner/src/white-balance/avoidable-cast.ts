@@ -2,7 +2,7 @@ import { add, multiply, type Spectrum } from "@sunfathom/optics";
 import { balanceReach, balanceToCard } from "../camera/balance-reach.js";
 import { castOfRaw } from "../camera/cast.js";
 import type { Vector3 } from "../camera/matrix.js";
-import { sensorWith } from "../camera/sensor.js";
+import { sensorOf } from "../camera/sensor.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
 import type { Conditions } from "../light/conditions.js";
 import { cardDaylightAt } from "../light/daylight-at-depth.js";
@@ -19,7 +19,7 @@ export function cardLight(world: Underwater, filter: Spectrum, depth_m: number):
 
 /** Cast that a balance made at one depth leaves at another, above what a new balance there would leave within reach. */
 export function avoidableCast({ scene }: Conditions, world: Underwater): ShiftBetween {
-  const profile = sensorProfile(sensorWith(0));
+  const profile = sensorProfile(sensorOf(scene, NOMINAL));
   const reach = balanceReach(scene, profile);
   const filter = lensFilterOf(scene, NOMINAL);
   const known = new Map<number, Vector3>();

@@ -3,7 +3,7 @@ import { balanceReach, balanceToCard } from "../camera/balance-reach.js";
 import { balanceOf, balanceSettingOf, balanceSources } from "../camera/balance-setting.js";
 import { castOfRaw } from "../camera/cast.js";
 import type { Vector3 } from "../camera/matrix.js";
-import { sensorWith } from "../camera/sensor.js";
+import { sensorOf } from "../camera/sensor.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
 import { cautionsFor } from "../cautions/cautions-for.js";
 import { type Conditions, conditionsOf } from "../light/conditions.js";
@@ -47,7 +47,7 @@ interface GainStops {
 function gainStops(conditions: Conditions, nuisance: Nuisance, depth_m: number): GainStops {
   const world = underwater(conditions, nuisance);
   const light = cardLight(world, lensFilterOf(conditions.scene, nuisance), depth_m);
-  const [red, green, blue] = rawOf(sensorProfile(sensorWith(nuisance.crosstalkSd)), light);
+  const [red, green, blue] = rawOf(sensorProfile(sensorOf(conditions.scene, nuisance)), light);
   const stops = { red: -Math.log2(red), green: -Math.log2(green), blue: -Math.log2(blue) };
   const least = Math.min(stops.red, stops.green, stops.blue);
   return { red: stops.red - least, green: stops.green - least, blue: stops.blue - least };
@@ -74,7 +74,7 @@ function atDepth(
   { red, green, blue }: Each<GainStops, Estimate>,
 ): BalanceAtDepth {
   const { scene } = conditions;
-  const profile = sensorProfile(sensorWith(0));
+  const profile = sensorProfile(sensorOf(scene, NOMINAL));
   const world = underwater(conditions, NOMINAL);
   const filter = lensFilterOf(scene, NOMINAL);
   const light = cardLight(world, filter, depth_m);

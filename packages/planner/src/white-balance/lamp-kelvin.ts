@@ -1,6 +1,6 @@
 import { cctDuv, chromaticity, multiply, xyzOf } from "@sunfathom/optics";
 import { castBetween } from "../camera/cast.js";
-import { sensorWith } from "../camera/sensor.js";
+import { sensorOf } from "../camera/sensor.js";
 import { sensorProfile } from "../camera/sensor-profile.js";
 import type { Conditions } from "../light/conditions.js";
 import { lampsAtPort } from "../light/lamps.js";
@@ -14,7 +14,7 @@ import { propagate } from "../uncertainty/propagate.js";
 function leftByKelvin(world: Underwater): number {
   const arriving = multiply(lampLightAt(world), towardsCamera(world));
   return castBetween(
-    sensorProfile(sensorWith(world.nuisance.crosstalkSd)),
+    sensorProfile(sensorOf(world.scene, world.nuisance)),
     lampsAtPort(world.scene.lamps),
     arriving,
   );

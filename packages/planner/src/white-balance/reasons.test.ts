@@ -13,7 +13,7 @@ import { balanceReach, balanceToCard } from "../camera/balance-reach.js";
 import { castBetween } from "../camera/cast.js";
 import { WHITE_D65 } from "../camera/d65.js";
 import { apply, type Vector3 } from "../camera/matrix.js";
-import { sensorWith } from "../camera/sensor.js";
+import { sensorOf } from "../camera/sensor.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
 import type { BalanceSteps } from "../codes/balance-procedure.js";
 import { codesOf as sayingOf } from "../codes/coded.js";
@@ -211,7 +211,7 @@ describe("the answer on a white balance", () => {
       for (let i = 1; i < depths.length; i++) {
         const castAt = (depth_m: number) =>
           castBetween(
-            sensorProfile(sensorWith(0)),
+            sensorProfile(sensorOf({}, { crosstalkSd: 0 })),
             cardLight(scene, depths[i - 1]),
             cardLight(scene, depth_m),
           );
@@ -225,7 +225,7 @@ describe("the answer on a white balance", () => {
 
   it("leaves out of reach the cast that grey has after the gains that the camera can give, at equal lightness", () => {
     const { depths } = whiteBalance(RANGE);
-    const profile = sensorProfile(sensorWith(0));
+    const profile = sensorProfile(sensorOf({}, { crosstalkSd: 0 }));
     const { d65White, daylightMatrix } = profile;
     const grey = (xyz: Vector3) =>
       labOf([(0.18 * xyz[0]) / xyz[1], 0.18, (0.18 * xyz[2]) / xyz[1]], WHITE_D65);

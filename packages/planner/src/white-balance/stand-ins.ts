@@ -1,14 +1,15 @@
 import { multiply, type Spectrum, STAND_INS, standInReflectances } from "@sunfathom/optics";
 import { balanceReach, balanceToCard } from "../camera/balance-reach.js";
 import { castOfRaw } from "../camera/cast.js";
-import { sensorWith } from "../camera/sensor.js";
+import { sensorOf } from "../camera/sensor.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
 import type { BalanceOnStandIn } from "../result/white-balance.js";
 import type { Scene } from "../scene/scene.js";
+import { NOMINAL } from "../uncertainty/nuisance.js";
 
 /** What can stand in for a card in this light, the least cast on grey first. */
 export function standInsIn(scene: Scene, light: Spectrum): BalanceOnStandIn[] {
-  const profile = sensorProfile(sensorWith(0));
+  const profile = sensorProfile(sensorOf(scene, NOMINAL));
   const reach = balanceReach(scene, profile);
   const grey = rawOf(profile, light);
   const castAfter = (reflectance: Spectrum): number => {

@@ -3775,7 +3775,7 @@ export type ResolvedScene = {
      */
     recording_curve?: RecordingCurve | undefined;
     /**
-     * The recording's own curve, in place of `recording_curve`: 2 to 64 points, light and code values rising, from no light to the brightest (`light_share` 0 to 1). Straight between points.
+     * The recording's own curve, in place of `recording_curve`: 2 to 64 points, light and code values rising (codes by 0.001 at least), from no light to the brightest (`light_share` 0 to 1). Straight between points.
      */
     recording_curve_points?: Array<RecordingPoint> | undefined;
     /**
@@ -3810,6 +3810,10 @@ export type ResolvedScene = {
      * Colour shift to allow before you set the white balance again (CIEDE2000). By default the model's own, a judgement; the answer says which. 0.5 to 50.
      */
     balance_tolerance_delta_e00?: number | undefined;
+    /**
+     * Measured sensitivities of your camera, in place of the mean of 11 cameras: 4 to 401 samples, wavelengths rising, from 420 nm or less to 680 nm or more. The channels see nothing beyond the samples. The curves are taken as exact.
+     */
+    sensor_samples?: Array<SensorSample> | undefined;
     /**
      * Kind of the filter on the lens. With `filter_density` or `filter_stops`; no filter when left out.
      */
@@ -4143,7 +4147,7 @@ export type SceneFields = {
      */
     recording_curve?: RecordingCurve | undefined;
     /**
-     * The recording's own curve, in place of `recording_curve`: 2 to 64 points, light and code values rising, from no light to the brightest (`light_share` 0 to 1). Straight between points.
+     * The recording's own curve, in place of `recording_curve`: 2 to 64 points, light and code values rising (codes by 0.001 at least), from no light to the brightest (`light_share` 0 to 1). Straight between points.
      */
     recording_curve_points?: Array<RecordingPoint> | undefined;
     /**
@@ -4178,6 +4182,10 @@ export type SceneFields = {
      * Colour shift to allow before you set the white balance again (CIEDE2000). By default the model's own, a judgement; the answer says which. 0.5 to 50.
      */
     balance_tolerance_delta_e00?: number | undefined;
+    /**
+     * Measured sensitivities of your camera, in place of the mean of 11 cameras: 4 to 401 samples, wavelengths rising, from 420 nm or less to 680 nm or more. The channels see nothing beyond the samples. The curves are taken as exact.
+     */
+    sensor_samples?: Array<SensorSample> | undefined;
     /**
      * Kind of the filter on the lens. With `filter_density` or `filter_stops`; no filter when left out.
      */
@@ -4266,6 +4274,28 @@ export type SceneFields = {
      * Units of depths, distances and visibility in the texts of answers and pictures. Fields keep the units in their names, and so does a problem, which is about fields; threads, rings and sheets are in mm always. Default `metric`.
      */
     units?: TextUnits | undefined;
+};
+
+/**
+ * What a camera's channels see of light of one wavelength, per watt, before any white balance.
+ */
+export type SensorSample = {
+    /**
+     * Wavelength of the light, in air. 380 to 780 nm.
+     */
+    wavelength_nm: number;
+    /**
+     * Sensitivity of the red channel, as a share of the highest of all three. 0 to 1.
+     */
+    red: number;
+    /**
+     * Sensitivity of the green channel, as a share of the highest of all three. 0 to 1.
+     */
+    green: number;
+    /**
+     * Sensitivity of the blue channel, as a share of the highest of all three. 0 to 1.
+     */
+    blue: number;
 };
 
 /**

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "5b072c29fdf4ba268bea6f978fc5bd3568b0718f7299f702515231356d885b60";
+export const descriptionHash = "ff762c2d8adae9ad101325757aacaeeedf875c18dc48169bbe72188c7b470992";

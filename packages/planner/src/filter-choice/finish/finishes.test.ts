@@ -5,13 +5,13 @@ import { publishedIlluminant } from "../../../../../test/support/illuminants.js"
 import { WHITE_D65, xyzUnderD65 } from "../../camera/d65.js";
 import type { Vector3 } from "../../camera/matrix.js";
 import { luminanceOf, pictureMatrix, pictureOfXyz, xyzOfPicture } from "../../camera/picture.js";
-import { sensorWith } from "../../camera/sensor.js";
+import { sensorOf } from "../../camera/sensor.js";
 import { rawOf, sensorProfile } from "../../camera/sensor-profile.js";
 import { basicEdit } from "./basic-edit.js";
 import { inCamera } from "./in-camera.js";
 import type { Finished, Seen } from "./seen.js";
 
-const profile = sensorProfile(sensorWith(0));
+const profile = sensorProfile(sensorOf({}, { crosstalkSd: 0 }));
 const matrix = pictureMatrix(profile);
 const D65 = publishedIlluminant("D65");
 const GREYS = [18, 19, 20, 21, 22, 23];

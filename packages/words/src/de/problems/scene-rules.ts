@@ -10,6 +10,7 @@ import {
   repeatedId,
   withinLimits,
 } from "./rule-parts.js";
+import { sensorRules } from "./sensor-rules.js";
 import { waterWays } from "./water-ways.js";
 
 /** Was falsch ist, wo eine Regel zwischen Feldern einer Szene verletzt ist. */
@@ -92,13 +93,17 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
     ),
   one_recording_curve: () =>
     text("Die Aufnahmekurve ist doppelt angegeben.", "recording_curve, oder recording_curve_points"),
-  recording_curve_points_rising: ({ field, value, before }) =>
-    text(`${field} ${value} folgt auf ${before}.`, `über ${before}`),
+  recording_curve_points_rising: ({ field, value, before, least_rise }) =>
+    text(
+      `${field} ${value} folgt auf ${before}.`,
+      least_rise > 0 ? `mindestens ${least_rise} über ${before}` : `über ${before}`,
+    ),
   recording_curve_points_whole: ({ wanted, light_share }) =>
     text(
       `Die Kurve ${wanted === 0 ? "beginnt" : "endet"} bei einem Licht von ${light_share}; ein Teil des Aufgenommenen hat damit keinen Tonwert.`,
       `${wanted} beim ${wanted === 0 ? "ersten" : "letzten"} Punkt`,
     ),
+  ...sensorRules,
   kelvin_with_mode: (p) =>
     p.case === "missing"
       ? text(

@@ -9,6 +9,7 @@ import {
   repeatedId,
   withinLimits,
 } from "./rule-parts.js";
+import { sensorRules } from "./sensor-rules.js";
 import { waterWays } from "./water-ways.js";
 
 /** What is wrong where a rule between fields of a scene is broken. */
@@ -97,13 +98,17 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
     ),
   one_recording_curve: () =>
     text("You gave the recording curve twice.", "recording_curve, or recording_curve_points"),
-  recording_curve_points_rising: ({ field, value, before }) =>
-    text(`${field} ${value} follows ${before}.`, `above ${before}`),
+  recording_curve_points_rising: ({ field, value, before, least_rise }) =>
+    text(
+      `${field} ${value} follows ${before}.`,
+      least_rise > 0 ? `above ${before} by at least ${least_rise}` : `above ${before}`,
+    ),
   recording_curve_points_whole: ({ wanted, light_share }) =>
     text(
       `The curve ${wanted === 0 ? "begins" : "ends"} at a light of ${light_share}, so part of the recording has no code value.`,
       `${wanted} for the ${wanted === 0 ? "first" : "last"} point`,
     ),
+  ...sensorRules,
   kelvin_with_mode: (p) =>
     p.case === "missing"
       ? text(
@@ -204,8 +209,11 @@ export const sceneRuleMeanings = (): Readonly<Record<keyof SceneRuleParameters, 
   shutter_not_too_short: `The exposure time from \`frame_rate_fps\` and \`shutter_angle_deg\` is at least ${shortestShutter_s} s.`,
   one_recording_curve: "Give the recording curve as `recording_curve` or as `recording_curve_points`.",
   recording_curve_points_rising:
-    "Light and code values of `recording_curve_points` rise from point to point.",
+    "Light and code values of `recording_curve_points` rise from point to point, codes by at least 0.001.",
   recording_curve_points_whole: "`recording_curve_points` begin at a `light_share` of 0 and end at one of 1.",
+  sensor_samples_rising: "The wavelengths of `sensor_samples` rise from sample to sample.",
+  sensor_samples_usable:
+    "`sensor_samples` cover 420 to 680 nm, and their channels differ: blue sees the shortest waves, red the longest.",
   kelvin_with_mode: "`white_balance_kelvin_K` and `white_balance_mode` `kelvin` go together.",
   kelvin_within_limits:
     "`white_balance_kelvin_K` lies between `white_balance_min_cct_K` and `white_balance_max_cct_K`.",

@@ -10,6 +10,7 @@ import {
   repeatedId,
   withinLimits,
 } from "./rule-parts.js";
+import { sensorRules } from "./sensor-rules.js";
 import { waterWays } from "./water-ways.js";
 
 /** Qué está mal cuando no se cumple una regla entre campos de una escena. */
@@ -101,13 +102,17 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
     ),
   one_recording_curve: () =>
     text("La curva de grabación se indica dos veces.", "recording_curve, o recording_curve_points"),
-  recording_curve_points_rising: ({ field, value, before }) =>
-    text(`${field} ${value} va después de ${before}.`, `más de ${before}`),
+  recording_curve_points_rising: ({ field, value, before, least_rise }) =>
+    text(
+      `${field} ${value} va después de ${before}.`,
+      least_rise > 0 ? `al menos ${least_rise} más que ${before}` : `más de ${before}`,
+    ),
   recording_curve_points_whole: ({ wanted, light_share }) =>
     text(
       `La curva ${wanted === 0 ? "empieza" : "termina"} en una luz de ${light_share}, así que parte de lo grabado no tiene nivel.`,
       `${wanted} en el ${wanted === 0 ? "primer" : "último"} punto`,
     ),
+  ...sensorRules,
   kelvin_with_mode: (p) =>
     p.case === "missing"
       ? text(

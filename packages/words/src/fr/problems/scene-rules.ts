@@ -10,6 +10,7 @@ import {
   repeatedId,
   withinLimits,
 } from "./rule-parts.js";
+import { sensorRules } from "./sensor-rules.js";
 import { waterWays } from "./water-ways.js";
 
 /** Ce qui ne va pas quand une règle entre champs d’une scène n’est pas respectée. */
@@ -103,13 +104,17 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       "Vous avez indiqué la courbe d’enregistrement deux fois.",
       "recording_curve, ou recording_curve_points",
     ),
-  recording_curve_points_rising: ({ field, value, before }) =>
-    text(`${field} ${value} vient après ${before}.`, `plus de ${before}`),
+  recording_curve_points_rising: ({ field, value, before, least_rise }) =>
+    text(
+      `${field} ${value} vient après ${before}.`,
+      least_rise > 0 ? `au moins ${least_rise} de plus que ${before}` : `plus de ${before}`,
+    ),
   recording_curve_points_whole: ({ wanted, light_share }) =>
     text(
       `La courbe ${wanted === 0 ? "commence" : "finit"} à une lumière de ${light_share} : une partie de ce qui est enregistré n’a pas de niveau.`,
       `${wanted} au ${wanted === 0 ? "premier" : "dernier"} point`,
     ),
+  ...sensorRules,
   kelvin_with_mode: (p) =>
     p.case === "missing"
       ? text(
