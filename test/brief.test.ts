@@ -10,6 +10,15 @@ const everyNth = (scenes: object, nth: number): unknown[] =>
   Object.values(scenes).filter((_, index) => index % nth === 0);
 const scenesOf = { Scene: everyNth(makeLight(), 8), MountingScene: everyNth(makeMounting(), 3) };
 
+/** What a plan comes down to; what would do nearly as well is no headline. */
+const plainSummary = ({
+  summary,
+  close_calls,
+}: {
+  summary: string;
+  close_calls: { text: string }[];
+}): string => close_calls.reduce((text, call) => text.replace(` ${call.text}`, ""), summary);
+
 describe.each(operationsIn(en, sceneProblems))("$path in brief", ({ request, form, brief: names, reply }) => {
   const found = selectionOf(names, form.form, []);
   if (!("selection" in found)) throw new Error("It comes down to fields that it does not have.");
@@ -25,7 +34,7 @@ describe.each(operationsIn(en, sceneProblems))("$path in brief", ({ request, for
       expect(Buffer.byteLength(text), text).toBeLessThan(700);
       const { answer, ...said } = JSON.parse(text);
       expect(said).toEqual({
-        headline: whole.summary ?? whole.reasons[0].text,
+        headline: whole.summary === undefined ? whole.reasons[0].text : plainSummary(whole),
         caution: whole.cautions[0].text,
         caution_codes: whole.cautions.map(({ code }: { code: string }) => code),
         model_version: whole.model.version,

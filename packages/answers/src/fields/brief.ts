@@ -4,6 +4,8 @@ import type { Selection } from "./selection.js";
 /** What every answer has of which a brief one is made. */
 interface Whole {
   summary?: string;
+  /** Each stands at the end of the summary, too. */
+  close_calls?: readonly { text: string }[];
   reasons: readonly { text: string }[];
   cautions: readonly { code: string; text: string }[];
   model: { version: string };
@@ -15,8 +17,11 @@ interface Whole {
  * @param selection the fields that the calculation comes down to
  */
 export function brief(whole: Whole, selection: Selection): object {
-  const { summary, reasons, cautions, model } = whole;
-  const headline = summary ?? reasons[0]?.text;
+  const { summary, close_calls = [], reasons, cautions, model } = whole;
+  const headline =
+    summary === undefined
+      ? reasons[0]?.text
+      : withoutEnd(summary, close_calls.map(({ text }) => text).join(" "));
   const [first] = cautions;
   if (headline === undefined || first === undefined)
     throw new Error("An answer has a reason and a caution; this one has not.");
@@ -28,6 +33,9 @@ export function brief(whole: Whole, selection: Selection): object {
     model_version: model.version,
   };
 }
+
+const withoutEnd = (text: string, end: string): string =>
+  text.endsWith(end) ? text.slice(0, text.length - end.length).trimEnd() : text;
 
 /** Of what an answer says depth by depth, the first and the last. */
 function ends(answer: { depths?: readonly unknown[] }): object {

@@ -6,7 +6,8 @@ import { list, text } from "../field/choice.js";
 export const Brief = z
   .object({
     headline: text({
-      description: "The answer in a sentence or a few.",
+      description:
+        "The answer in a sentence or a few: of a plan its `summary` without the `close_calls`, which stand in the whole answer.",
       example: "Over 5 to 18 m a red filter of density 0.9 leaves the smallest colour error.",
     }),
     answer: annotate(

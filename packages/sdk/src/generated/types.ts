@@ -187,7 +187,7 @@ export type Bottom = 'none' | 'sand' | 'coral' | 'crustose_coralline_algae' | 'm
  */
 export type Brief = {
     /**
-     * The answer in a sentence or a few.
+     * The answer in a sentence or a few: of a plan its `summary` without the `close_calls`, which stand in the whole answer.
      */
     headline: string;
     /**
