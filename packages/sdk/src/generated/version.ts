@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "ff762c2d8adae9ad101325757aacaeeedf875c18dc48169bbe72188c7b470992";
+export const descriptionHash = "4f4210e82df1d79c46ea8babfbcc5d0d4a9d7b378b997c1a0262bc0bc8e62390";
