@@ -59,6 +59,22 @@ const importsOf = (folder, names) =>
     names,
     (name) => `import { about as about${pascal(name)}, ${camel(name)} } from "../${folder}/${name}.js";\n`,
   );
+/** Calculations that answer some scenes with more than a page needs for most: `${name}With` takes what does. */
+const wider = new Set(
+  calculations.filter((name) => existsSync(join(packages, `answers/src/operations/wider/${name}.ts`))),
+);
+/** What such a file exports, by the name that it has among others. @param {string} name */
+const widerNames = (name) => `mounts as mounts${pascal(name)}, textsOf as textsOf${pascal(name)}`;
+const widerImports = [...wider]
+  .map(
+    (name) =>
+      `import { ${camel(name)}With } from "../operations/calculations/${name}.js";\nimport { ${widerNames(name)} } from "../operations/wider/${name}.js";\n`,
+  )
+  .join("");
+/** @param {string} name */
+const whole = (name) => (wider.has(name) ? `${camel(name)}With(mounts${pascal(name)})` : camel(name));
+/** @param {string} name */
+const wordsOf = (name) => (wider.has(name) ? `textsOf${pascal(name)}(words)` : `words["${name}"]`);
 const listOf = (/** @type {string[]} */ names) => `[${names.map(camel).join(", ")}] as const`;
 /** @param {string[]} names */
 const aboutsOf = (names) => `{\n${lines(names, (name) => `  "${name}": about${pascal(name)},\n`)}}`;
@@ -94,12 +110,15 @@ write(
   `import type { Words } from "@sunfathom/words";
 import type { Refused } from "../operations/outcome.js";
 import type { Refusal, Unanswered } from "../problem/refusal.js";
-${importsOf("operations/calculations", calculations)}
+import { lightSceneWith } from "../scene/light-scene.js";
+import { mountedOn } from "../scene/mounted-on.js";
+${importsOf("operations/calculations", calculations)}${widerImports}
 export const calculations = ${listOf(calculations)};
+const scenes = lightSceneWith(mountedOn);
 /** All calculations, in the words of one language, and with what becomes of a refusal. */
 export const calculationsIn = <R extends Refused | Unanswered>(words: Words, refuse: (refusal: Refusal) => R) =>
   [
-${lines(calculations, (name) => `    ${camel(name)}.in(words["${name}"], refuse),\n`)}  ] as const;
+${lines(calculations, (name) => `    ${whole(name)}.in(${wordsOf(name)}, refuse, scenes),\n`)}  ] as const;
 export const abouts = ${aboutsOf(calculations)} as const;
 `,
 );
@@ -113,6 +132,12 @@ export const aboutData = ${aboutsOf(references)} as const;
 write(
   "answers/src/generated/parts.ts",
   lines(calculations, (name) => `export { ${camel(name)} } from "../operations/calculations/${name}.js";\n`) +
+    [...wider]
+      .map(
+        (name) =>
+          `export { ${camel(name)}With } from "../operations/calculations/${name}.js";\nexport { ${widerNames(name)} } from "../operations/wider/${name}.js";\n`,
+      )
+      .join("") +
     lines(references, (name) => `export { ${camel(name)} } from "../reference/data/${name}.js";\n`),
 );
 
@@ -136,20 +161,39 @@ const parts = [
     summary: summaryIn(`answers/src/reference/data/${name}.ts`),
   })),
 ];
+/** What answers scenes that are none of the plain ones, loaded where one comes. @param {string} name */
+function widerOf(name) {
+  const file = `answers/src/operations/calculations/${name}.ts`;
+  if (!calculations.includes(name)) return "";
+  if (!readFileSync(join(packages, file), "utf8").includes("taking(lightScene)")) return "";
+  if (!wider.has(name))
+    return `,
+  wider: widened(calculation, texts, (words) => (words as Words)["${name}"])`;
+  return `,
+  wider: async () => {
+    const { english, mountedOn, mounts, textsOf } = await import("../../wider/${name}.js");
+    const all = ${camel(name)}With(mounts);
+    const scenes = lightSceneWith(mountedOn);
+    return {
+      source: all.in(textsOf({ "${name}": texts, ...english }), unsaid, scenes),
+      saidIn: (words) => all.in(textsOf(words as Words), unsaid, scenes),
+    };
+  }`;
+}
 for (const { name, group, summary } of parts) {
   const own = camel(name);
   write(
     `sdk/src/offline/generated/parts/${name}.ts`,
     `${
       group === "calculations"
-        ? `import { ${own} as calculation, unsaid } from "@sunfathom/answers";
+        ? `import { ${own} as calculation${wider.has(name) ? `, ${own}With` : ""}${wider.has(name) ? ", lightSceneWith" : ""}, unsaid } from "@sunfathom/answers";
 import type { Words } from "@sunfathom/words";
 import { ${own} as texts } from "@sunfathom/words/en";
 `
         : `import { ${own} as source } from "@sunfathom/answers";
 `
     }import type { OfflinePart } from "../../part.js";
-
+${widerOf(name).includes("widened") ? 'import { widened } from "../../wider-scenes.js";\n' : ""}
 /**
  * ${summary}: \`${group}.${own}\`.
  * @example const client = offlineWith([${own}]);
@@ -160,7 +204,7 @@ export const ${own}: OfflinePart<"${own}"> = {
   ${
     group === "calculations"
       ? `source: calculation.in(texts, unsaid),
-  saidIn: (words) => calculation.in((words as Words)["${name}"], unsaid)`
+  saidIn: (words) => calculation.in((words as Words)["${name}"], unsaid)${widerOf(name)}`
       : "source"
   },
 };

@@ -1,6 +1,6 @@
 // What the description says of a scene in words, not in its schema: which fields go together. A generated scene is
 // made to keep it, so that it can be asserted to be taken.
-import { sceneRules } from "../../packages/contract/src/index.js";
+import { allSceneRules, mountingInSceneNames } from "../../packages/contract/src/index.js";
 import type { Scene } from "./arbitrary.js";
 
 export const waters = [
@@ -34,15 +34,41 @@ export function compatible(generated: Scene, pick: number): Scene {
   lensFilter(scene);
   lamps(scene);
   kit(scene);
+  mounting(scene, pick);
   drop(scene, "expect_model_version");
   others(scene);
   return scene;
 }
 
+/** What a filter is mounted on is told as a whole, or not at all. */
+function mounting(scene: Scene, pick: number): void {
+  const given = mountingInSceneNames.filter((name) => scene[name] !== undefined);
+  if (given.length === 0) return;
+  if (pick % 2 === 0) {
+    drop(scene, ...given);
+    return;
+  }
+  scene["port_kind"] ??= "flat";
+  scene["lens_kind"] ??= "wide";
+  if (scene["port_kind"] !== "dome") drop(scene, "dome_radius_mm");
+  // A field, or a focal length with a format: all three at once contradict each other soon.
+  if (scene["field_of_view_deg"] !== undefined || scene["focal_length_mm"] === undefined) {
+    drop(scene, "focal_length_mm", "sensor_diagonal_mm");
+    scene["field_of_view_deg"] ??= 90;
+  } else scene["sensor_diagonal_mm"] ??= 43.3;
+  if ((scene["rear_opening_width_mm"] ?? scene["rear_opening_height_mm"]) !== undefined) {
+    scene["rear_opening_width_mm"] ??= 30;
+    scene["rear_opening_height_mm"] ??= 24;
+  }
+  for (const [index, ring] of ((scene["rings"] ?? []) as Scene[]).entries()) {
+    ring["id"] = `${index} ${[...String(ring["id"])].slice(0, 60).join("")}`;
+  }
+}
+
 /** A rule that has no line of its own here: what it refuses is left out, however often that makes another one refuse. */
 function others(scene: Scene): void {
   for (let round = 0; round < 4; round++) {
-    const found = sceneRules.flatMap((rule) => rule.violations(scene));
+    const found = allSceneRules.flatMap((rule) => rule.violations(scene));
     drop(scene, ...found.flatMap(({ pointer }) => pointer.split("/")[1] ?? []));
   }
 }

@@ -59,8 +59,8 @@ async function alone(group: string, name: string): Promise<Calculate> {
   return client[group][name];
 }
 
-/** When a page loads a file: before it runs, or behind that, for refusals or for what only some scenes need. */
-type When = "start" | "later" | "rest";
+/** When a page loads a file: before it runs, or behind that, for refusals, for what only some scenes need, or where one says more than most. */
+type When = "start" | "later" | "rest" | "wider";
 
 /** The client that a page has with one part. @param has which of its files there are */
 async function onPage(name: string, has: (when: When) => boolean = () => true) {
@@ -68,7 +68,7 @@ async function onPage(name: string, has: (when: When) => boolean = () => true) {
   const page = await pageOf(program, folder);
   const target = mkdtempSync(join(folder, `${name}-`));
   writeFileSync(join(target, "package.json"), '{ "type": "module" }');
-  const files = (["start", "later", "rest"] as const).filter(has).flatMap((when) => page[when]);
+  const files = (["start", "later", "rest", "wider"] as const).filter(has).flatMap((when) => page[when]);
   for (const file of files) writeFileSync(join(target, file.name), file.code);
   return import(/* @vite-ignore */ pathToFileURL(join(target, page.start[0]?.name ?? "")).href);
 }
@@ -117,6 +117,44 @@ describe("a page that left port", () => {
     await expect(client.calculations.filterChoice({ dept_m: 12 })).rejects.toMatchObject({
       name: "ConnectionError",
     });
+  });
+});
+
+describe("a scene that says what a filter is mounted on", () => {
+  const scene = {
+    ...{ water_type: "IB", depth_m: 12, port_kind: "flat", lens_kind: "wide" },
+    ...{ field_of_view_deg: 84, port_thread_mm: 67, lens_interchangeable: false },
+  };
+
+  it.each(["diveAdvice", "filterChoice"])(
+    "has %s load what answers it, and is then as the service answers",
+    async (name) => {
+      const { client } = await onPage(name);
+      expect(JSON.stringify(await client.calculations[name](scene))).toBe(await served(name, scene));
+      const twice = { ...scene, holder: "flip" };
+      expect(JSON.stringify(await client.calculations[name](twice))).toBe(await served(name, twice));
+    },
+  );
+
+  it("is refused as the service refuses it, also where the mount alone is outside the model", async () => {
+    const { client } = await onPage("diveAdvice");
+    for (const wrong of [
+      { ...scene, port_kind: undefined },
+      { ...scene, field_of_view_deg: 190 },
+    ]) {
+      const refused = await client.calculations.diveAdvice(wrong).catch((error: unknown) => error);
+      const { request_id: _, ...problem } = JSON.parse(await served("diveAdvice", wrong));
+      expect(refused).toMatchObject(problem);
+    }
+  });
+
+  it("waits until that is here", async () => {
+    const { client, ready } = await onPage("diveAdvice", (when) => when !== "wider");
+    await expect(client.calculations.diveAdvice(scene)).rejects.toMatchObject({
+      name: "ConnectionError",
+      message: expect.stringContaining("wait for ready()"),
+    });
+    await expect(ready()).rejects.toThrow();
   });
 });
 

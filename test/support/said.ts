@@ -1,9 +1,9 @@
 /** Answers of the planner in English, each with the step that puts them into words. */
 import { say as sayAttenuation } from "../../packages/answers/src/operations/calculations/attenuation.js";
-import { say as sayAdvice } from "../../packages/answers/src/operations/calculations/dive-advice.js";
 import { say as sayExposure } from "../../packages/answers/src/operations/calculations/exposure-loss.js";
 import { say as sayChoice } from "../../packages/answers/src/operations/calculations/filter-choice.js";
 import { say as sayMixed } from "../../packages/answers/src/operations/calculations/mixed-light.js";
+import { sayPlan as sayAdvice } from "../../packages/answers/src/operations/say-plan.js";
 import {
   attenuation,
   diveAdvice,

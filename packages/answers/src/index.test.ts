@@ -17,6 +17,9 @@ it("exports these, and nothing else", () => {
       "checkpoint",
       "member",
       "modelVersion",
+      "diveAdviceWith",
+      "mountsDiveAdvice",
+      "textsOfDiveAdvice",
       "nearest",
       "onCheckpoint",
       "operationsIn",
@@ -31,6 +34,8 @@ it("exports these, and nothing else", () => {
       "toBytes",
       "toJson",
       "unsaid",
+      "lightSceneWith",
+      "mountedOn",
     ].sort(),
   );
 });

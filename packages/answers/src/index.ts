@@ -12,6 +12,8 @@ export { problem } from "./problem/problem.js";
 export { type Refusal, type Unanswered, unsaid } from "./problem/refusal.js";
 export { said, sayRefusal } from "./problem/say-refusal.js";
 export { type Reference, readReference, references } from "./reference/table.js";
+export { lightSceneWith } from "./scene/light-scene.js";
+export { mountedOn } from "./scene/mounted-on.js";
 export { toBytes } from "./shape/bytes.js";
 export { shapeOf } from "./shape/shape.js";
 export { toJson } from "./shape/to-json.js";

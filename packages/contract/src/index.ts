@@ -7,6 +7,7 @@ export {
 } from "./computed.js";
 export type * from "./generated/calculation-answer-types.js";
 export * from "./generated/computed.js";
+export * from "./generated/mounted-on.js";
 export { type ComponentName, wireSchemas } from "./generated/wire-schemas.js";
 export { type Form, type FormFields, formOf } from "./json-schema/form.js";
 export { type JsonSchema, knownKeywords, reference, referenced } from "./json-schema/schema.js";
@@ -40,8 +41,10 @@ export type { QuizPackageRequest } from "./quiz/package.js";
 export * from "./quiz/values.js";
 export type { FilterKindInfo, ModelInfo, WaterTypeInfo } from "./reference/reference.js";
 export { type SceneRuleParameters, sceneRules } from "./rules/all.js";
+export { allSceneRules } from "./rules/all-with-mounting.js";
 export { mountingRuleConcerns, sceneRuleConcerns } from "./rules/concerns.js";
 export { type MountingRuleParameters, mountingRules } from "./rules/mounting.js";
+export { mountedOnRules } from "./rules/mounting-in-scene.js";
 export type { Rule, Violation } from "./rules/rule.js";
 export {
   bottomBelowDeepest_m,
@@ -60,6 +63,7 @@ export {
   type MountingExampleName,
   mountingExamples,
 } from "./scene/mounting/examples.js";
+export { mountingInSceneNames } from "./scene/mounting/names-in-scene.js";
 export type { MountingScene, ResolvedMountingScene } from "./scene/mounting/scene.js";
 export { placeTimeNames } from "./scene/place-time-names.js";
 export type { ResolvedScene, Scene } from "./scene/scene.js";

@@ -12,6 +12,7 @@ import type {
   MountingCauses,
   MountingCautionCode,
   MountingSteps,
+  MountTakeCodes,
   PlanReasons,
   StepCodes,
   SummaryCodes,
@@ -47,6 +48,8 @@ export interface WhiteBalanceTexts extends AnswerTexts<WhiteBalanceReasons & Lig
 export interface FilterMountingTexts
   extends AnswerTexts<FilterMountingReasons, MountingCauses, CautionCode | MountingCautionCode> {
   readonly procedure: Texts<MountingSteps, string>;
+  /** What a plan takes along to hold its filters. */
+  readonly take: Texts<MountTakeCodes, TakeText>;
 }
 
 export interface DiveAdviceTexts extends AnswerTexts<PlanReasons> {

@@ -11,6 +11,8 @@ export interface SceneSize {
   owned: number;
   /** Stretches of the dive with and without the filter. */
   legs: number;
+  /** Whether it says what its filters are mounted on. */
+  mounted: boolean;
 }
 
 /**

@@ -2,11 +2,13 @@ import {
   type AnswerForm,
   type AnswerName,
   type FieldError,
+  type FormFields,
   pathOf,
   type SceneName,
   type TextUnits,
 } from "@sunfathom/contract";
 import type { Refusal, Unanswered } from "../problem/refusal.js";
+import type { lightSceneWith } from "../scene/light-scene.js";
 import type { SceneKind } from "../scene/scene-kind.js";
 import type { Answered, Ready, Refused, Said } from "./outcome.js";
 import { prepare } from "./prepare.js";
@@ -36,10 +38,14 @@ interface Named {
 /** A calculation before it is known in which language it answers. */
 export interface Unsaid<Name extends string, Texts> extends Named {
   name: Name;
-  /** The same with the texts of one language, and with what becomes of a refusal. */
+  /**
+   * The same with the texts of one language, and with what becomes of a refusal.
+   * @param wider a kind of scene that may stand for its own
+   */
   in: <R extends Refused | Unanswered>(
     texts: Texts,
     refuse: (refusal: Refusal) => R,
+    wider?: ReturnType<typeof lightSceneWith>,
   ) => Calculation<R> & { name: Name };
 }
 
@@ -65,27 +71,35 @@ export function taking<Wire extends object, Own extends object>(kind: SceneKind<
     name,
     plan,
     say,
-    form,
+    form: own,
   }: Worked<Own, Planned, Texts> & { name: Name }): Unsaid<Name, Texts> => {
     const named = {
       name,
       path: pathOf(name),
-      answer: form.component,
-      form,
+      answer: own.component,
+      form: own,
       request: kind.component,
       besideLists: kind.besideLists,
     };
     return {
       ...named,
-      in: <R extends Refused | Unanswered>(texts: Texts, refuse: (refusal: Refusal) => R) => {
+      in: <R extends Refused | Unanswered>(
+        texts: Texts,
+        refuse: (refusal: Refusal) => R,
+        wider?: ReturnType<typeof lightSceneWith>,
+      ) => {
+        // Where it stands for another of the same name, it takes what that takes.
+        const taken = wider?.component === kind.component ? (wider as object as typeof kind) : kind;
+        const form = inFormOf(own, taken);
         const work = {
           form,
           plan: (scene: Own, units: TextUnits) => say(plan(scene), texts, units),
           refuse,
         };
-        const prepared: Calculation<R>["prepare"] = (raw, found = []) => prepare(kind, work, raw, found);
+        const prepared: Calculation<R>["prepare"] = (raw, found = []) => prepare(taken, work, raw, found);
         return {
           ...named,
+          form,
           prepare: prepared,
           reply: (raw) => {
             const scene = prepared(raw);
@@ -96,6 +110,10 @@ export function taking<Wire extends object, Own extends object>(kind: SceneKind<
     };
   };
 }
+
+/** The form of an answer that tells a scene of this kind. */
+const inFormOf = (form: AnswerForm, { resolved }: { resolved?: FormFields }): AnswerForm =>
+  resolved === undefined ? form : { ...form, form: { ...(form.form as FormFields), scene: resolved } };
 
 /** What must be handed over so that an answer of the wire type `Wire` can be made of it. */
 type Result<Wire> = Omit<Wire, "scene" | "model"> & { sources: string[] };

@@ -21,8 +21,10 @@ export const choiceCost = ({ depths, filters, lamps }: SceneSize): number =>
 export const rankingCost = ({ depths, owned }: SceneSize): number =>
   13 * (owned + (depths > 1 ? 2 * Math.min(owned, 4) : 0));
 
+/** On a mount a plan may have to be made once more, of what fits. */
 export const planCost = (size: SceneSize): number =>
-  choiceCost(size) +
-  2 * mixedCost(size) +
-  size.legs * (balanceCost(size) + exposureCost(size)) +
-  recoveryCost(size);
+  (size.mounted ? 2 : 1) *
+  (choiceCost(size) +
+    2 * mixedCost(size) +
+    size.legs * (balanceCost(size) + exposureCost(size)) +
+    recoveryCost(size));

@@ -1,5 +1,5 @@
 import type { AnswerForm, FieldError, TextUnits } from "@sunfathom/contract";
-import { MODEL_VERSION, SceneProblem } from "@sunfathom/planner";
+import { MODEL_VERSION, type SceneProblem } from "@sunfathom/planner";
 import type { Refusal } from "../problem/refusal.js";
 import { joined } from "../scene/fields.js";
 import type { SceneKind } from "../scene/scene-kind.js";
@@ -44,7 +44,7 @@ export function prepare<Wire extends Asked, Own extends object, Refused>(
   const told = joined(scene, { assumed });
   const text = JSON.stringify(told);
   const outside = (refused: unknown): Refused => {
-    if (!(refused instanceof SceneProblem)) throw refused;
+    if (!isSceneProblem(refused)) throw refused;
     const field = kind.asAsked(refused.field, wire);
     return refuse({ code: "outside_the_model", kind, refused, field });
   };
@@ -57,6 +57,10 @@ export function prepare<Wire extends Asked, Own extends object, Refused>(
     refuse: outside,
   };
 }
+
+/** By its name: what a page loads on demand has its own copy of the class. */
+const isSceneProblem = (error: unknown): error is SceneProblem =>
+  error instanceof Error && error.name === "SceneProblem";
 
 /** A scene in its one form, with what was assumed as answers tell it, and that as text. */
 interface Read<Own> {

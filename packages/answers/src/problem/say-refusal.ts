@@ -1,4 +1,4 @@
-import { mountingRuleConcerns, type Problem, type SceneName, sceneRuleConcerns } from "@sunfathom/contract";
+import { mountingRuleConcerns, type Problem, sceneRuleConcerns } from "@sunfathom/contract";
 import type { SceneProblemTexts } from "@sunfathom/words";
 import type { Refused } from "../operations/outcome.js";
 import { type Concerns, checkScene } from "../validate/check-scene.js";
@@ -8,18 +8,14 @@ import { type OutsideTexts, outsideTheModel } from "./outside-the-model.js";
 import { invalidScene, type RuleTexts } from "./problem.js";
 import type { Kept, Refusal } from "./refusal.js";
 
-/** For each kind of scene what the rules between its fields concern, the texts for what breaks one, and for what the model can refuse of it. */
+/** What the rules between fields concern, the texts for what breaks one, and for what the model can refuse: a scene of light may say what its filter is mounted on. */
 const textsFor = (
-  component: SceneName,
   words: SceneProblemTexts,
-): { concerns: Concerns; rules: RuleTexts; outside: OutsideTexts } => {
-  switch (component) {
-    case "Scene":
-      return { concerns: sceneRuleConcerns, rules: words.lightRules, outside: words.outsideLight };
-    case "MountingScene":
-      return { concerns: mountingRuleConcerns, rules: words.mountingRules, outside: words.outsideMounting };
-  }
-};
+): { concerns: Concerns; rules: RuleTexts; outside: OutsideTexts } => ({
+  concerns: { ...mountingRuleConcerns, ...sceneRuleConcerns },
+  rules: { ...words.mountingRules, ...words.lightRules },
+  outside: { ...words.outsideMounting, ...words.outsideLight },
+});
 
 /**
  * A refusal in the words of one language.
@@ -32,8 +28,8 @@ export function sayRefusal(refusal: Refusal, words: SceneProblemTexts): Problem 
     case "model_version_mismatch":
       return otherModel(refusal, words);
     case "outside_the_model": {
-      const { refused, kind, field } = refusal;
-      const { outside: texts } = textsFor(kind.component, words);
+      const { refused, field } = refusal;
+      const { outside: texts } = textsFor(words);
       return outsideTheModel(refused, { titles: words.titles, texts }, field);
     }
   }
@@ -43,8 +39,8 @@ function explained(
   { kind, raw, found }: Refusal & { code: "invalid_scene" },
   words: SceneProblemTexts,
 ): Problem {
-  const { component, schema, rules }: Kept = kind;
-  const { concerns, rules: texts } = textsFor(component, words);
+  const { schema, rules }: Kept = kind;
+  const { concerns, rules: texts } = textsFor(words);
   const checked = checkScene<never>({ check: checkOfScene(schema), rules, concerns }, raw, found);
   if ("scene" in checked) throw new Error(`Nothing is wrong with ${JSON.stringify(raw)}.`);
   return invalidScene(checked.findings, words, texts);

@@ -1,18 +1,21 @@
 import {
   fieldsBesideLists,
   flatLampNames,
+  type JsonSchema,
+  plainResolvedSceneForm,
+  plainSceneSchema,
+  type Rule,
   sceneRules,
-  sceneSchema,
   type Scene as WireScene,
 } from "@sunfathom/contract";
 import type { Scene } from "@sunfathom/planner";
-import { canonicalScene } from "./canonical.js";
+import { canonicalScene, canonicalWith, type Further } from "./canonical.js";
 import type { SceneKind } from "./scene-kind.js";
 
-/** Water, daylight, dive, camera, filter and lamps. */
+/** Water, daylight, dive, camera, filter and lamps: all but what a filter is mounted on. */
 export const lightScene: SceneKind<WireScene, Scene> = {
   component: "Scene",
-  schema: sceneSchema,
+  schema: plainSceneSchema,
   rules: sceneRules,
   besideLists: fieldsBesideLists,
   canonical: canonicalScene,
@@ -22,3 +25,18 @@ export const lightScene: SceneKind<WireScene, Scene> = {
     return flatLampNames.find((name) => asked[name] !== undefined) ?? field;
   },
 };
+
+/** What scenes say beyond the plain ones, and what is asked of that. */
+export interface FurtherScene extends Further {
+  properties: Readonly<Record<string, JsonSchema>>;
+  rules: readonly Rule[];
+}
+
+/** Scenes that say more than the plain ones. */
+export const lightSceneWith = (further: FurtherScene): SceneKind<WireScene, Scene> => ({
+  ...lightScene,
+  schema: { ...plainSceneSchema, properties: { ...plainSceneSchema.properties, ...further.properties } },
+  rules: [...sceneRules, ...further.rules],
+  canonical: canonicalWith(further),
+  resolved: { ...plainResolvedSceneForm, ...further.form },
+});

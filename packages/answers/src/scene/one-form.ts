@@ -13,14 +13,16 @@ export function assuming(assumed: string[]): Assume {
   };
 }
 
+/** Fields that are not simply as given or by default: each gives what comes of it, in place of itself. */
+export type OwnFields<Wire> = Readonly<Record<string, (wire: Wire, assume: Assume) => object>>;
+
 /** What to know of an object to bring it into its one form. */
 interface Ways<Wire> {
   /** Fields in their order, as the resolved object has them. */
   form: FormFields;
   /** What fields are taken to be where they were left out. */
   defaults: Readonly<Record<string, unknown>>;
-  /** Fields that are not simply as given or by default: each gives what comes of it, in place of itself. */
-  own: Readonly<Record<string, (wire: Wire, assume: Assume) => object>>;
+  own: OwnFields<Wire>;
 }
 
 /**

@@ -1,4 +1,4 @@
-import type { JsonSchema, Rule, SceneName } from "@sunfathom/contract";
+import type { FormFields, JsonSchema, Rule, SceneName } from "@sunfathom/contract";
 
 /** A resolved scene of the contract as it is worked on: what is absent is absent, and what was assumed is noted apart. */
 export type Echo<Resolved> = Present<Omit<Resolved, "assumed">>;
@@ -31,6 +31,8 @@ export interface SceneKind<Wire, Own> {
   besideLists: readonly string[];
   /** The one form of a scene that has passed its schema and its rules: scenes that mean the same come out the same. */
   canonical: (wire: Wire) => Canonical<Own>;
+  /** The form in which answers tell the scene, where it is not that of the answer's form. */
+  resolved?: FormFields;
   /** The name under which the caller gave what the planner calls `field`. */
   asAsked: (field: string, asked: Wire) => string;
 }

@@ -3,7 +3,8 @@ import { sceneProblems } from "@sunfathom/words/en/problems";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { invalidScene } from "../problem/problem.js";
-import { lightScene } from "../scene/light-scene.js";
+import { lightSceneWith } from "../scene/light-scene.js";
+import { mountedOn } from "../scene/mounted-on.js";
 import { contractAjv } from "../shape/contract-ajv.test-support.js";
 import { accepts } from "./accepts.js";
 import { checkOf, compile, compileReferring } from "./checker.js";
@@ -15,6 +16,7 @@ function errorsOf(component: ComponentName, value: unknown) {
   return findings.none ? [] : (invalidScene(findings, sceneProblems, {}).errors ?? []);
 }
 
+const { schema: sceneSchema } = lightSceneWith(mountedOn);
 const names = Object.keys(wireSchemas.Scene.properties ?? {});
 const number = fc.oneof(
   fc.double({ noNaN: true, noDefaultInfinity: true }),
@@ -70,7 +72,7 @@ describe("the check of a scene", () => {
         if (isValid) accepted += 1;
         expect(errorsOf("Scene", parsed).length === 0, JSON.stringify(parsed)).toBe(isValid);
         // The same without the reasons.
-        expect(accepts(lightScene.schema)(parsed), JSON.stringify(parsed)).toBe(isValid);
+        expect(accepts(sceneSchema)(parsed), JSON.stringify(parsed)).toBe(isValid);
       }),
       { numRuns: 3000, seed: 20 },
     );
@@ -105,7 +107,7 @@ describe("the check of a scene", () => {
     expect(errors).toEqual([expect.objectContaining({ code, pointer })]);
     expect(errors[0]?.message).toMatch(/^\S.+\.$/);
     expect(errors[0]?.message).toContain(told);
-    expect(accepts(lightScene.schema)(raw)).toBe(false);
+    expect(accepts(sceneSchema)(raw)).toBe(false);
   });
 
   // Which kind of value was found is a part of the message.
@@ -137,7 +139,7 @@ describe("the check of a scene", () => {
 
   it("takes an undefined field as left out", () => {
     expect(errorsOf("Scene", { depth_m: undefined })).toEqual([]);
-    expect(accepts(lightScene.schema)({ depth_m: undefined })).toBe(true);
+    expect(accepts(sceneSchema)({ depth_m: undefined })).toBe(true);
   });
 });
 

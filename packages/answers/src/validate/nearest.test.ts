@@ -71,7 +71,6 @@ describe("a name that is not one of a scene's fields", () => {
     "country",
     "camera",
     "housing",
-    "lens",
     "currency",
     "camera_brand",
     "comment",

@@ -2,10 +2,17 @@ import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { type AnswerForm, answerNames } from "../computed.js";
 import * as computed from "../generated/computed.js";
+import { mountedOnForm, mountedOnProperties } from "../generated/mounted-on.js";
 import { wireSchemas } from "../generated/wire-schemas.js";
-import { computedModule } from "./computed-module.js";
+import { computedModule, mountedOnModule } from "./computed-module.js";
 import { formOf } from "./form.js";
 import { type JsonSchema, referenced } from "./schema.js";
+
+/** Scenes of light as whoever takes all of them puts them together. */
+const wholeScene: JsonSchema = {
+  ...computed.plainSceneSchema,
+  properties: { ...computed.plainSceneSchema.properties, ...mountedOnProperties },
+};
 
 const parts = Object.values(computed);
 const answers = parts.flatMap((part) =>
@@ -13,14 +20,17 @@ const answers = parts.flatMap((part) =>
 );
 
 describe("what it takes to compute", () => {
-  it("is what the generated module holds", () => {
-    const file = new URL("../generated/computed.ts", import.meta.url);
-    const same = readFileSync(file, "utf8") === computedModule();
+  it.each([
+    ["computed.ts", computedModule],
+    ["mounted-on.ts", mountedOnModule],
+  ])("is what the generated module %s holds", (name, made) => {
+    const file = new URL(`../generated/${name}`, import.meta.url);
+    const same = readFileSync(file, "utf8") === made();
     expect(same, "run `npm run generate` and commit what it wrote").toBe(true);
   });
 
   it.each([
-    ["Scene", computed.sceneSchema],
+    ["Scene", wholeScene],
     ["MountingScene", computed.mountingSceneSchema],
   ])("checks of a %s all that its schema does, and what that refers to", (component, schema) => {
     const whole = new Map<string, JsonSchema>(Object.entries(wireSchemas));
@@ -45,7 +55,13 @@ describe("what it takes to compute", () => {
 
   it("has each answer's form, whatever components it is put together from", () => {
     const whole = new Map<string, JsonSchema>(Object.entries(wireSchemas));
-    const named = (name: string): ReturnType<typeof formOf> => formOf(whole.get(name) ?? {}, named);
+    const named = (name: string): ReturnType<typeof formOf> => {
+      const form = formOf(whole.get(name) ?? {}, named);
+      // Whoever takes scenes with what a filter is mounted on puts the form of both together.
+      if (name !== "ResolvedScene") return form;
+      expect({ ...computed.plainResolvedSceneForm, ...mountedOnForm }).toEqual(form);
+      return computed.plainResolvedSceneForm;
+    };
     expect(answers.map(({ component }) => component)).toEqual([...answerNames]);
     for (const { component, form } of answers) expect(form, component).toEqual(named(component));
   });

@@ -1,5 +1,6 @@
 import { components } from "../components.js";
 import { answerNames, resolvedNames, sceneNames } from "../computed.js";
+import { mountingInSceneFields } from "../scene/mounting/in-scene.js";
 import { compact } from "./compact.js";
 import { componentSchemas } from "./convert.js";
 import { type Form, formOf } from "./form.js";
@@ -11,14 +12,16 @@ import { type JsonSchema, referenced } from "./schema.js";
  * computes one kind of answer carries no other's.
  */
 export function computedModule(): string {
-  const schemas: Readonly<Record<string, JsonSchema>> = componentSchemas(components);
+  const schemas = plainSchemas(componentSchemas(components));
   const constants = reachable(sceneNames, schemas).map((name) => {
     const schema = withoutAnswers(compact(schemaOf(name, schemas)));
     // Where a schema is used that has a name, its constant stands.
     const text = JSON.stringify(schema).replace(/\{"\$ref":"(\w+)#"\}/g, "$1Schema");
     return `const ${name}Schema: JsonSchema = ${text};`;
   });
-  const scenes = sceneNames.map((name) => `export const ${camel(name)}Schema: JsonSchema = ${name}Schema;`);
+  const scenes = sceneNames.map(
+    (name) => `export const ${constantOf(name)}Schema: JsonSchema = ${name}Schema;`,
+  );
   // The same for objects.
   const named = (name: string): Form => {
     const form = formOf(schemaOf(name, schemas), named);
@@ -32,7 +35,7 @@ export function computedModule(): string {
   const answers = answerNames.map(
     (name) => `export const ${camel(name)}Form: AnswerForm = { component: "${name}", form: ${name} };`,
   );
-  const resolved = resolvedNames.map((name) => `export const ${camel(name)}Form: FormFields = ${name};`);
+  const resolved = resolvedNames.map((name) => `export const ${constantOf(name)}Form: FormFields = ${name};`);
   return [
     "// Generated from the zod schemas by `npm run generate`. Never edit it.",
     'import type { AnswerForm } from "../computed.js";',
@@ -51,6 +54,61 @@ export function computedModule(): string {
     "",
   ].join("\n");
 }
+
+/** Scenes of light, of which most say nothing of what a filter is mounted on. */
+const LIGHT = ["Scene", "ResolvedScene"] as const;
+const isMounting = (name: string): boolean => name in mountingInSceneFields;
+
+/** Some fields of a schema. */
+const having = ({ properties = {}, ...schema }: JsonSchema, kept: (name: string) => boolean): JsonSchema => ({
+  ...schema,
+  properties: Object.fromEntries(Object.entries(properties).filter(([name]) => kept(name))),
+});
+
+/** All schemas, scenes of light without what a filter is mounted on. */
+function plainSchemas(schemas: Readonly<Record<string, JsonSchema>>): Readonly<Record<string, JsonSchema>> {
+  const plain = LIGHT.map((name) => [name, having(schemaOf(name, schemas), (field) => !isMounting(field))]);
+  return { ...schemas, ...Object.fromEntries(plain) };
+}
+
+/**
+ * The text of `src/generated/mounted-on.ts`: what scenes of light say of what a filter is mounted on. Apart, and with nothing of the plain
+ * ones in it: a page loads it where a scene says anything of it.
+ */
+export function mountedOnModule(): string {
+  const schemas: Readonly<Record<string, JsonSchema>> = componentSchemas(components);
+  const inFull = (schema: JsonSchema): JsonSchema => {
+    const { $ref, items, properties, ...kept } =
+      schema.$ref === undefined ? schema : schemaOf(referenced(schema.$ref), schemas);
+    return {
+      ...kept,
+      ...(items === undefined ? {} : { items: inFull(items) }),
+      ...(properties === undefined
+        ? {}
+        : {
+            properties: Object.fromEntries(
+              Object.entries(properties).map(([name, property]) => [name, inFull(property)]),
+            ),
+          }),
+    };
+  };
+  const [scene, resolved] = LIGHT.map((name) => inFull(having(schemaOf(name, schemas), isMounting)));
+  const { properties } = withoutAnswers(compact(scene ?? {}));
+  const form = formOf(resolved ?? {}, () => "text");
+  return [
+    "// Generated from the zod schemas by `npm run generate`. Never edit it.",
+    'import type { FormFields } from "../json-schema/form.js";',
+    'import type { JsonSchema } from "../json-schema/schema.js";',
+    "",
+    `export const mountedOnProperties: Readonly<Record<string, JsonSchema>> = ${JSON.stringify(properties)};`,
+    `export const mountedOnForm: FormFields = ${JSON.stringify(form)};`,
+    "",
+  ].join("\n");
+}
+
+/** `plainScene` for `Scene`, which is a scene of light. */
+const constantOf = (name: string): string =>
+  LIGHT.some((light) => light === name) ? `plain${name}` : camel(name);
 
 /** `filterChoiceAnswer` for `FilterChoiceAnswer`. */
 function camel(name: string): string {

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { components } from "../components.js";
 import { componentSchemas } from "../json-schema/convert.js";
 import { quizErrorCodes } from "../quiz/error-codes.js";
-import { sceneRules } from "../rules/all.js";
+import { ownSceneRules as sceneRules } from "../rules/all-with-mounting.js";
 import { mountingRules } from "../rules/mounting.js";
 import { problemCodes, problemStatuses } from "./catalogue.js";
 import { problemComponent } from "./component-name.js";

@@ -2,7 +2,7 @@ import { z } from "zod/v3";
 import { annotate } from "../field/annotation.js";
 import { list, text } from "../field/choice.js";
 import { quizErrorCodes } from "../quiz/error-codes.js";
-import { sceneRules } from "../rules/all.js";
+import { ownSceneRules as sceneRules } from "../rules/all-with-mounting.js";
 import { mountingRules } from "../rules/mounting.js";
 import { type ProblemCode, problemCodes, problemStatuses } from "./catalogue.js";
 import { problemComponent } from "./component-name.js";

@@ -1,8 +1,12 @@
 import { z } from "zod/v3";
 import { choice, list, text } from "../field/choice.js";
+import { quantity } from "../field/quantity.js";
+import { FilterChange } from "../scene/lens-filter.js";
+import { FilterHolder } from "../scene/mounting/filter.js";
 import { Clarity } from "./clarity.js";
 import { answerHead, answerTail, code, Figure, parameters, ReasonBasis, Statement } from "./common.js";
 import { FilterVerdict } from "./filter-choice.js";
+import { MountOption, MountPlace, MountVerdict } from "./filter-mounting.js";
 import { BalanceTo, MixedLightVerdict } from "./mixed-light.js";
 import { balanceDepths, density, depth, iso } from "./quantities.js";
 
@@ -92,6 +96,55 @@ export const TakeItem = z
   })
   .describe("Something to take from the shelf.");
 
+const exampleMount = {
+  holder: "screw_on_lens",
+  place: "on_lens",
+  verdict: "fits",
+  filter_change_underwater: "none",
+  filters: 1,
+} as const;
+
+export const MountInPlan = z
+  .object({
+    holder: choice(FilterHolder, {
+      description:
+        "What holds what the plan puts on the lens: the holder that you asked for, unless it does not fit.",
+      example: exampleMount.holder,
+    }),
+    place: choice(MountPlace, { description: "Where it puts the filter.", example: exampleMount.place }),
+    verdict: choice(MountVerdict, {
+      description:
+        "Whether it fits; `does_not_fit` only where no holder does, and then the plan mounts nothing.",
+      example: exampleMount.verdict,
+    }),
+    filter_change_underwater: choice(FilterChange, {
+      description: "Whether, and how, it lets the filter be changed under water.",
+      example: exampleMount.filter_change_underwater,
+    }),
+    filters: quantity({
+      description: "How many filters it holds, one behind the other: one for colour, and an ND.",
+      unit: "1",
+      decimals: 0,
+      min: 0,
+      max: 2,
+      example: exampleMount.filters,
+    }),
+    options: list(MountOption, {
+      description: "Every holder, best first, as `filter-mounting` tells them.",
+      example: [
+        {
+          holder: "screw_on_lens",
+          place: "on_lens",
+          verdict: "fits",
+          code: "mount_on_lens",
+          text: "The filter screws onto the lens inside the housing: in air, safe from knocks, but fixed for the whole dive.",
+          parameters: {},
+        },
+      ],
+    }),
+  })
+  .describe("What holds what the plan puts on the lens.");
+
 export const DiveAdviceAnswer = z
   .object({
     ...answerHead,
@@ -132,6 +185,9 @@ export const DiveAdviceAnswer = z
       description: "The plan, in the order in which you do things.",
       example: [{ ...exampleStep, figures: [...exampleStep.figures] }],
     }),
+    mounting: MountInPlan.describe(
+      "What holds what the plan puts on the lens; present where the scene says what a filter is mounted on, and one is called for.",
+    ).optional(),
     take: list(TakeItem, {
       description: "What to take: all that the plan uses, with your ids where `kit` has it.",
       example: [exampleTake],

@@ -3,7 +3,7 @@ import { flatLampNames } from "../scene/flat-lamp-names.js";
 import { placeTimeNames } from "../scene/place-time-names.js";
 import type { Scene } from "../scene/scene.js";
 import { waterBases } from "../scene/water-bases.js";
-import { sceneRules } from "./all.js";
+import { ownSceneRules as sceneRules } from "./all-with-mounting.js";
 import { sceneRuleConcerns } from "./concerns.js";
 import { sceneCases } from "./scene-cases.test-support.js";
 

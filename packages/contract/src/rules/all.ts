@@ -4,6 +4,7 @@ import { depthRules } from "./depth.js";
 import { kitRules } from "./kit.js";
 import { lampRules } from "./lamps.js";
 import { lensFilterRules } from "./lens-filter.js";
+import type { mountingKinds } from "./mounting-in-scene.js";
 import { orderRules } from "./order.js";
 import { overheadRules } from "./overhead.js";
 import { recordingCurveRules } from "./recording-curve.js";
@@ -14,7 +15,7 @@ import { viewRules } from "./view.js";
 import { waterRules } from "./water.js";
 import { whiteBalanceRules } from "./white-balance.js";
 
-/** Every rule between fields of a scene. They hold on every path, after its schema. */
+/** The rules between fields of a scene, but for what a filter is mounted on. */
 export const sceneRules = [
   ...waterRules,
   ...daylightRules,
@@ -33,4 +34,4 @@ export const sceneRules = [
 ] as const;
 
 /** What a violation of each comes with, by its code. */
-export type SceneRuleParameters = ParametersOf<typeof sceneRules>;
+export type SceneRuleParameters = ParametersOf<readonly [...typeof sceneRules, typeof mountingKinds]>;

@@ -100,6 +100,7 @@ export const sceneRuleConcerns: Concerns<SceneRuleParameters, Scene> = {
   lead_distance_with_stops: ["wanted_lead_distance_m", "wanted_lead_stops"],
   overhead_parts: ["overhead", "daylight_open_share", "ice_thickness_m", "snow_thickness_m"],
   cave_is_dark: ["overhead", ...ofPlaceAndTime],
+  mounting_kinds: ["port_kind", "lens_kind"],
 };
 
 export const mountingRuleConcerns: Concerns<MountingRuleParameters, MountingScene> = {

@@ -493,4 +493,17 @@ export const sceneCases: Record<
       [{ overhead: "cave", ...noon }, ["/overhead"]],
     ],
   },
+  mounting_kinds: {
+    passes: [
+      { water_type: "IB" },
+      { port_kind: "flat", lens_kind: "wide", field_of_view_deg: 90, rings: [] },
+      { f_number: 8, filter_change_underwater: "flip" },
+    ],
+    refuses: [
+      [{ lens_thread_mm: 52 }, ["/lens_thread_mm", "/lens_thread_mm"]],
+      [{ port_kind: "flat", field_of_view_deg: 90 }, ["/port_kind"]],
+      [{ lens_kind: "wide" }, ["/lens_kind"]],
+      [{ rings: [] }, ["/rings", "/rings"]],
+    ],
+  },
 };

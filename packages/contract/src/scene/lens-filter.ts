@@ -85,7 +85,8 @@ export const lensFilterFields = {
     ],
   }),
   filter_change_underwater: choice(FilterChange, {
-    description: "Whether the lens filter can be changed under water.",
+    description:
+      "Whether the lens filter can be changed under water. Where it is left out beside a `holder` that flips or clips on, it can, in that way.",
     example: "flip",
     default: sceneDefaults.filter_change_underwater,
   }),

@@ -11,6 +11,7 @@ import { FilterFit, filterSamplesField } from "./filter-samples.js";
 import { kitField, resolvedKitField } from "./kit.js";
 import { flatLampFields, lampsField, resolvedLampsField, wantedLeadFields } from "./lamps.js";
 import { lensFilterFields, lensFilterStops } from "./lens-filter.js";
+import { mountingInSceneFields } from "./mounting/in-scene.js";
 import { overheadFields } from "./overhead.js";
 import { sensorField } from "./sensor.js";
 import { textsAskedFields } from "./texts-asked.js";
@@ -35,6 +36,7 @@ export const Scene = z
     ...lampsField,
     ...flatLampFields,
     ...wantedLeadFields,
+    ...mountingInSceneFields,
     ...everySceneFields,
     ...textsAskedFields,
   })
@@ -80,6 +82,7 @@ export const ResolvedScene = z
         ...lensFilterFields,
         ...resolvedKitField,
         ...wantedLeadFields,
+        ...mountingInSceneFields,
       },
       needed,
     ),

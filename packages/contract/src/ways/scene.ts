@@ -73,5 +73,20 @@ const lights: Ways = {
   ],
 };
 
+const kinds = ["port_kind", "lens_kind"];
+
+const mounting: Ways = {
+  says: "Say what a filter is mounted on with port_kind, lens_kind and what the lens sees: field_of_view_deg, or focal_length_mm with sensor_diagonal_mm.",
+  ways: [
+    { name: "MountByFocalLength", needs: [...kinds, "focal_length_mm", "sensor_diagonal_mm"], takes: [] },
+    {
+      name: "MountByView",
+      needs: [...kinds, "field_of_view_deg"],
+      takes: ["focal_length_mm", "sensor_diagonal_mm"],
+    },
+    { name: "NoMount", needs: [], takes: [] },
+  ],
+};
+
 /** What a scene gives in one of several ways. */
-export const sceneWays: readonly Ways[] = [water, depth, daylight, lensFilter, lights];
+export const sceneWays: readonly Ways[] = [water, depth, daylight, lensFilter, lights, mounting];

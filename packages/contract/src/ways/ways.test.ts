@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { wireSchemas } from "../generated/wire-schemas.js";
-import { sceneRules } from "../rules/all.js";
+import { allSceneRules } from "../rules/all-with-mounting.js";
 import { mountingRules } from "../rules/mounting.js";
 import type { Rule } from "../rules/rule.js";
 import type { MountingScene } from "../scene/mounting/scene.js";
@@ -12,6 +12,8 @@ import { fieldsOfWays, isOneWay, type Ways } from "./way.js";
 const beyondTypes = new Set(["lamp_colour", "lamp_filter_pair"]);
 
 const values: Record<string, unknown> = {
+  port_kind: "flat",
+  lens_kind: "wide",
   water_type: "IB",
   water_hue: "blue",
   transfer_curve: "srgb",
@@ -86,7 +88,7 @@ function brokenBy(component: keyof typeof waysOf, scene: object): string[] {
   const codes =
     component === "MountingScene"
       ? broken<MountingScene>(mountingRules, scene as MountingScene)
-      : broken<Scene>(sceneRules, scene as Scene);
+      : broken<Scene>(allSceneRules, scene as Scene);
   return component === "Scene" ? codes.filter((code) => !beyondTypes.has(code)) : codes;
 }
 

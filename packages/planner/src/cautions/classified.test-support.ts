@@ -125,6 +125,7 @@ export const CLASSIFIED: Classified = {
   },
   mountingReasons: {
     mount_asked_does_not_fit: NOTHING,
+    mount_no_room_for_two: NOTHING,
     mount_nothing_fits: NOTHING,
     mount_on_lens: ["filter"],
     mount_outside_fixed: ["filter_in_water"],

@@ -9,6 +9,8 @@ export type PupilBasis = "thread" | "sensor" | "window";
 export interface FilterMountingReasons {
   mount_asked_does_not_fit: { asked: FilterHolder; instead: FilterHolder };
   mount_nothing_fits: Nothing;
+  /** A colour filter and neutral density, one behind the other. */
+  mount_no_room_for_two: Nothing;
   mount_on_lens: Nothing;
   mount_outside_fixed: Nothing;
   mount_outside_changed: Nothing;

@@ -27,6 +27,8 @@ export interface LensFilterStep {
   loss_stops: number;
   /** What the caller has mounted, and is to take off. */
   instead_of?: NamedFilter;
+  /** Known to be mounted in the water, before the closed housing. */
+  outside?: true;
 }
 
 /** What the lamps are to give on the subject. */

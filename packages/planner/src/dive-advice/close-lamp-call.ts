@@ -2,7 +2,7 @@ import { add, type Spectrum } from "@sunfathom/optics";
 import { castBetween } from "../camera/cast.js";
 import { codesOf } from "../codes/coded.js";
 import type { CloseCalls, LampPlan } from "../codes/summary.js";
-import { candidatesFor, named } from "../filter-choice/candidates.js";
+import { type candidatesFor, named } from "../filter-choice/candidates.js";
 import { chooseAmong } from "../filter-choice/choose.js";
 import { conditionsOf } from "../light/conditions.js";
 import { lampLightAt, underwater } from "../light/underwater.js";
@@ -44,7 +44,7 @@ function otherPlan(
 
 /** What else could be done with the lamps, where the light may as well ask for it: they are not the only light. */
 export function closeLampCall(
-  scene: Scene,
+  { scene, candidates }: { scene: Scene; candidates: typeof candidatesFor },
   { depth_m }: MixedLightAtDepth,
   plan: LampPlan,
   owned: OwnedLampFilter | undefined,
@@ -74,7 +74,7 @@ export function closeLampCall(
   }
   if (!closest) return [];
   const lit = withLampPlan(scene, closest.other, owned);
-  const { filter_kind: kind, filter_density } = chooseAmong(lit, candidatesFor(lit)).answer;
+  const { filter_kind: kind, filter_density } = chooseAmong(lit, candidates(lit)).answer;
   const density = filter_density === undefined ? {} : { density: filter_density };
   return [
     say("close_lamps", {

@@ -1,7 +1,7 @@
 import type { NamedFilter } from "../codes/named-filter.js";
 import type { LampPlan } from "../codes/summary.js";
 import { colourRedDepths, type RedDepthsNominal } from "../colour-recovery/red-depths.js";
-import { named } from "../filter-choice/candidates.js";
+import { bareLens, candidatesFor, named } from "../filter-choice/candidates.js";
 import type { NonEmpty } from "../lists/non-empty.js";
 import { type Mix, mixOf } from "../mixed-light/mix.js";
 import type { FilterChoiceFigures } from "../result/filter-choice.js";
@@ -44,19 +44,23 @@ export interface Decisions {
   red: RedDepthsNominal | undefined;
 }
 
-export function decisionsFor(scene: Scene): Decisions {
+/** @param mountable how many filters the lens can carry, one behind the other */
+export function decisionsFor(scene: Scene, mountable = Infinity): Decisions {
   const { lamped, mixed, fitted } = withFittedLamps(scene);
   const middle = middleOf(mixed);
   const doFight = middle.verdict === "lights_fight";
   const lampFilter = doFight ? bestOwnedLampFilter(lamped, middle.depth_m) : undefined;
   const lampPlan = planLamps(middle, lampFilter);
   const lit = withLampPlan(lamped, lampPlan, lampFilter);
-  const { filter, mounted } = chosenOver(lit);
+  const candidates = mountable > 0 ? candidatesFor : bareLens;
+  const { filter, mounted } = chosenOver(lit, candidates);
   const filmed = withFilter(lit, filter, mounted);
   const planned = lampPlan === "lamps_with_filter" ? middleOf(mixOf(lit)) : middle;
   const legs = legsOf(withoutFilter(lit), filmed, filter);
   const hasBothLights = lampPlan !== "none" && lampPlan !== "lamps_only";
-  const lampCall = hasBothLights ? closeLampCall(lamped, middle, lampPlan, lampFilter) : [];
+  const lampCall = hasBothLights
+    ? closeLampCall({ scene: lamped, candidates }, middle, lampPlan, lampFilter)
+    : [];
   return {
     scene,
     filmed,
@@ -70,7 +74,7 @@ export function decisionsFor(scene: Scene): Decisions {
     filterNamed: namedIn(filter),
     mounted,
     legs,
-    exposure: exposurePlanFor(scene, legs),
+    exposure: exposurePlanFor(scene, legs, mountable - (filter.filter_kind === "none" ? 0 : 1)),
     closeCalls: [...closeFilterCall(filter, namedIn(filter.runner_up)), ...lampCall],
     red: filmed.lamps.length > 0 ? undefined : colourRedDepths(filmed),
   };

@@ -34,10 +34,11 @@ const remembered = ({ filter, legs, exposure }: Decisions): Remember => ({
 /**
  * The whole job for one dive: filter, exposure, balance and lamps, as one plan in order of action, each line with its number and
  * its reason. On light and colour only: this plans no dive.
+ * @param mountable how many filters the lens can carry, one behind the other
  * @throws SceneProblem without any light, or for a sun or water outside the model's domain.
  */
-export function diveAdvice(scene: Scene): DiveAdviceAnswer {
-  const d = decisionsFor(scene);
+export function diveAdvice(scene: Scene, mountable = Infinity): DiveAdviceAnswer {
+  const d = decisionsFor(scene, mountable);
   const { filter, mixed, legs } = d;
   const answers: AnswerParts<PlanReasons>[] = [filter, ...legs.map(({ balance }) => balance)];
   const reasons = firstOfEach(answers.flatMap((answer) => answer.reasons)).filter(

@@ -34,8 +34,9 @@ function closed(ev100: number, scene: Scene): Setting {
 /**
  * How the camera is set over the dive. Neutral density is used where it can come off as soon as it is not needed, or is needed all the
  * way; elsewhere the aperture closes, and the exposure gets shorter, for as long as it is too bright.
+ * @param room for filters that is left on the lens
  */
-export function exposurePlanFor(scene: Scene, legs: Readonly<NonEmpty<Leg>>): ExposurePlan {
+export function exposurePlanFor(scene: Scene, legs: Readonly<NonEmpty<Leg>>, room = 1): ExposurePlan {
   const limits = limitsOf(scene);
   const points = legs.flatMap((leg) =>
     leg.exposure.depths.map((exposure) => ({ leg, exposure, ev: meteredOnSubject(exposure) })),
@@ -43,7 +44,7 @@ export function exposurePlanFor(scene: Scene, legs: Readonly<NonEmpty<Leg>>): Ex
   const excess = points.map(({ ev }) => excessAt(ev, limits));
   const most = Math.max(...excess);
   // A camera that exposes itself shortens the exposure instead.
-  const isNeutral = most >= WORTH_NEUTRAL_STOPS && scene.exposure_mode !== "auto";
+  const isNeutral = most >= WORTH_NEUTRAL_STOPS && scene.exposure_mode !== "auto" && room >= 1;
   const neutral = isNeutral ? neutralPlan(scene, points, excess) : undefined;
   if (neutral) return neutral;
   const stations = points.map(({ leg, exposure, ev }) => ({ leg, exposure, setting: closed(ev, scene) }));

@@ -7,6 +7,7 @@ import { chooseAmong } from "../filter-choice/choose.js";
 import { worthwhileFor } from "../filter-choice/decide.js";
 import { mainReasons } from "../filter-choice/main-reasons.js";
 import { finishOf } from "../filter-choice/merits.js";
+import type { NonEmpty } from "../lists/non-empty.js";
 import { sunReasons } from "../reasons/sun-reasons.js";
 import type { AnswerParts } from "../result/common.js";
 import type { FilterChoiceFigures } from "../result/filter-choice.js";
@@ -23,7 +24,7 @@ export interface Mounted {
 /** A choice for a plan: told why it is made, and no more. */
 export interface Chosen extends FilterChoiceFigures, AnswerParts<FilterMainReasons & LightReasons> {}
 
-function choose(scene: Scene, candidates = candidatesFor(scene)): Chosen {
+function choose(scene: Scene, candidates: Readonly<NonEmpty<Candidate>>): Chosen {
   const choice = chooseAmong(scene, candidates);
   const { answer, conditions, uncertainty, sources } = choice;
   const reasons = [...mainReasons(choice), ...sunReasons(conditions)];
@@ -48,8 +49,11 @@ const asCandidate = ({ filter_kind, filter_density, filter_id }: FilterChoiceFig
  * The choice of a filter for the lens, given what is on it: what is there stays as long as changing it is worth no more than mounting
  * a filter has to be.
  */
-export function chosenOver(scene: Scene): { filter: Chosen; mounted: Mounted | undefined } {
-  const free = choose(scene);
+export function chosenOver(
+  scene: Scene,
+  candidates = candidatesFor,
+): { filter: Chosen; mounted: Mounted | undefined } {
+  const free = choose(scene, candidates(scene));
   const mounted = mountedIn(scene);
   if (!mounted) return { filter: free, mounted: undefined };
   const filter = named(mounted);

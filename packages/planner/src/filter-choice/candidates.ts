@@ -67,6 +67,9 @@ function ofKit(item: KitItem): Candidate[] {
 export const candidatesFor = ({ kit }: Scene): Readonly<NonEmpty<Candidate>> =>
   kit ? [NO_FILTER, ...kit.filter(({ item }) => item === "lens_filter").flatMap(ofKit)] : GRID;
 
+/** Where a lens can carry no filter. */
+export const bareLens: typeof candidatesFor = () => [NO_FILTER];
+
 /** Densities around the best of the grid; none around a filter that is owned, or around no filter. */
 export function finerThan({ kind, density, id, mounted }: Candidate): Candidate[] {
   if (kind === "none" || density === undefined || id !== undefined || mounted) return [];

@@ -1,4 +1,4 @@
-import type { FilterChange } from "./scene.js";
+import type { FilterChange } from "./filter-change.js";
 
 /** What stands between the lens and the water; `none` for a camera that is watertight itself, behind its own flat window. */
 export type PortKind = "flat" | "dome" | "none";

@@ -1,12 +1,24 @@
 import type { FilterKind, FloorKind, SubjectFacing, TransferCurve, WaterHue } from "@sunfathom/optics";
+import type { FilterChange } from "./filter-change.js";
+import type { FilterMountingScene } from "./filter-mounting-scene.js";
 
 /**
  * A scene with every default filled in: what the planner works on. Field names are those of the wire contract,
  * units are in the names, and fields that have no meaning for this scene are absent.
  */
 export type { FilterKind, SubjectFacing, TransferCurve, WaterHue } from "@sunfathom/optics";
+export type { FilterChange } from "./filter-change.js";
 
-export interface Scene extends WaterBasis, Daylight, Cover, Dive, View, Bottom, Camera, LensFilter {
+export interface Scene
+  extends WaterBasis,
+    Daylight,
+    Cover,
+    Dive,
+    View,
+    Bottom,
+    Camera,
+    LensFilter,
+    MountedOn {
   /** What is owned; filters are then chosen from it alone. */
   kit?: KitItem[];
   /** Lamps that are switched on; empty when there are none. */
@@ -15,6 +27,9 @@ export interface Scene extends WaterBasis, Daylight, Cover, Dive, View, Bottom, 
   wanted_lead_stops?: number;
   wanted_lead_distance_m?: number;
 }
+
+/** What a filter is mounted on: all or none of what a mounting scene needs. */
+export type MountedOn = Partial<Omit<FilterMountingScene, "f_number" | "filter_change_underwater">>;
 
 /** How the water is described: exactly one field is present. */
 export interface WaterBasis {
@@ -195,8 +210,6 @@ export interface Camera {
   /** Colour shift between two balances that is let pass, in CIEDE2000; the planner's default where absent. */
   balance_tolerance_delta_e00?: number;
 }
-
-export type FilterChange = "none" | "flip" | "clip_on";
 
 export interface TransmittanceSample {
   wavelength_nm: number;

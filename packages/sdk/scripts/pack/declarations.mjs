@@ -3,13 +3,13 @@ import { join } from "node:path";
 
 /**
  * Copies the declarations that the compiler wrote. They name no neighbour of the workspace: both entries speak of the
- * generated types alone.
+ * generated types alone. What is loaded on demand is none of their business.
  * @param {string} from
  * @param {string} to
  */
 export function copyDeclarations(from, to) {
   const names = readdirSync(from, { recursive: true, encoding: "utf8" }).filter(
-    (name) => name.endsWith(".d.ts") && !name.startsWith("package"),
+    (name) => name.endsWith(".d.ts") && !name.startsWith("package") && !name.includes("wider"),
   );
   for (const name of names) {
     const target = join(to, name);

@@ -29,15 +29,27 @@ export async function packModules(outdir) {
     // A file of its own, or who asks for a little of it is taken to need all that is beside it.
     seldom: join(source, "offline/seldom.ts"),
   };
+  const started = await packed(entryPoints, "shared", outdir);
+  rmSync(join(outdir, "parts"), { recursive: true });
+  const further = await packed(entriesIn("wider", "offline/wider"), "wider/shared", outdir);
+  withoutIdleImports(outdir);
+  return {
+    inputs: { ...started.inputs, ...further.inputs },
+    outputs: { ...started.outputs, ...further.outputs },
+  };
+}
+
+/** @param {Record<string, string>} entryPoints @param {string} shared folder of what several of them need @param {string} outdir */
+async function packed(entryPoints, shared, outdir) {
   const program = programOf(Object.values(entryPoints));
   const { metafile } = await build({
     entryPoints,
-    plugins: [seldomApart(program), directImports(program)],
+    plugins: [loadedOnDemand, seldomApart(program), directImports(program)],
     outdir,
     bundle: true,
     // What several entries need stands once: an error thrown offline is an instance of the same class.
     splitting: true,
-    chunkNames: "shared/[hash]",
+    chunkNames: `${shared}/[hash]`,
     format: "esm",
     platform: "neutral",
     mainFields: ["module", "main"],
@@ -49,10 +61,22 @@ export async function packModules(outdir) {
     metafile: true,
     logLevel: "warning",
   });
-  rmSync(join(outdir, "parts"), { recursive: true });
-  withoutIdleImports(outdir);
   return metafile;
 }
+
+/**
+ * What answers scenes that ask for more than most do is packed apart, and has its own copy of the little that it shares with the rest:
+ * bundlers that cut a page into files would keep what is shared in what every page starts with, whatever it asks for.
+ * @type {import("esbuild").Plugin}
+ */
+const loadedOnDemand = {
+  name: "loaded-on-demand",
+  setup({ onResolve }) {
+    onResolve({ filter: /\/wider\// }, ({ path, kind }) =>
+      kind === "dynamic-import" ? { path: `../wider/${basename(path)}`, external: true } : undefined,
+    );
+  },
+};
 
 /**
  * The packer has each entry import all that belongs to it, in the order in which it would run. Nothing here does anything by being

@@ -684,6 +684,10 @@ export type DiveAdviceAnswer = {
      */
     steps: Array<DiveStep>;
     /**
+     * What holds what the plan puts on the lens; present where the scene says what a filter is mounted on, and one is called for.
+     */
+    mounting?: MountInPlan | undefined;
+    /**
      * What to take: all that the plan uses, with your ids where `kit` has it.
      */
     take: Array<TakeItem>;
@@ -2159,6 +2163,36 @@ export type ModelsAnswer = {
      * A hash of the code and texts behind the answers: two services with the same hash give the same bytes. Unlike the version of the model, it changes with every wording.
      */
     build: string;
+};
+
+/**
+ * What holds what the plan puts on the lens.
+ */
+export type MountInPlan = {
+    /**
+     * What holds what the plan puts on the lens: the holder that you asked for, unless it does not fit.
+     */
+    holder: FilterHolder;
+    /**
+     * Where it puts the filter.
+     */
+    place: MountPlace;
+    /**
+     * Whether it fits; `does_not_fit` only where no holder does, and then the plan mounts nothing.
+     */
+    verdict: MountVerdict;
+    /**
+     * Whether, and how, it lets the filter be changed under water.
+     */
+    filter_change_underwater: FilterChange;
+    /**
+     * How many filters it holds, one behind the other: one for colour, and an ND. 0 to 2.
+     */
+    filters: number;
+    /**
+     * Every holder, best first, as `filter-mounting` tells them.
+     */
+    options: Array<MountOption>;
 };
 
 /**
@@ -3827,7 +3861,7 @@ export type ResolvedScene = {
      */
     filter_transmittance?: Array<TransmittanceSample> | undefined;
     /**
-     * Whether the lens filter can be changed under water. Default `none`.
+     * Whether the lens filter can be changed under water. Where it is left out beside a `holder` that flips or clips on, it can, in that way. Default `none`.
      */
     filter_change_underwater: FilterChange;
     /**
@@ -3842,6 +3876,110 @@ export type ResolvedScene = {
      * From those video lights to the subject. With `wanted_lead_stops`; by default that of the nearest one, or 0.8 m without one. 0.05 to 20 m.
      */
     wanted_lead_distance_m?: number | undefined;
+    /**
+     * What stands between the lens and the water.
+     */
+    port_kind?: PortKind | undefined;
+    /**
+     * How the lens draws.
+     */
+    lens_kind?: LensKind | undefined;
+    /**
+     * Radius of curvature of the dome. Only with `port_kind` `dome`. 20 to 500 mm.
+     */
+    dome_radius_mm?: number | undefined;
+    /**
+     * Focal length at the widest setting that you use: the real one, not an equivalent. With `sensor_diagonal_mm`, or beside `field_of_view_deg`. 1 to 300 mm.
+     */
+    focal_length_mm?: number | undefined;
+    /**
+     * Diagonal of the picture on the sensor. With `focal_length_mm`. 3 to 80 mm.
+     */
+    sensor_diagonal_mm?: number | undefined;
+    /**
+     * Full angle that the lens sees over the picture's diagonal, in air. In place of `focal_length_mm`, or beside it. 1 to 220 deg.
+     */
+    field_of_view_deg?: number | undefined;
+    /**
+     * Whether the lens comes off the camera, so that something can be put behind it. Default `true`.
+     */
+    lens_interchangeable?: boolean | undefined;
+    /**
+     * Filter thread on the front of the lens; the lens has none when left out. 20 to 150 mm.
+     */
+    lens_thread_mm?: number | undefined;
+    /**
+     * Filter thread on the outside of the port; the port has none when left out. 20 to 150 mm.
+     */
+    port_thread_mm?: number | undefined;
+    /**
+     * Outer diameter of the port, which a clip or a hinge without a thread goes over. 20 to 400 mm.
+     */
+    port_outer_diameter_mm?: number | undefined;
+    /**
+     * What lens is on the outside of the port. Not with a dome. Default `none`.
+     */
+    wet_lens?: 'none' | 'wide' | 'close_up' | undefined;
+    /**
+     * How far the front of the lens moves forward from the setting that is described to its longest one: 0 for a fixed focal length, and for a zoom that keeps its length. 0 to 200 mm. Default 0 mm.
+     */
+    zoom_travel_mm?: number | undefined;
+    /**
+     * Free room between the front rim of the lens and the port's glass, at the setting that is described. Not known when left out. 0 to 300 mm.
+     */
+    lens_port_gap_mm?: number | undefined;
+    /**
+     * How far inside the lens has its entrance pupil, counted from the lens's front rim, or from the window of a camera with `port_kind` `none`. Assumed when left out; the answer says what. 0.5 to 200 mm.
+     */
+    entrance_pupil_distance_mm?: number | undefined;
+    /**
+     * The holder that you want. Without it, or where it does not fit, the answer advises the best one.
+     */
+    holder?: FilterHolder | undefined;
+    /**
+     * Inner diameter of the clip, hinge or frame that goes over the port. By default the answer assumes one that fits. 20 to 400 mm.
+     */
+    holder_inner_diameter_mm?: number | undefined;
+    /**
+     * Thread of the filter; that of the lens or port is assumed when left out. 20 to 150 mm.
+     */
+    filter_thread_mm?: number | undefined;
+    /**
+     * Width of the filter's clear part: for a filter without a thread, or where it is known. A little less than the thread when left out. 5 to 300 mm.
+     */
+    filter_clear_diameter_mm?: number | undefined;
+    /**
+     * How far the filter's front rim stands out in front of what it is screwed into. 0.5 to 30 mm. Default 5 mm.
+     */
+    filter_thickness_mm?: number | undefined;
+    /**
+     * What the filter is made of, which decides what it weighs. Default `glass`.
+     */
+    filter_material?: 'glass' | 'resin' | undefined;
+    /**
+     * Width of the opening behind the lens that a sheet has to cover, or of the slot that it slides into. With `rear_opening_height_mm`. 5 to 80 mm.
+     */
+    rear_opening_width_mm?: number | undefined;
+    /**
+     * Its height. With `rear_opening_width_mm`. 5 to 80 mm.
+     */
+    rear_opening_height_mm?: number | undefined;
+    /**
+     * How a sheet stays behind the lens. Default `slot`.
+     */
+    rear_fixing?: RearFixing | undefined;
+    /**
+     * Thickness of a sheet behind the lens. 0.01 to 3 mm. Default 0.1 mm.
+     */
+    sheet_thickness_mm?: number | undefined;
+    /**
+     * Refractive index of the sheet: about 1.5 for gelatine and polyester. 1.3 to 1.8. Default 1.5.
+     */
+    sheet_refractive_index?: number | undefined;
+    /**
+     * Rings that you own, in any order. None by default.
+     */
+    rings?: Array<StepRing> | undefined;
     /**
      * Video lights that are switched on; empty when there are none.
      */
@@ -4199,7 +4337,7 @@ export type SceneFields = {
      */
     filter_transmittance?: Array<TransmittanceSample> | undefined;
     /**
-     * Whether the lens filter can be changed under water. Default `none`.
+     * Whether the lens filter can be changed under water. Where it is left out beside a `holder` that flips or clips on, it can, in that way. Default `none`.
      */
     filter_change_underwater?: FilterChange | undefined;
     /**
@@ -4262,6 +4400,110 @@ export type SceneFields = {
      * From those video lights to the subject. With `wanted_lead_stops`; by default that of the nearest one, or 0.8 m without one. 0.05 to 20 m.
      */
     wanted_lead_distance_m?: number | undefined;
+    /**
+     * What stands between the lens and the water.
+     */
+    port_kind?: PortKind | undefined;
+    /**
+     * How the lens draws.
+     */
+    lens_kind?: LensKind | undefined;
+    /**
+     * Radius of curvature of the dome. Only with `port_kind` `dome`. 20 to 500 mm.
+     */
+    dome_radius_mm?: number | undefined;
+    /**
+     * Focal length at the widest setting that you use: the real one, not an equivalent. With `sensor_diagonal_mm`, or beside `field_of_view_deg`. 1 to 300 mm.
+     */
+    focal_length_mm?: number | undefined;
+    /**
+     * Diagonal of the picture on the sensor. With `focal_length_mm`. 3 to 80 mm.
+     */
+    sensor_diagonal_mm?: number | undefined;
+    /**
+     * Full angle that the lens sees over the picture's diagonal, in air. In place of `focal_length_mm`, or beside it. 1 to 220 deg.
+     */
+    field_of_view_deg?: number | undefined;
+    /**
+     * Whether the lens comes off the camera, so that something can be put behind it. Default `true`.
+     */
+    lens_interchangeable?: boolean | undefined;
+    /**
+     * Filter thread on the front of the lens; the lens has none when left out. 20 to 150 mm.
+     */
+    lens_thread_mm?: number | undefined;
+    /**
+     * Filter thread on the outside of the port; the port has none when left out. 20 to 150 mm.
+     */
+    port_thread_mm?: number | undefined;
+    /**
+     * Outer diameter of the port, which a clip or a hinge without a thread goes over. 20 to 400 mm.
+     */
+    port_outer_diameter_mm?: number | undefined;
+    /**
+     * What lens is on the outside of the port. Not with a dome. Default `none`.
+     */
+    wet_lens?: 'none' | 'wide' | 'close_up' | undefined;
+    /**
+     * How far the front of the lens moves forward from the setting that is described to its longest one: 0 for a fixed focal length, and for a zoom that keeps its length. 0 to 200 mm. Default 0 mm.
+     */
+    zoom_travel_mm?: number | undefined;
+    /**
+     * Free room between the front rim of the lens and the port's glass, at the setting that is described. Not known when left out. 0 to 300 mm.
+     */
+    lens_port_gap_mm?: number | undefined;
+    /**
+     * How far inside the lens has its entrance pupil, counted from the lens's front rim, or from the window of a camera with `port_kind` `none`. Assumed when left out; the answer says what. 0.5 to 200 mm.
+     */
+    entrance_pupil_distance_mm?: number | undefined;
+    /**
+     * The holder that you want. Without it, or where it does not fit, the answer advises the best one.
+     */
+    holder?: FilterHolder | undefined;
+    /**
+     * Inner diameter of the clip, hinge or frame that goes over the port. By default the answer assumes one that fits. 20 to 400 mm.
+     */
+    holder_inner_diameter_mm?: number | undefined;
+    /**
+     * Thread of the filter; that of the lens or port is assumed when left out. 20 to 150 mm.
+     */
+    filter_thread_mm?: number | undefined;
+    /**
+     * Width of the filter's clear part: for a filter without a thread, or where it is known. A little less than the thread when left out. 5 to 300 mm.
+     */
+    filter_clear_diameter_mm?: number | undefined;
+    /**
+     * How far the filter's front rim stands out in front of what it is screwed into. 0.5 to 30 mm. Default 5 mm.
+     */
+    filter_thickness_mm?: number | undefined;
+    /**
+     * What the filter is made of, which decides what it weighs. Default `glass`.
+     */
+    filter_material?: 'glass' | 'resin' | undefined;
+    /**
+     * Width of the opening behind the lens that a sheet has to cover, or of the slot that it slides into. With `rear_opening_height_mm`. 5 to 80 mm.
+     */
+    rear_opening_width_mm?: number | undefined;
+    /**
+     * Its height. With `rear_opening_width_mm`. 5 to 80 mm.
+     */
+    rear_opening_height_mm?: number | undefined;
+    /**
+     * How a sheet stays behind the lens. Default `slot`.
+     */
+    rear_fixing?: RearFixing | undefined;
+    /**
+     * Thickness of a sheet behind the lens. 0.01 to 3 mm. Default 0.1 mm.
+     */
+    sheet_thickness_mm?: number | undefined;
+    /**
+     * Refractive index of the sheet: about 1.5 for gelatine and polyester. 1.3 to 1.8. Default 1.5.
+     */
+    sheet_refractive_index?: number | undefined;
+    /**
+     * Rings that you own, in any order. None by default.
+     */
+    rings?: Array<StepRing> | undefined;
     /**
      * Answer only if the model has this version (as `model.version` of an earlier answer says); otherwise a 409 problem.
      */
@@ -5199,6 +5441,8 @@ type SceneWhy4 = "Give the filter on the lens in one way: filter_kind with filte
 
 type SceneWhy5 = "Give video lights in one way: `lamps`, or lamp_flux_lm with lamp_distance_m and the other lamp_ fields.";
 
+type SceneWhy6 = "Say what a filter is mounted on with port_kind, lens_kind and what the lens sees: field_of_view_deg, or focal_length_mm with sensor_diagonal_mm.";
+
 /** Given: `card_samples`, `transfer_curve`. Optional: `locked_exposure`, `locked_balance`. */
 export interface WaterByCard extends Given<SceneFields, "card_samples" | "transfer_curve">, Pick<SceneFields, "locked_exposure" | "locked_balance">, Without<"kd_samples" | "visibility_m" | "water_hue" | "secchi_depth_m" | "chlorophyll_mg_m3" | "water_type", SceneWhy1> {}
 
@@ -5267,8 +5511,17 @@ export interface LightsAlike extends Given<SceneFields, "lamp_flux_lm" | "lamp_d
 /** None of `lamps`, `lamp_flux_lm`, `lamp_distance_m`, `lamp_count`, `lamp_beam_angle_deg`, `lamp_beam_angle_medium`, `lamp_cct_K`, `lamp_led`, `lamp_filter_kind`, `lamp_filter_density`. */
 export interface NoLights extends Without<"lamps" | "lamp_flux_lm" | "lamp_distance_m" | "lamp_count" | "lamp_beam_angle_deg" | "lamp_beam_angle_medium" | "lamp_cct_K" | "lamp_led" | "lamp_filter_kind" | "lamp_filter_density", SceneWhy5> {}
 
+/** Given: `port_kind`, `lens_kind`, `focal_length_mm`, `sensor_diagonal_mm`. */
+export interface MountByFocalLength extends Given<SceneFields, "port_kind" | "lens_kind" | "focal_length_mm" | "sensor_diagonal_mm">, Without<"field_of_view_deg", SceneWhy6> {}
+
+/** Given: `port_kind`, `lens_kind`, `field_of_view_deg`. Optional: `focal_length_mm`, `sensor_diagonal_mm`. */
+export interface MountByView extends Given<SceneFields, "port_kind" | "lens_kind" | "field_of_view_deg">, Pick<SceneFields, "focal_length_mm" | "sensor_diagonal_mm"> {}
+
+/** None of `port_kind`, `lens_kind`, `focal_length_mm`, `sensor_diagonal_mm`, `field_of_view_deg`. */
+export interface NoMount extends Without<"port_kind" | "lens_kind" | "focal_length_mm" | "sensor_diagonal_mm" | "field_of_view_deg", SceneWhy6> {}
+
 /** The fields of a `Scene` that go with whatever else is given. */
-export interface SceneRest extends Omit<SceneFields, "card_samples" | "transfer_curve" | "locked_exposure" | "locked_balance" | "kd_samples" | "visibility_m" | "water_hue" | "secchi_depth_m" | "chlorophyll_mg_m3" | "water_type" | "min_depth_m" | "max_depth_m" | "depth_m" | "daylight_basis" | "latitude_deg" | "longitude_deg" | "local_time" | "time_zone" | "camera_heading_deg" | "time" | "sun_elevation_deg" | "filter_samples" | "filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density" | "lamps" | "lamp_flux_lm" | "lamp_distance_m" | "lamp_count" | "lamp_beam_angle_deg" | "lamp_beam_angle_medium" | "lamp_cct_K" | "lamp_led" | "lamp_filter_kind" | "lamp_filter_density"> {}
+export interface SceneRest extends Omit<SceneFields, "card_samples" | "transfer_curve" | "locked_exposure" | "locked_balance" | "kd_samples" | "visibility_m" | "water_hue" | "secchi_depth_m" | "chlorophyll_mg_m3" | "water_type" | "min_depth_m" | "max_depth_m" | "depth_m" | "daylight_basis" | "latitude_deg" | "longitude_deg" | "local_time" | "time_zone" | "camera_heading_deg" | "time" | "sun_elevation_deg" | "filter_samples" | "filter_transmittance" | "filter_kind" | "filter_stops" | "filter_density" | "lamps" | "lamp_flux_lm" | "lamp_distance_m" | "lamp_count" | "lamp_beam_angle_deg" | "lamp_beam_angle_medium" | "lamp_cct_K" | "lamp_led" | "lamp_filter_kind" | "lamp_filter_density" | "port_kind" | "lens_kind" | "focal_length_mm" | "sensor_diagonal_mm" | "field_of_view_deg"> {}
 
 /**
  * What you film, where and with what. Needs exactly one way to describe the water, and a depth; all else has a default or may be left out.
@@ -5278,5 +5531,6 @@ export interface SceneRest extends Omit<SceneFields, "card_samples" | "transfer_
  * Give daylight in one way: sun_elevation_deg, or a place (latitude_deg, longitude_deg) with time, or with local_time and time_zone, or daylight_basis none. camera_heading_deg needs place and time.
  * Give the filter on the lens in one way: filter_kind with filter_density or filter_stops, filter_transmittance, or filter_samples.
  * Give video lights in one way: `lamps`, or lamp_flux_lm with lamp_distance_m and the other lamp_ fields.
+ * Say what a filter is mounted on with port_kind, lens_kind and what the lens sees: field_of_view_deg, or focal_length_mm with sensor_diagonal_mm.
  */
-export type Scene = SceneRest & (WaterByCard | WaterByAttenuation | WaterByVisibility | WaterBySecchiDepth | WaterByChlorophyll | WaterByType) & (DepthRange | OneDepth) & (DaylightAbsent | DaylightByClock | DaylightByInstant | DaylightBySun) & (LensFilterBySamples | LensFilterByCurve | LensFilterByStops | LensFilterOfDensity | NoLensFilter) & (LightsListed | LightsAlike | NoLights);
+export type Scene = SceneRest & (WaterByCard | WaterByAttenuation | WaterByVisibility | WaterBySecchiDepth | WaterByChlorophyll | WaterByType) & (DepthRange | OneDepth) & (DaylightAbsent | DaylightByClock | DaylightByInstant | DaylightBySun) & (LensFilterBySamples | LensFilterByCurve | LensFilterByStops | LensFilterOfDensity | NoLensFilter) & (LightsListed | LightsAlike | NoLights) & (MountByFocalLength | MountByView | NoMount);

@@ -3,8 +3,8 @@ import { AbortedError, NotOfflineError } from "../core/errors.js";
 import type { Call, SendOptions } from "../core/types.js";
 import { expecting } from "../core/with-model-version.js";
 import type { OfflineOptions } from "./options.js";
-import type { OfflinePart } from "./part.js";
-import { later } from "./ready.js";
+import type { OfflinePart, Sources } from "./part.js";
+import { brought, later } from "./ready.js";
 import { bringRest, NotHereYet } from "./seldom.js";
 
 /** A call that is computed here, on the thread that makes it. */
@@ -27,19 +27,23 @@ async function compute<T>(content: () => Promise<object>, { signal, fields }: Se
  * @throws ProblemError where it has no answer
  */
 export async function contentOf(
-  { group, source, saidIn }: OfflinePart,
+  part: OfflinePart,
   body: object | undefined,
   { expectModelVersion, language = "en" }: OfflineOptions,
 ): Promise<object> {
+  const { group, wider } = part;
   // Of a scene that is no object, nothing is known.
   const { language: asked = language } = Object(body) as { language?: unknown };
   // English is here already.
-  const tongue =
-    saidIn === undefined || asked === "en" ? undefined : await (await later()).textsIn(asked, language);
-  const said = tongue === undefined ? source : (saidIn?.(tongue.words) ?? source);
+  const isEnglish = part.saidIn === undefined || asked === "en";
+  const tongue = isEnglish ? undefined : await (await later()).textsIn(asked, language);
   const isFree = group !== "calculations" || expectModelVersion === undefined;
-  const scene = asReceived(isFree ? body : expecting(expectModelVersion, body));
-  const replied = await replyWithAll(() => said.reply(scene));
+  const received = asReceived(isFree ? body : expecting(expectModelVersion, body));
+  const ask = ({ source, saidIn }: Sources) =>
+    (tongue === undefined ? source : (saidIn?.(tongue.words) ?? source)).reply(received);
+  let replied = await replyWithAll(() => ask(part));
+  if (replied.status === "refused" && wider !== undefined && isInvalid(replied.refusal))
+    replied = await askWider(wider, ask);
   if (replied.status === "refused") {
     const { refusalError } = await later();
     throw refusalError(replied.refusal, tongue?.problems);
@@ -56,6 +60,14 @@ async function replyWithAll<T>(reply: () => T): Promise<T> {
     await bringRest();
     return reply();
   }
+}
+/** Whether the scene is none of the plain ones: it may be one that asks for more. */
+const isInvalid = (refusal: { code?: unknown }): boolean => refusal.code === "invalid_scene";
+
+/** @throws ConnectionError where what answers such scenes cannot be loaded */
+async function askWider<T>(wider: () => Promise<Sources>, ask: (sources: Sources) => T): Promise<T> {
+  const sources = await brought(wider);
+  return replyWithAll(() => ask(sources));
 }
 
 /** What is left of a value after its way through JSON: `undefined` is absent, and nothing is shared with the caller. */

@@ -5,7 +5,7 @@ import { computing, contentOf } from "./compute.js";
 import { everyPart } from "./generated/every-part.js";
 import type { OfflineOptions } from "./options.js";
 import type { OfflinePart } from "./part.js";
-import { begin } from "./ready.js";
+import { begin, mayNeed } from "./ready.js";
 
 export { modelVersion } from "./model-version.js";
 export type { OfflineOptions } from "./options.js";
@@ -25,6 +25,7 @@ const partOf = new Map<string, OfflinePart>(Object.values(everyPart).map((part) 
 export class OfflineSunfathom extends Api {
   constructor(options: OfflineOptions = {}) {
     super(computingWith(options));
+    mayNeed(Object.values(everyPart));
     begin(options.language);
   }
 }

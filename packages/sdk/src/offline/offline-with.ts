@@ -3,7 +3,7 @@ import type { CallOptions } from "../core/types.js";
 import { computing, contentOf } from "./compute.js";
 import type { OfflineOptions } from "./options.js";
 import type { OfflineName, OfflinePart } from "./part.js";
-import { begin } from "./ready.js";
+import { begin, mayNeed } from "./ready.js";
 
 /**
  * A client without a service that has the calculations it is made from, and no others: a page that bundles it carries no others
@@ -21,6 +21,7 @@ export function offlineWith<Name extends OfflineName>(
   for (const part of parts) {
     client[part.group] = { ...client[part.group], [part.name]: methodOf(part, options) };
   }
+  mayNeed(parts);
   // Reference data refuse nothing.
   if (parts.some(({ group }) => group === "calculations")) begin(options.language);
   // What it has depends on the names of its parts, which the compiler knows and this loop does not.

@@ -12,14 +12,18 @@ interface Source {
   readonly reply: (body: unknown) => Reply;
 }
 
+/** Who answers here, in English, and with the texts of another language; reference data have none. */
+export interface Sources {
+  readonly source: Source;
+  readonly saidIn?: (words: object) => Source;
+}
+
 /** What a client without a service can be made from: one calculation, or one table of reference data. */
-export interface OfflinePart<Name extends OfflineName = OfflineName> {
+export interface OfflinePart<Name extends OfflineName = OfflineName> extends Sources {
   /** Its method. */
   readonly name: Name;
   /** The group of the client that the method is in. */
   readonly group: "calculations" | "reference";
-  /** Where a service has it, and who answers here, in English. */
-  readonly source: Source;
-  /** The same with the texts of another language; reference data have none. */
-  readonly saidIn?: (words: object) => Source;
+  /** Who answers scenes that ask for more than most do: loaded where one is none of the plain ones. Absent where all are. */
+  readonly wider?: () => Promise<Sources>;
 }

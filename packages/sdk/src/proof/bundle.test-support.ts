@@ -39,6 +39,8 @@ export interface Page {
   later: { name: string; code: string }[];
   /** What it loads behind that where some scenes need more than others. */
   rest: { name: string; code: string }[];
+  /** What it loads where a scene says more than most do. */
+  wider: { name: string; code: string }[];
   /** What it loads of other languages, where somebody asks for one. */
   languages: { name: string; code: string }[];
 }
@@ -71,13 +73,20 @@ export async function pageOf(program: string, from: string): Promise<Page> {
   }));
   const start = files.filter(({ path }) => needed.has(path));
   const isLanguage = ({ path }: { path: string }) => isEntry(path, /[/\\]languages[/\\]/);
-  const behind = files.filter((file) => !needed.has(file.path) && !isLanguage(file));
-  const entries = files.filter(({ path }) => isEntry(path, /./) && path !== entry && !isRest(path));
+  const isWiderEntry = (path: string) => isEntry(path, /[/\\]wider[/\\]/);
+  const widerEntries = files.filter(({ path }) => isWiderEntry(path));
+  const widerFiles = new Set(widerEntries.flatMap(({ path }) => [...neededBy(path)]));
+  const isWider = ({ path }: { path: string }) => widerFiles.has(path) && !needed.has(path);
+  const behind = files.filter((file) => !needed.has(file.path) && !isLanguage(file) && !isWider(file));
+  const entries = files.filter(
+    ({ path }) => isEntry(path, /./) && path !== entry && !isRest(path) && !isWiderEntry(path),
+  );
   const neededLater = new Set(entries.flatMap(({ path }) => [...neededBy(path)]));
   return {
     start: start.sort((a, b) => Number(b.path === entry) - Number(a.path === entry)),
     later: behind.filter(({ path }) => neededLater.has(path)),
     rest: behind.filter(({ path }) => !neededLater.has(path)),
+    wider: files.filter(isWider),
     languages: files.filter(isLanguage),
   };
 }

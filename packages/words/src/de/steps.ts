@@ -28,7 +28,7 @@ import { waysToPay } from "./ways-to-pay.js";
 export const steps: Texts<StepCodes, StepText> = {
   ...lampSteps,
   mount_filter: (p) => ({
-    text: `${takeOff(p)}Bring ${filterName(p.filter, "wen")} an, solange das Gehäuse trocken und offen ist, und prüf, ob er sauber ist.`,
+    text: `${takeOff(p)}Bring ${filterName(p.filter, "wen")} an${p.outside ? "" : ", solange das Gehäuse trocken und offen ist,"} und prüf, ob er sauber ist.`,
     why: worth(p),
   }),
   keep_filter: (p) => ({

@@ -26,7 +26,7 @@ import { waysToPay } from "./ways-to-pay.js";
 export const steps: Texts<StepCodes, StepText> = {
   ...lampSteps,
   mount_filter: (p) => ({
-    text: `${takeOff(p)}Mount ${filterName(p.filter)} while the housing is dry and open, and check that it is clean.`,
+    text: `${takeOff(p)}Mount ${filterName(p.filter)}${p.outside ? "" : " while the housing is dry and open"}, and check that it is clean.`,
     why: worth(p),
   }),
   keep_filter: (p) => ({

@@ -28,7 +28,7 @@ import { waysToPay } from "./ways-to-pay.js";
 export const steps: Texts<StepCodes, StepText> = {
   ...lampSteps,
   mount_filter: (p) => ({
-    text: `${takeOff(p)}Monte ${filterName(p.filter)} con la carcasa aún seca y abierta, y compruebe que está limpio.`,
+    text: `${takeOff(p)}Monte ${filterName(p.filter)}${p.outside ? "" : " con la carcasa aún seca y abierta,"} y compruebe que está limpio.`,
     why: worth(p),
   }),
   keep_filter: (p) => ({

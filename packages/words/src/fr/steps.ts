@@ -28,7 +28,7 @@ import { waysToPay } from "./ways-to-pay.js";
 export const steps: Texts<StepCodes, StepText> = {
   ...lampSteps,
   mount_filter: (p) => ({
-    text: `${takeOff(p)}Montez ${filterName(p.filter)} tant que le caisson est sec et ouvert, et vérifiez qu’il est propre.`,
+    text: `${takeOff(p)}Montez ${filterName(p.filter)}${p.outside ? "" : " tant que le caisson est sec et ouvert,"} et vérifiez qu’il est propre.`,
     why: worth(p),
   }),
   keep_filter: (p) => ({

@@ -37,6 +37,7 @@ interface Sized {
   latitude_deg?: number;
   card_samples?: readonly unknown[];
   visibility_m?: number;
+  port_kind?: string;
 }
 
 /** @param scene in its one form */
@@ -62,6 +63,7 @@ export function costOfCalculation(name: OperationName, scene: object): number {
     filters: kit === undefined ? filtersOfGrid : 1 + owned,
     owned,
     legs: rest.filter_change_underwater === "flip" || rest.filter_change_underwater === "clip_on" ? 2 : 1,
+    mounted: rest.port_kind !== undefined,
   };
   return Math.ceil(1 + dearWater + lookedForWater + (costs.get(name)?.(size) ?? 0));
 }

@@ -4,27 +4,12 @@ import {
   type SceneExampleName,
 } from "@sunfathom/contract";
 import { diveAdvice as plan } from "@sunfathom/planner";
-import type { TextUnits, Words } from "@sunfathom/words";
-import { figuresOf } from "../../say/figures-of.js";
-import { say as sayCode } from "../../say/say.js";
-import { sayParts } from "../../say/say-parts.js";
 import { lightScene } from "../../scene/light-scene.js";
 import type { About } from "../about.js";
 import { type Saying, taking } from "../calculation.js";
 import { planCost } from "../costs.js";
-
-export const say = (planned: ReturnType<typeof plan>, texts: Words["dive-advice"], units?: TextUnits) => ({
-  ...sayParts(planned, texts, units),
-  summary: planned.summary.map((part) => sayCode(part, texts.summary, units)).join(" "),
-  summary_parts: planned.summary,
-  close_calls: planned.close_calls.map((call) => ({ ...call, text: sayCode(call, texts.summary, units) })),
-  steps: planned.steps.map((step) => ({
-    ...step,
-    ...sayCode(step, texts.steps, units),
-    figures: figuresOf(step.parameters),
-  })),
-  take: planned.take.map((item) => ({ ...item, ...sayCode(item, texts.take, units) })),
-});
+import { sayPlan as say } from "../say-plan.js";
+import type { MountedTexts, Mounts } from "../wider/dive-advice.js";
 
 export const diveAdvice = taking(lightScene)({
   name: "dive-advice",
@@ -32,6 +17,17 @@ export const diveAdvice = taking(lightScene)({
   plan,
   say: say satisfies Saying<ReturnType<typeof say>, DiveAdviceAnswer>,
 });
+
+/** The same with plans for scenes that say what their filters are mounted on, by who makes these: a page loads that where a scene says so. */
+export const diveAdviceWith = ({ mounted, sayMounted }: Mounts) =>
+  taking(lightScene)({
+    name: "dive-advice",
+    form,
+    plan: (scene): ReturnType<typeof mounted> =>
+      scene.port_kind === undefined ? plan(scene) : mounted(scene, plan),
+    say: (planned: ReturnType<typeof mounted>, texts: MountedTexts, units) =>
+      sayMounted(planned, { texts, units }, say),
+  });
 
 export const about: About<SceneExampleName> = {
   summary: "The whole job for one dive",

@@ -167,6 +167,7 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       `In einer Höhle gibt es kein Tageslicht, aber daylight_basis ist ${daylight_basis}.`,
       "overhead cavern, wo Tageslicht hinkommt, oder daylight_basis none",
     ),
+  mounting_kinds: (p) => text(missing(p.missing), "port_kind und lens_kind"),
 };
 
 const COLOURS = { red: "Rot", green: "Grün", blue: "Blau" };

@@ -11,6 +11,8 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
     `Was du wolltest, ${mountingHolders[p.asked].wer}, passt nicht an diese Kamera. Nimm stattdessen ${mountingHolders[p.instead].wen}.`,
   mount_nothing_fits: () =>
     "So wie es ist, passt kein Halter; die Gründe darunter sagen, was sich ändern müsste.",
+  mount_no_room_for_two: () =>
+    "Der ND-Filter bleibt an Land: Neben dem Farbfilter ist kein Platz für ihn, oder die Ecken werden dunkel.",
 
   mount_on_lens: () =>
     "Der Filter kommt im Gehäuse aufs Objektiv: an Luft und vor Stößen sicher, aber fest für den ganzen Tauchgang.",

@@ -1,5 +1,5 @@
 import { describe, expect, it } from "vitest";
-import { sceneRules } from "../../../../contract/src/rules/all.js";
+import { ownSceneRules as sceneRules } from "../../../../contract/src/rules/all-with-mounting.js";
 import { mountingRules } from "../../../../contract/src/rules/mounting.js";
 import { mountingCases } from "../../../../contract/src/rules/mounting-cases.test-support.js";
 import { sceneCases } from "../../../../contract/src/rules/scene-cases.test-support.js";

@@ -172,6 +172,7 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       `A cave has no daylight, but daylight_basis is ${daylight_basis}.`,
       "overhead cavern where daylight reaches, or daylight_basis none",
     ),
+  mounting_kinds: (p) => text(missing(p.missing), "port_kind and lens_kind"),
 };
 
 const oneFilter =
@@ -240,4 +241,5 @@ export const sceneRuleMeanings = (): Readonly<Record<keyof SceneRuleParameters, 
     "`daylight_open_share` goes with `overhead` `overhang`, `cavern` or `wreck`, the thicknesses of ice and snow with `ice`.",
   cave_is_dark:
     "`overhead` `cave` goes with `daylight_basis` `none`; where daylight reaches it is a `cavern`.",
+  mounting_kinds: "What a filter is mounted on begins with `port_kind` and `lens_kind`.",
 });

@@ -9,6 +9,8 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
     `As asked, ${mountingHolders[p.asked]} does not fit this camera. Use ${mountingHolders[p.instead]} instead.`,
   mount_nothing_fits: () =>
     "As things stand no holder fits; the reasons below say what would have to change.",
+  mount_no_room_for_two: () =>
+    "The ND stays ashore: with the colour filter there is no room for it, or the corners go dark.",
 
   mount_on_lens: () =>
     "The filter screws onto the lens inside the housing: in air, safe from knocks, but fixed for the whole dive.",

@@ -177,6 +177,7 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       `En una cueva no hay luz del día, pero daylight_basis es ${daylight_basis}.`,
       "overhead cavern donde llegue luz del día, o daylight_basis none",
     ),
+  mounting_kinds: (p) => text(missing(p.missing), "port_kind y lens_kind"),
 };
 
 const COLOURS = { red: "rojo", green: "verde", blue: "azul" };

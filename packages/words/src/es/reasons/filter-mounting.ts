@@ -11,6 +11,8 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
     `Lo que pidió, ${mountingHolders[p.asked]}, no encaja en esta cámara. Use en su lugar ${mountingHolders[p.instead]}.`,
   mount_nothing_fits: () =>
     "Tal como está, no encaja ningún soporte; las razones de abajo dicen qué tendría que cambiar.",
+  mount_no_room_for_two: () =>
+    "El filtro ND se queda en tierra: junto con el filtro de color no cabe, o las esquinas quedan oscuras.",
 
   mount_on_lens: () =>
     "El filtro se enrosca en el objetivo, dentro de la carcasa: en el aire y a salvo de golpes, pero fijo durante toda la inmersión.",

@@ -183,6 +183,7 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       `Une grotte n’a pas de lumière du jour, mais daylight_basis vaut ${daylight_basis}.`,
       "overhead cavern là où la lumière du jour arrive, ou daylight_basis none",
     ),
+  mounting_kinds: (p) => text(missing(p.missing), "port_kind et lens_kind"),
 };
 
 const COLOURS = { red: "rouge", green: "vert", blue: "bleu" };

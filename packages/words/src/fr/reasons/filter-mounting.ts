@@ -11,6 +11,8 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
     `Ce que vous demandez, ${mountingHolders[p.asked]}, ne va pas sur cet appareil. Prenez plutôt ${mountingHolders[p.instead]}.`,
   mount_nothing_fits: () =>
     "En l’état, aucun support ne convient ; les raisons ci-dessous disent ce qu’il faudrait changer.",
+  mount_no_room_for_two: () =>
+    "Le filtre ND reste à terre : avec le filtre de couleur, il n’a pas la place, ou les coins s’assombrissent.",
 
   mount_on_lens: () =>
     "Le filtre se visse sur l’objectif, dans le caisson : à l’air, à l’abri des chocs, mais fixe pour toute la plongée.",
