@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "4f4210e82df1d79c46ea8babfbcc5d0d4a9d7b378b997c1a0262bc0bc8e62390";
+export const descriptionHash = "11802cea54e4dc1bfa1e189d76feb10f2013c86758fd310e18363d5229eefcce";
