@@ -3,12 +3,12 @@
 import { describe, expect, it } from "vitest";
 import { say as sayAttenuation } from "../packages/answers/src/operations/calculations/attenuation.js";
 import { say as sayRecovery } from "../packages/answers/src/operations/calculations/colour-recovery.js";
-import { say as sayAdvice } from "../packages/answers/src/operations/calculations/dive-advice.js";
 import { say as sayExposure } from "../packages/answers/src/operations/calculations/exposure-loss.js";
 import { say as sayChoice } from "../packages/answers/src/operations/calculations/filter-choice.js";
 import { say as sayMounting } from "../packages/answers/src/operations/calculations/filter-mounting.js";
 import { say as sayMixed } from "../packages/answers/src/operations/calculations/mixed-light.js";
 import { say as sayBalance } from "../packages/answers/src/operations/calculations/white-balance.js";
+import { sayPlan as sayAdvice } from "../packages/answers/src/operations/say-plan.js";
 import { type Language, languages } from "../packages/contract/src/index.js";
 import { ASKED, MOUNTED, SCENES } from "../packages/planner/src/cautions/advice-scenes.test-support.js";
 import { type Advised, CLASSIFIED } from "../packages/planner/src/cautions/classified.test-support.js";
