@@ -65,7 +65,7 @@ export const TransmittancePoint = z
 const exampleWay = {
   way: "come_closer",
   code: "come_closer",
-  text: "Bring the video lights to 0.3 m from the subject, under control, and set the white balance to them: they then outshine daylight.",
+  text: "Bring the video lights to 0.3 m from the subject, under control, and set the white balance on a card in their light: from there they outshine daylight.",
   parameters: { distance_m: 0.32 },
   split_left_delta_e00: 4.2,
   cost_stops: -2.1,

@@ -20,7 +20,7 @@ export const balanceProcedure: Texts<BalanceSteps, string> = {
   going_down: (p, u) => `Mach auf dem Weg nach unten einen Weißabgleich in ${depths(p.depths_m, u)}.`,
   coming_up: (p, u) => `Mach auf dem Weg nach oben einen Weißabgleich in ${depths(p.depths_m, u)}.`,
   out_of_reach: (p, u) =>
-    `Ab ${depth(p.depth_m, u)} bekommt die Kamera die Karte nicht mehr ganz neutral: Nimm, was am nächsten kommt, und erledige den Rest in der Farbkorrektur.`,
+    `Ab ${depth(p.depth_m, u)} bekommt die Kamera die Karte nicht mehr ganz neutral: Nimm, was am nächsten kommt, und nimm den Rest in der Farbkorrektur heraus.`,
   leave_to_camera: () =>
     "Lass den Weißabgleich auf Automatik, und sieh dir ein Bild an, bevor du weitermachst.",
   set_kelvin: (p) => `Stell den Weißabgleich auf ${kelvin(p.cct_K)} und lass ihn dort.`,

@@ -12,11 +12,11 @@ const STAND_INS: Readonly<Record<BalanceOnStandIn["stand_in"], string>> = {
 /** Was man über die Karte für den Weißabgleich wissen sollte. */
 export const cardNotes: Texts<CardNotes, string> = {
   without_card: (p) =>
-    `Ohne Karte nimm das Erste davon, was du dabeihast: ${spoken(p.ranked.map(({ stand_in, cast }) => `${STAND_INS[stand_in]} hinterlässt ${castOf(cast)}`))}.`,
+    `Ohne Karte nimm davon, was du zuerst zur Hand hast: ${spoken(p.ranked.map(({ stand_in, cast }) => `${STAND_INS[stand_in]} hinterlässt ${castOf(cast)}`))}.`,
   card_level: (p) =>
     `Belichte so, dass eine Weißkarte im Histogramm oder bei den Zebras bei etwa ${percent(p.white_percent)} liegt, eine Graukarte bei ${percent(p.grey_percent)}: Eine ausgefressene Weißkarte ergibt einen falschen Weißabgleich.`,
   card_level_by_maker: () =>
     "Bei einer Log-Aufnahme steht in der Tabelle des Herstellers, bei wie viel Prozent eine Weißkarte liegt; sie darf nicht ausfressen, sonst stimmt der Weißabgleich nicht.",
   balance_in_edit: () =>
-    "Filme die Karte nach jedem Weißabgleich ein paar Sekunden lang: Nimm davon in der Bearbeitung den Weißpunkt und übertrag ihn auf alle Einstellungen aus dieser Tiefe.",
+    "Filme die Karte nach jedem Weißabgleich ein paar Sekunden lang: Nimm davon in der Bearbeitung den Weißpunkt und übertrag ihn auf alle Aufnahmen aus dieser Tiefe.",
 };

@@ -10,11 +10,11 @@ export const causes: Texts<LightCauses, CauseText> = {
       "Gib Sichtweite und Farbe des Wassers an, oder fotografiere eine Graukarte in zwei Tiefen.",
   }),
   kd_measurement: () => ({
-    text: "Messfehler der diffusen Attenuation",
+    text: "Messfehler der diffusen Lichtschwächung",
     how_to_shrink: "Miss bei mehr Wellenlängen und in mehr Tiefen.",
   }),
   clarity_reading: () => ({
-    text: "Wie gut du die Entfernung geschätzt hast, ab der nichts mehr zu sehen ist",
+    text: "Wie gut du die Sichtweite geschätzt hast, also die Entfernung, ab der nichts mehr zu sehen ist",
     how_to_shrink:
       "Lies sie noch einmal an einer markierten Leine ab, oder fotografiere eine Graukarte in zwei Tiefen.",
   }),
@@ -23,11 +23,11 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Lass eine Secchi-Scheibe hinab, oder fotografiere eine Graukarte in zwei Tiefen.",
   }),
   spectral_shape: () => ({
-    text: "Auch gleich klares und gleich gefärbtes Wasser unterscheidet sich von Wellenlänge zu Wellenlänge",
-    how_to_shrink: "Fotografiere eine Graukarte in zwei Tiefen, oder miss die diffuse Attenuation.",
+    text: "Auch gleich klares und gleich gefärbtes Wasser kann einzelne Wellenlängen verschieden stark schlucken",
+    how_to_shrink: "Fotografiere eine Graukarte in zwei Tiefen, oder miss die diffuse Lichtschwächung.",
   }),
   hue_name: () => ({
-    text: "Ein Wort für eine Farbe umfasst verschiedene Wässer",
+    text: "Dasselbe Wort für eine Farbe kann für recht verschiedenes Wasser stehen",
     how_to_shrink: "Fotografiere eine Graukarte in zwei Tiefen.",
   }),
   scattering_per_water: () => perWater,
@@ -45,7 +45,7 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Geh näher heran: Auf kurzem Weg streut kaum etwas.",
   }),
   sensor: () => ({
-    text: "Wie viel grünes und blaues Licht der Rotkanal dieser Kamera mitsieht",
+    text: "Wie viel grünes und blaues Licht der Rotkanal dieser Kamera mit aufnimmt",
     how_to_shrink: "Fotografiere mit dieser Kamera eine Farbtafel in der Tiefe.",
   }),
   daylight_level: () => ({
@@ -70,7 +70,7 @@ export const causes: Texts<LightCauses, CauseText> = {
       "Miss dort und im Freiwasser auf eine Graukarte und gib das Verhältnis an; unter Eis die Dicke von Eis und Schnee.",
   }),
   sea_floor: () => ({
-    text: "Wie hell der Grund ist",
+    text: "Wie hell der Meeres- oder Seegrund ist",
     how_to_shrink: "Gib an, woraus der Grund ist und wie tief er liegt, oder seinen Reflexionsgrad.",
   }),
   lamp_beam: () => ({

@@ -31,6 +31,10 @@ export function filterName({ kind, density, id }: NamedFilter, fall: keyof typeo
     : `${article} ${KINDS[kind]} der Dichte ${densityOf(density)}`;
 }
 
+/** Eine Wahl unter mehreren, mit „wäre“ oder „ist“: „ein Rotfilter wäre“, „ganz ohne Filter wäre es“. */
+export const choiceOf = (filter: NamedFilter, verb: "ist" | "wäre"): string =>
+  filter.kind === "none" ? `ganz ohne Filter ${verb} es` : `${filterName(filter, "wer")} ${verb}`;
+
 /** Wo jetzt ein anderer darauf ist. */
 export const takeOff = (p: { instead_of?: NamedFilter }): string =>
   p.instead_of ? `Nimm ${filterName(p.instead_of, "wen")} ab. ` : "";

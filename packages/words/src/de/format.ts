@@ -1,4 +1,5 @@
 import { de } from "../cldr/de.js";
+import { brightnessOf } from "../numbers/brightness.js";
 import { formatsOf } from "../numbers/formats.js";
 import { lengthsOf } from "../numbers/lengths.js";
 import { thirdsOf } from "../numbers/thirds.js";
@@ -50,6 +51,16 @@ export const densityOf = (density: number): string =>
 /** Ein ND-Filter im Akkusativ. */
 export const neutral = (density: number): string =>
   `einen ND-Filter der Dichte ${shown(density, 1)} (${stops(density * Math.log2(10))})`;
+
+/** Eine Zahl, wie sie angegeben wurde, mit Komma. */
+export const asGiven = (value: number): string => String(value).replace(".", ",");
+
+/** Wie hell eines gegen ein anderes ist: „60 %“, „13-mal“. */
+export function brightness(value: number): string {
+  const { none, times, count } = brightnessOf(value);
+  if (none) return `weniger als ${percent(1)}`;
+  return times ? `${count}-mal` : percent(count);
+}
 
 /** Wie stark ein Farbfehler ist; Grenzen wie im Englischen. */
 export const strength = (delta_e00: number): "leicht" | "deutlich" | "stark" =>

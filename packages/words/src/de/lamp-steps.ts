@@ -3,7 +3,7 @@ import type { StepText } from "../answer-texts.js";
 import type { Texts, TextUnits } from "../problems/texts.js";
 import { textOf } from "../text-of.js";
 import { filterName, takeOff } from "./filter-name.js";
-import { capital, castOf, depth, distance, fromTo, grouped, percent, redder, stops } from "./format.js";
+import { brightness, capital, castOf, depth, distance, fromTo, grouped, redder, stops } from "./format.js";
 import { waysOut } from "./ways-out.js";
 
 /** Was mit den Videolampen geschieht, und warum. */
@@ -22,8 +22,8 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     why: `Hier führen die Lampen: Es gibt kein Tageslicht, zu dem sie passen müssten, und der Filter kostet Licht.${needed(p, u)}`,
   }),
   lamps_off: (p, u) => ({
-    text: `Lass die Videolampen ausgeschaltet am Rig.${p.fitted ? ` Im Moment ist ${filterName(p.fitted, "wer")} darauf.` : ""}${p.other ? ` Wenn du sie anhaben willst: ${textOf(waysOut, p.other.way, u)}` : ""}`,
-    why: `Beim Weißabgleich auf Tageslicht hätte alles, was sie erreichen, ${castOf(p.split)}, ${redder(p.red_excess)}. Ohne sie verliert das Motiv ${stops(p.cost)}.${p.other ? ` Der andere Weg hinterlässt ${castOf(p.other.left)}.` : ""}`,
+    text: `Lass die Videolampen ausgeschaltet am Rig.${p.fitted ? ` Im Moment sitzt ${filterName(p.fitted, "wer")} davor.` : ""}${p.other ? ` Willst du sie trotzdem einschalten: ${textOf(waysOut, p.other.way, u)}` : ""}`,
+    why: `Beim Weißabgleich im Tageslicht hätte alles, was sie erreichen, ${castOf(p.split)}, ${redder(p.red_excess)}. Ohne sie verliert das Motiv ${stops(p.cost)}.${p.other ? ` Der andere Weg hinterlässt ${castOf(p.other.left)}.` : ""}`,
   }),
   lamps_from: (p, u) => ({
     text: `Ab ${depth(p.depth_m, u)} kannst du sie einschalten: Mach dann einen neuen Weißabgleich auf eine Karte in ihrem Licht.`,
@@ -37,7 +37,7 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     text: p.haze
       ? "Schalte die Videolampen aus: Sie würden kaum mehr als Backscatter zeigen."
       : "Du kannst die Videolampen anlassen.",
-    why: `Das Tageslicht ist im Grün um ${stops(-p.green)} heller als die Videolampen: Man sieht sie kaum.`,
+    why: `Das Tageslicht ist im Grün um ${stops(-p.green)} heller als die Videolampen: Ihr Licht fällt kaum auf.`,
   }),
   lamps_only: (p) => ({
     text: `Halte Licht und Motiv in dem Abstand, in dem du den Weißabgleich gemacht hast.${wide(p)}`,
@@ -59,5 +59,5 @@ const needed = ({ check }: { check?: { lux: number; distance_m: number } }, u?: 
 
 const wide = (p: { haze?: { percent: number } }): string =>
   p.haze
-    ? ` Halte die Lampen weit weg vom Objektiv und richte sie am Motiv vorbei: Der Backscatter wäre ${percent(p.haze.percent)} so hell wie ein graues Motiv.`
+    ? ` Halte die Lampen weit weg vom Objektiv und richte sie nach außen, sodass nur der Rand des Lichtkegels das Motiv trifft: Der Backscatter wäre etwa ${brightness(p.haze.percent)} so hell wie ein graues Motiv.`
     : "";

@@ -1,5 +1,6 @@
-import type { Gear, Mount, StepCodes } from "@sunfathom/planner";
+import type { Gear, Mount } from "@sunfathom/planner";
 import type { StepText } from "../answer-texts.js";
+import type { SaidSteps } from "../calculation-texts.js";
 import type { Texts } from "../problems/texts.js";
 import { textOf } from "../text-of.js";
 import { dialShutter, setting, settings } from "./dial.js";
@@ -9,6 +10,7 @@ import {
   capital,
   castOf,
   depth,
+  depthNumber,
   depths,
   distance,
   errorFall,
@@ -25,7 +27,7 @@ import { lampSteps } from "./lamp-steps.js";
 import { waysToPay } from "./ways-to-pay.js";
 
 /** Die Schritte eines Plans: was zu tun ist, und warum. */
-export const steps: Texts<StepCodes, StepText> = {
+export const steps: Texts<SaidSteps, StepText> = {
   ...lampSteps,
   mount_filter: (p) => ({
     text: `${takeOff(p)}Bring ${filterName(p.filter, "wen")} an${p.outside ? "" : ", solange das Gehäuse trocken und offen ist,"} und prüf, ob er sauber ist.`,
@@ -45,13 +47,13 @@ export const steps: Texts<StepCodes, StepText> = {
   }),
   no_filter_for_lamps: (p) => ({
     text: `${takeOff(p)}Lass das Objektiv ohne Farbfilter.`,
-    why: "Das Licht kommt von deinen Videolampen: Ein Filter würde nur einen Teil davon kosten.",
+    why: "Das Licht kommt von deinen Videolampen: Ein Filter würde bloß etwas davon wegnehmen.",
   }),
   neutral_density: (p) => ({
     text:
       p.mount === "none"
         ? `Bring ${neutral(p.density)} an; er bleibt den ganzen Tauchgang drauf.`
-        : `Nimm ${neutral(p.density)} ${MOUNTS[p.mount].name} mit; zu Beginn sitzt er auf dem Objektiv.`,
+        : `Nimm ${neutral(p.density)} ${MOUNTS[p.mount].name} mit; zu Beginn ist er vor dem Objektiv.`,
     why: `Wo es am hellsten ist, lassen diese Einstellungen ${stops(p.stops)} zu viel Licht herein.`,
   }),
   set_frame: (p) => ({
@@ -59,7 +61,7 @@ export const steps: Texts<StepCodes, StepText> = {
     why: "Automatiken wandern mit der Tiefe mit; solche Aufnahmen lassen sich nicht gemeinsam korrigieren.",
   }),
   start_exposure: (p) => ({
-    text: `Fang mit ${setting(p)} an, und prüf die Lichter.`,
+    text: `Fang mit ${setting(p)} an, und prüf, ob helle Stellen ausfressen.`,
     why: `Auf ein graues Motiv misst man dort EV ${shown(p.ev)} bei ISO 100${p.behind ? " ohne den ND-Filter" : ""}.`,
   }),
   set_modes: (p) => ({
@@ -69,8 +71,8 @@ export const steps: Texts<StepCodes, StepText> = {
   exposure_by_itself: (p) => ({
     text:
       Math.abs(p.stops) < 1 / 3
-        ? "Überlass die Belichtung der Kamera, und prüf die Lichter."
-        : `Überlass die Belichtung der Kamera, mit einer Belichtungskorrektur von ${p.stops > 0 ? "+" : "-"}${stops(Math.abs(p.stops))} fürs Motiv, und prüf die Lichter.`,
+        ? "Überlass die Belichtung der Kamera, und prüf, ob helle Stellen ausfressen."
+        : `Überlass die Belichtung der Kamera, mit einer Belichtungskorrektur von ${p.stops > 0 ? "+" : "-"}${stops(Math.abs(p.stops))} fürs Motiv, und prüf, ob helle Stellen ausfressen.`,
     why: "Die Kamera misst das ganze Bild, samt Wasser.",
   }),
   balance_by_itself: (p) => ({
@@ -109,12 +111,12 @@ export const steps: Texts<StepCodes, StepText> = {
     text: `Setz den ND-Filter wieder auf und stell ${setting(p)} ein.`,
     why: "Ohne ihn ist es ab hier zu hell.",
   }),
-  deep_exposure: (p) => ({
-    text: `Öffne auf dem Weg nach unten, hier bis auf ${setting(p)}.`,
+  deep_exposure: (p, u) => ({
+    text: `Belichte auf dem Weg nach unten nach und nach reichlicher: in ${depth(p.depth_m, u)} mit ${setting(p)}.`,
     why: `Das Motiv ist um ${stops(p.stops)} dunkler als dort, wo du die Kamera zuletzt eingestellt hast.`,
   }),
-  shallow_exposure: (p) => ({
-    text: `Blende auf dem Weg nach oben ab, hier bis auf ${setting(p)}.`,
+  shallow_exposure: (p, u) => ({
+    text: `Belichte auf dem Weg nach oben nach und nach knapper: in ${depth(p.depth_m, u)} mit ${setting(p)}.`,
     why: `Das Motiv ist um ${stops(p.stops)} heller als dort, wo du die Kamera zuletzt eingestellt hast.`,
   }),
   too_dark: (p, u) => ({
@@ -122,15 +124,15 @@ export const steps: Texts<StepCodes, StepText> = {
     why: "Die Kamera ist dort am Ende.",
   }),
   come_close: (p, u) => ({
-    text: "Geh näher ans Motiv, bevor du irgendetwas anderes änderst.",
-    why: `Durch ${distance(p.distance_m, u)} von diesem Wasser bleiben nur ${percent(p.percent)} des Kontrasts.`,
+    text: "Geh näher ans Motiv, sicher austariert, bevor du irgendetwas anderes änderst.",
+    why: `Durch ${distance(p.distance_m, u)} dieses Wassers bleiben nur ${percent(p.percent)} des Kontrasts.`,
   }),
   grade_red: (p, u) => ({
-    text: `Erwarte in den Bildern bis etwa ${depth(p.acceptable_m, u)} gutes Rot, darunter wenig und unterhalb von ${depth(p.gone_m, u)} keines mehr.`,
+    text: `Rechne in den Bildern bis etwa ${depth(p.acceptable_m, u)} mit gutem Rot, ${depthNumber(p.acceptable_m, u) === depthNumber(p.gone_m, u) ? "darunter mit keinem mehr" : `darunter mit wenig und unterhalb von ${depth(p.gone_m, u)} mit keinem mehr`}.`,
     why: "Keine Bearbeitung holt Rot zurück, das nicht aufgenommen wurde.",
   }),
   grade_no_red: (p, u) => ({
-    text: `Erwarte in den Bildern kein volles Rot: Es ist auf diesem Tauchgang von Anfang an schwach und unterhalb von ${depth(p.gone_m, u)} weg.`,
+    text: `Rechne in den Bildern nicht mit vollem Rot: Es ist ${depthNumber(p.gone_m, u) === "0" ? "schon von der Oberfläche an verloren" : `auf diesem Tauchgang von Anfang an schwach und unterhalb von ${depth(p.gone_m, u)} weg`}.`,
     why: "Keine Bearbeitung holt Rot zurück, das nicht aufgenommen wurde.",
   }),
   lamps_off_before_air: () => ({

@@ -1,16 +1,16 @@
 import type { LampPlan, SummaryCodes } from "@sunfathom/planner";
 import type { Texts } from "../problems/texts.js";
 import { setting } from "./dial.js";
-import { filterName } from "./filter-name.js";
+import { choiceOf, filterName } from "./filter-name.js";
 import { capital, depth, fromTo, howOften, kelvin, stops } from "./format.js";
 
 const LAMPS: Readonly<Record<LampPlan, string>> = {
   none: "ohne Videolampen",
   lamps_off: "mit ausgeschalteten Videolampen",
   lamps_with_filter: "mit Filtern auf den Videolampen",
-  lamps_lead: "mit Videolampen und dem Weißabgleich auf sie",
+  lamps_lead: "mit Videolampen und dem Weißabgleich in ihrem Licht",
   lamps_only: "mit den Videolampen allein",
-  daylight_leads: "mit Videolampen und dem Weißabgleich auf Tageslicht",
+  daylight_leads: "mit Videolampen und dem Weißabgleich im Tageslicht",
 };
 
 /** Der Plan in wenigen Sätzen. */
@@ -29,11 +29,11 @@ export const summary: Texts<SummaryCodes, string> = {
   balance_by_itself: () => "Lass den Weißabgleich auf Automatik.",
   balance_in_kelvin: (p) => `Stell den Weißabgleich auf ${kelvin(p.cct_K)}.`,
   lamps_off: () => "Lass die Videolampen aus: Ihre Farbe würde nicht zum Tageslicht passen.",
-  lamps_with_filter: () => "Setz die Filter auf die Videolampen und mach den Weißabgleich auf Tageslicht.",
-  lamps_lead: () => "Lass die Videolampen führen und mach den Weißabgleich auf sie.",
+  lamps_with_filter: () => "Setz die Filter auf die Videolampen und mach den Weißabgleich im Tageslicht.",
+  lamps_lead: () => "Lass die Videolampen führen und mach den Weißabgleich in ihrem Licht.",
   lamps_only: () => "Mach den Weißabgleich auf eine Karte im Licht der Videolampen, im Arbeitsabstand.",
-  daylight_leads: () => "Die Videolampen sind gegen das Tageslicht kaum zu sehen.",
-  close_filter: (p) => `Es ist knapp: ${capital(filterName(p.filter, "wer"))} wäre etwa gleich gut.`,
+  daylight_leads: () => "Das Licht der Videolampen fällt gegen das Tageslicht kaum auf.",
+  close_filter: (p) => `Es ist knapp: ${capital(choiceOf(p.filter, "wäre"))} etwa gleich gut.`,
   close_lamps: (p) =>
-    `Es ist knapp: ${capital(LAMPS[p.plan])}${p.filter ? ` und ${filterName(p.filter, "wem")} auf dem Objektiv` : ""} würde es etwa gleich gut.`,
+    `Es ist knapp: ${capital(LAMPS[p.plan])}${p.filter ? ` und ${p.filter.kind === "none" ? "ohne Filter" : `mit ${filterName(p.filter, "wem")}`} auf dem Objektiv` : ""} würde es etwa gleich gut.`,
 };

@@ -5,7 +5,8 @@ import { depth, distance, lumens, neutral, shown, stops } from "./format.js";
 
 /** Wege, fehlendes Licht auszugleichen oder zu viel Licht loszuwerden. */
 export const waysToPay: Texts<WaysToPay, string> = {
-  wide_open: (p) => `Öffne die Blende ganz, auf f/${dialFNumber(p.f_number)}: ISO ${dialIso(p.iso)}.`,
+  wide_open: (p) =>
+    `Öffne die Blende ganz, auf f/${dialFNumber(p.f_number)}; dann reicht ISO ${dialIso(p.iso)}.`,
   depth_of_field: (p) =>
     `Für mehr Schärfentiefe blende auf f/${dialFNumber(p.f_number)} ab und geh auf ISO ${dialIso(p.iso)} hoch.`,
   more_gain: (p) =>
@@ -18,14 +19,14 @@ export const waysToPay: Texts<WaysToPay, string> = {
   shorter_shutter: (p) =>
     `Belichte kürzer, mit ${dialShutter(p.shutter_s)}; im Video wirken Bewegungen dann weniger flüssig.`,
   longer_shutter: (p) =>
-    `Belichte ${dialShutter(p.shutter_s)} lang: Das bringt ${stops(p.gains_stops)}, mit mehr Bewegungsunschärfe.`,
+    `Stell die Belichtungszeit auf ${dialShutter(p.shutter_s)}: Das bringt ${stops(p.gains_stops)}, aber auch mehr Bewegungsunschärfe.`,
   filter_off: (p) => `Nimm den Filter vom Objektiv: Er kostet ${stops(p.gains_stops)}.`,
   wait_for_sun: (p) =>
-    `Warte, bis die Sonne an dem Tag ${shown(p.elevation_deg)} Grad hoch steht: Das bringt ${stops(p.gains_stops)}.`,
+    `Leg den Tauchgang an dem Tag auf die Zeit, zu der die Sonne ${shown(p.elevation_deg)} Grad hoch steht, statt unter Wasser zu warten: Das bringt ${stops(p.gains_stops)}.`,
   if_sun_rises: (p) =>
-    `Wenn die Sonne dort ${shown(p.elevation_deg)} Grad hoch steigt, warte darauf: Das bringt ${stops(p.gains_stops)}.`,
+    `Wenn die Sonne dort ${shown(p.elevation_deg)} Grad hoch steigt, leg den Tauchgang auf diese Zeit, statt unter Wasser zu warten: Das bringt ${stops(p.gains_stops)}.`,
   shallower: (p, u) =>
-    `In ${depth(p.depth_m, u)} ist das Licht hell genug, falls dein Tauchgang dort entlangführt.`,
+    `In ${depth(p.depth_m, u)} ist das Licht hell genug, wenn dein Tauchplan dort entlangführt.`,
   add_lamp: (p, u) =>
-    `Nimm eine weiße Videolampe mit etwa ${lumens(p.flux_lm)} und ${shown(p.beam_angle_deg)} Grad Leuchtwinkel in ${distance(p.distance_m, u)} Abstand, und mach den Weißabgleich auf sie.`,
+    `Nimm eine weiße Videolampe mit etwa ${lumens(p.flux_lm)} und ${shown(p.beam_angle_deg)} Grad Leuchtwinkel, ${distance(p.distance_m, u)} vom Motiv, und mach den Weißabgleich auf eine Karte in ihrem Licht.`,
 };

@@ -13,7 +13,7 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Measure at more wavelengths and depths.",
   }),
   clarity_reading: () => ({
-    text: "How well you judged the distance at which things vanish",
+    text: "How well you judged the visibility, the distance at which things vanish",
     how_to_shrink: "Read it again with a marked line, or photograph a grey card at two depths.",
   }),
   beam_to_diffuse: () => ({

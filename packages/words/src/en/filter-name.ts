@@ -9,6 +9,10 @@ export function filterName({ kind, density, id }: NamedFilter): string {
   return id === undefined ? nominal : `${id} (${nominal})`;
 }
 
+/** One way among several: a filter, or none. */
+export const choiceOf = (filter: NamedFilter): string =>
+  filter.kind === "none" ? "going without a filter" : filterName(filter);
+
 /** Where another filter is on now. */
 export const takeOff = (p: { instead_of?: NamedFilter }): string =>
   p.instead_of ? `Take ${filterName(p.instead_of)} off. ` : "";

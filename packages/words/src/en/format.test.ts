@@ -5,6 +5,7 @@ import { formatsOf } from "../numbers/formats.js";
 import { lengthsOf } from "../numbers/lengths.js";
 import {
   atDepths,
+  brightness,
   castOf,
   densityOf,
   depth,
@@ -118,4 +119,16 @@ it("one light is redder than another, greener, or neither where less than a thir
   expect(new Set([0, 0.16, -0.16].map(redder))).toHaveLength(1);
   expect(redder(0.34)).toMatch(/⅓ stop .*red/);
   expect(redder(-1.26)).toMatch(/1⅓ stops .*green/);
+});
+
+it("a brightness is told as finely as it is known: times where it is far more, else tens of percent", () => {
+  expect([1327, 150, 149, 64, 13, 7.4, 0.3].map(brightness)).toEqual([
+    "13 times",
+    "2 times",
+    "150 %",
+    "60 %",
+    "10 %",
+    "7 %",
+    "under 1 %",
+  ]);
 });

@@ -1,3 +1,4 @@
+import { brightnessOf } from "../numbers/brightness.js";
 import type { TextUnits } from "../problems/texts.js";
 import { capital } from "./capital.js";
 import { spoken } from "./list.js";
@@ -81,6 +82,12 @@ export const densityOf = (density: number): string =>
 /** A neutral filter, with its usual name in stops. */
 export const neutral = (density: number): string =>
   `an ND of density ${shown(density, 1)} (${stops(density * Math.log2(10))})`;
+
+/** How bright one thing is against another: "60 %", "13 times". */
+export function brightness(percent: number): string {
+  const { none, times, count } = brightnessOf(percent);
+  return none ? "under 1 %" : `${count} ${times ? "times" : "%"}`;
+}
 
 /** How strong a colour error is, by its CIEDE2000: about 1 is the least you can see. Judgement, no published source. */
 export const strength = (delta_e00: number): string =>

@@ -3,7 +3,7 @@ import type { StepText } from "../answer-texts.js";
 import type { Texts, TextUnits } from "../problems/texts.js";
 import { textOf } from "../text-of.js";
 import { filterName, takeOff } from "./filter-name.js";
-import { castOf, depth, distance, redder, shown, span, stops } from "./format.js";
+import { brightness, castOf, depth, distance, redder, shown, span, stops } from "./format.js";
 import { waysOut } from "./ways-out.js";
 
 /** English texts of what is done with the video lights, and why. */
@@ -62,5 +62,5 @@ const needed = ({ check }: { check?: { lux: number; distance_m: number } }, u?: 
 
 const wide = (p: { haze?: { percent: number } }): string =>
   p.haze
-    ? ` Hold the lights far from the lens and point them past the subject: backscatter would be ${shown(p.haze.percent)} % as bright as a grey subject.`
+    ? ` Hold the lights far from the lens and point them outwards, so that only the edge of the beam reaches the subject: backscatter would be about ${brightness(p.haze.percent)} as bright as a grey subject.`
     : "";

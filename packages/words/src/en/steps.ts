@@ -1,5 +1,6 @@
-import type { Gear, Mount, StepCodes } from "@sunfathom/planner";
+import type { Gear, Mount } from "@sunfathom/planner";
 import type { StepText } from "../answer-texts.js";
+import type { SaidSteps } from "../calculation-texts.js";
 import type { Texts } from "../problems/texts.js";
 import { textOf } from "../text-of.js";
 import { capital } from "./capital.js";
@@ -8,6 +9,7 @@ import { filterName, takeOff } from "./filter-name.js";
 import {
   castOf,
   depth,
+  depthNumber,
   depths,
   distance,
   errorFall,
@@ -23,7 +25,7 @@ import { spoken } from "./list.js";
 import { waysToPay } from "./ways-to-pay.js";
 
 /** English texts of the steps of a plan: what to do, and why. */
-export const steps: Texts<StepCodes, StepText> = {
+export const steps: Texts<SaidSteps, StepText> = {
   ...lampSteps,
   mount_filter: (p) => ({
     text: `${takeOff(p)}Mount ${filterName(p.filter)}${p.outside ? "" : " while the housing is dry and open"}, and check that it is clean.`,
@@ -43,7 +45,7 @@ export const steps: Texts<StepCodes, StepText> = {
   }),
   no_filter_for_lamps: (p) => ({
     text: `${takeOff(p)}Leave the lens without a colour filter.`,
-    why: "Your video lights make the light: a filter would only cost some of it.",
+    why: "Your video lights make the light: a filter would only take some of that away.",
   }),
   neutral_density: (p) => ({
     text: `${p.mount === "none" ? "Mount" : "Carry"} ${neutral(p.density)}; ${p.mount === "none" ? "it stays on for the whole dive" : `start with it on the lens, on ${MOUNTS[p.mount].name}`}.`,
@@ -104,12 +106,12 @@ export const steps: Texts<StepCodes, StepText> = {
     text: `Put the ND back on and set ${setting(p)}.`,
     why: "From here on it is too bright without it.",
   }),
-  deep_exposure: (p) => ({
-    text: `Open up as you go down, to ${setting(p)} here.`,
+  deep_exposure: (p, u) => ({
+    text: `Expose more as you go down: at ${depth(p.depth_m, u)}, ${setting(p)}.`,
     why: `The subject is ${stops(p.stops)} darker than where you set the camera last.`,
   }),
-  shallow_exposure: (p) => ({
-    text: `Stop down on the way up, to ${setting(p)} here.`,
+  shallow_exposure: (p, u) => ({
+    text: `Expose less on the way up: at ${depth(p.depth_m, u)}, ${setting(p)}.`,
     why: `The subject is ${stops(p.stops)} brighter than where you set the camera last.`,
   }),
   too_dark: (p, u) => ({
@@ -117,15 +119,15 @@ export const steps: Texts<StepCodes, StepText> = {
     why: "The camera is at its limit there.",
   }),
   come_close: (p, u) => ({
-    text: "Come closer to the subject before you change anything else.",
+    text: "Come closer to the subject, under control, before you change anything else.",
     why: `Through ${distance(p.distance_m, u)} of this water only ${shown(p.percent)} % of the contrast is left.`,
   }),
   grade_red: (p, u) => ({
-    text: `In the pictures, expect good red down to about ${depth(p.acceptable_m, u)}, little below that, and none below ${depth(p.gone_m, u)}.`,
+    text: `In the pictures, expect good red down to about ${depth(p.acceptable_m, u)}${depthNumber(p.acceptable_m, u) === depthNumber(p.gone_m, u) ? " and none below that" : `, little below that, and none below ${depth(p.gone_m, u)}`}.`,
     why: "No edit brings back red that was not recorded.",
   }),
   grade_no_red: (p, u) => ({
-    text: `In the pictures, expect no full red: it is weak from the start of this dive and gone below ${depth(p.gone_m, u)}.`,
+    text: `In the pictures, expect no full red: ${depthNumber(p.gone_m, u) === "0" ? "it is lost from the surface down" : `it is weak from the start of this dive and gone below ${depth(p.gone_m, u)}`}.`,
     why: "No edit brings back red that was not recorded.",
   }),
   lamps_off_before_air: () => ({

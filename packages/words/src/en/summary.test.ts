@@ -11,6 +11,8 @@ it("the filter is named, in a close call the other one too", () => {
   expect(summary.close_filter({ filter: { kind: "none" }, probability: 0.45 })).not.toMatch(
     /density|undefined/,
   );
+  // "No filter would do as well" says the opposite.
+  expect(summary.close_filter({ filter: { kind: "none" }, probability: 0.45 })).not.toMatch(/\bno filter\b/i);
   expect(summary.close_lamps({ plan: "lamps_off", filter: red, probability: 0.45 })).toMatch(
     /\bred\b.*\b0\.6\b/,
   );

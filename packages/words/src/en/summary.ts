@@ -1,16 +1,16 @@
 import type { LampPlan, SummaryCodes } from "@sunfathom/planner";
 import type { Texts } from "../problems/texts.js";
 import { setting } from "./dial.js";
-import { filterName } from "./filter-name.js";
+import { choiceOf, filterName } from "./filter-name.js";
 import { depth, howOften, kelvin, span, stops } from "./format.js";
 
 const LAMPS: Readonly<Record<LampPlan, string>> = {
   none: "no video lights",
   lamps_off: "video lights off",
   lamps_with_filter: "filtered video lights",
-  lamps_lead: "video lights on, white balance set to them",
+  lamps_lead: "video lights on, white balance set in their light",
   lamps_only: "video lights alone",
-  daylight_leads: "video lights on, white balance set to daylight",
+  daylight_leads: "video lights on, white balance set in daylight",
 };
 
 /** The plan in a few sentences. */
@@ -29,11 +29,11 @@ export const summary: Texts<SummaryCodes, string> = {
   balance_by_itself: () => "Leave the white balance on automatic.",
   balance_in_kelvin: (p) => `Set the white balance to ${kelvin(p.cct_K)} K.`,
   lamps_off: () => "Leave the video lights off: their colour would not match daylight.",
-  lamps_with_filter: () => "Put the filters on the video lights and set the white balance to daylight.",
-  lamps_lead: () => "Let the video lights lead and set the white balance to them.",
-  lamps_only: () => "Set the white balance on a card in the video lights, at working distance.",
+  lamps_with_filter: () => "Put the filters on the video lights and set the white balance in daylight.",
+  lamps_lead: () => "Let the video lights lead and set the white balance in their light.",
+  lamps_only: () => "Set the white balance on a card in the light of the video lights, at working distance.",
   daylight_leads: () => "The video lights hardly show against daylight.",
-  close_filter: (p) => `A close call: ${filterName(p.filter)} would do about as well.`,
+  close_filter: (p) => `A close call: ${choiceOf(p.filter)} would do about as well.`,
   close_lamps: (p) =>
     `A close call: ${LAMPS[p.plan]}${p.filter ? `, with ${filterName(p.filter)} on the lens,` : ""} would do about as well.`,
 };

@@ -20,7 +20,7 @@ export const balanceProcedure: Texts<BalanceSteps, string> = {
   coming_up: (p, u) => `Al subir, haga el balance de blancos a ${depths(p.depths_m, u)}.`,
   out_of_reach: (p, u) =>
     `A partir de ${depth(p.depth_m, u)} la cámara no logra dejar la tarjeta del todo neutra: quédese con lo más cercano que ofrezca y deje el resto para la corrección de color.`,
-  leave_to_camera: () => "Deje el balance de blancos en automático y mire una imagen antes de seguir.",
+  leave_to_camera: () => "Deje el balance de blancos en automático y revise una toma antes de seguir.",
   set_kelvin: (p) => `Ponga el balance de blancos en ${kelvin(p.cct_K)} y no lo toque más.`,
   card_would_do_better: (p, u) =>
     `A partir de ${depth(p.depth_m, u)} sería claramente mejor un balance de blancos con tarjeta, si su cámara lo permite.`,

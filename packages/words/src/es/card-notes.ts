@@ -6,7 +6,7 @@ const STAND_INS: Readonly<Record<BalanceOnStandIn["stand_in"], string>> = {
   white_slate: "una pizarra blanca",
   pale_sand: "arena clara",
   grey_glove: "un guante gris liso",
-  hand: "su mano desnuda",
+  hand: "su mano sin guante",
 };
 
 /** Lo que conviene saber de la tarjeta para el balance de blancos. */
@@ -18,5 +18,5 @@ export const cardNotes: Texts<CardNotes, string> = {
   card_level_by_maker: () =>
     "En una grabación log, la tabla del fabricante dice a qué porcentaje queda una tarjeta blanca; no deje que se queme, o el balance saldrá mal.",
   balance_in_edit: () =>
-    "Grabe la tarjeta unos segundos después de cada balance: en la edición, tome de ella el punto blanco y cópielo a todos los planos de esa profundidad.",
+    "Después de cada balance, filme la tarjeta durante unos segundos: en la edición, tome de esa toma el punto blanco y cópielo a todos los planos de esa profundidad.",
 };

@@ -15,7 +15,7 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Mida en más longitudes de onda y a más profundidades.",
   }),
   clarity_reading: () => ({
-    text: "Lo bien que ha estimado la distancia a la que se dejan de ver las cosas",
+    text: "Con qué precisión ha estimado la visibilidad, la distancia a la que se deja de ver un objeto",
     how_to_shrink: `Léala otra vez con un cabo marcado, o ${twoDepths}.`,
   }),
   beam_to_diffuse: () => ({
@@ -27,7 +27,7 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Fotografíe una tarjeta gris a dos profundidades, o mida la atenuación difusa.",
   }),
   hue_name: () => ({
-    text: "Una palabra para un color abarca aguas distintas",
+    text: "La misma palabra para un color puede nombrar aguas muy distintas",
     how_to_shrink: "Fotografíe una tarjeta gris a dos profundidades.",
   }),
   scattering_per_water: () => perWater,
@@ -102,7 +102,7 @@ export const causes: Texts<LightCauses, CauseText> = {
 };
 
 const perWater: CauseText = {
-  text: "Cuánto dispersa la luz esta agua; la atenuación sola no lo dice",
+  text: "Cuánta luz dispersa esta agua; la atenuación sola no lo dice",
   how_to_shrink: "Indique la visibilidad horizontal.",
 };
 

@@ -1,4 +1,5 @@
 import { es } from "../cldr/es.js";
+import { brightnessOf } from "../numbers/brightness.js";
 import { formatsOf } from "../numbers/formats.js";
 import { lengthsOf } from "../numbers/lengths.js";
 import { thirdsOf } from "../numbers/thirds.js";
@@ -61,6 +62,24 @@ export const densityOf = (density: number): string =>
 /** Un filtro de densidad neutra, con lo que cuesta en pasos. */
 export const neutral = (density: number): string =>
   `un filtro ND de densidad ${shown(density, 1)} (${stops(density * Math.log2(10))})`;
+
+/** Un número tal como se indicó, con coma. */
+export const asGiven = (value: number): string => String(value).replace(".", ",");
+
+const brightnessIn =
+  (article: string) =>
+  (value: number): string => {
+    const { none, times, count } = brightnessOf(value);
+    if (none) return `menos del ${percent(1)}`;
+    return times ? `${count} veces` : `${article}${percent(count)}`;
+  };
+
+/** Cuánto brilla una cosa frente a otra: «60 %», «13 veces». */
+export const brightness = brightnessIn("");
+
+/** Lo mismo, ante lo que brilla: «un 60 % del brillo», «13 veces el brillo». */
+export const partOfBrightness = (value: number): string =>
+  brightnessOf(value).times ? `${brightness(value)} el brillo` : `${brightnessIn("un ")(value)} del brillo`;
 
 /** Lo fuerte que es un error de color; los límites son los del inglés. */
 export const strength = (delta_e00: number): "leve" | "notable" | "fuerte" =>

@@ -10,7 +10,7 @@ import {
   distance,
   fromTo,
   grouped,
-  percent,
+  partOfBrightness,
   redder,
   small,
   stops,
@@ -33,8 +33,8 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     why: `Aquí mandan los focos: no hay luz del día con la que casar, y el filtro quita luz.${needed(p, u)}`,
   }),
   lamps_off: (p, u) => ({
-    text: `Deje los focos de vídeo apagados y montados en el equipo.${p.fitted ? ` Ahora llevan ${filterName(p.fitted)}.` : ""}${p.other ? ` Si los quiere encendidos: ${small(textOf(waysOut, p.other.way, u))}` : ""}`,
-    why: `Con el balance hecho con la luz del día, todo lo que alcanzan mostraría ${castOf(p.split)}, ${redder(p.red_excess)}. Sin ellos, el motivo pierde ${stops(p.cost)}.${p.other ? ` La otra opción deja ${castOf(p.other.left)}.` : ""}`,
+    text: `Deje los focos de vídeo apagados y montados en el equipo.${p.fitted ? ` Ahora llevan ${filterName(p.fitted)}.` : ""}${p.other ? ` Si aun así los quiere encendidos: ${small(textOf(waysOut, p.other.way, u))}` : ""}`,
+    why: `Con el balance hecho a la luz del día, todo lo que alcanzan mostraría ${castOf(p.split)}, ${redder(p.red_excess)}. Sin ellos, el motivo pierde ${stops(p.cost)}.${p.other ? ` La otra opción deja ${castOf(p.other.left)}.` : ""}`,
   }),
   lamps_from: (p, u) => ({
     text: `A partir de ${depth(p.depth_m, u)} puede encenderlos: haga entonces otro balance de blancos con una tarjeta iluminada por ellos.`,
@@ -51,7 +51,7 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     why: `La luz del día supera a los focos de vídeo en ${stops(-p.green)} de verde: apenas se notan.`,
   }),
   lamps_only: (p) => ({
-    text: `Mantenga el foco y el motivo a la distancia a la que hizo el balance de blancos.${wide(p)}`,
+    text: `Mantenga los focos y el motivo a la misma distancia a la que hizo el balance de blancos.${wide(p)}`,
     why: `El agua de por medio cuesta ${stops(p.red)} de rojo, ${stops(p.green)} de verde y ${stops(p.blue)} de azul.`,
   }),
   mixing_zone: (p, u) => ({
@@ -70,5 +70,5 @@ const needed = ({ check }: { check?: { lux: number; distance_m: number } }, u?: 
 
 const wide = (p: { haze?: { percent: number } }): string =>
   p.haze
-    ? ` Mantenga los focos lejos del objetivo y oriéntelos hacia fuera, no directos al motivo: el backscatter tendría un ${percent(p.haze.percent)} del brillo de un motivo gris.`
+    ? ` Mantenga los focos lejos del objetivo y oriéntelos hacia fuera, para que solo el borde del haz llegue al motivo: el backscatter tendría más o menos ${partOfBrightness(p.haze.percent)} de un motivo gris.`
     : "";

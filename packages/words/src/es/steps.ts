@@ -1,5 +1,6 @@
-import type { Gear, Mount, StepCodes } from "@sunfathom/planner";
+import type { Gear, Mount } from "@sunfathom/planner";
 import type { StepText } from "../answer-texts.js";
+import type { SaidSteps } from "../calculation-texts.js";
 import type { Texts } from "../problems/texts.js";
 import { textOf } from "../text-of.js";
 import { dialShutter, setting, settings } from "./dial.js";
@@ -8,6 +9,7 @@ import {
   capital,
   castOf,
   depth,
+  depthNumber,
   depths,
   distance,
   errorFall,
@@ -25,7 +27,7 @@ import { lampSteps } from "./lamp-steps.js";
 import { waysToPay } from "./ways-to-pay.js";
 
 /** Los pasos de un plan: qué hacer, y por qué. */
-export const steps: Texts<StepCodes, StepText> = {
+export const steps: Texts<SaidSteps, StepText> = {
   ...lampSteps,
   mount_filter: (p) => ({
     text: `${takeOff(p)}Monte ${filterName(p.filter)}${p.outside ? "" : " con la carcasa aún seca y abierta,"} y compruebe que está limpio.`,
@@ -45,7 +47,7 @@ export const steps: Texts<StepCodes, StepText> = {
   }),
   no_filter_for_lamps: (p) => ({
     text: `${takeOff(p)}Deje el objetivo sin filtro de color.`,
-    why: "La luz la ponen sus focos de vídeo: un filtro solo quitaría parte de ella.",
+    why: "La luz la ponen sus focos de vídeo: un filtro solo le quitaría luz.",
   }),
   neutral_density: (p) => ({
     text:
@@ -74,7 +76,7 @@ export const steps: Texts<StepCodes, StepText> = {
     why: "La cámara mide la imagen entera, con el agua incluida.",
   }),
   balance_by_itself: (p) => ({
-    text: "Deje el balance de blancos en automático y mire una imagen antes de seguir.",
+    text: "Deje el balance de blancos en automático y revise una toma antes de seguir.",
     why: `La cámara hace que la imagen entera salga gris de media, con el agua incluida: en el gris queda ${castOf(p.cast)}.`,
   }),
   balance_in_kelvin: (p) => ({
@@ -82,7 +84,7 @@ export const steps: Texts<StepCodes, StepText> = {
     why: `Ningún valor Kelvin fijo conoce el agua: en el gris queda ${castOf(p.cast)}.`,
   }),
   balance_on_card: (p) => ({
-    text: `Ponga la tarjeta vertical delante del motivo, fuera de su propia sombra. Llene con ella el centro del encuadre y haga el balance de blancos.${p.cast > 0 ? " Quite lo que quede en la edición." : ""}`,
+    text: `Ponga la tarjeta vertical delante del motivo, fuera de su propia sombra. Llene con ella el centro del encuadre y haga el balance de blancos.${p.cast > 0 ? " En la edición, corrija lo que quede." : ""}`,
     why: `El balance de blancos quita lo que el agua y el filtro le hacen al blanco${p.cast > 0 ? `, salvo ${castOf(p.cast)}` : ""}.`,
   }),
   balance_on_card_in_lamp_light: (p) => ({
@@ -109,12 +111,12 @@ export const steps: Texts<StepCodes, StepText> = {
     text: `Vuelva a poner el filtro ND y pase a ${setting(p)}.`,
     why: "A partir de aquí, sin él hay demasiada luz.",
   }),
-  deep_exposure: (p) => ({
-    text: `Abra el diafragma a medida que baja; aquí, hasta ${setting(p)}.`,
+  deep_exposure: (p, u) => ({
+    text: `A medida que baja, exponga más: a ${depth(p.depth_m, u)}, con ${setting(p)}.`,
     why: `El motivo está ${stops(p.stops)} más oscuro que donde ajustó la cámara por última vez.`,
   }),
-  shallow_exposure: (p) => ({
-    text: `Cierre el diafragma a medida que sube; aquí, hasta ${setting(p)}.`,
+  shallow_exposure: (p, u) => ({
+    text: `A medida que sube, exponga menos: a ${depth(p.depth_m, u)}, con ${setting(p)}.`,
     why: `El motivo está ${stops(p.stops)} más claro que donde ajustó la cámara por última vez.`,
   }),
   too_dark: (p, u) => ({
@@ -122,15 +124,15 @@ export const steps: Texts<StepCodes, StepText> = {
     why: "Ahí la cámara está en su límite.",
   }),
   come_close: (p, u) => ({
-    text: "Acérquese al motivo antes de cambiar ninguna otra cosa.",
+    text: "Acérquese al motivo, con la flotabilidad controlada, antes de cambiar ninguna otra cosa.",
     why: `A través de ${distance(p.distance_m, u)} de esta agua solo queda un ${percent(p.percent)} del contraste.`,
   }),
   grade_red: (p, u) => ({
-    text: `Espere en las imágenes un rojo bueno hasta unos ${depth(p.acceptable_m, u)}, poco más abajo, y ninguno por debajo de ${depth(p.gone_m, u)}.`,
+    text: `Espere en las imágenes un rojo bueno hasta unos ${depth(p.acceptable_m, u)}${depthNumber(p.acceptable_m, u) === depthNumber(p.gone_m, u) ? " y ninguno más abajo" : `, poco más abajo, y ninguno por debajo de ${depth(p.gone_m, u)}`}.`,
     why: "Ninguna edición recupera un rojo que no se grabó.",
   }),
   grade_no_red: (p, u) => ({
-    text: `No espere un rojo pleno en las imágenes: es débil desde el principio de esta inmersión y desaparece por debajo de ${depth(p.gone_m, u)}.`,
+    text: `No espere un rojo pleno en las imágenes: ${depthNumber(p.gone_m, u) === "0" ? "se pierde desde la misma superficie" : `es débil desde el principio de esta inmersión y desaparece por debajo de ${depth(p.gone_m, u)}`}.`,
     why: "Ninguna edición recupera un rojo que no se grabó.",
   }),
   lamps_off_before_air: () => ({

@@ -8,9 +8,9 @@ const LAMPS: Readonly<Record<LampPlan, string>> = {
   none: "sin focos de vídeo",
   lamps_off: "con los focos de vídeo apagados",
   lamps_with_filter: "con filtros en los focos de vídeo",
-  lamps_lead: "con los focos de vídeo encendidos y el balance de blancos hecho con ellos",
+  lamps_lead: "con los focos de vídeo encendidos y el balance de blancos hecho a su luz",
   lamps_only: "solo con los focos de vídeo",
-  daylight_leads: "con los focos de vídeo encendidos y el balance de blancos hecho con la luz del día",
+  daylight_leads: "con los focos de vídeo encendidos y el balance de blancos hecho a la luz del día",
 };
 
 /** El plan en unas pocas frases. */
@@ -30,12 +30,12 @@ export const summary: Texts<SummaryCodes, string> = {
   balance_in_kelvin: (p) => `Ponga el balance de blancos en ${kelvin(p.cct_K)}.`,
   lamps_off: () => "Deje apagados los focos de vídeo: su color no casaría con la luz del día.",
   lamps_with_filter: () =>
-    "Ponga los filtros en los focos de vídeo y haga el balance de blancos con la luz del día.",
-  lamps_lead: () => "Deje que manden los focos de vídeo y haga el balance de blancos con ellos.",
+    "Ponga los filtros en los focos de vídeo y haga el balance de blancos a la luz del día de esa profundidad.",
+  lamps_lead: () => "Deje que manden los focos de vídeo y haga el balance de blancos a su luz.",
   lamps_only: () =>
     "Haga el balance de blancos con una tarjeta a la luz de los focos de vídeo, a la distancia de trabajo.",
   daylight_leads: () => "Los focos de vídeo apenas se notan frente a la luz del día.",
   close_filter: (p) => `Hay poca diferencia: ${choiceOf(p.filter)} daría casi el mismo resultado.`,
   close_lamps: (p) =>
-    `Hay poca diferencia: ${LAMPS[p.plan]}${p.filter ? ` y ${filterName(p.filter)} en el objetivo` : ""}, el resultado sería casi el mismo.`,
+    `Hay poca diferencia: ${LAMPS[p.plan]}${p.filter ? ` y ${p.filter.kind === "none" ? "sin filtro" : filterName(p.filter)} en el objetivo` : ""}, el resultado sería casi el mismo.`,
 };

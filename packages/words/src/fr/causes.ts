@@ -14,7 +14,7 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Mesurez à davantage de longueurs d’onde et de profondeurs.",
   }),
   clarity_reading: () => ({
-    text: "La justesse avec laquelle vous avez estimé la distance où l’on ne voit plus rien",
+    text: "La justesse avec laquelle vous avez estimé la visibilité, distance à laquelle on perd un objet de vue",
     how_to_shrink:
       "Relevez-la à nouveau le long d’un fil gradué, ou photographiez une charte grise à deux profondeurs.",
   }),
@@ -54,7 +54,7 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Indiquez la couverture nuageuse, ou mesurez la lumière en surface avec un posemètre.",
   }),
   upright_share: () => ({
-    text: "L’orientation de l’appareil face au soleil, donc la part de lumière d’en haut que reçoit le sujet",
+    text: "L’orientation de l’appareil par rapport au soleil, donc la part de lumière d’en haut que reçoit le sujet",
     how_to_shrink: "Indiquez où est le soleil par rapport à l’appareil, ou mesurez en profondeur.",
   }),
   light_field: () => ({
@@ -72,7 +72,7 @@ export const causes: Texts<LightCauses, CauseText> = {
       "Mesurez sur une charte grise à cet endroit et en pleine eau, et donnez le rapport des deux ; sous la glace, donnez son épaisseur et celle de la neige.",
   }),
   sea_floor: () => ({
-    text: "La clarté du fond",
+    text: "Si le fond est clair ou sombre",
     how_to_shrink: "Indiquez la nature du fond et sa profondeur, ou donnez sa réflectance.",
   }),
   lamp_beam: () => ({
@@ -93,7 +93,7 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Donnez une courbe de transmission mesurée.",
   }),
   full_well: () => ({
-    text: "Le nombre de photons qu’un pixel du capteur peut contenir",
+    text: "La quantité de lumière qu’un pixel du capteur peut recueillir avant de saturer",
     how_to_shrink: "Un plongeur n’y peut rien : cela varie d’un appareil à l’autre.",
   }),
   lamp_offset: () => ({

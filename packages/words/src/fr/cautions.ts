@@ -23,5 +23,5 @@ export const cautions: Readonly<Record<CautionCode, string>> = {
   filter_on_dry_land:
     "Ne changez un filtre dans le caisson ou derrière l’objectif qu’à terre et au sec ; n’ouvrez jamais un caisson au bord de l’eau.",
   filter_flip_practised:
-    "Ne changez de filtre sous l’eau que bien stabilisé, sans toucher le récif. Entraînez-vous d’abord en surface : en profondeur, votre charge de travail compte plus que l’image.",
+    "Ne changez de filtre sous l’eau que bien stabilisé, sans toucher le récif. Entraînez-vous d’abord en surface : en profondeur, ne pas avoir trop à faire à la fois compte plus que l’image.",
 };

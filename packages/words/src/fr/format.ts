@@ -1,4 +1,5 @@
 import { fr } from "../cldr/fr.js";
+import { brightnessOf } from "../numbers/brightness.js";
 import { formatsOf } from "../numbers/formats.js";
 import { lengthsOf } from "../numbers/lengths.js";
 import { thirdsOf } from "../numbers/thirds.js";
@@ -48,7 +49,21 @@ export const densityOf = (density: number): string =>
 
 /** Un filtre neutre, avec sa valeur en IL. */
 export const neutral = (density: number): string =>
-  `un filtre neutre ND de densité ${shown(density, 1)} (${stops(density * Math.log2(10))})`;
+  `un filtre ND de densité ${shown(density, 1)} (${stops(density * Math.log2(10))})`;
+
+/** Un nombre tel qu’il a été donné, avec une virgule. */
+export const asGiven = (value: number): string => String(value).replace(".", ",");
+
+/** L’éclat d’une chose face à une autre : « 60 % », « 13 fois ». */
+export function brightness(value: number): string {
+  const { none, times, count } = brightnessOf(value);
+  if (none) return `moins de ${percent(1)}`;
+  return times ? `${count} fois` : percent(count);
+}
+
+/** La même, devant ce qui brille : « 60 % de la luminosité », « 13 fois la luminosité ». */
+export const partOfBrightness = (value: number): string =>
+  `${brightness(value)} ${brightnessOf(value).times ? "la" : "de la"} luminosité`;
 
 /** Ce que vaut un écart de couleur, au féminin : pour une erreur ou une dominante. Mêmes bornes qu’en anglais. */
 export const strength = (delta_e00: number): "légère" | "nette" | "forte" =>

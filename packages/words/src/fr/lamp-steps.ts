@@ -10,7 +10,7 @@ import {
   distance,
   fromTo,
   grouped,
-  percent,
+  partOfBrightness,
   redder,
   small,
   stops,
@@ -34,7 +34,7 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
   }),
   lamps_off: (p, u) => ({
     text: `Laissez les phares vidéo éteints, sur le caisson.${p.fitted ? ` Ils portent en ce moment ${filterName(p.fitted)}.` : ""}${p.other ? ` Si vous les voulez allumés : ${small(textOf(waysOut, p.other.way, u))}` : ""}`,
-    why: `Avec la balance des blancs faite sur la lumière du jour, tout ce qu’ils éclairent prendrait ${castOf(p.split)}, ${redder(p.red_excess)}. Sans eux, le sujet perd ${stops(p.cost)}.${p.other ? ` L’autre solution laisse ${castOf(p.other.left)}.` : ""}`,
+    why: `Avec la balance des blancs faite à la lumière du jour, tout ce qu’ils éclairent prendrait ${castOf(p.split)}, ${redder(p.red_excess)}. Sans eux, le sujet perd ${stops(p.cost)}.${p.other ? ` L’autre solution laisse ${castOf(p.other.left)}.` : ""}`,
   }),
   lamps_from: (p, u) => ({
     text: `À partir de ${depth(p.depth_m, u)}, vous pouvez les allumer : refaites alors la balance des blancs sur une charte éclairée par eux.`,
@@ -48,7 +48,7 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     text: p.haze
       ? "Éteignez les phares vidéo : ils n’éclaireraient guère que des particules."
       : "Vous pouvez laisser les phares vidéo allumés.",
-    why: `La lumière du jour domine les phares vidéo de ${stops(-p.green)} dans le vert : on ne les voit presque pas.`,
+    why: `La lumière du jour domine les phares vidéo de ${stops(-p.green)} dans le vert : leur lumière ne se voit presque pas.`,
   }),
   lamps_only: (p) => ({
     text: `Gardez les phares et le sujet à la distance où vous avez fait la balance des blancs.${wide(p)}`,
@@ -70,5 +70,5 @@ const needed = ({ check }: { check?: { lux: number; distance_m: number } }, u?: 
 
 const wide = (p: { haze?: { percent: number } }): string =>
   p.haze
-    ? ` Écartez les phares de l’objectif et pointez-les à côté du sujet : les particules auraient ${percent(p.haze.percent)} de la luminosité d’un sujet gris.`
+    ? ` Écartez les phares de l’objectif et tournez-les vers l’extérieur, pour que seul le bord du faisceau touche le sujet : les particules auraient environ ${partOfBrightness(p.haze.percent)} d’un sujet gris.`
     : "";

@@ -1,5 +1,6 @@
-import type { Gear, Mount, StepCodes } from "@sunfathom/planner";
+import type { Gear, Mount } from "@sunfathom/planner";
 import type { StepText } from "../answer-texts.js";
+import type { SaidSteps } from "../calculation-texts.js";
 import type { Texts } from "../problems/texts.js";
 import { textOf } from "../text-of.js";
 import { dialShutter, setting, settings } from "./dial.js";
@@ -8,6 +9,7 @@ import {
   capital,
   castOf,
   depth,
+  depthNumber,
   depths,
   distance,
   errorFall,
@@ -25,7 +27,7 @@ import { lampSteps } from "./lamp-steps.js";
 import { waysToPay } from "./ways-to-pay.js";
 
 /** Les étapes d’un plan : quoi faire, et pourquoi. */
-export const steps: Texts<StepCodes, StepText> = {
+export const steps: Texts<SaidSteps, StepText> = {
   ...lampSteps,
   mount_filter: (p) => ({
     text: `${takeOff(p)}Montez ${filterName(p.filter)}${p.outside ? "" : " tant que le caisson est sec et ouvert,"} et vérifiez qu’il est propre.`,
@@ -45,13 +47,13 @@ export const steps: Texts<StepCodes, StepText> = {
   }),
   no_filter_for_lamps: (p) => ({
     text: `${takeOff(p)}Laissez l’objectif sans filtre de couleur.`,
-    why: "La lumière vient de vos phares vidéo : un filtre ne ferait qu’en perdre une partie.",
+    why: "La lumière vient de vos phares vidéo : un filtre ne ferait qu’en retirer un peu.",
   }),
   neutral_density: (p) => ({
     text:
       p.mount === "none"
         ? `Montez ${neutral(p.density)} ; il reste en place pendant toute la plongée.`
-        : `Emportez ${neutral(p.density)} ${MOUNTS[p.mount].name} ; au départ, il est devant l’objectif.`,
+        : `Emportez ${neutral(p.density)} ${MOUNTS[p.mount].name} ; au départ, il est déjà devant l’objectif.`,
     why: `Là où il fait le plus clair, ces réglages laissent entrer ${stops(p.stops)} de trop.`,
   }),
   set_frame: (p) => ({
@@ -60,7 +62,7 @@ export const steps: Texts<StepCodes, StepText> = {
   }),
   start_exposure: (p) => ({
     text: `Commencez à ${setting(p)}, et surveillez les hautes lumières.`,
-    why: `À cet endroit, la mesure sur un sujet gris donne IL ${shown(p.ev)} pour 100 ISO${p.behind ? " sans le filtre ND" : ""}.`,
+    why: `À cet endroit, la mesure sur un sujet gris donne un IL de ${shown(p.ev)} à 100 ISO${p.behind ? " sans le filtre ND" : ""}.`,
   }),
   set_modes: (p) => ({
     text: `Réglez l’exposition ${p.exposure_mode === "auto" ? "en automatique" : `en manuel, avec un temps de pose de ${dialShutter(p.exposure.shutter_s)}`}, et la balance des blancs ${{ auto: "en automatique", kelvin: "sur une valeur en kelvins", card: "en manuel, sur une charte" }[p.white_balance_mode]}.`,
@@ -109,12 +111,12 @@ export const steps: Texts<StepCodes, StepText> = {
     text: `Remettez le filtre ND et réglez ${setting(p)}.`,
     why: "À partir d’ici, sans lui, il y a trop de lumière.",
   }),
-  deep_exposure: (p) => ({
-    text: `Ouvrez en descendant, jusqu’à ${setting(p)} ici.`,
+  deep_exposure: (p, u) => ({
+    text: `En descendant, exposez peu à peu davantage : à ${depth(p.depth_m, u)}, ${setting(p)}.`,
     why: `Le sujet reçoit ${stops(p.stops)} de moins qu’à votre dernier réglage.`,
   }),
-  shallow_exposure: (p) => ({
-    text: `Fermez en remontant, jusqu’à ${setting(p)} ici.`,
+  shallow_exposure: (p, u) => ({
+    text: `En remontant, exposez peu à peu moins : à ${depth(p.depth_m, u)}, ${setting(p)}.`,
     why: `Le sujet reçoit ${stops(p.stops)} de plus qu’à votre dernier réglage.`,
   }),
   too_dark: (p, u) => ({
@@ -122,15 +124,15 @@ export const steps: Texts<StepCodes, StepText> = {
     why: "L’appareil y est au bout de ses possibilités.",
   }),
   come_close: (p, u) => ({
-    text: "Approchez-vous du sujet avant de changer quoi que ce soit d’autre.",
+    text: "Approchez-vous du sujet, bien stabilisé, avant de changer quoi que ce soit d’autre.",
     why: `À travers ${distance(p.distance_m, u)} de cette eau, il ne reste que ${percent(p.percent)} du contraste.`,
   }),
   grade_red: (p, u) => ({
-    text: `Dans les images, comptez sur un bon rouge jusqu’à ${depth(p.acceptable_m, u)} environ, sur peu de rouge ensuite, et sur aucun au-delà de ${depth(p.gone_m, u)}.`,
+    text: `Dans les images, comptez sur un bon rouge jusqu’à ${depth(p.acceptable_m, u)} environ, ${depthNumber(p.acceptable_m, u) === depthNumber(p.gone_m, u) ? "et sur aucun au-delà" : `sur peu de rouge ensuite, et sur aucun au-delà de ${depth(p.gone_m, u)}`}.`,
     why: "Aucune retouche ne ramène un rouge qui n’a pas été enregistré.",
   }),
   grade_no_red: (p, u) => ({
-    text: `Dans les images, ne comptez pas sur un rouge franc : il est faible dès le début de cette plongée et perdu au-delà de ${depth(p.gone_m, u)}.`,
+    text: `Dans les images, ne comptez pas sur un rouge franc : il est ${depthNumber(p.gone_m, u) === "0" ? "perdu dès la surface" : `faible dès le début de cette plongée et perdu au-delà de ${depth(p.gone_m, u)}`}.`,
     why: "Aucune retouche ne ramène un rouge qui n’a pas été enregistré.",
   }),
   lamps_off_before_air: () => ({

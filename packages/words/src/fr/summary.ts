@@ -8,9 +8,9 @@ const LAMPS: Readonly<Record<LampPlan, string>> = {
   none: "se passer de phares vidéo",
   lamps_off: "éteindre les phares vidéo",
   lamps_with_filter: "filtrer les phares vidéo",
-  lamps_lead: "allumer les phares vidéo et faire la balance des blancs sur eux",
+  lamps_lead: "allumer les phares vidéo et faire la balance des blancs à leur lumière",
   lamps_only: "travailler avec les seuls phares vidéo",
-  daylight_leads: "allumer les phares vidéo et faire la balance des blancs sur la lumière du jour",
+  daylight_leads: "allumer les phares vidéo et faire la balance des blancs à la lumière du jour",
 };
 
 /** Le plan en quelques phrases. */
@@ -31,11 +31,11 @@ export const summary: Texts<SummaryCodes, string> = {
   lamps_off: () =>
     "Laissez les phares vidéo éteints : leur couleur ne s’accorderait pas à la lumière du jour.",
   lamps_with_filter: () =>
-    "Mettez les filtres sur les phares vidéo et faites la balance des blancs sur la lumière du jour.",
-  lamps_lead: () => "Laissez les phares vidéo dominer et faites la balance des blancs sur eux.",
+    "Mettez les filtres sur les phares vidéo et faites la balance des blancs à la lumière du jour.",
+  lamps_lead: () => "Laissez les phares vidéo dominer et faites la balance des blancs à leur lumière.",
   lamps_only: () =>
     "Faites la balance des blancs sur une charte éclairée par les phares vidéo, à la distance de travail.",
-  daylight_leads: () => "Face à la lumière du jour, les phares vidéo ne se voient presque pas.",
+  daylight_leads: () => "Face à la lumière du jour, la lumière des phares vidéo ne se voit presque pas.",
   close_filter: (p) => `C’est serré : ${filterName(p.filter)} serait à peu près aussi bien.`,
   close_lamps: (p) =>
     `C’est serré : ${LAMPS[p.plan]}${p.filter ? `, ${onLens(p.filter)},` : ""} serait à peu près aussi bien.`,

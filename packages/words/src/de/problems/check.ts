@@ -1,8 +1,9 @@
 import type { CheckParameters, NumberRange, WantedType } from "@sunfathom/contract";
 import type { CheckText } from "../../problem-texts.js";
 import type { Texts } from "../../problems/texts.js";
+import { asGiven } from "../format.js";
 
-/** Was an einem Wert falsch ist, den sein Schema ablehnt. Zahlen stehen da wie in JSON. */
+/** Was an einem Wert falsch ist, den sein Schema ablehnt. Was zu schicken ist, steht da wie in JSON. */
 export const checkTexts: Texts<CheckParameters, CheckText> = {
   unknown_field: (p) => ({
     message: `Das Feld ${p.name} gibt es nicht.`,
@@ -19,16 +20,19 @@ export const checkTexts: Texts<CheckParameters, CheckText> = {
     allowed: wantedText(wanted),
   }),
   out_of_range: (p) => ({
-    message: `${p.value}${unitOf(p)} ist ${p.value < p.minimum ? "zu wenig" : "zu viel"}.`,
+    message: `${asGiven(p.value)}${unitOf(p)} ist ${p.value < p.minimum ? "zu wenig" : "zu viel"}.`,
     allowed: rangeOf(p),
   }),
-  not_whole: (p) => ({ message: `${p.value} ist keine ganze Zahl.`, allowed: rangeOf(p) }),
+  not_whole: (p) => ({ message: `${asGiven(p.value)} ist keine ganze Zahl.`, allowed: rangeOf(p) }),
   not_an_option: ({ options }) => ({
     message: "Das ist keiner der Namen, die das Feld annimmt.",
     allowed: oneOf(options),
   }),
   wrong_length: ({ of, length, min_length, max_length }) => ({
-    message: of === "text" ? `Der Text hat ${length} Zeichen.` : `Die Liste hat ${length} Einträge.`,
+    message:
+      of === "text"
+        ? `Der Text hat ${length} Zeichen.`
+        : `Die Liste hat ${length} ${length === 1 ? "Eintrag" : "Einträge"}.`,
     allowed: `${min_length} ${max_length === undefined ? "oder mehr" : `bis ${max_length}`}${of === "text" ? " Zeichen" : ""}`,
   }),
   wrong_form: ({ example }) => ({
@@ -61,5 +65,6 @@ function wantedText(wanted: WantedType): string {
 }
 
 const unitOf = ({ unit }: NumberRange): string => (unit === undefined ? "" : ` ${unit}`);
-const spanOf = (range: NumberRange): string => `${range.minimum} bis ${range.maximum}${unitOf(range)}`;
+const spanOf = (range: NumberRange): string =>
+  `${asGiven(range.minimum)} bis ${asGiven(range.maximum)}${unitOf(range)}`;
 const rangeOf = (range: NumberRange): string => `${range.whole ? "eine ganze Zahl, " : ""}${spanOf(range)}`;

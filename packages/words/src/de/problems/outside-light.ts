@@ -1,13 +1,15 @@
 import type { OutsideCode } from "@sunfathom/contract";
 import type { LightRefusals } from "@sunfathom/planner";
 import type { FieldText, OutsideText, Texts } from "../../problems/texts.js";
-import { either, shown, unit } from "../format.js";
+import { asGiven, either, shown, unit } from "../format.js";
 
 /** Warum das Modell zum Licht einer Szene keine Antwort hat. */
 export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRefusals>, OutsideText> = {
   instant_out_of_range: ({ year, first_year, last_year }) => {
     const given = year === undefined ? "ist kein Datum" : `liegt im Jahr ${year}`;
-    return ofPlace(`Der Zeitpunkt ${given}; den Sonnenstand gibt es von ${first_year} bis ${last_year}.`);
+    return ofPlace(
+      `Der Zeitpunkt ${given}; der Sonnenstand lässt sich hier von ${first_year} bis ${last_year} berechnen.`,
+    );
   },
   local_time_malformed: ({ local_time, first_year, last_year }) =>
     ofPlace(
@@ -15,17 +17,16 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
     ),
   local_time_skipped: ({ local_time, time_zone }) =>
     ofPlace(
-      `Die Uhren in ${time_zone} haben nie ${local_time} gezeigt: Sie wurden darüber hinweg vorgestellt. Gib eine Zeit vor oder nach der Umstellung an.`,
+      `Die Uhren in ${time_zone} haben nie ${local_time} gezeigt: Beim Vorstellen fiel diese Zeit aus. Gib eine Zeit vor oder nach der Umstellung an.`,
     ),
   time_zone_unknown: ({ time_zone }) =>
     ofPlace(`time_zone "${time_zone}" ist kein Name aus der Zeitzonen-Datenbank der IANA, wie Etc/GMT+9.`),
   secchi_depth_out_of_range: (range) => ofClarity("secchi_depth_m", range),
   visibility_out_of_range: (range) => ofClarity("visibility_m", range),
   water_hue_contradicts_measure: ({ measure, value_m, water_hue, min_m, max_m, fitting_hues }) => {
-    const fitting = either(fitting_hues);
     return outside(
-      `${measure} von ${value_m} passt nicht zu Wasser der Farbe ${water_hue}: Dort sind es ${metres(min_m)} bis ${metres(max_m)}. So weit sieht man in Wasser der Farbe ${fitting}.`,
-      `${metres(min_m)} bis ${metres(max_m)} mit water_hue ${water_hue}, oder water_hue ${fitting}`,
+      `${measure} von ${asGiven(value_m)} passt nicht zu ${hueName(water_hue)} Wasser: Dort sind es ${metres(min_m)} bis ${metres(max_m)}. So weit sieht man in ${either(fitting_hues.map(hueName))} Wasser.`,
+      `${metres(min_m)} bis ${metres(max_m)} mit water_hue ${water_hue}, oder water_hue ${either(fitting_hues)}`,
     );
   },
   card_samples_too_few: ({ span_m, least_span_m }) =>
@@ -39,10 +40,12 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
           `${p.field} steht bei ${p.given} von ${p.samples} Kartenaufnahmen; gib es bei allen an oder bei keiner.`,
         );
       case "clipped":
-        return ofCards(`Die Karte in ${p.depth_m} m ist ausgefressen (${p.value}); belichte sie knapper.`);
+        return ofCards(
+          `Das Bild der Karte in ${asGiven(p.depth_m)} m ist ausgefressen (${asGiven(p.value)}): Nimm es knapper belichtet neu auf.`,
+        );
       case "dark":
         return ofCards(
-          `Bei der Karte in ${p.depth_m} m hat ein Kanal nichts aufgenommen (${p.value}); belichte sie reichlicher, oder bleib flacher.`,
+          `Bei der Karte in ${asGiven(p.depth_m)} m hat ein Kanal nichts aufgenommen (${asGiven(p.value)}); belichte sie reichlicher, oder bleib flacher.`,
         );
       case "balance_unlocked":
         return ofCards(
@@ -50,13 +53,13 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
         );
       default:
         return ofCards(
-          `Bei der Karte in ${p.depth_m} m kann Tiefe, Belichtung oder Verstärkung nicht stimmen.`,
+          `Bei der Karte in ${asGiven(p.depth_m)} m kann Tiefe, Belichtung oder Verstärkung nicht stimmen.`,
         );
     }
   },
   card_samples_contradict: ({ rms_ln, worst_depth_m }) =>
     ofCards(
-      `Kein Wasser erklärt diese Kartenaufnahmen: Vom besten weichen sie im Logarithmus um ${shown(rms_ln, 2)} ab, am meisten in ${worst_depth_m} m. Such nach Schatten, Lampenlicht, anderer Haltung der Karte oder einer Automatik, die nicht abgeschaltet war.`,
+      `Kein Wasser erklärt diese Kartenaufnahmen: Selbst vom am besten passenden Wasser weichen sie um ${shown(rms_ln, 2)} ab (natürlicher Logarithmus), am meisten in ${asGiven(worst_depth_m)} m. Such nach Schatten, Lampenlicht, einer anders gehaltenen Karte oder einer Automatik, die nicht abgeschaltet war.`,
     ),
   card_samples_outside_family: (p) => {
     const end =
@@ -88,24 +91,24 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
       };
     }
     return {
-      detail: `In ${p.depth_m} m kommt durch ${named} kein Licht.`,
-      message: `dieser Filter hält alles Licht auf, das das Wasser in ${p.depth_m} m übrig lässt`,
+      detail: `In ${asGiven(p.depth_m)} m kommt durch ${named} kein Licht.`,
+      message: `dieser Filter hält alles Licht auf, das das Wasser in ${asGiven(p.depth_m)} m übrig lässt`,
       allowed: "eine Transmission über 0, wo dieses Wasser klar ist",
     };
   },
   no_balance: ({ channel, depth_m }) => ({
-    detail: `In ${depth_m} m bekommt der ${CHANNELS[channel]} der Kamera womöglich nichts ab.`,
-    message: `keine Verstärkung bringt zurück, was dem ${CHANNELS[channel]} in ${depth_m} m fehlt`,
+    detail: `In ${asGiven(depth_m)} m bekommt der ${CHANNELS[channel]} der Kamera womöglich nichts ab.`,
+    message: `keine Verstärkung bringt zurück, was dem ${CHANNELS[channel]} in ${asGiven(depth_m)} m fehlt`,
     allowed: "eine Tiefe und ein Filter, die jedem Kanal mindestens ein 10^12-tel des stärksten lassen",
   }),
   no_daylight_left: ({ depth_m, max_depth_m }) =>
     outside(
-      `In ${depth_m} m ist in diesem Wasser vom Tageslicht nichts mehr übrig.`,
+      `In ${asGiven(depth_m)} m ist in diesem Wasser vom Tageslicht nichts mehr übrig.`,
       `höchstens ${shown(max_depth_m, 1)} m in diesem Wasser, oder daylight_basis "none", um mit Lampen allein zu planen`,
     ),
   no_sight: ({ distance_m, max_distance_m }) =>
     outside(
-      `Durch ${distance_m} m von diesem Wasser kommt kein Licht.`,
+      `Durch ${asGiven(distance_m)} m dieses Wassers dringt kein Licht.`,
       `höchstens ${shown(max_distance_m, 2)} m in diesem Wasser`,
     ),
   filter_opaque: () =>
@@ -114,6 +117,14 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
       "irgendwo zwischen 380 und 780 nm eine Transmission über 0",
     ),
 };
+
+const HUES: Readonly<Record<string, string>> = {
+  blue: "blauem",
+  blue_green: "blaugrünem",
+  green: "grünem",
+  brown: "braunem",
+};
+const hueName = (hue: string): string => HUES[hue] ?? hue;
 
 const CHANNELS = { red: "Rotkanal", green: "Grünkanal", blue: "Blaukanal" };
 
@@ -131,7 +142,10 @@ const ofCards = (message: string): OutsideText =>
 
 const ofClarity = (field: string, range: LightRefusals["visibility_out_of_range"]): OutsideText => {
   const natural = `${metres(range.min_m)} bis ${metres(range.max_m)}`;
-  return outside(`${field} ist ${range.value_m}; in natürlichem Wasser sind es ${natural}.`, natural);
+  return outside(
+    `${field} ist ${asGiven(range.value_m)}; in natürlichem Wasser sind es ${natural}.`,
+    natural,
+  );
 };
 
 const metres = (value: number): string => unit(shown(value, value >= 10 ? 0 : 1), "m");

@@ -20,7 +20,7 @@ export const outsideMounting: Texts<
   }),
   lens_contradicts: ({ sensor_diagonal_mm, follows_mm }) => ({
     detail: "Brennweite, Format und Bildwinkel gehören nicht zusammen.",
-    message: `${shown(sensor_diagonal_mm, 1)} mm, wo Brennweite und Bildwinkel ${shown(follows_mm, 1)} mm verlangen`,
+    message: `angegeben sind ${shown(sensor_diagonal_mm, 1)} mm, zu Brennweite und Bildwinkel passen aber ${shown(follows_mm, 1)} mm`,
     allowed: "eines von focal_length_mm, sensor_diagonal_mm und field_of_view_deg weglassen oder berichtigen",
   }),
 };

@@ -1,24 +1,33 @@
 import type { SceneRuleParameters } from "@sunfathom/contract";
 import { type FieldText, fieldText as text } from "../../problems/texts.js";
-import { spoken } from "../format.js";
+import { asGiven, spoken } from "../format.js";
 
 /** Texte, die mehrere Regeln teilen. */
 export const missing = (field: string): string => `${field} fehlt.`;
 
-export const notRising = (p: SceneRuleParameters["kd_samples_rising"]): FieldText =>
-  text(`${p.wavelength_nm} nm folgt auf ${p.before_nm} nm.`, `über ${p.before_nm} nm`);
+/** @param field die Liste */
+export const notRising =
+  (field: string) =>
+  (p: SceneRuleParameters["kd_samples_rising"]): FieldText =>
+    text(
+      `In ${field} müssen die Wellenlängen ansteigen: Auf ${asGiven(p.before_nm)} nm folgt ${asGiven(p.wavelength_nm)} nm.`,
+      `über ${asGiven(p.before_nm)} nm`,
+    );
 
 export const notWhole = (p: SceneRuleParameters["card_gains_whole"]): FieldText =>
   text(
-    `${spoken(p.missing)} ${p.missing.length === 1 ? "fehlt" : "fehlen"}.`,
+    `Bei dieser Aufnahme der Karte ${p.missing.length === 1 ? "fehlt" : "fehlen"} ${spoken(p.missing)}.`,
     `alle von ${p.all.join(", ")}, oder keines`,
   );
 
-export const halfFilter = (p: SceneRuleParameters["lens_filter_pair"]): FieldText =>
-  text(missing(p.missing), p.fields.join(" zusammen mit "));
+/** @param whose „beim Filter auf dem Objektiv“ */
+export const halfFilter =
+  (whose: string) =>
+  (p: SceneRuleParameters["lens_filter_pair"]): FieldText =>
+    text(`${p.missing} fehlt ${whose}.`, p.fields.join(" zusammen mit "));
 
 export const repeatedId = ({ first }: SceneRuleParameters["kit_ids_unique"]): FieldText =>
-  text(`${first} hat dieselbe id.`, "eine andere id");
+  text(`Die id ist schon vergeben, an ${first}.`, "eine andere id");
 
 type Limits = SceneRuleParameters["iso_limits_in_order"];
 

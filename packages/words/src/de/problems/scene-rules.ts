@@ -1,6 +1,6 @@
 import type { SceneRuleParameters } from "@sunfathom/contract";
 import { type FieldText, type Texts, fieldText as text } from "../../problems/texts.js";
-import { either } from "../format.js";
+import { asGiven, either, grouped } from "../format.js";
 import {
   halfFilter,
   limitsInOrder,
@@ -25,8 +25,11 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   water_companions: (p) =>
     p.case === "missing"
       ? text(missing(p.missing), `${p.field} zusammen mit ${p.missing}`)
-      : text(`${p.field} bedeutet hier nichts.`, `mit ${either(p.goes_with)}, oder gar nicht`),
-  kd_samples_rising: notRising,
+      : text(
+          `${p.field} hat ohne ${either(p.goes_with)} keine Wirkung.`,
+          `mit ${either(p.goes_with)}, oder gar nicht`,
+        ),
+  kd_samples_rising: notRising("kd_samples"),
   card_exposure_whole: notWhole,
   card_gains_whole: notWhole,
   sun_with_basis_sun: ({ daylight_basis }) =>
@@ -36,14 +39,18 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
     ),
   place_with_basis_place_time: ({ field, daylight_basis }) =>
     text(
-      `${field} bedeutet nichts, wenn daylight_basis ${daylight_basis} ist.`,
+      `${field} hat keine Wirkung, wenn daylight_basis ${daylight_basis} ist.`,
       "weglassen, oder daylight_basis place_time",
     ),
   place_and_time_whole: (p) =>
     p.case === "missing"
       ? text(`${p.field} fehlt: Die Höhe der Sonne folgt aus Ort und Zeit.`, "latitude_deg und longitude_deg")
       : text(
-          `Die Zeit ist ${{ twice: "doppelt", half: "halb", not_given: "nicht" }[p.case]} angegeben.`,
+          {
+            twice: "Die Zeit ist doppelt angegeben.",
+            half: "local_time und time_zone gehören zusammen: Eines von beiden fehlt.",
+            not_given: "Die Zeit ist nicht angegeben.",
+          }[p.case],
           "time, oder local_time und time_zone",
         ),
   day_exists: () => text("Diesen Tag hat der Monat nicht.", "ein Tag, den es im Kalender gibt"),
@@ -55,25 +62,28 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       "depth_m, oder min_depth_m zusammen mit max_depth_m",
     ),
   depths_in_order: ({ min_depth_m, max_depth_m }) =>
-    text(`${min_depth_m} m ist tiefer als max_depth_m, ${max_depth_m} m.`, `höchstens ${max_depth_m} m`),
+    text(
+      `${asGiven(min_depth_m)} m ist tiefer als max_depth_m, ${asGiven(max_depth_m)} m.`,
+      `höchstens ${asGiven(max_depth_m)} m`,
+    ),
   one_sun_side: () => text("Wo die Sonne steht, ist doppelt angegeben.", "sun_side, oder camera_heading_deg"),
   heading_with_place_time: ({ daylight_basis }) =>
     text(
-      `Wenn daylight_basis ${daylight_basis} ist, weiß niemand, wo die Sonne zu dieser Blickrichtung steht.`,
+      `Wenn daylight_basis ${daylight_basis} ist, ist die Richtung der Sonne nicht bekannt, und eine Blickrichtung hat keine Wirkung.`,
       "mit Ort und Zeit, oder stattdessen sun_side",
     ),
-  one_bottom: () => text("Der Grund ist doppelt angegeben.", "bottom, oder bottom_reflectance"),
+  one_bottom: () => text("Der Meeresgrund ist doppelt angegeben.", "bottom, oder bottom_reflectance"),
   bottom_with_depth: () =>
     text(
-      "Eine Tiefe des Grundes bedeutet nichts, wenn bottom none ist.",
+      "Eine Tiefe des Meeresgrunds hat keine Wirkung, wenn bottom none ist.",
       "weglassen, oder angeben, woraus der Grund ist",
     ),
   bottom_below_camera: ({ bottom_depth_m, deepest_m }) =>
     text(
-      `Der Grund in ${bottom_depth_m} m liegt über dem tiefsten Motiv, in ${deepest_m} m.`,
-      `mindestens ${deepest_m} m`,
+      `Der Meeresgrund in ${asGiven(bottom_depth_m)} m liegt flacher als dein tiefstes Motiv, in ${asGiven(deepest_m)} m.`,
+      `mindestens ${asGiven(deepest_m)} m`,
     ),
-  bottom_reflectance_rising: notRising,
+  bottom_reflectance_rising: notRising("bottom_reflectance"),
   iso_limits_in_order: limitsInOrder("nicht über"),
   iso_within_limits: withinLimits,
   f_number_limits_in_order: limitsInOrder("nicht über"),
@@ -85,22 +95,27 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       "shutter_s, oder shutter_angle_deg mit frame_rate_fps",
     ),
   shutter_within_frame: ({ frame_rate_fps, frame_s }) =>
-    text(`Bei ${frame_rate_fps} Bildern pro Sekunde dauert ein Bild ${frame_s} s.`, `höchstens ${frame_s} s`),
+    text(
+      `Bei ${asGiven(frame_rate_fps)} Bildern pro Sekunde dauert ein Bild ${asGiven(frame_s)} s, und die Belichtungszeit kann nicht länger sein.`,
+      `höchstens ${asGiven(frame_s)} s`,
+    ),
   shutter_not_too_short: ({ shutter_s, shortest_s }) =>
     text(
-      `Aus Bildrate und Shutterwinkel ergibt sich eine Belichtungszeit von ${shutter_s} s.`,
-      `ein größerer Winkel oder eine niedrigere Rate: mindestens ${shortest_s} s`,
+      `Aus Bildrate und Shutterwinkel ergibt sich eine Belichtungszeit von 1/${grouped(Number((1 / shutter_s).toPrecision(2)))} s, und das ist zu kurz.`,
+      `ein größerer Winkel oder eine niedrigere Rate: mindestens ${asGiven(shortest_s)} s`,
     ),
   one_recording_curve: () =>
     text("Die Aufnahmekurve ist doppelt angegeben.", "recording_curve, oder recording_curve_points"),
   recording_curve_points_rising: ({ field, value, before, least_rise }) =>
     text(
-      `${field} ${value} folgt auf ${before}.`,
-      least_rise > 0 ? `mindestens ${least_rise} über ${before}` : `über ${before}`,
+      `In recording_curve_points muss ${field} ansteigen: Auf ${asGiven(before)} folgt ${asGiven(value)}.`,
+      least_rise > 0
+        ? `mindestens ${asGiven(least_rise)} über ${asGiven(before)}`
+        : `über ${asGiven(before)}`,
     ),
   recording_curve_points_whole: ({ wanted, light_share }) =>
     text(
-      `Die Kurve ${wanted === 0 ? "beginnt" : "endet"} bei einem Licht von ${light_share}; ein Teil des Aufgenommenen hat damit keinen Tonwert.`,
+      `Die Kurve ${wanted === 0 ? "beginnt" : "endet"} bei light_share ${asGiven(light_share)}: ${wanted === 0 ? "Dunkleres" : "Helleres"} Licht hat keinen Tonwert.`,
       `${wanted} beim ${wanted === 0 ? "ersten" : "letzten"} Punkt`,
     ),
   ...sensorRules,
@@ -116,7 +131,7 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
         ),
   kelvin_within_limits: ({ white_balance_kelvin_K, min_K, max_K }) =>
     text(
-      `${white_balance_kelvin_K} K liegt außerhalb des Weißabgleichs der Kamera.`,
+      `${white_balance_kelvin_K} K liegt außerhalb des Einstellbereichs des Weißabgleichs.`,
       `${min_K} bis ${max_K}, oder andere Grenzen in white_balance_min_cct_K und white_balance_max_cct_K`,
     ),
   auto_exposure_free: ({ fixed }) =>
@@ -126,33 +141,33 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
     ),
   card_balance_not_auto: () =>
     text(
-      "Mit white_balance_mode auto ändert die Kamera ihren Weißabgleich ständig: Für die Karten steht er nicht fest.",
+      "Mit white_balance_mode auto ändert die Kamera ihren Weißabgleich ständig: Er ist von einer Aufnahme der Karte zur nächsten nicht fest.",
       "white_balance_mode card oder kelvin für Raw-Bilder oder einen einzigen Weißabgleich, oder locked_balance weglassen",
     ),
   one_lens_filter: () => text("Der Filter auf dem Objektiv ist doppelt angegeben.", oneFilter),
   one_filter_strength: () =>
-    text("Die Stärke des Filters ist doppelt angegeben.", "filter_density oder filter_stops, nicht beides"),
-  lens_filter_pair: halfFilter,
-  filter_transmittance_rising: notRising,
+    text("Die Dichte des Filters ist doppelt angegeben.", "filter_density oder filter_stops, nicht beides"),
+  lens_filter_pair: halfFilter("beim Filter auf dem Objektiv"),
+  filter_transmittance_rising: notRising("filter_transmittance"),
   filter_samples_agree: (p) =>
     text(
       p.case === "brighter"
-        ? `Die Karte ist mit Filter im ${COLOURS[p.colour]} um ${p.stops} Blendenstufen heller als ohne.`
-        : `Dieses Paar und ein früheres unterscheiden sich im ${COLOURS[p.colour]} um ${p.stops} Blendenstufen.`,
+        ? `Die Karte ist mit Filter im ${COLOURS[p.colour]} um ${asGiven(p.stops)} Blendenstufen heller als ohne; das kann kein Filter.`
+        : `Dieses Paar und ein früheres unterscheiden sich im ${COLOURS[p.colour]} um ${asGiven(p.stops)} Blendenstufen.`,
       "die Karte mit und ohne Filter im selben Licht aufnehmen, mit gleicher Belichtung und gleichem Weißabgleich, und lineare Werte angeben",
     ),
   kit_ids_unique: repeatedId,
   kit_filters: (p) => {
-    if (p.case === "half") return halfFilter(p);
-    if (p.case === "lamp") return text("Eine Lampe ist kein Filter.", "keine Filter-Felder");
+    if (p.case === "half") return halfFilter("bei diesem Filter der Ausrüstung")(p);
+    if (p.case === "lamp") return text("Das ist eine Videolampe, kein Filter.", "keine Filter-Felder");
     return text(
       p.case === "twice" ? "Der Filter ist doppelt angegeben." : "Der Filter ist nicht beschrieben.",
       oneFilter,
     );
   },
-  kit_curves_rising: notRising,
+  kit_curves_rising: notRising("filter_transmittance"),
   lamp_colour: ({ fields }) => text("Die Farbe der Lampe ist doppelt angegeben.", either(fields)),
-  lamp_filter_pair: halfFilter,
+  lamp_filter_pair: halfFilter("beim Filter auf der Videolampe"),
   lamps_once: () => text("Lampen sind doppelt angegeben.", "lamps, oder Felder, die mit lamp_ beginnen"),
   lamp_complete: (p) => text(missing(p.missing), "lamp_flux_lm zusammen mit lamp_distance_m"),
   lead_distance_with_stops: () =>
@@ -161,7 +176,10 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       "mit wanted_lead_stops, oder gar nicht",
     ),
   overhead_parts: ({ field, goes_with }) =>
-    text(`${field} bedeutet hier nichts.`, `mit overhead ${either(goes_with)}, oder gar nicht`),
+    text(
+      `${field} hat ohne overhead ${either(goes_with)} keine Wirkung.`,
+      `mit overhead ${either(goes_with)}, oder gar nicht`,
+    ),
   cave_is_dark: ({ daylight_basis }) =>
     text(
       `In einer Höhle gibt es kein Tageslicht, aber daylight_basis ist ${daylight_basis}.`,

@@ -35,7 +35,7 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
   finish_turns_choice: (p) =>
     p.error > p.advised_error
       ? `${otherwise[p.finish]} lass den Filter weg: Der empfohlene verbessert die Farben zu wenig, um ihn anzubringen.`
-      : `${otherwise[p.finish]} wäre ${filterName(p.filter, "wer")} die bessere Wahl: So bleibt ein ${strength(p.error)}er Farbfehler, weniger als bei der Empfehlung.`,
+      : `${otherwise[p.finish]} ${p.filter.kind === "none" ? "bist du ganz ohne Filter besser dran" : `wäre ${filterName(p.filter, "wer")} die bessere Wahl`}: Dann bleibt ein ${strength(p.error)}er Farbfehler, aber ein kleinerer als mit der Empfehlung.`,
   denser_gains_nothing_below: (p, u) =>
     `Bis ${depth(p.depth_m, u)} steigt die beste Dichte, auf ${densityOf(p.density)}. Darunter ist ein schwächerer Filter oder keiner besser, weil das Licht oder das Rot selbst ausgeht.`,
   filter_brings_balance_into_reach: (p, u) =>
@@ -44,19 +44,19 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
     `Ab ${depth(p.depth_m, u)} schafft die Kamera keinen Weißabgleich (in ${depth(p.deepest_m, u)} fehlen ${stops(p.residual_stops)}). Nimm den Rest in der Farbkorrektur heraus.`,
   balance_in_reach_without: () => "Den Weißabgleich schafft die Kamera auch ohne Filter.",
   light_to_spare: (p, u) =>
-    `Licht ist übrig: In ${depth(p.depth_m, u)} ohne Filter ${carded[p.metering].right.replace(/^\S+/, (verb) => `${verb} ${carded[p.metering].what}`)} bei ${settings(p)}.`,
+    `Es ist reichlich Licht da: In ${depth(p.depth_m, u)} ohne Filter ${carded[p.metering].right.replace(/^\S+/, (verb) => `${verb} ${carded[p.metering].what}`)} mit ${settings(p)}.`,
   light_is_too_much: (p, u) =>
     `In ${depth(p.depth_m, u)} ohne Filter ist ${carded[p.metering].what} um ${stops(p.excess_stops)} zu hell bei ${settings(p)}, der knappsten Belichtung, die du der Kamera erlaubst. Erlaube eine kleinere Blende, oder nimm ${neutral(p.density)}.`,
   colour_filter_as_neutral: () =>
-    "Gegen das Ausfressen würde ein Farbfilter nur die Arbeit eines ND-Filters tun. Das ist kein Grund, einen anzubringen.",
+    "Gegen ausgefressene Stellen wirkt ein Farbfilter auch nur wie ein ND-Filter. Dafür lohnt er sich nicht.",
   light_has_run_out: (p, u) =>
     p.short_stops > 0.05
       ? `Es ist zu dunkel: In ${depth(p.depth_m, u)} bleibt ${carded[p.metering].what} bei ${settings(p)} selbst ohne Filter um ${stops(p.short_stops)} zu dunkel, und jeder Filter kostet noch mehr Licht.`
-      : `Das Licht ist knapp: In ${depth(p.depth_m, u)} ohne Filter ${carded[p.metering].right.replace(/^\S+/, (verb) => `${verb} ${carded[p.metering].what}`)} erst bei ${settings(p)}. Jede Blendenstufe, die ein Filter kostet, bezahlst du mit Rauschen.`,
+      : `Das Licht ist knapp: In ${depth(p.depth_m, u)} ohne Filter ${carded[p.metering].right.replace(/^\S+/, (verb) => `${verb} ${carded[p.metering].what}`)} erst mit ${settings(p)}. Jede Blendenstufe, die ein Filter kostet, bezahlst du mit Rauschen.`,
   light_holds_density: (p, u) =>
-    `Das Licht geht früher aus als die Farbe. Mit mehr davon wäre ${filterName(p.wanted, "wer")} besser. In ${depth(p.depth_m, u)} braucht das Bild schon ${settings(p)} und ${dialShutter(p.shutter_s)}, und einen dichteren Filter bezahlst du mit Rauschen. Mit weniger Bildern pro Sekunde oder einem lichtstärkeren Objektiv könntest du einen nehmen.`,
+    `Das Licht ist eher zu Ende als der Nutzen eines dichteren Filters. Mit mehr Licht wäre ${filterName(p.wanted, "wer")} besser. In ${depth(p.depth_m, u)} braucht das Bild schon ${settings(p)} und ${dialShutter(p.shutter_s)}, und einen dichteren Filter bezahlst du mit Rauschen. Mit weniger Bildern pro Sekunde oder einem lichtstärkeren Objektiv könntest du ihn trotzdem nehmen.`,
   filter_shape_assumed: () =>
     "Keine Norm legt die Kurve eines Filters fest. Die Formen hier sind angenommen; wie stark ein anderer Filter gleichen Namens das Bild ändern würde, steckt in der Unsicherheit.",
-  filter_trade_rule_blue: (_, u) => `Übliche Praxis: Rot in blauem Wasser, ab etwa ${depth(3, u)}.`,
-  filter_trade_rule_green: () => "Übliche Praxis: Magenta in grünem Wasser.",
+  filter_trade_rule_blue: (_, u) => `Übliche Praxis: Rotfilter in blauem Wasser, ab etwa ${depth(3, u)}.`,
+  filter_trade_rule_green: () => "Übliche Praxis: Magentafilter in grünem Wasser.",
 };

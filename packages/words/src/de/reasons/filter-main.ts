@@ -1,6 +1,6 @@
 import type { FilterMainReasons } from "@sunfathom/planner";
 import type { Texts } from "../../problems/texts.js";
-import { filterName, kindName } from "../filter-name.js";
+import { choiceOf, filterName, kindName } from "../filter-name.js";
 import {
   between,
   capital,
@@ -19,7 +19,9 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
   filter_earns: (p, u) =>
     `${capital(filterName(p.filter, "wer"))} ${errorFall(p.without_e, p.with_e)}, gemessen ${between(p.min_m, p.max_m, u)}.`,
   no_filter_earns: (p) =>
-    `Kein Filter verbessert die Farben genug. Der beste davon, ${filterName(p.best, "wer")}, würde ${p.best_change < 0 ? "zu wenig bringen, um ihn anzubringen" : "sie verschlechtern"}.`,
+    p.best_change < 0
+      ? `Kein Filter verbessert die Farben genug. Der beste, ${filterName(p.best, "wer")}, würde zu wenig bringen, um ihn anzubringen.`
+      : `Kein Filter verbessert die Farben. Selbst der beste, ${filterName(p.best, "wer")}, würde sie verschlechtern.`,
   no_filter_owned: () =>
     "In deiner Ausrüstung ist kein Filter fürs Objektiv, deshalb wird keiner empfohlen. Lass `kit` weg, wenn du wissen willst, welcher passen würde.",
   change_at_depth: (p, u) =>
@@ -31,15 +33,15 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
   only_lamps_would_help: (p) =>
     `Mit jedem Filter bleibt ein ${strength(p.error)}er Farbfehler: Die fehlenden Farben sind hier zu schwach. Geh mit Videolampen nah ans Motiv, bleib flacher, oder nimm die Farben des Wassers, wie sie sind.`,
   densities_as_good: (p) =>
-    `Zwischen den Dichten ${densityOf(p.from_density)} und ${densityOf(p.to_density)} siehst du keinen Unterschied. Die schwächste kostet am wenigsten Licht.`,
+    `Von Dichte ${densityOf(p.from_density)} bis ${densityOf(p.to_density)} siehst du keinen Unterschied. Der schwächste Filter kostet am wenigsten Licht.`,
   no_red_to_gain: (p, u) =>
     `Ab ${depth(p.depth_m, u)} ist kaum noch Rot da: Selbst hinter ${p.filter.id === undefined ? filterName(p.filter, "wem") : filterName(p.filter, "wer")} ist weniger als 1 % vom Signal des Rotkanals rotes Licht. Ein Filter bringt dort nichts.`,
   filter_adds_no_red: (p, u) =>
-    `Ein Filter bringt kein rotes Licht dazu. In ${depth(p.depth_m, u)} sind mit Filter ${percent(p.with_share * 100)} vom Signal des Rotkanals rotes Licht über 600 nm, ohne ${percent(p.without_share * 100)}. Den Unterschied machen Grün und Blau, die der Kanal mitsieht.`,
+    `Ein Filter bringt kein rotes Licht dazu. In ${depth(p.depth_m, u)} sind mit Filter ${percent(p.with_share * 100)} vom Signal des Rotkanals rotes Licht über 600 nm, ohne ${percent(p.without_share * 100)}. Den Unterschied machen Grün und Blau, die der Kanal mit aufnimmt.`,
   lamps_are_the_only_light: (p) =>
-    `Deine Videolampen sind das einzige Licht: Ein Filter auf dem Objektiv würde nur einen Teil davon kosten. Mach den Weißabgleich auf die Videolampen${p.lamp ? `, an der Lampe etwa ${kelvin(p.lamp.cct_K)}` : ""}.`,
+    `Deine Videolampen sind das einzige Licht: Ein Filter auf dem Objektiv würde bloß etwas davon wegnehmen. Mach den Weißabgleich auf eine Karte in ihrem Licht${p.lamp ? `, an der Lampe etwa ${kelvin(p.lamp.cct_K)}` : ""}.`,
   near_tie: (p) =>
-    `Es ist knapp. ${capital(filterName(p.runner_up, "wer"))} ist fast so gut: Bei allem, was unsicher ist, wäre das mit ${percent(p.probability * 100)} Wahrscheinlichkeit die bessere Wahl.`,
+    `Es ist knapp. ${capital(choiceOf(p.runner_up, "ist"))} fast so gut: Rechnet man alle Unsicherheiten ein, wäre das mit ${percent(p.probability * 100)} Wahrscheinlichkeit sogar die bessere Wahl.`,
   subject_out_of_sight: (p, u) =>
-    `Der Dunst verdeckt das Motiv: Es ist ${distance(p.distance_m, u)} weit weg, und man sieht hier etwa ${distance(p.visibility_m, u)} weit. Ein Filter würde nur die Farbe des Dunsts ändern. Geh erst näher heran.`,
+    `Das trübe Wasser verdeckt das Motiv: Es ist ${distance(p.distance_m, u)} weit weg, und man sieht hier etwa ${distance(p.visibility_m, u)} weit. Ein Filter würde nur die Farbe der Trübung ändern. Geh erst näher heran.`,
 };

@@ -14,16 +14,17 @@ const onCard = (p: { cast: number; card_cast: number }): string => {
 /** Gründe zum Weißabgleich. */
 export const whiteBalanceReasons: Texts<WhiteBalanceReasons, string> = {
   kelvin_leaves_the_water: (p, u) =>
-    `Auf ${kelvin(p.cct_K)} gestellt, den Wert der Videolampen, ließe die Kamera ${castOf(p.left)} von ${distance(p.path_m, u)} Wasser zwischen Lampe, Motiv und Kamera. Eine Karte im Arbeitsabstand nimmt ihn heraus.`,
+    `Auf ${kelvin(p.cct_K)} gestellt, den Wert der Videolampen, ließe die Kamera ${castOf(p.left)} stehen, den ${distance(p.path_m, u)} Wasser zwischen Lampe, Motiv und Kamera verursachen. Ein Weißabgleich auf eine Karte im Arbeitsabstand nimmt ihn heraus.`,
   balance_again: (p, u) =>
-    `Das Licht ändert sich mit der Tiefe. Auf dem Weg nach unten entsteht ${howOften(p.times)} ${aCast(p.tolerance)}, zuerst in ${depth(p.first_m, u)}: Mach dann einen neuen Weißabgleich.`,
+    `Das Licht ändert sich mit der Tiefe. Auf dem Weg nach unten entsteht ${howOften(p.times)} ${aCast(p.tolerance)}, zuerst in ${depth(p.first_m, u)}: Mach dann jeweils einen neuen Weißabgleich.`,
   one_balance_serves: (p) =>
-    `Ein Weißabgleich reicht für den ganzen Bereich: Ein neuer nähme nirgends mehr als ${castOf(p.tolerance)} heraus.`,
+    `Ein Weißabgleich reicht für den ganzen Bereich: Ein neuer lohnt sich nirgends, denn höchstens ${aCast(p.tolerance)} wäre zu beseitigen.`,
   kelvin_balance_leaves: (p, u) =>
     `Auf ${kelvin(p.cct_K)} gestellt, hinterlässt die Kamera in ${depth(p.depth_m, u)} auf Grau ${castOf(p.cast)}. ${onCard(p)}.`,
   auto_balance_leaves: (p, u) =>
     `Der automatische Weißabgleich macht das ganze Bild im Mittel grau, samt Wasser, so weit er reicht. In ${depth(p.depth_m, u)} hinterlässt das auf Grau ${castOf(p.cast)}. ${onCard(p)}.`,
-  balance_in_reach: () => "Der Weißabgleich der Kamera bekommt eine Karte im ganzen Bereich neutral.",
+  balance_in_reach: () =>
+    "Der Weißabgleich der Kamera kann eine Karte im ganzen Tiefenbereich neutral stellen.",
   balance_falls_short: (p, u) =>
-    `In ${depth(p.depth_m, u)} fehlen dem Weißabgleich der Kamera zwischen den Kanälen ${stops(p.short_stops)}. Das hinterlässt auf Grau ${castOf(p.cast)}.`,
+    `In ${depth(p.depth_m, u)} reicht der Weißabgleich der Kamera nicht ganz: Zwischen den Kanälen bleibt ein Rest von ${stops(p.short_stops)}. Das hinterlässt auf Grau ${castOf(p.cast)}.`,
 };

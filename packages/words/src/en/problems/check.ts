@@ -27,7 +27,10 @@ export const checkTexts: Texts<CheckParameters, Pick<FieldText, "message"> & Par
     allowed: oneOf(options),
   }),
   wrong_length: ({ of, length, min_length, max_length }) => ({
-    message: of === "text" ? `The text has ${length} characters.` : `The list has ${length} entries.`,
+    message:
+      of === "text"
+        ? `The text has ${length} characters.`
+        : `The list has ${length} ${length === 1 ? "entry" : "entries"}.`,
     allowed: `${min_length} ${max_length === undefined ? "or more" : `to ${max_length}`}${of === "text" ? " characters" : ""}`,
   }),
   wrong_form: ({ example }) => ({

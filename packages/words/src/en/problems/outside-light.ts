@@ -25,7 +25,7 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
   water_hue_contradicts_measure: ({ measure, value_m, water_hue, min_m, max_m, fitting_hues }) => {
     const fitting = fitting_hues.join(" or ");
     return outside(
-      `${measure} of ${value_m} does not go with ${water_hue} water, which gives ${metres(min_m)} to ${metres(max_m)}. Water that is ${fitting} would fit.`,
+      `${measure} of ${value_m} does not go with ${hueName(water_hue)} water, which gives ${metres(min_m)} to ${metres(max_m)}. Water that is ${fitting_hues.map(hueName).join(" or ")} would fit.`,
       `${metres(min_m)} to ${metres(max_m)} with water_hue ${water_hue}, or water_hue ${fitting}`,
     );
   },
@@ -40,7 +40,9 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
           `${p.given} of ${p.samples} card samples have ${p.field}: give it with all or with none.`,
         );
       case "clipped":
-        return ofCards(`The card at ${p.depth_m} m is clipped (${p.value}): expose it darker.`);
+        return ofCards(
+          `The picture of the card at ${p.depth_m} m is clipped (${p.value}): take it again, exposed darker.`,
+        );
       case "dark":
         return ofCards(
           `The card at ${p.depth_m} m has a channel that recorded nothing (${p.value}): expose it brighter, or use a shallower card.`,
@@ -112,6 +114,8 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
       "transmittance above 0 somewhere from 380 to 780 nm",
     ),
 };
+
+const hueName = (hue: string): string => hue.replace("_", "-");
 
 const outside = (message: string, allowed: FieldText["allowed"]): OutsideText => ({
   detail: message,

@@ -25,7 +25,7 @@ describe("what lies outside the model is told with its numbers", () => {
         max_m: 29.6,
         fitting_hues: ["green", "brown"],
       }),
-      /visibility_m.*\b5\b.*blue_green.*\b7\.8 m.*\b30 m.*\bgreen\b.*\bbrown\b/,
+      /visibility_m.*\b5\b.*blue-green.*\b7\.8 m.*\b30 m.*\bgreen\b.*\bbrown\b/,
     ],
     [outsideLight.card_samples_malformed({ case: "clipped", depth_m: 7, value: 0.995 }), /\b7 m.*\b0\.995\b/],
     [

@@ -4,20 +4,26 @@ import { type FieldText, fieldText as text } from "../../problems/texts.js";
 /** Texts that several rules share. */
 export const missing = (field: string): string => `${field} is missing.`;
 
-export const notRising = (p: SceneRuleParameters["kd_samples_rising"]): FieldText =>
-  text(`${p.wavelength_nm} nm follows ${p.before_nm} nm.`, `above ${p.before_nm} nm`);
+/** @param field the list */
+export const notRising =
+  (field: string) =>
+  (p: SceneRuleParameters["kd_samples_rising"]): FieldText =>
+    text(
+      `In ${field} the wavelengths have to rise: ${p.wavelength_nm} nm follows ${p.before_nm} nm.`,
+      `above ${p.before_nm} nm`,
+    );
 
 export const notWhole = (p: SceneRuleParameters["card_gains_whole"]): FieldText =>
-  text(
-    `${p.missing.join(" and ")} ${p.missing.length === 1 ? "is" : "are"} missing.`,
-    `all of ${p.all.join(", ")}, or none`,
-  );
+  text(`This card sample has no ${p.missing.join(" and no ")}.`, `all of ${p.all.join(", ")}, or none`);
 
-export const halfFilter = (p: SceneRuleParameters["lens_filter_pair"]): FieldText =>
-  text(missing(p.missing), p.fields.join(" together with "));
+/** @param whose "the filter on the lens" */
+export const halfFilter =
+  (whose: string) =>
+  (p: SceneRuleParameters["lens_filter_pair"]): FieldText =>
+    text(`${p.missing} of ${whose} is missing.`, p.fields.join(" together with "));
 
 export const repeatedId = ({ first }: SceneRuleParameters["kit_ids_unique"]): FieldText =>
-  text(`${first} has the same id.`, "another id");
+  text(`The id is taken already, by ${first}.`, "another id");
 
 type Limits = SceneRuleParameters["iso_limits_in_order"];
 

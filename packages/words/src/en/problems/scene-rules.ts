@@ -1,5 +1,6 @@
 import { type SceneRuleParameters, shortestShutter_s } from "@sunfathom/contract";
 import { type FieldText, type Texts, fieldText as text } from "../../problems/texts.js";
+import { shown } from "../format.js";
 import {
   halfFilter,
   limitsInOrder,
@@ -24,8 +25,11 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   water_companions: (p) =>
     p.case === "missing"
       ? text(missing(p.missing), `${p.field} together with ${p.missing}`)
-      : text(`${p.field} has no effect here.`, `with ${p.goes_with.join(" or ")}, or not at all`),
-  kd_samples_rising: notRising,
+      : text(
+          `${p.field} has no effect without ${p.goes_with.join(" or ")}.`,
+          `with ${p.goes_with.join(" or ")}, or not at all`,
+        ),
+  kd_samples_rising: notRising("kd_samples"),
   card_exposure_whole: notWhole,
   card_gains_whole: notWhole,
   sun_with_basis_sun: ({ daylight_basis }) =>
@@ -47,7 +51,7 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       : text(
           {
             twice: "You gave the time twice.",
-            half: "Half of the time is missing.",
+            half: "local_time and time_zone go together: one of the two is missing.",
             not_given: "The time is missing.",
           }[p.case],
           "time, or local_time and time_zone",
@@ -81,7 +85,7 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       `The sea floor at ${bottom_depth_m} m is above the deepest subject, at ${deepest_m} m.`,
       `at least ${deepest_m} m`,
     ),
-  bottom_reflectance_rising: notRising,
+  bottom_reflectance_rising: notRising("bottom_reflectance"),
   iso_limits_in_order: limitsInOrder("not above"),
   iso_within_limits: withinLimits,
   f_number_limits_in_order: limitsInOrder("not above"),
@@ -90,22 +94,25 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   one_shutter: () =>
     text("You gave the exposure time twice.", "shutter_s, or shutter_angle_deg with frame_rate_fps"),
   shutter_within_frame: ({ frame_rate_fps, frame_s }) =>
-    text(`At ${frame_rate_fps} frames per second a frame lasts ${frame_s} s.`, `at most ${frame_s} s`),
+    text(
+      `At ${frame_rate_fps} frames per second a frame lasts ${frame_s} s, and the exposure time cannot be longer.`,
+      `at most ${frame_s} s`,
+    ),
   shutter_not_too_short: ({ shutter_s, shortest_s }) =>
     text(
-      `Frame rate and shutter angle give an exposure time of ${shutter_s} s.`,
+      `Frame rate and shutter angle give an exposure time of 1/${shown(Number((1 / shutter_s).toPrecision(2)))} s, which is too short.`,
       `a larger angle or a lower rate: at least ${shortest_s} s`,
     ),
   one_recording_curve: () =>
     text("You gave the recording curve twice.", "recording_curve, or recording_curve_points"),
   recording_curve_points_rising: ({ field, value, before, least_rise }) =>
     text(
-      `${field} ${value} follows ${before}.`,
+      `In recording_curve_points ${field} has to rise: ${value} follows ${before}.`,
       least_rise > 0 ? `above ${before} by at least ${least_rise}` : `above ${before}`,
     ),
   recording_curve_points_whole: ({ wanted, light_share }) =>
     text(
-      `The curve ${wanted === 0 ? "begins" : "ends"} at a light of ${light_share}, so part of the recording has no code value.`,
+      `The curve ${wanted === 0 ? "begins" : "ends"} at a light_share of ${light_share}: ${wanted === 0 ? "darker" : "brighter"} light has no code value.`,
       `${wanted} for the ${wanted === 0 ? "first" : "last"} point`,
     ),
   ...sensorRules,
@@ -131,33 +138,33 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
     ),
   card_balance_not_auto: () =>
     text(
-      "With white_balance_mode auto the camera keeps changing its white balance, so it is not locked for the cards.",
+      "With white_balance_mode auto the camera keeps changing its white balance, so it is not locked from one picture of the card to the next.",
       "white_balance_mode card or kelvin for raw pictures or one balance, or leave locked_balance out",
     ),
   one_lens_filter: () => text("You gave the lens filter twice.", oneFilter),
   one_filter_strength: () =>
-    text("You gave the filter's strength twice.", "filter_density or filter_stops, not both"),
-  lens_filter_pair: halfFilter,
-  filter_transmittance_rising: notRising,
+    text("You gave the filter's density twice.", "filter_density or filter_stops, not both"),
+  lens_filter_pair: halfFilter("the filter on the lens"),
+  filter_transmittance_rising: notRising("filter_transmittance"),
   filter_samples_agree: (p) =>
     text(
       p.case === "brighter"
-        ? `The card is ${p.stops} stops brighter in ${p.colour} with the filter than without it.`
+        ? `The card is ${p.stops} stops brighter in ${p.colour} with the filter than without it, which no filter can do.`
         : `This pair and an earlier one differ by ${p.stops} stops in ${p.colour}.`,
       "photograph the card with and without the filter in the same light, with the same exposure and white balance, and give linear values",
     ),
   kit_ids_unique: repeatedId,
   kit_filters: (p) => {
-    if (p.case === "half") return halfFilter(p);
+    if (p.case === "half") return halfFilter("this filter of the kit")(p);
     if (p.case === "lamp") return text("This item is a video light, not a filter.", "no filter fields");
     return text(
       p.case === "twice" ? "You gave the filter twice." : "The filter is not described.",
       oneFilter,
     );
   },
-  kit_curves_rising: notRising,
+  kit_curves_rising: notRising("filter_transmittance"),
   lamp_colour: ({ fields }) => text("You gave the colour of the video light twice.", fields.join(" or ")),
-  lamp_filter_pair: halfFilter,
+  lamp_filter_pair: halfFilter("the filter on the video light"),
   lamps_once: () => text("You gave the video lights twice.", "`lamps`, or fields that begin with `lamp_`"),
   lamp_complete: (p) => text(missing(p.missing), "lamp_flux_lm together with lamp_distance_m"),
   lead_distance_with_stops: () =>
@@ -166,7 +173,10 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       "with wanted_lead_stops, or not at all",
     ),
   overhead_parts: ({ field, goes_with }) =>
-    text(`${field} has no effect here.`, `with overhead ${goes_with.join(" or ")}, or not at all`),
+    text(
+      `${field} has no effect without overhead ${goes_with.join(" or ")}.`,
+      `with overhead ${goes_with.join(" or ")}, or not at all`,
+    ),
   cave_is_dark: ({ daylight_basis }) =>
     text(
       `A cave has no daylight, but daylight_basis is ${daylight_basis}.`,

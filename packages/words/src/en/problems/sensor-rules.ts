@@ -5,7 +5,7 @@ import { notRising } from "./rule-parts.js";
 type SensorRules = Pick<SceneRuleParameters, "sensor_samples_rising" | "sensor_samples_usable">;
 
 export const sensorRules: Texts<SensorRules, FieldText> = {
-  sensor_samples_rising: notRising,
+  sensor_samples_rising: notRising("sensor_samples"),
   sensor_samples_usable: (p) => {
     if (p.case === "short")
       return text(

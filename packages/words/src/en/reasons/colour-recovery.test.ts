@@ -17,3 +17,13 @@ it("how well red is recorded is told in a word beside its figure", () => {
   expect(said[0]).not.toBe(said[1]);
   for (const text of said) expect(text).toMatch(/12 m.* 4\.8 /);
 });
+
+it("red that is lost at the surface, or as soon as it is no longer good, has one depth at most", () => {
+  const said = (acceptable_m: number, gone_m: number) =>
+    colourRecoveryReasons.red_is_gone({ with_filter: false, acceptable_m, gone_m });
+  expect(said(0, 0.1)).toMatch(/surface/);
+  expect(said(0, 0.1)).not.toMatch(/\d/);
+  expect(said(0.2, 3)).toMatch(/surface.* 3 m/);
+  expect(said(0.2, 3)).not.toMatch(/\b0 m/);
+  expect(said(2.4, 2.6).match(/2\.5 m/g)).toHaveLength(1);
+});

@@ -1,6 +1,15 @@
 import type { ColourRecoveryReasons } from "@sunfathom/planner";
-import type { Texts } from "../../problems/texts.js";
-import { depth, shown } from "../format.js";
+import type { Texts, TextUnits } from "../../problems/texts.js";
+import { depth, depthNumber, shown } from "../format.js";
+
+/** Down to where red is good, and from where it is lost: at the surface already, or both at one depth. */
+function reach(p: ColourRecoveryReasons["red_is_gone"], u?: TextUnits): string {
+  const [good, gone] = [depthNumber(p.acceptable_m, u), depthNumber(p.gone_m, u)];
+  if (gone === "0") return "is lost in the noise almost from the surface down";
+  if (good === "0")
+    return `is weak from the surface down and lost in the noise from about ${depth(p.gone_m, u)}`;
+  return `records acceptably down to about ${depth(p.acceptable_m, u)} and is lost in the noise ${good === gone ? "below that" : `from about ${depth(p.gone_m, u)}`}`;
+}
 
 /** Reasons on colour recovery. */
 export const colourRecoveryReasons: Texts<ColourRecoveryReasons, string> = {
@@ -13,7 +22,7 @@ export const colourRecoveryReasons: Texts<ColourRecoveryReasons, string> = {
   same_settings_no_gain: (p) =>
     `At the same ISO, aperture and shutter a filter hardly cleans up red. It only keeps some green and blue out of the red channel: red light is ${shown(p.with_snr, 1)} times the noise with it, ${shown(p.without_snr, 1)} without.`,
   red_is_gone: (p, u) =>
-    `${p.with_filter ? "With the filter" : "Without a filter"} red records acceptably down to about ${depth(p.acceptable_m, u)} and is lost in the noise from about ${depth(p.gone_m, u)}. No edit brings back red that was not recorded.`,
+    `${p.with_filter ? "With the filter" : "Without a filter"} red ${reach(p, u)}. No edit brings back red that was not recorded.`,
   red_codes: (p, u) =>
     `At ${depth(p.depth_m, u)} a stop of red around middle grey has ${shown(p.codes_8)} code values in 8 bits and ${shown(p.codes_10)} in 10. With fewer than about 20, bands show when you stretch them.`,
 };

@@ -8,14 +8,14 @@ export const exposureLossReasons: Texts<ExposureLossReasons, string> = {
   too_bright: (p, u) =>
     `At ${depth(p.depth_m, u)} it is ${stops(p.excess_stops)} too bright even with ${settings(p)}, the least exposure you allow the camera. Use ${neutral(p.density)}; a higher ISO would make it worse.`,
   aperture_can_close: (p) =>
-    `You could close the aperture to f/${dialFNumber(p.f_number)} instead: the scene fixes it more open than the lens needs.`,
+    `You could close the aperture to f/${dialFNumber(p.f_number)} instead: what you set holds it more open than it need be.`,
   too_dark: (p, u) =>
-    `At ${depth(p.depth_m, u)} it is ${stops(p.shortfall_stops)} too dark even with ${settings(p)}. More light has to come from a higher sun, shallower water, a video light or a longer exposure time.`,
+    `At ${depth(p.depth_m, u)} it is ${stops(p.shortfall_stops)} too dark even with ${settings(p)}. More light has to come from a dive under a higher sun, shallower water, a video light or a longer exposure time.`,
   exposure_fits: (p, u) =>
     `At ${depth(p.depth_m, u)} the subject meters EV ${shown(p.ev, 1)} at ISO 100: ${settings(p)}.`,
   levels_apart: (p, u) =>
     p.stops > 0
-      ? `At ${depth(p.depth_m, u)} a meter that averages the picture sets ${stops(p.stops)} less exposure than the subject needs, because water and bottom are brighter. Expose for the subject, or follow the meter and keep the blue behind it.`
+      ? `At ${depth(p.depth_m, u)} a meter that averages the picture sets ${stops(p.stops)} less exposure than the subject needs, because water and bottom are brighter. Expose for the subject, or follow the meter if the blue of the background matters more to you.`
       : `At ${depth(p.depth_m, u)} a meter that averages the picture sets ${stops(-p.stops)} more exposure than the subject needs, because water and bottom are darker. Expose for the subject, or it burns out.`,
   auto_exposes_picture: (p, u) =>
     p.stops > 0

@@ -1,7 +1,7 @@
 import type { FilterChoiceReasons, Finish } from "@sunfathom/planner";
 import type { Texts } from "../../problems/texts.js";
 import { dialShutter, settings } from "../dial.js";
-import { filterName } from "../filter-name.js";
+import { choiceOf, filterName } from "../filter-name.js";
 import { between, densityOf, depth, neutral, stops, strength } from "../format.js";
 import { filterMainReasons } from "./filter-main.js";
 
@@ -33,7 +33,7 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
   finish_turns_choice: (p) =>
     p.error > p.advised_error
       ? `${otherwise[p.finish]}, go without a filter: the advised one improves the colours by too little to mount it.`
-      : `${otherwise[p.finish]}, ${p.filter.kind === "none" ? "no filter" : filterName(p.filter)} would be the better choice: it leaves a ${strength(p.error)} colour error, less than the advised choice.`,
+      : `${otherwise[p.finish]}, ${choiceOf(p.filter)} would be the better choice: it leaves a ${strength(p.error)} colour error, less than the advised choice.`,
   denser_gains_nothing_below: (p, u) =>
     `Down to ${depth(p.depth_m, u)} the best density rises, to ${densityOf(p.density)}. Below that a weaker filter, or none, is better, because light or red itself runs out.`,
   filter_brings_balance_into_reach: (p, u) =>

@@ -1,7 +1,7 @@
 import type { FilterMainReasons } from "@sunfathom/planner";
 import type { Texts } from "../../problems/texts.js";
 import { capital } from "../capital.js";
-import { filterName } from "../filter-name.js";
+import { choiceOf, filterName } from "../filter-name.js";
 import {
   atDepths,
   between,
@@ -20,7 +20,9 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
   filter_earns: (p, u) =>
     `${atDepths(p.min_m, p.max_m, u)} ${filterName(p.filter)} ${errorFall(p.without_e, p.with_e)}.`,
   no_filter_earns: (p) =>
-    `No filter improves the colours enough. The best of them, ${filterName(p.best)}, would ${p.best_change < 0 ? "help by too little to mount it" : "make them worse"}.`,
+    p.best_change < 0
+      ? `No filter improves the colours enough. The best of them, ${filterName(p.best)}, would help by too little to mount it.`
+      : `No filter improves the colours. Even the best of them, ${filterName(p.best)}, would make them worse.`,
   no_filter_owned: () =>
     "Your kit has no filter for the lens, so none is advised. Leave `kit` out to learn which one would serve.",
   subject_out_of_sight: (p, u) =>
@@ -40,7 +42,7 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
   filter_adds_no_red: (p, u) =>
     `A filter adds no red light. At ${depth(p.depth_m, u)} ${shown(p.with_share * 100)} % of the red channel's signal is red light above 600 nm with the filter, ${shown(p.without_share * 100)} % without. Green and blue, which the channel also sees, make up the difference.`,
   lamps_are_the_only_light: (p) =>
-    `Your video lights are the only light: a filter on the lens would only cost some of it. Set the white balance to the video lights${p.lamp ? `, about ${kelvin(p.lamp.cct_K)} K at the light` : ""}.`,
+    `Your video lights are the only light: a filter on the lens would only take some of that away. Set the white balance on a card in their light${p.lamp ? `, about ${kelvin(p.lamp.cct_K)} K at the light` : ""}.`,
   near_tie: (p) =>
-    `This is a close call. ${capital(filterName(p.runner_up))} does nearly as well: given the uncertainties, there is a ${shown(p.probability * 100)} % chance that it is the better choice.`,
+    `This is a close call. ${capital(choiceOf(p.runner_up))} does nearly as well: given the uncertainties, there is a ${shown(p.probability * 100)} % chance that it is the better choice.`,
 };

@@ -18,7 +18,7 @@ export const whiteBalanceReasons: Texts<WhiteBalanceReasons, string> = {
   balance_again: (p, u) =>
     `The light changes with depth. Going down, a ${strength(p.tolerance)} colour cast builds up ${howOften(p.times)}, first at ${depth(p.first_m, u)}: white-balance again then.`,
   one_balance_serves: (p) =>
-    `One white balance serves the whole range: a new one would nowhere take out more than a ${strength(p.tolerance)} colour cast.`,
+    `One white balance serves the whole range: nowhere is a new one worth it, with a ${strength(p.tolerance)} colour cast at most to take out.`,
   kelvin_balance_leaves: (p, u) =>
     `Set to ${kelvin(p.cct_K)} K, the camera leaves a ${strength(p.cast)} colour cast on grey at ${depth(p.depth_m, u)}. ${onCard(p)}.`,
   auto_balance_leaves: (p, u) =>

@@ -1,8 +1,9 @@
 import type { CheckParameters, NumberRange, WantedType } from "@sunfathom/contract";
 import type { CheckText } from "../../problem-texts.js";
 import type { Texts } from "../../problems/texts.js";
+import { asGiven } from "../format.js";
 
-/** Qué le pasa a un valor que su esquema rechaza. Los números van como en JSON. */
+/** Qué le pasa a un valor que su esquema rechaza. Lo que hay que enviar va como en JSON. */
 export const checkTexts: Texts<CheckParameters, CheckText> = {
   unknown_field: (p) => ({
     message: `No existe el campo ${p.name}.`,
@@ -19,16 +20,19 @@ export const checkTexts: Texts<CheckParameters, CheckText> = {
     allowed: wantedText(wanted),
   }),
   out_of_range: (p) => ({
-    message: `${p.value}${unitOf(p)} es ${p.value < p.minimum ? "demasiado bajo" : "demasiado alto"}.`,
+    message: `${asGiven(p.value)}${unitOf(p)} es ${p.value < p.minimum ? "demasiado bajo" : "demasiado alto"}.`,
     allowed: rangeOf(p),
   }),
-  not_whole: (p) => ({ message: `${p.value} no es un número entero.`, allowed: rangeOf(p) }),
+  not_whole: (p) => ({ message: `${asGiven(p.value)} no es un número entero.`, allowed: rangeOf(p) }),
   not_an_option: ({ options }) => ({
     message: "El campo no admite este nombre.",
     allowed: oneOf(options),
   }),
   wrong_length: ({ of, length, min_length, max_length }) => ({
-    message: of === "text" ? `El texto tiene ${length} caracteres.` : `La lista tiene ${length} elementos.`,
+    message:
+      of === "text"
+        ? `El texto tiene ${length} caracteres.`
+        : `La lista tiene ${length} ${length === 1 ? "elemento" : "elementos"}.`,
     allowed: `${max_length === undefined ? `${min_length} o más` : `de ${min_length} a ${max_length}`}${of === "text" ? " caracteres" : ""}`,
   }),
   wrong_form: ({ example }) => ({
@@ -61,5 +65,6 @@ function wantedText(wanted: WantedType): string {
 }
 
 const unitOf = ({ unit }: NumberRange): string => (unit === undefined ? "" : ` ${unit}`);
-const spanOf = (range: NumberRange): string => `de ${range.minimum} a ${range.maximum}${unitOf(range)}`;
+const spanOf = (range: NumberRange): string =>
+  `de ${asGiven(range.minimum)} a ${asGiven(range.maximum)}${unitOf(range)}`;
 const rangeOf = (range: NumberRange): string => `${range.whole ? "un número entero, " : ""}${spanOf(range)}`;

@@ -1,7 +1,7 @@
 import type { OutsideCode } from "@sunfathom/contract";
 import type { LightRefusals } from "@sunfathom/planner";
 import type { FieldText, OutsideText, Texts } from "../../problems/texts.js";
-import { either, shown, unit } from "../format.js";
+import { asGiven, either, shown, unit } from "../format.js";
 
 /** Por qué el modelo no tiene respuesta para la luz de una escena. */
 export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRefusals>, OutsideText> = {
@@ -24,15 +24,14 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
   secchi_depth_out_of_range: (range) => ofClarity("secchi_depth_m", range),
   visibility_out_of_range: (range) => ofClarity("visibility_m", range),
   water_hue_contradicts_measure: ({ measure, value_m, water_hue, min_m, max_m, fitting_hues }) => {
-    const fitting = either(fitting_hues);
     return outside(
-      `${measure} de ${value_m} no casa con agua de color ${water_hue}: en ella va de ${metres(min_m)} a ${metres(max_m)}. Casaría con agua de color ${fitting}.`,
-      `de ${metres(min_m)} a ${metres(max_m)} con water_hue ${water_hue}, o water_hue ${fitting}`,
+      `${measure} de ${asGiven(value_m)} no corresponde a un agua ${hueName(water_hue)}: en ella va de ${metres(min_m)} a ${metres(max_m)}. Correspondería a un agua ${either(fitting_hues.map(hueName))}.`,
+      `de ${metres(min_m)} a ${metres(max_m)} con water_hue ${water_hue}, o water_hue ${either(fitting_hues)}`,
     );
   },
   card_samples_too_few: ({ span_m, least_span_m }) =>
     ofCards(
-      `La tarjeta estaba a profundidades separadas solo ${shown(span_m, 1)} m: use dos profundidades separadas al menos ${least_span_m} m.`,
+      `Entre las profundidades de la tarjeta hay solo ${shown(span_m, 1)} m: use dos profundidades separadas al menos ${least_span_m} m.`,
     ),
   card_samples_malformed: (p) => {
     switch (p.case) {
@@ -41,10 +40,12 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
           `${p.given} de ${p.samples} tomas de la tarjeta tienen ${p.field}: indíquelo en todas o en ninguna.`,
         );
       case "clipped":
-        return ofCards(`La tarjeta a ${p.depth_m} m está quemada (${p.value}): expóngala menos.`);
+        return ofCards(
+          `La toma de la tarjeta a ${asGiven(p.depth_m)} m está quemada (${asGiven(p.value)}): repítala con menos exposición.`,
+        );
       case "dark":
         return ofCards(
-          `En la tarjeta a ${p.depth_m} m, un canal no grabó nada (${p.value}): expóngala más o use una tarjeta a menos profundidad.`,
+          `En la tarjeta a ${asGiven(p.depth_m)} m, un canal no grabó nada (${asGiven(p.value)}): expóngala más o use una tarjeta a menos profundidad.`,
         );
       case "balance_unlocked":
         return ofCards(
@@ -52,25 +53,25 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
         );
       default:
         return ofCards(
-          `La tarjeta a ${p.depth_m} m tiene una profundidad, una exposición o unas ganancias imposibles.`,
+          `La tarjeta a ${asGiven(p.depth_m)} m tiene una profundidad, una exposición o unas ganancias imposibles.`,
         );
     }
   },
   card_samples_contradict: ({ rms_ln, worst_depth_m }) =>
     ofCards(
-      `Ninguna agua explica estas tomas de la tarjeta: se apartan del mejor ajuste ${shown(rms_ln, 2)} (logaritmo natural), sobre todo a ${worst_depth_m} m. Busque sombras, luz de los focos de vídeo, una tarjeta girada o un automatismo sin bloquear.`,
+      `Ninguna agua explica estas tomas de la tarjeta: se apartan del mejor ajuste ${shown(rms_ln, 2)} (logaritmo natural), sobre todo a ${asGiven(worst_depth_m)} m. Busque sombras, luz de los focos de vídeo, una tarjeta girada o un automatismo sin bloquear.`,
     ),
   card_samples_outside_family: (p) => {
     const end =
       p.case === "clearer" ? "más clara que el agua de mar pura" : "más turbia que cualquier tipo publicado";
     return ofCards(
-      `Las tomas de la tarjeta apuntan a un agua ${end}: revise las profundidades, las exposiciones y el orden de las imágenes.`,
+      `Según las tomas de la tarjeta, el agua sería ${end}: revise las profundidades, las exposiciones y el orden de las imágenes.`,
     );
   },
   sun_too_low: ({ elevation_deg, min_elevation_deg }) => ({
     detail:
       "El sol está demasiado bajo para el modelo de luz del día: al amanecer y al anochecer la luz es débil, azul y cambia deprisa. Cuente con focos de vídeo, o pida un sol más alto.",
-    message: `el sol está a ${shown(elevation_deg, 1)} grados, fuera del alcance del modelo`,
+    message: `el sol está a ${shown(elevation_deg, 1)} grados sobre el horizonte, fuera del alcance del modelo`,
     allowed: `un sol de ${min_elevation_deg} a 90 grados sobre el horizonte, o daylight_basis "none" para contar solo con focos de vídeo`,
   }),
   no_light: (p) => {
@@ -90,24 +91,24 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
       };
     }
     return {
-      detail: `A ${p.depth_m} m no pasa luz por ${named}.`,
-      message: `este filtro detiene toda la luz que el agua deja a ${p.depth_m} m`,
+      detail: `A ${asGiven(p.depth_m)} m no pasa luz por ${named}.`,
+      message: `este filtro detiene toda la luz que el agua deja a ${asGiven(p.depth_m)} m`,
       allowed: "una transmitancia mayor que 0 donde esta agua es clara",
     };
   },
   no_balance: ({ channel, depth_m }) => ({
-    detail: `A ${depth_m} m, el canal ${CHANNELS[channel]} de la cámara puede no recibir nada.`,
-    message: `ninguna ganancia recupera lo que le falta al canal ${CHANNELS[channel]} a ${depth_m} m`,
+    detail: `A ${asGiven(depth_m)} m, el canal ${CHANNELS[channel]} de la cámara puede no recibir nada.`,
+    message: `ninguna ganancia recupera lo que le falta al canal ${CHANNELS[channel]} a ${asGiven(depth_m)} m`,
     allowed: "una profundidad y un filtro que dejen a cada canal al menos una parte en 10^12 del más fuerte",
   }),
   no_daylight_left: ({ depth_m, max_depth_m }) =>
     outside(
-      `A ${depth_m} m, esta agua no deja nada de luz del día.`,
+      `A ${asGiven(depth_m)} m, en esta agua ya no queda luz del día.`,
       `como máximo ${shown(max_depth_m, 1)} m en esta agua, o daylight_basis "none" para contar solo con focos de vídeo`,
     ),
   no_sight: ({ distance_m, max_distance_m }) =>
     outside(
-      `Ninguna luz atraviesa ${distance_m} m de esta agua.`,
+      `Ninguna luz atraviesa ${asGiven(distance_m)} m de esta agua.`,
       `como máximo ${shown(max_distance_m, 2)} m en esta agua`,
     ),
   filter_opaque: () =>
@@ -116,6 +117,14 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
       "una transmitancia mayor que 0 en algún punto de 380 a 780 nm",
     ),
 };
+
+const HUES: Readonly<Record<string, string>> = {
+  blue: "azul",
+  blue_green: "verde azulada",
+  green: "verde",
+  brown: "parda",
+};
+const hueName = (hue: string): string => HUES[hue] ?? hue;
 
 const CHANNELS = { red: "rojo", green: "verde", blue: "azul" };
 
@@ -133,7 +142,7 @@ const ofCards = (message: string): OutsideText =>
 
 const ofClarity = (field: string, range: LightRefusals["visibility_out_of_range"]): OutsideText => {
   const natural = `de ${metres(range.min_m)} a ${metres(range.max_m)}`;
-  return outside(`${field} es ${range.value_m}; en agua natural va ${natural}.`, natural);
+  return outside(`${field} es ${asGiven(range.value_m)}; en agua natural va ${natural}.`, natural);
 };
 
 const metres = (value: number): string => unit(shown(value, value >= 10 ? 0 : 1), "m");

@@ -20,7 +20,7 @@ export const outsideMounting: Texts<
   }),
   lens_contradicts: ({ sensor_diagonal_mm, follows_mm }) => ({
     detail: "La distancia focal, el formato y el ángulo de visión se contradicen.",
-    message: `es de ${mm(sensor_diagonal_mm)}, pero por la distancia focal y el ángulo de visión sería de ${mm(follows_mm)}`,
+    message: `la diagonal del formato es de ${mm(sensor_diagonal_mm)}, pero por la distancia focal y el ángulo de visión sería de ${mm(follows_mm)}`,
     allowed: "omitir uno de focal_length_mm, sensor_diagonal_mm y field_of_view_deg, o corregirlo",
   }),
 };

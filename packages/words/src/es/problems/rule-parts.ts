@@ -1,24 +1,33 @@
 import type { SceneRuleParameters } from "@sunfathom/contract";
 import { type FieldText, fieldText as text } from "../../problems/texts.js";
-import { spoken } from "../format.js";
+import { asGiven, spoken } from "../format.js";
 
 /** Textos que comparten varias reglas. */
 export const missing = (field: string): string => `Falta ${field}.`;
 
-export const notRising = (p: SceneRuleParameters["kd_samples_rising"]): FieldText =>
-  text(`${p.wavelength_nm} nm va después de ${p.before_nm} nm.`, `más de ${p.before_nm} nm`);
+/** @param field la lista */
+export const notRising =
+  (field: string) =>
+  (p: SceneRuleParameters["kd_samples_rising"]): FieldText =>
+    text(
+      `En ${field} las longitudes de onda tienen que ir en aumento: ${asGiven(p.wavelength_nm)} nm aparece después de ${asGiven(p.before_nm)} nm.`,
+      `más de ${asGiven(p.before_nm)} nm`,
+    );
 
 export const notWhole = (p: SceneRuleParameters["card_gains_whole"]): FieldText =>
   text(
-    `${p.missing.length === 1 ? "Falta" : "Faltan"} ${spoken(p.missing)}.`,
+    `En esta toma de la tarjeta ${p.missing.length === 1 ? "falta" : "faltan"} ${spoken(p.missing)}.`,
     `todos los de ${p.all.join(", ")}, o ninguno`,
   );
 
-export const halfFilter = (p: SceneRuleParameters["lens_filter_pair"]): FieldText =>
-  text(missing(p.missing), p.fields.join(" junto con "));
+/** @param whose «del filtro del objetivo» */
+export const halfFilter =
+  (whose: string) =>
+  (p: SceneRuleParameters["lens_filter_pair"]): FieldText =>
+    text(`Falta ${p.missing} ${whose}.`, p.fields.join(" junto con "));
 
 export const repeatedId = ({ first }: SceneRuleParameters["kit_ids_unique"]): FieldText =>
-  text(`${first} tiene el mismo id.`, "otro id");
+  text(`Ese id ya lo tiene ${first}.`, "otro id");
 
 type Limits = SceneRuleParameters["iso_limits_in_order"];
 

@@ -36,16 +36,16 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
       ? `${otherwise[p.finish]}, vaya sin filtro: el aconsejado mejora los colores demasiado poco para montarlo.`
       : `${otherwise[p.finish]}, sería mejor ${choiceOf(p.filter)}: deja un error de color ${strength(p.error)}, menor que el de lo aconsejado.`,
   denser_gains_nothing_below: (p, u) =>
-    `Hasta ${depth(p.depth_m, u)} la mejor densidad va subiendo, hasta ${densityOf(p.density)}. Más abajo es mejor un filtro más débil, o ninguno, porque se acaba la luz o el propio rojo.`,
+    `Hasta ${depth(p.depth_m, u)} la mejor densidad va subiendo, hasta ${densityOf(p.density)}. Más abajo es mejor un filtro menos denso, o ninguno, porque se acaba la luz o el propio rojo.`,
   filter_brings_balance_into_reach: (p, u) =>
     `Sin filtro, la cámara no consigue hacer un balance de blancos a partir de ${depth(p.depth_m, u)} (a ${depth(p.deepest_m, u)} se queda corta en ${stops(p.residual_stops)}). El filtro frena el verde y el azul, y así se puede exponer para el rojo${p.reach_to_m > 0 ? `, y la cámara consigue un balance de blancos ${between(p.reach_from_m, p.reach_to_m, u)}` : ", y el balance queda más cerca"}.`,
   balance_out_of_reach: (p, u) =>
-    `A partir de ${depth(p.depth_m, u)} la cámara no consigue hacer un balance de blancos (a ${depth(p.deepest_m, u)} se queda corta en ${stops(p.residual_stops)}). Quite lo que quede en la corrección de color.`,
-  balance_in_reach_without: () => "La cámara consigue hacer el balance de blancos sin filtro.",
+    `A partir de ${depth(p.depth_m, u)} la cámara no consigue hacer un balance de blancos (a ${depth(p.deepest_m, u)} se queda corta en ${stops(p.residual_stops)}). En la corrección de color, quite la dominante que quede.`,
+  balance_in_reach_without: () => "La cámara puede hacer el balance de blancos sin filtro.",
   light_to_spare: (p, u) =>
     `Sobra luz: a ${depth(p.depth_m, u)} sin filtro, ${carded[p.metering].what} ${carded[p.metering].right} con ${settings(p)}.`,
   light_is_too_much: (p, u) =>
-    `A ${depth(p.depth_m, u)} sin filtro, ${carded[p.metering].what} recibe ${stops(p.excess_stops)} de luz de más con ${settings(p)}, la menor exposición que le permite a la cámara. Permita un diafragma más cerrado, o use ${neutral(p.density)}.`,
+    `A ${depth(p.depth_m, u)} sin filtro, ${carded[p.metering].what} recibe ${stops(p.excess_stops)} de luz de más con ${settings(p)}, la exposición mínima dentro de los límites que usted ha fijado. Amplíelos a un diafragma más cerrado, o use ${neutral(p.density)}.`,
   colour_filter_as_neutral: () =>
     "Para que no se queme la imagen, un filtro de color solo haría el trabajo de un filtro ND. No es razón para montar uno.",
   light_has_run_out: (p, u) =>
@@ -53,9 +53,10 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
       ? `Está demasiado oscuro: a ${depth(p.depth_m, u)}, ${carded[p.metering].what} recibe ${stops(p.short_stops)} de luz de menos con ${settings(p)} incluso sin filtro, y cualquier filtro cuesta más luz.`
       : `La luz va justa: a ${depth(p.depth_m, u)} sin filtro, ${carded[p.metering].what} ${carded[p.metering].right} solo con ${settings(p)}. Cada paso que cueste un filtro se paga con ruido.`,
   light_holds_density: (p, u) =>
-    `La luz se acaba antes que el color. Con más luz, sería mejor ${choiceOf(p.wanted)}. A ${depth(p.depth_m, u)} la imagen ya necesita ${settings(p)} y ${dialShutter(p.shutter_s)}, y un filtro más denso se paga con ruido. Con menos fotogramas por segundo o un objetivo más luminoso podría montarlo.`,
+    `La luz se acaba antes que el color. Con más luz, sería mejor ${choiceOf(p.wanted)}. A ${depth(p.depth_m, u)} la imagen ya necesita ${settings(p)} y ${dialShutter(p.shutter_s)}, y un filtro más denso se paga con ruido. Con menos fotogramas por segundo o un objetivo más luminoso podría montar ese filtro.`,
   filter_shape_assumed: () =>
     "Ninguna norma fija la curva de un filtro. Las formas de aquí son suposiciones; cuánto cambiaría la imagen otro filtro del mismo nombre forma parte de la incertidumbre.",
-  filter_trade_rule_blue: (_, u) => `Práctica habitual: rojo en agua azul, a partir de unos ${depth(3, u)}.`,
-  filter_trade_rule_green: () => "Práctica habitual: magenta en agua verde.",
+  filter_trade_rule_blue: (_, u) =>
+    `Práctica habitual: filtro rojo en agua azul, a partir de unos ${depth(3, u)}.`,
+  filter_trade_rule_green: () => "Práctica habitual: filtro magenta en agua verde.",
 };

@@ -19,9 +19,11 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
   filter_earns: (p, u) =>
     `${capital(between(p.min_m, p.max_m, u))}, ${filterName(p.filter)} ${errorFall(p.without_e, p.with_e)}.`,
   no_filter_earns: (p) =>
-    `Ningún filtro mejora los colores lo suficiente. El mejor de ellos, ${filterName(p.best)}, ${p.best_change < 0 ? "ayudaría demasiado poco para montarlo" : "los empeoraría"}.`,
+    p.best_change < 0
+      ? `Ningún filtro mejora los colores lo suficiente. El mejor de ellos, ${filterName(p.best)}, ayudaría demasiado poco para montarlo.`
+      : `Ningún filtro mejora los colores. Incluso el mejor de ellos, ${filterName(p.best)}, los empeoraría.`,
   no_filter_owned: () =>
-    "En su equipo no hay ningún filtro para el objetivo, así que no se aconseja ninguno. Omita `kit` para saber cuál serviría.",
+    "En la lista de su equipo no figura ningún filtro para el objetivo, así que no se aconseja ninguno. Omita `kit` para saber cuál serviría.",
   subject_out_of_sight: (p, u) =>
     `La turbidez tapa el motivo: está a ${distance(p.distance_m, u)}, y aquí se ve hasta unos ${distance(p.visibility_m, u)}. Un filtro solo cambiaría el color de la turbidez. Acérquese primero.`,
   change_at_depth: (p, u) =>
@@ -31,15 +33,15 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
   part_would_gain: (p, u) =>
     `En el conjunto del recorrido no compensa ningún filtro, pero ${between(p.from_m, p.to_m, u)} compensaría ${p.kind === "none" ? "ninguno" : `un ${kindName(p.kind)}`}. Si solo filma ahí, pida ese tramo.`,
   only_lamps_would_help: (p) =>
-    `Con cualquier filtro queda un error de color ${strength(p.error)}: los colores que faltan son aquí demasiado débiles. Lleve focos de vídeo cerca del motivo, quédese a menos profundidad o acepte los colores del agua.`,
+    `Con cualquier filtro queda un error de color ${strength(p.error)}: los colores que faltan son aquí demasiado débiles. Lleve focos de vídeo y acérquelos al motivo, quédese a menos profundidad o acepte una imagen con los colores del agua.`,
   densities_as_good: (p) =>
-    `Entre las densidades ${densityOf(p.from_density)} y ${densityOf(p.to_density)} no verá diferencia. La más débil es la que menos luz cuesta.`,
+    `Entre las densidades ${densityOf(p.from_density)} y ${densityOf(p.to_density)} no verá diferencia. La más baja es la que menos luz quita.`,
   no_red_to_gain: (p, u) =>
     `A partir de ${depth(p.depth_m, u)} apenas queda rojo: incluso con ${filterName(p.filter)}, menos del ${percent(1)} de la señal del canal rojo es luz roja. Ahí un filtro no aporta nada.`,
   filter_adds_no_red: (p, u) =>
     `Un filtro no añade luz roja. A ${depth(p.depth_m, u)}, el ${percent(p.with_share * 100)} de la señal del canal rojo es luz roja de más de 600 nm con el filtro, y el ${percent(p.without_share * 100)} sin él. La diferencia son el verde y el azul, que el canal también ve.`,
   lamps_are_the_only_light: (p) =>
-    `Sus focos de vídeo son la única luz: un filtro en el objetivo solo quitaría parte de ella. Haga el balance de blancos con los focos de vídeo${p.lamp ? `, unos ${kelvin(p.lamp.cct_K)} en el propio foco` : ""}.`,
+    `Sus focos de vídeo son la única luz: un filtro en el objetivo solo le quitaría luz. Haga el balance de blancos con una tarjeta iluminada por ellos${p.lamp ? `, unos ${kelvin(p.lamp.cct_K)} en el propio foco` : ""}.`,
   near_tie: (p) =>
-    `Hay poca diferencia. ${capital(choiceOf(p.runner_up))} da casi el mismo resultado: por la incertidumbre, hay un ${percent(p.probability * 100)} de probabilidad de que sea lo mejor.`,
+    `Hay poca diferencia. ${capital(choiceOf(p.runner_up))} da casi el mismo resultado: teniendo en cuenta la incertidumbre, hay un ${percent(p.probability * 100)} de probabilidad de que esa opción sea la mejor.`,
 };

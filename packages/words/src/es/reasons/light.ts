@@ -5,13 +5,13 @@ import { depth, shown, stops } from "../format.js";
 /** Razones sobre la luz misma, que dan varias respuestas. */
 export const lightReasons: Texts<LightReasons, string> = {
   cct_without_meaning: (p, u) =>
-    `A partir de ${depth(p.depth_m, u)} la luz está demasiado lejos de cualquier blanco para tener una temperatura de color en kelvin (Duv ${shown(p.duv, 3)}; la CIE no da ninguna más allá de 0,05). Haga el balance de blancos con una tarjeta.`,
+    `A partir de ${depth(p.depth_m, u)} la luz está tan lejos de cualquier blanco que no se le puede dar una temperatura de color en kelvin (Duv ${shown(p.duv, 3)}; la CIE no da ninguna más allá de 0,05). Haga el balance de blancos con una tarjeta.`,
   cct_beyond_locus: (p, u) =>
     `A partir de ${depth(p.depth_m, u)} la luz es más azul que cualquier cuerpo incandescente: no tiene temperatura de color en kelvin. Haga el balance de blancos con una tarjeta.`,
   red_not_only_transmitted: (p, u) =>
     `Por debajo de unos ${depth(p.depth_m, u)}, la mayor parte del último rojo nace en la propia agua, por dispersión inelástica y fluorescencia. Este modelo cuenta solo el rojo que llega desde la superficie, así que no se fíe ahí de sus cifras de rojo: son demasiado bajas.`,
   sun_stands: (p) =>
-    `El ${utc(p.time)}, el sol está allí a ${shown(p.elevation_deg)} grados sobre el horizonte, a ${shown(p.azimuth_deg)} grados desde el norte.`,
+    `El ${utc(p.time)}, el sol está allí a ${shown(p.elevation_deg)} grados sobre el horizonte, con un rumbo de ${shown(p.azimuth_deg)} grados desde el norte.`,
   cloud_fills_shadow: (p) =>
     `Las nubes le dan al motivo ${stops(p.stops)} más de luz que un cielo despejado: iluminan el lado que el sol deja en sombra.`,
   clock_shows_twice: (p) =>

@@ -1,8 +1,9 @@
 import type { CheckParameters, NumberRange, WantedType } from "@sunfathom/contract";
 import type { CheckText } from "../../problem-texts.js";
 import type { Texts } from "../../problems/texts.js";
+import { asGiven } from "../format.js";
 
-/** Ce qui ne va pas dans une valeur que son schéma refuse. Les nombres y sont écrits comme en JSON. */
+/** Ce qui ne va pas dans une valeur que son schéma refuse. Ce qui est à envoyer y est écrit comme en JSON. */
 export const checkTexts: Texts<CheckParameters, CheckText> = {
   unknown_field: (p) => ({
     message: `Le champ ${p.name} n’existe pas.`,
@@ -20,16 +21,19 @@ export const checkTexts: Texts<CheckParameters, CheckText> = {
     allowed: wantedText(wanted),
   }),
   out_of_range: (p) => ({
-    message: `${p.value}${unitOf(p)}, c’est trop ${p.value < p.minimum ? "bas" : "haut"}.`,
+    message: `${asGiven(p.value)}${unitOf(p)}, c’est trop ${p.value < p.minimum ? "bas" : "haut"}.`,
     allowed: rangeOf(p),
   }),
-  not_whole: (p) => ({ message: `${p.value} n’est pas un nombre entier.`, allowed: rangeOf(p) }),
+  not_whole: (p) => ({ message: `${asGiven(p.value)} n’est pas un nombre entier.`, allowed: rangeOf(p) }),
   not_an_option: ({ options }) => ({
     message: "Ce n’est pas un nom que le champ accepte.",
     allowed: oneOf(options),
   }),
   wrong_length: ({ of, length, min_length, max_length }) => ({
-    message: of === "text" ? `Le texte a ${length} caractères.` : `La liste a ${length} éléments.`,
+    message:
+      of === "text"
+        ? `Le texte a ${length} caractères.`
+        : `La liste a ${length} ${length === 1 ? "élément" : "éléments"}.`,
     allowed: `${min_length} ${max_length === undefined ? "ou plus" : `à ${max_length}`}${of === "text" ? " caractères" : ""}`,
   }),
   wrong_form: ({ example }) => ({
@@ -62,5 +66,6 @@ function wantedText(wanted: WantedType): string {
 }
 
 const unitOf = ({ unit }: NumberRange): string => (unit === undefined ? "" : ` ${unit}`);
-const spanOf = (range: NumberRange): string => `de ${range.minimum} à ${range.maximum}${unitOf(range)}`;
+const spanOf = (range: NumberRange): string =>
+  `de ${asGiven(range.minimum)} à ${asGiven(range.maximum)}${unitOf(range)}`;
 const rangeOf = (range: NumberRange): string => `${range.whole ? "un nombre entier, " : ""}${spanOf(range)}`;

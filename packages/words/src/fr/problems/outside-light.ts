@@ -1,14 +1,14 @@
 import type { OutsideCode } from "@sunfathom/contract";
 import type { LightRefusals } from "@sunfathom/planner";
 import type { FieldText, OutsideText, Texts } from "../../problems/texts.js";
-import { either, shown, unit } from "../format.js";
+import { asGiven, either, shown, unit } from "../format.js";
 
 /** Pourquoi le modèle n’a pas de réponse pour la lumière d’une scène. */
 export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRefusals>, OutsideText> = {
   instant_out_of_range: ({ year, first_year, last_year }) => {
     const given = year === undefined ? "n’est pas une date" : `tombe en ${year}`;
     return ofPlace(
-      `L’heure ${given} ; le modèle connaît la position du soleil de ${first_year} à ${last_year}.`,
+      `La date ${given} ; le modèle connaît la position du soleil de ${first_year} à ${last_year}.`,
     );
   },
   local_time_malformed: ({ local_time, first_year, last_year }) =>
@@ -26,10 +26,9 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
   secchi_depth_out_of_range: (range) => ofClarity("secchi_depth_m", range),
   visibility_out_of_range: (range) => ofClarity("visibility_m", range),
   water_hue_contradicts_measure: ({ measure, value_m, water_hue, min_m, max_m, fitting_hues }) => {
-    const fitting = either(fitting_hues);
     return outside(
-      `${measure} de ${value_m} ne va pas avec une eau de couleur ${water_hue}, où l’on trouve de ${metres(min_m)} à ${metres(max_m)}. Une eau de couleur ${fitting} conviendrait.`,
-      `de ${metres(min_m)} à ${metres(max_m)} avec water_hue ${water_hue}, ou water_hue ${fitting}`,
+      `${measure} de ${asGiven(value_m)} ne va pas avec une eau ${hueName(water_hue)}, où l’on trouve de ${metres(min_m)} à ${metres(max_m)}. Une eau ${either(fitting_hues.map(hueName))} conviendrait.`,
+      `de ${metres(min_m)} à ${metres(max_m)} avec water_hue ${water_hue}, ou water_hue ${either(fitting_hues)}`,
     );
   },
   card_samples_too_few: ({ span_m, least_span_m }) =>
@@ -43,10 +42,12 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
           `${p.field} est indiqué pour ${p.given} des ${p.samples} prises de la charte ; indiquez-le pour toutes ou pour aucune.`,
         );
       case "clipped":
-        return ofCards(`La charte à ${p.depth_m} m est brûlée (${p.value}) ; exposez-la moins.`);
+        return ofCards(
+          `La prise de la charte à ${asGiven(p.depth_m)} m est brûlée (${asGiven(p.value)}) : refaites-la en exposant moins.`,
+        );
       case "dark":
         return ofCards(
-          `Un canal n’a rien enregistré de la charte à ${p.depth_m} m (${p.value}) ; exposez-la davantage, ou servez-vous d’une charte moins profonde.`,
+          `Un canal n’a rien enregistré de la charte à ${asGiven(p.depth_m)} m (${asGiven(p.value)}) ; exposez-la davantage, ou servez-vous d’une charte moins profonde.`,
         );
       case "balance_unlocked":
         return ofCards(
@@ -54,13 +55,13 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
         );
       default:
         return ofCards(
-          `La charte à ${p.depth_m} m a une profondeur, une exposition ou des gains impossibles.`,
+          `La charte à ${asGiven(p.depth_m)} m a une profondeur, une exposition ou des gains impossibles.`,
         );
     }
   },
   card_samples_contradict: ({ rms_ln, worst_depth_m }) =>
     ofCards(
-      `Aucune eau n’explique ces prises de la charte : elles s’écartent de la plus proche de ${shown(rms_ln, 2)} (logarithme naturel), surtout à ${worst_depth_m} m. Cherchez une ombre, la lumière d’un phare vidéo, une charte tenue autrement ou un automatisme non verrouillé.`,
+      `Aucune eau n’explique ces prises de la charte : elles s’écartent de l’eau la plus proche de ${shown(rms_ln, 2)} (logarithme népérien), surtout à ${asGiven(worst_depth_m)} m. Cherchez une ombre, la lumière d’un phare vidéo, une charte tenue autrement ou un automatisme non verrouillé.`,
     ),
   card_samples_outside_family: (p) => {
     const end =
@@ -72,7 +73,7 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
   sun_too_low: ({ elevation_deg, min_elevation_deg }) => ({
     detail:
       "Le soleil est trop bas pour le modèle de lumière du jour : à l’aube et au crépuscule, la lumière est faible, bleue et change vite. Comptez sur les phares vidéo, ou demandez un soleil plus haut.",
-    message: `le soleil est à ${shown(elevation_deg, 1)} degrés, hors de ce que couvre le modèle`,
+    message: `le soleil est à ${shown(elevation_deg, 1)} degrés au-dessus de l’horizon, hors de ce que couvre le modèle`,
     allowed: `un soleil de ${min_elevation_deg} à 90 degrés au-dessus de l’horizon, ou daylight_basis « none » pour ne compter que sur les phares vidéo`,
   }),
   no_light: (p) => {
@@ -92,25 +93,25 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
       };
     }
     return {
-      detail: `À ${p.depth_m} m, aucune lumière ne traverse ${named}.`,
-      message: `ce filtre arrête toute la lumière que l’eau laisse à ${p.depth_m} m`,
+      detail: `À ${asGiven(p.depth_m)} m, aucune lumière ne traverse ${named}.`,
+      message: `ce filtre arrête toute la lumière que l’eau laisse à ${asGiven(p.depth_m)} m`,
       allowed: "une transmission supérieure à 0 là où cette eau est claire",
     };
   },
   no_balance: ({ channel, depth_m }) => ({
-    detail: `À ${depth_m} m, le ${CHANNELS[channel]} de l’appareil risque de ne rien recevoir.`,
-    message: `aucun gain ne rend ce qui manque au ${CHANNELS[channel]} à ${depth_m} m`,
+    detail: `À ${asGiven(depth_m)} m, le ${CHANNELS[channel]} de l’appareil risque de ne rien recevoir.`,
+    message: `aucun gain ne rend ce qui manque au ${CHANNELS[channel]} à ${asGiven(depth_m)} m`,
     allowed:
       "une profondeur et un filtre qui laissent à chaque canal au moins une part sur 10^12 du plus fort",
   }),
   no_daylight_left: ({ depth_m, max_depth_m }) =>
     outside(
-      `À ${depth_m} m, il ne reste rien de la lumière du jour dans cette eau.`,
+      `À ${asGiven(depth_m)} m, il ne reste rien de la lumière du jour dans cette eau.`,
       `${shown(max_depth_m, 1)} m au plus dans cette eau, ou daylight_basis « none » pour ne compter que sur les phares vidéo`,
     ),
   no_sight: ({ distance_m, max_distance_m }) =>
     outside(
-      `Aucune lumière ne traverse ${distance_m} m de cette eau.`,
+      `Aucune lumière ne traverse ${asGiven(distance_m)} m de cette eau.`,
       `${shown(max_distance_m, 2)} m au plus dans cette eau`,
     ),
   filter_opaque: () =>
@@ -119,6 +120,14 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
       "une transmission supérieure à 0 quelque part de 380 à 780 nm",
     ),
 };
+
+const HUES: Readonly<Record<string, string>> = {
+  blue: "bleue",
+  blue_green: "bleu-vert",
+  green: "verte",
+  brown: "brune",
+};
+const hueName = (hue: string): string => HUES[hue] ?? hue;
 
 const CHANNELS = { red: "canal rouge", green: "canal vert", blue: "canal bleu" };
 
@@ -136,7 +145,10 @@ const ofCards = (message: string): OutsideText =>
 
 const ofClarity = (field: string, range: LightRefusals["visibility_out_of_range"]): OutsideText => {
   const natural = `de ${metres(range.min_m)} à ${metres(range.max_m)}`;
-  return outside(`${field} vaut ${range.value_m} ; dans une eau naturelle, on trouve ${natural}.`, natural);
+  return outside(
+    `${field} vaut ${asGiven(range.value_m)} ; dans une eau naturelle, on trouve ${natural}.`,
+    natural,
+  );
 };
 
 const metres = (value: number): string => unit(shown(value, value >= 10 ? 0 : 1), "m");

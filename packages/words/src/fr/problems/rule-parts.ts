@@ -1,21 +1,33 @@
 import type { SceneRuleParameters } from "@sunfathom/contract";
 import { type FieldText, fieldText as text } from "../../problems/texts.js";
-import { spoken } from "../format.js";
+import { asGiven, spoken } from "../format.js";
 
 /** Textes que plusieurs règles partagent. */
 export const missing = (field: string): string => `Il manque ${field}.`;
 
-export const notRising = (p: SceneRuleParameters["kd_samples_rising"]): FieldText =>
-  text(`${p.wavelength_nm} nm vient après ${p.before_nm} nm.`, `plus de ${p.before_nm} nm`);
+/** @param field la liste */
+export const notRising =
+  (field: string) =>
+  (p: SceneRuleParameters["kd_samples_rising"]): FieldText =>
+    text(
+      `Dans ${field}, les longueurs d’onde doivent aller en croissant : ${asGiven(p.wavelength_nm)} nm vient après ${asGiven(p.before_nm)} nm.`,
+      `plus de ${asGiven(p.before_nm)} nm`,
+    );
 
 export const notWhole = (p: SceneRuleParameters["card_gains_whole"]): FieldText =>
-  text(`Il manque ${spoken(p.missing)}.`, `tous les champs ${p.all.join(", ")}, ou aucun`);
+  text(
+    `Il manque ${spoken(p.missing)} à cette prise de la charte.`,
+    `tous les champs ${p.all.join(", ")}, ou aucun`,
+  );
 
-export const halfFilter = (p: SceneRuleParameters["lens_filter_pair"]): FieldText =>
-  text(missing(p.missing), p.fields.join(" avec "));
+/** @param whose « au filtre de l’objectif » */
+export const halfFilter =
+  (whose: string) =>
+  (p: SceneRuleParameters["lens_filter_pair"]): FieldText =>
+    text(`Il manque ${p.missing} ${whose}.`, p.fields.join(" avec "));
 
 export const repeatedId = ({ first }: SceneRuleParameters["kit_ids_unique"]): FieldText =>
-  text(`${first} a le même id.`, "un autre id");
+  text(`Cet id est déjà celui de ${first}.`, "un autre id");
 
 type Limits = SceneRuleParameters["iso_limits_in_order"];
 

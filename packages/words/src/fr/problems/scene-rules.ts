@@ -1,6 +1,6 @@
 import type { SceneRuleParameters } from "@sunfathom/contract";
 import { type FieldText, type Texts, fieldText as text } from "../../problems/texts.js";
-import { either } from "../format.js";
+import { asGiven, either, grouped } from "../format.js";
 import {
   halfFilter,
   limitsInOrder,
@@ -17,14 +17,17 @@ import { waterWays } from "./water-ways.js";
 export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   one_water_basis: ({ given }) =>
     text(
-      given === 0 ? "L’eau n’est pas décrite." : `L’eau est décrite de ${given} façons à la fois.`,
+      given === 0 ? "L’eau n’est pas décrite." : `L’eau est décrite de ${given} façons.`,
       `exactement un de ceux-ci : ${waterWays}`,
     ),
   water_companions: (p) =>
     p.case === "missing"
       ? text(missing(p.missing), `${p.field} avec ${p.missing}`)
-      : text(`${p.field} n’a pas d’effet ici.`, `avec ${either(p.goes_with)}, ou pas du tout`),
-  kd_samples_rising: notRising,
+      : text(
+          `${p.field} n’a pas d’effet sans ${either(p.goes_with)}.`,
+          `avec ${either(p.goes_with)}, ou pas du tout`,
+        ),
+  kd_samples_rising: notRising("kd_samples"),
   card_exposure_whole: notWhole,
   card_gains_whole: notWhole,
   sun_with_basis_sun: ({ daylight_basis }) =>
@@ -45,8 +48,8 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
         )
       : text(
           {
-            twice: "Vous avez indiqué l’heure deux fois.",
-            half: "Il manque la moitié de l’heure.",
+            twice: "Vous avez indiqué l’heure de deux façons.",
+            half: "local_time et time_zone vont ensemble : il manque l’un des deux.",
             not_given: "Il manque l’heure.",
           }[p.case],
           "time, ou local_time et time_zone",
@@ -57,20 +60,23 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       p.case === "missing"
         ? missing(p.field)
         : p.case === "twice"
-          ? "Vous avez indiqué la profondeur deux fois."
+          ? "Vous avez indiqué la profondeur de deux façons."
           : "Il manque la profondeur.",
       "depth_m, ou min_depth_m avec max_depth_m",
     ),
   depths_in_order: ({ min_depth_m, max_depth_m }) =>
-    text(`${min_depth_m} m est plus profond que max_depth_m, ${max_depth_m} m.`, `${max_depth_m} m au plus`),
+    text(
+      `${asGiven(min_depth_m)} m est plus profond que max_depth_m, ${asGiven(max_depth_m)} m.`,
+      `${asGiven(max_depth_m)} m au plus`,
+    ),
   one_sun_side: () =>
-    text("Vous avez indiqué le côté du soleil deux fois.", "sun_side, ou camera_heading_deg"),
+    text("Vous avez indiqué le côté du soleil de deux façons.", "sun_side, ou camera_heading_deg"),
   heading_with_place_time: ({ daylight_basis }) =>
     text(
       `Quand daylight_basis vaut ${daylight_basis}, on ignore où est le soleil : un cap n’a pas d’effet.`,
       "avec le lieu et l’heure, ou sun_side à la place",
     ),
-  one_bottom: () => text("Vous avez indiqué le fond deux fois.", "bottom, ou bottom_reflectance"),
+  one_bottom: () => text("Vous avez indiqué le fond de deux façons.", "bottom, ou bottom_reflectance"),
   bottom_with_depth: () =>
     text(
       "bottom vaut none : une profondeur du fond n’a pas d’effet.",
@@ -78,10 +84,10 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
     ),
   bottom_below_camera: ({ bottom_depth_m, deepest_m }) =>
     text(
-      `Le fond à ${bottom_depth_m} m est au-dessus du sujet le plus profond, à ${deepest_m} m.`,
-      `au moins ${deepest_m} m`,
+      `Le fond à ${asGiven(bottom_depth_m)} m est au-dessus du sujet le plus profond, à ${asGiven(deepest_m)} m.`,
+      `au moins ${asGiven(deepest_m)} m`,
     ),
-  bottom_reflectance_rising: notRising,
+  bottom_reflectance_rising: notRising("bottom_reflectance"),
   iso_limits_in_order: limitsInOrder("pas au-dessus de"),
   iso_within_limits: withinLimits,
   f_number_limits_in_order: limitsInOrder("pas au-dessus de"),
@@ -89,29 +95,34 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   white_balance_cct_K_limits_in_order: limitsInOrder("au-dessous de"),
   one_shutter: () =>
     text(
-      "Vous avez indiqué le temps de pose deux fois.",
+      "Vous avez indiqué le temps de pose de deux façons.",
       "shutter_s, ou shutter_angle_deg avec frame_rate_fps",
     ),
   shutter_within_frame: ({ frame_rate_fps, frame_s }) =>
-    text(`À ${frame_rate_fps} images par seconde, une image dure ${frame_s} s.`, `${frame_s} s au plus`),
+    text(
+      `À ${asGiven(frame_rate_fps)} images par seconde, une image dure ${asGiven(frame_s)} s : le temps de pose ne peut pas être plus long.`,
+      `${asGiven(frame_s)} s au plus`,
+    ),
   shutter_not_too_short: ({ shutter_s, shortest_s }) =>
     text(
-      `La cadence et l’angle d’obturation donnent un temps de pose de ${shutter_s} s.`,
-      `un angle plus grand ou une cadence plus lente : au moins ${shortest_s} s`,
+      `La cadence et l’angle d’obturation donnent un temps de pose de 1/${grouped(Number((1 / shutter_s).toPrecision(2)))} s, ce qui est trop court.`,
+      `un angle plus grand ou une cadence plus lente : au moins ${asGiven(shortest_s)} s`,
     ),
   one_recording_curve: () =>
     text(
-      "Vous avez indiqué la courbe d’enregistrement deux fois.",
+      "Vous avez indiqué la courbe d’enregistrement de deux façons.",
       "recording_curve, ou recording_curve_points",
     ),
   recording_curve_points_rising: ({ field, value, before, least_rise }) =>
     text(
-      `${field} ${value} vient après ${before}.`,
-      least_rise > 0 ? `au moins ${least_rise} de plus que ${before}` : `plus de ${before}`,
+      `Dans recording_curve_points, ${field} doit aller en croissant : ${asGiven(value)} vient après ${asGiven(before)}.`,
+      least_rise > 0
+        ? `au moins ${asGiven(least_rise)} de plus que ${asGiven(before)}`
+        : `plus de ${asGiven(before)}`,
     ),
   recording_curve_points_whole: ({ wanted, light_share }) =>
     text(
-      `La courbe ${wanted === 0 ? "commence" : "finit"} à une lumière de ${light_share} : une partie de ce qui est enregistré n’a pas de niveau.`,
+      `La courbe ${wanted === 0 ? "commence" : "finit"} à un light_share de ${asGiven(light_share)} : une lumière plus ${wanted === 0 ? "faible" : "forte"} n’a pas de niveau.`,
       `${wanted} au ${wanted === 0 ? "premier" : "dernier"} point`,
     ),
   ...sensorRules,
@@ -132,42 +143,46 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
     ),
   auto_exposure_free: ({ fixed }) =>
     text(
-      `${fixed.join(", ")} sont fixés : l’exposition automatique n’a plus rien à régler.`,
+      `${fixed.join(", ")} sont tous imposés : l’exposition automatique n’a plus rien à régler.`,
       "exposure_mode manual, ou omettre l’un d’eux",
     ),
   card_balance_not_auto: () =>
     text(
-      "Avec white_balance_mode auto, l’appareil change sans cesse sa balance des blancs : elle n’est pas verrouillée pour les chartes.",
+      "Avec white_balance_mode auto, l’appareil change sans cesse sa balance des blancs : elle n’est pas verrouillée d’une prise de la charte à l’autre.",
       "white_balance_mode card ou kelvin pour des images raw ou une seule balance, ou omettre locked_balance",
     ),
-  one_lens_filter: () => text("Vous avez indiqué le filtre d’objectif deux fois.", oneFilter),
+  one_lens_filter: () => text("Vous avez indiqué le filtre d’objectif de deux façons.", oneFilter),
   one_filter_strength: () =>
-    text("Vous avez indiqué la force du filtre deux fois.", "filter_density ou filter_stops, pas les deux"),
-  lens_filter_pair: halfFilter,
-  filter_transmittance_rising: notRising,
+    text(
+      "Vous avez indiqué la densité du filtre de deux façons.",
+      "filter_density ou filter_stops, pas les deux",
+    ),
+  lens_filter_pair: halfFilter("au filtre de l’objectif"),
+  filter_transmittance_rising: notRising("filter_transmittance"),
   filter_samples_agree: (p) =>
     text(
       p.case === "brighter"
-        ? `Dans le ${COLOURS[p.colour]}, la charte est plus claire de ${p.stops} IL avec le filtre que sans.`
-        : `Cette paire et une paire précédente diffèrent de ${p.stops} IL dans le ${COLOURS[p.colour]}.`,
+        ? `Dans le ${COLOURS[p.colour]}, la charte est plus claire de ${asGiven(p.stops)} IL avec le filtre que sans, ce qu’aucun filtre ne peut faire.`
+        : `Cette paire et une paire précédente diffèrent de ${asGiven(p.stops)} IL dans le ${COLOURS[p.colour]}.`,
       "photographier la charte avec et sans le filtre dans la même lumière, à la même exposition et à la même balance des blancs, et donner des valeurs linéaires",
     ),
   kit_ids_unique: repeatedId,
   kit_filters: (p) => {
-    if (p.case === "half") return halfFilter(p);
+    if (p.case === "half") return halfFilter("à ce filtre du matériel")(p);
     if (p.case === "lamp")
       return text("Cet élément est un phare vidéo, pas un filtre.", "aucun champ de filtre");
     return text(
-      p.case === "twice" ? "Vous avez indiqué le filtre deux fois." : "Le filtre n’est pas décrit.",
+      p.case === "twice" ? "Vous avez indiqué le filtre de deux façons." : "Le filtre n’est pas décrit.",
       oneFilter,
     );
   },
-  kit_curves_rising: notRising,
-  lamp_colour: ({ fields }) => text("Vous avez indiqué la couleur du phare vidéo deux fois.", either(fields)),
-  lamp_filter_pair: halfFilter,
+  kit_curves_rising: notRising("filter_transmittance"),
+  lamp_colour: ({ fields }) =>
+    text("Vous avez indiqué la couleur du phare vidéo de deux façons.", either(fields)),
+  lamp_filter_pair: halfFilter("au filtre du phare vidéo"),
   lamps_once: () =>
     text(
-      "Vous avez indiqué les phares vidéo deux fois.",
+      "Vous avez indiqué les phares vidéo de deux façons.",
       "`lamps`, ou des champs qui commencent par `lamp_`",
     ),
   lamp_complete: (p) => text(missing(p.missing), "lamp_flux_lm avec lamp_distance_m"),
@@ -177,7 +192,10 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
       "avec wanted_lead_stops, ou pas du tout",
     ),
   overhead_parts: ({ field, goes_with }) =>
-    text(`${field} n’a pas d’effet ici.`, `avec overhead ${either(goes_with)}, ou pas du tout`),
+    text(
+      `${field} n’a pas d’effet sans overhead ${either(goes_with)}.`,
+      `avec overhead ${either(goes_with)}, ou pas du tout`,
+    ),
   cave_is_dark: ({ daylight_basis }) =>
     text(
       `Une grotte n’a pas de lumière du jour, mais daylight_basis vaut ${daylight_basis}.`,

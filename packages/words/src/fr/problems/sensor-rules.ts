@@ -7,7 +7,7 @@ type SensorRules = Pick<SceneRuleParameters, "sensor_samples_rising" | "sensor_s
 const CHANNELS = { red: "canal rouge", green: "canal vert", blue: "canal bleu" };
 
 export const sensorRules: Texts<SensorRules, FieldText> = {
-  sensor_samples_rising: notRising,
+  sensor_samples_rising: notRising("sensor_samples"),
   sensor_samples_usable: (p) => {
     if (p.case === "short")
       return text(

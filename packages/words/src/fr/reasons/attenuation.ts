@@ -5,7 +5,7 @@ import { depth, shown, stops } from "../format.js";
 /** Ce qu’il y a à dire de l’atténuation. */
 export const attenuationReasons: Texts<AttenuationReasons, string> = {
   red_goes_first: (p, u) =>
-    `À ${depth(p.depth_m, u)}, cette eau a pris ${stops(p.red_stops)} au canal rouge, ${stops(p.green_stops)} au vert et ${stops(p.blue_stops)} au bleu.`,
+    `À ${depth(p.depth_m, u)}, cette eau a déjà retiré ${stops(p.red_stops)} au canal rouge, ${stops(p.green_stops)} au vert et ${stops(p.blue_stops)} au bleu.`,
   no_daylight_relative: () =>
     "Il n’y a pas de lumière du jour ici : les pertes sont calculées pour un ciel uniforme de 5500 K. Aucun éclairement n’est donné.",
   sun_path: (p) =>

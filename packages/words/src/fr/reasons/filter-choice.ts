@@ -39,25 +39,25 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
   denser_gains_nothing_below: (p, u) =>
     `Jusqu’à ${depth(p.depth_m, u)}, la meilleure densité augmente, jusqu’à ${densityOf(p.density)}. Plus bas, un filtre plus faible, ou aucun, fait mieux, parce que la lumière ou le rouge lui-même vient à manquer.`,
   filter_brings_balance_into_reach: (p, u) =>
-    `Sans filtre, à partir de ${depth(p.depth_m, u)}, l’appareil n’arrive plus à faire la balance des blancs (il lui manque ${stops(p.residual_stops)} à ${depth(p.deepest_m, u)}). Le filtre retient le vert et le bleu, et vous pouvez exposer pour le rouge${p.reach_to_m > 0 ? ` : l’appareil arrive alors à faire la balance des blancs ${between(p.reach_from_m, p.reach_to_m, u)}` : " : la balance s’en rapproche"}.`,
+    `Sans filtre, à partir de ${depth(p.depth_m, u)}, l’appareil n’arrive plus à faire la balance des blancs (il lui manque ${stops(p.residual_stops)} à ${depth(p.deepest_m, u)}). Le filtre retient le vert et le bleu, et vous pouvez exposer pour le rouge${p.reach_to_m > 0 ? ` : l’appareil arrive alors à faire la balance des blancs ${between(p.reach_from_m, p.reach_to_m, u)}` : " : la balance s’approche alors du blanc"}.`,
   balance_out_of_reach: (p, u) =>
     `À partir de ${depth(p.depth_m, u)}, l’appareil n’arrive plus à faire la balance des blancs (il lui manque ${stops(p.residual_stops)} à ${depth(p.deepest_m, u)}). Corrigez le reste à l’étalonnage.`,
   balance_in_reach_without: () => "L’appareil arrive à faire la balance des blancs sans filtre.",
   light_to_spare: (p, u) =>
     `Il y a de la lumière à revendre : à ${depth(p.depth_m, u)} sans filtre, ${carded[p.metering].what} ${carded[p.metering].right} à ${settings(p)}.`,
   light_is_too_much: (p, u) =>
-    `À ${depth(p.depth_m, u)} sans filtre, ${carded[p.metering].what} est trop claire de ${stops(p.excess_stops)} à ${settings(p)}, l’exposition la plus faible que vous autorisez à l’appareil. Autorisez un diaphragme plus fermé, ou prenez ${neutral(p.density)}.`,
+    `À ${depth(p.depth_m, u)} sans filtre, ${carded[p.metering].what} est trop claire de ${stops(p.excess_stops)} à ${settings(p)}, l’exposition la plus faible que permettent vos limites. Autorisez un diaphragme plus fermé, ou prenez ${neutral(p.density)}.`,
   colour_filter_as_neutral: () =>
-    "Contre des blancs brûlés, un filtre de couleur ne ferait que le travail d’un filtre ND. Ce n’est pas une raison d’en monter un.",
+    "Contre des blancs brûlés, un filtre de couleur ne ferait pas mieux qu’un filtre ND. Inutile d’en monter un pour cela.",
   light_has_run_out: (p, u) =>
     p.short_stops > 0.05
       ? `Il fait trop sombre : à ${depth(p.depth_m, u)}, ${carded[p.metering].what} reste trop sombre de ${stops(p.short_stops)} à ${settings(p)}, même sans filtre, et tout filtre coûte encore de la lumière.`
       : `La lumière est comptée : à ${depth(p.depth_m, u)} sans filtre, ${carded[p.metering].what} ${carded[p.metering].right}, mais seulement à ${settings(p)}. Chaque IL que coûte un filtre se paie en bruit.`,
   light_holds_density: (p, u) =>
-    `La lumière manque avant la couleur. S’il y en avait davantage, ${filterName(p.wanted)} conviendrait mieux. À ${depth(p.depth_m, u)}, l’image demande déjà ${settings(p)} et ${dialShutter(p.shutter_s)}, et un filtre plus dense se paie en bruit. Une cadence plus lente ou un objectif plus lumineux vous permettrait d’en monter un.`,
+    `C’est la lumière qui manque d’abord, pas la couleur. Avec plus de lumière, ${filterName(p.wanted)} conviendrait mieux. À ${depth(p.depth_m, u)}, l’image demande déjà ${settings(p)} et ${dialShutter(p.shutter_s)}, et un filtre plus dense se paie en bruit. Une cadence plus lente ou un objectif plus lumineux permettraient de le monter.`,
   filter_shape_assumed: () =>
     "Aucune norme ne fixe la courbe d’un filtre. Les formes prises ici sont des hypothèses ; ce qu’un autre filtre du même nom changerait à l’image fait partie de l’incertitude.",
   filter_trade_rule_blue: (_, u) =>
-    `Pratique courante : le rouge en eau bleue, à partir de ${depth(3, u)} environ.`,
-  filter_trade_rule_green: () => "Pratique courante : le magenta en eau verte.",
+    `Pratique courante : le filtre rouge en eau bleue, à partir de ${depth(3, u)} environ.`,
+  filter_trade_rule_green: () => "Pratique courante : le filtre magenta en eau verte.",
 };

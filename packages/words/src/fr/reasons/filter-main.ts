@@ -19,7 +19,9 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
   filter_earns: (p, u) =>
     `${capital(between(p.min_m, p.max_m, u))}, ${filterName(p.filter)} ${errorFall(p.without_e, p.with_e)}.`,
   no_filter_earns: (p) =>
-    `Aucun filtre n’améliore assez les couleurs. Le meilleur, ${filterName(p.best)}, ${p.best_change < 0 ? "apporterait trop peu pour qu’on le monte" : "les rendrait pires"}.`,
+    p.best_change < 0
+      ? `Aucun filtre n’améliore assez les couleurs. Le meilleur, ${filterName(p.best)}, apporterait trop peu pour qu’on le monte.`
+      : `Aucun filtre n’améliore les couleurs. Même le meilleur, ${filterName(p.best)}, les rendrait pires.`,
   no_filter_owned: () =>
     "Votre matériel ne compte aucun filtre d’objectif : aucun n’est donc conseillé. Laissez `kit` de côté pour savoir lequel conviendrait.",
   subject_out_of_sight: (p, u) =>
@@ -31,15 +33,15 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
   part_would_gain: (p, u) =>
     `Sur l’ensemble, aucun filtre ne vaut la peine, mais ${between(p.from_m, p.to_m, u)} ${p.kind === "none" ? "mieux vaudrait s’en passer" : `un ${kindName(p.kind)} la vaudrait`}. Si vous ne filmez que là, posez la question pour cette zone.`,
   only_lamps_would_help: (p) =>
-    `Quel que soit le filtre, il reste une erreur de couleur ${strength(p.error)} : les couleurs qui manquent sont trop faibles ici. Amenez des phares vidéo près du sujet, restez moins profond, ou contentez-vous des couleurs de l’eau.`,
+    `Quel que soit le filtre, il reste une erreur de couleur ${strength(p.error)} : les couleurs qui manquent sont trop faibles ici. Amenez des phares vidéo près du sujet, restez moins profond, ou acceptez une image aux couleurs de l’eau.`,
   densities_as_good: (p) =>
     `Entre les densités ${densityOf(p.from_density)} et ${densityOf(p.to_density)}, vous ne verrez pas de différence. C’est la plus faible qui coûte le moins de lumière.`,
   no_red_to_gain: (p, u) =>
     `À partir de ${depth(p.depth_m, u)}, il ne reste presque plus de rouge : même avec ${filterName(p.filter)}, moins de 1\u00a0% du signal du canal rouge est de la lumière rouge. Un filtre n’y apporte rien.`,
   filter_adds_no_red: (p, u) =>
-    `Un filtre n’ajoute pas de lumière rouge. À ${depth(p.depth_m, u)}, ${percent(p.with_share * 100)} du signal du canal rouge sont de la lumière rouge, au-dessus de 600 nm, avec le filtre, ${percent(p.without_share * 100)} sans. Le vert et le bleu, que ce canal voit aussi, font le reste.`,
+    `Un filtre n’ajoute pas de lumière rouge. À ${depth(p.depth_m, u)}, ${percent(p.with_share * 100)} du signal du canal rouge est de la lumière rouge, de plus de 600 nm, avec le filtre, ${percent(p.without_share * 100)} sans. Le reste vient du vert et du bleu, que ce canal voit aussi.`,
   lamps_are_the_only_light: (p) =>
-    `Vos phares vidéo sont la seule lumière : un filtre sur l’objectif ne ferait qu’en perdre une partie. Faites la balance des blancs sur les phares vidéo${p.lamp ? `, environ ${kelvin(p.lamp.cct_K)} à la sortie du phare` : ""}.`,
+    `Vos phares vidéo sont la seule lumière : un filtre sur l’objectif ne ferait qu’en retirer un peu. Faites la balance des blancs sur une charte éclairée par eux${p.lamp ? `, environ ${kelvin(p.lamp.cct_K)} à la sortie du phare` : ""}.`,
   near_tie: (p) =>
-    `C’est serré : ${filterName(p.runner_up)} est presque aussi bien. Avec les incertitudes, il y a ${percent(p.probability * 100)} de chances que ce soit le meilleur choix.`,
+    `C’est serré : ${filterName(p.runner_up)} est presque aussi bien. Compte tenu des incertitudes, cette solution a ${percent(p.probability * 100)} de chances d’être la meilleure.`,
 };

@@ -9,9 +9,9 @@ export const lightReasons: Texts<LightReasons, string> = {
   cct_beyond_locus: (p, u) =>
     `À partir de ${depth(p.depth_m, u)}, la lumière est plus bleue que tout corps incandescent : elle n’a pas de température de couleur en kelvins. Faites la balance des blancs sur une charte.`,
   red_not_only_transmitted: (p, u) =>
-    `Au-delà de ${depth(p.depth_m, u)} environ, l’essentiel du dernier rouge naît dans l’eau même, par diffusion inélastique et fluorescence. Ce modèle ne compte que le rouge venu de la surface : ne vous fiez pas à ses valeurs de rouge à cet endroit, elles sont trop basses.`,
+    `Au-delà de ${depth(p.depth_m, u)} environ, l’essentiel du peu de rouge qui reste se forme dans l’eau même, par diffusion inélastique et fluorescence. Ce modèle ne compte que le rouge venu de la surface : ne vous fiez pas à ses valeurs de rouge à cette profondeur, elles sont trop basses.`,
   sun_stands: (p) =>
-    `Le ${utc(p.time)}, le soleil y est à ${shown(p.elevation_deg)} degrés au-dessus de l’horizon, à ${shown(p.azimuth_deg)} degrés du nord.`,
+    `Le ${utc(p.time)}, à cet endroit, le soleil est à ${shown(p.elevation_deg)} degrés au-dessus de l’horizon, dans l’azimut ${shown(p.azimuth_deg)} degrés, compté depuis le nord.`,
   cloud_fills_shadow: (p) =>
     `Les nuages donnent au sujet ${stops(p.stops)} de plus qu’un ciel dégagé : ils éclairent le côté que le soleil laisse dans l’ombre.`,
   clock_shows_twice: (p) =>

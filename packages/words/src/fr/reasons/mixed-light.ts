@@ -1,6 +1,7 @@
 import type { MixedLightReasons } from "@sunfathom/planner";
 import type { Texts, TextUnits } from "../../problems/texts.js";
 import {
+  brightness,
   capital,
   castOf,
   depth,
@@ -8,9 +9,8 @@ import {
   fromTo,
   grouped,
   lumens,
-  percent,
+  partOfBrightness,
   redder,
-  shown,
   stops,
 } from "../format.js";
 
@@ -28,18 +28,18 @@ const two = (flux_lm: number): string => grouped(Number(flux_lm.toPrecision(2)))
 /** Ce qu’il y a à dire des lumières mêlées. */
 export const mixedLightReasons: Texts<MixedLightReasons, string> = {
   lamps_only: (p) =>
-    `Vos phares vidéo sont la seule lumière : faites la balance des blancs sur eux. L’eau entre le phare, le sujet et l’appareil coûte quand même ${stops(p.red)} de rouge, ${stops(p.green)} de vert et ${stops(p.blue)} de bleu : une charte à la distance de travail vaut mieux qu’un réglage en kelvins.`,
+    `Vos phares vidéo sont la seule lumière : faites la balance des blancs à leur lumière. L’eau entre le phare, le sujet et l’appareil coûte quand même ${stops(p.red)} de rouge, ${stops(p.green)} de vert et ${stops(p.blue)} de bleu : une charte à la distance de travail vaut mieux qu’un réglage en kelvins.`,
   daylight_only: () => "Aucun phare vidéo n’est allumé : il n’y a rien à mélanger.",
   lights_fight: (p, u) =>
-    `À ${depth(p.depth_m, u)}, avec la balance des blancs faite sur la lumière du jour, tout ce que les phares vidéo éclairent prend ${castOf(p.split)}, ${redder(p.red_excess)}. Aucune balance des blancs ne l’efface à elle seule.`,
+    `À ${depth(p.depth_m, u)}, avec la balance des blancs faite à la lumière du jour, tout ce que les phares vidéo éclairent prend ${castOf(p.split)}, ${redder(p.red_excess)}. Aucune balance des blancs ne l’efface à elle seule.`,
   lamps_lead: (p, u) =>
-    `À ${depth(p.depth_m, u)}, vos phares vidéo dominent la lumière du jour de ${stops(p.green)} dans le vert. Faites la balance des blancs sur eux ; la lumière du jour ne teinte presque pas le sujet.`,
+    `À ${depth(p.depth_m, u)}, vos phares vidéo dominent la lumière du jour de ${stops(p.green)} dans le vert. Faites la balance des blancs à leur lumière ; la lumière du jour ne teinte presque pas le sujet.`,
   daylight_leads: (p, u) =>
-    `À ${depth(p.depth_m, u)}, la lumière du jour domine vos phares vidéo de ${stops(-p.green)} dans le vert. Faites la balance des blancs sur la lumière du jour ; les phares vidéo ne se voient presque pas.`,
+    `À ${depth(p.depth_m, u)}, la lumière du jour domine vos phares vidéo de ${stops(-p.green)} dans le vert. Faites la balance des blancs à la lumière du jour ; la lumière des phares vidéo ne se voit presque pas.`,
   mixing_zone: (p, u) =>
     `${capital(fromTo(p.from_m, p.to_m, u))}, les phares vidéo et la lumière du jour se mélangent de façon visible.`,
   lit_haze: (p) =>
-    `Les particules éclairées entre l’appareil et le sujet ont environ ${percent(p.percent)} de la luminosité d’un sujet gris (de ${shown(p.low)} à ${percent(p.high)}). Écartez les phares vidéo de l’objectif, pointez-les à côté du sujet, et approchez-vous.`,
+    `Les particules éclairées entre l’appareil et le sujet ont environ ${partOfBrightness(p.percent)} d’un sujet gris (de ${brightness(p.low)} à ${brightness(p.high)}). Écartez les phares vidéo de l’objectif, tournez-les vers l’extérieur, pour que seul le bord du faisceau touche le sujet, et approchez-vous.`,
   to_lead: (p, u) =>
     `À ${depth(p.depth_m, u)}, pour dominer la lumière du jour de ${stops(p.stops)} sur un sujet à ${distance(p.distance_m, u)} des phares vidéo, il faut environ ${lumens(p.likely_lm)} en tout (de ${two(p.low_lm)} à ${lumens(p.high_lm)}). ${haveThem(p, u)}`,
   upright_subject: () =>
