@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "11802cea54e4dc1bfa1e189d76feb10f2013c86758fd310e18363d5229eefcce";
+export const descriptionHash = "f0751a8bda3ffc880a54cd1a995463cea2835ccf34a920a8183f911a283066cd";
