@@ -65,6 +65,17 @@ function mounting(scene: Scene, pick: number): void {
   }
 }
 
+/** A sheet that covers its opening, with room for tape: the contract's least, by hand. */
+export function overOpening(body: Scene): Scene {
+  for (const side of ["width", "height"]) {
+    const [sheet, opening] = [body[`sheet_${side}_mm`], body[`opening_${side}_mm`]];
+    if (typeof sheet !== "number" || typeof opening !== "number") continue;
+    body[`opening_${side}_mm`] = Math.min(opening, 118);
+    body[`sheet_${side}_mm`] = Math.max(sheet, Math.min(opening, 118) + 2);
+  }
+  return body;
+}
+
 /** A rule that has no line of its own here: what it refuses is left out, however often that makes another one refuse. */
 function others(scene: Scene): void {
   for (let round = 0; round < 4; round++) {

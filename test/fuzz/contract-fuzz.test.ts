@@ -4,7 +4,7 @@ import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { objectOf, type Scene, valuesOf } from "./arbitrary.js";
 import { ask, type Problem, startApp } from "./ask.js";
-import { compatible, waters } from "./compatible.js";
+import { compatible, overOpening, waters } from "./compatible.js";
 import { type Calculation, calculations, type Parameter } from "./description.js";
 import { queryOf } from "./query.js";
 import { runs, timeout_ms } from "./runs.js";
@@ -36,10 +36,13 @@ function rightScene({ post }: Calculation, share = 6): fc.Arbitrary<Scene> {
   return fc.constantFrom(...examples).chain((example) => {
     const names = Object.keys(example);
     return fc.subarray(names, { maxLength: Math.min(3, names.length) }).chain((varied) =>
-      fc.tuple(...varied.map((name) => valuesOf(body.properties?.[name] ?? {}))).map((values) => ({
-        ...example,
-        ...Object.fromEntries(varied.map((name, index) => [name, values[index]])),
-      })),
+      fc
+        .tuple(...varied.map((name) => valuesOf(body.properties?.[name] ?? {})))
+        .map((values) => ({
+          ...example,
+          ...Object.fromEntries(varied.map((name, index) => [name, values[index]])),
+        }))
+        .map(overOpening),
     );
   });
 }

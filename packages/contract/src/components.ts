@@ -48,7 +48,8 @@ import { Language, TextUnits } from "./scene/texts-asked.js";
 import { SunSide } from "./scene/view.js";
 import { KdSample, WaterHue, WaterType } from "./scene/water.js";
 import { Health } from "./service/health.js";
-import { SlateFormat, SlateLook } from "./sheet/look.js";
+import { ContactEdge, CuttingTemplateRequest } from "./sheet/cutting-template.js";
+import { CuttingTemplateFormat, CuttingTemplateLook, SlateFormat, SlateLook } from "./sheet/look.js";
 
 const all: Record<string, z.ZodTypeAny> = {
   Scene,
@@ -121,6 +122,10 @@ const all: Record<string, z.ZodTypeAny> = {
   PictureTheme,
   SlateLook,
   SlateFormat,
+  CuttingTemplateRequest,
+  CuttingTemplateLook,
+  CuttingTemplateFormat,
+  ContactEdge,
   Health,
   FieldError,
   ErrorMeaning,

@@ -11,10 +11,13 @@ it("exports these, and nothing else", () => {
     [
       ...forms,
       "calculationNames",
+      "cuttingTemplateExamples",
+      "leastTape_mm",
       "pascal",
       "pathOf",
       "referenceNames",
       "outsideCodes",
+      "sheetLimits_mm",
       "shortestShutter_s",
       "answerNames",
       "resolvedLampForm",

@@ -71,3 +71,6 @@ export { shortestShutter_s, shutterOfFrame_s } from "./scene/shutter.js";
 export type { TextUnits } from "./scene/text-units.js";
 export * from "./scene/values.js";
 export { fieldsBesideLists, waterBases } from "./scene/water-bases.js";
+export type { CuttingTemplateRequest } from "./sheet/cutting-template.js";
+export { cuttingTemplateExamples } from "./sheet/examples.js";
+export { leastTape_mm, sheetLimits_mm } from "./sheet/values.js";

@@ -1,5 +1,6 @@
 export type { AnswerTexts, CauseText, StepText, TakeText } from "./answer-texts.js";
 export type * from "./calculation-texts.js";
+export type { CuttingTemplateTexts } from "./cutting-template-texts.js";
 export { checkTexts } from "./en/problems/check.js";
 export { problemDetails, repeatedName } from "./en/problems/details.js";
 export { problemExplanations } from "./en/problems/explanations.js";

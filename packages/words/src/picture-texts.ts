@@ -8,6 +8,7 @@ import type {
   RedVerdict,
   RedWay,
 } from "@sunfathom/planner";
+import type { CuttingTemplateTexts } from "./cutting-template-texts.js";
 import type { TextUnits } from "./problems/texts.js";
 import type { SlateTexts } from "./slate-texts.js";
 
@@ -90,4 +91,5 @@ export interface PictureTexts {
   light_with_depth: LightWithDepthTexts;
   red_in_post: RedInPostTexts;
   slate: SlateTexts;
+  cutting_template: CuttingTemplateTexts;
 }

@@ -1,6 +1,6 @@
 import { z } from "zod/v3";
 import { choice } from "../field/choice.js";
-import { slateFormats } from "./values.js";
+import { cuttingTemplateFormats, slateFormats } from "./values.js";
 
 export const SlateFormat = z.enum(slateFormats).describe("What a slate comes in.");
 
@@ -17,3 +17,21 @@ export const SlateLook = z
   .strict()
   .describe("What a slate comes in.");
 export type SlateLook = z.infer<typeof SlateLook>;
+
+export const CuttingTemplateFormat = z
+  .enum(cuttingTemplateFormats)
+  .describe("What a template comes in, at full size.");
+
+/** What a template comes in: beside the body, in the query string. */
+export const CuttingTemplateLook = z
+  .object({
+    format: choice(CuttingTemplateFormat, {
+      description: "A PDF to print, or vectors.",
+      example: "svg",
+      default: cuttingTemplateFormats[0],
+    }),
+  })
+  .partial()
+  .strict()
+  .describe("What a template comes in.");
+export type CuttingTemplateLook = z.infer<typeof CuttingTemplateLook>;

@@ -30,7 +30,7 @@ interface SheetRectangle {
   pen?: Pen;
 }
 
-interface SheetLine {
+export interface SheetLine {
   kind: "line";
   from: readonly [x: number, y: number];
   to: readonly [x: number, y: number];

@@ -6,6 +6,8 @@ import type {
   AttenuationAnswer,
   Brief,
   ColourRecoveryAnswer,
+  CuttingTemplateLook,
+  CuttingTemplateRequest,
   DiveAdviceAnswer,
   ExposureLossAnswer,
   FilterChoiceAnswer,
@@ -484,6 +486,25 @@ export class Sheets {
   slate(scene: Scene, options: CallOptions & SlateLook & { format: "png" }): Call<ArrayBuffer>;
   slate(scene: Scene, options?: CallOptions & SlateLook): Call<never> {
     return this.#send({ method: "POST", path: "/v1/slates", repeatable: true, versioned: true, file: "*", beside: ["format"] }, { body: scene }, options);
+  }
+
+  /**
+   * A template for a sheet behind the lens, at full size. From the opening that you measured behind the lens and the size of the sheet: its outline, the opening within it, where tape goes, where sheet and tape keep off the contacts, and a bar of 50 mm to check the print by. Measure before you cut, and practise on a cheap sheet first. Lines are where they are said to be within 0.2 mm; what a printer makes of them is for the bar to tell.
+   * @param cuttingTemplateRequest see `CuttingTemplateRequest` for fields, units and defaults
+   * @returns the bytes of a PDF, or the text of an SVG, or rejects with a `SunfathomError`
+   * @example
+   * // An opening of 30 × 24 mm, with 2 mm for tape on each side
+   * const answer = await client.sheets.cuttingTemplate({
+   *   "opening_width_mm": 30,
+   *   "opening_height_mm": 24,
+   *   "sheet_width_mm": 34,
+   *   "sheet_height_mm": 28
+   * });
+   */
+  cuttingTemplate(cuttingTemplateRequest: CuttingTemplateRequest, options?: CallOptions & CuttingTemplateLook & { format?: "pdf" }): Call<ArrayBuffer>;
+  cuttingTemplate(cuttingTemplateRequest: CuttingTemplateRequest, options: CallOptions & CuttingTemplateLook & { format: "svg" }): Call<string>;
+  cuttingTemplate(cuttingTemplateRequest: CuttingTemplateRequest, options?: CallOptions & CuttingTemplateLook): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/cutting-templates", repeatable: true, file: "*", beside: ["format"] }, { body: cuttingTemplateRequest }, options);
   }
 }
 

@@ -523,6 +523,56 @@ export type ColourRecoveryAnswer = {
 };
 
 /**
+ * Along which edge of the opening the electrical contacts lie, as you look at the lens from behind.
+ */
+export type ContactEdge = 'bottom' | 'top' | 'left' | 'right' | 'none';
+
+/**
+ * What a template comes in, at full size.
+ */
+export type CuttingTemplateFormat = 'pdf' | 'svg';
+
+/**
+ * What a template comes in.
+ */
+export type CuttingTemplateLook = {
+    /**
+     * A PDF to print, or vectors. Default `pdf`.
+     */
+    format?: CuttingTemplateFormat | undefined;
+};
+
+/**
+ * A sheet that is taped over the opening behind a lens.
+ */
+export type CuttingTemplateRequest = {
+    /**
+     * Width of the opening behind the lens, measured on yours. 5 to 120 mm.
+     */
+    opening_width_mm: number;
+    /**
+     * Its height. 5 to 120 mm.
+     */
+    opening_height_mm: number;
+    /**
+     * Width of the sheet to cut, at least 2 mm more than the opening's: `cut_width_mm` of a filter mounting with `rear_fixing` `tape` is a good one. 7 to 120 mm.
+     */
+    sheet_width_mm: number;
+    /**
+     * Its height, at least 2 mm more than the opening's. 7 to 120 mm.
+     */
+    sheet_height_mm: number;
+    /**
+     * The edge that sheet and tape keep off, for the contacts. Along the lower one by default, where most mounts have them (from memory): look at yours. Default `bottom`.
+     */
+    contacts_edge?: ContactEdge | undefined;
+    /**
+     * Language of the texts, in the answer and in problems. Left out, it is the one that `Accept-Language` likes best, and English where it likes none.
+     */
+    language?: Language | undefined;
+};
+
+/**
  * Where daylight comes from: `none` (night, cave, inside of a wreck), `sun` (you give its height) or `place_time` (its height follows from place and time).
  */
 export type DaylightBasis = 'none' | 'sun' | 'place_time';

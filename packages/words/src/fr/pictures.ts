@@ -1,6 +1,7 @@
 import type { Estimate } from "@sunfathom/planner";
 import type { ChartUnderWaterTexts, LightWithDepthTexts, PictureTexts } from "../picture-texts.js";
 import type { TextUnits } from "../problems/texts.js";
+import { cuttingTemplate } from "./cutting-template.js";
 import { theFilter } from "./filter-name.js";
 import { between, depth, depthNumber, percent, shown, strength } from "./format.js";
 import { redInPost } from "./red-in-post.js";
@@ -73,4 +74,5 @@ export const pictures: PictureTexts = {
   light_with_depth: lightWithDepth,
   red_in_post: redInPost,
   slate,
+  cutting_template: cuttingTemplate,
 };

@@ -46,6 +46,18 @@ export async function realAnswers(app: FastifyInstance): Promise<Record<string, 
         description: "From a real run: title and description, and an ellipsis in place of what is drawn.",
         value: undrawn(reply.payload),
       };
+    } else if (mediaType === "application/pdf") {
+      answers[name] = {
+        summary: first?.summary ?? operation.summary,
+        description: "How a real file begins: an ellipsis in place of what follows.",
+        value: `${reply.rawPayload.subarray(0, 8).toString("latin1")}…`,
+      };
+    } else if (mediaType === "application/xml") {
+      answers[name] = {
+        summary: first?.summary ?? operation.summary,
+        description: "From a real run, whole.",
+        value: reply.payload,
+      };
     } else {
       const listed = filesOf(reply.rawPayload).join("\n");
       answers[name] = {

@@ -11,6 +11,7 @@ beforeAll(async () => {
 afterAll(() => app.close());
 
 const scene = { water_type: "IB", sun_elevation_deg: 40, min_depth_m: 5, max_depth_m: 18 };
+const template = { opening_width_mm: 30, opening_height_mm: 24, sheet_width_mm: 34, sheet_height_mm: 28 };
 const post = (url: string, payload: object, headers: Record<string, string> = {}) =>
   app.inject({ method: "POST", url, payload, headers });
 const query = (url: string, payload: object, headers: Record<string, string> = {}) =>
@@ -30,6 +31,11 @@ const sheets = [
       svg: ["image/svg+xml", "<svg "],
       png: ["image/png", "\u0089PNG"],
     },
+  },
+  {
+    path: "/v1/cutting-templates",
+    body: template,
+    types: { pdf: ["application/pdf", "%PDF-1."], svg: ["image/svg+xml", "<svg "] },
   },
 ] as const;
 
@@ -90,4 +96,36 @@ it("refuses the slate of a dive that the model has no answer for", async () => {
   const refused = await post("/v1/slates", { visibility_m: 0.4, water_hue: "blue", depth_m: 5 });
   expect(refused.statusCode).toBe(422);
   expect(refused.json()).toMatchObject({ code: "outside_the_model" });
+});
+
+describe("a template", () => {
+  const errors = async (changed: object) =>
+    errorsOf(await post("/v1/cutting-templates", { ...template, ...changed }));
+
+  it("is refused for a sheet that leaves nothing to tape, by each side, with what is allowed", async () => {
+    expect(await errors({ sheet_width_mm: 29, sheet_height_mm: 25 })).toEqual([
+      "invalid_request",
+      "/sheet_width_mm out_of_range",
+      "/sheet_height_mm out_of_range",
+    ]);
+    const refused = await post("/v1/cutting-templates", { ...template, sheet_width_mm: 29 });
+    expect(refused.statusCode).toBe(400);
+    expect(refused.json().errors[0]).toMatchObject({ allowed: expect.stringContaining("32") });
+    expect((await post("/v1/cutting-templates", { ...template, sheet_width_mm: 32 })).statusCode).toBe(200);
+  });
+
+  it("is refused for what is no size, or one that no page holds", async () => {
+    expect(await errors({ opening_width_mm: -1 })).toEqual([
+      "invalid_request",
+      "/opening_width_mm out_of_range",
+    ]);
+    expect(await errors({ sheet_height_mm: 300 })).toEqual([
+      "invalid_request",
+      "/sheet_height_mm out_of_range",
+    ]);
+    expect(await errors({ contacts_edge: "below" })).toEqual([
+      "invalid_request",
+      "/contacts_edge not_an_option",
+    ]);
+  });
 });

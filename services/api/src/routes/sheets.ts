@@ -60,7 +60,7 @@ function sender(
     }
     const { format = usual } = checked.request;
     tellLanguage(reply);
-    const ready = prepare(tongue, request.body);
+    const ready = prepare(tongue, request.body, format);
     if (ready.status === "problem") {
       computing.refuse(request, reply, ready.problem);
       return;

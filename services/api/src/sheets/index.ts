@@ -1,10 +1,11 @@
 import type { Outcome, Task } from "../compute/tasks.js";
 import { tongueOf } from "../tongues.js";
+import { cuttingTemplates } from "./cutting-templates.js";
 import type { SheetOperation } from "./sheet-operation.js";
 import { slates } from "./slates.js";
 
 /** Everything that makes a file to print or to load. */
-export const sheetOperations: readonly SheetOperation[] = [slates];
+export const sheetOperations: readonly SheetOperation[] = [slates, cuttingTemplates];
 
 /** A file for a body as it came in. */
 export function makeSheet({
@@ -15,6 +16,6 @@ export function makeSheet({
 }: Omit<Extract<Task, { kind: "sheet" }>, "kind">): Outcome {
   const found = sheetOperations.find((operation) => operation.name === name);
   if (found === undefined) throw new Error(`There is no sheet ${name}.`);
-  const ready = found.prepare(tongueOf(language), body);
-  return ready.status === "problem" ? ready : ready.make(format);
+  const ready = found.prepare(tongueOf(language), body, format);
+  return ready.status === "problem" ? ready : ready.make();
 }

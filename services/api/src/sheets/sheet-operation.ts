@@ -1,4 +1,4 @@
-import type { ComponentName, FieldError, Problem } from "@sunfathom/contract";
+import type { ComponentName, Problem } from "@sunfathom/contract";
 import type { Outcome, Reader } from "../compute/tasks.js";
 import type { Tongue } from "../tongues.js";
 
@@ -7,7 +7,7 @@ interface ReadySheet {
   status: "ready";
   canonical: string;
   cost: number;
-  make: (format: string) => Outcome;
+  make: () => Outcome;
 }
 
 /** What makes a file to print or to load from a body. */
@@ -30,6 +30,6 @@ export interface SheetOperation {
   prepare: (
     tongue: Tongue,
     body: unknown,
-    found?: readonly FieldError[],
+    format: string,
   ) => ReadySheet | { status: "problem"; problem: Problem };
 }

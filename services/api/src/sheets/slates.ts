@@ -29,14 +29,14 @@ export const slates: SheetOperation = {
   examples: Object.fromEntries(
     plan.examples.map(({ name, summary, scene }) => [name, { summary, value: scene }]),
   ),
-  prepare: (tongue, body, found) => {
-    const ready = operationIn(tongue, "dive-advice").prepare(body, found);
+  prepare: (tongue, body, format) => {
+    const ready = operationIn(tongue, "dive-advice").prepare(body);
     if (ready.status === "problem") return ready;
     return {
       status: "ready",
       canonical: `${ready.units} ${ready.canonical}`,
       cost: costOfCalculation("dive-advice", ready.scene) + drawing,
-      make: (format) => {
+      make: () => {
         try {
           // The calculation whose kind of scene it is has checked it, and brought it into the planner's form.
           const sheet = slateOf(

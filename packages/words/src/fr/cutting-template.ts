@@ -1,0 +1,31 @@
+import type { CuttingTemplateTexts } from "../cutting-template-texts.js";
+import { cautions } from "./cautions.js";
+import { shown, unit } from "./format.js";
+import { mountingCautions } from "./mounting-cautions.js";
+
+const length = (mm: number): string => shown(mm, Number.isInteger(mm) ? 0 : 1);
+const size = ([width, height]: readonly [number, number]): string =>
+  `${length(width)} × ${unit(length(height), "mm")}`;
+
+export const cuttingTemplate: CuttingTemplateTexts = {
+  title: "Gabarit pour une feuille derrière l’objectif",
+  sizes: ({ sheet, opening }) => `Feuille ${size(sheet)}, ouverture ${size(opening)}.`,
+  steps: [
+    "Imprimez à 100 %, sans ajuster à la page.",
+    "Mesurez la barre. Si elle ne fait pas 50 mm, imprimez à nouveau.",
+    "Mesurez vous-même l’ouverture avant de couper.",
+    "Entraînez-vous d’abord sur une feuille bon marché, jusqu’à ce qu’elle tienne sans forcer ni jour.",
+  ],
+  bar: "50 mm",
+  cut: "coupez ici",
+  opening: "l’ouverture : pas d’adhésif à l’intérieur",
+  tape: "l’adhésif va ici",
+  contacts: "contacts : ni feuille ni adhésif",
+  cautions: [
+    mountingCautions.mount_makers_instructions,
+    mountingCautions.mount_sensor_dust,
+    cautions.filter_on_dry_land,
+  ],
+  description: ({ sheet, opening }) =>
+    `Dessiné en vraie grandeur : le contour d’une feuille de ${size(sheet)}, l’ouverture de ${size(opening)} à l’intérieur, où va l’adhésif, où sont les contacts, et une barre de 50 mm à mesurer.`,
+};
