@@ -49,7 +49,14 @@ import { SunSide } from "./scene/view.js";
 import { KdSample, WaterHue, WaterType } from "./scene/water.js";
 import { Health } from "./service/health.js";
 import { ContactEdge, CuttingTemplateRequest } from "./sheet/cutting-template.js";
-import { CuttingTemplateFormat, CuttingTemplateLook, SlateFormat, SlateLook } from "./sheet/look.js";
+import {
+  CuttingTemplateFormat,
+  CuttingTemplateLook,
+  GradeFormat,
+  GradeLook,
+  SlateFormat,
+  SlateLook,
+} from "./sheet/look.js";
 
 const all: Record<string, z.ZodTypeAny> = {
   Scene,
@@ -126,6 +133,8 @@ const all: Record<string, z.ZodTypeAny> = {
   CuttingTemplateLook,
   CuttingTemplateFormat,
   ContactEdge,
+  GradeLook,
+  GradeFormat,
   Health,
   FieldError,
   ErrorMeaning,

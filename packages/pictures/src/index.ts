@@ -3,6 +3,7 @@ import { lightWithDepth } from "./light-with-depth/light-with-depth.js";
 import { redInPost } from "./red-in-post/red-in-post.js";
 
 export { drawCuttingTemplate } from "./cutting-template/cutting-template.js";
+export { gradeOf } from "./grade/grade-of.js";
 export { drawLightWithDepth, lightWithDepth } from "./light-with-depth/light-with-depth.js";
 export { LEAST_WIDTH_PX, type LookAsked, MOST_WIDTH_PX } from "./look.js";
 export type { Picture } from "./picture.js";

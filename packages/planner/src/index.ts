@@ -1,3 +1,5 @@
+export { linearAt } from "./camera/code-curve.js";
+export type { Transfer } from "./camera/transfer.js";
 export { type Advice, CAUTIONS_OF } from "./cautions/advises.js";
 export { cautionsIn } from "./cautions/cautions-for.js";
 export { checkpoint, onCheckpoint } from "./checkpoint.js";
@@ -25,6 +27,7 @@ export type * from "./codes/white-balance.js";
 export { mountedAdvice } from "./dive-advice/mounted-advice.js";
 export * from "./generated/calculations.js";
 export type * from "./generated/results.js";
+export * from "./grades/starting-grade.js";
 export * from "./light/fitted-filter.js";
 export type { NonEmpty } from "./lists/non-empty.js";
 export { MODEL_VERSION } from "./model-version.js";

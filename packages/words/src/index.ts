@@ -18,6 +18,7 @@ export type { CitationId } from "./en/quiz/common.js";
 export type { Band } from "./en/quiz/light.js";
 export { quizRefusals } from "./en/quiz/refusals.js";
 export type { Words } from "./generated/words.js";
+export type { GradeTexts } from "./grade-texts.js";
 export { metresPerFoot } from "./numbers/lengths.js";
 export type {
   ChartUnderWaterTexts,

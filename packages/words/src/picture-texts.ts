@@ -9,6 +9,7 @@ import type {
   RedWay,
 } from "@sunfathom/planner";
 import type { CuttingTemplateTexts } from "./cutting-template-texts.js";
+import type { GradeTexts } from "./grade-texts.js";
 import type { TextUnits } from "./problems/texts.js";
 import type { SlateTexts } from "./slate-texts.js";
 
@@ -92,4 +93,5 @@ export interface PictureTexts {
   red_in_post: RedInPostTexts;
   slate: SlateTexts;
   cutting_template: CuttingTemplateTexts;
+  grade: GradeTexts;
 }

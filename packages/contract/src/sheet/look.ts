@@ -1,6 +1,6 @@
 import { z } from "zod/v3";
 import { choice } from "../field/choice.js";
-import { cuttingTemplateFormats, slateFormats } from "./values.js";
+import { cuttingTemplateFormats, gradeFormats, slateFormats } from "./values.js";
 
 export const SlateFormat = z.enum(slateFormats).describe("What a slate comes in.");
 
@@ -35,3 +35,22 @@ export const CuttingTemplateLook = z
   .strict()
   .describe("What a template comes in.");
 export type CuttingTemplateLook = z.infer<typeof CuttingTemplateLook>;
+
+export const GradeFormat = z
+  .enum(gradeFormats)
+  .describe("What a grade comes in: the Common LUT Format, or a color decision list.");
+
+/** What a grade comes in: beside the scene, in the query string. */
+export const GradeLook = z
+  .object({
+    format: choice(GradeFormat, {
+      description:
+        "The Common LUT Format (`clf`), from code values to code values, or an ASC CDL (`cdl`) for linear light, which holds no matrix: not with `finish` `matched`.",
+      example: "cdl",
+      default: gradeFormats[0],
+    }),
+  })
+  .partial()
+  .strict()
+  .describe("What a grade comes in.");
+export type GradeLook = z.infer<typeof GradeLook>;

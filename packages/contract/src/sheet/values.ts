@@ -3,6 +3,8 @@
 export const slateFormats = ["pdf", "svg", "png"] as const;
 export const cuttingTemplateFormats = ["pdf", "svg"] as const;
 
+export const gradeFormats = ["clf", "cdl"] as const;
+
 export const contactEdges = ["bottom", "top", "left", "right", "none"] as const;
 
 /** Sheets that fit on a page beside what is said of them. */

@@ -94,14 +94,13 @@ function pictured(recorder: Recorder, { fromRaw, varianceBack }: PictureMatrix, 
   return { from, variance: [red.variance + r, green.variance + g, blue.variance + b] };
 }
 
+/** The greys of the chart, among what is seen. */
+export const greysIn = (seen: readonly Seen[]): Seen[] => seen.filter((_, place) => IS_GREY[place]);
+
 function finishedBy(finish: Finish, seen: readonly Seen[], matrix: PictureMatrix): Finished {
   if (finish === "matched") return matched(seen);
   if (finish === "in_camera") return inCamera(matrix);
-  return basicEdit(
-    seen,
-    seen.filter((_, place) => IS_GREY[place]),
-    matrix,
-  );
+  return basicEdit(seen, greysIn(seen), matrix);
 }
 
 /**

@@ -5,6 +5,7 @@ import { capital } from "./capital.js";
 import { cuttingTemplate } from "./cutting-template.js";
 import { filterName } from "./filter-name.js";
 import { between, depth, depthNumber, shown, span, strength } from "./format.js";
+import { grade } from "./grade.js";
 import { redInPost } from "./red-in-post.js";
 import { slate } from "./slate.js";
 
@@ -75,4 +76,5 @@ export const pictures: PictureTexts = {
   red_in_post: redInPost,
   slate,
   cutting_template: cuttingTemplate,
+  grade,
 };

@@ -4,6 +4,7 @@ import type { TextUnits } from "../problems/texts.js";
 import { cuttingTemplate } from "./cutting-template.js";
 import { theFilter } from "./filter-name.js";
 import { depth, depthNumber, percent, shown, strength } from "./format.js";
+import { grade } from "./grade.js";
 import { redInPost } from "./red-in-post.js";
 import { slate } from "./slate.js";
 
@@ -76,4 +77,5 @@ export const pictures: PictureTexts = {
   red_in_post: redInPost,
   slate,
   cutting_template: cuttingTemplate,
+  grade,
 };

@@ -37,6 +37,11 @@ const sheets = [
     body: template,
     types: { pdf: ["application/pdf", "%PDF-1."], svg: ["image/svg+xml", "<svg "] },
   },
+  {
+    path: "/v1/grades",
+    body: scene,
+    types: { clf: ["application/xml", "<?xml "], cdl: ["text/xml", "<?xml "] },
+  },
 ] as const;
 
 describe.each(sheets)("$path", ({ path, body, types }) => {
@@ -127,5 +132,26 @@ describe("a template", () => {
       "invalid_request",
       "/contacts_edge not_an_option",
     ]);
+  });
+});
+
+describe("a grade", () => {
+  it("says what goes in and comes out, where it holds, and that red is lost", async () => {
+    const { payload } = await post("/v1/grades", { ...scene, filter_kind: "red", filter_density: 1.2 });
+    // The Academy's S-2014-006, version 3, section 5.1.
+    expect(payload).toMatch(
+      /<ProcessList compCLFversion="3" id="[\w-]+" name="[^"]*12 m, a red filter[^"]*">/,
+    );
+    expect(payload).toMatch(/<InputDescriptor>[^<]*BT\.709[^<]*<.*<OutputDescriptor>sRGB/s);
+    expect(payload).toMatch(/<Description>It holds for footage from \d+ to \d+ m/);
+    expect(payload).toContain("stays lost");
+  });
+
+  it("is refused as a color decision list where it is a matrix", async () => {
+    const refused = await post("/v1/grades?format=cdl", { ...scene, finish: "matched" });
+    expect(errorsOf(refused)).toEqual(["invalid_scene", "/finish not_an_option"]);
+    expect((await post("/v1/grades?format=clf", { ...scene, finish: "matched" })).payload).toContain(
+      "<Matrix",
+    );
   });
 });

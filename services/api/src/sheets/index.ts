@@ -1,11 +1,12 @@
 import type { Outcome, Task } from "../compute/tasks.js";
 import { tongueOf } from "../tongues.js";
 import { cuttingTemplates } from "./cutting-templates.js";
+import { grades } from "./grades.js";
 import type { SheetOperation } from "./sheet-operation.js";
 import { slates } from "./slates.js";
 
 /** Everything that makes a file to print or to load. */
-export const sheetOperations: readonly SheetOperation[] = [slates, cuttingTemplates];
+export const sheetOperations: readonly SheetOperation[] = [slates, cuttingTemplates, grades];
 
 /** A file for a body as it came in. */
 export function makeSheet({

@@ -77,12 +77,19 @@ function saturationFor(targets: readonly Target[], black: number, gains: Vector3
   return between(square > 0 ? cross / square : 1, 0, MOST_SATURATION);
 }
 
+/** Where the sliders are: a level that is taken for black, what each channel is multiplied by, and how far colours move from grey. */
+export interface BasicEdit {
+  black: number;
+  gains: Vector3;
+  saturation: number;
+}
+
 /** @param greys those of the chart, among what is seen */
-export function basicEdit(
+export function fitBasicEdit(
   seen: readonly Seen[],
   greys: readonly Seen[],
   { fromRaw }: PictureMatrix,
-): Finished {
+): BasicEdit {
   const targetOf = ({ wantedXyz, from, variance, weight }: Seen): Target => ({
     wanted: pictureOfXyz(wantedXyz),
     stored: clipped(apply(fromRaw, from)),
@@ -95,7 +102,13 @@ export function basicEdit(
   const greyTargets = greys.map(targetOf);
   const black = blackLevel(greyTargets);
   const gains = gainsFor(greyTargets, black);
-  const saturation = saturationFor(seen.map(targetOf), black, gains);
+  return { black, gains, saturation: saturationFor(seen.map(targetOf), black, gains) };
+}
+
+/** @param greys those of the chart, among what is seen */
+export function basicEdit(seen: readonly Seen[], greys: readonly Seen[], matrix: PictureMatrix): Finished {
+  const { black, gains, saturation } = fitBasicEdit(seen, greys, matrix);
+  const { fromRaw } = matrix;
   const [[rr, rg, rb], [gr, gg, gb], [br, bg, bb]] = fromRaw;
   const [gainR, gainG, gainB] = gains;
   const [lumaR, lumaG, lumaB] = LUMINANCE;

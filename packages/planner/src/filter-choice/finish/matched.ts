@@ -1,10 +1,10 @@
-import { fitGrade, graded } from "../../camera/grade.js";
+import { fitGrade, type Grade, graded } from "../../camera/grade.js";
 import type { Finished, Seen } from "./seen.js";
 import { visibility } from "./visibility.js";
 
-/** A chart-profiled grade: one 3 x 3 matrix with a black level, fitted with the noise in view to the chart as it was filmed. */
-export function matched(seen: readonly Seen[]): Finished {
-  const grade = fitGrade(
+/** One 3 x 3 matrix with a black level, fitted with the noise in view to the chart as it was filmed. */
+export const matchedGrade = (seen: readonly Seen[]): Grade =>
+  fitGrade(
     seen.map(({ from, wantedXyz, variance, weight }) => ({
       from,
       to: wantedXyz,
@@ -12,5 +12,9 @@ export function matched(seen: readonly Seen[]): Finished {
       weight: weight * visibility(wantedXyz[1]),
     })),
   );
+
+/** A chart-profiled grade. */
+export function matched(seen: readonly Seen[]): Finished {
+  const grade = matchedGrade(seen);
   return (red, green, blue) => graded(grade, [red, green, blue]);
 }
