@@ -13,6 +13,7 @@ import type {
   FilterChoiceAnswer,
   FilterKindsAnswer,
   FilterMountingAnswer,
+  GradeLook,
   Health,
   MixedLightAnswer,
   ModelsAnswer,
@@ -489,7 +490,7 @@ export class Sheets {
   }
 
   /**
-   * A template for a sheet behind the lens, at full size. From the opening that you measured behind the lens and the size of the sheet: its outline, the opening within it, where tape goes, where sheet and tape keep off the contacts, and a bar of 50 mm to check the print by. Measure before you cut, and practise on a cheap sheet first. Lines are where they are said to be within 0.2 mm; what a printer makes of them is for the bar to tell.
+   * A template for a sheet behind the lens, at full size. From the opening that you measured behind the lens and the size of the sheet: its outline, the opening within it, where tape goes, where sheet and tape keep off the contacts, and a bar of 50 mm to check the print by. Measure before you cut, and practise on a cheap sheet first. The file is true to size within 0.2 mm; the bar tells what the printer made of it.
    * @param cuttingTemplateRequest see `CuttingTemplateRequest` for fields, units and defaults
    * @returns the bytes of a PDF, or the text of an SVG, or rejects with a `SunfathomError`
    * @example
@@ -505,6 +506,30 @@ export class Sheets {
   cuttingTemplate(cuttingTemplateRequest: CuttingTemplateRequest, options: CallOptions & CuttingTemplateLook & { format: "svg" }): Call<string>;
   cuttingTemplate(cuttingTemplateRequest: CuttingTemplateRequest, options?: CallOptions & CuttingTemplateLook): Call<never> {
     return this.#send({ method: "POST", path: "/v1/cutting-templates", repeatable: true, file: "*", beside: ["format"] }, { body: cuttingTemplateRequest }, options);
+  }
+
+  /**
+   * A grade to start from, for an editing program. What `matched` or `basic_edit` (`finish`) does to footage from the middle of the filmed depths, shot through the filter that the scene has on the lens, as a file: in the Common LUT Format (SMPTE ST 2136-1), from the code values of the recording to those of sRGB, or as an ASC CDL for linear light, which `basic_edit` alone fits into. The file says what goes in and comes out, between which depths it holds, and how much red was recorded: red that was not recorded stays lost. It is a start for the eye to go on from, and an editor may need it converted. Any other `finish` than `matched` gives the `basic_edit`.
+   * @param scene see `Scene` for fields, units and defaults
+   * @returns the text of a CLF, or the text of a CDL, or rejects with a `SunfathomError`
+   * @example
+   * // What is known on a boat: place, local time, water that is blue and clear for 25 m
+   * const answer = await client.sheets.grade({
+   *   "latitude_deg": -47,
+   *   "longitude_deg": -128,
+   *   "time_zone": "Etc/GMT+9",
+   *   "local_time": "2027-01-16T10:00",
+   *   "cloud_oktas": 2,
+   *   "visibility_m": 25,
+   *   "water_hue": "blue",
+   *   "min_depth_m": 5,
+   *   "max_depth_m": 18
+   * });
+   */
+  grade(scene: Scene, options?: CallOptions & GradeLook & { format?: "clf" }): Call<string>;
+  grade(scene: Scene, options: CallOptions & GradeLook & { format: "cdl" }): Call<string>;
+  grade(scene: Scene, options?: CallOptions & GradeLook): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/grades", repeatable: true, versioned: true, file: "*", beside: ["format"] }, { body: scene }, options);
   }
 }
 

@@ -1433,6 +1433,21 @@ export type GainEstimate = {
 };
 
 /**
+ * What a grade comes in: the Common LUT Format, or a color decision list.
+ */
+export type GradeFormat = 'clf' | 'cdl';
+
+/**
+ * What a grade comes in.
+ */
+export type GradeLook = {
+    /**
+     * The Common LUT Format (`clf`), from code values to code values, or an ASC CDL (`cdl`) for linear light, which holds no matrix: not with `finish` `matched`. Default `clf`.
+     */
+    format?: GradeFormat | undefined;
+};
+
+/**
  * The headers are too large. The request line and all headers together can have up to 16 kB.
  */
 export type HeadersTooLargeProblem = {

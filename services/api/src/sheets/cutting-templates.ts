@@ -36,7 +36,7 @@ export const cuttingTemplates: SheetOperation = {
   operationId: "renderCuttingTemplate",
   summary: "A template for a sheet behind the lens, at full size",
   description:
-    "From the opening that you measured behind the lens and the size of the sheet: its outline, the opening within it, where tape goes, where sheet and tape keep off the contacts, and a bar of 50 mm to check the print by. Measure before you cut, and practise on a cheap sheet first. Lines are where they are said to be within 0.2 mm; what a printer makes of them is for the bar to tell.",
+    "From the opening that you measured behind the lens and the size of the sheet: its outline, the opening within it, where tape goes, where sheet and tape keep off the contacts, and a bar of 50 mm to check the print by. Measure before you cut, and practise on a cheap sheet first. The file is true to size within 0.2 mm; the bar tells what the printer made of it.",
   look: "CuttingTemplateLook",
   types: { pdf: "application/pdf", svg: "image/svg+xml" },
   makers: { pdf: pdfMaker, svg: "" },
