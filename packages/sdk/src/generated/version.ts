@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "f0751a8bda3ffc880a54cd1a995463cea2835ccf34a920a8183f911a283066cd";
+export const descriptionHash = "a8ebae0f274b70a2cd6edac9736f4ccb9a0256e16476e31b65b32c532a8f57d8";
