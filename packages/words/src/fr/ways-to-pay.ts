@@ -19,7 +19,7 @@ export const waysToPay: Texts<WaysToPay, string> = {
   shorter_shutter: (p) =>
     `Raccourcissez la pose à ${dialShutter(p.shutter_s)} ; en vidéo, les mouvements seront moins fluides.`,
   longer_shutter: (p) =>
-    `Passez à ${dialShutter(p.shutter_s)} de pose : vous gagnez ${stops(p.gains_stops)}, mais avec plus de flou de bougé.`,
+    `Réglez le temps de pose sur ${dialShutter(p.shutter_s)} : vous gagnez ${stops(p.gains_stops)}, mais avec plus de flou de bougé.`,
   filter_off: (p) => `Retirez le filtre de l’objectif : il coûte ${stops(p.gains_stops)}.`,
   wait_for_sun: (p) =>
     `Prévoyez la plongée pour l’heure où le soleil est à ${shown(p.elevation_deg)} degrés de hauteur ce jour-là, au lieu d’attendre sous l’eau : vous gagnez ${stops(p.gains_stops)}.`,
