@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "a8ebae0f274b70a2cd6edac9736f4ccb9a0256e16476e31b65b32c532a8f57d8";
+export const descriptionHash = "2e6b66369d05f5710feea549d53e8b0d625a40ccc85e19b1a1ead428e4b4b3ff";
