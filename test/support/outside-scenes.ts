@@ -77,7 +77,20 @@ export const outside: Record<OutsideCode, [calculation: OperationName, scene: ob
       },
     ],
   ],
-  no_daylight_left: [["attenuation", { ...murk, depth_m: 100 }]],
+  no_daylight_left: [
+    ["attenuation", { ...murk, depth_m: 100 }],
+    [
+      "attenuation",
+      {
+        kd_samples: [
+          { wavelength_nm: 549, kd_per_m: 7 },
+          { wavelength_nm: 779, kd_per_m: 20 },
+        ],
+        daylight_basis: "none",
+        depth_m: 100,
+      },
+    ],
+  ],
   no_sight: [["filter-choice", { ...murk, depth_m: 1, subject_distance_m: 20 }]],
   filter_opaque: [
     ["exposure-loss", { ...base, filter_transmittance: opaque }],

@@ -52,7 +52,7 @@ export const Recording = z
     red_quality: choice(RedQuality, { description: "How well it was recorded.", example: "poor" }),
     red_gain_needed: quantity({
       description:
-        "Gain that grading still has to give red after the camera's balance, against the strongest channel.",
+        "Gain that grading still has to give red after the camera's balance, against the strongest channel; 1000000000000 stands for that and more.",
       unit: "1",
       decimals: 2,
       min: 0,

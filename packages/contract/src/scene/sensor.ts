@@ -31,7 +31,7 @@ export const SensorSample = z
 export const sensorField = {
   sensor_samples: list(SensorSample, {
     description:
-      "Measured sensitivities of your camera, in place of the mean of 11 cameras: 4 to 401 samples, wavelengths rising, from 420 nm or less to 680 nm or more. The channels see nothing beyond the samples. The curves are taken as exact.",
+      "Measured sensitivities of your camera, in place of the mean of 11 cameras: 4 to 401 samples, wavelengths rising, from 420 nm or less to 680 nm or more. The channels see nothing beyond the samples, and between 400 and 700 nm at least a 100000th of their own peak, since colour mosaics leak (from memory). The curves are taken as exact.",
     minItems: 4,
     maxItems: 401,
     example: [

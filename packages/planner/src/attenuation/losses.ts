@@ -14,6 +14,7 @@ import { rememberFor } from "../camera/remember.js";
 import { sensorOf } from "../camera/sensor.js";
 import type { Conditions } from "../light/conditions.js";
 import type { Underwater } from "../light/underwater.js";
+import { requireLossesEnd } from "../light/within-sight.js";
 import { valueAt } from "../lists/non-empty.js";
 import { band } from "./band.js";
 
@@ -21,8 +22,15 @@ import { band } from "./band.js";
 const QUANTA: Spectrum = multiply(band(400, 700), WAVELENGTHS_NM);
 const D55: Spectrum = illuminant("D55");
 
-/** Light just below the surface; an even sky of 5500 K where there is no daylight, for losses only. */
-export const topLight = ({ daylight }: Conditions): Spectrum => daylight?.below.downwelling ?? D55;
+/**
+ * Light just below the surface; an even sky of 5500 K where there is no daylight, for losses only.
+ * @throws SceneProblem where those are beyond numbers
+ */
+export function topLight({ scene, daylight, water }: Conditions): Spectrum {
+  if (daylight) return daylight.below.downwelling;
+  requireLossesEnd(scene, water.kd_reference_per_m);
+  return D55;
+}
 
 /** In the order of `lossesFrom`. */
 const observersOf = rememberFor(

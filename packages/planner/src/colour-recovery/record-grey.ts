@@ -9,6 +9,9 @@ import type { Stage } from "../light/stage.js";
 import type { Recording } from "../result/colour-recovery.js";
 import { ACCEPTABLE, EXCELLENT, GONE, greyIn, redLightIn } from "./red-light.js";
 
+/** What the contract has room for. */
+const MOST_GAIN = 1e12;
+
 export function qualityOf(signalToNoise: number): RedQuality {
   if (signalToNoise >= EXCELLENT) return "excellent";
   if (signalToNoise >= ACCEPTABLE) return "acceptable";
@@ -50,7 +53,7 @@ export function recordGrey(
     green_signal_to_noise: recorded[1].signalToNoise,
     blue_signal_to_noise: recorded[2].signalToNoise,
     red_above_600_nm_share: red.share,
-    red_gain_needed: Math.max(...afterBalance) / afterBalance[0],
+    red_gain_needed: Math.min(MOST_GAIN, Math.max(...afterBalance) / afterBalance[0]),
     red_codes_per_stop_8_bit: codesPerStop(recorded[0].value, 8, camera.curve),
     red_codes_per_stop_10_bit: codesPerStop(recorded[0].value, 10, camera.curve),
     red_codes_per_stop_12_bit: codesPerStop(recorded[0].value, 12, camera.curve),

@@ -9,6 +9,8 @@ import type { DescribedWater } from "./water.js";
 
 /** At this optical depth a part in 10^43 is left, in the clearest colour: far below any light there is. */
 const DARK_AT_OPTICAL_DEPTH = 100;
+/** Where nothing depends on daylight, losses are told to so many times that depth: before the numbers of a computer end. */
+const WITHOUT_DAYLIGHT = 3;
 /** Over 400 to 700 nm, which is what cameras and eyes see. */
 function clearest(attenuation_per_m: Spectrum): number {
   let least = Number.POSITIVE_INFINITY;
@@ -17,6 +19,17 @@ function clearest(attenuation_per_m: Spectrum): number {
     if (nm >= 400 && nm <= 700) least = Math.min(least, valueAt(attenuation_per_m, i));
   }
   return least;
+}
+
+function requireDaylightLeft({ max_depth_m }: Scene, deepest_m: number, is_daylit: boolean): void {
+  if (max_depth_m <= deepest_m) return;
+  const parameters = { depth_m: max_depth_m, max_depth_m: Number(deepest_m.toFixed(1)), is_daylit };
+  throw new SceneProblem({ code: "no_daylight_left", parameters }, "max_depth_m");
+}
+
+/** @throws SceneProblem where losses of daylight, which a scene without any may ask for, are beyond a computer's numbers. */
+export function requireLossesEnd(scene: Scene, kd_per_m: Spectrum): void {
+  requireDaylightLeft(scene, (WITHOUT_DAYLIGHT * DARK_AT_OPTICAL_DEPTH) / clearest(kd_per_m), false);
 }
 
 /** @throws SceneProblem where depth, distance or a filter leaves no light at all. */
@@ -29,10 +42,7 @@ export function requireWithinSight(
   const optics = waterFromKd(kd_reference_per_m, { scatteringScale, coastalShare });
   const reach = (attenuation: Spectrum): number => DARK_AT_OPTICAL_DEPTH / clearest(attenuation);
   const deepest_m = reach(optics.kd_reference_per_m);
-  if (daylight && scene.max_depth_m > deepest_m) {
-    const parameters = { depth_m: scene.max_depth_m, max_depth_m: Number(deepest_m.toFixed(1)) };
-    throw new SceneProblem({ code: "no_daylight_left", parameters }, "max_depth_m");
-  }
+  if (daylight) requireDaylightLeft(scene, deepest_m, true);
   const farthest_m = reach(pathAttenuation(optics));
   const toFar = (field: string, distance_m: number) => {
     if (distance_m <= farthest_m) return;

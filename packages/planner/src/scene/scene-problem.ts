@@ -10,7 +10,7 @@ export interface LightRefusals extends OpticsRefusals {
     | { case: "filter_stops_what_is_left"; filter: "lens" | "kit"; depth_m: number };
   /** A channel of the camera receives nothing that a gain could bring back. */
   no_balance: { channel: "red" | "green" | "blue"; depth_m: number };
-  no_daylight_left: { depth_m: number; max_depth_m: number };
+  no_daylight_left: { depth_m: number; max_depth_m: number; is_daylit: boolean };
   no_sight: { distance_m: number; max_distance_m: number };
   filter_opaque: { case: "lens" | "kit" };
   lamp_unknown: { leds: readonly string[] };

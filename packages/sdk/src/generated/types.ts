@@ -3359,7 +3359,7 @@ export type Recording = {
      */
     red_quality: RedQuality;
     /**
-     * Gain that grading still has to give red after the camera's balance, against the strongest channel. 0 to 1000000000000.
+     * Gain that grading still has to give red after the camera's balance, against the strongest channel; 1000000000000 stands for that and more. 0 to 1000000000000.
      */
     red_gain_needed: number;
     /**
@@ -3910,7 +3910,7 @@ export type ResolvedScene = {
      */
     balance_tolerance_delta_e00?: number | undefined;
     /**
-     * Measured sensitivities of your camera, in place of the mean of 11 cameras: 4 to 401 samples, wavelengths rising, from 420 nm or less to 680 nm or more. The channels see nothing beyond the samples. The curves are taken as exact.
+     * Measured sensitivities of your camera, in place of the mean of 11 cameras: 4 to 401 samples, wavelengths rising, from 420 nm or less to 680 nm or more. The channels see nothing beyond the samples, and between 400 and 700 nm at least a 100000th of their own peak, since colour mosaics leak (from memory). The curves are taken as exact.
      */
     sensor_samples?: Array<SensorSample> | undefined;
     /**
@@ -4386,7 +4386,7 @@ export type SceneFields = {
      */
     balance_tolerance_delta_e00?: number | undefined;
     /**
-     * Measured sensitivities of your camera, in place of the mean of 11 cameras: 4 to 401 samples, wavelengths rising, from 420 nm or less to 680 nm or more. The channels see nothing beyond the samples. The curves are taken as exact.
+     * Measured sensitivities of your camera, in place of the mean of 11 cameras: 4 to 401 samples, wavelengths rising, from 420 nm or less to 680 nm or more. The channels see nothing beyond the samples, and between 400 and 700 nm at least a 100000th of their own peak, since colour mosaics leak (from memory). The curves are taken as exact.
      */
     sensor_samples?: Array<SensorSample> | undefined;
     /**

@@ -200,6 +200,7 @@ const exampleErrors: Partial<Record<ProblemCode, FieldError[]>> = {
     errorAt("/depth_m", "no_daylight_left", outsideLight.no_daylight_left, {
       depth_m: 60,
       max_depth_m: 48.2,
+      is_daylit: true,
     }),
   ],
 };

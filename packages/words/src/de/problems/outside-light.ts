@@ -101,10 +101,10 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
     message: `keine Verstärkung bringt zurück, was dem ${CHANNELS[channel]} in ${asGiven(depth_m)} m fehlt`,
     allowed: "eine Tiefe und ein Filter, die jedem Kanal mindestens ein 10^12-tel des stärksten lassen",
   }),
-  no_daylight_left: ({ depth_m, max_depth_m }) =>
+  no_daylight_left: ({ depth_m, max_depth_m, is_daylit }) =>
     outside(
       `In ${asGiven(depth_m)} m ist in diesem Wasser vom Tageslicht nichts mehr übrig.`,
-      `höchstens ${shown(max_depth_m, 1)} m in diesem Wasser, oder daylight_basis "none", um mit Lampen allein zu planen`,
+      `höchstens ${shown(max_depth_m, 1)} m in diesem Wasser${is_daylit ? ', oder daylight_basis "none", um mit Lampen allein zu planen' : ""}`,
     ),
   no_sight: ({ distance_m, max_distance_m }) =>
     outside(

@@ -98,10 +98,10 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
     message: `no gain brings back what the ${channel} channel lacks at ${depth_m} m`,
     allowed: "a depth and a filter that leave each channel at least a part in 10^12 of the strongest",
   }),
-  no_daylight_left: ({ depth_m, max_depth_m }) =>
+  no_daylight_left: ({ depth_m, max_depth_m, is_daylit }) =>
     outside(
       `At ${depth_m} m this water leaves no daylight.`,
-      `at most ${max_depth_m.toFixed(1)} m in this water, or daylight_basis "none" to plan with video lights alone`,
+      `at most ${max_depth_m.toFixed(1)} m in this water${is_daylit ? ', or daylight_basis "none" to plan with video lights alone' : ""}`,
     ),
   no_sight: ({ distance_m, max_distance_m }) =>
     outside(

@@ -38,7 +38,7 @@ describe("what lies outside the model is told with its numbers", () => {
       /\b2\b.*\b3\b.*balance_gains/,
     ],
     [outsideLight.card_samples_too_few({ span_m: 0, least_span_m: 2 }), /\b0\.0 m.*\b2 m/],
-    [outsideLight.no_daylight_left({ depth_m: 1000, max_depth_m: 98.4 }), /\b1000 m/],
+    [outsideLight.no_daylight_left({ depth_m: 1000, max_depth_m: 98.4, is_daylit: true }), /\b1000 m/],
     [
       outsideMounting.corner_outside_image_circle({
         focal_length_mm: 8,

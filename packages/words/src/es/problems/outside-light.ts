@@ -101,10 +101,10 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
     message: `ninguna ganancia recupera lo que le falta al canal ${CHANNELS[channel]} a ${asGiven(depth_m)} m`,
     allowed: "una profundidad y un filtro que dejen a cada canal al menos una parte en 10^12 del más fuerte",
   }),
-  no_daylight_left: ({ depth_m, max_depth_m }) =>
+  no_daylight_left: ({ depth_m, max_depth_m, is_daylit }) =>
     outside(
       `A ${asGiven(depth_m)} m, en esta agua ya no queda luz del día.`,
-      `como máximo ${shown(max_depth_m, 1)} m en esta agua, o daylight_basis "none" para contar solo con focos de vídeo`,
+      `como máximo ${shown(max_depth_m, 1)} m en esta agua${is_daylit ? ', o daylight_basis "none" para contar solo con focos de vídeo' : ""}`,
     ),
   no_sight: ({ distance_m, max_distance_m }) =>
     outside(

@@ -104,10 +104,10 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
     allowed:
       "une profondeur et un filtre qui laissent à chaque canal au moins une part sur 10^12 du plus fort",
   }),
-  no_daylight_left: ({ depth_m, max_depth_m }) =>
+  no_daylight_left: ({ depth_m, max_depth_m, is_daylit }) =>
     outside(
       `À ${asGiven(depth_m)} m, il ne reste rien de la lumière du jour dans cette eau.`,
-      `${shown(max_depth_m, 1)} m au plus dans cette eau, ou daylight_basis « none » pour ne compter que sur les phares vidéo`,
+      `${shown(max_depth_m, 1)} m au plus dans cette eau${is_daylit ? ", ou daylight_basis « none » pour ne compter que sur les phares vidéo" : ""}`,
     ),
   no_sight: ({ distance_m, max_distance_m }) =>
     outside(
