@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "2e6b66369d05f5710feea549d53e8b0d625a40ccc85e19b1a1ead428e4b4b3ff";
+export const descriptionHash = "4bd96a61371dff72c00e1eacb01145200daf2323cee5742e9561f287af8e3ce6";
