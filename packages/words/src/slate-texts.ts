@@ -1,4 +1,12 @@
-import type { CautionCode, NamedFilter, StepCodes, TakeCodes } from "@sunfathom/planner";
+import type {
+  CautionCode,
+  MountingCautionCode,
+  MountStepCodes,
+  MountTakeCodes,
+  NamedFilter,
+  StepCodes,
+  TakeCodes,
+} from "@sunfathom/planner";
 import type { Texts, TextUnits } from "./problems/texts.js";
 
 /** Parts of a slate, in the order in which they stand on it. */
@@ -14,10 +22,10 @@ export interface SlateTexts {
   starting_iso: (p: { iso: number }) => readonly [number: string, label: string];
   /** A line that belongs to a depth. */
   at: (p: { depth_m: number; text: string }, units?: TextUnits) => string;
-  steps: Texts<StepCodes, string>;
-  take: Texts<TakeCodes, string>;
+  steps: Texts<StepCodes & MountStepCodes, string>;
+  take: Texts<TakeCodes & MountTakeCodes, string>;
   taken: (p: { items: readonly string[] }) => string;
-  cautions: Readonly<Record<CautionCode, string>>;
+  cautions: Readonly<Record<CautionCode | MountingCautionCode, string>>;
   /** What did not fit. */
   more: (p: { count: number }) => string;
   description: (p: { min_depth_m: number; max_depth_m: number }, units?: TextUnits) => string;

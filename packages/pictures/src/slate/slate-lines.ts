@@ -1,5 +1,12 @@
 /** What stands on a slate: lines of a plan by part, and which of them go first where there is no room for all. */
-import type { DiveAdviceAnswer, DiveStep, StepCodes } from "@sunfathom/planner";
+import type {
+  DiveStep,
+  MountedAdviceAnswer,
+  MountStepCodes,
+  MountTakeCodes,
+  StepCodes,
+  TakeCodes,
+} from "@sunfathom/planner";
 import type { SlatePart, SlateTexts, TextUnits } from "@sunfathom/words";
 
 export const PARTS = ["before", "start", "down", "up", "after"] as const satisfies readonly SlatePart[];
@@ -13,6 +20,12 @@ const PART_OF: Readonly<Record<DiveStep["phase"], SlatePart>> = {
   after_dive: "after",
 };
 
+/** What a slate takes of a plan, whether or not it knows what filters are mounted on. */
+export type Planned = Pick<
+  MountedAdviceAnswer,
+  "steps" | "take" | "cautions" | "remember" | "filter_kind" | "filter_density" | "filter_id"
+>;
+
 export interface SlateLine {
   part: SlatePart;
   text: string;
@@ -24,7 +37,7 @@ export interface SlateLine {
  * Ranks of lines: what the plan on land says as well goes before what is looked up under water, and what is good to know before what is
  * to be done. To switch video lights off in time is a caution as much as a step, and never goes.
  */
-const RANKS: Readonly<Record<keyof StepCodes, number>> = {
+const RANKS: Readonly<Record<keyof (StepCodes & MountStepCodes), number>> = {
   grade_red: 1,
   grade_no_red: 1,
   rinse: 2,
@@ -40,6 +53,8 @@ const RANKS: Readonly<Record<keyof StepCodes, number>> = {
   keep_filter: 4,
   no_filter: 4,
   no_filter_for_lamps: 4,
+  no_filter_fits: 4,
+  fit_filter: 4,
   neutral_density: 4,
   mount_filter: 5,
   carry_filter: 5,
@@ -66,7 +81,11 @@ const RANKS: Readonly<Record<keyof StepCodes, number>> = {
 const TAKEN = 0;
 
 /** Steps whose text names the depths that they have. */
-const TELLS_DEPTHS: ReadonlySet<keyof StepCodes> = new Set(["balance_again", "mixing_zone", "lamps_from"]);
+const TELLS_DEPTHS: ReadonlySet<keyof (StepCodes & MountStepCodes)> = new Set([
+  "balance_again",
+  "mixing_zone",
+  "lamps_from",
+]);
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
@@ -78,15 +97,11 @@ const said = <Codes>(
 ): string => texts[code](parameters as Codes[keyof Codes], units);
 
 /** Lines of a plan, in the order in which they are done. */
-export function slateLines(
-  { steps, take }: DiveAdviceAnswer,
-  texts: SlateTexts,
-  units: TextUnits,
-): SlateLine[] {
+export function slateLines({ steps, take }: Planned, texts: SlateTexts, units: TextUnits): SlateLine[] {
   const known: Partial<Record<SlatePart, number>> = {};
   const ofSteps = steps.map((step): SlateLine => {
     const part = PART_OF[step.phase];
-    const text = said<StepCodes>(texts.steps, step, units);
+    const text = said<StepCodes & MountStepCodes>(texts.steps, step, units);
     const isNew = step.depth_m !== undefined && !TELLS_DEPTHS.has(step.code) && known[part] !== step.depth_m;
     if (isNew && step.depth_m !== undefined) known[part] = step.depth_m;
     return {
@@ -98,7 +113,7 @@ export function slateLines(
       rank: RANKS[step.code],
     };
   });
-  const items = take.map((item) => item.id ?? said(texts.take, item, units));
+  const items = take.map((item) => item.id ?? said<TakeCodes & MountTakeCodes>(texts.take, item, units));
   const taken =
     items.length === 0 ? [] : [{ part: "before" as const, text: texts.taken({ items }), rank: TAKEN }];
   return [...taken, ...ofSteps];

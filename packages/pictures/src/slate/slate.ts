@@ -4,8 +4,9 @@
  */
 import {
   type CautionCode,
-  type DiveAdviceAnswer,
   diveAdvice,
+  type MountingCautionCode,
+  mountedAdvice,
   type NamedFilter,
   type Scene,
 } from "@sunfathom/planner";
@@ -13,7 +14,7 @@ import type { SlateTexts, TextUnits } from "@sunfathom/words";
 import { type Lines, linesIn } from "../sheet/lines.js";
 import { type Mark, pointsOf, type Sheet } from "../sheet/sheet.js";
 import { widthOf } from "../text/measure.js";
-import { PARTS, type SlateLine, slateLines, withoutLeast } from "./slate-lines.js";
+import { PARTS, type Planned, type SlateLine, slateLines, withoutLeast } from "./slate-lines.js";
 
 /** A5, landscape. ISO 216. */
 const WIDTH = pointsOf(210);
@@ -53,12 +54,7 @@ interface Block {
   at: (y: number) => Mark[];
 }
 
-function numbers(
-  { remember, ...answer }: DiveAdviceAnswer,
-  size: number,
-  texts: SlateTexts,
-  units: TextUnits,
-): Block {
+function numbers({ remember, ...answer }: Planned, size: number, texts: SlateTexts, units: TextUnits): Block {
   const { filter_kind: kind, filter_density: density, filter_id: id } = answer;
   const filter: NamedFilter = {
     kind,
@@ -114,10 +110,11 @@ function parts(lines: readonly SlateLine[], left: number, size: number, texts: S
 }
 
 /** The ascent first, as it is under water. */
-const inOrder = (codes: readonly CautionCode[]): CautionCode[] =>
+type Code = CautionCode | MountingCautionCode;
+const inOrder = (codes: readonly Code[]): Code[] =>
   [...codes].sort((a, b) => Number(b === "ascent_first") - Number(a === "ascent_first"));
 
-function cautions({ cautions: codes }: DiveAdviceAnswer, size: number, texts: SlateTexts): Block {
+function cautions({ cautions: codes }: Planned, size: number, texts: SlateTexts): Block {
   const [first, ...others] = inOrder(codes.map(({ code }) => code)).map((code) => texts.cautions[code]);
   const width = INNER - 2 * INSET;
   const head = linesIn(first ?? "", { size, weight: "semibold", fill: BLACK, width });
@@ -147,7 +144,7 @@ interface Attempt {
 
 /** The slate with so many of its lines, in letters of one size. */
 function attempt(
-  answer: DiveAdviceAnswer,
+  answer: Planned,
   title: string,
   { lines, left, size }: { lines: readonly SlateLine[]; left: number; size: number },
   { texts, units }: { texts: SlateTexts; units: TextUnits },
@@ -171,7 +168,7 @@ function attempt(
 
 /** @throws RangeError where numbers and cautions alone do not fit: then the texts are too long */
 export function drawSlate(
-  answer: DiveAdviceAnswer,
+  answer: Planned,
   depths: Pick<Scene, "min_depth_m" | "max_depth_m">,
   texts: SlateTexts,
   units: TextUnits = "metric",
@@ -204,9 +201,12 @@ export function drawSlate(
   throw new RangeError("cautions and numbers leave no room on a slate");
 }
 
+const planOf = (scene: Scene): Planned =>
+  scene.port_kind === undefined ? diveAdvice(scene) : mountedAdvice(scene, diveAdvice);
+
 /**
  * The slate of a dive.
  * @throws SceneProblem as `diveAdvice` does
  */
 export const slateOf = (scene: Scene, texts: SlateTexts, units?: TextUnits): Sheet =>
-  drawSlate(diveAdvice(scene), scene, texts, units);
+  drawSlate(planOf(scene), scene, texts, units);

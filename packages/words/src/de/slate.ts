@@ -3,6 +3,7 @@ import type { SlateTexts } from "../slate-texts.js";
 import { dialIso, dialShutter, setting, settings } from "./dial.js";
 import { kindName } from "./filter-name.js";
 import { between, densityOf, depth, depths, fromTo, kelvin, shown, spoken, stops } from "./format.js";
+import { mountingHolders } from "./mounting-holders.js";
 
 const short = ({ kind, density, id }: NamedFilter): string =>
   id ??
@@ -33,6 +34,8 @@ export const slate: SlateTexts = {
       `${off(p)}${short(p.filter)} ${fromTo(p.from_m, p.to_m, u)}${p.from_start ? ", zu Beginn drauf" : ""}.`,
     no_filter: noFilter,
     no_filter_for_lamps: noFilter,
+    no_filter_fits: (p) => `${off(p)}Kein Farbfilter: Es lässt sich keiner montieren.`,
+    fit_filter: (p) => `Halter: ${mountingHolders[p.holder].wer}.`,
     neutral_density: (p) =>
       `ND-Filter ${densityOf(p.density)} drauf${p.mount === "none" ? "" : ", zu Beginn"}.`,
     set_frame: (p) => `${dialShutter(p.exposure.shutter_s)}, alles manuell, ${shown(p.bits)} Bit.`,
@@ -80,6 +83,9 @@ export const slate: SlateTexts = {
     lamp: () => "Videolampen",
     card: () => "Karte",
     spares: () => "Akku, Speicherkarte, O-Ringe",
+    holder: (p) => mountingHolders[p.holder].wer,
+    rings: (p) => `Ringe ${p.rings.join(", ")}`,
+    ring_lacking: (p) => `Step-Ring ${shown(p.from_mm)} auf ${shown(p.to_mm)} mm`,
   },
   taken: ({ items }) => `Mitnehmen: ${spoken(items)}.`,
   cautions: {
@@ -95,6 +101,9 @@ export const slate: SlateTexts = {
     batteries_by_maker: "Akkus nach Herstellerangabe: nie beschädigt, geflutet oder unbeaufsichtigt geladen.",
     filter_on_dry_land: "Filter im Gehäuse oder hinter dem Objektiv nur an Land im Trockenen wechseln.",
     filter_flip_practised: "Filterwechsel vorher an der Oberfläche üben.",
+    mount_makers_instructions: "Die Hersteller sagen, was Objektiv und Gehäuse vertragen.",
+    mount_sensor_dust: "Staub, Folie und Klebeband weg von Sensor, Kontakten, Bajonett und Verschluss.",
+    mount_flat_port_edges: "Ein Planport verschmiert die Ränder eines weiten Bildes.",
   },
   more: ({ count }) => `${shown(count)} mehr im Plan.`,
   description: ({ min_depth_m, max_depth_m }, u) =>

@@ -4,6 +4,7 @@ import { capital } from "./capital.js";
 import { dialIso, dialShutter, setting, settings } from "./dial.js";
 import { between, densityOf, depth, depths, kelvin, shown, span, stops } from "./format.js";
 import { spoken } from "./list.js";
+import { mountingHolders } from "./mounting-holders.js";
 
 const short = ({ kind, density, id }: NamedFilter): string =>
   id ??
@@ -33,6 +34,8 @@ export const slate: SlateTexts = {
       `${off(p)}${name(p.filter)} for ${span(p.from_m, p.to_m, u)}${p.from_start ? ", on at the start" : ""}.`,
     no_filter: noFilter,
     no_filter_for_lamps: noFilter,
+    no_filter_fits: (p) => `${off(p)}No colour filter: none can be mounted.`,
+    fit_filter: (p) => `Mount: ${mountingHolders[p.holder]}.`,
     neutral_density: (p) => `ND ${densityOf(p.density)} on${p.mount === "none" ? "" : " at the start"}.`,
     set_frame: (p) => `${dialShutter(p.exposure.shutter_s)}, all manual, ${shown(p.bits)} bits.`,
     check_lamps: () => "Charge video lights, test them in water.",
@@ -78,6 +81,9 @@ export const slate: SlateTexts = {
     lamp: () => "video lights",
     card: () => "card",
     spares: () => "battery, memory card, O-rings",
+    holder: (p) => mountingHolders[p.holder],
+    rings: (p) => `rings ${p.rings.join(", ")}`,
+    ring_lacking: (p) => `step ring ${shown(p.from_mm)} to ${shown(p.to_mm)} mm`,
   },
   taken: ({ items }) => `Take ${spoken(items)}.`,
   cautions: {
@@ -94,6 +100,9 @@ export const slate: SlateTexts = {
       "Batteries by the maker's instructions: none damaged or flooded, none charged unattended.",
     filter_on_dry_land: "Change a filter inside the housing or behind the lens on dry land only.",
     filter_flip_practised: "Practise the filter change at the surface first.",
+    mount_makers_instructions: "The makers' instructions say what lens and housing take.",
+    mount_sensor_dust: "Keep dust, sheet and tape off sensor, contacts, mount and shutter.",
+    mount_flat_port_edges: "A flat port smears the edges of a wide field.",
   },
   more: ({ count }) => `${shown(count)} more in the plan.`,
   description: ({ min_depth_m, max_depth_m }, u) =>

@@ -14,6 +14,7 @@ import {
   spoken,
   stops,
 } from "./format.js";
+import { mountingHolders } from "./mounting-holders.js";
 
 const short = ({ kind, density, id }: NamedFilter): string =>
   id ??
@@ -44,6 +45,8 @@ export const slate: SlateTexts = {
       `${off(p)}${name(p.filter)} ${fromTo(p.from_m, p.to_m, u)}${p.from_start ? ", puesto al empezar" : ""}.`,
     no_filter: noFilter,
     no_filter_for_lamps: noFilter,
+    no_filter_fits: (p) => `${off(p)}Sin filtro de color: no se puede montar ninguno.`,
+    fit_filter: (p) => `Montaje: ${mountingHolders[p.holder]}.`,
     neutral_density: (p) =>
       `Filtro ND ${densityOf(p.density)} puesto${p.mount === "none" ? "" : " al empezar"}.`,
     set_frame: (p) => `${dialShutter(p.exposure.shutter_s)}, todo manual, ${shown(p.bits)} bits.`,
@@ -90,6 +93,9 @@ export const slate: SlateTexts = {
     lamp: () => "focos",
     card: () => "tarjeta",
     spares: () => "batería, tarjeta de memoria, juntas tóricas",
+    holder: (p) => mountingHolders[p.holder],
+    rings: (p) => `anillos ${p.rings.join(", ")}`,
+    ring_lacking: (p) => `anillo adaptador de ${shown(p.from_mm)} a ${shown(p.to_mm)} mm`,
   },
   taken: ({ items }) => `Lleve ${spoken(items)}.`,
   cautions: {
@@ -108,6 +114,9 @@ export const slate: SlateTexts = {
     filter_on_dry_land:
       "Cambie un filtro de dentro de la carcasa o de detrás del objetivo solo en tierra y en seco.",
     filter_flip_practised: "Practique antes el cambio de filtro en la superficie.",
+    mount_makers_instructions: "Los fabricantes dicen qué admiten el objetivo y la carcasa.",
+    mount_sensor_dust: "Polvo, lámina y cinta, lejos de sensor, contactos, montura y obturador.",
+    mount_flat_port_edges: "Un puerto plano emborrona los bordes de un campo amplio.",
   },
   more: ({ count }) => `${shown(count)} más en el plan.`,
   description: ({ min_depth_m, max_depth_m }, u) =>

@@ -14,6 +14,7 @@ import {
   spoken,
   stops,
 } from "./format.js";
+import { mountingHolders } from "./mounting-holders.js";
 
 const short = ({ kind, density, id }: NamedFilter): string =>
   id ??
@@ -45,6 +46,8 @@ export const slate: SlateTexts = {
       `${off(p)}${name(p.filter)} ${fromTo(p.from_m, p.to_m, u)}${p.from_start ? ", monté au début" : ""}.`,
     no_filter: noFilter,
     no_filter_for_lamps: noFilter,
+    no_filter_fits: (p) => `${off(p)}Pas de filtre coloré : aucun ne se monte.`,
+    fit_filter: (p) => `Montage : ${mountingHolders[p.holder]}.`,
     neutral_density: (p) =>
       `Filtre ND ${densityOf(p.density)} monté${p.mount === "none" ? "" : " au début"}.`,
     set_frame: (p) => `${dialShutter(p.exposure.shutter_s)}, tout en manuel, ${shown(p.bits)} bits.`,
@@ -93,6 +96,9 @@ export const slate: SlateTexts = {
     lamp: () => "phares",
     card: () => "charte",
     spares: () => "accu, carte mémoire, joints toriques",
+    holder: (p) => mountingHolders[p.holder],
+    rings: (p) => `bagues ${p.rings.join(", ")}`,
+    ring_lacking: (p) => `bague d’adaptation de ${shown(p.from_mm)} à ${shown(p.to_mm)} mm`,
   },
   taken: ({ items }) => `Emportez : ${spoken(items)}.`,
   cautions: {
@@ -111,6 +117,10 @@ export const slate: SlateTexts = {
     filter_on_dry_land:
       "Changez un filtre dans le caisson ou derrière l’objectif à terre et au sec seulement.",
     filter_flip_practised: "Essayez d’abord le changement de filtre en surface.",
+    mount_makers_instructions: "Les notices disent ce que l’objectif et le caisson admettent.",
+    mount_sensor_dust:
+      "Poussière, gélatine et adhésif loin du capteur, des contacts, de la monture et de l’obturateur.",
+    mount_flat_port_edges: "Un hublot plan brouille les bords d’un champ large.",
   },
   more: ({ count }) => `${shown(count)} de plus dans le plan.`,
   description: ({ min_depth_m, max_depth_m }, u) =>
