@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "4bd96a61371dff72c00e1eacb01145200daf2323cee5742e9561f287af8e3ce6";
+export const descriptionHash = "43d7ab7b85362259f9aa7f6afd09a29e701382a73c3aea493668063c0aaf7ce4";
