@@ -1,9 +1,7 @@
 // Mounts that were once judged wrongly: each as the camera it was asked for.
 import { describe, expect, it } from "vitest";
 import { answer } from "../../packages/answers/src/operations/in-english.test-support.js";
-
-// biome-ignore lint/suspicious/noExplicitAny: answers are read as they come over the wire.
-type Wire = any;
+import type { Wire } from "./wire.js";
 
 function mountOn(scene: object): Wire {
   const reply = answer("filter-mounting", scene);

@@ -2,9 +2,7 @@
  * A reader of plans: does what an answer's steps say, in their order, from their codes and parameters alone, and names every place
  * where the plan cannot be followed. It knows nothing of how plans are made.
  */
-
-// biome-ignore lint/suspicious/noExplicitAny: answers are read as they come over the wire.
-type Wire = any;
+import type { Wire } from "./wire.js";
 
 export interface Step {
   phase: string;

@@ -1,10 +1,9 @@
 /** What holds of every plan: tried on seeded dives, short in `npm test` and long in `npm run prove`. */
 import { planFor } from "./asked.js";
 import { faultsIn } from "./plan-checks.js";
+import type { Wire as Plan } from "./wire.js";
 
 type Part = Record<string, unknown>;
-// biome-ignore lint/suspicious/noExplicitAny: answers are read as they come over the wire.
-type Plan = any;
 
 /** Each number of a scene moved by two hundredths up or down, one at a time. */
 function movedBy2Percent(scene: Part, turn: number): Part {

@@ -8,7 +8,7 @@ import {
   type Spectrum,
 } from "@sunfathom/optics";
 import { cardDaylightAt, DOME_AS_FLAT, subjectDaylightAt } from "../light/daylight-at-depth.js";
-import { contrastLoss, hazeAt } from "../light/haze.js";
+import { contrastLoss, viewAt } from "../light/haze.js";
 import { METER_GREY } from "../light/picture-mean.js";
 import {
   CLEAR_LAMPS,
@@ -52,7 +52,7 @@ export function budgetAt(world: Underwater, lensFilter: Spectrum, depth_m: numbe
   const card = add(cardDaylightAt(world, depth_m), lamps);
   const arriving = multiply(subject, towardsCamera(world));
   const filtered = illuminance_lx(multiply(arriving, lensFilter));
-  const haze = world.daylight ? illuminance_lx(multiply(hazeAt(world, depth_m), lensFilter)) : 0;
+  const haze = world.daylight ? illuminance_lx(multiply(viewAt(world, depth_m).haze, lensFilter)) : 0;
   const hazeGain = Math.log2(1 + haze / (METER_GREY * DOME_AS_FLAT * filtered));
   const lux = illuminance_lx(subject);
   const down = illuminance_lx(downwellingAt(world, depth_m));

@@ -5,14 +5,12 @@ import { hasLensFilter } from "../light/lens-filter.js";
 import { lastOf, type NonEmpty } from "../lists/non-empty.js";
 import type { ExposureAtDepth } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
+import { HAZE_LIMITS_BELOW_PERCENT } from "./haze-limits.js";
 import { meteredOnSubject } from "./sensitivity.js";
 
 type Reason = CodedReason<ExposureLossReasons & LightReasons>;
 
 const reason = reasonsOf<ExposureLossReasons>();
-
-/** Below this share of contrast, haze and not colour limits the picture: a judgement. */
-const HAZE_LIMITS_BELOW_PERCENT = 30;
 
 /** From this gap between subject and scene on, which of them is exposed for is told. */
 const LEVELS_APART_STOPS = 1;

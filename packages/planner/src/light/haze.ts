@@ -10,12 +10,21 @@ import {
 import { openWaterAt } from "./daylight-at-depth.js";
 import { towardsCamera, type Underwater } from "./underwater.js";
 
-/**
- * Daylight that the water before the subject scatters into the camera, as the light on a white card that looks as bright,
- * W m^-2 nm^-1, before port and filter. Only with daylight.
- */
-export const hazeAt = (world: Underwater, depth_m: number): Spectrum =>
-  veilingLight(openWaterAt(world, depth_m), towardsCamera(world));
+/** What lies between the camera and its subject, before port and filter. Dark without daylight. */
+export interface View {
+  /** Open water behind the subject, as the light on a white card that looks as bright, W m^-2 nm^-1. */
+  openWater: Spectrum;
+  /** What the water before the subject lets through, 0 to 1. */
+  path: Spectrum;
+  /** Daylight that the water before the subject scatters into the camera, in the unit of open water. */
+  haze: Spectrum;
+}
+
+export function viewAt(world: Underwater, depth_m: number): View {
+  const openWater = openWaterAt(world, depth_m);
+  const path = towardsCamera(world);
+  return { openWater, path, haze: veilingLight(openWater, path) };
+}
 
 /**
  * Contrast against open water that is lost on the way to the camera, in stops. It falls with the beam: what is scattered, however

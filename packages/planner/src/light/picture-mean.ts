@@ -8,9 +8,10 @@ import {
   scale,
   veilingLight,
 } from "@sunfathom/optics";
-import { levelDaylightAt, openWaterAt } from "./daylight-at-depth.js";
+import { levelDaylightAt } from "./daylight-at-depth.js";
+import { viewAt } from "./haze.js";
 import { scaledFloor } from "./sea-floor.js";
-import { towardsCamera, type Underwater } from "./underwater.js";
+import type { Underwater } from "./underwater.js";
 
 /** The grey that both meters of ISO 2720 agree on: what a subject is taken to reflect. */
 export const METER_GREY = (Math.PI * REFLECTED_K) / INCIDENT_C;
@@ -25,9 +26,7 @@ const FLOOR_PATHS = 2;
  * @param subject light on a white subject as it looks
  */
 export function pictureMean(world: Underwater, subject: Spectrum, depth_m: number): Spectrum {
-  const water = openWaterAt(world, depth_m);
-  const path = towardsCamera(world);
-  const haze = veilingLight(water, path);
+  const { openWater: water, path, haze } = viewAt(world, depth_m);
   const grey = add(scale(multiply(subject, path), METER_GREY), haze);
   const { floor, nuisance } = world;
   const parts = [scale(grey, SHARES.subject)];

@@ -1,17 +1,9 @@
-import {
-  add,
-  GRID_SIZE,
-  integrateProduct,
-  multiply,
-  type Spectrum,
-  scale,
-  veilingLight,
-  Y_BAR,
-} from "@sunfathom/optics";
+import { add, GRID_SIZE, integrateProduct, multiply, type Spectrum, scale, Y_BAR } from "@sunfathom/optics";
 import { valueAt } from "../lists/non-empty.js";
-import { DOME_AS_FLAT, openWaterAt, subjectDaylightAt } from "./daylight-at-depth.js";
+import { DOME_AS_FLAT, subjectDaylightAt } from "./daylight-at-depth.js";
+import { viewAt } from "./haze.js";
 import { METER_GREY, pictureMean } from "./picture-mean.js";
-import { lampLightAt, PORT, towardsCamera, type Underwater } from "./underwater.js";
+import { lampLightAt, PORT, type Underwater } from "./underwater.js";
 
 /** What the camera looks at: how each target is lit, as it arrives at the lens through the port. */
 export interface Stage {
@@ -60,17 +52,15 @@ function once<T>(compute: () => T): () => T {
 export function stageAt(world: Underwater, depth_m: number): Stage {
   const daylight = scale(subjectDaylightAt(world, depth_m), DOME_AS_FLAT);
   const lit = add(daylight, scale(lampLightAt(world), DOME_AS_FLAT));
-  const path = towardsCamera(world);
+  const { openWater: water, path, haze } = viewAt(world, depth_m);
   const subject = scale(multiply(lit, path), PORT);
   if (!world.daylight) return { subject, whole: () => scale(subject, METER_GREY) };
-  const water = openWaterAt(world, depth_m);
-  const openWater = scale(water, PORT);
   const againstSubject = integrateProduct(daylight, Y_BAR) / integrateProduct(lit, Y_BAR);
   return {
     subject,
     background: {
-      openWater,
-      veil: veilingLight(openWater, path),
+      openWater: scale(water, PORT),
+      veil: scale(haze, PORT),
       colour: ratio(water, daylight),
       againstSubject,
     },

@@ -1,3 +1,4 @@
+import { HAZE_LIMITS_BELOW_PERCENT } from "../../exposure-loss/haze-limits.js";
 import { lastOf } from "../../lists/non-empty.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
@@ -6,8 +7,6 @@ import { balanceAgain, filterChange, neutralChange, settingAfter, stationsOf } f
 import { step } from "./step.js";
 import { tooDark } from "./too-dark.js";
 
-/** Below this share of contrast, coming closer goes before everything else: a judgement. */
-const HAZE_LIMITS_BELOW_PERCENT = 30;
 /** Less than a click of a third of a stop needs no word. */
 export const DARKER_FROM_STOPS = 0.3;
 
