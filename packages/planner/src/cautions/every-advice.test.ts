@@ -10,7 +10,8 @@ import { mixedLight } from "../mixed-light/mixed-light.js";
 import type { Scene } from "../scene/scene.js";
 import { whiteBalance } from "../white-balance/white-balance.js";
 import { ASKED, MOUNTED, SCENES } from "./advice-scenes.test-support.js";
-import { type Advised, CLASSIFIED, type Classified } from "./classified.test-support.js";
+import { CLASSIFIED, type Classified } from "./classified.test-support.js";
+import type { Advised } from "./classified-reasons.test-support.js";
 
 type Kind = keyof Classified;
 /** What one answer says, by kind of text and code, and the cautions that it carries. */
