@@ -8,7 +8,7 @@ export const BRIGHT_TO_F32: Scene = { ...BRIGHT_REEF, max_f_number: 32 };
 
 export const at = (scene: Scene): ExposureAtDepth => exposureLoss(scene).depths[0];
 /** A flat measured filter of a density. */
-export const flat = (density: number) =>
+const flat = (density: number) =>
   [400, 700].map((wavelength_nm) => ({ wavelength_nm, transmittance: 10 ** -density }));
 
 /** The scene with a way to pay taken as it says. */

@@ -14,7 +14,7 @@ import type { Choice, Given } from "../../item/item.js";
 import { remembered } from "../../light/remember.js";
 import { twoLamps } from "../../light/scenes.js";
 
-export const table = readTable("jerlov_1976_kd");
+const table = readTable("jerlov_1976_kd");
 export const samplesOf = (type: string) =>
   table
     .filter((row) => row["water_type"] === type)

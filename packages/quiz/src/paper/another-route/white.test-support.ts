@@ -26,7 +26,7 @@ const gainsOf = (asked: Scene) => {
   const at = there(balanceOf(asked).depths[0]);
   return { red: at.red_gain.likely, green: at.green_gain.likely, blue: at.blue_gain.likely };
 };
-export const shifted = (water: string, from_m: number, to_m: number): boolean =>
+const shifted = (water: string, from_m: number, to_m: number): boolean =>
   shiftStops(
     gainsOf({ ...sceneOf(water, 50, from_m), ...ANY_BALANCE }),
     gainsOf({ ...sceneOf(water, 50, to_m), ...ANY_BALANCE }),
