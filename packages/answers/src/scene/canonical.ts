@@ -17,6 +17,9 @@ import { canonicalLamps } from "./canonical-lamps.js";
 import { type Assume, assuming, type OwnFields, oneForm } from "./one-form.js";
 import type { Canonical, Echo } from "./scene-kind.js";
 
+const hasLamps = ({ lamps = [], lamp_flux_lm }: WireScene): boolean =>
+  lamps.length > 0 || lamp_flux_lm !== undefined;
+
 /** So that sums of decimals look like what they are. */
 const toMicrometre = (metres: number): number => Number(metres.toFixed(6));
 
@@ -75,7 +78,7 @@ const ownFields = {
   },
   frame_rate_fps: ({ shutter_s, frame_rate_fps }) =>
     shutter_s === undefined || frame_rate_fps === undefined ? {} : { frame_rate_fps },
-  lamps: (wire, assume) => ({ lamps: canonicalLamps(wire, assume) }),
+  lamps: (wire, assume) => ({ lamps: hasLamps(wire) ? canonicalLamps(wire, assume) : [] }),
   wanted_lead_distance_m: ({ wanted_lead_stops, wanted_lead_distance_m, ...wire }, assume) => {
     if (wanted_lead_stops === undefined) return {};
     const lamps_m = [

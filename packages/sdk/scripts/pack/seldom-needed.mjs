@@ -8,6 +8,7 @@ export const seldomNeeded = [
   "planner/src/light/card-water.ts",
   // Filters known by a grey card, or by their curve.
   "answers/src/scene/by-samples.ts",
+  "contract/src/rules/filter-contradictions.ts",
   "planner/src/filter-choice/kind-of-curve.ts",
   "planner/src/light/clear-filters.ts",
   "planner/src/light/seen-through.ts",
@@ -17,6 +18,7 @@ export const seldomNeeded = [
   // What lies overhead.
   "planner/src/light/overhead.ts",
   // Video lights.
+  "answers/src/scene/canonical-lamps.ts",
   "planner/src/light/lamps.ts",
   // What video lights do, and what is done with them.
   "planner/src/mixed-light/lit-haze.ts",

@@ -1,6 +1,5 @@
 import type { RuleCases } from "./rule-cases.test-support.js";
 
-
 const curve = [
   { wavelength_nm: 450, transmittance: 0.2 },
   { wavelength_nm: 650, transmittance: 0.9 },
