@@ -15,6 +15,8 @@ import type { WayOutKind } from "../result/mixed-light.js";
 
 import { CLASSIFIED_REASONS, type Judged, NOTHING } from "./classified-reasons.test-support.js";
 
+export type { Advised } from "./classified-reasons.test-support.js";
+
 /** How texts are told apart in answers. */
 export interface Classified {
   reasons: typeof CLASSIFIED_REASONS;
