@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "43d7ab7b85362259f9aa7f6afd09a29e701382a73c3aea493668063c0aaf7ce4";
+export const descriptionHash = "320be100f56400b2924eda91ac31dd7daf5b4318b485b6b64982d95a269d4b5a";
