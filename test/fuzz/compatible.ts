@@ -31,6 +31,7 @@ export function compatible(generated: Scene, pick: number): Scene {
   balance(scene);
   shutter(scene);
   recordingCurve(scene);
+  sensor(scene);
   lensFilter(scene);
   lamps(scene);
   kit(scene);
@@ -65,11 +66,15 @@ function mounting(scene: Scene, pick: number): void {
   }
 }
 
-/** A sheet that covers its opening, with room for tape: the contract's least, by hand. */
-export function overOpening(body: Scene): Scene {
+/** A sheet that covers its opening, with room for tape: the contract's least, by hand. @param kept the field that stays as it is */
+export function overOpening(body: Scene, kept = ""): Scene {
   for (const side of ["width", "height"]) {
     const [sheet, opening] = [body[`sheet_${side}_mm`], body[`opening_${side}_mm`]];
     if (typeof sheet !== "number" || typeof opening !== "number") continue;
+    if (kept === `sheet_${side}_mm`) {
+      body[`opening_${side}_mm`] = Math.min(opening, sheet - 2);
+      continue;
+    }
     body[`opening_${side}_mm`] = Math.min(opening, 118);
     body[`sheet_${side}_mm`] = Math.max(sheet, Math.min(opening, 118) + 2);
   }
@@ -221,6 +226,25 @@ function samples(owner: Scene): void {
 }
 
 /** Points of a recording curve rise, from no light to the brightest. */
+/** A camera as cameras are; only its first sample, where blue begins, is anyhow. */
+function sensor(scene: Scene): void {
+  const [first] = (scene["sensor_samples"] ?? []) as Scene[];
+  if (
+    first === undefined ||
+    allSceneRules.every((rule) =>
+      rule.violations(scene).every(({ pointer }) => !pointer.startsWith("/sensor_samples")),
+    )
+  )
+    return;
+  const others = [400, 460, 530, 600, 700].map((wavelength_nm) => ({
+    wavelength_nm,
+    red: wavelength_nm === 600 ? 0.75 : 0.03,
+    green: wavelength_nm === 530 ? 1 : 0.05,
+    blue: wavelength_nm === 460 ? 0.85 : 0.02,
+  }));
+  scene["sensor_samples"] = [{ ...first, wavelength_nm: 380 }, ...others];
+}
+
 function recordingCurve(scene: Scene): void {
   const points = scene["recording_curve_points"] as Scene[] | undefined;
   if (points === undefined) return;

@@ -1,6 +1,7 @@
 // Every field that a request can hold, wherever it stands, with a right scene around it.
+import { mountingInSceneNames } from "../../packages/contract/src/index.js";
 import type { Scene } from "./arbitrary.js";
-import { compatible } from "./compatible.js";
+import { compatible, overOpening } from "./compatible.js";
 import { type Operation, plain, type Schema } from "./description.js";
 
 export interface Field {
@@ -16,7 +17,10 @@ export function fieldsOf({ body = {}, bodyName, examples }: Operation): Field[] 
   const around = (name: string, value: unknown): Scene =>
     bodyName === "Scene"
       ? compatible({ [name]: value }, pickFor(name))
-      : mounted({ ...(examples.find((example) => name in example) ?? examples[0]), [name]: value });
+      : overOpening(
+          mounted({ ...(examples.find((example) => name in example) ?? examples[0]), [name]: value }),
+          name,
+        );
   return Object.entries(body.properties ?? {}).flatMap(([name, raw]) =>
     inside(raw, `/${name}`, (value) => around(name, value)),
   );
@@ -30,6 +34,7 @@ function mounted(scene: Scene): Scene {
 
 /** How `compatible` is to decide so that the field stays. */
 function pickFor(name: string): number {
+  if (mountingInSceneNames.some((known) => known === name)) return 1;
   return /^(latitude|longitude|time|local_time|camera_heading)/.test(name) ? 3 : 0;
 }
 

@@ -85,7 +85,7 @@ describe("mean over a subject", () => {
     (angle, aim, cap) => {
       const [off, half] = [aim * RADIAN, cap * RADIAN];
       const exponent = beamExponent(angle);
-      const steps = 600;
+      const steps = 1200;
       let [sum, weight] = [0, 0];
       for (let i = 0; i < steps; i++) {
         const r = ((i + 0.5) / steps) * half;
@@ -96,7 +96,7 @@ describe("mean over a subject", () => {
           weight += Math.sin(r);
         }
       }
-      expect(Math.abs(beamShareOnSubject(angle, aim, cap) / (sum / weight) - 1)).toBeLessThan(2e-3);
+      expect(Math.abs(beamShareOnSubject(angle, aim, cap) / (sum / weight) - 1)).toBeLessThan(3e-4);
     },
   );
 

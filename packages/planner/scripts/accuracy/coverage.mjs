@@ -1,6 +1,6 @@
 // The percentiles of the planner against a seeded simulation in which every cause of doubt varies at once.
 import { CLEAR } from "@sunfathom/optics";
-import { sensorWith } from "#model/camera/sensor";
+import { sensorOf } from "#model/camera/sensor";
 import { rawOf, sensorProfile } from "#model/camera/sensor-profile";
 import { budgetAt } from "#model/exposure-loss/budget";
 import { conditionsOf } from "#model/light/conditions";
@@ -29,7 +29,7 @@ function evaluationOf(scene, depth_m) {
   const of = (nuisance) => {
     const world = underwater(conditions, nuisance);
     const { depth, total, ev100 } = budgetAt(world, CLEAR, depth_m);
-    const profile = sensorProfile(sensorWith(nuisance.crosstalkSd));
+    const profile = sensorProfile(sensorOf({}, { crosstalkSd: nuisance.crosstalkSd }));
     const lamps = rawOf(profile, lampLightAt(world));
     const daylight = rawOf(profile, cardDaylightAt(world, depth_m));
     return [depth, total, ev100, ...lamps.map((v, k) => Math.log2(v / daylight[k]))];

@@ -12,6 +12,9 @@ export const seldomNeeded = [
   "planner/src/filter-choice/kind-of-curve.ts",
   "planner/src/light/clear-filters.ts",
   "planner/src/light/seen-through.ts",
+  // A camera's own sensor.
+  "contract/src/rules/sensor-problem.ts",
+  "optics/src/sensor/measured-sensor.ts",
   // The sun of a place and a time.
   "planner/src/light/sun-at-place.ts",
   "optics/src/daylight/sun-position.ts",

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "320be100f56400b2924eda91ac31dd7daf5b4318b485b6b64982d95a269d4b5a";
+export const descriptionHash = "5b67d34bca8737d9379f5e0f7551b4067bd9c70a4dd76ad748dd3ac83d9d36c9";

@@ -61,6 +61,20 @@ it("finds the bytes that are found without threads, and the problems", async () 
   expect(pool.heapBytes).toBeGreaterThan(0);
 });
 
+it("keeps nothing of the PDFs that it has made: 45 at once are more than its heap would hold", async () => {
+  open({ waitingPerClient: 50, waiting: 50 });
+  const all = Array.from({ length: 45 }, (_, n) => {
+    const body = {
+      sheet_width_mm: 60 + n / 10,
+      sheet_height_mm: 50,
+      opening_width_mm: 30,
+      opening_height_mm: 24,
+    };
+    return ask({ kind: "sheet", name: "cutting-templates", body, format: "pdf", language: "en" }).answer;
+  });
+  for (const { status } of await Promise.all(all)) expect(status).toBe("ok");
+});
+
 it("stops a task whose caller has left, long before it is done", async () => {
   open();
   await ask(calculation(light)).answer;
