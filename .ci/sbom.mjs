@@ -53,9 +53,15 @@ function walk(from, dependencies) {
   }
 }
 
+/** Of a package whose manifest names none, by the title of its licence's text. @param {string} folder */
+function licenceBeside(folder) {
+  const file = `${folder}/LICENSE`;
+  return existsSync(file) && readFileSync(file, "utf8").startsWith("MIT License") ? "MIT" : undefined;
+}
+
 /** @param {string} folder of a package @returns {string} its purl */
 function add(folder) {
-  const { name, version, license } = manifestOf(folder);
+  const { name, version, license = licenceBeside(folder) } = manifestOf(folder);
   const purl = `pkg:npm/${name.replace("@", "%40")}@${version}`;
   if (components.has(purl)) return purl;
   const [, integrity] =

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "5b67d34bca8737d9379f5e0f7551b4067bd9c70a4dd76ad748dd3ac83d9d36c9";
+export const descriptionHash = "795464f0ef49b3737616f2a48e5f5866040c3e8fc112ffe287eee9ad90eff883";

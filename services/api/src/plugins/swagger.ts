@@ -33,15 +33,15 @@ export async function registerSwagger(app: FastifyInstance): Promise<void> {
             "What people look at: drawn from the figures of the calculations, to show on any page.",
         },
         {
-          name: "Sheets",
-          description: "What people print and take along: made of the same scenes.",
-        },
-        {
           name: "Quiz",
           description: "Questions for courses: drawn, marked, and packed for learning platforms.",
         },
         { name: "Reference data", description: "What a scene can name, and the parts of the model." },
         { name: "Service", description: "The state of the service, and what its problems mean." },
+        {
+          name: "Sheets",
+          description: "What people print and take along: made of the same scenes.",
+        },
       ],
       components: {
         securitySchemes: {
