@@ -251,6 +251,11 @@ function checkWords(answer: Wire, fault: (what: string) => void): void {
   }
   const red = stepOf(answer, "grade_red");
   if (red && red.parameters.acceptable_m <= scene.min_depth_m) fault("red is expected above the dive");
+  const gone_m = (red ?? stepOf(answer, "grade_no_red"))?.parameters.gone_m;
+  if (gone_m >= scene.max_depth_m) fault(`red is said to end at ${gone_m} m, below the dive`);
+  const onCard = stepOf(answer, "balance_on_card");
+  if (onCard && (onCard.parameters.near_m === undefined) === (scene.subject_in_reach === false))
+    fault("the card is held where nobody reaches, or far from where it could be");
   for (const [, gains] of texts.matchAll(/"gains_stops":(-?[\d.e-]+)/g)) {
     if (Number(gains) < 0) fault(`a way to pay gains ${gains} stops`);
   }

@@ -71,7 +71,8 @@ export interface StepCodes extends LampStepCodes {
   neutral_density: { density: number; stops: number; mount: FilterChange };
   set_frame: { exposure: { shutter_s: number }; bits: number };
   start_exposure: Setting & { ev: number };
-  balance_on_card: { cast: number };
+  /** `near_m` where the subject is out of reach: so far from the camera, in its place. */
+  balance_on_card: { cast: number; near_m?: number };
   set_modes: {
     exposure_mode: ExposureMode;
     white_balance_mode: BalanceMode;
@@ -92,8 +93,9 @@ export interface StepCodes extends LampStepCodes {
   shallow_exposure: Setting & { stops: number };
   too_dark: { iso: number; f_number: number; shortfall_stops: number; ways: readonly Coded<WaysToPay>[] };
   come_close: { percent: number; distance_m: number };
-  grade_red: { acceptable_m: number; gone_m: number };
-  grade_no_red: { gone_m: number };
+  /** `gone_m` where the dive goes that deep. */
+  grade_red: { acceptable_m: number; gone_m?: number };
+  grade_no_red: { gone_m?: number };
   lamps_off_before_air: Nothing;
   rinse: { gear: readonly Gear[] };
 }

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "795464f0ef49b3737616f2a48e5f5866040c3e8fc112ffe287eee9ad90eff883";
+export const descriptionHash = "17a4610daf29bbd7f3d5e6dae67ace1edd3110800690c3210301a956a027ffd6";

@@ -2,7 +2,18 @@ import type { NamedFilter } from "@sunfathom/planner";
 import type { SlateTexts } from "../slate-texts.js";
 import { dialIso, dialShutter, setting, settings } from "./dial.js";
 import { kindName } from "./filter-name.js";
-import { between, densityOf, depth, depths, fromTo, kelvin, shown, spoken, stops } from "./format.js";
+import {
+  between,
+  densityOf,
+  depth,
+  depths,
+  distance,
+  fromTo,
+  kelvin,
+  shown,
+  spoken,
+  stops,
+} from "./format.js";
 import { mountingHolders } from "./mounting-holders.js";
 
 const short = ({ kind, density, id }: NamedFilter): string =>
@@ -44,7 +55,10 @@ export const slate: SlateTexts = {
     keep_lamp_filters: (p) => `${short(p.filter)} bleibt auf den Videolampen.${testLights(p.check)}`,
     bare_lamps: (p) => `${short(p.filter)} von den Videolampen ab.${testLights(p.check)}`,
     start_exposure: (p) => `${setting(p)}. Lichter prüfen.`,
-    balance_on_card: () => "Weißabgleich auf die Karte vor dem Motiv.",
+    balance_on_card: (p, u) =>
+      p.near_m === undefined
+        ? "Weißabgleich auf die Karte vor dem Motiv."
+        : `Weißabgleich auf die Karte ${distance(p.near_m, u)} vor der Kamera; dem Motiv nicht hinterherschwimmen.`,
     set_modes: (p) =>
       `Belichtung ${p.exposure_mode === "auto" ? "automatisch" : `manuell, ${dialShutter(p.exposure.shutter_s)}`}; Weißabgleich ${{ auto: "automatisch", kelvin: "in Kelvin", card: "auf eine Karte" }[p.white_balance_mode]}.`,
     exposure_by_itself: (p) =>
@@ -69,8 +83,9 @@ export const slate: SlateTexts = {
     lamps_only: (p) => `Diesen Abstand zum Motiv halten${p.haze ? ", Lampen weit außen" : ""}.`,
     mixing_zone: (p, u) => `${fromTo(p.from_m, p.to_m, u)}: Videolampen oder Tageslicht, nicht beides.`,
     grade_red: (p, u) =>
-      `Gutes Rot in den Bildern bis ${depth(p.acceptable_m, u)}, keins unter ${depth(p.gone_m, u)}.`,
-    grade_no_red: (p, u) => `Schwaches Rot in den Bildern, keins unter ${depth(p.gone_m, u)}.`,
+      `Gutes Rot in den Bildern bis ${depth(p.acceptable_m, u)}${p.gone_m === undefined ? "" : `, keins unter ${depth(p.gone_m, u)}`}.`,
+    grade_no_red: (p, u) =>
+      `Schwaches Rot in den Bildern${p.gone_m === undefined ? "" : `, keins unter ${depth(p.gone_m, u)}`}.`,
     lamps_off_before_air: () =>
       "Videolampen aus, bevor sie aus dem Wasser kommen; eine Tauchlampe bleibt an.",
     rinse: () => "Spülen und trocknen, dann erst öffnen. Aufnahmen prüfen.",

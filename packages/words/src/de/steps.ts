@@ -83,8 +83,8 @@ export const steps: Texts<SaidSteps, StepText> = {
     text: `Stell den Weißabgleich auf ${kelvin(p.cct_K)} und lass ihn dort.`,
     why: `Kein fester Kelvinwert kennt das Wasser: Auf Grau bleibt ${aCast(p.cast)}.`,
   }),
-  balance_on_card: (p) => ({
-    text: `Halte die Karte aufrecht vor das Motiv, nicht in deinem Schatten. Füll die Bildmitte damit und mach den Weißabgleich.${p.cast > 0 ? " Den Rest nimmst du in der Bearbeitung heraus." : ""}`,
+  balance_on_card: (p, u) => ({
+    text: `${p.near_m === undefined ? "Halte die Karte aufrecht vor das Motiv, nicht in deinem Schatten. Füll die Bildmitte damit und mach den Weißabgleich." : `Schwimm dem Motiv nicht hinterher: Halte die Karte in seiner Tiefe, ${distance(p.near_m, u)} vor der Kamera und so gedreht wie das Motiv. Füll die Bildmitte damit und mach den Weißabgleich.`}${p.cast > 0 ? " Den Rest nimmst du in der Bearbeitung heraus." : ""}`,
     why: `Der Weißabgleich nimmt heraus, was Wasser und Filter aus Weiß machen${p.cast > 0 ? `, bis auf ${castOf(p.cast)}` : ""}.`,
   }),
   balance_on_card_in_lamp_light: (p) => ({
@@ -128,11 +128,11 @@ export const steps: Texts<SaidSteps, StepText> = {
     why: `Durch ${distance(p.distance_m, u)} dieses Wassers bleiben nur ${percent(p.percent)} des Kontrasts.`,
   }),
   grade_red: (p, u) => ({
-    text: `Rechne in den Bildern bis etwa ${depth(p.acceptable_m, u)} mit gutem Rot, ${depthNumber(p.acceptable_m, u) === depthNumber(p.gone_m, u) ? "darunter mit keinem mehr" : `darunter mit wenig und unterhalb von ${depth(p.gone_m, u)} mit keinem mehr`}.`,
+    text: `Rechne in den Bildern bis etwa ${depth(p.acceptable_m, u)} mit gutem Rot, ${p.gone_m === undefined ? "darunter mit wenig" : depthNumber(p.acceptable_m, u) === depthNumber(p.gone_m, u) ? "darunter mit keinem mehr" : `darunter mit wenig und unterhalb von ${depth(p.gone_m, u)} mit keinem mehr`}.`,
     why: "Keine Bearbeitung holt Rot zurück, das nicht aufgenommen wurde.",
   }),
   grade_no_red: (p, u) => ({
-    text: `Rechne in den Bildern nicht mit vollem Rot: Es ist ${depthNumber(p.gone_m, u) === "0" ? "schon von der Oberfläche an verloren" : `auf diesem Tauchgang von Anfang an schwach und unterhalb von ${depth(p.gone_m, u)} weg`}.`,
+    text: `Rechne in den Bildern nicht mit vollem Rot: Es ist ${p.gone_m === undefined ? "auf diesem Tauchgang von Anfang an schwach" : depthNumber(p.gone_m, u) === "0" ? "schon von der Oberfläche an verloren" : `auf diesem Tauchgang von Anfang an schwach und unterhalb von ${depth(p.gone_m, u)} weg`}.`,
     why: "Keine Bearbeitung holt Rot zurück, das nicht aufgenommen wurde.",
   }),
   lamps_off_before_air: () => ({

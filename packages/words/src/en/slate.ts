@@ -2,7 +2,7 @@ import type { NamedFilter } from "@sunfathom/planner";
 import type { SlateTexts } from "../slate-texts.js";
 import { capital } from "./capital.js";
 import { dialIso, dialShutter, setting, settings } from "./dial.js";
-import { between, densityOf, depth, depths, kelvin, shown, span, stops } from "./format.js";
+import { between, densityOf, depth, depths, distance, kelvin, shown, span, stops } from "./format.js";
 import { spoken } from "./list.js";
 import { mountingHolders } from "./mounting-holders.js";
 
@@ -43,7 +43,10 @@ export const slate: SlateTexts = {
     keep_lamp_filters: (p) => `${name(p.filter)} stays on the video lights.${testLights(p.check)}`,
     bare_lamps: (p) => `${name(p.filter)} off the video lights.${testLights(p.check)}`,
     start_exposure: (p) => `${setting(p)}. Check highlights.`,
-    balance_on_card: () => "White balance on the card, in front of the subject.",
+    balance_on_card: (p, u) =>
+      p.near_m === undefined
+        ? "White balance on the card, in front of the subject."
+        : `White balance on the card, ${distance(p.near_m, u)} from the camera; do not go after the subject.`,
     set_modes: (p) =>
       `Exposure ${p.exposure_mode === "auto" ? "automatic" : `manual, ${dialShutter(p.exposure.shutter_s)}`}; white balance ${{ auto: "automatic", kelvin: "in kelvin", card: "on a card" }[p.white_balance_mode]}.`,
     exposure_by_itself: (p) =>
@@ -68,8 +71,9 @@ export const slate: SlateTexts = {
     lamps_only: (p) => `Keep that distance to the subject${p.haze ? ", lights held wide" : ""}.`,
     mixing_zone: (p, u) => `${span(p.from_m, p.to_m, u)}: video lights or daylight, not both.`,
     grade_red: (p, u) =>
-      `Expect good red in pictures to ${depth(p.acceptable_m, u)}, none below ${depth(p.gone_m, u)}.`,
-    grade_no_red: (p, u) => `Expect weak red in pictures, none below ${depth(p.gone_m, u)}.`,
+      `Expect good red in pictures to ${depth(p.acceptable_m, u)}${p.gone_m === undefined ? "" : `, none below ${depth(p.gone_m, u)}`}.`,
+    grade_no_red: (p, u) =>
+      `Expect weak red in pictures${p.gone_m === undefined ? "" : `, none below ${depth(p.gone_m, u)}`}.`,
     lamps_off_before_air: () => "Video lights off before they leave the water; keep a dive light on.",
     rinse: () => "Rinse and dry before you open anything. Check the footage.",
   },

@@ -78,8 +78,8 @@ export const steps: Texts<SaidSteps, StepText> = {
     text: `Set the white balance to ${kelvin(p.cct_K)} K, and leave it there.`,
     why: `No Kelvin preset knows the water: ${castOf(p.cast)} stays on grey.`,
   }),
-  balance_on_card: (p) => ({
-    text: `Hold the card upright in front of the subject, out of your shadow. Fill the middle of the frame with it and set the white balance.${p.cast > 0 ? " Take out the rest in the edit." : ""}`,
+  balance_on_card: (p, u) => ({
+    text: `${p.near_m === undefined ? "Hold the card upright in front of the subject, out of your shadow. Fill the middle of the frame with it and set the white balance." : `Do not go after the subject: hold the card at its depth, ${distance(p.near_m, u)} from the camera and turned as the subject is. Fill the middle of the frame with it and set the white balance.`}${p.cast > 0 ? " Take out the rest in the edit." : ""}`,
     why: `The white balance takes out what water and filter do to white${p.cast > 0 ? `, all but ${castOf(p.cast)}` : ""}.`,
   }),
   balance_on_card_in_lamp_light: (p) => ({
@@ -123,11 +123,11 @@ export const steps: Texts<SaidSteps, StepText> = {
     why: `Through ${distance(p.distance_m, u)} of this water only ${shown(p.percent)} % of the contrast is left.`,
   }),
   grade_red: (p, u) => ({
-    text: `In the pictures, expect good red down to about ${depth(p.acceptable_m, u)}${depthNumber(p.acceptable_m, u) === depthNumber(p.gone_m, u) ? " and none below that" : `, little below that, and none below ${depth(p.gone_m, u)}`}.`,
+    text: `In the pictures, expect good red down to about ${depth(p.acceptable_m, u)}${p.gone_m === undefined ? ", and little below that" : depthNumber(p.acceptable_m, u) === depthNumber(p.gone_m, u) ? " and none below that" : `, little below that, and none below ${depth(p.gone_m, u)}`}.`,
     why: "No edit brings back red that was not recorded.",
   }),
   grade_no_red: (p, u) => ({
-    text: `In the pictures, expect no full red: ${depthNumber(p.gone_m, u) === "0" ? "it is lost from the surface down" : `it is weak from the start of this dive and gone below ${depth(p.gone_m, u)}`}.`,
+    text: `In the pictures, expect no full red: ${p.gone_m === undefined ? "it is weak from the start of this dive" : depthNumber(p.gone_m, u) === "0" ? "it is lost from the surface down" : `it is weak from the start of this dive and gone below ${depth(p.gone_m, u)}`}.`,
     why: "No edit brings back red that was not recorded.",
   }),
   lamps_off_before_air: () => ({

@@ -8,6 +8,7 @@ import {
   densityOf,
   depth,
   depths,
+  distance,
   fromTo,
   kelvin,
   shown,
@@ -55,7 +56,10 @@ export const slate: SlateTexts = {
     keep_lamp_filters: (p) => `${name(p.filter)}: déjelo en los focos.${testLights(p.check)}`,
     bare_lamps: (p) => `Quite el ${short(p.filter)} de los focos.${testLights(p.check)}`,
     start_exposure: (p) => `${setting(p)}. Mire las altas luces.`,
-    balance_on_card: () => "Balance de blancos en la tarjeta, ante el sujeto.",
+    balance_on_card: (p, u) =>
+      p.near_m === undefined
+        ? "Balance de blancos en la tarjeta, ante el sujeto."
+        : `Balance de blancos en la tarjeta, a ${distance(p.near_m, u)} de la cámara; no vaya tras el sujeto.`,
     set_modes: (p) =>
       `Exposición ${p.exposure_mode === "auto" ? "automática" : `manual, ${dialShutter(p.exposure.shutter_s)}`}; balance de blancos ${{ auto: "automático", kelvin: "en kelvin", card: "con una tarjeta" }[p.white_balance_mode]}.`,
     exposure_by_itself: (p) =>
@@ -80,8 +84,9 @@ export const slate: SlateTexts = {
     lamps_only: (p) => `Mantenga esa distancia al sujeto${p.haze ? ", focos bien abiertos" : ""}.`,
     mixing_zone: (p, u) => `${capital(fromTo(p.from_m, p.to_m, u))}: focos o luz del día, no ambos.`,
     grade_red: (p, u) =>
-      `Buen rojo en las imágenes hasta ${depth(p.acceptable_m, u)}, nada por debajo de ${depth(p.gone_m, u)}.`,
-    grade_no_red: (p, u) => `Rojo débil en las imágenes, nada por debajo de ${depth(p.gone_m, u)}.`,
+      `Buen rojo en las imágenes hasta ${depth(p.acceptable_m, u)}${p.gone_m === undefined ? "" : `, nada por debajo de ${depth(p.gone_m, u)}`}.`,
+    grade_no_red: (p, u) =>
+      `Rojo débil en las imágenes${p.gone_m === undefined ? "" : `, nada por debajo de ${depth(p.gone_m, u)}`}.`,
     lamps_off_before_air: () => "Apague los focos antes de sacarlos del agua; deje una linterna encendida.",
     rinse: () => "Enjuague y seque antes de abrir nada. Revise las tomas.",
   },

@@ -83,8 +83,8 @@ export const steps: Texts<SaidSteps, StepText> = {
     text: `Ponga el balance de blancos en ${kelvin(p.cct_K)} y no lo toque más.`,
     why: `Ningún valor Kelvin fijo conoce el agua: en el gris queda ${castOf(p.cast)}.`,
   }),
-  balance_on_card: (p) => ({
-    text: `Ponga la tarjeta vertical delante del motivo, fuera de su propia sombra. Llene con ella el centro del encuadre y haga el balance de blancos.${p.cast > 0 ? " En la edición, corrija lo que quede." : ""}`,
+  balance_on_card: (p, u) => ({
+    text: `${p.near_m === undefined ? "Ponga la tarjeta vertical delante del motivo, fuera de su propia sombra. Llene con ella el centro del encuadre y haga el balance de blancos." : `No vaya tras el motivo: ponga la tarjeta a su profundidad, a ${distance(p.near_m, u)} de la cámara y orientada como él. Llene con ella el centro del encuadre y haga el balance de blancos.`}${p.cast > 0 ? " En la edición, corrija lo que quede." : ""}`,
     why: `El balance de blancos quita lo que el agua y el filtro le hacen al blanco${p.cast > 0 ? `, salvo ${castOf(p.cast)}` : ""}.`,
   }),
   balance_on_card_in_lamp_light: (p) => ({
@@ -128,11 +128,11 @@ export const steps: Texts<SaidSteps, StepText> = {
     why: `A través de ${distance(p.distance_m, u)} de esta agua solo queda un ${percent(p.percent)} del contraste.`,
   }),
   grade_red: (p, u) => ({
-    text: `Espere en las imágenes un rojo bueno hasta unos ${depth(p.acceptable_m, u)}${depthNumber(p.acceptable_m, u) === depthNumber(p.gone_m, u) ? " y ninguno más abajo" : `, poco más abajo, y ninguno por debajo de ${depth(p.gone_m, u)}`}.`,
+    text: `Espere en las imágenes un rojo bueno hasta unos ${depth(p.acceptable_m, u)}${p.gone_m === undefined ? " y poco más abajo" : depthNumber(p.acceptable_m, u) === depthNumber(p.gone_m, u) ? " y ninguno más abajo" : `, poco más abajo, y ninguno por debajo de ${depth(p.gone_m, u)}`}.`,
     why: "Ninguna edición recupera un rojo que no se grabó.",
   }),
   grade_no_red: (p, u) => ({
-    text: `No espere un rojo pleno en las imágenes: ${depthNumber(p.gone_m, u) === "0" ? "se pierde desde la misma superficie" : `es débil desde el principio de esta inmersión y desaparece por debajo de ${depth(p.gone_m, u)}`}.`,
+    text: `No espere un rojo pleno en las imágenes: ${p.gone_m === undefined ? "es débil desde el principio de esta inmersión" : depthNumber(p.gone_m, u) === "0" ? "se pierde desde la misma superficie" : `es débil desde el principio de esta inmersión y desaparece por debajo de ${depth(p.gone_m, u)}`}.`,
     why: "Ninguna edición recupera un rojo que no se grabó.",
   }),
   lamps_off_before_air: () => ({

@@ -8,6 +8,7 @@ import {
   densityOf,
   depth,
   depths,
+  distance,
   fromTo,
   kelvin,
   shown,
@@ -56,7 +57,10 @@ export const slate: SlateTexts = {
     keep_lamp_filters: (p) => `${name(p.filter)} : il reste sur les phares.${testLights(p.check)}`,
     bare_lamps: (p) => `Ôtez le ${short(p.filter)} des phares.${testLights(p.check)}`,
     start_exposure: (p) => `${setting(p)}. Vérifiez les hautes lumières.`,
-    balance_on_card: () => "Balance des blancs sur la charte, devant le sujet.",
+    balance_on_card: (p, u) =>
+      p.near_m === undefined
+        ? "Balance des blancs sur la charte, devant le sujet."
+        : `Balance des blancs sur la charte, à ${distance(p.near_m, u)} de l’appareil ; ne poursuivez pas le sujet.`,
     set_modes: (p) =>
       `Exposition ${p.exposure_mode === "auto" ? "automatique" : `manuelle, ${dialShutter(p.exposure.shutter_s)}`} ; balance des blancs ${{ auto: "automatique", kelvin: "en kelvins", card: "sur une charte" }[p.white_balance_mode]}.`,
     exposure_by_itself: (p) =>
@@ -82,8 +86,9 @@ export const slate: SlateTexts = {
     mixing_zone: (p, u) =>
       `${capital(fromTo(p.from_m, p.to_m, u))} : phares ou lumière du jour, pas les deux.`,
     grade_red: (p, u) =>
-      `Bon rouge dans les images jusqu’à ${depth(p.acceptable_m, u)}, plus rien au-delà de ${depth(p.gone_m, u)}.`,
-    grade_no_red: (p, u) => `Rouge faible dans les images, plus rien au-delà de ${depth(p.gone_m, u)}.`,
+      `Bon rouge dans les images jusqu’à ${depth(p.acceptable_m, u)}${p.gone_m === undefined ? "" : `, plus rien au-delà de ${depth(p.gone_m, u)}`}.`,
+    grade_no_red: (p, u) =>
+      `Rouge faible dans les images${p.gone_m === undefined ? "" : `, plus rien au-delà de ${depth(p.gone_m, u)}`}.`,
     lamps_off_before_air: () =>
       "Éteignez les phares avant de les sortir de l’eau ; gardez une lampe allumée.",
     rinse: () => "Rincez et séchez avant d’ouvrir. Vérifiez les prises.",

@@ -83,8 +83,8 @@ export const steps: Texts<SaidSteps, StepText> = {
     text: `Réglez la balance des blancs sur ${kelvin(p.cct_K)}, et n’y touchez plus.`,
     why: `Aucun réglage en kelvins ne connaît l’eau : il reste ${castOf(p.cast)} sur un gris.`,
   }),
-  balance_on_card: (p) => ({
-    text: `Tenez la charte à la verticale devant le sujet, hors de votre ombre. Remplissez-en le centre de l’image et faites la balance des blancs.${p.cast > 0 ? " Corrigez le reste à la retouche." : ""}`,
+  balance_on_card: (p, u) => ({
+    text: `${p.near_m === undefined ? "Tenez la charte à la verticale devant le sujet, hors de votre ombre. Remplissez-en le centre de l’image et faites la balance des blancs." : `Ne poursuivez pas le sujet : tenez la charte à sa profondeur, à ${distance(p.near_m, u)} de l’appareil et tournée comme lui. Remplissez-en le centre de l’image et faites la balance des blancs.`}${p.cast > 0 ? " Corrigez le reste à la retouche." : ""}`,
     why: `La balance des blancs corrige ce que l’eau et le filtre font au blanc${p.cast > 0 ? `, à ${castOf(p.cast)} près` : ""}.`,
   }),
   balance_on_card_in_lamp_light: (p) => ({
@@ -128,11 +128,11 @@ export const steps: Texts<SaidSteps, StepText> = {
     why: `À travers ${distance(p.distance_m, u)} de cette eau, il ne reste que ${percent(p.percent)} du contraste.`,
   }),
   grade_red: (p, u) => ({
-    text: `Dans les images, comptez sur un bon rouge jusqu’à ${depth(p.acceptable_m, u)} environ, ${depthNumber(p.acceptable_m, u) === depthNumber(p.gone_m, u) ? "et sur aucun au-delà" : `sur peu de rouge ensuite, et sur aucun au-delà de ${depth(p.gone_m, u)}`}.`,
+    text: `Dans les images, comptez sur un bon rouge jusqu’à ${depth(p.acceptable_m, u)} environ, ${p.gone_m === undefined ? "et sur peu de rouge ensuite" : depthNumber(p.acceptable_m, u) === depthNumber(p.gone_m, u) ? "et sur aucun au-delà" : `sur peu de rouge ensuite, et sur aucun au-delà de ${depth(p.gone_m, u)}`}.`,
     why: "Aucune retouche ne ramène un rouge qui n’a pas été enregistré.",
   }),
   grade_no_red: (p, u) => ({
-    text: `Dans les images, ne comptez pas sur un rouge franc : il est ${depthNumber(p.gone_m, u) === "0" ? "perdu dès la surface" : `faible dès le début de cette plongée et perdu au-delà de ${depth(p.gone_m, u)}`}.`,
+    text: `Dans les images, ne comptez pas sur un rouge franc : il est ${p.gone_m === undefined ? "faible dès le début de cette plongée" : depthNumber(p.gone_m, u) === "0" ? "perdu dès la surface" : `faible dès le début de cette plongée et perdu au-delà de ${depth(p.gone_m, u)}`}.`,
     why: "Aucune retouche ne ramène un rouge qui n’a pas été enregistré.",
   }),
   lamps_off_before_air: () => ({

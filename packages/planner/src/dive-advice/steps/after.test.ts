@@ -16,7 +16,10 @@ it("red is told for the grade where the dive goes deeper than it is recorded wel
     ["after_dive", "grade_red", undefined],
     ["after_dive", "rinse", undefined],
   ]);
-  expect(parametersIn(steps, "grade_red")).toEqual(red);
+  // The dive goes to 18 m: what is at 30 is nobody's concern there.
+  expect(parametersIn(steps, "grade_red")).toEqual({ acceptable_m: 17 });
+  const lost = { acceptable_m: 12, gone_m: 16 };
+  expect(parametersIn(afterDive({ ...reef, red: lost }), "grade_red")).toEqual(lost);
   expect(steps.map(({ basis }) => basis)).toEqual(["computed", "common_practice"]);
   for (const acceptable_m of [18, 19]) {
     expect(toldBy(afterDive({ ...reef, red: { ...red, acceptable_m } }))).toEqual([

@@ -7,10 +7,12 @@ import { step } from "./step.js";
 export function afterDive({ red, filmed, filter, scene }: Decisions): DiveStep[] {
   const at = { phase: "after_dive" } as const;
   const steps: DiveStep[] = [];
-  if (red && red.acceptable_m <= filmed.min_depth_m) {
-    steps.push(step(at, "grade_no_red", { gone_m: red.gone_m }));
-  } else if (red && red.acceptable_m < filmed.max_depth_m) {
-    steps.push(step(at, "grade_red", { acceptable_m: red.acceptable_m, gone_m: red.gone_m }));
+  if (red) {
+    // What lies deeper than anyone films is nobody's concern.
+    const gone = red.gone_m < filmed.max_depth_m ? { gone_m: red.gone_m } : {};
+    if (red.acceptable_m <= filmed.min_depth_m) steps.push(step(at, "grade_no_red", gone));
+    else if (red.acceptable_m < filmed.max_depth_m)
+      steps.push(step(at, "grade_red", { acceptable_m: red.acceptable_m, ...gone }));
   }
   const gear: Gear[] = ["housing"];
   if (filter.filter_kind !== "none") gear.push("filter");

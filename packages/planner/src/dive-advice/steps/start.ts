@@ -39,7 +39,10 @@ export function atStart({ legs, exposure, scene }: Decisions): DiveStep[] {
     );
   } else {
     const { cast_left_delta_e00: cast, in_reach } = balance.depths[0];
-    steps.push(step({ ...at, basis: "common_practice" }, "balance_on_card", { cast: in_reach ? 0 : cast }));
+    const near = scene.subject_in_reach === false ? { near_m: scene.subject_distance_m } : {};
+    steps.push(
+      step({ ...at, basis: "common_practice" }, "balance_on_card", { cast: in_reach ? 0 : cast, ...near }),
+    );
   }
   return steps;
 }
