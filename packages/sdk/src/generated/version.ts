@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "17a4610daf29bbd7f3d5e6dae67ace1edd3110800690c3210301a956a027ffd6";
+export const descriptionHash = "9eb6a0fbf2b3fad1ba29d0303f5375221958b0324e82193706782d70f005cc0a";

@@ -84,7 +84,7 @@ export const steps: Texts<SaidSteps, StepText> = {
     why: `Kein fester Kelvinwert kennt das Wasser: Auf Grau bleibt ${aCast(p.cast)}.`,
   }),
   balance_on_card: (p, u) => ({
-    text: `${p.near_m === undefined ? "Halte die Karte aufrecht vor das Motiv, nicht in deinem Schatten. Füll die Bildmitte damit und mach den Weißabgleich." : `Schwimm dem Motiv nicht hinterher: Halte die Karte in seiner Tiefe, ${distance(p.near_m, u)} vor der Kamera und so gedreht wie das Motiv. Füll die Bildmitte damit und mach den Weißabgleich.`}${p.cast > 0 ? " Den Rest nimmst du in der Bearbeitung heraus." : ""}`,
+    text: `${p.near_m === undefined ? "Halte die Karte aufrecht vor das Motiv, nicht in deinem Schatten. Füll die Bildmitte damit und mach den Weißabgleich." : `Schwimm dem Motiv nicht hinterher: Lass deinen Partner die Karte in seiner Tiefe halten, ${distance(p.near_m, u)} vor der Kamera und so gedreht wie das Motiv. Füll die Bildmitte damit und mach den Weißabgleich.`}${p.cast > 0 ? " Den Rest nimmst du in der Bearbeitung heraus." : ""}`,
     why: `Der Weißabgleich nimmt heraus, was Wasser und Filter aus Weiß machen${p.cast > 0 ? `, bis auf ${castOf(p.cast)}` : ""}.`,
   }),
   balance_on_card_in_lamp_light: (p) => ({

@@ -79,7 +79,7 @@ export const steps: Texts<SaidSteps, StepText> = {
     why: `No Kelvin preset knows the water: ${castOf(p.cast)} stays on grey.`,
   }),
   balance_on_card: (p, u) => ({
-    text: `${p.near_m === undefined ? "Hold the card upright in front of the subject, out of your shadow. Fill the middle of the frame with it and set the white balance." : `Do not go after the subject: hold the card at its depth, ${distance(p.near_m, u)} from the camera and turned as the subject is. Fill the middle of the frame with it and set the white balance.`}${p.cast > 0 ? " Take out the rest in the edit." : ""}`,
+    text: `${p.near_m === undefined ? "Hold the card upright in front of the subject, out of your shadow. Fill the middle of the frame with it and set the white balance." : `Do not go after the subject: let your buddy hold the card at its depth, ${distance(p.near_m, u)} from the camera and turned as the subject is. Fill the middle of the frame with it and set the white balance.`}${p.cast > 0 ? " Take out the rest in the edit." : ""}`,
     why: `The white balance takes out what water and filter do to white${p.cast > 0 ? `, all but ${castOf(p.cast)}` : ""}.`,
   }),
   balance_on_card_in_lamp_light: (p) => ({

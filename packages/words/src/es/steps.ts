@@ -84,7 +84,7 @@ export const steps: Texts<SaidSteps, StepText> = {
     why: `Ningún valor Kelvin fijo conoce el agua: en el gris queda ${castOf(p.cast)}.`,
   }),
   balance_on_card: (p, u) => ({
-    text: `${p.near_m === undefined ? "Ponga la tarjeta vertical delante del motivo, fuera de su propia sombra. Llene con ella el centro del encuadre y haga el balance de blancos." : `No vaya tras el motivo: ponga la tarjeta a su profundidad, a ${distance(p.near_m, u)} de la cámara y orientada como él. Llene con ella el centro del encuadre y haga el balance de blancos.`}${p.cast > 0 ? " En la edición, corrija lo que quede." : ""}`,
+    text: `${p.near_m === undefined ? "Ponga la tarjeta vertical delante del motivo, fuera de su propia sombra. Llene con ella el centro del encuadre y haga el balance de blancos." : `No vaya tras el motivo: que su compañero sostenga la tarjeta a esa profundidad, a ${distance(p.near_m, u)} de la cámara y orientada como el motivo. Llene con ella el centro del encuadre y haga el balance de blancos.`}${p.cast > 0 ? " En la edición, corrija lo que quede." : ""}`,
     why: `El balance de blancos quita lo que el agua y el filtro le hacen al blanco${p.cast > 0 ? `, salvo ${castOf(p.cast)}` : ""}.`,
   }),
   balance_on_card_in_lamp_light: (p) => ({

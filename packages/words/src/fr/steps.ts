@@ -84,7 +84,7 @@ export const steps: Texts<SaidSteps, StepText> = {
     why: `Aucun réglage en kelvins ne connaît l’eau : il reste ${castOf(p.cast)} sur un gris.`,
   }),
   balance_on_card: (p, u) => ({
-    text: `${p.near_m === undefined ? "Tenez la charte à la verticale devant le sujet, hors de votre ombre. Remplissez-en le centre de l’image et faites la balance des blancs." : `Ne poursuivez pas le sujet : tenez la charte à sa profondeur, à ${distance(p.near_m, u)} de l’appareil et tournée comme lui. Remplissez-en le centre de l’image et faites la balance des blancs.`}${p.cast > 0 ? " Corrigez le reste à la retouche." : ""}`,
+    text: `${p.near_m === undefined ? "Tenez la charte à la verticale devant le sujet, hors de votre ombre. Remplissez-en le centre de l’image et faites la balance des blancs." : `Ne poursuivez pas le sujet : faites tenir la charte par votre binôme à cette profondeur, à ${distance(p.near_m, u)} de l’appareil et tournée comme le sujet. Remplissez-en le centre de l’image et faites la balance des blancs.`}${p.cast > 0 ? " Corrigez le reste à la retouche." : ""}`,
     why: `La balance des blancs corrige ce que l’eau et le filtre font au blanc${p.cast > 0 ? `, à ${castOf(p.cast)} près` : ""}.`,
   }),
   balance_on_card_in_lamp_light: (p) => ({
