@@ -21,6 +21,7 @@ export { expNegative } from "./fast/exp-negative.js";
 export { Observers, SEEN_COUNT } from "./fast/light-seen.js";
 export { power, twoTo } from "./fast/powers.js";
 export * from "./filter/filter-kinds.js";
+export * from "./filter/fit-density.js";
 export * from "./filter/fit-filter.js";
 export * from "./filter/transmittance.js";
 export * from "./imaging/floor-reflectance.js";

@@ -1,7 +1,7 @@
+import { publishedIlluminant } from "@sunfathom/fixtures/illuminants";
+import { column, readTable } from "@sunfathom/fixtures/tables";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { publishedIlluminant } from "../../../../test/support/illuminants.js";
-import { column, readTable } from "../../../../test/support/tables.js";
 import { cctDuv, locusNormal, locusUv, uv1960, xyFromUv1960 } from "./cct-duv.js";
 import { planckian } from "./illuminants.js";
 import { chromaticity, xyzOf } from "./observer.js";

@@ -1,7 +1,7 @@
+import { numberIn, readTable } from "@sunfathom/fixtures/tables";
 import { deltaE2000, Lab as LabD50 } from "colorjs.io/fn";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { numberIn, readTable } from "../../../../test/support/tables.js";
 import { deltaE00 } from "./ciede2000.js";
 import type { Lab } from "./lab.js";
 

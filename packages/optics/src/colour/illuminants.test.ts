@@ -1,7 +1,7 @@
+import { type PublishedIlluminant, publishedIlluminant } from "@sunfathom/fixtures/illuminants";
+import { readTable } from "@sunfathom/fixtures/tables";
 import { XYZ_D50, XYZ_D65, xy } from "colorjs.io/fn";
 import { describe, expect, it } from "vitest";
-import { type PublishedIlluminant, publishedIlluminant } from "../../../../test/support/illuminants.js";
-import { readTable } from "../../../../test/support/tables.js";
 import { spectrumFrom } from "../spectrum/grid.js";
 import { CHART_PATCHES } from "./chart-24.js";
 import { daylightOfCct } from "./daylight-of-cct.js";

@@ -3,8 +3,8 @@ import { execFileSync } from "node:child_process";
 import { createHash } from "node:crypto";
 import { readdirSync, readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { column, readTable, TABLES, trapezoid } from "@sunfathom/fixtures/tables";
 import { describe, expect, it } from "vitest";
-import { column, readTable, TABLES, trapezoid } from "../../../../test/support/tables.js";
 import { CIE_1931_OBSERVER } from "./cie-1931-observer.js";
 import { JERLOV_1976 } from "./jerlov-1976.js";
 

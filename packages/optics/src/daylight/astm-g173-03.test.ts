@@ -1,6 +1,7 @@
 // The reference solar spectrum, and the clear-sky model against it.
+
+import { column, readTable, trapezoid } from "@sunfathom/fixtures/tables";
 import { describe, expect, it } from "vitest";
-import { column, readTable, trapezoid } from "../../../../test/support/tables.js";
 import { ASTM_G173_03 } from "../data/astm-g173-03.js";
 import { integrate } from "../spectrum/integrate.js";
 import { onGrid } from "../spectrum/resample.js";

@@ -1,5 +1,5 @@
+import { column, readTable, trapezoid } from "@sunfathom/fixtures/tables";
 import { describe, expect, it } from "vitest";
-import { column, readTable, trapezoid } from "../../../../test/support/tables.js";
 import { BIRD_RIORDAN_1986_WHOLE } from "../data/bird-riordan-1986-whole.js";
 import { clearSkyBands, MARITIME_ATMOSPHERE } from "./clear-sky-bird-riordan-1986.js";
 import { kastenCzeplakClearSky_W_m2 } from "./kasten-czeplak-1980.js";

@@ -97,3 +97,14 @@ export function localTimeToInstant(localTime: string, timeZone: string): LocalIn
   const result: LocalInstant = { instant: new Date(first.at), utc_offset_min: first.offset / MINUTE_MS };
   return second ? { ...result, repeated_at: new Date(second.at) } : result;
 }
+
+/**
+ * What the clocks of a zone show.
+ * @param timeZone a name of the IANA time zone database
+ * @returns local time to the minute, `YYYY-MM-DDThh:mm`, of an instant in ms since 1970
+ * @throws OpticsDomainError `time_zone_unknown`
+ */
+export function clockIn(timeZone: string): (instant_ms: number) => string {
+  const clock = clockOf(timeZone);
+  return (instant_ms) => new Date(instant_ms + offset_ms(clock, instant_ms)).toISOString().slice(0, 16);
+}

@@ -1,5 +1,5 @@
+import { numberIn, readTable } from "@sunfathom/fixtures/tables";
 import { describe, expect, it } from "vitest";
-import { numberIn, readTable } from "../../../../test/support/tables.js";
 import { FILTER_KINDS, type FilterKind } from "./filter-kinds.js";
 import { channelStops, fitFilter } from "./fit-filter.js";
 import { filterTransmittance } from "./transmittance.js";

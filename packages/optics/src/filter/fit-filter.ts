@@ -10,8 +10,8 @@ import { meanSensor, type Sensor } from "../sensor/mean-sensor.js";
 import { multiply } from "../spectrum/combine.js";
 import type { Spectrum } from "../spectrum/grid.js";
 import { integrateProduct } from "../spectrum/integrate.js";
-import { FILTER_KINDS, type FilterKind } from "./filter-kinds.js";
-import { filterTransmittance } from "./transmittance.js";
+import { densityShape, FILTER_KINDS, type FilterKind } from "./filter-kinds.js";
+import { bandTransmittance, CLEAR, filterTransmittance } from "./transmittance.js";
 
 /** Stops that red, green and blue lose. */
 export type ChannelStops = readonly [red: number, green: number, blue: number];
@@ -29,15 +29,22 @@ const MEAN = meanSensor();
 const EXPECTED_STOPS = 0.05;
 const DENSITIES = Array.from({ length: 296 }, (_, n) => (n + 5) / 100);
 
-/** What each channel of a sensor sees of daylight. */
-const seenDaylight = ({ red, green, blue }: Sensor): readonly Spectrum[] =>
-  [red, green, blue].map((channel) => multiply(illuminant("D55"), channel));
+/** What a channel sees of daylight, by wavelength and in all. */
+interface Seen {
+  light: Spectrum;
+  open: number;
+}
+
+const seenDaylight = ({ red, green, blue }: Sensor): readonly Seen[] =>
+  [red, green, blue].map((channel) => {
+    const light = multiply(illuminant("D55"), channel);
+    return { light, open: integrateProduct(light, CLEAR) };
+  });
 
 /** Stops that channels lose to a filter. @param seen without it */
-function stopsOf(seen: readonly Spectrum[], transmittance: Spectrum): ChannelStops {
-  const open = transmittance.map(() => 1);
-  const [red = 0, green = 0, blue = 0] = seen.map((light) =>
-    Math.log2(integrateProduct(light, open) / integrateProduct(light, transmittance)),
+function stopsOf(seen: readonly Seen[], transmittance: Spectrum): ChannelStops {
+  const [red = 0, green = 0, blue = 0] = seen.map(({ light, open }) =>
+    Math.log2(open / integrateProduct(light, transmittance)),
   );
   return [red, green, blue];
 }
@@ -52,15 +59,33 @@ interface Nominal {
   stops: ChannelStops;
 }
 
-const filtersSeenBy = (seen: readonly Spectrum[]): Nominal[] =>
-  FILTER_KINDS.flatMap((kind) =>
-    DENSITIES.map((density) => ({ kind, density, stops: stopsOf(seen, filterTransmittance(kind, density)) })),
-  );
+interface Curve {
+  kind: FilterKind;
+  density: number;
+  transmittance: Spectrum;
+}
+
+/** Every kind and density, worked out when a filter is first fitted: by far the most of what a sensor of its own takes. */
+let curves: Curve[] | undefined;
+function nominalCurves(): Curve[] {
+  curves ??= FILTER_KINDS.flatMap((kind) => {
+    const band = densityShape(kind);
+    return DENSITIES.map((density) => ({ kind, density, transmittance: bandTransmittance(band, density) }));
+  });
+  return curves;
+}
+
+const filtersSeenBy = (seen: readonly Seen[]): Nominal[] =>
+  nominalCurves().map(({ kind, density, transmittance }) => ({
+    kind,
+    density,
+    stops: stopsOf(seen, transmittance),
+  }));
 
 /** Every kind and density, and what it takes from a sensor: worked out once for each. */
-const known = new WeakMap<Sensor, { seen: readonly Spectrum[]; filters: Nominal[] }>();
+const known = new WeakMap<Sensor, { seen: readonly Seen[]; filters: Nominal[] }>();
 
-function nominalFilters(sensor: Sensor): { seen: readonly Spectrum[]; filters: Nominal[] } {
+function nominalFilters(sensor: Sensor): { seen: readonly Seen[]; filters: Nominal[] } {
   const found = known.get(sensor);
   if (found !== undefined) return found;
   const seen = seenDaylight(sensor);
@@ -69,17 +94,24 @@ function nominalFilters(sensor: Sensor): { seen: readonly Spectrum[]; filters: N
   return worked;
 }
 
+const distance2 = ([r, g, b]: ChannelStops, [red, green, blue]: ChannelStops): number =>
+  (r - red) ** 2 + (g - green) ** 2 + (b - blue) ** 2;
+
 /**
  * @param measured stops that each channel lost
  * @param sensor that saw it; the mean one where absent
  */
 export function fitFilter(measured: ChannelStops, sensor: Sensor = MEAN): FilterFit {
   const { seen, filters } = nominalFilters(sensor);
-  const missOf = (stops: ChannelStops): number =>
-    Math.sqrt(stops.reduce((sum, s, k) => sum + (s - (measured[k] ?? 0)) ** 2, 0) / stops.length);
-  const [{ kind, density, miss }] = filters
-    .map((filter) => ({ ...filter, miss: missOf(filter.stops) }))
-    .sort((p, q) => p.miss - q.miss);
+  // A kit may have sixty-four filters to fit, before anybody knows what its answer costs: one pass over all there are, no more.
+  let [nearest] = filters;
+  let least = Number.POSITIVE_INFINITY;
+  for (const filter of filters) {
+    const squares = distance2(filter.stops, measured);
+    if (squares < least) [nearest, least] = [filter, squares];
+  }
+  const { kind, density } = nearest;
+  const miss = Math.sqrt(least / measured.length);
   const step = 0.01;
   const [below, above] = [density - step, density + step].map((d) =>
     stopsOf(seen, filterTransmittance(kind, d)),

@@ -12,10 +12,13 @@ export const LEAKAGE = 0.003;
  * Transmittance of a filter of a kind and nominal density: 10^-base (leakage + (1 - leakage) 10^(-density shape)), 0 to 1.
  * `density` is the peak density above base in the kind's band; 0 is a clear plate.
  */
-export function filterTransmittance(kind: FilterKind, density: number, shape: FilterShape = {}): Spectrum {
-  const s = densityShape(kind, shape);
+export const filterTransmittance = (kind: FilterKind, density: number, shape: FilterShape = {}): Spectrum =>
+  bandTransmittance(densityShape(kind, shape), density);
+
+/** The same for a band that is known already, as for one kind at many densities. @param band density per unit of nominal density */
+export function bandTransmittance(band: Spectrum, density: number): Spectrum {
   const base = 10 ** -BASE_DENSITY;
-  return spectrumFrom((_, i) => base * (LEAKAGE + (1 - LEAKAGE) * tenTo(-density * s[i])));
+  return spectrumFrom((_, i) => base * (LEAKAGE + (1 - LEAKAGE) * tenTo(-density * band[i])));
 }
 
 /** A measured curve on the grid; beyond its ends the end values hold. */

@@ -1,5 +1,5 @@
+import { numberIn, readTable } from "@sunfathom/fixtures/tables";
 import { expect, it } from "vitest";
-import { numberIn, readTable } from "../../../../test/support/tables.js";
 import { FIRST_NM, STEP_NM } from "../spectrum/grid.js";
 import { FLOOR_KINDS, floorReflectance } from "./floor-reflectance.js";
 

@@ -1,6 +1,6 @@
+import { column, readTable } from "@sunfathom/fixtures/tables";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { column, readTable } from "../../../../test/support/tables.js";
 import {
   apparentDistance,
   flatPortField_deg,

@@ -1,5 +1,5 @@
+import { column, readTable } from "@sunfathom/fixtures/tables";
 import { describe, expect, it } from "vitest";
-import { column, readTable } from "../../../../test/support/tables.js";
 import { daylightOfCct } from "../colour/daylight-of-cct.js";
 import { WAVELENGTHS_NM } from "../spectrum/grid.js";
 import { integrateProduct } from "../spectrum/integrate.js";

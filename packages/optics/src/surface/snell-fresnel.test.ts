@@ -1,5 +1,5 @@
+import { column, readTable } from "@sunfathom/fixtures/tables";
 import { describe, expect, it } from "vitest";
-import { column, readTable } from "../../../../test/support/tables.js";
 import { fresnelReflectance, refractedAngle_deg, WATER_INDEX } from "./snell-fresnel.js";
 
 const DEG = Math.PI / 180;

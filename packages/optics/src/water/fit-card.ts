@@ -54,10 +54,17 @@ export interface CardFit {
   rms_residual_ln: number;
   /** Standard deviation of ln of a reading on which the standard errors rest. */
   noise_ln: number;
+  /** What a card at these depths would have shown, as ln of light per channel, with the covariance of all of them, row by row. */
+  shownAt: (depths_m: readonly number[]) => { ln: number[]; covariance: number[][] };
+  /**
+   * How the fit would move with its readings, to first order: attenuations of the channels, 1/m, and what a card at these depths would
+   * have shown. @param lnLight by how much each reading moves, channel by channel, card by card
+   */
+  movedBy: (lnLight: readonly number[], depths_m: readonly number[]) => { channel_kd: Rgb; ln: number[] };
 }
 
 /** Noise of a card reading before any is seen, in ln, with the weight of so many readings. From memory. */
-const EXPECTED_NOISE_LN = 0.025;
+export const CARD_NOISE_LN = 0.025;
 const EXPECTED_NOISE_WEIGHT = 3;
 /** Any mix is plausible; this keeps a series that cannot tell from running away. */
 const MIX_PRIOR = { mean: 1, sigma: 2 };
@@ -155,20 +162,20 @@ export function fitCard(series: CardSeries, conditions: CardConditions): CardFit
     const blank = [Math.log(turbidity), mix, 0, 0, 0, ...new Array<number>(levels).fill(0)];
     const first = predicted(blank)[0];
     const start = blank.map((value, j) => (j >= 2 && j <= 4 ? lnLight[0][j - 2] - first[j - 2] : value));
-    return fitRobustly(problemAt(EXPECTED_NOISE_LN, start));
+    return fitRobustly(problemAt(CARD_NOISE_LN, start));
   };
   const rough = STARTS.map(fitFrom).reduce((a, b) => (b.loss < a.loss ? b : a));
 
   // Noise and fit in turn: the weights depend on the noise, and the noise on what the weights leave.
   const spent = rough.parameters.length - 1;
   const free = Math.max(0, 3 * depths_m.length - spent);
-  let noise = EXPECTED_NOISE_LN;
+  let noise = CARD_NOISE_LN;
   let fit = rough;
   for (let round = 0; round < NOISE_ROUNDS; round++) {
     const squares = misses(fit.parameters).reduce((sum, miss, i) => sum + (fit.weights[i] * miss) ** 2, 0);
     const before = noise;
     noise = Math.sqrt(
-      (EXPECTED_NOISE_WEIGHT * EXPECTED_NOISE_LN ** 2 + squares / HUBER_VARIANCE) /
+      (EXPECTED_NOISE_WEIGHT * CARD_NOISE_LN ** 2 + squares / HUBER_VARIANCE) /
         (EXPECTED_NOISE_WEIGHT + free),
     );
     fit = fitRobustly(problemAt(noise, fit.parameters));
@@ -208,6 +215,12 @@ export function fitCard(series: CardSeries, conditions: CardConditions): CardFit
     const variance = s * s * cov[0][0] + 2 * s * t * cov[0][1] + t * t * cov[1][1];
     return { value_per_m: value[i], standard_error_per_m: widening * Math.sqrt(variance) };
   };
+  const shownIn =
+    (asked_m: readonly number[]) =>
+    (p: readonly number[]): number[] => {
+      const water = kdOf(p[0], p[1]);
+      return asked_m.flatMap((depth_m) => lnFaded(water, depth_m, light).map((ln, k) => ln + p[2 + k]));
+    };
   const channels = { red: estimate(0), green: estimate(1), blue: estimate(2) };
   return {
     description: {
@@ -226,5 +239,29 @@ export function fitCard(series: CardSeries, conditions: CardConditions): CardFit
     residuals_ln,
     rms_residual_ln: rms,
     noise_ln: noise,
+    movedBy: (lnLight, asked_m) => {
+      const rows = jacobian((p) => predicted(p).flat(), fit.parameters, bounds);
+      const pull = cov.map((_, j) =>
+        rows.reduce((sum, row, i) => sum + (fit.weights[i] * row[j] * lnLight[i]) / noise ** 2, 0),
+      );
+      const moved = cov.map((row) => row.reduce((sum, value, j) => sum + value * pull[j], 0));
+      const along = (row: readonly number[]) => row.reduce((sum, slope, j) => sum + slope * moved[j], 0);
+      const [red, green, blue] = slopes.map(along);
+      return {
+        channel_kd: [red, green, blue],
+        ln: jacobian(shownIn(asked_m), fit.parameters, bounds).map(along),
+      };
+    },
+    shownAt: (asked_m) => {
+      const shown = shownIn(asked_m);
+      const at = jacobian(shown, fit.parameters, bounds);
+      const times = at.map((row) =>
+        row.map((_, j) => row.reduce((sum, slope, i) => sum + slope * cov[i][j], 0)),
+      );
+      const covariance = times.map((row) =>
+        at.map((other) => widening ** 2 * row.reduce((sum, value, j) => sum + value * other[j], 0)),
+      );
+      return { ln: shown(fit.parameters), covariance };
+    },
   };
 }

@@ -1,5 +1,5 @@
+import { column, numberIn, type Row, readTable } from "@sunfathom/fixtures/tables";
 import { describe, expect, it } from "vitest";
-import { column, numberIn, type Row, readTable } from "../../../../test/support/tables.js";
 import { FIRST_NM, STEP_NM } from "../spectrum/grid.js";
 import { interpolate } from "../spectrum/resample.js";
 import { jerlovKd } from "./jerlov-1976.js";

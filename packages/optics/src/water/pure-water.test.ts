@@ -1,5 +1,5 @@
+import { column, numberIn, readTable } from "@sunfathom/fixtures/tables";
 import { describe, expect, it } from "vitest";
-import { column, numberIn, readTable } from "../../../../test/support/tables.js";
 import { FIRST_NM, STEP_NM } from "../spectrum/grid.js";
 import {
   PURE_WATER_ABSORPTION_PER_M,

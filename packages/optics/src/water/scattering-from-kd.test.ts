@@ -1,5 +1,5 @@
+import { numberIn, readTable } from "@sunfathom/fixtures/tables";
 import { describe, expect, it } from "vitest";
-import { numberIn, readTable } from "../../../../test/support/tables.js";
 import { FIRST_NM, STEP_NM, spectrumFrom, WAVELENGTHS_NM } from "../spectrum/grid.js";
 import { interpolate } from "../spectrum/resample.js";
 import { kdFromChlorophyll } from "./chlorophyll-morel-maritorena-2001.js";

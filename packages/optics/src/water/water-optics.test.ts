@@ -1,5 +1,5 @@
+import { numberIn, readTable } from "@sunfathom/fixtures/tables";
 import { describe, expect, it } from "vitest";
-import { numberIn, readTable } from "../../../../test/support/tables.js";
 import { JERLOV_TYPES, jerlovKd } from "./jerlov-1976.js";
 import { PURE_WATER_ABSORPTION_PER_M, PURE_WATER_KD_PER_M } from "./pure-water.js";
 import { kdUnderSun, REFERENCE_MU0, waterFromKd } from "./water-optics.js";
