@@ -1,8 +1,8 @@
+import { atNight, daylightScene, withKd } from "@sunfathom/fixtures/scenes";
+import { numberIn, readTable } from "@sunfathom/fixtures/tables";
 import { cctDuv, chromaticity, xyzOf } from "@sunfathom/optics";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { atNight, daylightScene, withKd } from "../../../../test/support/scenes.js";
-import { numberIn, readTable } from "../../../../test/support/tables.js";
 import { ASTM_G173_03 } from "../../../optics/src/data/astm-g173-03.js";
 import type { DepthLight } from "../result/attenuation.js";
 import { SceneProblem } from "../scene/scene-problem.js";

@@ -1,6 +1,7 @@
 // The figures behind the answer, for one state of the world at a time.
+
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { daylightScene } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
 import { equalDepthsOf } from "../light/depths.js";
 import { underwater } from "../light/underwater.js";

@@ -1,7 +1,8 @@
 // What is said must be what was computed, and be said where it holds.
+
+import { atNight, daylightScene, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { type CardFit, illuminance_lx } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { atNight, daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
 import { redTrustedTo_m } from "../light/inelastic.js";
 import { downwellingAt, underwater } from "../light/underwater.js";
@@ -110,6 +111,8 @@ describe("the fit of a grey card", () => {
     ],
     rms_residual_ln: 3 * Math.LN2,
     noise_ln: 0.02,
+    shownAt: () => ({ ln: [], covariance: [] }),
+    movedBy: () => ({ channel_kd: [0, 0, 0], ln: [] }),
   };
   const scene: Scene = {
     ...daylightScene("IB", 45, 5),

@@ -142,6 +142,14 @@ export function balanceToCard(reach: BalanceReach, raw: Vector3): Balance {
   };
 }
 
+/** How far a card that reads `raw` lies beyond what can be set, in stops between channels; below 0 how far within. */
+export function beyondReach(reach: BalanceReach, raw: Vector3): number {
+  const wanted = gainsInStops(raw);
+  const edge = nearestOnEdge(reach, wanted);
+  const away = Math.hypot(edge.red - wanted.red, edge.blue - wanted.blue);
+  return isInside(reach, wanted) ? -away : away;
+}
+
 /** How far gains leave a card that reads `raw` from neutral. */
 export function leftOn(gains: Vector3, raw: Vector3): Pick<Balance, "in_reach" | "residual_stops"> {
   const wanted = gainsInStops(raw);

@@ -1,7 +1,7 @@
+import { publishedIlluminant } from "@sunfathom/fixtures/illuminants";
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import { add, daylightOfCct, scale } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { publishedIlluminant } from "../../../../test/support/illuminants.js";
-import { daylightScene } from "../../../../test/support/scenes.js";
 import { balanceReach, kelvinGains } from "./balance-reach.js";
 import { balanceOf, balanceSettingOf } from "./balance-setting.js";
 import { perPlace, type Vector3 } from "./matrix.js";

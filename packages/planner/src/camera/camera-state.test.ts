@@ -1,5 +1,5 @@
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { daylightScene } from "../../../../test/support/scenes.js";
 import type { Finish, Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { balanceReach } from "./balance-reach.js";

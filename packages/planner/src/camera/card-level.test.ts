@@ -1,5 +1,5 @@
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { daylightScene } from "../../../../test/support/scenes.js";
 import { cardLevelPercent, GREY_CARD, WHITE_CARD } from "./card-level.js";
 
 const scene = daylightScene("IB", 45, 8);

@@ -1,6 +1,6 @@
+import { publishedIlluminant } from "@sunfathom/fixtures/illuminants";
 import { deltaE00, illuminant, labOf, scale } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { publishedIlluminant } from "../../../../test/support/illuminants.js";
 import { castBetween, castOfRaw, redExcessStops } from "./cast.js";
 import { WHITE_D65 } from "./d65.js";
 import { apply, type Vector3 } from "./matrix.js";

@@ -1,7 +1,8 @@
 // Pixels that are drawn at random against the variance that the model counts, and against codes written by hand.
+
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import { mersenne } from "pure-rand/generator/mersenne";
 import { describe, expect, it } from "vitest";
-import { daylightScene } from "../../../../test/support/scenes.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { cameraState } from "./camera-state.js";
 import { exposePixels, stored } from "./expose-pixels.js";

@@ -1,6 +1,6 @@
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { daylightScene } from "../../../../test/support/scenes.js";
 import { limitsOf, settingsFor } from "./exposure-settings.js";
 
 const limits = limitsOf(daylightScene("IB", 45, 5));

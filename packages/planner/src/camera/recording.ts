@@ -52,12 +52,24 @@ export const electronsOf = (recorder: Recorder, lux: number): number =>
 
 /** One channel of a raw exposure in lux after balance, before it is given a code value: its variance is of photons and reading. */
 export function capture(recorder: Recorder, channel: 0 | 1 | 2, lux: number): RecordedChannel {
-  const gain = recorder.gains[channel];
+  return capturing(recorder)(channel, lux);
+}
+
+/** The same for many exposures: what they share is worked out once. */
+export function capturing(recorder: Recorder): (channel: 0 | 1 | 2, lux: number) => RecordedChannel {
+  const { gains, pixels, settings, neutral_stops } = recorder;
   const capacity = capacityOf(recorder);
-  const electrons = electronsOf(recorder, lux);
-  const value = Math.min(1, (gain * electrons) / capacity);
-  const noise = (gain * gain * (electrons + recorder.pixels.read_noise_e ** 2)) / capacity ** 2;
-  return { value, variance: noise / recorder.pixels.averaged };
+  const sharePerLux = shareOfFullScale(twoTo(-neutral_stops), settings);
+  const read_e2 = pixels.read_noise_e ** 2;
+  return (channel, lux) => {
+    const gain = gains[channel];
+    const share = Math.min(1, lux * sharePerLux);
+    const relative = gain / capacity;
+    return {
+      value: Math.min(1, gain * share),
+      variance: (relative * relative * (share * capacity + read_e2)) / pixels.averaged,
+    };
+  };
 }
 
 /** Variance that code values add to a value of the recording: at most that of one code for all light that there is. */

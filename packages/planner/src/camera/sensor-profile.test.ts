@@ -1,3 +1,5 @@
+import { publishedIlluminant } from "@sunfathom/fixtures/illuminants";
+import { column, readTable } from "@sunfathom/fixtures/tables";
 import {
   CHART_PATCHES,
   deltaE00,
@@ -10,8 +12,6 @@ import {
   scale,
 } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { publishedIlluminant } from "../../../../test/support/illuminants.js";
-import { column, readTable } from "../../../../test/support/tables.js";
 import { castBetween, redExcessStops } from "./cast.js";
 import { WHITE_D65, xyzUnderD65 } from "./d65.js";
 import { apply } from "./matrix.js";

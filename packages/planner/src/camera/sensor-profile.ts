@@ -2,6 +2,7 @@ import {
   CHART_PATCHES,
   illuminant,
   integrateProduct,
+  integrateThree,
   multiply,
   perLumen,
   type Sensor,
@@ -32,11 +33,8 @@ export function rawOf(
   { sensor, unit }: Pick<SensorProfile, "sensor" | "unit">,
   irradiance: Spectrum,
 ): Vector3 {
-  return [
-    integrateProduct(irradiance, sensor.red) / unit,
-    integrateProduct(irradiance, sensor.green) / unit,
-    integrateProduct(irradiance, sensor.blue) / unit,
-  ];
+  const [red, green, blue] = integrateThree(irradiance, [sensor.red, sensor.green, sensor.blue]);
+  return [red / unit, green / unit, blue / unit];
 }
 
 function profileOf(sensor: Sensor): SensorProfile {

@@ -1,3 +1,5 @@
+import { daylightScene } from "@sunfathom/fixtures/scenes";
+import { column, numberIn, readTable } from "@sunfathom/fixtures/tables";
 import {
   deltaE00,
   type FloorKind,
@@ -10,8 +12,6 @@ import {
   Z_BAR,
 } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { daylightScene } from "../../../../test/support/scenes.js";
-import { column, numberIn, readTable } from "../../../../test/support/tables.js";
 import { attenuation } from "../attenuation/attenuation.js";
 import { filterChoice } from "../filter-choice/filter-choice.js";
 import type { SensorSample } from "../scene/scene.js";

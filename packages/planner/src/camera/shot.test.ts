@@ -1,6 +1,6 @@
+import { daylightScene, NIGHT_WRECK } from "@sunfathom/fixtures/scenes";
 import { CLEAR, filterTransmittance, GRID_SIZE, multiply, scale, WAVELENGTHS_NM } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { daylightScene, NIGHT_WRECK } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
 import { type Stage, stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";

@@ -8,7 +8,7 @@ import {
   OUTER_REEF_MORNING,
   REEF_WITH_LAMPS,
   TWO_LAMPS,
-} from "../../../../test/support/scenes.js";
+} from "@sunfathom/fixtures/scenes";
 import {
   ACTION_CAMERA,
   COMPACT,
@@ -63,19 +63,29 @@ export const SCENES: readonly Scene[] = [
   { ...daylightScene("5C", 15, 2, 14), ...flip, ...red },
   { ...daylightScene("3C", 50, 2, 14), ...far },
   { ...REEF_WITH_LAMPS, water_type: "3C", ...far },
+  { ...REEF_WITH_LAMPS, lamps: [{ ...TWO_LAMPS, flux_lm: 15000, distance_m: 0.5 }] },
   { ...REEF_WITH_LAMPS, wanted_lead_stops: 3, wanted_lead_distance_m: 0.8 },
   { ...daylightScene("7C", 20, 4, 18), lamps: [{ ...TWO_LAMPS, distance_m: 1.5 }] },
+  { ...daylightScene("9C", 25, 1, 12), lamps: [TWO_LAMPS] },
   { ...daylightScene("IB", 60, 2, 5), lamps: [{ ...TWO_LAMPS, flux_lm: 300, distance_m: 2 }] },
   {
     ...daylightScene("IB", 50, 8, 14),
     lamps: [TWO_LAMPS],
     kit: [
-      { id: "soft-red", item: "lens_filter", filter_kind: "red", filter_density: 0.45 },
+      { id: "red", item: "lens_filter", filter_kind: "red", filter_density: 1.2 },
       { id: "lamp-blue", item: "lamp_filter", filter_kind: "blue", filter_density: 0.9 },
       { id: "video-lamps", item: "lamp" },
     ],
   },
   { ...daylightScene("IB", 50, 8, 14), lamps: [TWO_LAMPS], kit: [{ id: "video-lamps", item: "lamp" }] },
+  {
+    ...daylightScene("IB", 50, 8, 14),
+    lamps: [TWO_LAMPS],
+    kit: [
+      { id: "red", item: "lens_filter", filter_kind: "red", filter_density: 1.2 },
+      { id: "video-lamps", item: "lamp" },
+    ],
+  },
   daylightScene("IB", 50, 28, 42),
   { ...OUTER_REEF_MORNING, filter_kind: "red", filter_density: 1.2 },
   { ...NIGHT_WRECK, lamps: [{ ...TWO_LAMPS, filter_kind: "blue", filter_density: 0.9 }] },

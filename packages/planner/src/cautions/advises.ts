@@ -20,6 +20,7 @@ const ADVISED_BY: Readonly<Record<string, readonly Advice[]>> = {
   night_there: ["light"],
   too_dark: ["light", "way_up"],
   lamp: ["light", "balance"],
+  lamps_would_help: ["light"],
   only_lamps_would_help: ["light", "way_up", "closer"],
   shallower: ["way_up"],
   change_at_depth: ["way_up", "balance"],
@@ -32,7 +33,6 @@ const ADVISED_BY: Readonly<Record<string, readonly Advice[]>> = {
   to_lead: ["light", "closer"],
   come_closer: ["closer"],
   come_close: ["closer"],
-  path_scattering: ["closer"],
 };
 
 export const advisedBy = (codes: readonly string[]): Advice[] =>

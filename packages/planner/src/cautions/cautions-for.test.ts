@@ -1,5 +1,5 @@
+import { atNight, daylightScene, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { expect, it } from "vitest";
-import { atNight, daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { cautionsFor, cautionsIn, filterAdvice } from "./cautions-for.js";
 
 const scene = daylightScene("IB", 45, 5);
@@ -26,9 +26,12 @@ it("a place without daylight brings the caution for what has a roof", () => {
   expect(codes(atNight(scene))).toEqual(["not_a_dive_planner", "overhead_by_training"]);
 });
 
-it("a cause of doubt that is shrunk by coming closer brings the caution for that", () => {
-  const uncertainty = [{ code: "path_scattering" }];
-  expect(codes(scene, { uncertainty })).toEqual(["not_a_dive_planner", "closer_under_control"]);
+it("what is mended by coming closer brings the caution for that; a doubt that is measured away does not", () => {
+  expect(codes(scene, { reasons: [reason("haze_is_the_limit")] })).toEqual([
+    "not_a_dive_planner",
+    "closer_under_control",
+  ]);
+  expect(codes(scene, { uncertainty: [{ code: "path_scattering" }] })).toEqual(["not_a_dive_planner"]);
 });
 
 it("each is given once, in order, whatever says it first", () => {

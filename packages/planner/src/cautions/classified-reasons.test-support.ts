@@ -58,6 +58,7 @@ export const CLASSIFIED_REASONS: Judged<
   balance_out_of_reach: NOTHING,
   balance_in_reach_without: NOTHING,
   light_to_spare: NOTHING,
+  densest_tried: NOTHING,
   light_is_too_much: NOTHING,
   colour_filter_as_neutral: NOTHING,
   light_has_run_out: NOTHING,

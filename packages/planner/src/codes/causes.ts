@@ -1,8 +1,16 @@
 import type { WaterCause } from "@sunfathom/optics";
 import type { Nothing } from "./coded.js";
 
+/** Causes of doubt on the light of lamps. */
+export interface LampCauses {
+  lamp_beam: Nothing;
+  /** How far a hand aims beside the subject. */
+  lamp_aim: Nothing;
+  lamp_offset: Nothing;
+}
+
 /** Causes of doubt on light in water. */
-export interface LightCauses extends Record<WaterCause, Nothing> {
+export interface LightCauses extends LampCauses, Record<WaterCause, Nothing> {
   /** How strongly the water scatters: told from attenuation, or from how far one sees. */
   water_scattering: { known_by: "attenuation" | "sight" };
   path_scattering: Nothing;
@@ -15,13 +23,9 @@ export interface LightCauses extends Record<WaterCause, Nothing> {
   sea_floor: Nothing;
   /** What comes through what lies over the diver. */
   overhead: Nothing;
-  lamp_beam: Nothing;
-  /** How far a hand aims beside the subject. */
-  lamp_aim: Nothing;
   filter_edge: Nothing;
   filter_width: Nothing;
   full_well: Nothing;
-  lamp_offset: Nothing;
 }
 
 /** Causes of doubt on where a filter goes. */

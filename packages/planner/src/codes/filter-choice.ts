@@ -27,8 +27,9 @@ export interface FilterChoiceReasons extends FilterMainReasons {
     depth_m: number;
     deepest_m: number;
     residual_stops: number;
-    reach_from_m: number;
-    reach_to_m: number;
+    /** Where the camera then reaches a balance: absent where it comes closer and no more. */
+    reach_from_m?: number;
+    reach_to_m?: number;
   };
   balance_out_of_reach: { depth_m: number; deepest_m: number; residual_stops: number };
   balance_in_reach_without: Nothing;
@@ -60,6 +61,8 @@ export interface FilterChoiceReasons extends FilterMainReasons {
     f_number: number;
     shutter_s: number;
   };
+  /** That the search ends at this density, where the best filter of its kind is the densest. */
+  densest_tried: { density: number };
   filter_shape_assumed: Nothing;
   filter_trade_rule_blue: Nothing;
   filter_trade_rule_green: Nothing;

@@ -11,8 +11,8 @@ export interface LightReasons {
   red_not_only_transmitted: { depth_m: number };
   /** How much more light cloud gives the subject than a clear sky would. */
   cloud_fills_shadow: { stops: number };
-  /** @property time instant in UTC, RFC 3339 */
-  sun_stands: { elevation_deg: number; azimuth_deg: number; time: string };
+  /** @property time instant in UTC, RFC 3339 @property local what the clock there shows, where the scene says it */
+  sun_stands: { elevation_deg: number; azimuth_deg: number; time: string; local?: { time: string } };
   /** @property time the instant that is meant, in UTC, RFC 3339 */
   clock_shows_twice: { time: string };
   night_there: Nothing;

@@ -10,4 +10,6 @@ export interface NamedFilter {
   density?: number;
   /** The caller's name of it, for a filter from the kit. */
   id?: string;
+  /** One to be bought: densities to a tenth that do as well, the weakest first. */
+  shelf?: { from: number; to: number };
 }

@@ -7,6 +7,7 @@ export type LampPlan =
   | "none"
   | "lamps_off"
   | "lamps_with_filter"
+  | "lamps_with_daylight"
   | "lamps_lead"
   | "lamps_only"
   | "daylight_leads";
@@ -16,14 +17,20 @@ export interface Exposed extends Setting {
   depth_m: number;
 }
 
-/** Plans that are nearly as good, and how likely each is the better one. */
-export interface CloseCalls {
-  close_filter: { filter: NamedFilter; probability: number };
+interface CloseLamps {
   close_lamps: { plan: LampPlan; filter?: NamedFilter; probability: number };
 }
 
+/** Plans that are nearly as good, and how likely each is the better one. */
+export interface CloseCalls extends CloseLamps {
+  close_filter: { filter: NamedFilter; probability: number };
+}
+
+/** What is done with the lamps, and what else could be. */
+export interface LampSummaryCodes extends CloseLamps, Record<Exclude<LampPlan, "none">, Nothing> {}
+
 /** What a plan comes to, in a few sentences: also what is done with the lamps. */
-export interface SummaryCodes extends CloseCalls, Record<Exclude<LampPlan, "none">, Nothing> {
+export interface SummaryCodes extends CloseCalls, LampSummaryCodes {
   no_filter: Nothing;
   mount: { filter: NamedFilter };
   carry: { filter: NamedFilter; from_m: number; to_m: number };

@@ -13,5 +13,6 @@ export interface WaysOut {
     is_seen: boolean;
   };
   balance_to_lamps: Nothing;
+  balance_to_both: Nothing;
   come_closer: { distance_m: number };
 }

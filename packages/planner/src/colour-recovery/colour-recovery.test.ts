@@ -1,13 +1,13 @@
-import { CLEAR } from "@sunfathom/optics";
-import fc from "fast-check";
-import { describe, expect, it } from "vitest";
 import {
   atNight,
   DARK_AND_GREEN,
   daylightScene,
   NIGHT_WRECK,
   OUTER_REEF_MORNING,
-} from "../../../../test/support/scenes.js";
+} from "@sunfathom/fixtures/scenes";
+import { CLEAR } from "@sunfathom/optics";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
 import { cameraState } from "../camera/camera-state.js";
 import { codesPerStop } from "../camera/recording.js";
 import { sensorOf } from "../camera/sensor.js";

@@ -1,7 +1,8 @@
 // What is said must be what was computed, and be said where it holds.
+
+import { DARK_AND_GREEN, daylightScene, NIGHT_WRECK } from "@sunfathom/fixtures/scenes";
 import { filterTransmittance, listOf, WAVELENGTHS_NM } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { DARK_AND_GREEN, daylightScene, NIGHT_WRECK } from "../../../../test/support/scenes.js";
 import { colourRecoveryReasons } from "../../../words/src/en/reasons/colour-recovery.js";
 import { models } from "../reference/models.js";
 import type { ColourRecoveryAnswer } from "../result/colour-recovery.js";

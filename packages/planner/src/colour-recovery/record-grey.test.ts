@@ -1,7 +1,8 @@
 // Guards which number of a recording comes from which channel and depth of bits: what they are is tested beside the camera.
+
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import { CLEAR, filterTransmittance } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { daylightScene } from "../../../../test/support/scenes.js";
 import { cameraState } from "../camera/camera-state.js";
 import { codesPerStop, electronsOf, recordedGrey } from "../camera/recording.js";
 import { takeShot } from "../camera/shot.js";

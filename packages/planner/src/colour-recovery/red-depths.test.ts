@@ -1,5 +1,5 @@
+import { daylightScene, NIGHT_WRECK } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { daylightScene, NIGHT_WRECK } from "../../../../test/support/scenes.js";
 import type { Scene } from "../scene/scene.js";
 import { colourRecovery } from "./colour-recovery.js";
 import { colourRedDepths } from "./red-depths.js";

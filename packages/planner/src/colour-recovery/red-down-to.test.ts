@@ -1,6 +1,6 @@
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import { CLEAR, filterTransmittance } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { daylightScene } from "../../../../test/support/scenes.js";
 import { cameraState } from "../camera/camera-state.js";
 import { conditionsOf } from "../light/conditions.js";
 import { stageAt } from "../light/stage.js";

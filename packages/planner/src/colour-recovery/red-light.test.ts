@@ -1,6 +1,6 @@
+import { daylightScene, NIGHT_WRECK } from "@sunfathom/fixtures/scenes";
 import { CLEAR } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { daylightScene, NIGHT_WRECK } from "../../../../test/support/scenes.js";
 import { cameraState } from "../camera/camera-state.js";
 import { recordedGrey } from "../camera/recording.js";
 import { redShareAbove600, takeShot } from "../camera/shot.js";

@@ -1,12 +1,13 @@
 // What the plan takes from a kit, and what it lacks.
-import { describe, expect, it } from "vitest";
+
 import {
   BRIGHT_REEF,
   daylightScene,
   NIGHT_WRECK,
   OUTER_REEF_MORNING,
   REEF_WITH_LAMPS,
-} from "../../../../test/support/scenes.js";
+} from "@sunfathom/fixtures/scenes";
+import { describe, expect, it } from "vitest";
 import type { DiveAdviceAnswer, DiveStep } from "../result/dive-advice.js";
 import type { KitItem, Scene } from "../scene/scene.js";
 import { grey } from "./decided.test-support.js";
@@ -31,12 +32,22 @@ describe("what to take", () => {
   });
 
   it("is the lamps also where they stay off, and the filter that would let them stay on where a kit lacks it", () => {
+    const red: KitItem = { id: "red", item: "lens_filter", filter_kind: "red", filter_density: 1.2 };
     const lamps: KitItem[] = ["left", "right"].map((id) => ({ id, item: "lamp" }));
     expect(listed(REEF_WITH_LAMPS)).toEqual(["lens_filter", "lamp", "card", "spares"]);
-    expect(listed({ ...REEF_WITH_LAMPS, kit: lamps })).toEqual([
+    expect(listed({ ...REEF_WITH_LAMPS, kit: [red, ...lamps] })).toEqual([
+      "lens_filter red",
       "lamp_filters_lacking",
       "lamp left",
       "lamp right",
+      "card",
+      "spares",
+    ]);
+    // On among daylight they lack nothing, and a light to see by belongs to them.
+    expect(listed({ ...REEF_WITH_LAMPS, kit: lamps })).toEqual([
+      "lamp left",
+      "lamp right",
+      "dive_light",
       "card",
       "spares",
     ]);

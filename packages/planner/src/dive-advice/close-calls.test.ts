@@ -1,5 +1,5 @@
+import { daylightScene, OUTER_REEF_MORNING, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { daylightScene, OUTER_REEF_MORNING, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { closeFilterCall } from "./close-calls.js";
 import { decided } from "./decided.test-support.js";
 

@@ -1,6 +1,6 @@
 /** What was decided for the dives of the tests, each worked out once, and a way to read a step of a plan. */
 
-import { daylightScene } from "../../../../test/support/scenes.js";
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import type { DiveStep } from "../result/dive-advice.js";
 import type { KitItem, Scene } from "../scene/scene.js";
 import { type Decisions, decisionsFor } from "./decisions.js";

@@ -1,17 +1,14 @@
 // Guards what each decision is taken on: lamps as planned, then the filter, then the legs.
+
+import { NIGHT_WRECK, OUTER_REEF_MORNING, REEF_WITH_LAMPS, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import {
-  NIGHT_WRECK,
-  OUTER_REEF_MORNING,
-  REEF_WITH_LAMPS,
-  TWO_LAMPS,
-} from "../../../../test/support/scenes.js";
 import { filterChoice } from "../filter-choice/filter-choice.js";
 import { mixedLight } from "../mixed-light/mixed-light.js";
 import type { KitItem, Scene } from "../scene/scene.js";
 import { decisionsFor } from "./decisions.js";
 
 const BLUE: KitItem = { id: "soft", item: "lamp_filter", filter_kind: "blue", filter_density: 0.9 };
+const RED: KitItem = { id: "red", item: "lens_filter", filter_kind: "red", filter_density: 1.2 };
 const flat = [400, 700].map((wavelength_nm) => ({ wavelength_nm, transmittance: 0.5 }));
 
 describe("the decisions for a dive", () => {
@@ -25,7 +22,14 @@ describe("the decisions for a dive", () => {
 
   it("name the filter as it is owned, or by kind and density", () => {
     const { filter, filterNamed } = decisionsFor(OUTER_REEF_MORNING);
-    expect(filterNamed).toEqual({ kind: "red", density: filter.filter_density });
+    expect(filterNamed).toMatchObject({ kind: "red", density: filter.filter_density });
+    // One to be bought is named by what is sold: tenths, in the band that does as well.
+    const { from = 0, to = 0 } = filterNamed.shelf ?? {};
+    expect([from * 10, to * 10].map((tenths) => tenths - Math.round(tenths))).toEqual([
+      expect.closeTo(0),
+      expect.closeTo(0),
+    ]);
+    expect(Math.abs(from - (filter.filter_density ?? 0))).toBeLessThanOrEqual(0.1);
     const kit: KitItem[] = [{ id: "r45", item: "lens_filter", filter_kind: "red", filter_density: 0.45 }];
     const owned = decisionsFor({ ...OUTER_REEF_MORNING, kit });
     expect(owned.filterNamed).toEqual({ kind: "red", density: 0.45, id: "r45" });
@@ -74,7 +78,7 @@ describe("the decisions for a dive", () => {
     // A plan has the filter alone, not what other finishes would choose.
     const { reasons: _, cautions: __, finish: ___, other_finishes: ____, ...figures } = choice;
     expect(off.filter).toMatchObject(figures);
-    const behind = decisionsFor({ ...REEF_WITH_LAMPS, kit: [BLUE] });
+    const behind = decisionsFor({ ...REEF_WITH_LAMPS, kit: [RED, BLUE] });
     expect([behind.lampPlan, behind.lampFilter?.item]).toEqual(["lamps_with_filter", BLUE]);
     expect(behind.filmed.lamps[0]).toEqual({ ...TWO_LAMPS, filter_kind: "blue", filter_density: 0.9 });
   });
@@ -82,7 +86,7 @@ describe("the decisions for a dive", () => {
   it("count the light of the lamps as it is planned: less behind their filter", () => {
     const bare = decisionsFor(NIGHT_WRECK);
     expect(bare.lampLight_lx).toBe(bare.middle.lamp_illuminance_lx.likely);
-    const scene: Scene = { ...REEF_WITH_LAMPS, kit: [BLUE] };
+    const scene: Scene = { ...REEF_WITH_LAMPS, kit: [RED, BLUE] };
     const { lampLight_lx, middle } = decisionsFor(scene);
     const filtered = { ...TWO_LAMPS, filter_kind: "blue", filter_density: 0.9 } as const;
     const [depth] = mixedLight({ ...scene, lamps: [filtered] }).depths;
@@ -95,6 +99,6 @@ describe("the decisions for a dive", () => {
     expect(red?.gone_m).toBeGreaterThan(red?.acceptable_m ?? Number.NaN);
     expect(decisionsFor(REEF_WITH_LAMPS).red).toBeDefined();
     expect(decisionsFor(NIGHT_WRECK).red).toBeUndefined();
-    expect(decisionsFor({ ...REEF_WITH_LAMPS, kit: [BLUE] }).red).toBeUndefined();
+    expect(decisionsFor({ ...REEF_WITH_LAMPS, kit: [RED, BLUE] }).red).toBeUndefined();
   });
 });

@@ -1,10 +1,5 @@
+import { BRIGHT_REEF, daylightScene, gradedScene, OUTER_REEF_MORNING } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import {
-  BRIGHT_REEF,
-  daylightScene,
-  gradedScene,
-  OUTER_REEF_MORNING,
-} from "../../../../test/support/scenes.js";
 import type { Scene } from "../scene/scene.js";
 import { decided, grey } from "./decided.test-support.js";
 import { endOfPlan, opensBy, startOfPlan } from "./exposure-plan.js";

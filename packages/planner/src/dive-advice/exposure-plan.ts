@@ -57,5 +57,8 @@ export const opensBy = (from: Setting, to: Setting, shutter_s: number): number =
   2 * Math.log2(to.f_number / from.f_number) +
   Math.log2((to.shutter?.shutter_s ?? shutter_s) / (from.shutter?.shutter_s ?? shutter_s));
 
+/** Less than a click of a third of a stop needs no word. */
+export const DARKER_FROM_STOPS = 0.3;
+
 export const startOfPlan = ({ stations }: ExposurePlan): Station => stations[0];
 export const endOfPlan = ({ stations }: ExposurePlan): Station => lastOf(stations);

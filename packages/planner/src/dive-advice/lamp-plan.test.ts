@@ -1,10 +1,11 @@
+import { daylightScene, REEF_WITH_LAMPS, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { CLEAR, filterTransmittance, listOf, WAVELENGTHS_NM } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { daylightScene, REEF_WITH_LAMPS, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { splitWithLampFilter } from "../mixed-light/lamp-filter-split.js";
 import { mixedLight } from "../mixed-light/mixed-light.js";
 import type { KitItem, Scene } from "../scene/scene.js";
 import { decisionsFor } from "./decisions.js";
+import { matches } from "./lamp-choice.js";
 import { planLamps, withLampPlan } from "./lamp-plan.js";
 import { bestOwnedLampFilter } from "./owned-lamp-filter.js";
 
@@ -38,7 +39,9 @@ describe("the lamp filter that is owned", () => {
   });
 
   it("stays in the bag where it leaves a split seen at a glance (5, a judgement), and is none that is made for the lens", () => {
-    expect(planLamps(fighting, bestOf(blue("weak", 0.15)))).toBe("lamps_off");
+    expect(matches(bestOf(blue("weak", 0.15)))).toBe(false);
+    expect(matches(bestOf(blue("right", 0.9)))).toBe(true);
+    expect(matches(undefined)).toBe(false);
     expect(splitWithLampFilter(REEF_WITH_LAMPS, 12, CLEAR)).toBeGreaterThan(5);
     expect(bestOf(blue("lens", 0.9, "lens_filter"))).toBeUndefined();
     expect(bestOf({ id: "lamp", item: "lamp" })).toBeUndefined();
@@ -76,15 +79,14 @@ describe("the lamp filter that is owned", () => {
 describe("what is done with the lamps", () => {
   const owned = { item: blue("b", 0.9), split_left_delta_e00: 2 };
 
-  it("follows what leads; where they fight a filter decides", () => {
-    const plan = (verdict: typeof fighting.verdict, filter?: typeof owned) =>
-      planLamps({ ...fighting, verdict }, filter);
+  it("follows what leads, and is asked for where none does", () => {
+    const plan = (verdict: typeof fighting.verdict) =>
+      planLamps({ ...fighting, verdict }, () => "lamps_with_filter");
     expect(plan("daylight_only")).toBe("none");
     expect(plan("lamps_only")).toBe("lamps_only");
     expect(plan("lamps_lead")).toBe("lamps_lead");
     expect(plan("daylight_leads")).toBe("daylight_leads");
-    expect(plan("lights_fight")).toBe("lamps_off");
-    expect(plan("lights_fight", owned)).toBe("lamps_with_filter");
+    expect(plan("lights_fight")).toBe("lamps_with_filter");
   });
 
   it("puts the filter on every lamp, takes lamps out that are off, and leaves others as they are", () => {

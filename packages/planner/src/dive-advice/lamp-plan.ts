@@ -1,6 +1,5 @@
 import type { LampPlan } from "../codes/summary.js";
 import { itemAt } from "../lists/non-empty.js";
-import { VISIBLE_SPLIT_DELTA_E00 } from "../mixed-light/lights.js";
 import type { Mix } from "../mixed-light/mix.js";
 import type { MixedLightAtDepth } from "../result/mixed-light.js";
 import type { Lamp, Scene } from "../scene/scene.js";
@@ -9,17 +8,13 @@ import type { OwnedLampFilter } from "./owned-lamp-filter.js";
 /** What stands for the dive where lamps are judged: the middle of the range. */
 export const middleOf = ({ depths }: Mix): MixedLightAtDepth => itemAt(depths, (depths.length - 1) >> 1);
 
-/** An owned filter goes on where what it leaves is too little to be seen at a glance. */
+/** @param inFight what is done where no light leads */
 export function planLamps(
   { verdict }: Pick<MixedLightAtDepth, "verdict">,
-  owned: OwnedLampFilter | undefined,
+  inFight: () => LampPlan,
 ): LampPlan {
   if (verdict === "daylight_only") return "none";
-  if (verdict === "lights_fight") {
-    const left = owned?.split_left_delta_e00 ?? Infinity;
-    return left < VISIBLE_SPLIT_DELTA_E00 ? "lamps_with_filter" : "lamps_off";
-  }
-  return verdict;
+  return verdict === "lights_fight" ? inFight() : verdict;
 }
 
 /** A lamp with nothing on it. */

@@ -4,7 +4,7 @@ import type { FilterChoiceFigures } from "../result/filter-choice.js";
 import type { Scene } from "../scene/scene.js";
 import { decideBalance } from "../white-balance/decide.js";
 import { decided, FLIPPED } from "./decided.test-support.js";
-import { balancesDown, balancesUp, endOf, type Leg, legsOf, mountOf, startOf } from "./legs.js";
+import { balancesDown, balancesUp, endOf, holdsBelow, type Leg, legsOf, mountOf, startOf } from "./legs.js";
 
 const RED: Scene = { ...FLIPPED, filter_kind: "red", filter_density: 0.6 };
 
@@ -20,6 +20,12 @@ function legsFor(from_m: number, to_m: number, change: number[] | undefined, kin
   };
   return legsOf(FLIPPED, RED, filter);
 }
+/** With a tolerance that a balance keeps all the way. */
+const still = { min_depth_m: 1, max_depth_m: 4, balance_tolerance_delta_e00: 30 };
+const noFilter = (): FilterChoiceFigures => {
+  const { change_depths_m: _, ...choice } = decided(FLIPPED).filter;
+  return { ...choice, filter_kind: "none" };
+};
 const ends = (legs: readonly Leg[]) =>
   legs.map(({ scene, filtered }) => [scene.min_depth_m, scene.max_depth_m, filtered]);
 
@@ -73,6 +79,16 @@ describe("the legs of a dive", () => {
         expect(Math.abs(depths[i] - depths[i - 1])).toBeGreaterThanOrEqual(2);
       }
     }
+  });
+
+  it("begin to balance where a hand holds still, if that serves above, and say how far down the last one serves", () => {
+    const calm = legsOf({ ...FLIPPED, ...still }, { ...FLIPPED, ...still }, noFilter())[0];
+    expect([calm.top_m, calm.first_m]).toEqual([1, 2]);
+    expect(holdsBelow(calm)).toEqual({ holds: { to_m: 4, because: "at_limit" } });
+    const strict = { ...FLIPPED, ...still, balance_tolerance_delta_e00: 0.1 };
+    expect(legsOf(strict, strict, noFilter())[0].first_m).toBe(1);
+    const auto = { ...FLIPPED, ...still, white_balance_mode: "auto" as const };
+    expect(holdsBelow(legsOf(auto, auto, noFilter())[0])).toEqual({});
   });
 
   it("change the filter as the mount does", () => {

@@ -1,6 +1,7 @@
 // A plan for filters that are to be mounted: what fits goes on and is told how, what does not is refused by name.
+
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { daylightScene } from "../../../../test/support/scenes.js";
 import type { Scene } from "../scene/scene.js";
 import { diveAdvice } from "./dive-advice.js";
 import { mountedAdvice as adviceOn } from "./mounted-advice.js";

@@ -1,5 +1,5 @@
+import { OUTER_REEF_MORNING, REEF_IN_THE_SHALLOWS } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { OUTER_REEF_MORNING, REEF_IN_THE_SHALLOWS } from "../../../../test/support/scenes.js";
 import { filterChoice } from "../filter-choice/filter-choice.js";
 import { chosenOver } from "./mounted.js";
 

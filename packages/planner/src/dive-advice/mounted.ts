@@ -5,13 +5,17 @@ import type { NamedFilter } from "../codes/named-filter.js";
 import { type Candidate, candidatesFor, mountedIn, NO_FILTER, named } from "../filter-choice/candidates.js";
 import { chooseAmong } from "../filter-choice/choose.js";
 import { worthwhileFor } from "../filter-choice/decide.js";
+import { densestTried } from "../filter-choice/densest.js";
 import { mainReasons } from "../filter-choice/main-reasons.js";
-import { finishOf } from "../filter-choice/merits.js";
-import type { NonEmpty } from "../lists/non-empty.js";
+import { finishOf, judge } from "../filter-choice/merits.js";
+import { conditionsOf } from "../light/conditions.js";
+import { depthsOf } from "../light/depths.js";
+import { lastOf, type NonEmpty } from "../lists/non-empty.js";
 import { sunReasons } from "../reasons/sun-reasons.js";
 import type { AnswerParts } from "../result/common.js";
 import type { FilterChoiceFigures } from "../result/filter-choice.js";
-import type { Scene } from "../scene/scene.js";
+import type { KitItem, Scene } from "../scene/scene.js";
+import { NOMINAL } from "../uncertainty/nuisance.js";
 
 /** What the caller has on the lens: kept, or to be taken off for what is advised. */
 export interface Mounted {
@@ -22,21 +26,34 @@ export interface Mounted {
 }
 
 /** A choice for a plan: told why it is made, and no more. */
-export interface Chosen extends FilterChoiceFigures, AnswerParts<FilterMainReasons & LightReasons> {}
+export interface Chosen extends FilterChoiceFigures, AnswerParts<FilterMainReasons & LightReasons> {
+  /** Whether it is the densest that was tried, and the search alone ends there. */
+  densest: boolean;
+}
 
 function choose(scene: Scene, candidates: Readonly<NonEmpty<Candidate>>): Chosen {
   const choice = chooseAmong(scene, candidates);
-  const { answer, conditions, uncertainty, sources } = choice;
+  const { answer, conditions, uncertainty, sources, search } = choice;
   const reasons = [...mainReasons(choice), ...sunReasons(conditions)];
   const advises = answer.filter_kind === "none" ? [] : [filterAdvice(scene)];
   const cautions = cautionsFor(scene, { reasons, uncertainty, advises });
-  return { ...answer, reasons, cautions, uncertainty, sources };
+  const densest = densestTried(search) !== undefined;
+  return { ...answer, reasons, cautions, uncertainty, sources, densest };
 }
 
 /** The scene with nothing on the lens, whatever was given. */
 export function withoutFilter(scene: Scene): Scene {
   const { filter_kind: _, filter_density: __, filter_transmittance: ___, ...bare } = scene;
   return bare;
+}
+
+/** Colour error over the range with a filter of the kit alone on the lens. */
+export function errorWith(scene: Scene, item: KitItem): number {
+  const bare = withoutFilter(scene);
+  const candidates = candidatesFor({ ...bare, kit: [item] });
+  const judged = judge(conditionsOf(bare), NOMINAL, depthsOf(bare), candidates);
+  const { merits } = lastOf(judged);
+  return merits.reduce((sum, { delta_e00 }) => sum + delta_e00, 0) / merits.length;
 }
 
 const asCandidate = ({ filter_kind, filter_density, filter_id }: FilterChoiceFigures): Candidate => ({

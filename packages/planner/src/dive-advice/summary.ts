@@ -1,7 +1,7 @@
 import { type Coded, codesOf } from "../codes/coded.js";
 import type { Exposed, SummaryCodes } from "../codes/summary.js";
 import type { Decisions } from "./decisions.js";
-import { endOfPlan, startOfPlan } from "./exposure-plan.js";
+import { DARKER_FROM_STOPS, endOfPlan, opensBy, startOfPlan } from "./exposure-plan.js";
 import { balancesDown } from "./legs.js";
 import type { Station } from "./station.js";
 
@@ -29,7 +29,9 @@ function exposePart({ exposure, lampPlan, scene }: Decisions): Part {
   }
   if (scene.exposure_mode === "auto") return say("expose_by_itself");
   const from = exposed(first, "top_m");
-  return say("expose", lampPlan === "lamps_only" ? { from } : { from, to: exposed(last, "bottom_m") });
+  const stops = opensBy(first.setting, last.setting, scene.shutter_s);
+  const isKept = lampPlan === "lamps_only" || Math.abs(stops) <= DARKER_FROM_STOPS;
+  return say("expose", isKept ? { from } : { from, to: exposed(last, "bottom_m") });
 }
 
 function balanceParts({ legs, scene: { white_balance_kelvin_K: cct_K } }: Decisions): Part[] {

@@ -1,7 +1,8 @@
 // Guards each step of the budget against what it stands for, worked out apart from the others.
+
+import { atNight, daylightScene, NIGHT_WRECK, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
+import { numberIn, readTable } from "@sunfathom/fixtures/tables";
 import { describe, expect, it } from "vitest";
-import { atNight, daylightScene, NIGHT_WRECK, TWO_LAMPS } from "../../../../test/support/scenes.js";
-import { numberIn, readTable } from "../../../../test/support/tables.js";
 import { conditionsOf } from "../light/conditions.js";
 import { lensFilterOf } from "../light/lens-filter.js";
 import { underwater } from "../light/underwater.js";

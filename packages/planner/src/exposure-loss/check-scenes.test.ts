@@ -1,15 +1,16 @@
 /**
- * Exposure of a solid subject against practice, and laws of light in water: scenes fixed in test/support/check-scenes.ts before the
+ * Exposure of a solid subject against practice, and laws of light in water: scenes fixed in packages/fixtures/src/check-scenes.ts before the
  * light was wired. Where model and practice part is told, split, on the accuracy page of this package.
  */
-import { describe, expect, it } from "vitest";
+
 import {
   LAGOON_OVER_SAND,
   PRACTICE_EV100,
   PRACTICE_SCENE,
   REEF_OVER_CORAL,
-} from "../../../../test/support/check-scenes.js";
-import { daylightScene } from "../../../../test/support/scenes.js";
+} from "@sunfathom/fixtures/check-scenes";
+import { daylightScene } from "@sunfathom/fixtures/scenes";
+import { describe, expect, it } from "vitest";
 import type { Scene, SunSide } from "../scene/scene.js";
 import { exposureLoss } from "./exposure-loss.js";
 

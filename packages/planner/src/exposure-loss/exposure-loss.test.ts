@@ -1,13 +1,13 @@
-import { densityToStops, ev100FromDome } from "@sunfathom/optics";
-import fc from "fast-check";
-import { describe, expect, it } from "vitest";
 import {
   BRIGHT_REEF,
   daylightScene,
   NIGHT_WRECK,
   OUTER_REEF_MORNING,
   TWO_LAMPS,
-} from "../../../../test/support/scenes.js";
+} from "@sunfathom/fixtures/scenes";
+import { densityToStops, ev100FromDome } from "@sunfathom/optics";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
 import type { ExposureAtDepth } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
 import { exposureLoss } from "./exposure-loss.js";

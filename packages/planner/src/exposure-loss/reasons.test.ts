@@ -1,6 +1,7 @@
 // What is said must be what was computed, and be said where it holds.
+
+import { BRIGHT_REEF, daylightScene, NIGHT_WRECK } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { BRIGHT_REEF, daylightScene, NIGHT_WRECK } from "../../../../test/support/scenes.js";
 import type { ExposureLossAnswer } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
 import { exposureLoss } from "./exposure-loss.js";

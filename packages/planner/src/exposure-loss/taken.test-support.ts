@@ -1,4 +1,4 @@
-import { BRIGHT_REEF, TWO_LAMPS } from "../../../../test/support/scenes.js";
+import { BRIGHT_REEF, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import type { ExposureAtDepth, WayToPay } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
 import { exposureLoss } from "./exposure-loss.js";

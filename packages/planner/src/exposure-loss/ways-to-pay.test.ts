@@ -1,7 +1,8 @@
 // A way that is said to be enough must be: each is applied to the scene and asked again.
+
+import { atNight, BRIGHT_REEF, daylightScene, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { atNight, BRIGHT_REEF, daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import type { Scene } from "../scene/scene.js";
 import { at, BRIGHT_TO_F32, broken } from "./taken.test-support.js";
 

@@ -1,6 +1,7 @@
 // Which ways to pay are told, and where.
+
+import { atNight, BRIGHT_REEF, daylightScene, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { atNight, BRIGHT_REEF, daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import type { Scene } from "../scene/scene.js";
 import { at, BRIGHT_TO_F32, broken, taken } from "./taken.test-support.js";
 

@@ -1,7 +1,8 @@
 // Filter choice and exposure loss meter the same light: no filter is advised behind which the subject is too dark.
+
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import fc from "fast-check";
 import { expect, it } from "vitest";
-import { daylightScene } from "../../../../test/support/scenes.js";
 import { exposureLoss } from "../exposure-loss/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
 import { filterChoice } from "./filter-choice.js";

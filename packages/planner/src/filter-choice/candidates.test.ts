@@ -1,6 +1,6 @@
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import { CLEAR, filterTransmittance, WAVELENGTHS_NM } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { daylightScene } from "../../../../test/support/scenes.js";
 import type { KitItem } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { candidateFilter, candidatesFor, finerThan, GRID, NO_FILTER, named } from "./candidates.js";
@@ -116,7 +116,11 @@ describe("a candidate's light", () => {
 
 it("a candidate is named by what it is, and whose", () => {
   expect(named(NO_FILTER)).toEqual({ kind: "none" });
-  expect(named({ kind: "red", density: 0.6 })).toEqual({ kind: "red", density: 0.6 });
+  expect(named({ kind: "red", density: 0.6 })).toEqual({
+    kind: "red",
+    density: 0.6,
+    shelf: { from: 0.6, to: 0.6 },
+  });
   expect(named({ kind: "red", density: 0.6, id: "mine" })).toEqual({ kind: "red", density: 0.6, id: "mine" });
   expect(named({ kind: "magenta", measured: CLEAR, id: "mine" })).toEqual({ kind: "magenta", id: "mine" });
 });

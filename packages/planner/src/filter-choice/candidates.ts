@@ -64,7 +64,7 @@ function ofKit(item: KitItem): Candidate[] {
 }
 
 /** What a scene allows to choose from: the filters of its kit where it has one, else the grid. */
-export const candidatesFor = ({ kit }: Scene): Readonly<NonEmpty<Candidate>> =>
+export const candidatesFor = ({ kit }: Pick<Scene, "kit">): Readonly<NonEmpty<Candidate>> =>
   kit ? [NO_FILTER, ...kit.filter(({ item }) => item === "lens_filter").flatMap(ofKit)] : GRID;
 
 /** Where a lens can carry no filter. */
@@ -95,9 +95,20 @@ export function candidateFilter({ kind, density, measured }: Candidate, { filter
   return kind === "none" || density === undefined ? CLEAR : filterTransmittance(kind, density, filterShape);
 }
 
+/** Filters are sold in tenths of a density: those of a band, or the one nearest to it. */
+export function onShelf(density: number, from = density, to = density): { from: number; to: number } {
+  const [first, last] = [Math.ceil(from * 10 - 1e-6), Math.floor(to * 10 + 1e-6)];
+  const nearest = Math.max(1, Math.round(density * 10));
+  if (first > last) return { from: nearest / 10, to: nearest / 10 };
+  // Filters are not sold by less than two tenths.
+  return { from: first / 10, to: (last - first < 2 ? first : last) / 10 };
+}
+
 /** What to call a candidate by. */
-export const named = ({ kind, density, id }: Candidate): NamedFilter => ({
+export const named = ({ kind, density, id, mounted }: Candidate): NamedFilter => ({
   kind,
-  ...(kind === "none" || density === undefined ? {} : { density }),
+  ...(kind === "none" || density === undefined
+    ? {}
+    : { density, ...(id === undefined && !mounted ? { shelf: onShelf(density) } : {}) }),
   ...(id === undefined ? {} : { id }),
 });

@@ -47,7 +47,7 @@ export function luminanceLoss({ stages, nuisance }: Sight, candidate: Candidate)
  * never be put right.
  * @throws SceneProblem for the first such filter
  */
-function requireSeenThroughKit(conditions: Conditions): void {
+export function requireSeenThroughKit(conditions: Conditions): void {
   for (const [index, { item, filter_transmittance }] of (conditions.scene.kit ?? []).entries()) {
     if (item === "lens_filter" && filter_transmittance)
       requireSeenThrough(conditions, measuredCurve(filter_transmittance), curveOfKit(index));

@@ -1,6 +1,7 @@
 /** What sets a density: colour, light, or nothing that anyone sees. Laws over seeded scenes. */
+
+import { gradedScene } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { gradedScene } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
 import { mapEach } from "../lists/non-empty.js";
 import type { FilterChoiceAnswer } from "../result/filter-choice.js";
@@ -122,4 +123,41 @@ it("of owned filters that nobody can tell apart the weakest is mounted", () => {
   const answer = filterChoice({ ...scene, kit });
   expect(answer.filter_id).toBe("red-1.2");
   expect(answer).not.toHaveProperty("as_good_from_density");
+});
+
+describe("the densest filter that is tried", () => {
+  const deep = (type: string, depth_m: number): Scene => ({
+    ...gradedScene(type, 50, depth_m),
+    finish: "in_camera",
+  });
+
+  it("is told as an end of the search, and only where no weaker one of its kind is better: type I, 4 to 27 m", () => {
+    const tellings: boolean[] = [];
+    for (const depth_m of [4, 10, 15, 18, 22, 27]) {
+      const scene = deep("I", depth_m);
+      const answer = filterChoice(scene);
+      expect(answer.filter_kind).toBe("red");
+      const [weaker, densest, beyond] = judge(conditionsOf(scene), NOMINAL, [depth_m], [
+        { kind: "red", density: 1.6 },
+        { kind: "red", density: 1.7 },
+        { kind: "red", density: 1.8 },
+      ] as const).map(({ merits }) => merits[0].delta_e00);
+      const told = parametersOf(answer, "densest_tried");
+      expect(told).toEqual(
+        densest !== undefined && weaker !== undefined && densest < weaker ? { density: 1.7 } : undefined,
+      );
+      tellings.push(told !== undefined);
+      // What it says: a denser one would go on gaining.
+      if (told) expect(beyond).toBeLessThan(densest ?? Number.NaN);
+    }
+    expect(new Set(tellings)).toEqual(new Set([false, true]));
+  });
+
+  it("is no end where a filter is owned, or none is mounted", () => {
+    const kit = [{ id: "mine", item: "lens_filter", filter_kind: "red", filter_density: 1.7 }] as const;
+    const owned = filterChoice({ ...deep("I", 22), kit: [...kit] });
+    expect(owned.filter_id).toBe("mine");
+    expect(parametersOf(owned, "densest_tried")).toBeUndefined();
+    expect(parametersOf(filterChoice(deep("I", 40)), "densest_tried")).toBeUndefined();
+  });
 });

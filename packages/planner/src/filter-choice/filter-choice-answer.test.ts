@@ -1,7 +1,8 @@
 // What an answer has, and what a measured curve makes of it.
+
+import { gradedScene } from "@sunfathom/fixtures/scenes";
 import { filterTransmittance, illuminance_lx, multiply, WAVELENGTHS_NM } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { gradedScene } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
 import { stageAt } from "../light/stage.js";
 import { underwater } from "../light/underwater.js";

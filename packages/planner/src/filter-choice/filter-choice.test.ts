@@ -1,7 +1,7 @@
+import { atNight, gradedScene, TWO_LAMPS, withKd } from "@sunfathom/fixtures/scenes";
+import { numberIn, readTable } from "@sunfathom/fixtures/tables";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { atNight, gradedScene, TWO_LAMPS, withKd } from "../../../../test/support/scenes.js";
-import { numberIn, readTable } from "../../../../test/support/tables.js";
 import { conditionsOf } from "../light/conditions.js";
 import type { KdSample, Scene } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";

@@ -1,8 +1,8 @@
 // The search, not the physics: against brute force, against other shapes of filter, and with what is owned.
 
+import { gradedScene } from "@sunfathom/fixtures/scenes";
 import type { FilterShape } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { gradedScene } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
 import { mapEach } from "../lists/non-empty.js";
 import type { FilterChoiceAnswer } from "../result/filter-choice.js";

@@ -1,4 +1,6 @@
 // The merit by its definition, with a simulation of the noise in place of the few points at which the code samples it.
+
+import { BRIGHT_REEF, daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS } from "@sunfathom/fixtures/scenes";
 import {
   CHART_PATCHES,
   deltaE00,
@@ -10,7 +12,6 @@ import {
   type Xyz,
 } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { BRIGHT_REEF, daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS } from "../../../../test/support/scenes.js";
 import { normalFrom } from "../../../optics/src/random.test-support.js";
 import { type CameraState, cameraState } from "../camera/camera-state.js";
 import { WHITE_D65, xyzUnderD65 } from "../camera/d65.js";

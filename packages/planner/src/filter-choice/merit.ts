@@ -13,7 +13,7 @@
 import {
   CHART_PATCHES,
   deltaE00,
-  integrateProduct,
+  integrateThree,
   type Lab,
   labOf,
   multiply,
@@ -26,7 +26,7 @@ import { WHITE_D65, xyzUnderD65 } from "../camera/d65.js";
 import type { Settings } from "../camera/exposure-settings.js";
 import { apply, perPlace, type Vector3 } from "../camera/matrix.js";
 import { clipped, type PictureMatrix, pictureMatrix } from "../camera/picture.js";
-import { capture, codeVariance, type Recorder, record } from "../camera/recording.js";
+import { capturing, codeVariance, type Recorder, record } from "../camera/recording.js";
 import { rawOf } from "../camera/sensor-profile.js";
 import { type Exposure, redShareAbove600, type Shot, takeShot } from "../camera/shot.js";
 import { checkpoint } from "../checkpoint.js";
@@ -60,10 +60,14 @@ const BACKGROUND_WEIGHT = 4;
 /** Where cubature of degree three samples a normal spread in three dimensions, in standard deviations. */
 const SAMPLE_AT = Math.sqrt(3);
 
-/** What is seen, the patches of the chart first, in its order. */
-export interface ChartSeen {
+/** What is recorded, the patches of the chart first, in its order. */
+export interface ChartRecorded {
   shot: Shot;
   seen: readonly Seen[];
+}
+
+/** The same with what a finish makes of it. */
+export interface ChartSeen extends ChartRecorded {
   finished: Finished;
 }
 
@@ -80,18 +84,21 @@ function recorded(recorder: Recorder, raw: Vector3): Recorded {
 }
 
 /** As the camera's picture stores it: code values come after its matrix, and their noise is led back to where it would come from. */
-function pictured(recorder: Recorder, { fromRaw, varianceBack }: PictureMatrix, raw: Vector3): Recorded {
-  const red = capture(recorder, 0, raw[0]);
-  const green = capture(recorder, 1, raw[1]);
-  const blue = capture(recorder, 2, raw[2]);
-  const from: Vector3 = [red.value, green.value, blue.value];
-  const [storedR, storedG, storedB] = clipped(apply(fromRaw, from));
-  const [r, g, b] = apply(varianceBack, [
-    codeVariance(recorder, storedR),
-    codeVariance(recorder, storedG),
-    codeVariance(recorder, storedB),
-  ]);
-  return { from, variance: [red.variance + r, green.variance + g, blue.variance + b] };
+function picturing(recorder: Recorder, { fromRaw, varianceBack }: PictureMatrix): (raw: Vector3) => Recorded {
+  const captured = capturing(recorder);
+  return (raw) => {
+    const red = captured(0, raw[0]);
+    const green = captured(1, raw[1]);
+    const blue = captured(2, raw[2]);
+    const from: Vector3 = [red.value, green.value, blue.value];
+    const [storedR, storedG, storedB] = clipped(apply(fromRaw, from));
+    const [r, g, b] = apply(varianceBack, [
+      codeVariance(recorder, storedR),
+      codeVariance(recorder, storedG),
+      codeVariance(recorder, storedB),
+    ]);
+    return { from, variance: [red.variance + r, green.variance + g, blue.variance + b] };
+  };
 }
 
 /** The greys of the chart, among what is seen. */
@@ -103,35 +110,47 @@ function finishedBy(finish: Finish, seen: readonly Seen[], matrix: PictureMatrix
   return basicEdit(seen, greysIn(seen), matrix);
 }
 
+/** What a finish is for, and an exposure in place of the metered one. */
+interface Taken {
+  finish: Finish;
+  given?: Exposure;
+}
+
 /**
  * The chart, and the open water behind it, as a camera records them and a finish makes of them.
  * @param camera as it meters for that finish (see `cameraState`)
- * @param given an exposure in place of the metered one
  */
-export function chartSeen(
+export function chartSeen(stage: Stage, filter: Spectrum, camera: CameraState, taken: Taken): ChartSeen {
+  const recorded = chartRecorded(stage, filter, camera, taken);
+  return {
+    ...recorded,
+    finished: finishedBy(taken.finish, recorded.seen, pictureMatrix(camera.profile)),
+  };
+}
+
+/** The same as recorded: what is burnt out or black all over fits no finish of its own. */
+export function chartRecorded(
   stage: Stage,
   filter: Spectrum,
   camera: CameraState,
-  { finish, given }: { finish: Finish; given?: Exposure },
-): ChartSeen {
+  { finish, given }: Taken,
+): ChartRecorded {
   const { profile } = camera;
   const shot = takeShot(stage, filter, camera, given);
   const { subject, haze, recorder } = shot;
-  const matrix = pictureMatrix(profile);
-  const recordOf = (raw: Vector3): Recorded =>
-    finish === "matched" ? recorded(recorder, raw) : pictured(recorder, matrix, raw);
+  const recordOf =
+    finish === "matched"
+      ? (raw: Vector3) => recorded(recorder, raw)
+      : picturing(recorder, pictureMatrix(profile));
   const see = (raw: Vector3, wantedXyz: Xyz, wantedLab: Lab, weight: number): Seen => {
     const { from, variance } = recordOf(raw);
     return { wantedXyz, wantedLab, weight, from, variance };
   };
 
-  const seen = mapBoth(profile.patchResponses, CHART, ([red, green, blue], { xyz, lab }) => {
-    const raw: Vector3 = [
-      integrateProduct(subject, red) / profile.unit + haze[0],
-      integrateProduct(subject, green) / profile.unit + haze[1],
-      integrateProduct(subject, blue) / profile.unit + haze[2],
-    ];
-    return see(raw, xyz, lab, 1);
+  const { unit } = profile;
+  const seen = mapBoth(profile.patchResponses, CHART, (responses, { xyz, lab }) => {
+    const [red, green, blue] = integrateThree(subject, responses);
+    return see([red / unit + haze[0], green / unit + haze[1], blue / unit + haze[2]], xyz, lab, 1);
   });
   if (stage.background) {
     const { openWater, colour, againstSubject } = stage.background;
@@ -140,7 +159,7 @@ export function chartSeen(
     const raw = rawOf(profile, multiply(openWater, filter));
     seen.push(see(raw, wanted, labOf(wanted, WHITE_D65), BACKGROUND_WEIGHT));
   }
-  return { shot, seen, finished: finishedBy(finish, seen, matrix) };
+  return { shot, seen };
 }
 
 /** @param camera as it meters for that finish (see `cameraState`) */
@@ -151,9 +170,8 @@ export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState, fin
     seen,
     finished,
   } = chartSeen(stage, filter, camera, { finish });
-  const total = seen.reduce((sum, target) => sum + target.weight * expectedError(target, finished), 0);
   return {
-    delta_e00: total / seen.reduce((sum, { weight }) => sum + weight, 0),
+    delta_e00: errorOf(seen, finished),
     balance,
     settings: recorder.settings,
     neutral_stops: recorder.neutral_stops,
@@ -161,10 +179,18 @@ export function meritOf(stage: Stage, filter: Spectrum, camera: CameraState, fin
   };
 }
 
+/** Mean CIEDE2000 over all that is seen. */
+export function errorOf(seen: readonly Seen[], finished: Finished): number {
+  const total = seen.reduce((sum, target) => sum + target.weight * expectedError(target, finished), 0);
+  return total / seen.reduce((sum, { weight }) => sum + weight, 0);
+}
+
 /** Mean CIEDE2000 of one target over its noise. */
 export function expectedError({ wantedLab, from, variance }: Seen, finished: Finished): number {
   const [r, g, b] = from;
-  const [inR, inG, inB] = perPlace((k) => SAMPLE_AT * Math.sqrt(variance[k]));
+  const inR = SAMPLE_AT * Math.sqrt(variance[0]);
+  const inG = SAMPLE_AT * Math.sqrt(variance[1]);
+  const inB = SAMPLE_AT * Math.sqrt(variance[2]);
   const error = (red: number, green: number, blue: number): number =>
     deltaE00(wantedLab, labOf(finished(red, green, blue), WHITE_D65));
   const sum =

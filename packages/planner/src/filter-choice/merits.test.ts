@@ -1,5 +1,5 @@
+import { atNight, daylightScene, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { atNight, daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { cameraState } from "../camera/camera-state.js";
 import { conditionsOf } from "../light/conditions.js";
 import { stageAt } from "../light/stage.js";

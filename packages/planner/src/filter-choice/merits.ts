@@ -30,8 +30,8 @@ export function sightOf(
   conditions: Conditions,
   nuisance: Nuisance,
   depths: Readonly<NonEmpty<number>>,
+  finish = finishOf(conditions.scene),
 ): Sight {
-  const finish = finishOf(conditions.scene);
   const world = underwater(conditions, nuisance);
   return {
     nuisance,
@@ -41,15 +41,19 @@ export function sightOf(
   };
 }
 
-/** One judgement for each candidate, in their order, as it is in that state. */
+/** One judgement for each candidate, in their order, as it is in that state; who stands there twice is judged once. */
 export function judgeIn<const Candidates extends readonly Candidate[]>(
   { nuisance, camera, finish, stages }: Sight,
   candidates: Candidates,
 ): { [Place in keyof Candidates]: Judged } {
-  const judged = candidates.map((candidate): Judged => {
+  const known = new Map<Candidate, Judged>();
+  for (const candidate of candidates) {
+    if (known.has(candidate)) continue;
     const filter = candidateFilter(candidate, nuisance);
-    return { candidate, merits: mapEach(stages, (stage) => meritOf(stage, filter, camera, finish)) };
-  });
+    const merits = mapEach(stages, (stage) => meritOf(stage, filter, camera, finish));
+    known.set(candidate, { candidate, merits });
+  }
+  const judged = candidates.map((candidate) => known.get(candidate));
   return judged as { [Place in keyof Candidates]: Judged };
 }
 

@@ -5,7 +5,15 @@ import type { Finish } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { type Candidate, NO_FILTER, named } from "./candidates.js";
 import { cheapest, worthwhileFor } from "./decide.js";
-import { type Comparison, finishOf, type Judged, judge, mayFilterGain, rangeError } from "./merits.js";
+import {
+  type Comparison,
+  finishOf,
+  type Judged,
+  judgeIn,
+  mayFilterGain,
+  rangeError,
+  sightOf,
+} from "./merits.js";
 
 const FINISHES: readonly Finish[] = ["in_camera", "basic_edit", "matched"];
 
@@ -31,8 +39,8 @@ export function underOtherFinishes(
   return finishes
     .filter((finish) => finish !== own)
     .map((finish) => {
-      const finished = { ...conditions, scene: { ...conditions.scene, finish } };
-      const [none, first, second] = judge(finished, NOMINAL, depths, [NO_FILTER, advised, runnerUp]);
+      const sight = sightOf(conditions, NOMINAL, depths, finish);
+      const [none, first, second] = judgeIn(sight, [NO_FILTER, advised, runnerUp]);
       const mayGain = mayFilterGain(conditions);
       const error = (of: Judged) => rangeError(of, { without: none, redIsGone, mayGain, changeable });
       // The advised choice first: of equals it stays.

@@ -1,6 +1,7 @@
 // Beyond what one can see, a filter changes the colour of the haze and nothing else.
+
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { daylightScene } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
 import { visibilityOf_m } from "../light/sight.js";
 import type { Finish, Scene } from "../scene/scene.js";

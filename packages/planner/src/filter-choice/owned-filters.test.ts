@@ -1,8 +1,9 @@
 // The search among what is owned, and with a mount that changes at depth.
+
+import { atNight, gradedScene, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import type { FilterShape } from "@sunfathom/optics";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { atNight, gradedScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
 import type { FilterChoiceAnswer } from "../result/filter-choice.js";
 import type { KitItem, Scene } from "../scene/scene.js";

@@ -1,6 +1,7 @@
 // The ranking of a kit against the choice with each of its filters alone, which judges that one at all depths, and against a simulation.
+
+import { atNight, daylightScene, gradedScene, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { atNight, daylightScene, gradedScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { normalFrom } from "../../../optics/src/random.test-support.js";
 import { conditionsOf } from "../light/conditions.js";
 import { depthsOf } from "../light/depths.js";

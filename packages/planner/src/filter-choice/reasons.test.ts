@@ -1,6 +1,7 @@
 // What is said must be what was computed, and be said where it holds and nowhere else.
+
+import { atNight, gradedScene, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { atNight, gradedScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import type { FilterChoiceAnswer } from "../result/filter-choice.js";
 import { filterChoice } from "./filter-choice.js";
 
@@ -21,7 +22,7 @@ describe("why a filter is mounted", () => {
     expect(answer.filter_kind).toBe("red");
     expect(answer.reasons[0].code).toBe("filter_earns");
     expect(parametersOf(answer, "filter_earns")).toEqual({
-      filter: { kind: "red", density: answer.filter_density },
+      filter: expect.objectContaining({ kind: "red", density: answer.filter_density }),
       min_m: 5,
       max_m: 18,
       with_e: answer.colour_error_delta_e00.likely,
@@ -81,13 +82,29 @@ describe("why a filter is mounted", () => {
     expect(parametersOf(answer, "filter_brings_balance_into_reach")).toMatchObject({
       depth_m: out[0].depth_m,
       deepest_m: 18,
-      reach_from_m: reached[0]?.depth_m ?? 0,
-      reach_to_m: last(reached)?.depth_m ?? 0,
+      reach_from_m: reached[0]?.depth_m,
+      reach_to_m: last(reached)?.depth_m,
     });
     expect(parametersOf(answer, "filter_brings_balance_into_reach")["residual_stops"]).toBeGreaterThan(0);
     expect(codesOf(answer)).not.toContain("balance_out_of_reach");
     expect(codesOf(answer)).not.toContain("balance_in_reach_without");
   });
+});
+
+it("a filter that brings the balance closer, and nowhere into reach, comes with no depths of a reach", () => {
+  const phone = {
+    camera_class: "phone",
+    white_balance_max_cct_K: 8000,
+    white_balance_max_duv: 0.02,
+  } as const;
+  const automatic = { white_balance_mode: "auto", exposure_mode: "auto", finish: "in_camera" } as const;
+  const answer = filterChoice({ ...gradedScene("IB", 45, 5, 12), ...phone, ...automatic });
+  expect(answer.depths.filter((d) => d.advised_balance_in_reach)).toEqual([]);
+  expect(Object.keys(parametersOf(answer, "filter_brings_balance_into_reach"))).toEqual([
+    "depth_m",
+    "deepest_m",
+    "residual_stops",
+  ]);
 });
 
 describe("why none is mounted", () => {

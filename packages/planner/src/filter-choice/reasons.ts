@@ -12,6 +12,7 @@ import type { FilterChoiceFigures } from "../result/filter-choice.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { type Candidate, named } from "./candidates.js";
 import type { Choice } from "./choose.js";
+import { densestTried } from "./densest.js";
 import { mainReasons } from "./main-reasons.js";
 import { finishOf } from "./merits.js";
 import type { UnderFinish } from "./other-finishes.js";
@@ -32,7 +33,7 @@ export function filterReasons(facts: Facts): Reason[] {
   const reasons: Reason[] = [
     ...mainReasons(facts, facts.otherwise),
     ...finishReasons(facts),
-    ...moreLightReasons(facts),
+    ...densityReasons(facts),
   ];
   const peak = densityPeak(answer);
   if (peak) reasons.push(reason("denser_gains_nothing_below", "computed", peak));
@@ -67,8 +68,10 @@ const finishReasons = ({ conditions, search: { decision }, otherwise }: Facts): 
 ];
 
 /** What holds the density. */
-function moreLightReasons({ conditions, answer, advised, moreLight }: Facts): Reason[] {
+function densityReasons({ conditions, answer, advised, moreLight, search }: Facts): Reason[] {
   const reasons: Reason[] = [];
+  const density = densestTried(search);
+  if (density !== undefined) reasons.push(reason("densest_tried", "judgement", { density }));
   if (moreLight) {
     const { iso, f_number } = lastOf(advised.merits).settings;
     reasons.push(
@@ -111,10 +114,10 @@ function balanceReason({ answer, search: { judged } }: Facts): Reason {
   const shortfall = { depth_m, deepest_m, residual_stops };
   if (answer.filter_kind === "none") return reason("balance_out_of_reach", "computed", shortfall);
   const reached = answer.depths.filter((d) => d.advised_balance_in_reach).map((d) => d.depth_m);
+  const [reach_from_m, reach_to_m] = [reached[0], reached.at(-1)];
   return reason("filter_brings_balance_into_reach", "computed", {
     ...shortfall,
-    reach_from_m: reached[0] ?? 0,
-    reach_to_m: reached[reached.length - 1] ?? 0,
+    ...(reach_from_m === undefined || reach_to_m === undefined ? {} : { reach_from_m, reach_to_m }),
   });
 }
 

@@ -2,8 +2,9 @@
  * Rules of the trade (common practice, no published source), which must come out of the physics. Each test asserts the band in
  * which the model itself says so, and names where the model and the trade part.
  */
+
+import { atNight, gradedScene, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { atNight, gradedScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { filterChoice } from "./filter-choice.js";
 
 const at = (type: string, depth_m: number, sun = 50) => filterChoice(gradedScene(type, sun, depth_m));

@@ -1,9 +1,5 @@
+import { daylightScene, HARBOUR_WALL_AFTERNOON, OUTER_REEF_MORNING } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import {
-  daylightScene,
-  HARBOUR_WALL_AFTERNOON,
-  OUTER_REEF_MORNING,
-} from "../../../../test/support/scenes.js";
 import { startingGrade } from "./starting-grade.js";
 
 const red = { filter_kind: "red", filter_density: 1.2 } as const;

@@ -14,7 +14,7 @@ import { qualityOf, recordGrey } from "../colour-recovery/record-grey.js";
 import { mountedIn, NO_FILTER, named } from "../filter-choice/candidates.js";
 import { type BasicEdit, fitBasicEdit } from "../filter-choice/finish/basic-edit.js";
 import { matchedGrade } from "../filter-choice/finish/matched.js";
-import { type ChartSeen, chartSeen, expectedError, greysIn } from "../filter-choice/merit.js";
+import { type ChartSeen, chartRecorded, chartSeen, expectedError, greysIn } from "../filter-choice/merit.js";
 import { conditionsOf } from "../light/conditions.js";
 import { lensFilterOf } from "../light/lens-filter.js";
 import { requireLight } from "../light/require-light.js";
@@ -84,7 +84,7 @@ export function startingGrade(scene: Scene): StartingGrade {
   const kept: CameraState = { ...camera, balance: { gains } };
   const holdsAt = (other_m: number): boolean => {
     checkpoint();
-    const { seen } = chartSeen(stageAt(world, other_m), filter, kept, {
+    const { seen } = chartRecorded(stageAt(world, other_m), filter, kept, {
       finish,
       given: { settings, neutral_stops },
     });

@@ -1,6 +1,6 @@
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import { sunPosition } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { daylightScene } from "../../../../test/support/scenes.js";
 import { attenuation, filterChoice } from "../index.js";
 import type { Scene } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";

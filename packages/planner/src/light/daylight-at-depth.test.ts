@@ -1,6 +1,6 @@
+import { atNight, daylightScene, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { illuminance_lx, type Spectrum } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { atNight, daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import type { Scene } from "../scene/scene.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { conditionsOf } from "./conditions.js";

@@ -11,13 +11,15 @@ import {
 import { AXIS_UP, axisToCamera, axisToSun, cosBehindCamera, lookingUpSine } from "./facing.js";
 import { scaledFloor } from "./sea-floor.js";
 import type { Sun } from "./sun.js";
-import { DARK, downwellingAt, type Underwater } from "./underwater.js";
+import { type AtDepth, DARK, downwellingAt, type Underwater } from "./underwater.js";
 
 /**
  * What a dome receptor meters of a solid subject, as the light on a flat card that asks for the same exposure: the constants of
  * ISO 2720 for both. A solid subject turns much of itself away from any one light, and is exposed for by as much more.
  */
 export const DOME_AS_FLAT = INCIDENT_C / DOME_C;
+
+const SHARES: AtDepth<LightAtDepth> = {};
 
 /** How the subject stands in its daylight. */
 function lookOf({ scene, floor, nuisance }: Underwater, sun: Sun): Look {
@@ -41,7 +43,7 @@ function lookOf({ scene, floor, nuisance }: Underwater, sun: Sun): Look {
 function sharesAt(world: Underwater, depth_m: number): LightAtDepth | undefined {
   const { daylight, sun } = world;
   if (!daylight || !sun) return undefined;
-  return world.remembered(depth_m, () => {
+  return world.remembered(SHARES, depth_m, () => {
     const { sunAngleInWater_deg, directShare } = daylight.below;
     const geometry = { sunAngleInWater_deg, directShare, depth_m };
     return lightAtDepth(geometry, world.water, world.kd_per_m, lookOf(world, sun));

@@ -1,3 +1,4 @@
+import { TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import {
   CLEAR,
   filterTransmittance,
@@ -9,7 +10,6 @@ import {
   Y_BAR,
 } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { TWO_LAMPS } from "../../../../test/support/scenes.js";
 import type { Lamp } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
 import { lampFilter, lampIntensity_cd, lampSpectrum, lampsAtPort, lampsIrradiance } from "./lamps.js";

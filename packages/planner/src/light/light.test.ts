@@ -1,7 +1,8 @@
 // The smaller parts of a scene's light.
+
+import { daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS } from "@sunfathom/fixtures/scenes";
 import { CLEAR, filterTransmittance, ramanDownwelling, sunPosition, WAVELENGTHS_NM } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS } from "../../../../test/support/scenes.js";
 import type { Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { bisect } from "./bisect.js";

@@ -1,5 +1,5 @@
+import { daylightScene, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { attenuation } from "../attenuation/attenuation.js";
 import { exposureLoss } from "../exposure-loss/exposure-loss.js";
 import { mixedLight } from "../mixed-light/mixed-light.js";

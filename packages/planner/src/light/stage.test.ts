@@ -1,6 +1,6 @@
+import { daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS } from "@sunfathom/fixtures/scenes";
 import { chromaticity, illuminant, integrateProduct, multiply, xyzOf, Y_BAR } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS } from "../../../../test/support/scenes.js";
 import type { Scene } from "../scene/scene.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { conditionsOf } from "./conditions.js";

@@ -1,9 +1,10 @@
 import { add, GRID_SIZE, integrateProduct, multiply, type Spectrum, scale, Y_BAR } from "@sunfathom/optics";
 import { valueAt } from "../lists/non-empty.js";
+import { once } from "../once.js";
 import { DOME_AS_FLAT, subjectDaylightAt } from "./daylight-at-depth.js";
 import { viewAt } from "./haze.js";
 import { METER_GREY, pictureMean } from "./picture-mean.js";
-import { lampLightAt, PORT, type Underwater } from "./underwater.js";
+import { type AtDepth, lampLightAt, PORT, type Underwater } from "./underwater.js";
 
 /** What the camera looks at: how each target is lit, as it arrives at the lens through the port. */
 export interface Stage {
@@ -36,20 +37,16 @@ function ratio(light: Spectrum, reference: Spectrum): Spectrum {
   return out;
 }
 
-/** Worked out when it is first asked for, and not again. */
-function once<T>(compute: () => T): () => T {
-  let known: { value: T } | undefined;
-  return () => {
-    known ??= { value: compute() };
-    return known.value;
-  };
-}
-
 /**
  * Subject, haze and open water at a depth, as their light arrives at the lens. The subject is a solid one, lit as a dome receptor
  * meters it. Open water is lit by daylight alone: where lamps outshine it on the subject, it is meant to look as much darker as it is.
  */
-export function stageAt(world: Underwater, depth_m: number): Stage {
+export const stageAt = (world: Underwater, depth_m: number): Stage =>
+  world.remembered(STAGE, depth_m, () => staged(world, depth_m));
+
+const STAGE: AtDepth<Stage> = {};
+
+function staged(world: Underwater, depth_m: number): Stage {
   const daylight = scale(subjectDaylightAt(world, depth_m), DOME_AS_FLAT);
   const lit = add(daylight, scale(lampLightAt(world), DOME_AS_FLAT));
   const { openWater: water, path, haze } = viewAt(world, depth_m);

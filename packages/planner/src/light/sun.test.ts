@@ -1,6 +1,6 @@
+import { atNight, daylightScene } from "@sunfathom/fixtures/scenes";
 import { sunPosition } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { atNight, daylightScene } from "../../../../test/support/scenes.js";
 import type { Scene } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
 import { sunOf } from "./sun.js";

@@ -1,6 +1,6 @@
+import { atNight, daylightScene, REEF_WITH_LAMPS, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { CLEAR, GRID_SIZE, pathAttenuation, type Spectrum } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { atNight, daylightScene, REEF_WITH_LAMPS, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import type { Scene } from "../scene/scene.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { conditionsOf } from "./conditions.js";

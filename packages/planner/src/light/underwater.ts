@@ -2,7 +2,6 @@ import {
   CLEAR,
   type Floor,
   GRID_SIZE,
-  type LightAtDepth,
   multiply,
   pathAttenuation,
   pathTransmittance,
@@ -23,6 +22,12 @@ import type { WaterState } from "./water-states.js";
 /** Path cosine of light without a sun to give it a direction: an even field, as under a cloudy sky. */
 const EVEN_MU0 = 0.85;
 
+/** What is worked out of a state of the world at a depth, and remembered by this. */
+export interface AtDepth<T> {
+  /** Never there: it says what is remembered. */
+  readonly remembers?: T;
+}
+
 /** One state of the world: the scene's water and light under one setting of what is not known exactly. */
 export interface Underwater {
   readonly water: WaterOptics;
@@ -37,8 +42,8 @@ export interface Underwater {
   /** Undefined over deep water. */
   readonly floor: Floor | undefined;
   readonly nuisance: Nuisance;
-  /** How daylight is spread at a depth, worked out once. */
-  remembered(depth_m: number, workOut: () => LightAtDepth): LightAtDepth;
+  /** What light does at a depth, worked out once. */
+  remembered<T>(what: AtDepth<T>, depth_m: number, workOut: () => T): T;
 }
 
 function waterUnder({ daylight, water }: Conditions, nuisance: Nuisance): WaterState {
@@ -48,61 +53,104 @@ function waterUnder({ daylight, water }: Conditions, nuisance: Nuisance): WaterS
   return water.states.under(spread, daylight?.below.mu0 ?? EVEN_MU0);
 }
 
+/** Of what is not known exactly, all that bears on light. The rest is the camera's and its filter's. */
+const LIGHT_NUISANCES = [
+  "kdRemainderScale",
+  "scatteringScale",
+  "scatterLost",
+  "daylightScale",
+  "overheadScale",
+  "referenceMu0",
+  "facing",
+  "uprightScale",
+  "floorScale",
+  "lampIntensityScale",
+  "lampAim",
+  "lampOffsetScale",
+] as const satisfies readonly (keyof Nuisance)[];
+
 export function underwater(conditions: Conditions, nuisance: Nuisance): Underwater {
   checkpoint();
-  return new WorldState(conditions, nuisance, waterUnder(conditions, nuisance));
+  // Kept with the water: a weak map would be gone through at every collection of garbage.
+  const known = conditions.water.lights as Light[];
+  let light = known.find((one) => one.isOf(conditions, nuisance));
+  if (light === undefined) {
+    light = new Light(conditions, nuisance);
+    known.push(light);
+  }
+  // The same light, met by another camera.
+  return Object.create(light, { nuisance: { value: nuisance } });
 }
 
-/** What a decision does not ask for is not worked out. */
-class WorldState implements Underwater {
+const ANYWHERE = 0;
+const DAYLIGHT: AtDepth<Daylight | undefined> = {};
+const PATH: AtDepth<Spectrum> = {};
+
+/** A state of the world. What a decision does not ask for is not worked out, and nothing that is of its light is worked out twice. */
+class Light implements Underwater {
   readonly scene: Scene;
-  readonly kd_per_m: Spectrum;
-  #daylight: Daylight | undefined;
-  #path_per_m: Spectrum | undefined;
-  readonly #lights = new Map<number, LightAtDepth>();
+  readonly sun: Sun | undefined;
+  readonly floor: Floor | undefined;
+  private readonly state: WaterState;
+  private readonly known = new Map<AtDepth<unknown>, Map<number, unknown>>();
 
   constructor(
     private readonly conditions: Conditions,
     readonly nuisance: Nuisance,
-    private readonly state: WaterState,
   ) {
     this.scene = conditions.scene;
-    this.kd_per_m = state.kd_per_m;
+    this.sun = conditions.sun;
+    this.floor = conditions.floor;
+    this.state = waterUnder(conditions, nuisance);
+  }
+
+  isOf({ scene, sun, daylight, floor }: Conditions, nuisance: Nuisance): boolean {
+    return (
+      this.scene === scene &&
+      this.sun === sun &&
+      this.conditions.daylight === daylight &&
+      this.floor === floor &&
+      LIGHT_NUISANCES.every((name) => this.nuisance[name] === nuisance[name])
+    );
+  }
+
+  get kd_per_m(): Spectrum {
+    return this.state.kd_per_m;
   }
 
   get water(): WaterOptics {
     return this.state.water;
   }
 
-  get sun(): Sun | undefined {
-    return this.conditions.sun;
-  }
-
-  get floor(): Floor | undefined {
-    return this.conditions.floor;
-  }
-
-  remembered(depth_m: number, workOut: () => LightAtDepth): LightAtDepth {
-    const known = this.#lights.get(depth_m);
-    if (known !== undefined) return known;
-    checkpoint();
-    const light = workOut();
-    this.#lights.set(depth_m, light);
-    return light;
-  }
-
   get daylight(): Daylight | undefined {
     const { daylight } = this.conditions;
-    this.#daylight ??=
-      daylight && scaledDaylight(daylight, this.nuisance.daylightScale, this.nuisance.overheadScale);
-    return this.#daylight;
+    return this.remembered(
+      DAYLIGHT,
+      ANYWHERE,
+      () => daylight && scaledDaylight(daylight, this.nuisance.daylightScale, this.nuisance.overheadScale),
+    );
   }
 
   get path_per_m(): Spectrum {
-    this.#path_per_m ??= pathAttenuation(this.water, this.nuisance.scatterLost);
-    return this.#path_per_m;
+    return this.remembered(PATH, ANYWHERE, () => pathAttenuation(this.water, this.nuisance.scatterLost));
+  }
+
+  remembered<T>(what: AtDepth<T>, depth_m: number, workOut: () => T): T {
+    let values = this.known.get(what) as Map<number, T> | undefined;
+    if (values === undefined) {
+      values = new Map();
+      this.known.set(what, values);
+    }
+    const known = values.get(depth_m);
+    if (known !== undefined) return known;
+    checkpoint();
+    const value = workOut();
+    values.set(depth_m, value);
+    return value;
   }
 }
+
+const DOWNWELLING: AtDepth<Spectrum> = {};
 
 export const DARK: Spectrum = new Float64Array(GRID_SIZE);
 
@@ -110,7 +158,9 @@ export const DARK: Spectrum = new Float64Array(GRID_SIZE);
 export function downwellingAt(world: Underwater, depth_m: number): Spectrum {
   const surface = world.daylight?.below.downwelling;
   if (!surface) return DARK;
-  return multiply(pathTransmittance(world.kd_per_m, depth_m), surface);
+  return world.remembered(DOWNWELLING, depth_m, () =>
+    multiply(pathTransmittance(world.kd_per_m, depth_m), surface),
+  );
 }
 
 /** Lamp light on the subject, W m^-2 nm^-1; dark without lamps. */

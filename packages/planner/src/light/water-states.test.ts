@@ -1,6 +1,6 @@
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import { jerlovKd, kdUnderSun, REFERENCE_MU0, waterFromKd } from "@sunfathom/optics";
 import { expect, it } from "vitest";
-import { daylightScene } from "../../../../test/support/scenes.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { conditionsOf } from "./conditions.js";
 import { underwater } from "./underwater.js";

@@ -1,6 +1,6 @@
+import { atNight, daylightScene, TWO_LAMPS, withKd } from "@sunfathom/fixtures/scenes";
 import { integrateProduct, jerlovKd, kdFromChlorophyll, meanSensor } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { atNight, daylightScene, TWO_LAMPS, withKd } from "../../../../test/support/scenes.js";
 import type { CardSample, Scene } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";

@@ -30,6 +30,8 @@ export interface DescribedWater extends WaterDescription {
   sources: string[];
   /** What has been worked out of it. */
   states: WaterStates;
+  /** What light does in it, as far as that has been worked out: see `underwater`, which alone puts something here and reads it. */
+  lights: unknown[];
 }
 
 interface Basis {
@@ -109,7 +111,7 @@ export function describeWater(scene: Scene, daylight: Daylight | undefined): Des
       const description = describe(scene, daylight);
       if (description === undefined) continue;
       const states = new WaterStates(description.kd_reference_per_m);
-      return { ...description, scatteringScale: scaleFor(description), sources, states };
+      return { ...description, scatteringScale: scaleFor(description), sources, states, lights: [] };
     } catch (error) {
       if (!(error instanceof OpticsDomainError)) throw error;
       throw new SceneProblem(error.refusal, field);

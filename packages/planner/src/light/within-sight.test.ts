@@ -1,6 +1,6 @@
+import { atNight, daylightScene, NIGHT_WRECK, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { integrateProduct, meanSensor, WAVELENGTHS_NM, Y_BAR } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { atNight, daylightScene, NIGHT_WRECK, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import type { KitItem, Scene, TransmittanceSample } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";

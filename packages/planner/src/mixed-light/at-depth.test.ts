@@ -1,6 +1,7 @@
 // Guards what of the numbers is told in which case, and in which unit.
+
+import { daylightScene, NIGHT_WRECK, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { daylightScene, NIGHT_WRECK, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
 import { underwater } from "../light/underwater.js";
 import type { Estimate } from "../result/common.js";

@@ -1,6 +1,6 @@
+import { daylightScene, REEF_WITH_LAMPS, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { CLEAR, scale } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { daylightScene, REEF_WITH_LAMPS, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
 import { cardDaylightAt } from "../light/daylight-at-depth.js";
 import { lampLightAt, underwater } from "../light/underwater.js";

@@ -2,10 +2,11 @@
  * Lamp against daylight on an upright subject at 12 m in Jerlov IB, worked out again from the published tables, line by line.
  * Only the daylight above the sea is taken from the model: its own test replays a published run of it.
  */
+
+import { REEF_WITH_LAMPS } from "@sunfathom/fixtures/scenes";
+import { column, numberIn, type Row, readTable } from "@sunfathom/fixtures/tables";
 import { surfaceDaylight } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { REEF_WITH_LAMPS } from "../../../../test/support/scenes.js";
-import { column, numberIn, type Row, readTable } from "../../../../test/support/tables.js";
 import { mixedLight } from "./mixed-light.js";
 
 const DEG = Math.PI / 180;

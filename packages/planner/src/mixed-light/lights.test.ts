@@ -1,7 +1,8 @@
 // Guards which light is said to lead, against the casts themselves.
+
+import { atNight, daylightScene, NIGHT_WRECK, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { add } from "@sunfathom/optics";
 import { expect, it } from "vitest";
-import { atNight, daylightScene, NIGHT_WRECK, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { castBetween } from "../camera/cast.js";
 import { conditionsOf } from "../light/conditions.js";
 import { underwater } from "../light/underwater.js";

@@ -22,13 +22,17 @@ export const lightsAt = (world: Underwater, depth_m: number): Both => ({
   profile: sensorProfile(sensorOf(world.scene, world.nuisance)),
 });
 
-/** Which light leads on the subject, by what one balance would leave. */
-export function verdictAt(world: Underwater, depth_m: number): MixedLightVerdict {
-  if (world.scene.lamps.length === 0) return "daylight_only";
-  if (!world.daylight) return "lamps_only";
-  const { daylight, lamps, profile } = lightsAt(world, depth_m);
+/** Which of two lights leads, by what one balance would leave. */
+export function leadOf({ daylight, lamps, profile }: Both): "lamps_lead" | "daylight_leads" | "lights_fight" {
   const both = add(daylight, lamps);
   if (castBetween(profile, lamps, both) <= VISIBLE_SPLIT_DELTA_E00) return "lamps_lead";
   if (castBetween(profile, daylight, both) <= VISIBLE_SPLIT_DELTA_E00) return "daylight_leads";
   return "lights_fight";
+}
+
+/** Which light leads on the subject. */
+export function verdictAt(world: Underwater, depth_m: number): MixedLightVerdict {
+  if (world.scene.lamps.length === 0) return "daylight_only";
+  if (!world.daylight) return "lamps_only";
+  return leadOf(lightsAt(world, depth_m));
 }

@@ -1,4 +1,6 @@
 // Proportions that the haze over a grey must keep; its closed form in clear water is tested beside the laws of mixed light.
+
+import { atNight, daylightScene, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import {
   backscattering,
   beamAngleInWater_deg,
@@ -9,7 +11,6 @@ import {
   scale,
 } from "@sunfathom/optics";
 import { expect, it } from "vitest";
-import { atNight, daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
 import { lampFilter, lampIntensity_cd, lampSpectrum } from "../light/lamps.js";
 import { lampLightAt, towardsCamera, underwater } from "../light/underwater.js";

@@ -1,13 +1,7 @@
+import { atNight, daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { backscattering, FIRST_NM, PURE_WATER_SCATTERING_PER_M, STEP_NM } from "@sunfathom/optics";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-  atNight,
-  daylightScene,
-  NIGHT_WRECK,
-  REEF_WITH_LAMPS,
-  TWO_LAMPS,
-} from "../../../../test/support/scenes.js";
 import { castOfRaw } from "../camera/cast.js";
 import { sensorOf } from "../camera/sensor.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";

@@ -1,11 +1,5 @@
+import { atNight, daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import {
-  atNight,
-  daylightScene,
-  NIGHT_WRECK,
-  REEF_WITH_LAMPS,
-  TWO_LAMPS,
-} from "../../../../test/support/scenes.js";
 import type { Lamp, Scene } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
 import { mixedLight } from "./mixed-light.js";

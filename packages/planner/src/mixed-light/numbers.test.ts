@@ -1,7 +1,8 @@
 // Guards which light stands over which in each number, channel by channel; casts and spectra have tests of their own.
+
+import { atNight, daylightScene, NIGHT_WRECK, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { add, illuminance_lx, multiply, pathTransmittance } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { atNight, daylightScene, NIGHT_WRECK, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { castBetween } from "../camera/cast.js";
 import { rawOf } from "../camera/sensor-profile.js";
 import { conditionsOf } from "../light/conditions.js";

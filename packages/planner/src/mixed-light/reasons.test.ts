@@ -1,6 +1,7 @@
 // What is said must be what was computed, and be said where it holds.
+
+import { daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { mixedLightReasons } from "../../../words/src/en/reasons/mixed-light.js";
 import { conditionsOf } from "../light/conditions.js";
 import { underwater } from "../light/underwater.js";

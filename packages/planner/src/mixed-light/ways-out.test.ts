@@ -1,3 +1,4 @@
+import { daylightScene, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import {
   add,
   CLEAR,
@@ -9,7 +10,6 @@ import {
   whiteLampPerLumen,
 } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { castBetween } from "../camera/cast.js";
 import { rawOf } from "../camera/sensor-profile.js";
 import { conditionsOf } from "../light/conditions.js";
@@ -149,6 +149,19 @@ describe("balancing to the lamps", () => {
   });
 });
 
+describe("balancing to both", () => {
+  it("costs nothing, and leaves on what only daylight lights how far that is from the mix", () => {
+    const { daylight, lamps, profile } = lightsOf(lit("IB"));
+    expect(wayOf(lit("IB"), "balance_to_both")).toEqual({
+      way: "balance_to_both",
+      code: "balance_to_both",
+      parameters: {},
+      split_left_delta_e00: castBetween(profile, add(daylight, lamps), daylight),
+      cost_stops: 0,
+    });
+  });
+});
+
 describe("coming closer", () => {
   it("is to the largest twentieth of today's distance at which the lamps hide daylight", () => {
     const scene = lit("IB", { distance_m: 2 });
@@ -189,7 +202,7 @@ it("the ways come by the split that they leave, then by what they cost", () => {
     const sorted = [...ways].sort(
       (a, b) => a.split_left_delta_e00 - b.split_left_delta_e00 || a.cost_stops - b.cost_stops,
     );
-    expect(ways).toHaveLength(4);
+    expect(ways).toHaveLength(5);
     expect(ways).toEqual(sorted);
     expect(ways[0].way).toBe("lamps_off");
   }

@@ -37,7 +37,13 @@ export interface Lights extends Both {
 
 /** What can be done where lamps and daylight fight, the least split first, the cheapest of equals first. */
 export function waysOut(lights: Lights): WayOut[] {
-  const ways = [lampsOff(lights), lampFilterWay(lights), balanceToLamps(lights), comeCloser(lights)];
+  const ways = [
+    lampsOff(lights),
+    lampFilterWay(lights),
+    balanceToLamps(lights),
+    balanceToBoth(lights),
+    comeCloser(lights),
+  ];
   return ways
     .filter((way): way is WayOut => way !== undefined)
     .sort((a, b) => a.split_left_delta_e00 - b.split_left_delta_e00 || a.cost_stops - b.cost_stops);
@@ -126,6 +132,16 @@ function balanceToLamps({ profile, daylight, lamps }: Lights): WayOut {
     way: "balance_to_lamps",
     ...say("balance_to_lamps"),
     split_left_delta_e00: castBetween(profile, lamps, add(daylight, lamps)),
+    cost_stops: 0,
+  };
+}
+
+/** What only daylight lights is then the split. */
+function balanceToBoth({ profile, daylight, lamps }: Lights): WayOut {
+  return {
+    way: "balance_to_both",
+    ...say("balance_to_both"),
+    split_left_delta_e00: castBetween(profile, add(daylight, lamps), daylight),
     cost_stops: 0,
   };
 }

@@ -1,6 +1,7 @@
 // Guards how a range is cut into stretches: the verdicts at its depths are tested beside lights.ts.
+
+import { daylightScene, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { daylightScene, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
 import { underwater } from "../light/underwater.js";
 import type { Lamp } from "../scene/scene.js";

@@ -1,4 +1,4 @@
-import { multiply, pathTransmittance, type Spectrum, Y_BAR } from "@sunfathom/optics";
+import { multiply, type Spectrum, Y_BAR } from "@sunfathom/optics";
 import { band } from "../attenuation/band.js";
 import { valueAt } from "../lists/non-empty.js";
 
@@ -26,11 +26,15 @@ export function bandLosses(light: Spectrum, kd_per_m: Spectrum, depths_m: readon
   const lossesOf = (weight: Spectrum): Float64Array => {
     const seen = multiply(light, weight);
     const top = sum(seen);
+    // Of one part there may be less left than any number says, where another part goes far: told from the clearest colour on.
+    let clearest_per_m = Number.POSITIVE_INFINITY;
+    for (let i = 0; i < seen.length; i++)
+      if (valueAt(seen, i) > 0) clearest_per_m = Math.min(clearest_per_m, valueAt(kd_per_m, i));
     return Float64Array.from(depths_m, (depth_m) => {
-      const left = pathTransmittance(kd_per_m, depth_m);
       let rest = 0;
-      for (let i = 0; i < seen.length; i++) rest += valueAt(seen, i) * valueAt(left, i);
-      return -Math.log2(rest / top);
+      for (let i = 0; i < seen.length; i++)
+        rest += valueAt(seen, i) * Math.exp(Math.min(0, clearest_per_m - valueAt(kd_per_m, i)) * depth_m);
+      return clearest_per_m * depth_m * Math.LOG2E - Math.log2(rest / top);
     });
   };
   const { red, green, blue, eye } = WEIGHTS;

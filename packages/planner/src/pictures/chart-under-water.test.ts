@@ -1,7 +1,8 @@
 // The chart's figures are those that filters are judged by.
+
+import { daylightScene, NIGHT_WRECK, OUTER_REEF_MORNING } from "@sunfathom/fixtures/scenes";
 import { CLEAR } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { daylightScene, NIGHT_WRECK, OUTER_REEF_MORNING } from "../../../../test/support/scenes.js";
 import { cameraState } from "../camera/camera-state.js";
 import { meritOf } from "../filter-choice/merit.js";
 import { conditionsOf } from "../light/conditions.js";

@@ -45,7 +45,7 @@ export interface ChartUnderWater {
 }
 
 /** Colour temperature of a camera's daylight setting: common practice, no published source. */
-const DAYLIGHT_K = 5500;
+export const DAYLIGHT_K = 5500;
 /** Chroma below which a patch is a grey. */
 const GREY_BELOW = 2;
 

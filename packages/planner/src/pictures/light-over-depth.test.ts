@@ -1,11 +1,11 @@
-import { GRID_SIZE } from "@sunfathom/optics";
-import { describe, expect, it } from "vitest";
 import {
   DARK_AND_GREEN,
   HARBOUR_WALL_AFTERNOON,
   NIGHT_WRECK,
   OUTER_REEF_MORNING,
-} from "../../../../test/support/scenes.js";
+} from "@sunfathom/fixtures/scenes";
+import { GRID_SIZE } from "@sunfathom/optics";
+import { describe, expect, it } from "vitest";
 import { attenuation } from "../attenuation/attenuation.js";
 import { bandLosses, LIGHTS } from "./bands-left.js";
 import { lightOverDepth } from "./light-over-depth.js";
@@ -68,5 +68,13 @@ describe("losses of bands", () => {
       // 0.1 per metre over 10 m is e to the minus 1: 1.4427 stops.
       expect(losses[name][1]).toBeCloseTo(Math.LOG2E, 9);
     }
+  });
+
+  it("are numbers also where less is left than a number can say", () => {
+    const light = new Float64Array(GRID_SIZE).fill(2);
+    const kd_per_m = Float64Array.from(light, (_, i) => (i < GRID_SIZE / 2 ? 0.01 : 20));
+    const { red, eye } = bandLosses(light, kd_per_m, [100]);
+    expect(red[0]).toBeCloseTo(2000 * Math.LOG2E, 6);
+    expect(eye[0]).toBeLessThan(10);
   });
 });

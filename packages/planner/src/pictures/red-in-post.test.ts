@@ -1,5 +1,3 @@
-import { mersenne } from "pure-rand/generator/mersenne";
-import { describe, expect, it } from "vitest";
 import {
   BRIGHT_REEF,
   DARK_AND_GREEN,
@@ -8,7 +6,9 @@ import {
   NIGHT_WRECK,
   OUTER_REEF_MORNING,
   REEF_IN_THE_SHALLOWS,
-} from "../../../../test/support/scenes.js";
+} from "@sunfathom/fixtures/scenes";
+import { mersenne } from "pure-rand/generator/mersenne";
+import { describe, expect, it } from "vitest";
 import type { Scene } from "../scene/scene.js";
 import { RED_SQUARES, type RedWay, redInPost, TRUE_SQUARES } from "./red-in-post.js";
 
@@ -71,6 +71,8 @@ it.each([
   ["clean_without", NIGHT_WRECK],
   ["alike", DARK_AND_GREEN],
   ["gone", { ...daylightScene("7C", 30, 18), max_iso: 800 }],
+  // Haze is all that is recorded, and far below the least code value.
+  ["gone", { ...daylightScene("9C", 60, 40), overhead: "wreck", daylight_open_share: 0.0001 }],
 ] as const)("comes down to %s", (verdict, scene) => {
   expect(figuresOf(scene).verdict).toBe(verdict);
 });

@@ -165,7 +165,9 @@ function pushed({ raw }: Front, recorder: Recorder): Grade {
 }
 
 function verdictOf([bare, , , filtered]: RedInPost["ways"]): Pick<RedInPost, "verdict" | "cleaner_by"> {
-  const cleaner_by = filtered.red_signal_to_noise / bare.red_signal_to_noise;
+  // Of what neither picture holds, neither is cleaner.
+  const cleaner_by =
+    bare.red_signal_to_noise > 0 ? filtered.red_signal_to_noise / bare.red_signal_to_noise : 1;
   const verdict =
     bare.quality === "gone" && filtered.quality === "gone"
       ? "gone"
@@ -196,9 +198,12 @@ export function redInPost(scene: Scene, random: () => number): RedInPost {
     const grade = pushed(front, recorder);
     const [red, green, blue] = perPlace((k) => record(recorder, k, front.raw(RED, 1)[k]));
     const [intoRed] = grade.matrix;
-    const variance =
-      intoRed[0] ** 2 * red.variance + intoRed[1] ** 2 * green.variance + intoRed[2] ** 2 * blue.variance;
-    const red_signal_to_noise = rgbOf(RED)[0] / Math.sqrt(variance);
+    const noise = Math.hypot(
+      ...[red, green, blue].map(({ variance }, k) => (intoRed[k] ?? 0) * Math.sqrt(variance)),
+    );
+    // What the push makes of red over black: less than the patch has where noise holds it back, nothing where haze is all there is.
+    const [lit, black] = [1, 0].map((light) => graded(grade, unlimited(recorder, front.raw(RED, light)))[0]);
+    const red_signal_to_noise = noise > 0 ? Math.max(0, (lit ?? 0) - (black ?? 0)) / noise : 0;
     const codeAt = (light: number): number =>
       Math.round(
         codeShare(recorder.curve, record(recorder, 0, front.raw(RED, light)[0]).value) *

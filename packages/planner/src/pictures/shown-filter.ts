@@ -7,6 +7,8 @@ export interface ShownFilter {
   conditions: Conditions;
   candidate: Candidate;
   is_advised: boolean;
+  /** Densities that nobody can tell from the advised one; absent for no filter and for measured ones. */
+  as_good?: { from: number; to: number };
   /** Middle of the filmed depths. */
   depth_m: number;
 }
@@ -17,8 +19,14 @@ export interface ShownFilter {
  */
 export function shownFilter(scene: Scene): ShownFilter {
   const { conditions, search } = chooseAmong(scene, candidatesFor(scene));
-  const { advised, bestFilter, runnerUp } = search.decision;
+  const { advised, asGood, bestFilter, runnerUp } = search.decision;
   const is_advised = advised.candidate.kind !== "none";
   const { candidate } = is_advised ? advised : (bestFilter ?? runnerUp);
-  return { conditions, candidate, is_advised, depth_m: (scene.min_depth_m + scene.max_depth_m) / 2 };
+  return {
+    conditions,
+    candidate,
+    is_advised,
+    ...(is_advised && asGood ? { as_good: asGood } : {}),
+    depth_m: (scene.min_depth_m + scene.max_depth_m) / 2,
+  };
 }

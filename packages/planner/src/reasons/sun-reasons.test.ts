@@ -1,5 +1,5 @@
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import { expect, it } from "vitest";
-import { daylightScene } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
 import type { Scene } from "../scene/scene.js";
 import { sunReasons } from "./sun-reasons.js";
@@ -35,6 +35,16 @@ it("a local time that the clock shows twice is told which of the two is meant", 
   expect(reasons.map(({ code }) => code)).toEqual(["sun_stands", "clock_shows_twice"]);
   expect(reasons[1].basis).toBe("computed");
   expect(reasons[1].parameters).toEqual({ time: "2026-10-25T00:30:00.000Z" });
+});
+
+it("the clock there is told where the scene says it: as such, or as an offset", () => {
+  const localOf = (scene: Scene) => (said(scene)[0].parameters as { local?: object }).local;
+  const offset = "2026-06-21T10:07:30-10:00";
+  expect(localOf({ ...there, time: offset })).toEqual({ time: "2026-06-21T10:07" });
+  expect(localOf({ ...there, time: "2026-06-21T20:07:30Z" })).toBeUndefined();
+  expect(localOf({ ...there, local_time: "2026-06-21T11:00", time_zone: "Etc/GMT+9" })).toEqual({
+    time: "2026-06-21T11:00",
+  });
 });
 
 it("a night there is told as such", () => {

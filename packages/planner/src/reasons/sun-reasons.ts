@@ -4,6 +4,7 @@ import type { LightReasons } from "../codes/light.js";
 import type { Conditions } from "../light/conditions.js";
 import { type Daylight, daylightUnder } from "../light/daylight.js";
 import { isCovered } from "../light/is-covered.js";
+import type { Scene } from "../scene/scene.js";
 import { lightReason } from "./light-reason.js";
 
 /** What a place and a time make of the sun, and what lies over the diver of its light. */
@@ -29,7 +30,14 @@ function placeReasons({ scene, sun }: Conditions): Reason<LightReasons>[] {
   const time = sun.instant.toISOString();
   const { elevation_deg, azimuth_deg = 0 } = sun;
   return [
-    lightReason("sun_stands", "computed", { elevation_deg, azimuth_deg, time }),
+    lightReason("sun_stands", "computed", { elevation_deg, azimuth_deg, time, ...localOf(scene) }),
     ...(sun.repeated ? [lightReason("clock_shows_twice", "computed", { time })] : []),
   ];
+}
+
+/** The clock there, where it was given: as such, or as the offset of an instant, which Z is not. */
+function localOf({ time, local_time = time }: Scene): { local?: { time: string } } {
+  return local_time === undefined || /z$/i.test(local_time)
+    ? {}
+    : { local: { time: local_time.slice(0, 16) } };
 }

@@ -1,12 +1,12 @@
-import { describe, expect, it } from "vitest";
 import {
   BRIGHT_REEF,
   DARK_AND_GREEN,
   daylightScene,
   NIGHT_WRECK,
   REEF_WITH_LAMPS,
-} from "../../../../test/support/scenes.js";
-import { numberIn, readTable } from "../../../../test/support/tables.js";
+} from "@sunfathom/fixtures/scenes";
+import { numberIn, readTable } from "@sunfathom/fixtures/tables";
+import { describe, expect, it } from "vitest";
 import {
   attenuation,
   exposureLoss,

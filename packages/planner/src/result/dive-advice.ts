@@ -1,5 +1,6 @@
 import type { Basis, Coded } from "../codes/coded.js";
 import type { FilterMainReasons } from "../codes/filter-choice.js";
+import type { LeftAshoreReasons } from "../codes/left-ashore.js";
 import type { LightReasons } from "../codes/light.js";
 import type { FilterVerdict } from "../codes/named-filter.js";
 import type { StepCodes } from "../codes/steps.js";
@@ -12,7 +13,7 @@ import type { MixedLightVerdict } from "./mixed-light.js";
 export type DivePhase = "before_dive" | "at_start" | "going_down" | "lamps" | "coming_up" | "after_dive";
 
 /** Reasons of the decisions that a plan is made of; steps say why the camera and the lamps are set as they are. */
-export type PlanReasons = FilterMainReasons & WhiteBalanceReasons & LightReasons;
+export type PlanReasons = FilterMainReasons & WhiteBalanceReasons & LightReasons & LeftAshoreReasons;
 
 /** One line of the plan. */
 export type DiveStep = Coded<StepCodes> & {
@@ -46,7 +47,7 @@ export interface DiveAdviceAnswer extends AnswerParts<PlanReasons> {
   lamp_plan: LampPlan;
   /** What leads in the middle of the range. */
   mixed_light_verdict: MixedLightVerdict;
-  balance_to: "daylight" | "lamps";
+  balance_to: "daylight" | "lamps" | "daylight_and_lamps";
   balance_depths_descending_m: number[];
   balance_depths_ascending_m: number[];
   remember: Remember;

@@ -12,7 +12,7 @@ export type MixedLightVerdict =
   | "lights_fight"
   | "daylight_leads"
   | "daylight_only";
-export type WayOutKind = "lamps_off" | "lamp_filter" | "balance_to_lamps" | "come_closer";
+export type WayOutKind = "lamps_off" | "lamp_filter" | "balance_to_lamps" | "balance_to_both" | "come_closer";
 
 export interface MixedLightAnswer extends AnswerParts<MixedLightReasons & LightReasons> {
   /** What to set the white balance to. */

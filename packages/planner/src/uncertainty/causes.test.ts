@@ -1,12 +1,6 @@
+import { atNight, daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS, withKd } from "@sunfathom/fixtures/scenes";
 import { peakIntensity_cd } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import {
-  atNight,
-  daylightScene,
-  NIGHT_WRECK,
-  REEF_WITH_LAMPS,
-  withKd,
-} from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
 import type { Scene } from "../scene/scene.js";
 import { causesOf, FILTER_CAUSES, LIT_HAZE_CAUSES, nuisanceAt } from "./causes.js";

@@ -9,7 +9,7 @@ import { cardDaylightAt } from "../light/daylight-at-depth.js";
 import { lensFilterOf } from "../light/lens-filter.js";
 import { lampLightAt, towardsCamera, type Underwater } from "../light/underwater.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
-import type { ShiftBetween } from "./rebalance.js";
+import type { ShiftBetween } from "./shift-between.js";
 
 /** Light that a white card sends through water and filter to the sensor, W m^-2 nm^-1. */
 export function cardLight(world: Underwater, filter: Spectrum, depth_m: number): Spectrum {

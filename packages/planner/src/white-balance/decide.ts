@@ -29,7 +29,8 @@ import { propagate, shareOfCauses } from "../uncertainty/propagate.js";
 import { avoidableCast, cardLight } from "./avoidable-cast.js";
 import { lampKelvin } from "./lamp-kelvin.js";
 import { balanceReasons } from "./reasons.js";
-import { balancesAlong, type ShiftBetween } from "./rebalance.js";
+import { balancesAlong } from "./rebalance.js";
+import type { ShiftBetween } from "./shift-between.js";
 
 /** Cast on grey since the last balance that a light grade of the shot still takes out: a judgement. */
 const BALANCE_TOLERANCE_DELTA_E00 = 8;

@@ -1,5 +1,5 @@
+import { NIGHT_WRECK, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { NIGHT_WRECK, TWO_LAMPS } from "../../../../test/support/scenes.js";
 import { conditionsOf } from "../light/conditions.js";
 import type { Lamp } from "../scene/scene.js";
 import { lampKelvin } from "./lamp-kelvin.js";

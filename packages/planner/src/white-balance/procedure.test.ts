@@ -1,6 +1,7 @@
 // What is said in which order is common practice, no published source; the rest guards what brings each line.
+
+import { daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS } from "@sunfathom/fixtures/scenes";
 import { expect, it } from "vitest";
-import { daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS } from "../../../../test/support/scenes.js";
 import type { BalanceSteps } from "../codes/balance-procedure.js";
 import { type Coded, codesOf } from "../codes/coded.js";
 import type { BalanceAtDepth, WhiteBalanceFigures } from "../result/white-balance.js";

@@ -1,13 +1,8 @@
 // What is said must be what was computed, and be said where it holds.
+
+import { atNight, daylightScene, NIGHT_WRECK, REEF_WITH_LAMPS, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { deltaE00, labOf, multiply } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import {
-  atNight,
-  daylightScene,
-  NIGHT_WRECK,
-  REEF_WITH_LAMPS,
-  TWO_LAMPS,
-} from "../../../../test/support/scenes.js";
 import { whiteBalanceReasons } from "../../../words/src/en/reasons/white-balance.js";
 import { balanceReach, balanceToCard } from "../camera/balance-reach.js";
 import { castBetween } from "../camera/cast.js";

@@ -34,4 +34,33 @@ describe("depths to balance at again", () => {
     });
     expect(balancesAlong({ balanced_m: 10, from_m: 14, to_m: 5 }, 8, per_m(2)).depths_m).toEqual([6]);
   });
+
+  it("are no more than there is time for, with the tolerance raised, and none too shallow to hover at", () => {
+    const asked = balancesAlong(way(2, 30), 4, per_m(2));
+    expect(asked.depths_m.length).toBeGreaterThan(3);
+    const fewer = balancesAlong(way(2, 30), 4, per_m(2), { most: 3 });
+    expect(fewer.depths_m.length).toBeGreaterThan(0);
+    expect(fewer.depths_m.length).toBeLessThanOrEqual(3);
+    expect(fewer.reached).toBeGreaterThan(asked.reached);
+    expect(balancesAlong(way(6, 0.5), 4, per_m(2)).depths_m.at(-1)).toBeLessThan(3);
+    expect(balancesAlong(way(6, 0.5), 4, per_m(2), { from_m: 3 }).depths_m).toEqual([4]);
+  });
+
+  it("are one more on a last stretch that is long, where it takes out what is seen, and where there is time for it", () => {
+    const longest = { stretch_m: 6, seen: 5 };
+    const along = (rate: number, hands: object) => balancesAlong(way(8, 20), 8, per_m(rate), hands).depths_m;
+    expect(along(0.6, { most: 3 })).toEqual([]);
+    // Halfway of what is left, as near as a hand hits it.
+    expect(along(0.6, { most: 3, longest })).toEqual([14]);
+    expect(along(0.4, { most: 3, longest })).toEqual([]);
+    expect(along(0.6, { most: 0, longest })).toEqual([]);
+    const spread = balancesAlong(way(8, 30), 8, (from, to) => (from < 12 ? 5 : 0.7) * (to - from), {
+      most: 2,
+      longest,
+    });
+    expect(spread.depths_m).toHaveLength(2);
+    expect(spread.depths_m[1]).toBeGreaterThan(12);
+    expect(balancesAlong(way(8, 13), 8, per_m(1.5), { most: 3, longest }).depths_m).toEqual([]);
+    expect(balancesAlong({ ...way(8, 20), closed: true }, 8, per_m(0.6), { longest }).depths_m).toEqual([]);
+  });
 });

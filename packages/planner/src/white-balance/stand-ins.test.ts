@@ -1,6 +1,6 @@
+import { atNight, daylightScene, NIGHT_WRECK } from "@sunfathom/fixtures/scenes";
 import { spectrumFrom } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { atNight, daylightScene, NIGHT_WRECK } from "../../../../test/support/scenes.js";
 import { standInsIn } from "./stand-ins.js";
 import { whiteBalance } from "./white-balance.js";
 

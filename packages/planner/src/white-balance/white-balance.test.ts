@@ -1,5 +1,3 @@
-import fc from "fast-check";
-import { describe, expect, it } from "vitest";
 import {
   atNight,
   daylightScene,
@@ -8,8 +6,10 @@ import {
   OUTER_REEF_MORNING,
   REEF_WITH_LAMPS,
   TWO_LAMPS,
-} from "../../../../test/support/scenes.js";
-import { numberIn, type Row, readTable } from "../../../../test/support/tables.js";
+} from "@sunfathom/fixtures/scenes";
+import { numberIn, type Row, readTable } from "@sunfathom/fixtures/tables";
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
 import { conditionsOf } from "../light/conditions.js";
 import { cardDaylightAt } from "../light/daylight-at-depth.js";
 import { underwater } from "../light/underwater.js";

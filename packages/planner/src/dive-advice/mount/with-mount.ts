@@ -92,13 +92,19 @@ function fitStep({ mount, filters, noRoomForTwo }: OnMount): MountedStep {
 
 const IN_WATER: readonly string[] = ["before_port", "before_window"];
 
-/** What goes before the housing needs no open one. */
+/** What goes before the housing needs no open one, and is rinsed with it. */
 const onMount =
   ({ place }: FilterMountingAnswer) =>
-  (step: DiveStep): MountedStep =>
-    step.code === "mount_filter" && IN_WATER.includes(place)
-      ? { ...step, parameters: { ...step.parameters, outside: true } }
-      : step;
+  (step: DiveStep): MountedStep => {
+    if (!IN_WATER.includes(place)) return step;
+    if (step.code === "mount_filter") return { ...step, parameters: { ...step.parameters, outside: true } };
+    if (step.code !== "rinse" || step.parameters.gear.includes("filter")) return step;
+    const [housing, ...others] = step.parameters.gear;
+    return {
+      ...step,
+      parameters: { gear: housing ? [housing, "filter", ...others] : ["filter", ...others] },
+    };
+  };
 
 /** The step that leaves the lens bare says that it is for want of a holder. */
 const refusedStep =

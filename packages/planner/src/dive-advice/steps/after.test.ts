@@ -1,7 +1,8 @@
 // What brings each step after the dive.
+
+import { daylightScene, NIGHT_WRECK, OUTER_REEF_MORNING } from "@sunfathom/fixtures/scenes";
 import { expect, it } from "vitest";
-import { daylightScene, NIGHT_WRECK, OUTER_REEF_MORNING } from "../../../../../test/support/scenes.js";
-import { decided, parametersIn, toldBy } from "../decided.test-support.js";
+import { decided, FLIPPED, parametersIn, toldBy } from "../decided.test-support.js";
 import type { Decisions } from "../decisions.js";
 import { afterDive } from "./after.js";
 
@@ -29,8 +30,16 @@ it("red is told for the grade where the dive goes deeper than it is recorded wel
   expect(toldBy(afterDive({ ...reef, red: undefined }))).toEqual([["after_dive", "rinse", undefined]]);
 });
 
-it("what was under water is rinsed: the housing always, a filter and lamps where there are any", () => {
-  expect(rinsed(reef)).toEqual({ gear: ["housing", "filter"] });
+it("no red is told where the dive begins below its end", () => {
+  const red = { acceptable_m: 2, gone_m: 4 };
+  const told = (d: Decisions) => parametersIn(afterDive({ ...d, red }), "grade_no_red");
+  expect(told(reef)).toEqual({ gone_m: 4, from_start: true });
+  expect(told(decided(daylightScene("IB", 45, 3, 9)))).toEqual({ gone_m: 4 });
+});
+
+it("what was under water is rinsed: the housing always, lamps and a filter that the water reached", () => {
+  expect(rinsed(reef)).toEqual({ gear: ["housing"] });
+  expect(rinsed(decided(FLIPPED))).toEqual({ gear: ["housing", "filter"] });
   expect(rinsed(decided(NIGHT_WRECK))).toEqual({ gear: ["housing", "lamps"] });
   expect(rinsed(shallow)).toEqual({ gear: ["housing"] });
 });

@@ -1,5 +1,5 @@
 // What brings each step on dry land, and the figures that it is told with.
-import { describe, expect, it } from "vitest";
+
 import {
   BRIGHT_REEF,
   daylightScene,
@@ -7,7 +7,8 @@ import {
   OUTER_REEF_MORNING,
   REEF_WITH_LAMPS,
   TWO_LAMPS,
-} from "../../../../../test/support/scenes.js";
+} from "@sunfathom/fixtures/scenes";
+import { describe, expect, it } from "vitest";
 import type { KitItem } from "../../scene/scene.js";
 import { decided, FLIPPED, parametersIn, toldBy } from "../decided.test-support.js";
 import { beforeDive } from "./before.js";
@@ -64,6 +65,7 @@ describe("before the dive", () => {
       stops: neutral?.excess_stops,
       density: neutral?.density,
       mount: "none",
+      stays: true,
     });
     expect(codes(reef)).not.toContain("neutral_density");
   });

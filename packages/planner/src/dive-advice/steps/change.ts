@@ -3,7 +3,7 @@ import type { DivePhase, DiveStep } from "../../result/dive-advice.js";
 import { toleranceFor } from "../../white-balance/decide.js";
 import type { Balances } from "../../white-balance/rebalance.js";
 import type { Decisions } from "../decisions.js";
-import { type Leg, mountOf } from "../legs.js";
+import { holdsBelow, type Leg, mountOf } from "../legs.js";
 import type { Station } from "../station.js";
 import { step } from "./step.js";
 
@@ -21,14 +21,24 @@ export function filterChange(leg: Leg, phase: Way, setting: Setting | undefined)
 }
 
 /** Balances of one leg on one way, in a line. */
-export function balanceAgain({ scene }: Leg, phase: Way, { depths_m, reached }: Balances): DiveStep[] {
+export function balanceAgain(leg: Leg, phase: Way, { depths_m, reached }: Balances): DiveStep[] {
+  const { scene } = leg;
   const [depth_m] = depths_m;
   if (depth_m === undefined) return [];
   const tolerance = toleranceFor(scene);
   const asked = reached > tolerance ? { asked: { tolerance } } : {};
   // The model's own tolerance is a judgement.
   const basis = scene.balance_tolerance_delta_e00 === undefined ? "judgement" : "computed";
-  return [step({ phase, depth_m, basis }, "balance_again", { depths_m, tolerance: reached, ...asked })];
+  const exposed = scene.exposure_mode === "auto" ? {} : { exposed: true as const };
+  return [
+    step({ phase, depth_m, basis }, "balance_again", {
+      depths_m,
+      tolerance: reached,
+      ...asked,
+      ...exposed,
+      ...(phase === "going_down" ? holdsBelow(leg) : {}),
+    }),
+  ];
 }
 
 /** Neutral density comes off, or goes on again, where that lies in a leg. */
@@ -41,6 +51,21 @@ export function neutralChange({ exposure }: Decisions, leg: Leg, phase: Way): Di
   const setting = down ? off.without : off.behind;
   const code = down ? "neutral_off" : "neutral_on";
   return [step({ phase, depth_m }, code, { ...setting, depth_m, mount: neutral.mount })];
+}
+
+/**
+ * Adds how the exposure follows the light on a way. Where balances are made on the last stretch of it, it is told before them: a card
+ * is shot after the exposure is set.
+ */
+export function withExposure(
+  steps: DiveStep[],
+  { phase, depth_m }: { phase: Way; depth_m: number },
+  code: "deep_exposure" | "shallow_exposure",
+  setting: Setting & { stops: number },
+): void {
+  const isOnWay = steps.at(-1)?.code === "balance_again";
+  const told = step(isOnWay ? { phase } : { phase, depth_m }, code, { ...setting, to_m: depth_m });
+  steps.splice(isOnWay ? -1 : steps.length, 0, told);
 }
 
 /** How the camera is set once these steps are done, from the start of the plan on. */

@@ -1,19 +1,14 @@
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
 import { ownedName } from "../owned-name.js";
+import { lampsOff } from "./lamps-off.js";
 import { step } from "./step.js";
 
 const at = { phase: "before_dive" } as const;
 
 /** What is done with the lamps on dry land. */
-export function lampsBefore({
-  filmed,
-  fitted,
-  lampFilter,
-  lampPlan,
-  lampLight_lx,
-  middle,
-}: Decisions): DiveStep[] {
+export function lampsBefore(d: Decisions): DiveStep[] {
+  const { filmed, fitted, lampFilter, lampPlan, lampLight_lx, middle } = d;
   const distance_m = Math.min(...filmed.lamps.map((lamp) => lamp.distance_m));
   const light = filmed.lamps.length > 0 ? { lux: lampLight_lx, distance_m } : undefined;
   // With the lights at hand they are checked, too.
@@ -28,5 +23,6 @@ export function lampsBefore({
     const left = middle.split_delta_e00?.likely ?? 0;
     return [step(at, "keep_lamp_filters", { filter: fitted.filter, left, ...check })];
   }
+  if (d.lampPlan === "lamps_off") return lampsOff(d);
   return light ? [step({ ...at, basis: "common_practice" }, "check_lamps", light)] : [];
 }

@@ -1,11 +1,13 @@
 // What brings each step with the lamps.
+
+import { NIGHT_WRECK, REEF_WITH_LAMPS, TWO_LAMPS } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
-import { NIGHT_WRECK, REEF_WITH_LAMPS } from "../../../../../test/support/scenes.js";
 import type { LampPlan } from "../../codes/summary.js";
 import type { MixedLightAtDepth, MixedLightZone } from "../../result/mixed-light.js";
 import { decided, parametersIn, toldBy } from "../decided.test-support.js";
 import type { Decisions } from "../decisions.js";
 import { lampSteps } from "./lamps.js";
+import { lampsOff } from "./lamps-off.js";
 
 const fight = decided(REEF_WITH_LAMPS);
 const night = decided(NIGHT_WRECK);
@@ -33,8 +35,9 @@ const bare = (d: Decisions): Decisions => ({ ...d, filter: { ...d.filter, filter
 describe("lamps that stay off", () => {
   it("are told with the split, how red it is and what is lost, and the best other way", () => {
     const { middle } = fight;
-    const steps = lampSteps(changed(fight, "lamps_off", {}));
-    expect(toldBy(steps)).toEqual([["lamps", "lamps_off", undefined]]);
+    const steps = lampsOff(changed(fight, "lamps_off", {}));
+    // Told on land: what the other way asks for is mounted there.
+    expect(toldBy(steps)).toEqual([["before_dive", "lamps_off", undefined]]);
     // Ways out stand by what they leave: the first but that.
     const other = middle.ways_out.filter(({ way }) => way !== "lamps_off")[0];
     expect(parametersIn(steps, "lamps_off")).toEqual({
@@ -54,21 +57,34 @@ describe("lamps that stay off", () => {
     const near = closer.map((way) => ({ ...way, split_left_delta_e00: 4 }));
     const filtered = changed(fight, "lamps_off", { ways_out: near });
     expect(near.length).toBe(1);
-    expect(parametersIn(lampSteps(filtered), "lamps_off")).not.toHaveProperty("other");
-    expect(parametersIn(lampSteps(bare(filtered)), "lamps_off")).toHaveProperty("other");
+    expect(parametersIn(lampsOff(filtered), "lamps_off")).not.toHaveProperty("other");
+    expect(parametersIn(lampsOff(bare(filtered)), "lamps_off")).toHaveProperty("other");
   });
 
   it("have no other way where there is none, and go on from where they lead", () => {
     const ways_out = fight.middle.ways_out.filter(({ way }) => way === "lamps_off");
-    expect(codes(changed(fight, "lamps_off", { ways_out }))).toEqual(["lamps_off"]);
+    const off = lampsOff(changed(fight, "lamps_off", { ways_out }));
+    expect(parametersIn(off, "lamps_off")).not.toHaveProperty("other");
+    expect(codes(changed(fight, "lamps_off", { ways_out }))).toEqual([]);
     const zones = [zone("lights_fight", 5, 20), zone("lamps_lead", 20, 30)];
     const ranging = { ...fight, scene: { ...fight.scene, min_depth_m: 5, max_depth_m: 30 } };
     const steps = lampSteps(bare(changed(ranging, "lamps_off", { ways_out }, zones)));
-    expect(toldBy(steps)).toEqual([
-      ["lamps", "lamps_off", undefined],
-      ["lamps", "lamps_from", 20],
-    ]);
+    expect(toldBy(steps)).toEqual([["lamps", "lamps_from", 20]]);
     expect(parametersIn(steps, "lamps_from")).toEqual({ depth_m: 20 });
+  });
+
+  it("are told what they would make of the subject alone, where that is worth a look", () => {
+    const onSubject = { error: 4, around: 17 };
+    const steps = lampsOff({ ...changed(fight, "lamps_off", {}), onSubject });
+    expect(parametersIn(steps, "lamps_for_subject")).toEqual(onSubject);
+    const strong = decided({
+      ...REEF_WITH_LAMPS,
+      lamps: [{ ...TWO_LAMPS, flux_lm: 15000, distance_m: 0.5 }],
+    });
+    expect(strong.lampPlan).toBe("lamps_off");
+    // What the lights reach is then right, and what they do not reach is not: the more the lights outshine daylight.
+    expect(strong.onSubject?.error).toBeLessThan((strong.onSubject?.around ?? 0) / 2);
+    expect(decided(NIGHT_WRECK).onSubject).toBeUndefined();
   });
 
   it("light no haze and mix with nothing", () => {
@@ -86,7 +102,11 @@ describe("lamps that are on", () => {
       ["daylight_leads", "lamps_hardly_show"],
     ] as const) {
       const steps = lampSteps(changed(fight, lampPlan, { green_lamp_over_daylight_stops }));
-      expect(toldBy(steps)).toEqual([["lamps", code, undefined]]);
+      expect(toldBy(steps)[0]).toEqual(["lamps", code, undefined]);
+      // How far they carry is asked of lamps that make the light alone.
+      expect(steps.map((one) => one.code)).toEqual(
+        lampPlan === "lamps_lead" ? [code, "lamps_reach"] : [code],
+      );
       expect(parametersIn(steps, code)).toEqual({ green: 2 });
     }
   });
@@ -94,7 +114,10 @@ describe("lamps that are on", () => {
   it("are told alone with what the water takes of each channel", () => {
     const { middle } = night;
     const steps = lampSteps(changed(night, "lamps_only", {}));
-    expect(toldBy(steps)).toEqual([["lamps", "lamps_only", undefined]]);
+    expect(toldBy(steps)).toEqual([
+      ["lamps", "lamps_only", undefined],
+      ["lamps", "lamps_reach", undefined],
+    ]);
     expect(parametersIn(steps, "lamps_only")).toEqual({
       red: middle.lamp_red_water_loss_stops?.likely,
       green: middle.lamp_green_water_loss_stops?.likely,

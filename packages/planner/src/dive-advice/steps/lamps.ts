@@ -1,13 +1,13 @@
-import { codedOf } from "../../codes/coded.js";
-import type { WaysOut } from "../../codes/ways-out.js";
 import { handDepth } from "../../light/hand-depth.js";
-import { VISIBLE_SPLIT_DELTA_E00 } from "../../mixed-light/lights.js";
 import type { DiveStep } from "../../result/dive-advice.js";
+import type { MixedLightAtDepth } from "../../result/mixed-light.js";
 import type { Decisions } from "../decisions.js";
+import type { LampWays } from "../lamp-choice.js";
+import { lampReach } from "../lamp-reach.js";
+import { ownedName } from "../owned-name.js";
+import { isHazeLit } from "./lit-haze.js";
 import { step } from "./step.js";
 
-/** From this share of a lit grey on, haze lit by the lamps spoils the picture: a judgement. */
-const HAZE_SPOILS_FROM_PERCENT = 15;
 const at = { phase: "lamps" } as const;
 /** Where lights fight is where a split is seen, which is a judgement. */
 const seen = { ...at, basis: "judgement" } as const;
@@ -15,10 +15,10 @@ const seen = { ...at, basis: "judgement" } as const;
 /** What is done with the lamps. */
 export function lampSteps(d: Decisions): DiveStep[] {
   const { lampPlan, middle, mixed, scene } = d;
-  if (lampPlan === "lamps_off") return lampsOff(d);
+  if (lampPlan === "lamps_off") return lampsFrom(d);
+  if (lampPlan === "lamps_with_daylight" && d.lampWays) return withDaylight(d, d.lampWays);
   const green = middle.green_lamp_over_daylight_stops?.likely ?? 0;
-  const percent = middle.lit_haze_percent?.likely ?? 0;
-  const haze = percent > HAZE_SPOILS_FROM_PERCENT ? { haze: { percent } } : {};
+  const haze = spoiling(middle);
   const steps: DiveStep[] = [];
   if (lampPlan === "lamps_lead") steps.push(step(at, "lamps_lead", { green, ...haze }));
   if (lampPlan === "daylight_leads") steps.push(step(at, "lamps_hardly_show", { green, ...haze }));
@@ -28,6 +28,9 @@ export function lampSteps(d: Decisions): DiveStep[] {
     const ofGreen = middle.lamp_green_water_loss_stops?.likely ?? 0;
     steps.push(step(at, "lamps_only", { red, green: ofGreen, blue, ...haze }));
   }
+  // From where on nothing is seen is a judgement.
+  if (lampPlan === "lamps_lead" || lampPlan === "lamps_only")
+    steps.push(step(seen, "lamps_reach", lampReach(d.filmed, middle.depth_m)));
   const fight = mixed.zones.find(({ verdict }) => verdict === "lights_fight");
   if (fight && mixed.zones.length > 1 && lampPlan !== "lamps_with_filter") {
     const [from_m, to_m] = [handDepth(fight.min_depth_m, scene), handDepth(fight.max_depth_m, scene)];
@@ -36,33 +39,27 @@ export function lampSteps(d: Decisions): DiveStep[] {
   return steps;
 }
 
-/** Ways that ask for a lens without a colour filter. */
-const BARE_LENS_WAYS = ["balance_to_lamps", "come_closer"];
+const spoiling = (middle: MixedLightAtDepth): { haze?: { percent: number } } =>
+  isHazeLit(middle) ? { haze: { percent: middle.lit_haze_percent?.likely ?? 0 } } : {};
 
-/** Off, what else could be done with what is mounted, and where they may go on after all. */
-function lampsOff({ scene, middle, mixed, fitted, filter }: Decisions): DiveStep[] {
-  const isBare = filter.filter_kind === "none";
-  const { ways_out } = middle;
-  const off = ways_out.find(({ way }) => way === "lamps_off");
-  const other = ways_out.find(
-    ({ way, split_left_delta_e00 }) =>
-      way !== "lamps_off" &&
-      split_left_delta_e00 <= VISIBLE_SPLIT_DELTA_E00 &&
-      (isBare || !BARE_LENS_WAYS.includes(way)),
-  );
-  const steps = [
-    step(seen, "lamps_off", {
-      split: middle.split_delta_e00?.likely ?? 0,
-      red_excess: middle.red_excess_stops?.likely ?? 0,
-      cost: off?.cost_stops ?? 0,
-      ...(fitted ? { fitted: fitted.filter } : {}),
-      ...(other ? { other: { way: codedOf<WaysOut>(other), left: other.split_left_delta_e00 } } : {}),
+/** On among daylight, and what that is worth. */
+function withDaylight({ middle, lampFilter }: Decisions, lampWays: LampWays): DiveStep[] {
+  const both = middle.ways_out.find(({ way }) => way === "balance_to_both");
+  return [
+    step(seen, "lamps_with_daylight", {
+      with_e: lampWays.ways[0].error_delta_e00,
+      without_e: lampWays.off_error_delta_e00,
+      unlit: both?.split_left_delta_e00 ?? 0,
+      ...(lampFilter ? { unused: ownedName(lampFilter.item) } : {}),
+      ...spoiling(middle),
     }),
   ];
+}
+
+/** Where lamps that stay off may go on after all: where they lead, with nothing on the lens. */
+function lampsFrom({ scene, mixed, filter }: Decisions): DiveStep[] {
   const leading = mixed.zones.find(({ verdict }) => verdict === "lamps_lead");
-  if (leading && isBare) {
-    const depth_m = handDepth(leading.min_depth_m, scene);
-    steps.push(step({ ...at, depth_m }, "lamps_from", { depth_m }));
-  }
-  return steps;
+  if (!leading || filter.filter_kind !== "none") return [];
+  const depth_m = handDepth(leading.min_depth_m, scene);
+  return [step({ ...at, depth_m }, "lamps_from", { depth_m })];
 }

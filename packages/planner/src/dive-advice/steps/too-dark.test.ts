@@ -1,5 +1,5 @@
+import { DARK_AND_GREEN } from "@sunfathom/fixtures/scenes";
 import { expect, it } from "vitest";
-import { DARK_AND_GREEN } from "../../../../../test/support/scenes.js";
 import { exposureLoss } from "../../exposure-loss/exposure-loss.js";
 import { parametersIn, toldBy } from "../decided.test-support.js";
 import { tooDark } from "./too-dark.js";

@@ -1,6 +1,7 @@
 // What goes on comes off, and what opens closes, in the steps down and up.
+
+import { DARK_AND_GREEN, NIGHT_WRECK, OUTER_REEF_MORNING } from "@sunfathom/fixtures/scenes";
 import { expect, it } from "vitest";
-import { DARK_AND_GREEN, NIGHT_WRECK, OUTER_REEF_MORNING } from "../../../../../test/support/scenes.js";
 import { decided, FLIPPED, parametersIn, toldBy } from "../decided.test-support.js";
 import { goingDown } from "./down.js";
 import { atStart } from "./start.js";
@@ -22,8 +23,9 @@ it("the filter comes in and goes out at one depth, with settings for each side",
 it("exposure opens to the deep end and closes to where it began", () => {
   const d = decided(OUTER_REEF_MORNING);
   const start = parametersIn(atStart(d), "start_exposure");
-  expect(codes(goingDown(d))).toEqual(["balance_again", "deep_exposure"]);
-  expect(codes(comingUp(d))).toEqual(["balance_again", "shallow_exposure"]);
+  // A card is shot after the exposure is set, on both ways.
+  expect(codes(goingDown(d))).toEqual(["deep_exposure", "balance_again"]);
+  expect(codes(comingUp(d))).toEqual(["shallow_exposure", "balance_again"]);
   const { iso, f_number, stops } = parametersIn(comingUp(d), "shallow_exposure");
   expect([iso, f_number]).toEqual([start["iso"], start["f_number"]]);
   expect(stops).toBeCloseTo(Number(parametersIn(goingDown(d), "deep_exposure")["stops"]), 9);

@@ -1,8 +1,15 @@
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
-import { opensBy, startOfPlan } from "../exposure-plan.js";
-import { balanceAgain, filterChange, neutralChange, settingAfter, stationsOf } from "./change.js";
-import { DARKER_FROM_STOPS, goingDown } from "./down.js";
+import { DARKER_FROM_STOPS, opensBy, startOfPlan } from "../exposure-plan.js";
+import {
+  balanceAgain,
+  filterChange,
+  neutralChange,
+  settingAfter,
+  stationsOf,
+  withExposure,
+} from "./change.js";
+import { goingDown } from "./down.js";
 import { step } from "./step.js";
 
 /** What is done on the way up, leg by leg, until all is as it was at the start. */
@@ -20,7 +27,7 @@ export function comingUp(d: Decisions): DiveStep[] {
   const before = settingAfter(d, [...goingDown(d), ...steps]);
   const stops = -opensBy(before, setting, filmed.shutter_s);
   if (filmed.exposure_mode !== "auto" && stops > DARKER_FROM_STOPS && first.verdict !== "too_dark") {
-    steps.push(step({ phase, depth_m: legs[0].top_m }, "shallow_exposure", { ...setting, stops }));
+    withExposure(steps, { phase, depth_m: legs[0].top_m }, "shallow_exposure", { ...setting, stops });
   }
   if (filmed.lamps.length > 0) {
     steps.push(step({ phase, basis: "common_practice" }, "lamps_off_before_air"));

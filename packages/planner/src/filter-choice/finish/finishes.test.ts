@@ -1,7 +1,8 @@
 // Each finish by its definition, and against pictures whose right values are published.
+
+import { publishedIlluminant } from "@sunfathom/fixtures/illuminants";
 import { CHART_PATCHES, deltaE00, labOf, multiply } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
-import { publishedIlluminant } from "../../../../../test/support/illuminants.js";
 import { WHITE_D65, xyzUnderD65 } from "../../camera/d65.js";
 import type { Vector3 } from "../../camera/matrix.js";
 import { luminanceOf, pictureMatrix, pictureOfXyz, xyzOfPicture } from "../../camera/picture.js";
