@@ -1,11 +1,15 @@
 import type { z } from "zod/v3";
+import * as batchLine from "./batch/line.js";
+import { BatchItem, BatchOperation, BatchRequest } from "./batch/request.js";
 import { calculationAnswers } from "./generated/calculation-answers.js";
+import * as kitAdviceAnswer from "./kit-advice/answer.js";
+import { KitAdviceRequest, KitDive, KitPiece, PieceHolder, PieceItem } from "./kit-advice/request.js";
 import { PictureFormat, PictureLook, PictureTheme } from "./picture/look.js";
 import { ErrorMeaning, ProblemPage } from "./problem/page-schema.js";
 import { FieldError, problemSchemas } from "./problem/problem.js";
 import * as quizAnswers from "./quiz/answers.js";
 import * as quizItems from "./quiz/items.js";
-import { QtiVersion, QuizPackageRequest } from "./quiz/package.js";
+import { QtiVersion, QuizPackageFormat, QuizPackageRequest } from "./quiz/package.js";
 import { QuizLanguage, QuizLevel, QuizRelease, QuizTemplate, QuizUnits } from "./quiz/paper-request.js";
 import * as reference from "./reference/reference.js";
 import { Brief } from "./result/brief.js";
@@ -21,6 +25,7 @@ import {
   UncertaintyCause,
 } from "./result/common.js";
 import * as estimates from "./result/estimates.js";
+import { Link, LinkMethod } from "./result/links.js";
 import * as mountingParts from "./result/mounting-parts.js";
 import { Bottom, ReflectanceSample } from "./scene/bottom.js";
 import {
@@ -57,6 +62,19 @@ import {
   SlateFormat,
   SlateLook,
 } from "./sheet/look.js";
+import * as diveTimelinesAnswer from "./trip/dive-timelines-answer.js";
+import {
+  CardFrame,
+  DiveClip,
+  DiveEvent,
+  DiveSample,
+  DiveTimelinesRequest,
+  LensEvent,
+} from "./trip/dive-timelines-request.js";
+import * as lightWindowsAnswer from "./trip/light-windows-answer.js";
+import { CloudForecast, LightWindowsRequest, WindowAim } from "./trip/light-windows-request.js";
+import * as tripAdviceAnswer from "./trip/trip-advice-answer.js";
+import * as tripAdviceRequest from "./trip/trip-advice-request.js";
 
 const all: Record<string, z.ZodTypeAny> = {
   Scene,
@@ -109,6 +127,8 @@ const all: Record<string, z.ZodTypeAny> = {
   Caution,
   UncertaintyCause,
   ModelVersion,
+  LinkMethod,
+  Link,
   Brief,
   Clarity,
   ...cardFit,
@@ -118,6 +138,7 @@ const all: Record<string, z.ZodTypeAny> = {
   ...quizItems,
   ...quizAnswers,
   QtiVersion,
+  QuizPackageFormat,
   QuizPackageRequest,
   QuizLevel,
   QuizRelease,
@@ -135,6 +156,29 @@ const all: Record<string, z.ZodTypeAny> = {
   ContactEdge,
   GradeLook,
   GradeFormat,
+  BatchRequest,
+  BatchItem,
+  BatchOperation,
+  ...batchLine,
+  LightWindowsRequest,
+  WindowAim,
+  CloudForecast,
+  ...lightWindowsAnswer,
+  KitAdviceRequest,
+  KitDive,
+  KitPiece,
+  PieceHolder,
+  PieceItem,
+  ...kitAdviceAnswer,
+  ...tripAdviceRequest,
+  ...tripAdviceAnswer,
+  DiveTimelinesRequest,
+  CardFrame,
+  DiveSample,
+  DiveClip,
+  DiveEvent,
+  LensEvent,
+  ...diveTimelinesAnswer,
   Health,
   FieldError,
   ErrorMeaning,

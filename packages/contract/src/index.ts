@@ -1,3 +1,7 @@
+export { batchExamples } from "./batch/examples.js";
+export type { BatchRequest } from "./batch/request.js";
+export { type BatchRuleCode, type BatchRuleParameters, batchRuleCodes } from "./batch/rules.js";
+export * from "./batch/values.js";
 export {
   type AnswerForm,
   type AnswerName,
@@ -11,6 +15,11 @@ export * from "./generated/mounted-on.js";
 export { type ComponentName, wireSchemas } from "./generated/wire-schemas.js";
 export { type Form, type FormFields, formOf } from "./json-schema/form.js";
 export { type JsonSchema, knownKeywords, reference, referenced } from "./json-schema/schema.js";
+export type { KitAdviceAnswer } from "./kit-advice/answer.js";
+export { kitAdviceExamples } from "./kit-advice/examples.js";
+export type { KitAdviceRequest } from "./kit-advice/request.js";
+export { type KitRuleCode, type KitRuleParameters, kitRuleCodes } from "./kit-advice/rules.js";
+export * from "./kit-advice/values.js";
 export {
   type CalculationName,
   calculationNames,
@@ -20,6 +29,7 @@ export {
   referenceNames,
 } from "./operation-names.js";
 export type { PictureLook } from "./picture/look.js";
+export { pictureLookSchema } from "./picture/look-schema.js";
 export { type PictureFormat, pictureDefaults } from "./picture/values.js";
 export {
   type ProblemCode,
@@ -45,6 +55,7 @@ export { allSceneRules } from "./rules/all-with-mounting.js";
 export { mountingRuleConcerns, sceneRuleConcerns } from "./rules/concerns.js";
 export { type MountingRuleParameters, mountingRules } from "./rules/mounting.js";
 export { mountedOnRules } from "./rules/mounting-in-scene.js";
+export { type RepeatedId, repeatedIds } from "./rules/repeated-ids.js";
 export type { Rule, Violation } from "./rules/rule.js";
 export {
   bottomBelowDeepest_m,
@@ -74,3 +85,13 @@ export { fieldsBesideLists, waterBases } from "./scene/water-bases.js";
 export type { CuttingTemplateRequest } from "./sheet/cutting-template.js";
 export { cuttingTemplateExamples } from "./sheet/examples.js";
 export { leastTape_mm, sheetLimits_mm } from "./sheet/values.js";
+export type { DiveTimelinesAnswer } from "./trip/dive-timelines-answer.js";
+export type { DiveTimelinesRequest } from "./trip/dive-timelines-request.js";
+export { diveTimelinesExamples, lightWindowsExamples } from "./trip/examples.js";
+export type { LightWindowsAnswer } from "./trip/light-windows-answer.js";
+export type { LightWindowsRequest } from "./trip/light-windows-request.js";
+export { type TripRuleCode, type TripRuleParameters, tripRuleCodes } from "./trip/rules.js";
+export type { TripAdviceAnswer } from "./trip/trip-advice-answer.js";
+export { tripAdviceExamples } from "./trip/trip-advice-examples.js";
+export type { TripAdviceRequest } from "./trip/trip-advice-request.js";
+export * from "./trip/values.js";

@@ -15,6 +15,7 @@ type Unit =
   | "m"
   | "m/s"
   | "mg/m3"
+  | "min"
   | "mm"
   | "g"
   | "nm"

@@ -13,13 +13,13 @@ import { type JsonSchema, referenced } from "./schema.js";
  */
 export function computedModule(): string {
   const schemas = plainSchemas(componentSchemas(components));
-  const constants = reachable(sceneNames, schemas).map((name) => {
+  const constants = reachable(checkedNames, schemas).map((name) => {
     const schema = withoutAnswers(compact(schemaOf(name, schemas)));
     // Where a schema is used that has a name, its constant stands.
     const text = JSON.stringify(schema).replace(/\{"\$ref":"(\w+)#"\}/g, "$1Schema");
     return `const ${name}Schema: JsonSchema = ${text};`;
   });
-  const scenes = sceneNames.map(
+  const scenes = checkedNames.map(
     (name) => `export const ${constantOf(name)}Schema: JsonSchema = ${name}Schema;`,
   );
   // The same for objects.
@@ -54,6 +54,9 @@ export function computedModule(): string {
     "",
   ].join("\n");
 }
+
+/** What comes in: scenes, and many of them at once. */
+const checkedNames = [...sceneNames, "BatchRequest"] as const;
 
 /** Scenes of light, of which most say nothing of what a filter is mounted on. */
 const LIGHT = ["Scene", "ResolvedScene"] as const;

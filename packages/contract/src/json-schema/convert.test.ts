@@ -49,7 +49,7 @@ describe("the JSON Schemas", () => {
 
   it("give every number of an answer its decimals", () => {
     const inputs =
-      /^(Scene|ResolvedScene|MountingScene|ResolvedMountingScene|StepRing|Lamp|ResolvedLamp|KdSample|KitItem|ResolvedKitItem|FilterSample|CardSample|TransmittanceSample|ReflectanceSample|RecordingPoint|SensorSample|\w*Look|\w*Request|QuizResponse|\w*Problem)\//;
+      /^(Scene|ResolvedScene|MountingScene|ResolvedMountingScene|StepRing|Lamp|ResolvedLamp|KdSample|KitItem|ResolvedKitItem|KitPiece|TripDive|TripPiece|ShelfPiece|ShelfRing|CardFrame|DiveClip|DiveEvent|DiveSample|FilterSample|CardSample|TransmittanceSample|ReflectanceSample|RecordingPoint|SensorSample|CloudForecast|\w*Look|\w*Request|QuizResponse|\w*Problem)\//;
     const bare = allFields
       .map(([path, schema]): [string, JsonSchema] => [path, schema.items ?? schema])
       .filter(([path, { type }]) => (type === "number" || type === "integer") && !inputs.test(path))

@@ -1,7 +1,7 @@
 import { z } from "zod/v3";
 import { choice } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
-import { pictureDefaults as defaults, pictureFormats, pictureThemes } from "./values.js";
+import { pictureDefaults as defaults, pictureFormats, pictureThemes, pictureWidths_px } from "./values.js";
 
 export const PictureFormat = z.enum(pictureFormats).describe("What a picture comes in.");
 
@@ -21,8 +21,7 @@ export const PictureLook = z
       description:
         "Width in CSS pixels that the picture is laid out for; a PNG is so many wide. The height follows from what is shown.",
       unit: "px",
-      min: 320,
-      max: 1600,
+      ...pictureWidths_px,
       integer: true,
       example: 360,
       default: defaults.width_px,

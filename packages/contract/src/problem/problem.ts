@@ -1,9 +1,11 @@
 import { z } from "zod/v3";
+import { batchRuleCodes } from "../batch/rules.js";
 import { annotate } from "../field/annotation.js";
 import { list, text } from "../field/choice.js";
 import { quizErrorCodes } from "../quiz/error-codes.js";
 import { ownSceneRules as sceneRules } from "../rules/all-with-mounting.js";
 import { mountingRules } from "../rules/mounting.js";
+import { tripRuleCodes } from "../trip/rules.js";
 import { type ProblemCode, problemCodes, problemStatuses } from "./catalogue.js";
 import { problemComponent } from "./component-name.js";
 import { fieldErrorCodes, maxErrors } from "./error-codes.js";
@@ -14,6 +16,8 @@ import { problemType } from "./scene-problems.js";
 const errorCodes: readonly string[] = [
   ...fieldErrorCodes,
   ...[...sceneRules, ...mountingRules].map(({ code }) => code),
+  ...batchRuleCodes,
+  ...tripRuleCodes,
   ...Object.values(quizErrorCodes).flat(),
   ...outsideCodes,
 ];
@@ -94,7 +98,7 @@ function problem(code: ProblemCode) {
       detail: text({ description: "What went wrong this time.", example: code }),
       request_id: text({
         description: "Id of the request, as in the header `X-Request-Id` and in the log of the service.",
-        example: "3f6c1b0e-8d55-4d0a-9a8e-0a6d2f1c7b44",
+        example: "P2wbDo1VSg2ajgpt",
       }).optional(),
       ...(withErrors.includes(code) ? { errors } : {}),
     })

@@ -38,4 +38,15 @@ export const quizPackageExamples = {
       with_keys: true,
     },
   },
+  to_practise_on_a_boat: {
+    summary: "SCORM 1.2, which marks on its own and needs no network",
+    value: {
+      level: "beginner",
+      count: 10,
+      title: "Colour under water",
+      topics: ["light", "filter", "balance"],
+      format: "scorm_1_2",
+      with_keys: true,
+    },
+  },
 } as const satisfies Record<string, { summary: string; value: QuizPackageRequest }>;

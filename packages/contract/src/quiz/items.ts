@@ -102,7 +102,11 @@ const fieldsOfSomeItems = {
     maxItems: 16,
     example: [{ id: "R1", text: "1 stop" }],
   }),
-  unit: text({ description: "Unit of a numeric answer; empty for a bare number.", example: "stops" }),
+  unit: text({
+    description:
+      "Unit of a numeric answer, the same in each language, as the question's text says it, too; empty for a bare number.",
+    example: "stops",
+  }),
   decimals: quantity({
     description: "Decimals that a numeric answer needs.",
     unit: "1",

@@ -2,16 +2,28 @@ import { z } from "zod/v3";
 import { choice, flag, text } from "../field/choice.js";
 import { withOptional } from "../field/optional.js";
 import { optionalPaperFields, paperFields } from "./paper-request.js";
-import { qtiVersions } from "./values.js";
+import { qtiVersions, quizPackageFormats } from "./values.js";
 
 export const QtiVersion = z
   .enum(qtiVersions)
   .describe("Version of Question and Test Interoperability (1EdTech): 3.0, or 2.1 for older platforms.");
 
+export const QuizPackageFormat = z
+  .enum(quizPackageFormats)
+  .describe(
+    "What a paper is packed as: `qti`, which a platform shows and marks, or `scorm_1_2`, a page that shows and marks the questions on its own.",
+  );
+
 const mayBeLeftOut = {
   ...optionalPaperFields,
+  format: choice(QuizPackageFormat, {
+    description:
+      "What to pack the paper as. `scorm_1_2` is for practice, also without a network: questions, pictures and marking are in the package, and so are the keys, where anyone can read them. It needs `with_keys` `true`, and takes neither `version` nor `release` nor `closes_at`.",
+    example: "scorm_1_2",
+    default: quizPackageFormats[0],
+  }),
   version: choice(QtiVersion, {
-    description: "Version of the standard.",
+    description: "Version of QTI; only with `format` `qti`.",
     example: "2.1",
     default: "3.0",
   }),

@@ -21,7 +21,9 @@ export const QuizUnits = z
   .enum(quizUnits)
   .describe("Units of the texts: `metric`, or `metric_and_imperial` with feet behind metres.");
 
-export const QuizLanguage = z.enum(quizLanguages).describe("Language of the texts (RFC 5646).");
+export const QuizLanguage = z
+  .enum(quizLanguages)
+  .describe("A language that questions are written in (RFC 5646).");
 
 export const QuizTemplate = z.enum(quizTemplates).describe("A kind of question.");
 
@@ -88,9 +90,9 @@ export const optionalPaperFields = {
     default: "metric",
   }),
   language: choice(QuizLanguage, {
-    description: "Language of the texts.",
-    example: "en",
-    default: "en",
+    description:
+      "Language of the texts, in the paper, its marks and its packages. Left out, it is the one of these that `Accept-Language` likes best, and English where it likes none of them. The same seed asks the same in each.",
+    example: "es",
   }),
   release: choice(QuizRelease, {
     description: "When to give the marks.",

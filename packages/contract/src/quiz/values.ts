@@ -5,7 +5,7 @@ export const quizLevels = ["beginner", "working", "expert"] as const;
 
 export const quizUnits = ["metric", "metric_and_imperial"] as const;
 
-export const quizLanguages = ["en"] as const;
+export const quizLanguages = ["en", "es"] as const;
 
 export const quizTopics = [
   "light",
@@ -32,6 +32,7 @@ export const quizTemplates = [
   "red_left",
   "percent_to_stops",
   "spectrum_most_left",
+  "water_from_spectrum",
   "red_reach",
   "filter_for_water",
   "density_to_stops",
@@ -74,6 +75,15 @@ export const quizTemplates = [
   "auto_settings",
   "mount_faults",
   "safe_batteries",
+  "kept_balance",
+  "lamp_place",
+  "mount_order",
+  "contrast_order",
+  "sun_or_depth",
+  "brightest_hour",
+  "floor_light",
+  "recording_gain",
+  "histogram_reading",
 ] as const;
 
 /** When a paper tells its marks. */
@@ -81,6 +91,9 @@ export const quizReleases = ["at_once", "after_close"] as const;
 
 /** Versions of Question and Test Interoperability (1EdTech) that a package can be of. */
 export const qtiVersions = ["3.0", "2.1"] as const;
+
+/** What a paper is packed as: the default first. */
+export const quizPackageFormats = ["qti", "scorm_1_2"] as const;
 
 /** Most questions of a paper. */
 export const mostQuestions = 200;

@@ -3,6 +3,7 @@ import { annotate } from "../field/annotation.js";
 import { choice, list, text } from "../field/choice.js";
 import { quantity } from "../field/quantity.js";
 import { ResolvedScene } from "../scene/scene.js";
+import { links } from "./links.js";
 
 /** What a code comes with. */
 export function parameters({ example }: { example: object }) {
@@ -134,8 +135,8 @@ export function headOf<T extends z.ZodTypeAny>(resolvedScene: T): { scene: T } {
   return { scene: resolvedScene.describe("The scene that was answered.") };
 }
 
-/** What every answer ends with. */
-export const answerTail = {
+/** What all advice ends with. */
+export const adviceTail = {
   reasons: list(Reason, {
     description: "Why the answer is what it is, most important first.",
     example: [{ ...exampleReason, figures: [...exampleReason.figures] }],
@@ -150,3 +151,6 @@ export const answerTail = {
   }),
   model: ModelVersion.describe("The model that answered."),
 };
+
+/** What the answer of a calculation ends with. */
+export const answerTail = { ...adviceTail, links };

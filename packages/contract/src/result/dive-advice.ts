@@ -15,9 +15,17 @@ export const DivePhase = z
   .describe("When to do a step of the plan.");
 
 export const LampPlan = z
-  .enum(["none", "lamps_off", "lamps_with_filter", "lamps_lead", "lamps_only", "daylight_leads"])
+  .enum([
+    "none",
+    "lamps_off",
+    "lamps_with_filter",
+    "lamps_with_daylight",
+    "lamps_lead",
+    "lamps_only",
+    "daylight_leads",
+  ])
   .describe(
-    "What to do with the video lights: there are none, leave them off, put filters on them, or let one of the lights lead.",
+    "What to do with the video lights: there are none, leave them off, put filters on them, balance to them and daylight together, or let one of the lights lead.",
   );
 
 const exampleStep = {

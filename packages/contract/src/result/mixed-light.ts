@@ -19,7 +19,7 @@ export const MixedLightVerdict = z
   .describe("Which light makes the picture, or `lights_fight` where two colours of light meet in it.");
 
 export const WayOutKind = z
-  .enum(["lamps_off", "lamp_filter", "balance_to_lamps", "come_closer"])
+  .enum(["lamps_off", "lamp_filter", "balance_to_lamps", "balance_to_both", "come_closer"])
   .describe("A way out of two lights of different colour.");
 
 export const LumensVerdict = z
@@ -28,7 +28,11 @@ export const LumensVerdict = z
     "Where the lumens could come from: the scene's video lights have them (`enough`), have them from closer (`closer`), only stronger video lights do (`stronger`), or none that divers carry (`out_of_reach`).",
   );
 
-export const BalanceTo = z.enum(["daylight", "lamps"]).describe("The light to set the white balance to.");
+export const BalanceTo = z
+  .enum(["daylight", "lamps", "daylight_and_lamps"])
+  .describe(
+    "The light to set the white balance to; both where a plan leaves the video lights on among daylight.",
+  );
 
 export const MixedLightZone = z
   .object({

@@ -1,3 +1,4 @@
+import { flatLampNames } from "../scene/flat-lamp-names.js";
 // Fields that each rule concerns: it is not asked where one of them is not well formed. Apart from the rules, which every page that
 // computes needs before it starts, and these only where a scene is refused; for the same reason nothing is imported here. A test holds
 // them to the lists of names that rules go by.
@@ -25,17 +26,6 @@ const ofPlaceAndTime = [
   "time",
   "local_time",
   "time_zone",
-] as const;
-const ofFlatLamp = [
-  "lamp_flux_lm",
-  "lamp_count",
-  "lamp_beam_angle_deg",
-  "lamp_beam_angle_medium",
-  "lamp_cct_K",
-  "lamp_led",
-  "lamp_distance_m",
-  "lamp_filter_kind",
-  "lamp_filter_density",
 ] as const;
 const ofShutter = ["shutter_s", "frame_rate_fps", "shutter_angle_deg"] as const;
 
@@ -95,8 +85,8 @@ export const sceneRuleConcerns: Concerns<SceneRuleParameters, Scene> = {
   kit_curves_rising: ["kit"],
   lamp_colour: ["lamps", "lamp_cct_K", "lamp_led"],
   lamp_filter_pair: ["lamps", "lamp_filter_kind", "lamp_filter_density"],
-  lamps_once: ["lamps", ...ofFlatLamp],
-  lamp_complete: ofFlatLamp,
+  lamps_once: ["lamps", ...flatLampNames],
+  lamp_complete: flatLampNames,
   lead_distance_with_stops: ["wanted_lead_distance_m", "wanted_lead_stops"],
   overhead_parts: ["overhead", "daylight_open_share", "ice_thickness_m", "snow_thickness_m"],
   cave_is_dark: ["overhead", ...ofPlaceAndTime],

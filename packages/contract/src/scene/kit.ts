@@ -8,7 +8,7 @@ import { kitItems } from "./values.js";
 
 export const KitItemName = z.enum(kitItems).describe("What an item of the kit is.");
 
-const kitItemFields = {
+export const kitItemFields = {
   id: text({ description: "Your own name for it; answers use it.", example: "red-55", maxLength: 64 }),
   item: choice(KitItemName, { description: "What it is.", example: "lens_filter" }),
   filter_kind: choice(FilterKind, {
@@ -34,23 +34,21 @@ const kitItemFields = {
 
 const mayBeAbsent = ["filter_kind", "filter_density", "filter_transmittance"] as const;
 
-export const KitItem = z
-  .object(
-    withOptional(
-      {
-        ...kitItemFields,
-        filter_stops: quantity({
-          ...filterStops,
-          description:
-            "Strength of a filter in stops, in the band that its kind absorbs, in place of `filter_density`: a stop is a density of 0.3. With `filter_kind`.",
-        }),
-        ...filterSamplesField("A filter"),
-      },
-      [...mayBeAbsent, "filter_stops", "filter_samples"],
-    ),
-  )
-  .strict()
-  .describe("An item that you own.");
+/** What an item is given by, one way or another. */
+export const givenKitFields = withOptional(
+  {
+    ...kitItemFields,
+    filter_stops: quantity({
+      ...filterStops,
+      description:
+        "Strength of a filter in stops, in the band that its kind absorbs, in place of `filter_density`: a stop is a density of 0.3. With `filter_kind`.",
+    }),
+    ...filterSamplesField("A filter"),
+  },
+  [...mayBeAbsent, "filter_stops", "filter_samples"],
+);
+
+export const KitItem = z.object(givenKitFields).strict().describe("An item that you own.");
 
 export const ResolvedKitItem = z
   .object(withOptional(kitItemFields, mayBeAbsent))

@@ -75,7 +75,7 @@ const lampFieldsNamed = (prefix: "" | "lamp_") => ({
   }),
 });
 
-const lampFields = lampFieldsNamed("");
+export const lampFields = lampFieldsNamed("");
 
 /** Fields that not every lamp has. */
 const mayBeAbsent = ["cct_K", "led", "filter_kind", "filter_density"] as const;

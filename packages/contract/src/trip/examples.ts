@@ -1,0 +1,170 @@
+import type { DiveTimelinesRequest } from "./dive-timelines-request.js";
+import type { LightWindowsRequest } from "./light-windows-request.js";
+
+/** Windows of light to ask for. */
+export const lightWindowsExamples = {
+  three_days_at_a_reef: {
+    summary: "Three days at a reef, a forecast for the second",
+    value: {
+      site: { visibility_m: 25, water_hue: "blue", min_depth_m: 5, max_depth_m: 18 },
+      latitude_deg: -47.3,
+      longitude_deg: -128.4,
+      time_zone: "Etc/GMT+9",
+      first_date: "2027-01-16",
+      last_date: "2027-01-18",
+      opens_at: "08:00",
+      closes_at: "17:00",
+      forecast: [{ date: "2027-01-17", cloud_oktas: 7 }],
+    },
+  },
+  lights_on_a_wreck: {
+    summary: "When video lights lead on a wreck, in windows of half an hour",
+    value: {
+      site: { water_type: "3C", depth_m: 14, lamps: [{ flux_lm: 6000, count: 2, distance_m: 0.8 }] },
+      latitude_deg: -47.3,
+      longitude_deg: -128.4,
+      time_zone: "Etc/GMT+9",
+      first_date: "2027-01-16",
+      opens_at: "14:00",
+      closes_at: "19:00",
+      window_min: 30,
+      aim: "lamps_lead",
+    },
+  },
+} as const satisfies Record<string, { summary: string; value: LightWindowsRequest }>;
+
+/** Dives to ask for. */
+export const diveTimelinesExamples = {
+  wall_with_three_clips: {
+    summary: "A wall dive with three clips, and nothing known of what was done",
+    value: {
+      site: { visibility_m: 25, water_hue: "blue", sun_elevation_deg: 50 },
+      samples: [
+        { time_s: 0, depth_m: 0 },
+        { time_s: 180, depth_m: 18 },
+        { time_s: 1200, depth_m: 22 },
+        { time_s: 2100, depth_m: 9 },
+        { time_s: 2700, depth_m: 5 },
+        { time_s: 2880, depth_m: 0 },
+      ],
+      start_clock: "09:30:00",
+      clock_offset_s: 75,
+      clips: [
+        { id: "A001", from_clock: "09:35:40", length_s: 60 },
+        { id: "A002", from_clock: "09:52:10", length_s: 45 },
+        { id: "A003", from_clock: "10:12:00", length_s: 90 },
+      ],
+    },
+  },
+  flip_filter_with_events: {
+    summary: "A filter that was flipped on at depth, with what was done and when",
+    value: {
+      site: {
+        water_type: "II",
+        latitude_deg: -47.3,
+        longitude_deg: -128.4,
+        local_time: "2027-01-16T10:05",
+        time_zone: "Etc/GMT+9",
+        filter_kind: "red",
+        filter_density: 0.9,
+        filter_change_underwater: "flip",
+      },
+      samples: [
+        { time_s: 0, depth_m: 0 },
+        { time_s: 240, depth_m: 14 },
+        { time_s: 1800, depth_m: 8 },
+        { time_s: 2400, depth_m: 3 },
+        { time_s: 2520, depth_m: 0 },
+      ],
+      clips: [
+        { from_clock: "00:05:00", length_s: 120 },
+        { from_clock: "00:36:00", length_s: 80 },
+      ],
+      events: [
+        { time_s: 170, event: "filter_on" },
+        { time_s: 200, event: "balance" },
+        { time_s: 2280, event: "filter_off" },
+      ],
+    },
+  },
+  marked_by_cards: {
+    summary: "The plan marked by five cards, one of them through the filter, of a dive from a log file",
+    value: {
+      site: {
+        visibility_m: 15,
+        water_hue: "blue",
+        sun_elevation_deg: 50,
+        filter_kind: "red",
+        filter_density: 0.9,
+      },
+      uddf: `<uddf version="3.2.1" xmlns="http://www.streit.cc/uddf/3.2/"><generator><name>own log</name></generator><profiledata><repetitiongroup id="g"><dive id="dive_1"><informationbeforedive><datetime>2027-01-16T09:30:00</datetime></informationbeforedive><samples><waypoint><depth>0.0</depth><divetime>0</divetime></waypoint><waypoint><depth>10.0</depth><divetime>180</divetime></waypoint><waypoint><depth>16.0</depth><divetime>1260</divetime></waypoint><waypoint><depth>4.0</depth><divetime>2700</divetime></waypoint></samples></dive></repetitiongroup></profiledata></uddf>`,
+      clips: [{ id: "B001", from_clock: "09:40:00", length_s: 60 }],
+      card_frames: [
+        {
+          depth_m: 4,
+          red: 0.136,
+          green: 0.16,
+          blue: 0.172,
+          iso: 100,
+          shutter_s: 0.02,
+          f_number: 8,
+          red_gain: 2.96,
+          green_gain: 1,
+          blue_gain: 1.29,
+          balanced: true,
+        },
+        {
+          depth_m: 8,
+          red: 0.143,
+          green: 0.237,
+          blue: 0.252,
+          iso: 200,
+          shutter_s: 0.02,
+          f_number: 8,
+          red_gain: 2.96,
+          green_gain: 1,
+          blue_gain: 1.29,
+          balanced: true,
+        },
+        {
+          depth_m: 12,
+          red: 0.09,
+          green: 0.168,
+          blue: 0.202,
+          iso: 100,
+          shutter_s: 0.02,
+          f_number: 5.6,
+          red_gain: 2.96,
+          green_gain: 1,
+          blue_gain: 1.29,
+        },
+        {
+          time_s: 1260,
+          red: 0.056,
+          green: 0.124,
+          blue: 0.145,
+          iso: 100,
+          shutter_s: 0.02,
+          f_number: 5.6,
+          red_gain: 2.96,
+          green_gain: 1,
+          blue_gain: 1.29,
+        },
+        {
+          depth_m: 10,
+          red: 0.189,
+          green: 0.192,
+          blue: 0.2,
+          iso: 500,
+          shutter_s: 0.02,
+          f_number: 5.6,
+          red_gain: 2.96,
+          green_gain: 1,
+          blue_gain: 1.29,
+          through_filter: true,
+          balanced: true,
+        },
+      ],
+    },
+  },
+} as const satisfies Record<string, { summary: string; value: DiveTimelinesRequest }>;
