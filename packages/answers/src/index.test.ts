@@ -11,6 +11,10 @@ it("exports these, and nothing else", () => {
   expect(Object.keys(answers).sort()).toEqual(
     [
       ...computed,
+      "checkBatchHere",
+      "planBatch",
+      "sayBatchRefusal",
+      "sceneAt",
       "brief",
       "build",
       "checkRequest",
@@ -26,6 +30,7 @@ it("exports these, and nothing else", () => {
       "pick",
       "problem",
       "readReference",
+      "readable",
       "references",
       "said",
       "sayRefusal",
@@ -35,6 +40,13 @@ it("exports these, and nothing else", () => {
       "toJson",
       "unsaid",
       "lightSceneWith",
+      "clockIn",
+      "lightWindowsReady",
+      "checkLook",
+      "kitAdviceReady",
+      "tripAdviceReady",
+      "diveTimelinesReady",
+      "diveTimelinesRead",
       "mountedOn",
     ].sort(),
   );

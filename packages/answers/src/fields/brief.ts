@@ -1,5 +1,6 @@
 import { pick } from "./pick.js";
 import type { Selection } from "./selection.js";
+import { withinBytes } from "./within-bytes.js";
 
 /** What every answer has of which a brief one is made. */
 interface Whole {
@@ -25,13 +26,13 @@ export function brief(whole: Whole, selection: Selection): object {
   const [first] = cautions;
   if (headline === undefined || first === undefined)
     throw new Error("An answer has a reason and a caution; this one has not.");
-  return {
+  return withinBytes({
     headline,
     answer: ends(pick(whole, selection) as object),
     caution: first.text,
     caution_codes: cautions.map(({ code }) => code),
     model_version: model.version,
-  };
+  });
 }
 
 const withoutEnd = (text: string, end: string): string =>

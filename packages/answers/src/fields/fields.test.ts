@@ -1,4 +1,4 @@
-import { filterChoiceAnswerForm } from "@sunfathom/contract";
+import { filterChoiceAnswerForm, maxErrors } from "@sunfathom/contract";
 import { describe, expect, it } from "vitest";
 import { answer } from "../operations/in-english.test-support.js";
 import { toJson } from "../shape/to-json.js";
@@ -36,6 +36,11 @@ describe("a selection of fields", () => {
   ])("refuses %j, and has %j for it", (name, near) => {
     expect(selectionOf([name], form, [])).toEqual({ unknown: [{ name, near }] });
   });
+});
+
+it("finds what was meant of as many names as a problem lists, and of no more", () => {
+  const names = Array.from({ length: 1300 }, (_, n) => `a${n.toString(36)}`);
+  expect(selectionOf(names, form, [])).toMatchObject({ unknown: { length: maxErrors } });
 });
 
 describe("what is picked", () => {

@@ -1,4 +1,4 @@
-import type { Form } from "@sunfathom/contract";
+import { type Form, maxErrors } from "@sunfathom/contract";
 import { nearest } from "../validate/nearest.js";
 
 /** Fields of an answer, each whole or some of what is in it. */
@@ -28,6 +28,8 @@ export function selectionOf(
   const unknown: UnknownField[] = [];
   for (const name of [...names, ...always]) {
     const parts = name.split(".");
+    // As many as a problem lists: what each was meant to be takes long to find out.
+    if (unknown.length >= maxErrors) break;
     const missing = firstUnknown(parts, form);
     if (missing === undefined) add(selection, parts);
     else unknown.push({ name, near: missing.near });

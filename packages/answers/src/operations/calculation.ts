@@ -10,6 +10,7 @@ import {
 import type { Refusal, Unanswered } from "../problem/refusal.js";
 import type { lightSceneWith } from "../scene/light-scene.js";
 import type { SceneKind } from "../scene/scene-kind.js";
+import type { ShownBy } from "./links.js";
 import type { Answered, Ready, Refused, Said } from "./outcome.js";
 import { prepare } from "./prepare.js";
 
@@ -19,6 +20,8 @@ interface Worked<Own, Planned, Texts> {
   /** @throws SceneProblem where the scene lies outside the model */
   plan: (scene: Own) => Planned;
   say: (planned: Planned, texts: Texts, units: TextUnits) => Said;
+  /** What shows its answer, or is made of it, by name. */
+  shownBy?: readonly ShownBy[];
 }
 
 /** What every calculation says of itself, whatever language it answers in. */
@@ -72,6 +75,7 @@ export function taking<Wire extends object, Own extends object>(kind: SceneKind<
     plan,
     say,
     form: own,
+    shownBy = [],
   }: Worked<Own, Planned, Texts> & { name: Name }): Unsaid<Name, Texts> => {
     const named = {
       name,
@@ -95,6 +99,7 @@ export function taking<Wire extends object, Own extends object>(kind: SceneKind<
           form,
           plan: (scene: Own, units: TextUnits) => say(plan(scene), texts, units),
           refuse,
+          shownBy,
         };
         const prepared: Calculation<R>["prepare"] = (raw, found = []) => prepare(taken, work, raw, found);
         return {
@@ -116,7 +121,7 @@ const inFormOf = (form: AnswerForm, { resolved }: { resolved?: FormFields }): An
   resolved === undefined ? form : { ...form, form: { ...(form.form as FormFields), scene: resolved } };
 
 /** What must be handed over so that an answer of the wire type `Wire` can be made of it. */
-type Result<Wire> = Omit<Wire, "scene" | "model"> & { sources: string[] };
+type Result<Wire> = Omit<Wire, "scene" | "model" | "links"> & { sources: string[] };
 
 /** Names of fields, however deep, that `Own` has and `Wire` does not. */
 type Undeclared<Own, Wire> = [keyof Wire] extends [never]

@@ -4,6 +4,7 @@ import type { Refusal } from "../problem/refusal.js";
 import { joined } from "../scene/fields.js";
 import type { SceneKind } from "../scene/scene-kind.js";
 import { accepts } from "../validate/accepts.js";
+import { linksOf, type ShownBy } from "./links.js";
 import type { Answered, Ready, Said } from "./outcome.js";
 import { WorkedOut } from "./worked-out.js";
 
@@ -18,6 +19,7 @@ interface Work<Own, Refused> {
   form: AnswerForm;
   plan: (scene: Own, units: TextUnits) => Said;
   refuse: (refusal: Refusal) => Refused;
+  shownBy: readonly ShownBy[];
 }
 
 /**
@@ -53,7 +55,7 @@ export function prepare<Wire extends Asked, Own extends object, Refused>(
     canonical: text,
     units,
     scene,
-    compute: () => compute(work, { scene, told, text, units }, outside),
+    compute: () => compute(work, { scene, assumed, told, text, units }, outside),
     refuse: outside,
   };
 }
@@ -65,19 +67,22 @@ const isSceneProblem = (error: unknown): error is SceneProblem =>
 /** A scene in its one form, with what was assumed as answers tell it, and that as text. */
 interface Read<Own> {
   scene: Own;
+  assumed: readonly string[];
   told: object;
   text: string;
   units: TextUnits;
 }
 
 function compute<Own extends object, Refused>(
-  { form, plan }: Work<Own, Refused>,
-  { scene, told, text, units }: Read<Own>,
+  { form, plan, shownBy }: Work<Own, Refused>,
+  { scene, assumed, told, text, units }: Read<Own>,
   outside: (error: unknown) => Refused,
 ): Answered | Refused {
   try {
     const { sources, ...result } = plan(scene, units);
-    const whole = { scene: told, ...result, model: { version: MODEL_VERSION, sources } };
+    const model = { version: MODEL_VERSION, sources };
+    const links = linksOf(shownBy, scene, assumed);
+    const whole = { scene: told, ...result, model, links };
     return new WorkedOut(form, whole, text);
   } catch (error) {
     return outside(error);

@@ -1,12 +1,8 @@
-import type { Coded, diveAdvice as plan } from "@sunfathom/planner";
-import type { SaidSteps, TextUnits, Words } from "@sunfathom/words";
+import type { diveAdvice as plan } from "@sunfathom/planner";
+import type { TextUnits, Words } from "@sunfathom/words";
 import { figuresOf } from "../say/figures-of.js";
 import { say as sayCode } from "../say/say.js";
 import { sayParts } from "../say/say-parts.js";
-
-/** A step with its depth among what its sentence is made of. */
-const atItsDepth = ({ code, depth_m, parameters }: ReturnType<typeof plan>["steps"][number]) =>
-  ({ code, parameters: { ...parameters, depth_m } }) as Coded<SaidSteps>;
 
 /** A plan in words. */
 export const sayPlan = (
@@ -20,7 +16,7 @@ export const sayPlan = (
   close_calls: planned.close_calls.map((call) => ({ ...call, text: sayCode(call, texts.summary, units) })),
   steps: planned.steps.map((step) => ({
     ...step,
-    ...sayCode(atItsDepth(step), texts.steps, units),
+    ...sayCode(step, texts.steps, units),
     figures: figuresOf(step.parameters),
   })),
   take: planned.take.map((item) => ({ ...item, ...sayCode(item, texts.take, units) })),

@@ -3,6 +3,7 @@ import type { SceneProblem, SceneRefusal, SceneRefusals } from "@sunfathom/plann
 import type { OutsideText, SceneProblemTexts, Texts } from "@sunfathom/words";
 import { member } from "../validate/pointer.js";
 import { sceneProblem } from "./problem.js";
+import { readable } from "./readable.js";
 
 /** Texts for what the model can refuse of scenes of one kind. */
 export type OutsideTexts = Partial<Texts<SceneRefusals, OutsideText>>;
@@ -32,5 +33,5 @@ function textOf<Code extends keyof SceneRefusals>(
   texts: OutsideTexts,
 ): OutsideText | undefined {
   const say: ((parameters: SceneRefusals[Code]) => OutsideText) | undefined = texts[code];
-  return say?.(parameters);
+  return say && { ...say(readable(parameters)), allowed: say(parameters).allowed };
 }

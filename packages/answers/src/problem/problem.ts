@@ -9,6 +9,7 @@ import {
 } from "@sunfathom/contract";
 import type { ProblemTexts, SceneProblemTexts } from "@sunfathom/words";
 import type { Findings } from "../validate/findings.js";
+import { readable } from "./readable.js";
 
 /** Texts for rules between fields. */
 export type RuleTexts = Readonly<Record<string, Say>>;
@@ -51,16 +52,30 @@ function problemOf(
   };
 }
 
-/** The problem of a scene that is not valid. @param ruleTexts for what breaks a rule between its fields */
-export function invalidScene(findings: Findings, words: SceneProblemTexts, ruleTexts: RuleTexts): Problem {
-  const errors = errorsOf(findings, { ...words.checks, ...ruleTexts });
+/** The problem of a scene that is not valid. @param texts for what is wrong with a value, and what breaks a rule between fields */
+export function invalidScene(findings: Findings, words: SceneProblemTexts, texts: RuleTexts): Problem {
+  const errors = errorsOf(findings, texts);
   return sceneProblem("invalid_scene", words, words.details.invalid({ errors, more: findings.more }), errors);
 }
 
 /** The problem of another body that is not valid. */
 export function invalidRequest(findings: Findings, words: ProblemTexts): Problem {
-  const errors = errorsOf(findings, words.checks);
+  const errors = errorsOf(findings, { ...words.checks, ...words.batch, ...words.trip });
   return problem("invalid_request", words, words.details.invalid({ errors, more: findings.more }), errors);
+}
+
+/** The same of a batch, for who carries the texts of no other request. */
+export function invalidBatch(
+  findings: Findings,
+  { checks, details }: SceneProblemTexts,
+  { title, rules }: { title: string; rules: ProblemTexts["batch"] },
+): Problem {
+  const errors = errorsOf(findings, { ...checks, ...rules });
+  return problemOf(
+    { code: "invalid_request", title, status: 400 },
+    details.invalid({ errors, more: findings.more }),
+    errors,
+  );
 }
 
 /** What is wrong, in words. @throws Error where a rule has no text: then the kind of scene has those of another */
@@ -68,7 +83,8 @@ function errorsOf({ said, list }: Findings, texts: RuleTexts): FieldError[] {
   const errors = list.map(({ pointer, code, parameters, allowed: names = "", did_you_mean }) => {
     const say = texts[code];
     if (say === undefined) throw new Error(code);
-    const { message, allowed = names } = say(parameters as never);
+    const { allowed = names } = say(parameters as never);
+    const { message } = say(readable(parameters) as never);
     const near = did_you_mean === undefined ? {} : { did_you_mean };
     return { pointer, code, message, allowed, ...near, parameters };
   });

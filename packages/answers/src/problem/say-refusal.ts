@@ -8,14 +8,28 @@ import { type OutsideTexts, outsideTheModel } from "./outside-the-model.js";
 import { invalidScene, type RuleTexts } from "./problem.js";
 import type { Kept, Refusal } from "./refusal.js";
 
-/** What the rules between fields concern, the texts for what breaks one, and for what the model can refuse: a scene of light may say what its filter is mounted on. */
-const textsFor = (
-  words: SceneProblemTexts,
-): { concerns: Concerns; rules: RuleTexts; outside: OutsideTexts } => ({
-  concerns: { ...mountingRuleConcerns, ...sceneRuleConcerns },
-  rules: { ...words.mountingRules, ...words.lightRules },
-  outside: { ...words.outsideMounting, ...words.outsideLight },
-});
+interface Texts {
+  concerns: Concerns;
+  rules: RuleTexts;
+  outside: OutsideTexts;
+}
+
+/** By the language they are of: put together once, as there are hundreds of them, and thousands of scenes in a batch may be wrong. */
+const made = new WeakMap<SceneProblemTexts, Texts>();
+
+/**
+ * What the rules between fields concern, the texts for what is wrong with a value or breaks a rule, and for what the model can refuse: a
+ * scene of light may say what its filter is mounted on.
+ */
+function textsFor(words: SceneProblemTexts): Texts {
+  const texts = made.get(words) ?? {
+    concerns: { ...mountingRuleConcerns, ...sceneRuleConcerns },
+    rules: { ...words.checks, ...words.mountingRules, ...words.lightRules },
+    outside: { ...words.outsideMounting, ...words.outsideLight },
+  };
+  made.set(words, texts);
+  return texts;
+}
 
 /**
  * A refusal in the words of one language.

@@ -1,7 +1,7 @@
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import { attenuation, type Scene } from "@sunfathom/planner";
 import { en } from "@sunfathom/words/en";
 import { expect, it } from "vitest";
-import { daylightScene } from "../../../../test/support/scenes.js";
 import { figuresOf } from "./figures-of.js";
 import { sayParts } from "./say-parts.js";
 
@@ -20,13 +20,18 @@ it("puts reasons, cautions and causes of doubt into words, with all that they ar
   const { elevation_deg, azimuth_deg } = (stands?.parameters ?? {}) as Record<string, number>;
   expect(said.reasons.find(({ code }) => code === "sun_stands")).toEqual({
     code: "sun_stands",
-    text: expect.stringContaining("2027-01-10 19:15 UTC"),
+    text: expect.stringContaining("10:15 local time"),
     basis: "computed",
     figures: [
       { name: "elevation_deg", value: elevation_deg },
       { name: "azimuth_deg", value: azimuth_deg },
     ],
-    parameters: { elevation_deg, azimuth_deg, time: "2027-01-10T19:15:00.000Z" },
+    parameters: {
+      elevation_deg,
+      azimuth_deg,
+      time: "2027-01-10T19:15:00.000Z",
+      local: { time: "2027-01-10T10:15" },
+    },
   });
   expect(said.cautions).toEqual([
     { code: "not_a_dive_planner", text: en.attenuation.cautions.not_a_dive_planner },

@@ -33,7 +33,7 @@ export function sayParts<
   };
 }
 
-const sayReason = <Reasons>(
+export const sayReason = <Reasons>(
   reason: Reason<Reasons>,
   texts: Texts<Reasons, string>,
   units?: TextUnits,

@@ -45,17 +45,24 @@ export function oneForm<Wire extends object>({ form, defaults, own }: Ways<Wire>
   };
 }
 
-const fieldsOf = (form: FormFields): [string, Form][] =>
-  Object.entries(form).map(([key, of]) => [key.replace("?", ""), of]);
+/** By form, since a list may hold thousands of objects of one. */
+const known = new WeakMap<FormFields, [string, Form][]>();
+
+function fieldsOf(form: FormFields): [string, Form][] {
+  const found = known.get(form);
+  if (found !== undefined) return found;
+  const fields = Object.entries(form).map(([key, of]): [string, Form] => [key.replace("?", ""), of]);
+  known.set(form, fields);
+  return fields;
+}
 
 /** A value with the fields of all objects in it in the order of `form`. */
 function ordered(value: unknown, form: Form): unknown {
   if (typeof form !== "object") return plain(value);
   if (Array.isArray(value)) return value.map((item) => ordered(item, Array.isArray(form) ? form[0] : form));
   const given = value as Readonly<Record<string, unknown>>;
-  return Object.fromEntries(
-    fieldsOf(form as FormFields).flatMap(([name, of]) =>
-      given[name] === undefined ? [] : [[name, ordered(given[name], of)]],
-    ),
-  );
+  const all: [string, unknown][] = [];
+  for (const [name, of] of fieldsOf(form as FormFields))
+    if (given[name] !== undefined) all.push([name, ordered(given[name], of)]);
+  return Object.fromEntries(all);
 }

@@ -13,7 +13,7 @@ import { Findings } from "./findings.js";
 function errorsOf(component: ComponentName, value: unknown) {
   const findings = new Findings();
   checkOf(component)(value, "", findings);
-  return findings.none ? [] : (invalidScene(findings, sceneProblems, {}).errors ?? []);
+  return findings.none ? [] : (invalidScene(findings, sceneProblems, sceneProblems.checks).errors ?? []);
 }
 
 const { schema: sceneSchema } = lightSceneWith(mountedOn);

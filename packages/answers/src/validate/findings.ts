@@ -1,13 +1,20 @@
 import {
+  type BatchRuleParameters,
   type CheckParameters,
   type FieldError,
   type MountingRuleParameters,
   maxErrors,
   type SceneRuleParameters,
+  type TripRuleParameters,
 } from "@sunfathom/contract";
 import { checkpoint } from "@sunfathom/planner";
 
-interface Codes extends CheckParameters, SceneRuleParameters, MountingRuleParameters {}
+interface Codes
+  extends CheckParameters,
+    SceneRuleParameters,
+    MountingRuleParameters,
+    BatchRuleParameters,
+    TripRuleParameters {}
 
 /** What is wrong with one value, as a code with its parameters. */
 export type Finding = {

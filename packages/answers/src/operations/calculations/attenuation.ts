@@ -18,6 +18,7 @@ export const attenuation = taking(lightScene)({
   form,
   plan,
   say: say satisfies Saying<ReturnType<typeof say>, AttenuationAnswer>,
+  shownBy: ["pictures/light-with-depth"],
 });
 
 export const about: About<SceneExampleName> = {

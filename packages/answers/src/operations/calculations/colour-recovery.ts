@@ -19,6 +19,7 @@ export const colourRecovery = taking(lightScene)({
   form,
   plan,
   say: say satisfies Saying<ReturnType<typeof say>, ColourRecoveryAnswer>,
+  shownBy: ["pictures/red-in-post", "grades"],
 });
 
 export const about: About<SceneExampleName> = {

@@ -11,11 +11,24 @@ import { planCost } from "../costs.js";
 import { sayPlan as say } from "../say-plan.js";
 import type { MountedTexts, Mounts } from "../wider/dive-advice.js";
 
+const shownBy = [
+  "pictures/chart-under-water",
+  "pictures/light-with-depth",
+  "pictures/red-in-post",
+  "pictures/colour-strip",
+  "pictures/filter-map",
+  "pictures/mixed-light-map",
+  "pictures/exposure-budget",
+  "slates",
+  "grades",
+] as const;
+
 export const diveAdvice = taking(lightScene)({
   name: "dive-advice",
   form,
   plan,
   say: say satisfies Saying<ReturnType<typeof say>, DiveAdviceAnswer>,
+  shownBy,
 });
 
 /** The same with plans for scenes that say what their filters are mounted on, by who makes these: a page loads that where a scene says so. */
@@ -27,6 +40,7 @@ export const diveAdviceWith = ({ mounted, sayMounted }: Mounts) =>
       scene.port_kind === undefined ? plan(scene) : mounted(scene, plan),
     say: (planned: ReturnType<typeof mounted>, texts: MountedTexts, units) =>
       sayMounted(planned, { texts, units }, say),
+    shownBy,
   });
 
 export const about: About<SceneExampleName> = {

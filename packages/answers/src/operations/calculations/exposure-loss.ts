@@ -25,6 +25,7 @@ export const exposureLoss = taking(lightScene)({
   form,
   plan,
   say: say satisfies Saying<ReturnType<typeof say>, ExposureLossAnswer>,
+  shownBy: ["pictures/exposure-budget"],
 });
 
 export const about: About<SceneExampleName> = {

@@ -19,6 +19,12 @@ export const filterChoice = taking(lightScene)({
   form,
   plan,
   say: say satisfies Saying<ReturnType<typeof say>, FilterChoiceAnswer>,
+  shownBy: [
+    "pictures/chart-under-water",
+    "pictures/filter-map",
+    "pictures/colour-strip",
+    "pictures/red-in-post",
+  ],
 });
 
 export const about: About<SceneExampleName> = {

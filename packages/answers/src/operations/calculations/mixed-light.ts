@@ -25,6 +25,7 @@ export const mixedLight = taking(lightScene)({
   form,
   plan,
   say: say satisfies Saying<ReturnType<typeof say>, MixedLightAnswer>,
+  shownBy: ["pictures/mixed-light-map"],
 });
 
 export const about: About<SceneExampleName> = {

@@ -24,6 +24,7 @@ export const whiteBalance = taking(lightScene)({
   form,
   plan,
   say: say satisfies Saying<ReturnType<typeof say>, WhiteBalanceAnswer>,
+  shownBy: ["pictures/chart-under-water"],
 });
 
 export const about: About<SceneExampleName> = {
