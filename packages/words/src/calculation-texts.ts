@@ -52,15 +52,8 @@ export interface FilterMountingTexts
   readonly take: Texts<MountTakeCodes, TakeText>;
 }
 
-type NamesDepth = "deep_exposure" | "shallow_exposure";
-
-/** Steps as they are said. Some name the depth at which they stand, which a step has beside its code. */
-export type SaidSteps = Omit<StepCodes, NamesDepth> & {
-  [Code in NamesDepth]: StepCodes[Code] & { depth_m: number };
-};
-
 export interface DiveAdviceTexts extends AnswerTexts<PlanReasons> {
   readonly summary: Texts<SummaryCodes, string>;
-  readonly steps: Texts<SaidSteps, StepText>;
+  readonly steps: Texts<StepCodes, StepText>;
   readonly take: Texts<TakeCodes, TakeText>;
 }

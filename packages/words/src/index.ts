@@ -15,14 +15,17 @@ export { serviceDetails } from "./en/problems/service.js";
 export { problemTitles, sceneProblemTitles } from "./en/problems/titles.js";
 export { type QuizTexts, quizTexts } from "./en/quiz/catalogue.js";
 export type { CitationId } from "./en/quiz/common.js";
-export type { Band } from "./en/quiz/light.js";
 export { quizRefusals } from "./en/quiz/refusals.js";
 export type { Words } from "./generated/words.js";
 export type { GradeTexts } from "./grade-texts.js";
 export { metresPerFoot } from "./numbers/lengths.js";
 export type {
   ChartUnderWaterTexts,
+  ColourStripTexts,
+  ExposureBudgetTexts,
+  FilterMapTexts,
   LightWithDepthTexts,
+  MixedLightMapTexts,
   PictureTexts,
   RedInPostTexts,
 } from "./picture-texts.js";
@@ -30,7 +33,12 @@ export type { CheckText, ProblemTexts, SceneProblemTexts } from "./problem-texts
 export type { FieldsErrors, QueryDetails, QueryErrors } from "./problems/query-texts.js";
 export type { InstructorsOwn, ServiceDetail, ServiceDetails } from "./problems/service-details.js";
 export type { FieldText, OutsideText, Texts, TextUnits } from "./problems/texts.js";
+export type { Band } from "./quiz/bands.js";
+export type { FilterColour } from "./quiz/colours.js";
 export { type MisconceptionId, misconceptions } from "./quiz/misconceptions.js";
+export type { PlayerHint, PlayerTexts } from "./quiz/player-texts.js";
+export { playerTexts } from "./quiz/players.js";
 export type { QuizRefusalCode, QuizRefusals } from "./quiz/refusals.js";
 export type { QuizLanguage, QuizUnits, Show } from "./quiz/show.js";
 export type { SlatePart, SlateTexts } from "./slate-texts.js";
+export type { CratePieceSaid, CueLines, TripTexts } from "./trip-texts.js";

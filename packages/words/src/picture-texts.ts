@@ -1,12 +1,22 @@
 import type {
+  BudgetAtDepth,
   ChartUnderWater,
+  Coded,
+  ColourStrip,
   Estimate,
+  ExposureBudget,
+  FilterMap,
   Light,
+  LossAt,
+  MixedLightMap,
+  MixedLightVerdict,
   NamedFilter,
   RedInPost,
   RedQuality,
   RedVerdict,
   RedWay,
+  StripPatch,
+  WaysOut,
 } from "@sunfathom/planner";
 import type { CuttingTemplateTexts } from "./cutting-template-texts.js";
 import type { GradeTexts } from "./grade-texts.js";
@@ -85,11 +95,87 @@ export interface RedInPostTexts {
   description: Said<RedInPost>;
 }
 
+/** Of the filmed depths, beside the mark that stands for them. */
+type OfDive = Said<{ min_depth_m: number; max_depth_m: number }>;
+
+export interface ColourStripTexts {
+  headline: Said<Pick<ColourStrip, "max_depth_m">>;
+  names: Readonly<Record<StripPatch, string>>;
+  /** How to read the strips. */
+  reading: string;
+  /** Over the strips, and at their upper end. */
+  daylight: string;
+  balanced: string;
+  filtered: Said<{ filter: NamedFilter; is_advised: boolean }>;
+  truth: string;
+  at_depth: Said<{ depth_m: number }>;
+  /** Under a strip: how far its colours are off. */
+  off: Said<{ delta_e00: number }>;
+  dive: OfDive;
+  screen: string;
+  description: Said<ColourStrip>;
+}
+
+export interface ExposureBudgetTexts {
+  headline: Said<ExposureBudget>;
+  /** How to read the bars. */
+  reading: string;
+  losses: Readonly<Record<LossAt, string>>;
+  total: string;
+  /** What is not counted where there is no light from the sky. */
+  no_daylight: string;
+  at_depth: Said<{ depth_m: number }>;
+  /** Beside a bar; a gain where it is below zero. */
+  stops: Said<Estimate>;
+  /** What to set, and whether that is enough. */
+  set: Said<BudgetAtDepth>;
+  description: Said<ExposureBudget>;
+}
+
+export interface FilterMapTexts {
+  headline: Said<FilterMap>;
+  /** How to read the fields. */
+  reading: string;
+  /** What goes to the right, and its mark for no filter. */
+  across: Said<Pick<FilterMap, "kind">>;
+  none: string;
+  at_density: Said<{ density: number }>;
+  at_depth: Said<{ depth_m: number }>;
+  error: Said<{ delta_e00: number }>;
+  /** What is framed. */
+  band: Said<{ from: number; to: number }>;
+  no_band: string;
+  dive: OfDive;
+  description: Said<FilterMap>;
+}
+
+export interface MixedLightMapTexts {
+  headline: Said<Pick<MixedLightMap, "verdict" | "depth_m" | "own_distance_m">>;
+  /** That the scene has no video lights, and which were taken. */
+  assumed: Said<Pick<MixedLightMap, "flux_lm" | "own_distance_m">>;
+  /** What goes to the right. */
+  across: string;
+  at_distance: Said<{ distance_m: number }>;
+  at_depth: Said<{ depth_m: number }>;
+  /** What each field means. */
+  verdicts: Readonly<Record<MixedLightVerdict, string>>;
+  own: Said<Pick<MixedLightMap, "own_distance_m" | "min_depth_m" | "max_depth_m">>;
+  ways: Said<{ depth_m: number }>;
+  way: Said<Coded<WaysOut>>;
+  /** Of video lights, those of the ways out included. */
+  cautions: string;
+  description: Said<MixedLightMap>;
+}
+
 export interface PictureTexts {
   /** Below every picture. */
   caution: string;
   chart_under_water: ChartUnderWaterTexts;
+  colour_strip: ColourStripTexts;
+  exposure_budget: ExposureBudgetTexts;
+  filter_map: FilterMapTexts;
   light_with_depth: LightWithDepthTexts;
+  mixed_light_map: MixedLightMapTexts;
   red_in_post: RedInPostTexts;
   slate: SlateTexts;
   cutting_template: CuttingTemplateTexts;

@@ -1,4 +1,5 @@
 import type {
+  BatchRuleParameters,
   CheckParameters,
   FieldError,
   MountingRuleParameters,
@@ -6,6 +7,7 @@ import type {
   ProblemCode,
   SceneProblemCode,
   SceneRuleParameters,
+  TripRuleParameters,
 } from "@sunfathom/contract";
 import type { LightRefusals, MountingRefusals } from "@sunfathom/planner";
 import type { FieldsErrors, QueryDetails, QueryErrors } from "./problems/query-texts.js";
@@ -42,4 +44,8 @@ export interface ProblemTexts extends SceneProblemTexts {
   readonly queryDetails: Texts<QueryDetails, string>;
   readonly service: Texts<ServiceDetails, string>;
   readonly quiz: Texts<QuizRefusals, FieldText>;
+  /** What is wrong between the parts of a batch. */
+  readonly batch: Texts<BatchRuleParameters, FieldText>;
+  /** What is wrong between the parts of a plan for a trip. */
+  readonly trip: Texts<TripRuleParameters, FieldText>;
 }

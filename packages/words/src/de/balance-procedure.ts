@@ -1,6 +1,6 @@
 import type { BalanceSteps } from "@sunfathom/planner";
 import type { Texts } from "../problems/texts.js";
-import { depth, depths, distance, kelvin } from "./format.js";
+import { depth, depths, kelvin } from "./format.js";
 
 /** Wie man den Weißabgleich macht, in Worten für das Briefing. */
 export const balanceProcedure: Texts<BalanceSteps, string> = {
@@ -26,8 +26,8 @@ export const balanceProcedure: Texts<BalanceSteps, string> = {
   set_kelvin: (p) => `Stell den Weißabgleich auf ${kelvin(p.cct_K)} und lass ihn dort.`,
   card_would_do_better: (p, u) =>
     `Ab ${depth(p.depth_m, u)} wäre ein Weißabgleich auf die Karte deutlich besser, wenn deine Kamera das kann.`,
-  balance_near: (p, u) =>
-    `Das Motiv ist nicht zu erreichen: Mach den Weißabgleich auf die Karte oder ihren Ersatz, in der Tiefe des Motivs, ${distance(p.distance_m, u)} vor der Kamera und so gedreht wie das Motiv. Schwimm dem Motiv dafür nicht hinterher.`,
+  balance_near: () =>
+    "Das Motiv ist nicht zu erreichen: Schwimm ihm nicht hinterher. Halte die Karte oder ihren Ersatz auf Armlänge, so gedreht wie das Motiv.",
   light_changes: () =>
     "Mach den Weißabgleich neu, wenn sich das Licht ändert: unter einer Wolke, an einer schattigen Wand, in anderem Wasser.",
 };

@@ -1,11 +1,13 @@
 import type { LightCauses } from "@sunfathom/planner";
 import type { CauseText } from "../answer-texts.js";
 import type { Texts } from "../problems/texts.js";
+import { lampCauses } from "./lamp-causes.js";
 
 /** Was das Licht im Wasser unsicher macht. */
 export const causes: Texts<LightCauses, CauseText> = {
+  ...lampCauses,
   water_type_resolution: () => ({
-    text: "Ein Wassertyp ist eine weite Klasse: Dieses Wasser kann irgendwo zwischen den Nachbartypen liegen",
+    text: "Dieses Wasser kann irgendwo zwischen den Nachbartypen liegen",
     how_to_shrink:
       "Gib Sichtweite und Farbe des Wassers an, oder fotografiere eine Graukarte in zwei Tiefen.",
   }),
@@ -14,17 +16,16 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Miss bei mehr Wellenlängen und in mehr Tiefen.",
   }),
   clarity_reading: () => ({
-    text: "Wie gut du die Sichtweite geschätzt hast, also die Entfernung, ab der nichts mehr zu sehen ist",
-    how_to_shrink:
-      "Lies sie noch einmal an einer markierten Leine ab, oder fotografiere eine Graukarte in zwei Tiefen.",
+    text: "Wie gut du die Sichtweite geschätzt hast, also wie weit du etwas siehst",
+    how_to_shrink: "Lies sie an einer markierten Leine ab, oder fotografiere eine Graukarte in zwei Tiefen.",
   }),
   beam_to_diffuse: () => ({
     text: "Aus der Sichtweite allein folgt nicht, wie schnell das Tageslicht mit der Tiefe abnimmt",
     how_to_shrink: "Lass eine Secchi-Scheibe hinab, oder fotografiere eine Graukarte in zwei Tiefen.",
   }),
   spectral_shape: () => ({
-    text: "Auch gleich klares und gleich gefärbtes Wasser kann einzelne Wellenlängen verschieden stark schlucken",
-    how_to_shrink: "Fotografiere eine Graukarte in zwei Tiefen, oder miss die diffuse Lichtschwächung.",
+    text: "Wasser, das gleich aussieht, kann trotzdem andere Farben schlucken",
+    how_to_shrink: "Fotografiere eine Graukarte in zwei Tiefen.",
   }),
   hue_name: () => ({
     text: "Dasselbe Wort für eine Farbe kann für recht verschiedenes Wasser stehen",
@@ -42,7 +43,7 @@ export const causes: Texts<LightCauses, CauseText> = {
   water_scattering: (p) => (p.known_by === "sight" ? asSeen : perWater),
   path_scattering: () => ({
     text: "Wie viel gestreutes Licht auf kurzem Weg noch ankommt",
-    how_to_shrink: "Geh näher heran: Auf kurzem Weg streut kaum etwas.",
+    how_to_shrink: "Fotografiere eine Karte auf Armlänge und im Abstand des Motivs, und vergleiche.",
   }),
   sensor: () => ({
     text: "Wie viel grünes und blaues Licht der Rotkanal dieser Kamera mit aufnimmt",
@@ -53,7 +54,7 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Gib die Bewölkung an, oder miss an der Oberfläche mit dem Belichtungsmesser.",
   }),
   upright_share: () => ({
-    text: "Wie die Kamera zur Sonne steht, und damit, wie viel Licht von oben auf das Motiv fällt",
+    text: "Wie viel Licht von oben auf das Motiv fällt, je nach Stand der Sonne",
     how_to_shrink: "Gib an, wo die Sonne von der Kamera aus steht, oder miss in der Tiefe.",
   }),
   light_field: () => ({
@@ -73,36 +74,23 @@ export const causes: Texts<LightCauses, CauseText> = {
     text: "Wie hell der Meeres- oder Seegrund ist",
     how_to_shrink: "Gib an, woraus der Grund ist und wie tief er liegt, oder seinen Reflexionsgrad.",
   }),
-  lamp_beam: () => ({
-    text: "Wie die Videolampe ihre Lumen über den Lichtkegel verteilt",
-    how_to_shrink:
-      "Frag den Hersteller nach dem gemessenen Leuchtwinkel (bis zur halben Helligkeit der Mitte) und nach den Lumen, die vorn herauskommen.",
-  }),
-  lamp_aim: () => ({
-    text: "Wie gut die Videolampe ausgerichtet ist",
-    how_to_shrink: "Richte sie im Wasser auf Armlänge aus, und prüf ein Testbild.",
-  }),
   filter_edge: () => ({
-    text: "Wo das Absorptionsband des Filters liegt, denn seine Kurve ist angenommen",
-    how_to_shrink: "Gib eine gemessene Transmissionskurve an.",
+    text: "Welche Farben dieser Filter wirklich schluckt: gerechnet wird nach seiner Art",
+    how_to_shrink: "Fotografiere bei Tageslicht eine Graukarte mit und ohne ihn, oder gib seine Kurve an.",
   }),
   filter_width: () => ({
-    text: "Wie breit das Absorptionsband des Filters ist, denn seine Kurve ist angenommen",
-    how_to_shrink: "Gib eine gemessene Transmissionskurve an.",
+    text: "Wie viel dieser Filter von den Farben daneben schluckt: gerechnet wird nach seiner Art",
+    how_to_shrink: "Fotografiere bei Tageslicht eine Graukarte mit und ohne ihn, oder gib seine Kurve an.",
   }),
   full_well: () => ({
     text: "Wie viele Photonen der Sensor je Pixel fasst",
-    how_to_shrink: "Daran kann ein Taucher nichts ändern: Es ist von Kamera zu Kamera verschieden.",
-  }),
-  lamp_offset: () => ({
-    text: "Wie weit die Videolampen von der Blickachse entfernt sind",
-    how_to_shrink: "Zu messen gibt es nichts; mit langen Armen fällt es weniger ins Gewicht.",
+    how_to_shrink: "Nichts: Es ist von Kamera zu Kamera verschieden.",
   }),
 };
 
 const perWater: CauseText = {
-  text: "Wie stark dieses Wasser streut; das folgt aus der Attenuation allein nicht",
-  how_to_shrink: "Gib die waagerechte Sichtweite an.",
+  text: "Wie trüb dieses Wasser ist",
+  how_to_shrink: "Sag, wie weit du darin siehst.",
 };
 
 const asSeen: CauseText = {

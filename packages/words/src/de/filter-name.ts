@@ -21,14 +21,23 @@ const ARTICLES = {
 } as const;
 
 /** Ein Filter mitten im Satz, im Fall, nach dem man fragt. */
-export function filterName({ kind, density, id }: NamedFilter, fall: keyof typeof ARTICLES): string {
+export function filterName({ kind, density, id, shelf }: NamedFilter, fall: keyof typeof ARTICLES): string {
   const [none, article, measured] = ARTICLES[fall];
   if (kind === "none") return none;
   if (id !== undefined)
     return `${id} (${density === undefined ? `gemessener ${KINDS[kind]}` : `${KINDS[kind]} der Dichte ${densityOf(density)}`})`;
   return density === undefined
     ? `${article} ${measured} ${KINDS[kind]}`
-    : `${article} ${KINDS[kind]} der Dichte ${densityOf(density)}`;
+    : `${article} ${KINDS[kind]} ${densitiesOf(density, shelf)}`;
+}
+
+/** So, wie er ist, oder so, wie man ihn kauft. */
+function densitiesOf(density: number, shelf: NamedFilter["shelf"]): string {
+  if (!shelf) return `der Dichte ${densityOf(density)}`;
+  const { from, to } = shelf;
+  return from === to
+    ? `von etwa Dichte ${densityOf(from)}`
+    : `der Dichte ${densityOf(from)} (oder bis ${densityOf(to)})`;
 }
 
 /** Eine Wahl unter mehreren, mit „wäre“ oder „ist“: „ein Rotfilter wäre“, „ganz ohne Filter wäre es“. */

@@ -2,6 +2,7 @@ import { de } from "../cldr/de.js";
 import { brightnessOf } from "../numbers/brightness.js";
 import { formatsOf } from "../numbers/formats.js";
 import { lengthsOf } from "../numbers/lengths.js";
+import { roughly } from "../numbers/roughly.js";
 import { thirdsOf } from "../numbers/thirds.js";
 import type { TextUnits } from "../problems/texts.js";
 
@@ -70,13 +71,22 @@ export const strength = (delta_e00: number): "leicht" | "deutlich" | "stark" =>
 export const aCast = (delta_e00: number): string => `ein ${strength(delta_e00)}er Farbstich`;
 export const castOf = (delta_e00: number): string => `einen ${strength(delta_e00)}en Farbstich`;
 
-/** Um wie viel ein Farbfehler sinkt, hinter dem, was ihn senkt. */
+/** Was mit einem Farbfehler geschieht, hinter dem, was ihn senkt; ein Anteil nur, wo er seinen Rang behält. */
 export function errorFall(from: number, to: number): string {
-  const ranks =
-    strength(from) === strength(to)
-      ? `er bleibt ${strength(to)}`
-      : `von ${strength(from)} auf ${strength(to)}`;
-  return `senkt den Farbfehler um ${percent((100 * (from - to)) / from)} (${ranks})`;
+  if (strength(from) !== strength(to))
+    return `senkt den Farbfehler von ${strength(from)} auf ${strength(to)}`;
+  const share = roughly((100 * (from - to)) / from);
+  return `senkt den Farbfehler ${share > 0 ? `um etwa ${percent(share)}` : "ein wenig"} (er bleibt ${strength(to)})`;
 }
+
+/** Ein Anteil: „etwa 10 %“. */
+export function shareOf(value: number): string {
+  const rounded = roughly(value);
+  return rounded > 0 ? `etwa ${percent(rounded)}` : "kaum etwas";
+}
+
+/** Hinter einem Farbstich des einen Lichts gegen das andere. */
+export const tooRed = (red_excess: number): string =>
+  Math.abs(red_excess) < 1 / 6 ? "" : red_excess > 0 ? " (zu rot)" : " (zu grün)";
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

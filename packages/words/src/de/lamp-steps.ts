@@ -3,7 +3,18 @@ import type { StepText } from "../answer-texts.js";
 import type { Texts, TextUnits } from "../problems/texts.js";
 import { textOf } from "../text-of.js";
 import { filterName, takeOff } from "./filter-name.js";
-import { brightness, capital, castOf, depth, distance, fromTo, grouped, redder, stops } from "./format.js";
+import {
+  brightness,
+  capital,
+  castOf,
+  depth,
+  distance,
+  errorFall,
+  fromTo,
+  stops,
+  strength,
+  tooRed,
+} from "./format.js";
 import { waysOut } from "./ways-out.js";
 
 /** Was mit den Videolampen geschieht, und warum. */
@@ -23,14 +34,22 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
   }),
   lamps_off: (p, u) => ({
     text: `Lass die Videolampen ausgeschaltet am Rig.${p.fitted ? ` Im Moment sitzt ${filterName(p.fitted, "wer")} davor.` : ""}${p.other ? ` Willst du sie trotzdem einschalten: ${textOf(waysOut, p.other.way, u)}` : ""}`,
-    why: `Beim Weißabgleich im Tageslicht hätte alles, was sie erreichen, ${castOf(p.split)}, ${redder(p.red_excess)}. Ohne sie verliert das Motiv ${stops(p.cost)}.${p.other ? ` Der andere Weg hinterlässt ${castOf(p.other.left)}.` : ""}`,
+    why: `Ein Weißabgleich passt nicht zu beiden Lichtern: Im Tageslicht gemacht, hinterlässt er ${castOf(p.split)}${tooRed(p.red_excess)} auf allem, was die Videolampen erreichen. Ohne sie hat das Motiv ${stops(p.cost)} weniger Licht.${p.other ? ` Eingeschaltet, auf diesem Weg, hinterlassen sie ${castOf(p.other.left)}.` : ""}`,
+  }),
+  lamps_for_subject: (p) => ({
+    text: "Für einen Tauchgang nur mit Nahaufnahmen, bei denen allein zählt, was die Lampen beleuchten: kein Filter, Videolampen an, Weißabgleich auf die Karte in ihrem Licht.",
+    why: `Dann bleibt am Motiv ein ${strength(p.error)}er Farbfehler, ringsum ein ${strength(p.around)}er.`,
   }),
   lamps_from: (p, u) => ({
     text: `Ab ${depth(p.depth_m, u)} kannst du sie einschalten: Mach dann einen neuen Weißabgleich auf eine Karte in ihrem Licht.`,
     why: "Dort sind deine Videolampen auf dem Motiv heller als das Tageslicht.",
   }),
+  lamps_on: (p, u) => ({
+    text: `Schalte die Videolampen ein, sobald sie unter Wasser sind, ${distance(p.distance_m, u)} von der Stelle, an der das Motiv sein wird.${p.wide ? " Halte sie weit weg vom Objektiv, damit Schwebteilchen davor dunkel bleiben." : ""}`,
+    why: "Belichtung und Weißabgleich werden in ihrem Licht eingestellt.",
+  }),
   lamps_lead: (p) => ({
-    text: `Schalte die Videolampen ein und halte das Motiv in ihrem Licht.${wide(p)}`,
+    text: `Halte das Motiv im Licht der Videolampen.${wide(p)}`,
     why: `Auf dem Motiv sind sie im Grün um ${stops(p.green)} heller als das Tageslicht.`,
   }),
   lamps_hardly_show: (p) => ({
@@ -39,9 +58,19 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
       : "Du kannst die Videolampen anlassen.",
     why: `Das Tageslicht ist im Grün um ${stops(-p.green)} heller als die Videolampen: Ihr Licht fällt kaum auf.`,
   }),
+  lamps_with_daylight: (p) => ({
+    text: `Lass die Videolampen an, so weit vom Motiv wie beim Weißabgleich; mach ihn neu, wenn sich das ändert.${p.unused ? ` ${capital(filterName(p.unused, "wer"))} bleibt davon weg.` : ""}${wide(p)}`,
+    why: `Die Mischung beider Lichter ${errorFall(p.without_e, p.with_e)}, im ganzen Bild und gegenüber ausgeschalteten Videolampen. Was sie nicht erreichen, zeigt ${castOf(p.unlit)} in der Farbe des Wassers.${p.unused ? " Mit Filtern ans Tageslicht angeglichen, brächten sie kein Rot." : ""}`,
+  }),
   lamps_only: (p) => ({
     text: `Halte Licht und Motiv in dem Abstand, in dem du den Weißabgleich gemacht hast.${wide(p)}`,
     why: `Das Wasser dazwischen kostet im Rot ${stops(p.red)}, im Grün ${stops(p.green)} und im Blau ${stops(p.blue)}.`,
+  }),
+  lamps_reach: (p, u) => ({
+    text: p.daylight
+      ? `Die Videolampen reichen etwa ${depth(p.dark_m, u)} weit. Was weiter weg ist, hat nur Tageslicht: Es wird ${stops(p.daylight.stops)} dunkler, in der Farbe des Wassers.`
+      : `Die Videolampen reichen etwa ${depth(p.dark_m, u)} weit: Was weiter weg ist, bleibt im Bild schwarz.`,
+    why: "Ihr Licht verteilt sich mit dem Abstand, und das Wasser nimmt hin und zurück seinen Teil.",
   }),
   mixing_zone: (p, u) => ({
     text: `${capital(fromTo(p.from_m, p.to_m, u))} beißen sich Videolampen und Tageslicht: Verwende dort nur eines von beiden.`,
@@ -50,14 +79,14 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
 };
 
 const CHECK_LIGHTS = "Lade und prüfe die Videolampen; probier sie im Wasser aus, nicht an der Luft.";
-const lightNeeded = (p: { lux: number; distance_m: number }, u?: TextUnits): string =>
-  `Du brauchst etwa ${grouped(Number(p.lux.toPrecision(2)))} lx auf dem Motiv in ${distance(p.distance_m, u)} Abstand.`;
+const lightNeeded = (p: { distance_m: number }, u?: TextUnits): string =>
+  `Der Plan rechnet mit ihrem vollen Licht aus ${distance(p.distance_m, u)} Abstand.`;
 /** Dasselbe neben anderem, was mit ihnen geschieht. */
 const checked = ({ check }: { check?: object }): string => (check ? ` ${CHECK_LIGHTS}` : "");
-const needed = ({ check }: { check?: { lux: number; distance_m: number } }, u?: TextUnits): string =>
+const needed = ({ check }: { check?: { distance_m: number } }, u?: TextUnits): string =>
   check ? ` ${lightNeeded(check, u)}` : "";
 
 const wide = (p: { haze?: { percent: number } }): string =>
   p.haze
-    ? ` Halte die Lampen weit weg vom Objektiv und richte sie nach außen, sodass nur der Rand des Lichtkegels das Motiv trifft: Der Backscatter wäre etwa ${brightness(p.haze.percent)} so hell wie ein graues Motiv.`
+    ? ` Halte die Lampen weit weg vom Objektiv und richte sie nach außen: Der Backscatter wäre sonst etwa ${brightness(p.haze.percent)} so hell wie ein graues Motiv.`
     : "";

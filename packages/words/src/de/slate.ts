@@ -16,11 +16,11 @@ import {
 } from "./format.js";
 import { mountingHolders } from "./mounting-holders.js";
 
-const short = ({ kind, density, id }: NamedFilter): string =>
+const short = ({ kind, density, id, shelf }: NamedFilter): string =>
   id ??
   (kind === "none"
     ? "kein Filter"
-    : `${kindName(kind)}${density === undefined ? "" : ` ${densityOf(density)}`}`);
+    : `${kindName(kind)}${density === undefined ? "" : ` ${densityOf(shelf?.from ?? density)}`}`);
 const off = ({ instead_of }: { instead_of?: NamedFilter }): string =>
   instead_of ? `${short(instead_of)} ab. ` : "";
 const noFilter = (p: { instead_of?: NamedFilter }): string => `${off(p)}Kein Farbfilter.`;
@@ -34,7 +34,7 @@ export const slate: SlateTexts = {
       ? ["kein", "Farbfilter"]
       : filter.density === undefined
         ? [filter.id ?? kindName(filter.kind), kindName(filter.kind)]
-        : [densityOf(filter.density), filter.id ?? kindName(filter.kind)],
+        : [densityOf(filter.shelf?.from ?? filter.density), filter.id ?? kindName(filter.kind)],
   first_balance: ({ depth_m }, u) => [depth(depth_m, u), "erster Weißabgleich"],
   starting_iso: ({ iso }) => [`ISO ${dialIso(iso)}`, "zu Beginn"],
   at: ({ depth_m, text }, u) => `${depth(depth_m, u)}: ${text}`,
@@ -45,6 +45,7 @@ export const slate: SlateTexts = {
       `${off(p)}${short(p.filter)} ${fromTo(p.from_m, p.to_m, u)}${p.from_start ? ", zu Beginn drauf" : ""}.`,
     no_filter: noFilter,
     no_filter_for_lamps: noFilter,
+    lamps_would_help: () => "Videolampen mitnehmen, wenn du welche hast.",
     no_filter_fits: (p) => `${off(p)}Kein Farbfilter: Es lässt sich keiner montieren.`,
     fit_filter: (p) => `Halter: ${mountingHolders[p.holder].wer}.`,
     neutral_density: (p) =>
@@ -55,10 +56,10 @@ export const slate: SlateTexts = {
     keep_lamp_filters: (p) => `${short(p.filter)} bleibt auf den Videolampen.${testLights(p.check)}`,
     bare_lamps: (p) => `${short(p.filter)} von den Videolampen ab.${testLights(p.check)}`,
     start_exposure: (p) => `${setting(p)}. Lichter prüfen.`,
-    balance_on_card: (p, u) =>
-      p.near_m === undefined
+    balance_on_card: (p) =>
+      p.far === undefined
         ? "Weißabgleich auf die Karte vor dem Motiv."
-        : `Weißabgleich auf die Karte ${distance(p.near_m, u)} vor der Kamera; dem Motiv nicht hinterherschwimmen.`,
+        : "Weißabgleich auf die Karte, auf Armlänge; dem Motiv nicht hinterherschwimmen.",
     set_modes: (p) =>
       `Belichtung ${p.exposure_mode === "auto" ? "automatisch" : `manuell, ${dialShutter(p.exposure.shutter_s)}`}; Weißabgleich ${{ auto: "automatisch", kelvin: "in Kelvin", card: "auf eine Karte" }[p.white_balance_mode]}.`,
     exposure_by_itself: (p) =>
@@ -67,19 +68,27 @@ export const slate: SlateTexts = {
     balance_in_kelvin: (p) => `Weißabgleich ${kelvin(p.cct_K)}.`,
     balance_on_card_in_lamp_light: (p) =>
       `Videolampen an: Weißabgleich auf die Karte am Motiv${p.cct_K === undefined ? "" : ` oder ${kelvin(p.cct_K)}`}.`,
-    balance_again: (p, u) => `Neuer Weißabgleich in ${depths(p.depths_m, u)}.`,
+    balance_again: (p, u) =>
+      `${p.exposed ? "Belichtung, dann Weißabgleich" : "Neuer Weißabgleich"} in ${depths(p.depths_m, u)}.`,
     filter_in: (p) => `Filter ein, ${setting(p)}, Weißabgleich.`,
     filter_out: (p) => `Filter weg, ${setting(p)}, Weißabgleich.`,
     neutral_off: (p) => `ND-Filter ab, ${setting(p)}.`,
     neutral_on: (p) => `ND-Filter drauf, ${setting(p)}.`,
-    deep_exposure: (p) => `${setting(p)}.`,
-    shallow_exposure: (p) => `${setting(p)}.`,
+    deep_exposure: (p, u) => `in ${depth(p.to_m, u)} ${setting(p)}.`,
+    shallow_exposure: (p, u) => `in ${depth(p.to_m, u)} ${setting(p)}.`,
     too_dark: (p) => `${settings(p)}, immer noch ${stops(p.shortfall_stops)} zu dunkel.`,
     come_close: () => "erst näher heran.",
     lamps_off: () => "Videolampen aus, am Rig lassen.",
+    lamps_for_subject: () => "Nur Nahaufnahmen: kein Filter, Videolampen an, Weißabgleich in ihrem Licht.",
     lamps_from: (p, u) => `Videolampen ab ${depth(p.depth_m, u)}, mit neuem Weißabgleich.`,
+    lamps_on: (p, u) =>
+      `Videolampen im Wasser an, ${distance(p.distance_m, u)} vom Motiv${p.wide ? ", weit außen" : ""}.`,
     lamps_lead: (p) => `Videolampen an, Motiv in ihr Licht${p.haze ? ", Lampen weit außen" : ""}.`,
     lamps_hardly_show: (p) => (p.haze ? "Videolampen aus." : "Videolampen dürfen an bleiben."),
+    lamps_with_daylight: (p) =>
+      `Videolampen bleiben an, in diesem Abstand${p.haze ? ", Lampen weit außen" : ""}.`,
+    lamps_reach: (p, u) =>
+      `Videolampen reichen ${depth(p.dark_m, u)}, ${p.daylight ? "dann nur Tageslicht" : "dann Schwarz"}.`,
     lamps_only: (p) => `Diesen Abstand zum Motiv halten${p.haze ? ", Lampen weit außen" : ""}.`,
     mixing_zone: (p, u) => `${fromTo(p.from_m, p.to_m, u)}: Videolampen oder Tageslicht, nicht beides.`,
     grade_red: (p, u) =>
@@ -96,6 +105,8 @@ export const slate: SlateTexts = {
     lamp_filters: (p) => `${short(p.filter)} für jede Lampe`,
     lamp_filters_lacking: (p) => `${kindName(p.kind)} ${densityOf(p.density)} für jede Lampe`,
     lamp: () => "Videolampen",
+    filter_mount: (p) => (p.mount === "flip" ? "Klapphalter" : "Clip-Halter"),
+    dive_light: () => "Tauchlampe",
     card: () => "Karte",
     spares: () => "Akku, Speicherkarte, O-Ringe",
     holder: (p) => mountingHolders[p.holder].wer,

@@ -2,7 +2,7 @@ import type { TakeCodes } from "@sunfathom/planner";
 import type { TakeText } from "../answer-texts.js";
 import type { Texts } from "../problems/texts.js";
 import { filterName, kindName } from "./filter-name.js";
-import { densityOf, neutral } from "./format.js";
+import { neutral, shown } from "./format.js";
 
 /** Was mitkommt, und wozu. */
 export const take: Texts<TakeCodes, TakeText> = {
@@ -13,15 +13,20 @@ export const take: Texts<TakeCodes, TakeText> = {
     why: "Damit passen sie in der Tiefe zum Tageslicht.",
   }),
   lamp_filters_lacking: (p) => ({
-    what: `einen ${kindName(p.kind)} der Dichte ${densityOf(p.density)} für jede Videolampe`,
+    what: `einen ${kindName(p.kind)} der Dichte ${shown(p.density, 1)} für jede Videolampe`,
     why: "In deiner Ausrüstung passt keiner. Damit könntest du die Videolampen anlassen.",
   }),
-  lamp: () => ({
-    what: "die Videolampen",
-    why: "Der Plan braucht sie, oder sie bleiben ausgeschaltet am Rig.",
+  filter_mount: (p) => ({
+    what: { flip: "den Klapphalter", clip_on: "den Clip-Halter" }[p.mount],
+    why: "Der Filter sitzt darin.",
+  }),
+  lamp: () => ({ what: "die Videolampen", why: "Sie bleiben am Rig, an oder aus wie im Plan." }),
+  dive_light: () => ({
+    what: "eine Tauchlampe",
+    why: "Zum Sehen und Gesehenwerden, wenn die Videolampen aus sind.",
   }),
   card: () => ({
-    what: "eine Grau- oder Weißkarte",
+    what: "eine Grau- oder Weißkarte oder eine weiße Schreibtafel",
     why: "Du brauchst sie für jeden Weißabgleich: Häng sie so ein, dass du sie mit einer Hand erreichst.",
   }),
   spares: () => ({

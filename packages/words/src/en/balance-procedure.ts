@@ -1,6 +1,6 @@
 import type { BalanceSteps } from "@sunfathom/planner";
 import type { Texts } from "../problems/texts.js";
-import { depth, depths, distance, kelvin } from "./format.js";
+import { depth, depths, kelvin } from "./format.js";
 
 /** How to set a white balance, in words for a briefing. */
 export const balanceProcedure: Texts<BalanceSteps, string> = {
@@ -24,8 +24,8 @@ export const balanceProcedure: Texts<BalanceSteps, string> = {
   set_kelvin: (p) => `Set the white balance to ${kelvin(p.cct_K)} K, and leave it there.`,
   card_would_do_better: (p, u) =>
     `From ${depth(p.depth_m, u)} down a white balance on a card would be clearly better, if your camera can set one.`,
-  balance_near: (p, u) =>
-    `The subject cannot be reached: set the white balance on the card, or on what stands in for it, at the subject's depth and ${distance(p.distance_m, u)} from the camera, turned as the subject is. Do not go after the subject for it.`,
+  balance_near: () =>
+    "The subject is out of reach: do not go after it. Hold the card, or what stands in for it, at arm's length, turned as the subject is.",
   light_changes: () =>
     "White-balance again when the light changes: under a cloud, along a shaded wall, in different water.",
 };

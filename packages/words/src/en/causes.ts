@@ -1,9 +1,11 @@
 import type { LightCauses } from "@sunfathom/planner";
 import type { CauseText } from "../answer-texts.js";
 import type { Texts } from "../problems/texts.js";
+import { lampCauses } from "./lamp-causes.js";
 
 /** What causes doubt on light in water. */
 export const causes: Texts<LightCauses, CauseText> = {
+  ...lampCauses,
   water_type_resolution: () => ({
     text: "A water type is a wide class: this water may lie anywhere between its neighbours",
     how_to_shrink: "State visibility and colour of the water, or photograph a grey card at two depths.",
@@ -21,8 +23,8 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Lower a Secchi disc, or photograph a grey card at two depths.",
   }),
   spectral_shape: () => ({
-    text: "Waters of the same clarity and colour still differ from one wavelength to the next",
-    how_to_shrink: "Photograph a grey card at two depths, or measure diffuse attenuation.",
+    text: "Two waters that look alike can still take different colours",
+    how_to_shrink: "Photograph a grey card at two depths.",
   }),
   hue_name: () => ({
     text: "A word for a colour covers a range of waters",
@@ -40,7 +42,7 @@ export const causes: Texts<LightCauses, CauseText> = {
   water_scattering: (p) => (p.known_by === "sight" ? asSeen : perWater),
   path_scattering: () => ({
     text: "How much scattered light still arrives over a short path",
-    how_to_shrink: "Come closer: a short path hardly scatters.",
+    how_to_shrink: "Photograph a card at arm's length and at the subject's distance, and compare.",
   }),
   sensor: () => ({
     text: "How much green and blue light this camera's red channel sees",
@@ -71,36 +73,23 @@ export const causes: Texts<LightCauses, CauseText> = {
     text: "How pale the bottom is",
     how_to_shrink: "State what the bottom is and how deep it is, or give its reflectance.",
   }),
-  lamp_beam: () => ({
-    text: "How the video light spreads its lumens over the beam",
-    how_to_shrink:
-      "Ask the maker for a measured beam angle (to half the intensity in the middle) and for lumens out of the front.",
-  }),
-  lamp_aim: () => ({
-    text: "How well the video light is aimed",
-    how_to_shrink: "Aim it in the water at arm's length, and check a test picture.",
-  }),
   filter_edge: () => ({
-    text: "Where the filter's absorption band lies, since its curve is an assumed shape",
-    how_to_shrink: "Give a measured transmittance curve.",
+    text: "Which colours this filter really takes: the model goes by its kind",
+    how_to_shrink: "Photograph a grey card in daylight with and without it, or give its curve.",
   }),
   filter_width: () => ({
-    text: "How wide the filter's absorption band is, since its curve is an assumed shape",
-    how_to_shrink: "Give a measured transmittance curve.",
+    text: "How much of the neighbouring colours this filter takes: the model goes by its kind",
+    how_to_shrink: "Photograph a grey card in daylight with and without it, or give its curve.",
   }),
   full_well: () => ({
     text: "How many photons the sensor can hold per pixel",
     how_to_shrink: "Nothing a diver can do: it differs between cameras.",
   }),
-  lamp_offset: () => ({
-    text: "How far the video lights are from the line of sight",
-    how_to_shrink: "Nothing to measure; long arms make it matter less.",
-  }),
 };
 
 const perWater: CauseText = {
-  text: "How strongly this water scatters, which attenuation alone does not fix",
-  how_to_shrink: "State the horizontal visibility.",
+  text: "How hazy this water is",
+  how_to_shrink: "Say how far you can see in it.",
 };
 
 const asSeen: CauseText = {

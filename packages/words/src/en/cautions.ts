@@ -7,11 +7,11 @@ export const cautions: Readonly<Record<CautionCode, string>> = {
   ascent_first:
     "Your ascent and safety stop come first. Depths given for the way up are depths you pass anyway: never change your ascent for one.",
   overhead_by_training:
-    "Go into caves, wrecks or under ice only with the training, the guide and the backup lights for them. Filming lights are no backup lights.",
+    "Dive at night, in caves and wrecks or under ice only with the training, the guide and the backup lights for it. Filming lights are no backup lights.",
   hover_to_balance:
-    "Set a white balance or change a filter only while you hover under control, hands off the reef. Skip it before you neglect your buddy, your depth or your gas.",
+    "Set a white balance only while you hover under control and touch nothing. Skip it before you neglect your buddy, your depth or your gas.",
   closer_under_control:
-    "Come closer only with your buoyancy under control: touch nothing, and keep hands and fins off the reef and its animals.",
+    "Come closer only with your buoyancy under control: touch nothing, and leave animals their room.",
   lamps_in_water_only:
     "Video lights made for diving are cooled by water: switch them on in water only. In air they overheat, can burn, and can melt a plastic filter.",
   lamps_not_into_eyes: "Never look into a video light or point it at the eyes of divers or animals.",
@@ -22,5 +22,5 @@ export const cautions: Readonly<Record<CautionCode, string>> = {
   filter_on_dry_land:
     "Change a filter inside the housing or behind the lens on dry land only; never open a housing near the water's edge.",
   filter_flip_practised:
-    "Change a filter under water only while you hover under control, hands off the reef. Practise it at the surface first: at depth, your task load matters more than the picture.",
+    "Change a filter under water only while you hover under control and touch nothing. Practise it at the surface first: at depth, your task load matters more than the picture.",
 };

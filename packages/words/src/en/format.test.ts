@@ -100,10 +100,11 @@ it("densities are told as they stand on filters, ND with its stops (a stop is a 
   ]);
 });
 
-it("colour errors are ranked in words, and their fall in per cent", () => {
-  expect([2, 8, 14].map(castOf)).toEqual(["a slight cast", "a clear cast", "a strong cast"]);
-  expect(errorFall(16, 4)).toBe("cuts the colour error by 75 % (from strong to slight)");
-  expect(errorFall(10, 8)).toContain("20 % (it stays clear)");
+it("colour errors are ranked in words, and so is their fall, where a rank is crossed", () => {
+  expect([2, 8, 14].map(castOf)).toEqual(["a slight cast", "a noticeable cast", "a strong cast"]);
+  expect(errorFall(16, 4)).toBe("takes the colour error from strong to slight");
+  expect(errorFall(10, 8)).toContain("about 20 % (it stays noticeable)");
+  expect(errorFall(10, 9.9)).toBe("cuts the colour error a little (it stays noticeable)");
 });
 
 it("a count is said as one says it", () => {

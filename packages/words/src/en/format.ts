@@ -1,4 +1,5 @@
 import { brightnessOf } from "../numbers/brightness.js";
+import { roughly } from "../numbers/roughly.js";
 import type { TextUnits } from "../problems/texts.js";
 import { capital } from "./capital.js";
 import { spoken } from "./list.js";
@@ -91,17 +92,25 @@ export function brightness(percent: number): string {
 
 /** How strong a colour error is, by its CIEDE2000: about 1 is the least you can see. Judgement, no published source. */
 export const strength = (delta_e00: number): string =>
-  delta_e00 < 5 ? "slight" : delta_e00 < 12 ? "clear" : "strong";
+  delta_e00 < 5 ? "slight" : delta_e00 < 12 ? "noticeable" : "strong";
 
 /** A colour cast in words. */
 export const castOf = (delta_e00: number): string => `a ${strength(delta_e00)} cast`;
 
-/** By how much a colour error falls, after its subject. */
+/** What is done to a colour error, after what does it: in words, and only where it keeps its rank by a share. */
 export function errorFall(from: number, to: number): string {
-  const percent = shown((100 * (from - to)) / from);
-  const ranks =
-    strength(from) === strength(to)
-      ? `it stays ${strength(to)}`
-      : `from ${strength(from)} to ${strength(to)}`;
-  return `cuts the colour error by ${percent} % (${ranks})`;
+  if (strength(from) !== strength(to))
+    return `takes the colour error from ${strength(from)} to ${strength(to)}`;
+  const percent = roughly((100 * (from - to)) / from);
+  return `cuts the colour error ${percent > 0 ? `by about ${shown(percent)} %` : "a little"} (it stays ${strength(to)})`;
 }
+
+/** A share of something, at the start of what it is a share of: "about 10 % of". */
+export function shareOf(percent: number): string {
+  const rounded = roughly(percent);
+  return rounded > 0 ? `about ${shown(rounded)} %` : "hardly any";
+}
+
+/** Beside a colour cast of one light against another. */
+export const tooRed = (red_excess: number): string =>
+  Math.abs(red_excess) < 1 / 6 ? "" : red_excess > 0 ? ", too red," : ", too green,";

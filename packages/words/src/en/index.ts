@@ -1,3 +1,4 @@
 export * from "../generated/en.js";
 export { cautions } from "./cautions.js";
 export { pictures } from "./pictures.js";
+export { trips } from "./trips.js";

@@ -2,8 +2,9 @@ import type { LampStepCodes } from "@sunfathom/planner";
 import type { StepText } from "../answer-texts.js";
 import type { Texts, TextUnits } from "../problems/texts.js";
 import { textOf } from "../text-of.js";
+import { capital } from "./capital.js";
 import { filterName, takeOff } from "./filter-name.js";
-import { brightness, castOf, depth, distance, redder, shown, span, stops } from "./format.js";
+import { brightness, castOf, depth, distance, errorFall, span, stops, strength, tooRed } from "./format.js";
 import { waysOut } from "./ways-out.js";
 
 /** English texts of what is done with the video lights, and why. */
@@ -26,14 +27,22 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
   }),
   lamps_off: (p, u) => ({
     text: `Leave the video lights switched off, and on the rig.${p.fitted ? ` They have ${filterName(p.fitted)} on now.` : ""}${p.other ? ` If you want them on: ${textOf(waysOut, p.other.way, u)}` : ""}`,
-    why: `Balanced to daylight, whatever they reach would show ${castOf(p.split)}, ${redder(p.red_excess)}. Without them the subject loses ${stops(p.cost)}.${p.other ? ` The other way leaves ${castOf(p.other.left)}.` : ""}`,
+    why: `One white balance does not fit both lights: set in daylight, it leaves ${castOf(p.split)}${tooRed(p.red_excess)} on what the video lights reach. Without them the subject has ${stops(p.cost)} less light.${p.other ? ` With them on in that way, ${castOf(p.other.left)} stays.` : ""}`,
+  }),
+  lamps_for_subject: (p) => ({
+    text: "For a dive of close-ups alone, where nothing counts but what the video lights reach: no filter on the lens, video lights on, white balance on the card in their light.",
+    why: `That leaves a ${strength(p.error)} colour error on the subject, and a ${strength(p.around)} one around it.`,
   }),
   lamps_from: (p, u) => ({
     text: `From ${depth(p.depth_m, u)} down you can switch them on: set a new white balance on a card in their light.`,
     why: "There your video lights outshine daylight on the subject.",
   }),
+  lamps_on: (p, u) => ({
+    text: `Once they are under water, switch the video lights on, ${distance(p.distance_m, u)} from where the subject will be.${p.wide ? " Hold them wide of the lens, so that particles close to it stay dark." : ""}`,
+    why: "Exposure and white balance are set in their light.",
+  }),
   lamps_lead: (p) => ({
-    text: `Switch the video lights on and keep the subject in their light.${wide(p)}`,
+    text: `Keep the subject in the light of the video lights.${wide(p)}`,
     why: `On the subject they outshine daylight by ${stops(p.green)} in green.`,
   }),
   lamps_hardly_show: (p) => ({
@@ -42,9 +51,19 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
       : "You can leave the video lights on.",
     why: `Daylight outshines the video lights by ${stops(-p.green)} in green: they hardly show.`,
   }),
+  lamps_with_daylight: (p) => ({
+    text: `Leave the video lights on, as far from the subject as for the white balance; set it again when that changes.${p.unused ? ` ${capital(filterName(p.unused))} stays off them.` : ""}${wide(p)}`,
+    why: `Against the video lights off, the mix of both lights ${errorFall(p.without_e, p.with_e)} over the whole picture. What the video lights do not reach shows ${castOf(p.unlit)}, the colour of the water.${p.unused ? " Filtered to match daylight, they would bring no red." : ""}`,
+  }),
   lamps_only: (p) => ({
     text: `Keep light and subject at the distance where you set the white balance.${wide(p)}`,
     why: `The water between costs ${stops(p.red)} of red, ${stops(p.green)} of green and ${stops(p.blue)} of blue.`,
+  }),
+  lamps_reach: (p, u) => ({
+    text: p.daylight
+      ? `The video lights carry about ${depth(p.dark_m, u)}. What lies farther off has daylight alone: it comes out ${stops(p.daylight.stops)} darker, in the colour of the water.`
+      : `The video lights carry about ${depth(p.dark_m, u)}: what lies farther off stays black in the picture.`,
+    why: "Their light thins out with distance, and the water takes its share on the way there and back.",
   }),
   mixing_zone: (p, u) => ({
     text: `From ${span(p.from_m, p.to_m, u)} video lights and daylight fight: use only one of them there.`,
@@ -53,14 +72,14 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
 };
 
 const CHECK_LIGHTS = "Charge and check the video lights; test them in water, not in air.";
-const lightNeeded = (p: { lux: number; distance_m: number }, u?: TextUnits): string =>
-  `You need about ${shown(Number(p.lux.toPrecision(2)))} lx on the subject at ${distance(p.distance_m, u)}.`;
+const lightNeeded = (p: { distance_m: number }, u?: TextUnits): string =>
+  `The plan counts on all their light, from ${distance(p.distance_m, u)}.`;
 /** The same beside something else that is done with them. */
 const checked = ({ check }: { check?: object }): string => (check ? ` ${CHECK_LIGHTS}` : "");
-const needed = ({ check }: { check?: { lux: number; distance_m: number } }, u?: TextUnits): string =>
+const needed = ({ check }: { check?: { distance_m: number } }, u?: TextUnits): string =>
   check ? ` ${lightNeeded(check, u)}` : "";
 
 const wide = (p: { haze?: { percent: number } }): string =>
   p.haze
-    ? ` Hold the lights far from the lens and point them outwards, so that only the edge of the beam reaches the subject: backscatter would be about ${brightness(p.haze.percent)} as bright as a grey subject.`
+    ? ` Hold the lights far from the lens and point them outwards: otherwise backscatter would be about ${brightness(p.haze.percent)} as bright as a grey subject.`
     : "";

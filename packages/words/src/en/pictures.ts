@@ -2,10 +2,14 @@ import type { Estimate } from "@sunfathom/planner";
 import type { ChartUnderWaterTexts, LightWithDepthTexts, PictureTexts } from "../picture-texts.js";
 import type { TextUnits } from "../problems/texts.js";
 import { capital } from "./capital.js";
+import { colourStrip } from "./colour-strip.js";
 import { cuttingTemplate } from "./cutting-template.js";
+import { exposureBudget } from "./exposure-budget.js";
+import { filterMap } from "./filter-map.js";
 import { filterName } from "./filter-name.js";
 import { between, depth, depthNumber, shown, span, strength } from "./format.js";
 import { grade } from "./grade.js";
+import { mixedLightMap } from "./mixed-light-map.js";
 import { redInPost } from "./red-in-post.js";
 import { slate } from "./slate.js";
 
@@ -72,7 +76,11 @@ const chartUnderWater: ChartUnderWaterTexts = {
 export const pictures: PictureTexts = {
   caution: "This is about light and colour. Your training and local rules decide the dive.",
   chart_under_water: chartUnderWater,
+  colour_strip: colourStrip,
+  exposure_budget: exposureBudget,
+  filter_map: filterMap,
   light_with_depth: lightWithDepth,
+  mixed_light_map: mixedLightMap,
   red_in_post: redInPost,
   slate,
   cutting_template: cuttingTemplate,

@@ -6,9 +6,11 @@ import { between, densityOf, depth, depths, distance, kelvin, shown, span, stops
 import { spoken } from "./list.js";
 import { mountingHolders } from "./mounting-holders.js";
 
-const short = ({ kind, density, id }: NamedFilter): string =>
+const short = ({ kind, density, id, shelf }: NamedFilter): string =>
   id ??
-  (kind === "none" ? "no filter" : `${kind} filter${density === undefined ? "" : ` ${densityOf(density)}`}`);
+  (kind === "none"
+    ? "no filter"
+    : `${kind} filter${density === undefined ? "" : ` ${densityOf(shelf?.from ?? density)}`}`);
 const name = (filter: NamedFilter): string => capital(short(filter));
 const off = ({ instead_of }: { instead_of?: NamedFilter }): string =>
   instead_of ? `${name(instead_of)} off. ` : "";
@@ -23,7 +25,7 @@ export const slate: SlateTexts = {
       ? ["none", "colour filter"]
       : filter.density === undefined
         ? [filter.id ?? filter.kind, `${filter.kind} filter`]
-        : [densityOf(filter.density), `${filter.id ?? filter.kind} filter`],
+        : [densityOf(filter.shelf?.from ?? filter.density), `${filter.id ?? filter.kind} filter`],
   first_balance: ({ depth_m }, u) => [depth(depth_m, u), "first white balance"],
   starting_iso: ({ iso }) => [`ISO ${dialIso(iso)}`, "to start with"],
   at: ({ depth_m, text }, u) => `${depth(depth_m, u)}: ${text}`,
@@ -34,6 +36,7 @@ export const slate: SlateTexts = {
       `${off(p)}${name(p.filter)} for ${span(p.from_m, p.to_m, u)}${p.from_start ? ", on at the start" : ""}.`,
     no_filter: noFilter,
     no_filter_for_lamps: noFilter,
+    lamps_would_help: () => "Take video lights if you have them.",
     no_filter_fits: (p) => `${off(p)}No colour filter: none can be mounted.`,
     fit_filter: (p) => `Mount: ${mountingHolders[p.holder]}.`,
     neutral_density: (p) => `ND ${densityOf(p.density)} on${p.mount === "none" ? "" : " at the start"}.`,
@@ -43,10 +46,10 @@ export const slate: SlateTexts = {
     keep_lamp_filters: (p) => `${name(p.filter)} stays on the video lights.${testLights(p.check)}`,
     bare_lamps: (p) => `${name(p.filter)} off the video lights.${testLights(p.check)}`,
     start_exposure: (p) => `${setting(p)}. Check highlights.`,
-    balance_on_card: (p, u) =>
-      p.near_m === undefined
+    balance_on_card: (p) =>
+      p.far === undefined
         ? "White balance on the card, in front of the subject."
-        : `White balance on the card, ${distance(p.near_m, u)} from the camera; do not go after the subject.`,
+        : "White balance on the card at arm's length; do not go after the subject.",
     set_modes: (p) =>
       `Exposure ${p.exposure_mode === "auto" ? "automatic" : `manual, ${dialShutter(p.exposure.shutter_s)}`}; white balance ${{ auto: "automatic", kelvin: "in kelvin", card: "on a card" }[p.white_balance_mode]}.`,
     exposure_by_itself: (p) =>
@@ -55,19 +58,26 @@ export const slate: SlateTexts = {
     balance_in_kelvin: (p) => `White balance ${kelvin(p.cct_K)} K.`,
     balance_on_card_in_lamp_light: (p) =>
       `Video lights on: white balance on the card at the subject${p.cct_K === undefined ? "" : `, or ${kelvin(p.cct_K)} K`}.`,
-    balance_again: (p, u) => `White balance again at ${depths(p.depths_m, u)}.`,
+    balance_again: (p, u) =>
+      `${p.exposed ? "Exposure, then white balance" : "White balance again"} at ${depths(p.depths_m, u)}.`,
     filter_in: (p) => `filter in, ${setting(p)}, white balance.`,
     filter_out: (p) => `filter out, ${setting(p)}, white balance.`,
     neutral_off: (p) => `ND off, ${setting(p)}.`,
     neutral_on: (p) => `ND on, ${setting(p)}.`,
-    deep_exposure: (p) => `${setting(p)}.`,
-    shallow_exposure: (p) => `${setting(p)}.`,
+    deep_exposure: (p, u) => `at ${depth(p.to_m, u)} ${setting(p)}.`,
+    shallow_exposure: (p, u) => `at ${depth(p.to_m, u)} ${setting(p)}.`,
     too_dark: (p) => `${settings(p)}, still ${stops(p.shortfall_stops)} too dark.`,
     come_close: () => "come closer first.",
     lamps_off: () => "Video lights off, on the rig.",
+    lamps_for_subject: () => "Close-ups only: no filter, video lights on, white balance in their light.",
     lamps_from: (p, u) => `Video lights from ${depth(p.depth_m, u)}, with a new white balance.`,
+    lamps_on: (p, u) =>
+      `Video lights on in the water, ${distance(p.distance_m, u)} from the subject${p.wide ? ", held wide" : ""}.`,
     lamps_lead: (p) => `Video lights on, subject in their light${p.haze ? ", lights held wide" : ""}.`,
     lamps_hardly_show: (p) => (p.haze ? "Video lights off." : "Video lights may stay on."),
+    lamps_with_daylight: (p) => `Video lights stay on at that distance${p.haze ? ", lights held wide" : ""}.`,
+    lamps_reach: (p, u) =>
+      `Video lights carry ${depth(p.dark_m, u)}, ${p.daylight ? "then daylight alone" : "then black"}.`,
     lamps_only: (p) => `Keep that distance to the subject${p.haze ? ", lights held wide" : ""}.`,
     mixing_zone: (p, u) => `${span(p.from_m, p.to_m, u)}: video lights or daylight, not both.`,
     grade_red: (p, u) =>
@@ -83,6 +93,8 @@ export const slate: SlateTexts = {
     lamp_filters: (p) => `${short(p.filter)} for each light`,
     lamp_filters_lacking: (p) => `${p.kind} filter ${densityOf(p.density)} for each light`,
     lamp: () => "video lights",
+    filter_mount: (p) => (p.mount === "flip" ? "flip mount" : "clip mount"),
+    dive_light: () => "dive light",
     card: () => "card",
     spares: () => "battery, memory card, O-rings",
     holder: (p) => mountingHolders[p.holder],

@@ -1,6 +1,6 @@
 import type { BalanceSteps } from "@sunfathom/planner";
 import type { Texts } from "../problems/texts.js";
-import { depth, depths, distance, kelvin } from "./format.js";
+import { depth, depths, kelvin } from "./format.js";
 
 /** Cómo se hace el balance de blancos, con las palabras de un briefing. */
 export const balanceProcedure: Texts<BalanceSteps, string> = {
@@ -24,8 +24,8 @@ export const balanceProcedure: Texts<BalanceSteps, string> = {
   set_kelvin: (p) => `Ponga el balance de blancos en ${kelvin(p.cct_K)} y no lo toque más.`,
   card_would_do_better: (p, u) =>
     `A partir de ${depth(p.depth_m, u)} sería claramente mejor un balance de blancos con tarjeta, si su cámara lo permite.`,
-  balance_near: (p, u) =>
-    `No se puede llegar al motivo: haga el balance de blancos con la tarjeta, o con lo que use en su lugar, a la profundidad del motivo, a ${distance(p.distance_m, u)} de la cámara y orientada como el motivo. No vaya tras el motivo para hacerlo.`,
+  balance_near: () =>
+    "No se puede llegar al motivo: no vaya tras él. Sostenga la tarjeta, o lo que la sustituya, con el brazo extendido y orientada como el motivo.",
   light_changes: () =>
     "Repita el balance de blancos cuando cambie la luz: bajo una nube, junto a una pared en sombra, en otra agua.",
 };

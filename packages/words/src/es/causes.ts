@@ -1,11 +1,13 @@
 import type { LightCauses } from "@sunfathom/planner";
 import type { CauseText } from "../answer-texts.js";
 import type { Texts } from "../problems/texts.js";
+import { lampCauses } from "./lamp-causes.js";
 
 const twoDepths = "fotografíe una tarjeta gris a dos profundidades";
 
 /** Lo que hace incierta la luz en el agua. */
 export const causes: Texts<LightCauses, CauseText> = {
+  ...lampCauses,
   water_type_resolution: () => ({
     text: "Un tipo de agua es una clase amplia: esta agua puede estar en cualquier punto entre los tipos vecinos",
     how_to_shrink: `Indique la visibilidad y el color del agua, o ${twoDepths}.`,
@@ -23,8 +25,8 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: `Baje un disco de Secchi, o ${twoDepths}.`,
   }),
   spectral_shape: () => ({
-    text: "Aguas igual de claras y del mismo color difieren entre sí según la longitud de onda",
-    how_to_shrink: "Fotografíe una tarjeta gris a dos profundidades, o mida la atenuación difusa.",
+    text: "Dos aguas que parecen iguales pueden quitar colores distintos",
+    how_to_shrink: "Fotografíe una tarjeta gris a dos profundidades.",
   }),
   hue_name: () => ({
     text: "La misma palabra para un color puede nombrar aguas muy distintas",
@@ -43,7 +45,8 @@ export const causes: Texts<LightCauses, CauseText> = {
   water_scattering: (p) => (p.known_by === "sight" ? asSeen : perWater),
   path_scattering: () => ({
     text: "Cuánta luz dispersada llega todavía en un recorrido corto",
-    how_to_shrink: "Acérquese: en un recorrido corto apenas hay dispersión.",
+    how_to_shrink:
+      "Fotografíe una tarjeta con el brazo extendido y otra a la distancia del motivo, y compare.",
   }),
   sensor: () => ({
     text: "Cuánta luz verde y azul ve el canal rojo de esta cámara",
@@ -74,36 +77,23 @@ export const causes: Texts<LightCauses, CauseText> = {
     text: "Lo claro que es el fondo",
     how_to_shrink: "Indique de qué es el fondo y a qué profundidad está, o su reflectancia.",
   }),
-  lamp_beam: () => ({
-    text: "Cómo reparte el foco de vídeo sus lúmenes por el haz",
-    how_to_shrink:
-      "Pida al fabricante el ángulo de haz medido (hasta la mitad de la intensidad del centro) y los lúmenes que salen por delante.",
-  }),
-  lamp_aim: () => ({
-    text: "Lo bien orientado que está el foco de vídeo",
-    how_to_shrink: "Oriéntelo en el agua con el brazo extendido y mire una imagen de prueba.",
-  }),
   filter_edge: () => ({
-    text: "Dónde está la banda de absorción del filtro, porque su curva es una suposición",
-    how_to_shrink: "Dé una curva de transmitancia medida.",
+    text: "Qué colores quita de verdad este filtro: el modelo se guía por su tipo",
+    how_to_shrink: "Fotografíe a la luz del día una tarjeta gris con él y sin él, o dé su curva.",
   }),
   filter_width: () => ({
-    text: "Lo ancha que es la banda de absorción del filtro, porque su curva es una suposición",
-    how_to_shrink: "Dé una curva de transmitancia medida.",
+    text: "Cuánto quita este filtro de los colores vecinos: el modelo se guía por su tipo",
+    how_to_shrink: "Fotografíe a la luz del día una tarjeta gris con él y sin él, o dé su curva.",
   }),
   full_well: () => ({
     text: "Cuántos fotones caben en cada píxel del sensor",
     how_to_shrink: "Un buceador no puede hacer nada: cambia de una cámara a otra.",
   }),
-  lamp_offset: () => ({
-    text: "Lo lejos que están los focos de vídeo del eje de la toma",
-    how_to_shrink: "No hay nada que medir; con brazos largos importa menos.",
-  }),
 };
 
 const perWater: CauseText = {
-  text: "Cuánta luz dispersa esta agua; la atenuación sola no lo dice",
-  how_to_shrink: "Indique la visibilidad horizontal.",
+  text: "Lo turbia que está esta agua",
+  how_to_shrink: "Diga hasta dónde se ve en ella.",
 };
 
 const asSeen: CauseText = {

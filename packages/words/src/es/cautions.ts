@@ -7,11 +7,11 @@ export const cautions: Readonly<Record<CautionCode, string>> = {
   ascent_first:
     "Su ascenso y su parada de seguridad van primero. Las profundidades que se dan para la subida son profundidades por las que pasa de todos modos: no cambie nunca su ascenso por ninguna de ellas.",
   overhead_by_training:
-    "Entre en cuevas, en pecios o bajo el hielo solo con la formación, el guía y las luces de reserva que exigen. Los focos para filmar no son luces de reserva.",
+    "Bucee de noche, en cuevas, en pecios o bajo el hielo solo con la formación, el guía y las luces de reserva que exigen. Los focos para filmar no son luces de reserva.",
   hover_to_balance:
-    "Haga un balance de blancos o cambie un filtro solo mientras se mantiene suspendido con la flotabilidad controlada y las manos lejos del arrecife. Renuncie a ello antes que descuidar a su compañero, su profundidad o su gas.",
+    "Haga un balance de blancos solo mientras se mantiene suspendido con la flotabilidad controlada y sin tocar nada. Renuncie a ello antes que descuidar a su compañero, su profundidad o su gas.",
   closer_under_control:
-    "Acérquese solo con la flotabilidad controlada: no toque nada, y mantenga manos y aletas lejos del arrecife y de sus animales.",
+    "Acérquese solo con la flotabilidad controlada: no toque nada, y deje espacio a los animales.",
   lamps_in_water_only:
     "Los focos de vídeo para buceo se refrigeran con el agua: enciéndalos solo dentro del agua. Fuera de ella se sobrecalientan, pueden causar quemaduras y pueden fundir un filtro de plástico.",
   lamps_not_into_eyes:
@@ -23,5 +23,5 @@ export const cautions: Readonly<Record<CautionCode, string>> = {
   filter_on_dry_land:
     "Cambie un filtro de dentro de la carcasa o de detrás del objetivo solo en tierra y en seco; no abra nunca una carcasa cerca del agua.",
   filter_flip_practised:
-    "Cambie un filtro bajo el agua solo mientras se mantiene suspendido con la flotabilidad controlada y las manos lejos del arrecife. Practíquelo antes en la superficie: a profundidad, no sobrecargarse de tareas importa más que la imagen.",
+    "Cambie un filtro bajo el agua solo mientras se mantiene suspendido con la flotabilidad controlada y sin tocar nada. Practíquelo antes en la superficie: a profundidad, no sobrecargarse de tareas importa más que la imagen.",
 };

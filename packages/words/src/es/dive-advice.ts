@@ -2,6 +2,7 @@ import type { DiveAdviceTexts } from "../calculation-texts.js";
 import { causes } from "./causes.js";
 import { cautions } from "./cautions.js";
 import { filterMainReasons } from "./reasons/filter-main.js";
+import { leftAshoreReasons } from "./reasons/left-ashore.js";
 import { lightReasons } from "./reasons/light.js";
 import { whiteBalanceReasons } from "./reasons/white-balance.js";
 import { steps } from "./steps.js";
@@ -13,6 +14,7 @@ export const diveAdvice: DiveAdviceTexts = {
     ...filterMainReasons,
     ...whiteBalanceReasons,
     ...lightReasons,
+    ...leftAshoreReasons,
   },
   causes,
   cautions,

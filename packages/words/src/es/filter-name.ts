@@ -14,14 +14,25 @@ const KINDS: Readonly<Record<Kind, string>> = {
 /** Un filtro por su color, sin artículo. */
 export const kindName = (kind: Kind): string => KINDS[kind];
 
-const bare = (kind: Kind, density: number | undefined): string =>
-  density === undefined ? `${KINDS[kind]} medido` : `${KINDS[kind]} de densidad ${densityOf(density)}`;
+/** Tal como es, o como se compra. */
+function densitiesOf(density: number, shelf: NamedFilter["shelf"]): string {
+  if (!shelf) return `de densidad ${densityOf(density)}`;
+  const { from, to } = shelf;
+  return from === to
+    ? `de densidad ${densityOf(from)} aproximadamente`
+    : `de densidad ${densityOf(from)} (o hasta ${densityOf(to)})`;
+}
+
+const bare = (kind: Kind, density: number | undefined, shelf: NamedFilter["shelf"]): string =>
+  density === undefined ? `${KINDS[kind]} medido` : `${KINDS[kind]} ${densitiesOf(density, shelf)}`;
 
 const withArticle =
   (article: "un" | "el") =>
-  ({ kind, density, id }: NamedFilter): string => {
+  ({ kind, density, id, shelf }: NamedFilter): string => {
     if (kind === "none") return "ningún filtro";
-    return id === undefined ? `${article} ${bare(kind, density)}` : `${id} (${bare(kind, density)})`;
+    return id === undefined
+      ? `${article} ${bare(kind, density, shelf)}`
+      : `${id} (${bare(kind, density, shelf)})`;
   };
 
 /** Un filtro del que aún no se ha hablado. */

@@ -2,6 +2,7 @@ import { es } from "../cldr/es.js";
 import { brightnessOf } from "../numbers/brightness.js";
 import { formatsOf } from "../numbers/formats.js";
 import { lengthsOf } from "../numbers/lengths.js";
+import { roughly } from "../numbers/roughly.js";
 import { thirdsOf } from "../numbers/thirds.js";
 import type { TextUnits } from "../problems/texts.js";
 
@@ -89,12 +90,21 @@ export const castOf = (delta_e00: number): string => `una dominante ${strength(d
 
 /** Cuánto baja un error de color, detrás de lo que lo baja. */
 export function errorFall(from: number, to: number): string {
-  const ranks =
-    strength(from) === strength(to)
-      ? `sigue siendo ${strength(to)}`
-      : `de ${strength(from)} a ${strength(to)}`;
-  return `reduce el error de color un ${percent((100 * (from - to)) / from)} (${ranks})`;
+  if (strength(from) !== strength(to))
+    return `reduce el error de color de ${strength(from)} a ${strength(to)}`;
+  const share = roughly((100 * (from - to)) / from);
+  return `reduce el error de color ${share > 0 ? `más o menos un ${percent(share)}` : "un poco"} (sigue siendo ${strength(to)})`;
 }
+
+/** Una parte: «más o menos un 10 %». */
+export function shareOf(value: number): string {
+  const rounded = roughly(value);
+  return rounded > 0 ? `más o menos un ${percent(rounded)}` : "casi nada";
+}
+
+/** Tras una dominante de una luz frente a la otra. */
+export const tooRed = (red_excess: number): string =>
+  Math.abs(red_excess) < 1 / 6 ? "" : red_excess > 0 ? " (demasiado roja)" : " (demasiado verde)";
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

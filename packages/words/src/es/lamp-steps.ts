@@ -8,12 +8,13 @@ import {
   castOf,
   depth,
   distance,
+  errorFall,
   fromTo,
-  grouped,
   partOfBrightness,
-  redder,
   small,
   stops,
+  strength,
+  tooRed,
 } from "./format.js";
 import { waysOut } from "./ways-out.js";
 
@@ -34,14 +35,22 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
   }),
   lamps_off: (p, u) => ({
     text: `Deje los focos de vídeo apagados y montados en el equipo.${p.fitted ? ` Ahora llevan ${filterName(p.fitted)}.` : ""}${p.other ? ` Si aun así los quiere encendidos: ${small(textOf(waysOut, p.other.way, u))}` : ""}`,
-    why: `Con el balance hecho a la luz del día, todo lo que alcanzan mostraría ${castOf(p.split)}, ${redder(p.red_excess)}. Sin ellos, el motivo pierde ${stops(p.cost)}.${p.other ? ` La otra opción deja ${castOf(p.other.left)}.` : ""}`,
+    why: `Un balance de blancos no sirve para las dos luces: hecho a la luz del día, deja ${castOf(p.split)}${tooRed(p.red_excess)} en todo lo que alcanzan los focos. Sin ellos, el motivo tiene ${stops(p.cost)} menos de luz.${p.other ? ` Encendidos de esa manera, dejan ${castOf(p.other.left)}.` : ""}`,
+  }),
+  lamps_for_subject: (p) => ({
+    text: "Para una inmersión solo de primeros planos, en la que únicamente cuenta lo que iluminan los focos: sin filtro, focos de vídeo encendidos y balance de blancos con la tarjeta a su luz.",
+    why: `Así queda un error de color ${strength(p.error)} en el motivo y uno ${strength(p.around)} a su alrededor.`,
   }),
   lamps_from: (p, u) => ({
     text: `A partir de ${depth(p.depth_m, u)} puede encenderlos: haga entonces otro balance de blancos con una tarjeta iluminada por ellos.`,
     why: "Ahí sus focos de vídeo superan a la luz del día en el motivo.",
   }),
+  lamps_on: (p, u) => ({
+    text: `Ya bajo el agua, encienda los focos de vídeo, a ${distance(p.distance_m, u)} de donde estará el motivo.${p.wide ? " Manténgalos lejos del objetivo, para que las partículas de delante queden a oscuras." : ""}`,
+    why: "La exposición y el balance de blancos se ajustan a su luz.",
+  }),
   lamps_lead: (p) => ({
-    text: `Encienda los focos de vídeo y mantenga el motivo dentro de su luz.${wide(p)}`,
+    text: `Mantenga el motivo dentro de la luz de los focos de vídeo.${wide(p)}`,
     why: `En el motivo superan a la luz del día en ${stops(p.green)} de verde.`,
   }),
   lamps_hardly_show: (p) => ({
@@ -50,9 +59,19 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
       : "Puede dejar encendidos los focos de vídeo.",
     why: `La luz del día supera a los focos de vídeo en ${stops(-p.green)} de verde: apenas se notan.`,
   }),
+  lamps_with_daylight: (p) => ({
+    text: `Deje encendidos los focos de vídeo, a la misma distancia del motivo que en el balance de blancos; si cambia, hágalo de nuevo.${p.unused ? ` No les ponga ${theFilter(p.unused)}.` : ""}${wide(p)}`,
+    why: `Frente a los focos apagados, la mezcla de las dos luces ${errorFall(p.without_e, p.with_e)} en el conjunto de la imagen. Lo que los focos no alcanzan muestra ${castOf(p.unlit)} del color del agua.${p.unused ? " Igualados a la luz del día con un filtro, no aportarían rojo." : ""}`,
+  }),
   lamps_only: (p) => ({
     text: `Mantenga los focos y el motivo a la misma distancia a la que hizo el balance de blancos.${wide(p)}`,
     why: `El agua de por medio cuesta ${stops(p.red)} de rojo, ${stops(p.green)} de verde y ${stops(p.blue)} de azul.`,
+  }),
+  lamps_reach: (p, u) => ({
+    text: p.daylight
+      ? `Los focos de vídeo alcanzan unos ${depth(p.dark_m, u)}. Lo que está más lejos solo recibe la luz del día: sale ${stops(p.daylight.stops)} más oscuro y del color del agua.`
+      : `Los focos de vídeo alcanzan unos ${depth(p.dark_m, u)}: lo que está más lejos queda negro en la imagen.`,
+    why: "Su luz se reparte con la distancia, y el agua se queda con su parte a la ida y a la vuelta.",
   }),
   mixing_zone: (p, u) => ({
     text: `${capital(fromTo(p.from_m, p.to_m, u))}, los focos de vídeo y la luz del día no casan: use ahí solo una de las dos luces.`,
@@ -61,14 +80,14 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
 };
 
 const CHECK_LIGHTS = "Cargue y compruebe los focos de vídeo; pruébelos en el agua, no en el aire.";
-const lightNeeded = (p: { lux: number; distance_m: number }, u?: TextUnits): string =>
-  `Hacen falta unos ${grouped(Number(p.lux.toPrecision(2)))} lx en el motivo a ${distance(p.distance_m, u)}.`;
+const lightNeeded = (p: { distance_m: number }, u?: TextUnits): string =>
+  `El plan cuenta con toda su luz, desde ${distance(p.distance_m, u)}.`;
 /** Lo mismo, junto a otra cosa que se hace con ellos. */
 const checked = ({ check }: { check?: object }): string => (check ? ` ${CHECK_LIGHTS}` : "");
-const needed = ({ check }: { check?: { lux: number; distance_m: number } }, u?: TextUnits): string =>
+const needed = ({ check }: { check?: { distance_m: number } }, u?: TextUnits): string =>
   check ? ` ${lightNeeded(check, u)}` : "";
 
 const wide = (p: { haze?: { percent: number } }): string =>
   p.haze
-    ? ` Mantenga los focos lejos del objetivo y oriéntelos hacia fuera, para que solo el borde del haz llegue al motivo: el backscatter tendría más o menos ${partOfBrightness(p.haze.percent)} de un motivo gris.`
+    ? ` Mantenga los focos lejos del objetivo y oriéntelos hacia fuera: si no, el backscatter tendría más o menos ${partOfBrightness(p.haze.percent)} de un motivo gris.`
     : "";

@@ -17,11 +17,11 @@ import {
 } from "./format.js";
 import { mountingHolders } from "./mounting-holders.js";
 
-const short = ({ kind, density, id }: NamedFilter): string =>
+const short = ({ kind, density, id, shelf }: NamedFilter): string =>
   id ??
   (kind === "none"
     ? "sin filtro"
-    : `${kindName(kind)}${density === undefined ? "" : ` ${densityOf(density)}`}`);
+    : `${kindName(kind)}${density === undefined ? "" : ` ${densityOf(shelf?.from ?? density)}`}`);
 const name = (filter: NamedFilter): string => capital(short(filter));
 const off = ({ instead_of }: { instead_of?: NamedFilter }): string =>
   instead_of ? `Fuera el ${short(instead_of)}. ` : "";
@@ -35,7 +35,7 @@ export const slate: SlateTexts = {
       ? ["ninguno", "filtro de color"]
       : filter.density === undefined
         ? [filter.id ?? kindName(filter.kind), kindName(filter.kind)]
-        : [densityOf(filter.density), filter.id ?? kindName(filter.kind)],
+        : [densityOf(filter.shelf?.from ?? filter.density), filter.id ?? kindName(filter.kind)],
   first_balance: ({ depth_m }, u) => [depth(depth_m, u), "primer balance"],
   starting_iso: ({ iso }) => [`ISO ${dialIso(iso)}`, "para empezar"],
   at: ({ depth_m, text }, u) => `${depth(depth_m, u)}: ${text}`,
@@ -46,6 +46,7 @@ export const slate: SlateTexts = {
       `${off(p)}${name(p.filter)} ${fromTo(p.from_m, p.to_m, u)}${p.from_start ? ", puesto al empezar" : ""}.`,
     no_filter: noFilter,
     no_filter_for_lamps: noFilter,
+    lamps_would_help: () => "Lleve focos de vídeo si los tiene.",
     no_filter_fits: (p) => `${off(p)}Sin filtro de color: no se puede montar ninguno.`,
     fit_filter: (p) => `Montaje: ${mountingHolders[p.holder]}.`,
     neutral_density: (p) =>
@@ -56,10 +57,10 @@ export const slate: SlateTexts = {
     keep_lamp_filters: (p) => `${name(p.filter)}: déjelo en los focos.${testLights(p.check)}`,
     bare_lamps: (p) => `Quite el ${short(p.filter)} de los focos.${testLights(p.check)}`,
     start_exposure: (p) => `${setting(p)}. Mire las altas luces.`,
-    balance_on_card: (p, u) =>
-      p.near_m === undefined
-        ? "Balance de blancos en la tarjeta, ante el sujeto."
-        : `Balance de blancos en la tarjeta, a ${distance(p.near_m, u)} de la cámara; no vaya tras el sujeto.`,
+    balance_on_card: (p) =>
+      p.far === undefined
+        ? "Balance de blancos en la tarjeta, ante el motivo."
+        : "Balance de blancos en la tarjeta, con el brazo extendido; no vaya tras el motivo.",
     set_modes: (p) =>
       `Exposición ${p.exposure_mode === "auto" ? "automática" : `manual, ${dialShutter(p.exposure.shutter_s)}`}; balance de blancos ${{ auto: "automático", kelvin: "en kelvin", card: "con una tarjeta" }[p.white_balance_mode]}.`,
     exposure_by_itself: (p) =>
@@ -67,21 +68,29 @@ export const slate: SlateTexts = {
     balance_by_itself: () => "Balance de blancos automático: mire una imagen.",
     balance_in_kelvin: (p) => `Balance de blancos a ${kelvin(p.cct_K)}.`,
     balance_on_card_in_lamp_light: (p) =>
-      `Focos encendidos: balance de blancos en la tarjeta junto al sujeto${p.cct_K === undefined ? "" : `, o ${kelvin(p.cct_K)}`}.`,
-    balance_again: (p, u) => `Balance de blancos otra vez a ${depths(p.depths_m, u)}.`,
+      `Focos encendidos: balance de blancos en la tarjeta junto al motivo${p.cct_K === undefined ? "" : `, o ${kelvin(p.cct_K)}`}.`,
+    balance_again: (p, u) =>
+      `${p.exposed ? "Exposición y luego balance de blancos" : "Balance de blancos otra vez"} a ${depths(p.depths_m, u)}.`,
     filter_in: (p) => `ponga el filtro, ${setting(p)}, balance de blancos.`,
     filter_out: (p) => `quite el filtro, ${setting(p)}, balance de blancos.`,
     neutral_off: (p) => `quite el filtro ND, ${setting(p)}.`,
     neutral_on: (p) => `ponga el filtro ND, ${setting(p)}.`,
-    deep_exposure: (p) => `${setting(p)}.`,
-    shallow_exposure: (p) => `${setting(p)}.`,
+    deep_exposure: (p, u) => `a ${depth(p.to_m, u)}, ${setting(p)}.`,
+    shallow_exposure: (p, u) => `a ${depth(p.to_m, u)}, ${setting(p)}.`,
     too_dark: (p) => `${settings(p)}, aún ${stops(p.shortfall_stops)} demasiado oscuro.`,
     come_close: () => "primero, acérquese.",
     lamps_off: () => "Focos apagados, en el equipo.",
+    lamps_for_subject: () =>
+      "Solo primeros planos: sin filtro, focos encendidos, balance de blancos a su luz.",
     lamps_from: (p, u) => `Focos desde ${depth(p.depth_m, u)}, con otro balance de blancos.`,
-    lamps_lead: (p) => `Focos encendidos, sujeto en su luz${p.haze ? ", focos bien abiertos" : ""}.`,
+    lamps_on: (p, u) =>
+      `Focos encendidos en el agua, a ${distance(p.distance_m, u)} del motivo${p.wide ? ", bien abiertos" : ""}.`,
+    lamps_lead: (p) => `Focos encendidos, motivo en su luz${p.haze ? ", focos bien abiertos" : ""}.`,
     lamps_hardly_show: (p) => (p.haze ? "Focos apagados." : "Los focos pueden quedar encendidos."),
-    lamps_only: (p) => `Mantenga esa distancia al sujeto${p.haze ? ", focos bien abiertos" : ""}.`,
+    lamps_with_daylight: (p) => `Focos encendidos, a esa distancia${p.haze ? ", focos bien abiertos" : ""}.`,
+    lamps_reach: (p, u) =>
+      `Los focos alcanzan ${depth(p.dark_m, u)}; después, ${p.daylight ? "solo luz del día" : "negro"}.`,
+    lamps_only: (p) => `Mantenga esa distancia al motivo${p.haze ? ", focos bien abiertos" : ""}.`,
     mixing_zone: (p, u) => `${capital(fromTo(p.from_m, p.to_m, u))}: focos o luz del día, no ambos.`,
     grade_red: (p, u) =>
       `Buen rojo en las imágenes hasta ${depth(p.acceptable_m, u)}${p.gone_m === undefined ? "" : `, nada por debajo de ${depth(p.gone_m, u)}`}.`,
@@ -96,6 +105,8 @@ export const slate: SlateTexts = {
     lamp_filters: (p) => `${short(p.filter)} para cada foco`,
     lamp_filters_lacking: (p) => `${kindName(p.kind)} ${densityOf(p.density)} para cada foco`,
     lamp: () => "focos",
+    filter_mount: (p) => (p.mount === "flip" ? "portafiltros abatible" : "soporte de clip"),
+    dive_light: () => "linterna",
     card: () => "tarjeta",
     spares: () => "batería, tarjeta de memoria, juntas tóricas",
     holder: (p) => mountingHolders[p.holder],

@@ -2,7 +2,7 @@ import type { TakeCodes } from "@sunfathom/planner";
 import type { TakeText } from "../answer-texts.js";
 import type { Texts } from "../problems/texts.js";
 import { filterName, kindName } from "./filter-name.js";
-import { densityOf, neutral } from "./format.js";
+import { neutral, shown } from "./format.js";
 
 /** Qué llevar, y para qué. */
 export const take: Texts<TakeCodes, TakeText> = {
@@ -13,15 +13,23 @@ export const take: Texts<TakeCodes, TakeText> = {
     why: "Con él, su luz casa con la del día a profundidad.",
   }),
   lamp_filters_lacking: (p) => ({
-    what: `un ${kindName(p.kind)} de densidad ${densityOf(p.density)} para cada foco de vídeo`,
+    what: `un ${kindName(p.kind)} de densidad ${shown(p.density, 1)} para cada foco de vídeo`,
     why: "En su equipo no hay ninguno que case. Con estos podría dejar encendidos los focos de vídeo.",
+  }),
+  filter_mount: (p) => ({
+    what: { flip: "el portafiltros abatible", clip_on: "el soporte de clip" }[p.mount],
+    why: "Sujeta el filtro delante del puerto.",
   }),
   lamp: () => ({
     what: "los focos de vídeo",
-    why: "El plan los usa, o los deja apagados pero montados en el equipo de cámara.",
+    why: "Se quedan en el equipo de cámara, encendidos o apagados según el plan.",
+  }),
+  dive_light: () => ({
+    what: "una linterna de buceo",
+    why: "Con ella ve y le ven mientras los focos de vídeo están apagados.",
   }),
   card: () => ({
-    what: "una tarjeta gris o blanca",
+    what: "una tarjeta gris o blanca, o una pizarra blanca",
     why: "Con ella se hace cada balance de blancos: engánchela donde la alcance con una mano.",
   }),
   spares: () => ({

@@ -1,16 +1,18 @@
 import type { WaysOut } from "@sunfathom/planner";
 import type { Texts } from "../problems/texts.js";
 import { kindName } from "./filter-name.js";
-import { densityOf, distance, percent, stops } from "./format.js";
+import { distance, shown, stops } from "./format.js";
 
 /** Salidas donde los focos de vídeo y la luz del día no casan. */
 export const waysOut: Texts<WaysOut, string> = {
   lamps_off: (p) =>
     `Apague los focos de vídeo, déjelos montados en el equipo y haga el balance de blancos a la luz del día de esa profundidad. Con eso el motivo pierde ${stops(p.cost_stops)}.`,
   lamp_filter: (p) =>
-    `Ponga en cada foco de vídeo un filtro que lo iguale a la luz del día de aquí: que deje pasar un ${percent(p.red * 100)} del rojo, un ${percent(p.green * 100)} del verde y un ${percent(p.blue * 100)} del azul. De los corrientes, el más parecido es un ${kindName(p.kind)} de densidad ${densityOf(p.density)}${p.is_seen ? ", que aún deja una dominante visible" : ""}. Haga el balance de blancos a la luz del día de esa profundidad.`,
+    `Ponga antes de la inmersión en cada foco de vídeo un ${kindName(p.kind)} de densidad ${shown(p.density, 1)} más o menos: lo iguala a la luz del día de aquí${p.is_seen ? ", aunque aún deja una dominante visible" : ""}. Haga el balance de blancos a la luz del día de esa profundidad.`,
   balance_to_lamps: () =>
     "Haga el balance de blancos con una tarjeta iluminada por los focos de vídeo: los colores del motivo saldrán bien, y todo lo que solo recibe luz del día tomará el color del agua.",
+  balance_to_both: () =>
+    "Deje encendidos los focos de vídeo y haga el balance de blancos con una tarjeta junto al motivo, a las dos luces juntas: los colores del motivo saldrán bien, y lo que no alcanzan los focos de vídeo tomará el color del agua.",
   come_closer: (p, u) =>
     `Acerque los focos de vídeo hasta ${distance(p.distance_m, u)} del motivo, con la flotabilidad controlada, y haga el balance de blancos con una tarjeta iluminada por ellos: desde ahí superan a la luz del día.`,
 };

@@ -1,6 +1,6 @@
 import type { BalanceSteps } from "@sunfathom/planner";
 import type { Texts } from "../problems/texts.js";
-import { depth, depths, distance, kelvin } from "./format.js";
+import { depth, depths, kelvin } from "./format.js";
 
 /** Comment faire la balance des blancs, pour un briefing. */
 export const balanceProcedure: Texts<BalanceSteps, string> = {
@@ -27,8 +27,8 @@ export const balanceProcedure: Texts<BalanceSteps, string> = {
   set_kelvin: (p) => `Réglez la balance des blancs sur ${kelvin(p.cct_K)}, et n’y touchez plus.`,
   card_would_do_better: (p, u) =>
     `À partir de ${depth(p.depth_m, u)}, une balance des blancs sur charte serait nettement meilleure, si votre appareil sait la faire.`,
-  balance_near: (p, u) =>
-    `Le sujet est hors d’atteinte : faites la balance des blancs sur la charte, ou sur ce qui la remplace, à la profondeur du sujet et à ${distance(p.distance_m, u)} de l’appareil, tournée comme le sujet. Ne poursuivez pas le sujet pour cela.`,
+  balance_near: () =>
+    "Le sujet est hors de portée : ne le poursuivez pas. Tenez la charte, ou ce qui la remplace, à bout de bras, tournée comme le sujet.",
   light_changes: () =>
     "Refaites la balance des blancs quand la lumière change : sous un nuage, le long d’un tombant à l’ombre, dans une autre eau.",
 };

@@ -1,11 +1,13 @@
 import type { LightCauses } from "@sunfathom/planner";
 import type { CauseText } from "../answer-texts.js";
 import type { Texts } from "../problems/texts.js";
+import { lampCauses } from "./lamp-causes.js";
 
 /** Ce qui rend la lumière dans l’eau incertaine. */
 export const causes: Texts<LightCauses, CauseText> = {
+  ...lampCauses,
   water_type_resolution: () => ({
-    text: "Un type d’eau est une classe large : cette eau peut se situer n’importe où entre ses voisines",
+    text: "Un type d’eau est large : cette eau peut être n’importe où entre ses voisines",
     how_to_shrink:
       "Indiquez la visibilité et la couleur de l’eau, ou photographiez une charte grise à deux profondeurs.",
   }),
@@ -14,7 +16,7 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Mesurez à davantage de longueurs d’onde et de profondeurs.",
   }),
   clarity_reading: () => ({
-    text: "La justesse avec laquelle vous avez estimé la visibilité, distance à laquelle on perd un objet de vue",
+    text: "La justesse avec laquelle vous avez estimé la visibilité",
     how_to_shrink:
       "Relevez-la à nouveau le long d’un fil gradué, ou photographiez une charte grise à deux profondeurs.",
   }),
@@ -23,8 +25,8 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Descendez un disque de Secchi, ou photographiez une charte grise à deux profondeurs.",
   }),
   spectral_shape: () => ({
-    text: "Des eaux de même clarté et de même couleur diffèrent encore d’une longueur d’onde à l’autre",
-    how_to_shrink: "Photographiez une charte grise à deux profondeurs, ou mesurez l’atténuation diffuse.",
+    text: "Deux eaux qui se ressemblent peuvent prendre des couleurs différentes",
+    how_to_shrink: "Photographiez une charte grise à deux profondeurs.",
   }),
   hue_name: () => ({
     text: "Un nom de couleur recouvre toute une gamme d’eaux",
@@ -43,7 +45,7 @@ export const causes: Texts<LightCauses, CauseText> = {
   water_scattering: (p) => (p.known_by === "sight" ? asSeen : perWater),
   path_scattering: () => ({
     text: "La part de lumière diffusée qui arrive encore sur un court trajet",
-    how_to_shrink: "Approchez-vous : un court trajet ne diffuse presque pas.",
+    how_to_shrink: "Photographiez une charte à bout de bras et à la distance du sujet, et comparez.",
   }),
   sensor: () => ({
     text: "Ce que le canal rouge de cet appareil voit de vert et de bleu",
@@ -54,7 +56,7 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Indiquez la couverture nuageuse, ou mesurez la lumière en surface avec un posemètre.",
   }),
   upright_share: () => ({
-    text: "L’orientation de l’appareil par rapport au soleil, donc la part de lumière d’en haut que reçoit le sujet",
+    text: "La part de lumière d’en haut que reçoit le sujet, selon la place du soleil",
     how_to_shrink: "Indiquez où est le soleil par rapport à l’appareil, ou mesurez en profondeur.",
   }),
   light_field: () => ({
@@ -75,36 +77,25 @@ export const causes: Texts<LightCauses, CauseText> = {
     text: "Si le fond est clair ou sombre",
     how_to_shrink: "Indiquez la nature du fond et sa profondeur, ou donnez sa réflectance.",
   }),
-  lamp_beam: () => ({
-    text: "La façon dont le phare vidéo répartit ses lumens dans le faisceau",
-    how_to_shrink:
-      "Demandez au fabricant l’angle de faisceau mesuré (jusqu’à la moitié de l’intensité du centre) et les lumens qui sortent à l’avant.",
-  }),
-  lamp_aim: () => ({
-    text: "La précision avec laquelle le phare vidéo est pointé",
-    how_to_shrink: "Pointez-le dans l’eau, à longueur de bras, et contrôlez une image d’essai.",
-  }),
   filter_edge: () => ({
-    text: "La place de la bande d’absorption du filtre, car la forme de sa courbe est supposée",
-    how_to_shrink: "Donnez une courbe de transmission mesurée.",
+    text: "Les couleurs que ce filtre prend vraiment : le calcul suit son type",
+    how_to_shrink:
+      "Photographiez une charte grise à la lumière du jour avec et sans lui, ou donnez sa courbe.",
   }),
   filter_width: () => ({
-    text: "La largeur de la bande d’absorption du filtre, car la forme de sa courbe est supposée",
-    how_to_shrink: "Donnez une courbe de transmission mesurée.",
+    text: "Ce que ce filtre prend des couleurs voisines : le calcul suit son type",
+    how_to_shrink:
+      "Photographiez une charte grise à la lumière du jour avec et sans lui, ou donnez sa courbe.",
   }),
   full_well: () => ({
-    text: "La quantité de lumière qu’un pixel du capteur peut recueillir avant de saturer",
-    how_to_shrink: "Un plongeur n’y peut rien : cela varie d’un appareil à l’autre.",
-  }),
-  lamp_offset: () => ({
-    text: "L’écart entre les phares vidéo et l’axe de visée",
-    how_to_shrink: "Rien à mesurer ; avec de longs bras, cela compte moins.",
+    text: "La lumière qu’un pixel du capteur recueille avant de saturer",
+    how_to_shrink: "Rien : cela varie d’un appareil à l’autre.",
   }),
 };
 
 const perWater: CauseText = {
-  text: "La force avec laquelle cette eau diffuse la lumière, que l’atténuation seule ne donne pas",
-  how_to_shrink: "Indiquez la visibilité horizontale.",
+  text: "À quel point cette eau est trouble",
+  how_to_shrink: "Dites jusqu’où l’on y voit.",
 };
 
 const asSeen: CauseText = {

@@ -15,10 +15,19 @@ const COLOURS: Readonly<Record<Kind, string>> = {
 export const kindName = (kind: Kind): string => `filtre ${COLOURS[kind]}`;
 
 /** Un filtre au fil d’une phrase. Sans filtre, un sujet à l’infinitif. */
-export function filterName({ kind, density, id }: NamedFilter): string {
+export function filterName({ kind, density, id, shelf }: NamedFilter): string {
   if (kind === "none") return "se passer de filtre";
-  const nominal = `${kindName(kind)} ${density === undefined ? "mesuré" : `de densité ${densityOf(density)}`}`;
+  const nominal = `${kindName(kind)} ${density === undefined ? "mesuré" : densitiesOf(density, shelf)}`;
   return id === undefined ? `un ${nominal}` : `${id} (${nominal})`;
+}
+
+/** Tel qu’il est, ou tel qu’il s’achète. */
+function densitiesOf(density: number, shelf: NamedFilter["shelf"]): string {
+  if (!shelf) return `de densité ${densityOf(density)}`;
+  const { from, to } = shelf;
+  return from === to
+    ? `de densité ${densityOf(from)} environ`
+    : `de densité ${densityOf(from)} (ou jusqu’à ${densityOf(to)})`;
 }
 
 /** Un filtre déjà en place. */

@@ -2,6 +2,7 @@ import { fr } from "../cldr/fr.js";
 import { brightnessOf } from "../numbers/brightness.js";
 import { formatsOf } from "../numbers/formats.js";
 import { lengthsOf } from "../numbers/lengths.js";
+import { roughly } from "../numbers/roughly.js";
 import { thirdsOf } from "../numbers/thirds.js";
 import type { TextUnits } from "../problems/texts.js";
 
@@ -73,10 +74,21 @@ export const castOf = (delta_e00: number): string => `une dominante ${strength(d
 
 /** De combien baisse une erreur de couleur, après ce qui la fait baisser. */
 export function errorFall(from: number, to: number): string {
-  const ranks =
-    strength(from) === strength(to) ? `elle reste ${strength(to)}` : `de ${strength(from)} à ${strength(to)}`;
-  return `réduit l’erreur de couleur de ${percent((100 * (from - to)) / from)} (${ranks})`;
+  if (strength(from) !== strength(to))
+    return `ramène l’erreur de couleur de ${strength(from)} à ${strength(to)}`;
+  const share = roughly((100 * (from - to)) / from);
+  return `réduit l’erreur de couleur ${share > 0 ? `d’environ ${percent(share)}` : "un peu"} (elle reste ${strength(to)})`;
 }
+
+/** Une part : « environ 10 % ». */
+export function shareOf(value: number): string {
+  const rounded = roughly(value);
+  return rounded > 0 ? `environ ${percent(rounded)}` : "presque rien";
+}
+
+/** Après une dominante d’une lumière par rapport à l’autre. */
+export const tooRed = (red_excess: number): string =>
+  Math.abs(red_excess) < 1 / 6 ? "" : red_excess > 0 ? " (trop rouge)" : " (trop verte)";
 
 export const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 

@@ -17,11 +17,11 @@ import {
 } from "./format.js";
 import { mountingHolders } from "./mounting-holders.js";
 
-const short = ({ kind, density, id }: NamedFilter): string =>
+const short = ({ kind, density, id, shelf }: NamedFilter): string =>
   id ??
   (kind === "none"
     ? "sans filtre"
-    : `${kindName(kind)}${density === undefined ? "" : ` ${densityOf(density)}`}`);
+    : `${kindName(kind)}${density === undefined ? "" : ` ${densityOf(shelf?.from ?? density)}`}`);
 const name = (filter: NamedFilter): string => capital(short(filter));
 const off = ({ instead_of }: { instead_of?: NamedFilter }): string =>
   instead_of ? `Ôtez le ${short(instead_of)}. ` : "";
@@ -36,7 +36,7 @@ export const slate: SlateTexts = {
       ? ["aucun", "filtre coloré"]
       : filter.density === undefined
         ? [filter.id ?? kindName(filter.kind), kindName(filter.kind)]
-        : [densityOf(filter.density), filter.id ?? kindName(filter.kind)],
+        : [densityOf(filter.shelf?.from ?? filter.density), filter.id ?? kindName(filter.kind)],
   first_balance: ({ depth_m }, u) => [depth(depth_m, u), "première balance"],
   starting_iso: ({ iso }) => [`${dialIso(iso)} ISO`, "pour commencer"],
   at: ({ depth_m, text }, u) => `${depth(depth_m, u)} : ${text}`,
@@ -47,6 +47,7 @@ export const slate: SlateTexts = {
       `${off(p)}${name(p.filter)} ${fromTo(p.from_m, p.to_m, u)}${p.from_start ? ", monté au début" : ""}.`,
     no_filter: noFilter,
     no_filter_for_lamps: noFilter,
+    lamps_would_help: () => "Prenez des phares vidéo si vous en avez.",
     no_filter_fits: (p) => `${off(p)}Pas de filtre coloré : aucun ne se monte.`,
     fit_filter: (p) => `Montage : ${mountingHolders[p.holder]}.`,
     neutral_density: (p) =>
@@ -57,10 +58,10 @@ export const slate: SlateTexts = {
     keep_lamp_filters: (p) => `${name(p.filter)} : il reste sur les phares.${testLights(p.check)}`,
     bare_lamps: (p) => `Ôtez le ${short(p.filter)} des phares.${testLights(p.check)}`,
     start_exposure: (p) => `${setting(p)}. Vérifiez les hautes lumières.`,
-    balance_on_card: (p, u) =>
-      p.near_m === undefined
+    balance_on_card: (p) =>
+      p.far === undefined
         ? "Balance des blancs sur la charte, devant le sujet."
-        : `Balance des blancs sur la charte, à ${distance(p.near_m, u)} de l’appareil ; ne poursuivez pas le sujet.`,
+        : "Balance des blancs sur la charte, à bout de bras ; ne poursuivez pas le sujet.",
     set_modes: (p) =>
       `Exposition ${p.exposure_mode === "auto" ? "automatique" : `manuelle, ${dialShutter(p.exposure.shutter_s)}`} ; balance des blancs ${{ auto: "automatique", kelvin: "en kelvins", card: "sur une charte" }[p.white_balance_mode]}.`,
     exposure_by_itself: (p) =>
@@ -69,19 +70,27 @@ export const slate: SlateTexts = {
     balance_in_kelvin: (p) => `Balance des blancs à ${kelvin(p.cct_K)}.`,
     balance_on_card_in_lamp_light: (p) =>
       `Phares allumés : balance des blancs sur la charte près du sujet${p.cct_K === undefined ? "" : `, ou ${kelvin(p.cct_K)}`}.`,
-    balance_again: (p, u) => `Refaites la balance des blancs à ${depths(p.depths_m, u)}.`,
+    balance_again: (p, u) =>
+      `${p.exposed ? "Exposition, puis balance des blancs" : "Refaites la balance des blancs"} à ${depths(p.depths_m, u)}.`,
     filter_in: (p) => `filtre mis, ${setting(p)}, balance des blancs.`,
     filter_out: (p) => `filtre ôté, ${setting(p)}, balance des blancs.`,
     neutral_off: (p) => `filtre ND ôté, ${setting(p)}.`,
     neutral_on: (p) => `filtre ND mis, ${setting(p)}.`,
-    deep_exposure: (p) => `${setting(p)}.`,
-    shallow_exposure: (p) => `${setting(p)}.`,
+    deep_exposure: (p, u) => `à ${depth(p.to_m, u)}, ${setting(p)}.`,
+    shallow_exposure: (p, u) => `à ${depth(p.to_m, u)}, ${setting(p)}.`,
     too_dark: (p) => `${settings(p)}, encore trop sombre de ${stops(p.shortfall_stops)}.`,
     come_close: () => "approchez-vous d’abord.",
     lamps_off: () => "Phares éteints, sur le caisson.",
+    lamps_for_subject: () =>
+      "Gros plans seulement : pas de filtre, phares allumés, balance des blancs à leur lumière.",
     lamps_from: (p, u) => `Phares dès ${depth(p.depth_m, u)}, avec une nouvelle balance des blancs.`,
+    lamps_on: (p, u) =>
+      `Phares allumés dans l’eau, à ${distance(p.distance_m, u)} du sujet${p.wide ? ", écartés" : ""}.`,
     lamps_lead: (p) => `Phares allumés, sujet dans leur lumière${p.haze ? ", phares écartés" : ""}.`,
     lamps_hardly_show: (p) => (p.haze ? "Phares éteints." : "Les phares peuvent rester allumés."),
+    lamps_with_daylight: (p) => `Phares allumés, à cette distance${p.haze ? ", phares écartés" : ""}.`,
+    lamps_reach: (p, u) =>
+      `Les phares portent à ${depth(p.dark_m, u)}, ${p.daylight ? "puis lumière du jour seule" : "puis noir"}.`,
     lamps_only: (p) => `Gardez cette distance au sujet${p.haze ? ", phares écartés" : ""}.`,
     mixing_zone: (p, u) =>
       `${capital(fromTo(p.from_m, p.to_m, u))} : phares ou lumière du jour, pas les deux.`,
@@ -99,6 +108,8 @@ export const slate: SlateTexts = {
     lamp_filters: (p) => `${short(p.filter)} pour chaque phare`,
     lamp_filters_lacking: (p) => `${kindName(p.kind)} ${densityOf(p.density)} pour chaque phare`,
     lamp: () => "phares",
+    filter_mount: (p) => (p.mount === "flip" ? "support basculant" : "support à clip"),
+    dive_light: () => "lampe de plongée",
     card: () => "charte",
     spares: () => "accu, carte mémoire, joints toriques",
     holder: (p) => mountingHolders[p.holder],

@@ -2,7 +2,7 @@ import type { TakeCodes } from "@sunfathom/planner";
 import type { TakeText } from "../answer-texts.js";
 import type { Texts } from "../problems/texts.js";
 import { filterName, kindName } from "./filter-name.js";
-import { densityOf, neutral } from "./format.js";
+import { neutral, shown } from "./format.js";
 
 /** Ce qu’on emporte, et pour quoi faire. */
 export const take: Texts<TakeCodes, TakeText> = {
@@ -13,15 +13,23 @@ export const take: Texts<TakeCodes, TakeText> = {
     why: "Il accorde les phares à la lumière du jour en profondeur.",
   }),
   lamp_filters_lacking: (p) => ({
-    what: `un ${kindName(p.kind)} de densité ${densityOf(p.density)} pour chaque phare vidéo`,
+    what: `un ${kindName(p.kind)} de densité ${shown(p.density, 1)} pour chaque phare vidéo`,
     why: "Aucun filtre de votre matériel ne convient. Avec ceux-là, vous pourriez laisser les phares vidéo allumés.",
+  }),
+  filter_mount: (p) => ({
+    what: { flip: "le support basculant", clip_on: "le support à clip" }[p.mount],
+    why: "Le filtre est dessus.",
   }),
   lamp: () => ({
     what: "les phares vidéo",
-    why: "Le plan s’en sert, ou les laisse éteints sur le caisson.",
+    why: "Ils restent sur le caisson, allumés ou éteints selon le plan.",
+  }),
+  dive_light: () => ({
+    what: "une lampe de plongée",
+    why: "Pour voir et être vu, phares vidéo éteints.",
   }),
   card: () => ({
-    what: "une charte grise ou blanche",
+    what: "une charte grise ou blanche, ou une ardoise blanche",
     why: "Toutes les balances des blancs se font dessus : accrochez-la à portée d’une seule main.",
   }),
   spares: () => ({

@@ -17,12 +17,12 @@ export const terms: Readonly<Record<string, Readonly<Record<Language, RegExp>>>>
   white_balance: {
     en: /\bwhite[ -]balance\b/i,
     de: /Weißabgleich|Abgleich/,
-    es: /\bbalance\b/,
+    es: /\bbalance\b/i,
     fr: /balance/i,
   },
-  backscatter: { en: /\bbackscatter\b/i, de: /Backscatter/, es: /backscatter/, fr: /particules/ },
+  backscatter: { en: /\bbackscatter\b/i, de: /Backscatter/, es: /backscatter/i, fr: /particules/ },
   stop: { en: /[\d⅓⅔] stops?\b/, de: /Blendenstufe/, es: /\bpasos?\b/, fr: /\bIL\b/ },
-  neutral_density: { en: /\bND\b/, de: /ND-Filter/, es: /filtro ND/, fr: /filtre (neutre )?ND/ },
+  neutral_density: { en: /\bND\b/, de: /ND-Filter/, es: /filtros? ND/, fr: /filtre (neutre )?ND/ },
   colour_cast: {
     en: /\bcast\b/i,
     de: /Farbstich|herausnehmen|\beinen (leicht|deutlich|stark)en übrig/,
@@ -60,7 +60,7 @@ export const terms: Readonly<Record<string, Readonly<Record<Language, RegExp>>>>
   exposure_time: {
     en: /\bexposure time\b/i,
     de: /Belichtungszeit/,
-    es: /tiempo de exposición/,
+    es: /tiempo de exposición/i,
     fr: /temps de pose/,
   },
   red_channel: { en: /\bred channel\b/i, de: /Rotkanal/, es: /canal rojo/, fr: /canal rouge/ },

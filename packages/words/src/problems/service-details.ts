@@ -21,7 +21,9 @@ export interface ServiceDetails {
   body_of_other_length: Nothing;
   not_understood: Nothing;
   // Bodies.
-  body_too_long: Nothing;
+  /** `most` with its unit, such as `256 kB`. */
+  body_too_long: { most: string };
+  body_too_deep: { most: number };
   body_not_declared_json: Nothing;
   body_not_declared: Nothing;
   body_in_other_charset: Nothing;

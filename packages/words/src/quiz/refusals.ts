@@ -16,6 +16,10 @@ export interface QuizRefusals {
   closes_at_without_effect: Nothing;
   closes_at_out_of_range: { case: "past" | "no_such_day" | "too_far_ahead"; most_days: number };
   release_without_effect: Nothing;
+  /** A package of another format than QTI has no version of it. */
+  version_without_effect: Nothing;
+  /** A package that marks inside, without leave to hold the keys. */
+  practice_needs_keys: Nothing;
   /** RFC 3339, in UTC. */
   not_closed_yet: { closes_at: string };
 }

@@ -12,6 +12,8 @@ export interface Show {
   number(value: number, decimals: number): string;
   /** That many decimals always. */
   fixed(value: number, decimals: number): string;
+  /** That many decimals, behind its sign, plus or minus. */
+  signed(value: number, decimals: number): string;
   /** A length in metres, with feet behind where asked for. */
   m(value: number): string;
   /** The same with one decimal always, for lengths that stand side by side. */

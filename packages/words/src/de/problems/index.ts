@@ -1,12 +1,16 @@
 import type { ProblemTexts } from "../../problem-texts.js";
 import { quizRefusals } from "../quiz/refusals.js";
+import { batchRules } from "./batch-rules.js";
 import { repeatedName } from "./details.js";
 import { fieldsTexts, queryDetails, queryTexts } from "./query.js";
 import { sceneProblems } from "./scene-problems.js";
 import { serviceDetails } from "./service.js";
 import { problemTitles } from "./titles.js";
+import { tripRules } from "./trip-rules.js";
 
+export { batchRules } from "./batch-rules.js";
 export { sceneProblems } from "./scene-problems.js";
+export { problemTitles } from "./titles.js";
 
 /** All that a service refuses, in German. */
 export const problems: ProblemTexts = {
@@ -18,4 +22,6 @@ export const problems: ProblemTexts = {
   queryDetails,
   service: serviceDetails,
   quiz: quizRefusals,
+  batch: batchRules,
+  trip: tripRules,
 };

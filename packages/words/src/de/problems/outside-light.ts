@@ -59,7 +59,7 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
   },
   card_samples_contradict: ({ rms_ln, worst_depth_m }) =>
     ofCards(
-      `Kein Wasser erklärt diese Kartenaufnahmen: Selbst vom am besten passenden Wasser weichen sie um ${shown(rms_ln, 2)} ab (natürlicher Logarithmus), am meisten in ${asGiven(worst_depth_m)} m. Such nach Schatten, Lampenlicht, einer anders gehaltenen Karte oder einer Automatik, die nicht abgeschaltet war.`,
+      `Kein Wasser erklärt diese Kartenaufnahmen: Selbst vom am besten passenden Wasser weichen sie um ${shown(rms_ln, 2)} ab (natürlicher Logarithmus), am meisten in ${asGiven(worst_depth_m)} m. Such nach Schatten, Lampenlicht, einer gekippten Karte oder einer Automatik.`,
     ),
   card_samples_outside_family: (p) => {
     const end =

@@ -27,7 +27,8 @@ export const serviceDetails: Texts<ServiceDetails, string> = {
   body_of_other_length: () => "Der Body ist nicht so lang, wie Content-Length sagt.",
   not_understood: () => "Die Anfrage ist nicht zu verstehen.",
 
-  body_too_long: () => "Der Body ist größer als 256 kB.",
+  body_too_long: ({ most }) => `Der Body ist größer als ${most}.`,
+  body_too_deep: ({ most }) => `Listen und Objekte sind tiefer als ${most} Ebenen verschachtelt.`,
   body_not_declared_json: () => "Der Body ist nicht als application/json ausgewiesen.",
   body_not_declared: () => "Der Body hat keinen Content-Type.",
   body_in_other_charset: () => "Der Body ist in einer anderen Zeichenkodierung als UTF-8 ausgewiesen.",

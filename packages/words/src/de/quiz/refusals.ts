@@ -58,6 +58,15 @@ export const quizRefusals: Texts<QuizRefusals, FieldText> = {
     message: "Ein Paket mit Lösungen verrät sie jedem, der es in der Hand hat.",
     allowed: "ein Paket ohne Lösungen, oder weder `release` noch `closes_at`",
   }),
+  version_without_effect: () => ({
+    message: "Nur ein Paket mit `format` `qti` hat eine Version dieses Standards.",
+    allowed: "kein `version`, oder `format` `qti`",
+  }),
+  practice_needs_keys: () => ({
+    message:
+      "Ein Übungspaket wertet die Antworten selbst aus und enthält deshalb die Lösungen: erlauben Sie das mit `with_keys` `true`.",
+    allowed: "nur `true`; dafür braucht es den Schlüssel des Tauchlehrers",
+  }),
   not_closed_yet: ({ closes_at }) => ({
     message: `Die Antworten passen zum Test. Er schließt um ${closes_at}: Schick sie dann noch einmal, denn hier wird nichts gespeichert.`,
     allowed: "Antworten auf einen geschlossenen Test, oder der Schlüssel des Tauchlehrers",

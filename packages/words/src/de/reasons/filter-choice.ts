@@ -39,7 +39,7 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
   denser_gains_nothing_below: (p, u) =>
     `Bis ${depth(p.depth_m, u)} steigt die beste Dichte, auf ${densityOf(p.density)}. Darunter ist ein schwächerer Filter oder keiner besser, weil das Licht oder das Rot selbst ausgeht.`,
   filter_brings_balance_into_reach: (p, u) =>
-    `Ohne Filter schafft die Kamera ab ${depth(p.depth_m, u)} keinen Weißabgleich (in ${depth(p.deepest_m, u)} fehlen ${stops(p.residual_stops)}). Der Filter hält Grün und Blau zurück, sodass du auf Rot belichten kannst${p.reach_to_m > 0 ? `, und die Kamera schafft ${between(p.reach_from_m, p.reach_to_m, u)} einen Weißabgleich` : ", und der Weißabgleich kommt näher heran"}.`,
+    `Ohne Filter schafft die Kamera ab ${depth(p.depth_m, u)} keinen Weißabgleich (in ${depth(p.deepest_m, u)} fehlen ${stops(p.residual_stops)}). Der Filter hält Grün und Blau zurück, sodass du auf Rot belichten kannst${p.reach_from_m !== undefined && p.reach_to_m !== undefined ? `, und die Kamera schafft ${between(p.reach_from_m, p.reach_to_m, u)} einen Weißabgleich` : ", und der Weißabgleich kommt näher heran"}.`,
   balance_out_of_reach: (p, u) =>
     `Ab ${depth(p.depth_m, u)} schafft die Kamera keinen Weißabgleich (in ${depth(p.deepest_m, u)} fehlen ${stops(p.residual_stops)}). Nimm den Rest in der Farbkorrektur heraus.`,
   balance_in_reach_without: () => "Den Weißabgleich schafft die Kamera auch ohne Filter.",
@@ -54,9 +54,11 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
       ? `Es ist zu dunkel: In ${depth(p.depth_m, u)} bleibt ${carded[p.metering].what} bei ${settings(p)} selbst ohne Filter um ${stops(p.short_stops)} zu dunkel, und jeder Filter kostet noch mehr Licht.`
       : `Das Licht ist knapp: In ${depth(p.depth_m, u)} ohne Filter ${carded[p.metering].right.replace(/^\S+/, (verb) => `${verb} ${carded[p.metering].what}`)} erst mit ${settings(p)}. Jede Blendenstufe, die ein Filter kostet, bezahlst du mit Rauschen.`,
   light_holds_density: (p, u) =>
-    `Das Licht ist eher zu Ende als der Nutzen eines dichteren Filters. Mit mehr Licht wäre ${filterName(p.wanted, "wer")} besser. In ${depth(p.depth_m, u)} braucht das Bild schon ${settings(p)} und ${dialShutter(p.shutter_s)}, und einen dichteren Filter bezahlst du mit Rauschen. Mit weniger Bildern pro Sekunde oder einem lichtstärkeren Objektiv könntest du ihn trotzdem nehmen.`,
+    `Mit mehr Licht wäre ${filterName(p.wanted, "wer")} besser. In ${depth(p.depth_m, u)} braucht das Bild schon ${settings(p)} und ${dialShutter(p.shutter_s)}, und mehr Dichte bezahlst du mit Rauschen. Weniger Bilder pro Sekunde oder ein lichtstärkeres Objektiv lassen sie zu.`,
+  densest_tried: (p) =>
+    `Der dichteste Filter, der hier geprüft wird, hat die Dichte ${densityOf(p.density)}, und in diesen Tiefen ist er der beste: Ein noch dichterer wäre vielleicht besser. So dichte gibt es kaum; von schwächeren kommt der dichteste, den du bekommst, am nächsten heran.`,
   filter_shape_assumed: () =>
-    "Keine Norm legt die Kurve eines Filters fest. Die Formen hier sind angenommen; wie stark ein anderer Filter gleichen Namens das Bild ändern würde, steckt in der Unsicherheit.",
+    "Keine Norm legt die Kurve eines Filters fest. Die Formen hier sind angenommen; wie andere Filter gleichen Namens davon abweichen, steckt in der Unsicherheit.",
   filter_trade_rule_blue: (_, u) => `Übliche Praxis: Rotfilter in blauem Wasser, ab etwa ${depth(3, u)}.`,
   filter_trade_rule_green: () => "Übliche Praxis: Magentafilter in grünem Wasser.",
 };

@@ -10,7 +10,7 @@ import {
   errorFall,
   fromTo,
   kelvin,
-  percent,
+  shareOf,
   strength,
 } from "../format.js";
 
@@ -27,21 +27,21 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
   change_at_depth: (p, u) =>
     `Der Filter verbessert die Farben ${fromTo(p.from_m, p.to_m, u)}. Setz ihn auf, wenn du in diesen Bereich kommst, nimm ihn ab, wenn du ihn verlässt, und mach jedes Mal einen neuen Weißabgleich.`,
   serves_part_of_range: (p, u) =>
-    `Er verbessert die Farben ${fromTo(p.from_m, p.to_m, u)} und verschlechtert sie außerhalb. Unter Wasser kannst du ihn nicht wechseln, und über den ganzen Bereich lohnt er sich trotzdem.`,
+    `Er verbessert die Farben ${fromTo(p.from_m, p.to_m, u)} und verschlechtert sie außerhalb. Über den ganzen Bereich lohnt er sich trotzdem.`,
   part_would_gain: (p, u) =>
     `Über den ganzen Bereich lohnt sich kein Filter, aber ${between(p.from_m, p.to_m, u)} ${p.kind === "none" ? "keiner" : `ein ${kindName(p.kind)}`}. Wenn du nur dort filmst, frag nach diesem Bereich.`,
   only_lamps_would_help: (p) =>
-    `Mit jedem Filter bleibt ein ${strength(p.error)}er Farbfehler: Die fehlenden Farben sind hier zu schwach. Geh mit Videolampen nah ans Motiv, bleib flacher, oder nimm die Farben des Wassers, wie sie sind.`,
+    `Mit jedem Filter bleibt ein ${strength(p.error)}er Farbfehler: Die fehlenden Farben sind hier zu schwach. Geh mit Videolampen nah ans Motiv, bleib flacher, oder nimm die Farben, wie sie sind.`,
   densities_as_good: (p) =>
     `Von Dichte ${densityOf(p.from_density)} bis ${densityOf(p.to_density)} siehst du keinen Unterschied. Der schwächste Filter kostet am wenigsten Licht.`,
   no_red_to_gain: (p, u) =>
     `Ab ${depth(p.depth_m, u)} ist kaum noch Rot da: Selbst hinter ${p.filter.id === undefined ? filterName(p.filter, "wem") : filterName(p.filter, "wer")} ist weniger als 1 % vom Signal des Rotkanals rotes Licht. Ein Filter bringt dort nichts.`,
   filter_adds_no_red: (p, u) =>
-    `Ein Filter bringt kein rotes Licht dazu. In ${depth(p.depth_m, u)} sind mit Filter ${percent(p.with_share * 100)} vom Signal des Rotkanals rotes Licht über 600 nm, ohne ${percent(p.without_share * 100)}. Den Unterschied machen Grün und Blau, die der Kanal mit aufnimmt.`,
+    `Ein Filter bringt kein rotes Licht dazu. In ${depth(p.depth_m, u)} ist von dem, was die Kamera als Rot aufnimmt, ${shareOf(p.with_share * 100)} wirklich rotes Licht, ohne Filter ${shareOf(p.without_share * 100)}: Der Rest ist Grün und Blau.`,
   lamps_are_the_only_light: (p) =>
     `Deine Videolampen sind das einzige Licht: Ein Filter auf dem Objektiv würde bloß etwas davon wegnehmen. Mach den Weißabgleich auf eine Karte in ihrem Licht${p.lamp ? `, an der Lampe etwa ${kelvin(p.lamp.cct_K)}` : ""}.`,
   near_tie: (p) =>
-    `Es ist knapp. ${capital(choiceOf(p.runner_up, "ist"))} fast so gut: Rechnet man alle Unsicherheiten ein, wäre das mit ${percent(p.probability * 100)} Wahrscheinlichkeit sogar die bessere Wahl.`,
+    `Es ist knapp. ${capital(choiceOf(p.runner_up, "ist"))} fast so gut und vielleicht sogar die bessere Wahl.`,
   subject_out_of_sight: (p, u) =>
     `Das trübe Wasser verdeckt das Motiv: Es ist ${distance(p.distance_m, u)} weit weg, und man sieht hier etwa ${distance(p.visibility_m, u)} weit. Ein Filter würde nur die Farbe der Trübung ändern. Geh erst näher heran.`,
 };

@@ -38,7 +38,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   mount_near_dome: (p) =>
     `Zwischen Rand und Dome bleiben nur etwa ${mm(p.clearance_mm, 0)} frei: Probier es langsam von Hand, bevor du das Gehäuse schließt.`,
   mount_not_before_dome: () =>
-    "Auf einem Dome sitzt kein planer Filter, und einer, der für seinen Blickwinkel reicht, wäre riesig. Beim Domeport kommt der Filter nach innen.",
+    "Auf einem Dome sitzt kein planer Filter, und einer für den ganzen Bildwinkel wäre riesig. Er kommt nach innen.",
   mount_port_without_thread: () =>
     "Von diesem Port ist außen kein Gewinde bekannt; einen Filter kannst du also nicht daraufschrauben.",
   mount_flip_seat_unknown: () =>
@@ -46,7 +46,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   mount_clip_seat_unknown: () =>
     "Ohne den Außendurchmesser des Ports lässt sich nicht sagen, ob ein Clip darauf hält. Miss nach und gib `port_outer_diameter_mm` an.",
   mount_frame_for_housing: () =>
-    "Der Rahmen muss für das Tauchgehäuse dieser Kamera gemacht sein: Einer für die nackte Kamera passt nicht darüber. Probier ihn vor der Reise aus.",
+    "Der Rahmen muss für das Tauchgehäuse dieser Kamera gemacht sein, nicht für die nackte Kamera. Probier ihn vor der Reise aus.",
   mount_holder_too_small: (p) =>
     `Der Halter ist innen ${mm(p.inner_mm)} weit, der Port außen ${mm(p.port_mm)}: Er passt nicht darüber.`,
   mount_holder_too_large: (p) =>
@@ -80,7 +80,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   rings_narrow: (p) =>
     `Die Kette verengt sich auf ${mm(p.narrowest_mm)}, enger als Objektiv und Filter, und dunkelt die Ecken ab. Besser wäre ein Ring von ${shown(p.from_mm, 1)} auf ${mm(p.to_mm)}.`,
   rings_step_down: (p) =>
-    `Für einen Filter von ${mm(p.to_mm)} an einem Anschluss von ${mm(p.from_mm)} brauchst du einen Step-down-Ring, und der dunkelt die Ecken ab. Besser kaufst du einen Filter, der so groß ist wie der Anschluss oder größer.`,
+    `Für einen Filter von ${mm(p.to_mm)} an einem Anschluss von ${mm(p.from_mm)} brauchst du einen Step-down-Ring, und der dunkelt die Ecken ab. Besser ist ein Filter, so groß wie der Anschluss oder größer.`,
 
   corners_clear: (p) =>
     `Filter und Ringe lassen in der Ecke ${percent(p.light_percent)} des Lichts: Bis ${shown(p.clear_half_deg)} Grad von der Achse ist der Blick frei, und die Ecke liegt bei ${shown(p.corner_half_deg)} Grad.`,
@@ -137,9 +137,9 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   wet_lens_not_on_dome: () =>
     "Eine Vorsatzlinse gehört auf einen Planport: Hier gilt, dass der Domeport ohne sie verwendet wird.",
   ghosts_inside: (p) =>
-    `Filter und Objektiv spiegeln helle Lichter zwischen sich, mindestens ${shown(p.in_air_stops)} Blendenstufen schwächer: Von der Sonne oder einer Lampe im Bild kann ein Geisterbild zu sehen sein. Ein vergüteter Filter macht es schwächer.`,
+    `Filter und Objektiv spiegeln helle Lichter zwischen sich, mindestens ${shown(p.in_air_stops)} Blendenstufen schwächer: Sonne oder Lampe im Bild können ein Geisterbild geben. Ein vergüteter Filter schwächt es.`,
   ghosts_outside: (p) =>
-    `Mit Wasser zwischen Filter und Scheibe sind Geisterbilder heller Lichter ${shown(p.in_water_stops)} Blendenstufen schwächer und nicht zu sehen. Mit Luft dazwischen sind sie nur ${shown(p.in_air_stops)} Blendenstufen schwächer.`,
+    `Mit Wasser zwischen Filter und Scheibe sind Geisterbilder heller Lichter ${shown(p.in_water_stops)} Blendenstufen schwächer und nicht zu sehen, mit Luft dazwischen nur ${shown(p.in_air_stops)}.`,
   filter_weighs: (p) =>
     `Ein Filter dieser Größe aus ${MATERIALS[p.material]} wiegt im Wasser etwa ${shown(p.weight_g)} g, ohne Halter.`,
 };

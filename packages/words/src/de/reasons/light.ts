@@ -1,17 +1,18 @@
 import type { LightReasons, Overhead } from "@sunfathom/planner";
+import { type Compass, pointOf } from "../../numbers/compass.js";
 import type { Texts } from "../../problems/texts.js";
 import { depth, shown, stops } from "../format.js";
 
 /** Gründe zum Licht selbst, die mehrere Antworten geben. */
 export const lightReasons: Texts<LightReasons, string> = {
   cct_without_meaning: (p, u) =>
-    `Ab ${depth(p.depth_m, u)} ist das Licht so farbig, dass sich keine Farbtemperatur in Kelvin mehr angeben lässt (Duv ${shown(p.duv, 3)}; die CIE gibt jenseits von 0,05 keine an). Mach den Weißabgleich auf eine Karte.`,
+    `Ab ${depth(p.depth_m, u)} ist das Licht so farbig, dass sich keine Farbtemperatur in Kelvin mehr angeben lässt. Kein fester Kelvinwert passt dazu; eine Karte schon, so weit die Kamera reicht.`,
   cct_beyond_locus: (p, u) =>
-    `Ab ${depth(p.depth_m, u)} ist das Licht blauer als jeder glühende Körper: Es hat keine Farbtemperatur in Kelvin. Mach den Weißabgleich auf eine Karte.`,
+    `Ab ${depth(p.depth_m, u)} ist das Licht blauer als jeder glühende Körper: Es hat keine Farbtemperatur in Kelvin. Kein fester Kelvinwert passt dazu; eine Karte schon, so weit die Kamera reicht.`,
   red_not_only_transmitted: (p, u) =>
-    `Unterhalb von etwa ${depth(p.depth_m, u)} entsteht das letzte Rot zum größten Teil im Wasser selbst, durch inelastische Streuung und Fluoreszenz. Dieses Modell zählt nur das Rot, das von der Oberfläche kommt; verlass dich dort nicht auf seine Werte für Rot: Sie sind zu niedrig.`,
+    `Unterhalb von etwa ${depth(p.depth_m, u)} entsteht das letzte Rot zum größten Teil im Wasser selbst, durch inelastische Streuung und Fluoreszenz. Dieses Modell zählt nur Rot von der Oberfläche: Seine Werte für Rot sind dort zu niedrig.`,
   sun_stands: (p) =>
-    `Am ${utc(p.time)} steht die Sonne dort ${shown(p.elevation_deg)} Grad über dem Horizont, in Richtung ${shown(p.azimuth_deg)} Grad (von Nord über Ost gezählt).`,
+    `${p.local ? `Um ${p.local.time.slice(11)} Uhr Ortszeit` : `Am ${utc(p.time)}`} steht die Sonne dort ${shown(p.elevation_deg)} Grad über dem Horizont, im ${pointOf(COMPASS, p.azimuth_deg)}.`,
   cloud_fills_shadow: (p) =>
     `Wolken geben dem Motiv ${stops(p.stops)} mehr Licht als ein klarer Himmel: Sie hellen die Seite auf, die die Sonne im Schatten lässt.`,
   clock_shows_twice: (p) =>
@@ -30,6 +31,17 @@ const COVERS: Readonly<Record<Overhead, string>> = {
   wreck: "Das Wrack um dich kostet etwa",
   ice: "Eis und Schnee kosten etwa",
 };
+
+const COMPASS: Compass<string> = [
+  "Norden",
+  "Nordosten",
+  "Osten",
+  "Südosten",
+  "Süden",
+  "Südwesten",
+  "Westen",
+  "Nordwesten",
+];
 
 /** Ein Zeitpunkt, auf die Minute. */
 const utc = (time: string): string =>

@@ -38,7 +38,7 @@ export const mixedLightReasons: Texts<MixedLightReasons, string> = {
   mixing_zone: (p, u) =>
     `${capital(fromTo(p.from_m, p.to_m, u))} mischen sich Videolampen und Tageslicht sichtbar.`,
   lit_haze: (p) =>
-    `Der Backscatter zwischen Kamera und Motiv ist etwa ${brightness(p.percent)} so hell wie ein graues Motiv (${brightness(p.low)} bis ${brightness(p.high)}). Halte die Videolampen weit weg vom Objektiv, richte sie nach außen, sodass nur der Rand des Lichtkegels das Motiv trifft, und geh näher heran.`,
+    `Der Backscatter zwischen Kamera und Motiv ist etwa ${brightness(p.percent)} so hell wie ein graues Motiv (${brightness(p.low)} bis ${brightness(p.high)}). Halte die Lampen weit weg vom Objektiv und richte sie nach außen, sodass nur der Rand des Lichtkegels das Motiv trifft, und geh näher heran.`,
   to_lead: (p, u) =>
     `Damit die Videolampen in ${depth(p.depth_m, u)} auf einem Motiv in ${distance(p.distance_m, u)} Abstand um ${stops(p.stops)} heller sind als das Tageslicht, brauchst du zusammen etwa ${lumens(p.likely_lm)} (${two(p.low_lm)} bis ${lumens(p.high_lm)}). ${haveThem(p, u)}`,
   upright_subject: () =>

@@ -17,8 +17,7 @@ export const whiteBalanceReasons: Texts<WhiteBalanceReasons, string> = {
     `Auf ${kelvin(p.cct_K)} gestellt, den Wert der Videolampen, ließe die Kamera ${castOf(p.left)} stehen, den ${distance(p.path_m, u)} Wasser zwischen Lampe, Motiv und Kamera verursachen. Ein Weißabgleich auf eine Karte im Arbeitsabstand nimmt ihn heraus.`,
   balance_again: (p, u) =>
     `Das Licht ändert sich mit der Tiefe. Auf dem Weg nach unten entsteht ${howOften(p.times)} ${aCast(p.tolerance)}, zuerst in ${depth(p.first_m, u)}: Mach dann jeweils einen neuen Weißabgleich.`,
-  one_balance_serves: (p) =>
-    `Ein Weißabgleich reicht für den ganzen Bereich: Ein neuer lohnt sich nirgends, denn höchstens ${aCast(p.tolerance)} wäre zu beseitigen.`,
+  one_balance_serves: () => "Ein Weißabgleich reicht für den ganzen Bereich: Ein neuer brächte wenig.",
   kelvin_balance_leaves: (p, u) =>
     `Auf ${kelvin(p.cct_K)} gestellt, hinterlässt die Kamera in ${depth(p.depth_m, u)} auf Grau ${castOf(p.cast)}. ${onCard(p)}.`,
   auto_balance_leaves: (p, u) =>
@@ -26,5 +25,5 @@ export const whiteBalanceReasons: Texts<WhiteBalanceReasons, string> = {
   balance_in_reach: () =>
     "Der Weißabgleich der Kamera kann eine Karte im ganzen Tiefenbereich neutral stellen.",
   balance_falls_short: (p, u) =>
-    `In ${depth(p.depth_m, u)} reicht der Weißabgleich der Kamera nicht ganz: Zwischen den Kanälen bleibt ein Rest von ${stops(p.short_stops)}. Das hinterlässt auf Grau ${castOf(p.cast)}.`,
+    `In ${depth(p.depth_m, u)} reicht der Weißabgleich der Kamera nicht ganz: Zwischen den Kanälen bleibt ein Rest von ${stops(p.short_stops)}. Das hinterlässt auf Grau ${castOf(p.cast)}: Nimm ihn in der Bearbeitung heraus.`,
 };

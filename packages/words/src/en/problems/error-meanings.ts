@@ -27,6 +27,9 @@ export const quizErrorMeanings: Readonly<Record<QuizErrorCode, string>> = {
   closes_at_without_effect: "A paper that gives its marks at once has no closing time.",
   release_without_effect:
     "Anyone who holds a package with keys has its solutions, so a release has no effect.",
+  version_without_effect: "Only a QTI package has a version of that standard.",
+  practice_needs_keys:
+    "A practice package marks on its own, so it holds the keys, and the request does not say that it may.",
   template_not_at_level: "This level does not have this kind of question.",
   closes_at_out_of_range: "The closing time is in the past, too far ahead, or not a day of the calendar.",
   too_few_questions: "There are not that many different questions of the kinds that you asked for.",

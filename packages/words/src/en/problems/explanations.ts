@@ -19,13 +19,14 @@ export const problemExplanations: Readonly<Record<ProblemCode, string>> = {
   not_found: "`detail` names the nearest path; `/openapi.json` lists them all.",
   method_not_allowed: "The `Allow` header lists the methods that the path takes.",
   not_acceptable:
-    "Answers are `application/json`, packages of questions `application/zip`: let the `Accept` header include it, or leave it out.",
+    "Answers are `application/json`, batches `application/jsonl`, packages of questions `application/zip`: let the `Accept` header include it, or leave it out.",
   request_timeout: "Send the whole request without pauses, or try again on a better connection.",
   model_version_mismatch:
     "The request asked for one version of the model with `expect_model_version`, and the service runs another. Leave the field out to take today's answer.",
   questions_changed:
     "The model has changed since the paper was made, and with it the right answers. Ask for a new paper.",
-  body_too_large: "A body can have up to 256 kB. A scene needs a few kilobytes.",
+  body_too_large:
+    "A body can have up to 256 kB, a batch up to 4 MB and each of its scenes up to 256 kB. A scene needs a few kilobytes. Lists and objects can stand up to 64 deep in each other: no scene needs ten.",
   url_too_long:
     "A URL can have up to 4096 characters. Send the scene with POST instead: same schema, same answer.",
   unsupported_media_type: "Send `Content-Type: application/json`, without a content encoding.",

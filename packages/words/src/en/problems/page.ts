@@ -1,4 +1,5 @@
 import {
+  batchRuleCodes,
   type ErrorMeaning,
   fieldErrorCodes,
   outsideCodes,
@@ -7,13 +8,16 @@ import {
   problemStatuses,
   problemType,
   quizErrorCodes,
+  tripRuleCodes,
 } from "@sunfathom/contract";
+import { batchRuleMeanings } from "./batch-rules.js";
 import { fieldErrorMeanings, quizErrorMeanings } from "./error-meanings.js";
 import { problemExplanations } from "./explanations.js";
 import { mountingRuleMeanings } from "./mounting-rules.js";
 import { outsideMeanings } from "./outside-meanings.js";
 import { sceneRuleMeanings } from "./scene-rules.js";
 import { problemTitles } from "./titles.js";
+import { tripRuleMeanings } from "./trip-rules.js";
 
 /** The page of one kind of problem. */
 export function problemPage(code: ProblemCode): ProblemPage {
@@ -36,6 +40,8 @@ function meanings(code: ProblemCode): ErrorMeaning[] {
       return [
         ...listed(fieldErrorMeanings, fieldErrorCodes),
         ...listed(quizErrorMeanings, quizErrorCodes.invalid_request),
+        ...listed(batchRuleMeanings, batchRuleCodes),
+        ...listed(tripRuleMeanings, tripRuleCodes),
       ];
     case "invalid_query":
       return listed(fieldErrorMeanings, ["unknown_field"]);

@@ -25,7 +25,8 @@ export const serviceDetails: Texts<ServiceDetails, string> = {
   body_of_other_length: () => "The body is not as long as Content-Length says.",
   not_understood: () => "The request cannot be understood.",
 
-  body_too_long: () => "The body exceeds 256 kB.",
+  body_too_long: ({ most }) => `The body exceeds ${most}.`,
+  body_too_deep: ({ most }) => `Lists and objects stand more than ${most} deep in each other.`,
   body_not_declared_json: () => "The body is not declared as application/json.",
   body_not_declared: () => "The body has no Content-Type.",
   body_in_other_charset: () => "The body is declared in an encoding other than UTF-8.",

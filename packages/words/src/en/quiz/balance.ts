@@ -1,4 +1,5 @@
 /** Texts of questions on white balance. */
+import type { FilterColour } from "../../quiz/colours.js";
 import { list } from "./common.js";
 
 export const BALANCE_EN = {
@@ -9,13 +10,15 @@ export const BALANCE_EN = {
         `In daylight, you go down from ${p.from} to ${p.to} in ${p.water}`,
         `In daylight, you go from ${p.from} down to ${p.to}`,
       ],
+      little: (p: { from: string; to: string; water: string }) =>
+        `In daylight, you go down from ${p.from} to ${p.to} in ${p.water}`,
       ascend: (p: { from: string; to: string; water: string }) => [
         `In daylight, you come up from ${p.from} to ${p.to} in ${p.water}`,
         `In daylight, you come up from ${p.from} to ${p.to}`,
       ],
       lamps_on: (p: { depth: string; distance: string; water: string }) =>
         `At ${p.depth} in ${p.water}, you switch on strong video lights ${p.distance} from the subject`,
-      filter_on: (p: { kind: string }) => [
+      filter_on: (p: { kind: FilterColour }) => [
         `You swing a ${p.kind} filter in front of the lens`,
         `You swing a ${p.kind} filter in front of the lens, and film the same subject from the same place again`,
       ],
@@ -25,7 +28,7 @@ export const BALANCE_EN = {
       ],
       night_descend: (p: { from: string; to: string }) =>
         `At night, lit by your video lights alone, you go down from ${p.from} to ${p.to} and keep the same distance to the subject`,
-      subject: (p: { colour: string }) => [
+      subject: (p: { colour: "red" | "yellow" | "purple" }) => [
         `Your next subject is a ${p.colour} sponge in the same light`,
         `Your next subject is a ${p.colour} sponge, some way along the reef, at the same depth and in the same light`,
       ],
@@ -47,7 +50,7 @@ export const BALANCE_EN = {
       night: (p: { depth: string; distance: string; kelvin: string }) =>
         `On a night dive down to ${p.depth}, two video lights of ${p.kelvin} are your only light. You film everything from ${p.distance}, lights and camera side by side. What is enough for white to stay white?`,
       moving: (p: { near: string; far: string; water: string; kelvin: string }) =>
-        `On a night dive in ${p.water}, two video lights of ${p.kelvin} are your only light. You film a face from ${p.near}, then a whole wreck part from ${p.far}, lights and camera side by side. What do you need for white to stay white?`,
+        `On a night dive in ${p.water}, two video lights of ${p.kelvin} are your only light. You film a crab from ${p.near}, then part of a wreck from ${p.far}, lights and camera side by side. What do you need for white to stay white?`,
       day: (p: { from: string; to: string; distance: string; water: string }) =>
         `By day you swim down a slope from ${p.from} to ${p.to} in ${p.water} and film in daylight alone, always from ${p.distance}. What do you need for white to stay white?`,
     },
@@ -85,6 +88,13 @@ export const BALANCE_EN = {
   },
   kelvin_order: {
     stem: "These white video lights differ in colour temperature. Put them in order, the reddest light at the top and the bluest at the bottom.",
+    presetStem: (p: { light: string }) =>
+      `At night you light a white slate with a video light of ${p.light}, close up, and film it at different Kelvin presets of the white balance. Put the presets in order of how the slate looks, the bluest picture at the top and the reddest at the bottom.`,
+    preset: (p: { kelvin: string }) => `Preset of ${p.kelvin}`,
+    presetRule:
+      "A preset tells the camera which light to take for white. The camera makes up for what it expects: at a low preset for reddish light, so the picture turns blue.",
+    presetLast: (p: { order: string[] }) =>
+      `The higher the preset, the redder the picture. From bluest to reddest: ${list(p.order)}.`,
     entry: (p: { kelvin: string }) => `Video light of ${p.kelvin}`,
     last: (p: { order: string[] }) =>
       `The higher the colour temperature, the bluer the light. From reddest to bluest: ${list(p.order)}.`,
@@ -94,10 +104,12 @@ export const BALANCE_EN = {
       deep: (p: { scene: string; depth: string }) =>
         `${p.scene} You film in daylight alone at ${p.depth}, without a card. Which Kelvin value describes this light?`,
       shallow: (p: { scene: string; depth: string }) =>
-        `${p.scene} You film in daylight alone at ${p.depth}, just below the surface and without a card. Which Kelvin value describes this light?`,
-      lamp: (p: { kelvin: string }) =>
-        `On a night dive your video lights are your only light. The maker names them ${p.kelvin}. You have no card and film from very near. Which Kelvin value describes the light they give off?`,
+        `${p.scene} You film in daylight alone at ${p.depth}, without a card. Which Kelvin value describes this light?`,
     },
+    meterStem: (p: { depth: string; kelvin: string; duv: string }) =>
+      `At ${p.depth} a colour meter reads ${p.kelvin} in daylight, and a distance of ${p.duv} from the colours of glowing bodies (Duv). Which Kelvin value describes this light?`,
+    bluer: (p: { surface: string }) =>
+      `The water above has taken some red, so the light is bluer than the ${p.surface} of the surface: its Kelvin value is higher.`,
     option: {
       none: [
         "No Kelvin value does",
@@ -107,8 +119,6 @@ export const BALANCE_EN = {
     },
     distance: (p: { x: string; y: string; duv: string }) =>
       `The light has the chromaticity x = ${p.x}, y = ${p.y}, which is ${p.duv} from the colours of glowing bodies (Duv).`,
-    lamp: (p: { kelvin: string }) =>
-      `The spectrum of a white light of ${p.kelvin} lies on the colours of glowing bodies, and close up little water changes it.`,
     last: {
       none: "Beyond a Duv of 0.05 a colour temperature has no meaning (CIE). Use a card: it shows the camera the light as it is.",
       number: (p: { kelvin: string }) =>

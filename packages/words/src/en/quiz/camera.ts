@@ -14,7 +14,7 @@ export const CAMERA_EN = {
       `A frame lasts 1/${p.fps} s, and the shutter is open for ${p.angle} of 360°: 1/${p.x} s.`,
     last: (p: { x: string }) => `x = ${p.x}.`,
     change: (p: { from: string; to: string; stops: string }) =>
-      `From 1/${p.from} s to 1/${p.to} s: log2(${p.to} / ${p.from}) = ${p.stops} stops.`,
+      `From 1/${p.from} s to 1/${p.to} s: log2(${p.to} / ${p.from}) = ${p.stops}.`,
   },
   histogram_code: {
     stem: (p: { percent: string }) =>
@@ -40,6 +40,10 @@ export const CAMERA_EN = {
   card_reading: {
     stem: (p: { water: string; depth: string; red: string; green: string }) =>
       `At ${p.depth} in ${p.water} a white card, filmed in linear code values without a white balance, reads ${p.red} in red and ${p.green} in green. By how much does the white balance have to raise red against green?`,
+    videoStem: (p: { water: string; depth: string; red: string; green: string }) =>
+      `At ${p.depth} in ${p.water} a white card, filmed in 8 bits with the usual video curve and without a white balance, reads ${p.red} in red and ${p.green} in green. The curve (Rec. 709) read backwards: light = ((code / 255 + 0.099) / 1.099)^2.22. By how many stops of light is red behind green?`,
+    light: (p: { red: string; green: string }) =>
+      `Back to light: ${p.red} in red and ${p.green} in green, of the light that reaches 255.`,
     ratio: (p: { red: string; green: string; ratio: string }) =>
       `Red has to grow by the ratio of the two: ${p.green} / ${p.red} = ${p.ratio}.`,
     last: (p: { ratio: string; stops: string }) => `In stops: log2(${p.ratio}) = ${p.stops}.`,
@@ -47,13 +51,24 @@ export const CAMERA_EN = {
   sun_turn: {
     stem: (p: { depth: string; water: string; loss: string; iso: string; side: string }) =>
       `At ${p.depth} in ${p.water} the sun is behind you and your subject is exposed right at ${p.iso}. You swim round it until the sun is ${p.side}, and the side that you film has ${p.loss} less light. Aperture and time stay. Which ISO exposes the subject right, on a dial in thirds of a stop?`,
+    deeperStem: (p: {
+      depth: string;
+      water: string;
+      loss: string;
+      iso: string;
+      side: string;
+      to: string;
+      more: string;
+    }) =>
+      `At ${p.depth} in ${p.water} the sun is behind you and your subject is exposed right at ${p.iso}. You turn to another one with the sun ${p.side}: its side towards you has ${p.loss} less light. Then you follow it down to ${p.to}, which costs ${p.more} more. Aperture and time stay. Which ISO exposes it right there, on a dial in thirds of a stop?`,
     side: { beside: "beside you", in_frame: "in the frame" },
-    loss: (p: { iso: number; loss: string; result: string }) =>
-      `${p.loss} less light needs as much more ISO: ${p.iso} × 2^${p.loss.replace(/ stops?$/, "")} ≈ ${p.result}.`,
+    sum: (p: { turn: string; more: string; loss: string }) => `Stops add: ${p.turn} + ${p.more} = ${p.loss}.`,
+    loss: (p: { iso: number; loss: string; stops: string; result: string }) =>
+      `${p.loss} less light needs as much more ISO: ${p.iso} × 2^${p.stops} ≈ ${p.result}.`,
     last: (p: { result: string; others: string[] }) =>
       p.others.length === 0
-        ? `ISO ${p.result} is on the dial.`
-        : `The nearest on the dial is ISO ${p.result}; the neighbour ISO ${list(p.others)} is right as well.`,
+        ? `The dial's nearest value is ISO ${p.result}.`
+        : `The dial's nearest value is ISO ${p.result}; its neighbour ISO ${list(p.others)} is right as well.`,
   },
   loss_budget: {
     stem: (p: { parts: string[]; water: string; depth: string }) =>
@@ -66,11 +81,11 @@ export const CAMERA_EN = {
       port: (p: { stops: string }) => `${p.stops} at the port`,
       filter: (p: { stops: string }) => `${p.stops} in a filter`,
     },
-    sum: (p: { parts: string; sum: string }) => `Stops add: ${p.parts} = ${p.sum} stops.`,
+    sum: (p: { parts: string; sum: string }) => `Stops add: ${p.parts} = ${p.sum}.`,
     last: (p: { sum: string; factor: string }) => `Each stop is a factor of 2: 2^${p.sum} = ${p.factor}.`,
   },
   auto_settings: {
-    stem: "An action camera is on automatic. Match each fault of the footage with the setting that you fix to cure it.",
+    stem: "An action camera is on automatic. Match each fault of the footage with the setting that you take off automatic to cure it.",
     pairs: {
       colour_jumps: ["The colour changes from shot to shot", "White balance"],
       brightness_pumps: ["The picture darkens as a bright fish swims by", "Exposure"],

@@ -1,6 +1,7 @@
 import { BALANCE_EN } from "./balance.js";
 import { CAMERA_EN } from "./camera.js";
-import { CITATIONS_EN, COMMON_EN } from "./common.js";
+import { CITATIONS_EN, COMMON_EN, MODEL_CITATIONS_EN } from "./common.js";
+import { DIVE_EN } from "./dive.js";
 import { EXPOSURE_EN } from "./exposure.js";
 import { FILTER_EN } from "./filter.js";
 import { GRADING_EN } from "./grading.js";
@@ -9,6 +10,7 @@ import { LIGHT_EN } from "./light.js";
 import { MISCONCEPTIONS_EN } from "./misconceptions.js";
 import { MORE_EN } from "./more.js";
 import { MOUNTING_EN } from "./mounting.js";
+import { PRACTICE_EN } from "./practice.js";
 import { SAFETY_EN } from "./safety.js";
 import { showIn } from "./show.js";
 
@@ -17,6 +19,7 @@ export const quizTexts = {
   show: showIn,
   common: COMMON_EN,
   citations: CITATIONS_EN,
+  modelCitations: MODEL_CITATIONS_EN,
   misconceptions: MISCONCEPTIONS_EN,
   light: LIGHT_EN,
   filter: FILTER_EN,
@@ -28,6 +31,8 @@ export const quizTexts = {
   safety: SAFETY_EN,
   camera: CAMERA_EN,
   more: MORE_EN,
+  dive: DIVE_EN,
+  practice: PRACTICE_EN,
 };
 
 /** Another language is another value of this type. */

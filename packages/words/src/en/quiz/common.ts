@@ -22,6 +22,10 @@ export const COMMON_EN = {
   water: WATERS_EN,
   scene: (p: { water: string; sun: string }) =>
     `You dive in ${p.water}. The sun stands ${p.sun} above the horizon and the sky is clear.`,
+  /** The unit of an answer, as it reads. */
+  unit: (code: string): string => code,
+  /** A template's name, as the title of its questions. */
+  title: (p: { template: string }): string => p.template.replaceAll("_", " "),
   /** Behind the stem of a numeric question. */
   answerIn: (p: { unit: string; decimals: number }) =>
     `Answer${p.unit === "" ? "" : ` in ${p.unit},`} ${DECIMALS[p.decimals] ?? `to ${p.decimals} decimals`}.`,
@@ -61,3 +65,6 @@ export const CITATIONS_EN = {
   common_practice: "Common practice of the trade, no published source",
 };
 export type CitationId = keyof typeof CITATIONS_EN;
+
+/** Of sources that are part of the model, by their ids, where they are not said as the model says them. */
+export const MODEL_CITATIONS_EN: Readonly<Record<string, string>> = {};

@@ -15,12 +15,15 @@ export const EXPOSURE_EN = {
       `ISO doubles for each stop: ${p.iso} × 2^${p.stops} = ${p.result}.`,
     last: (p: { result: string; others: string[] }) =>
       p.others.length === 0
-        ? `ISO ${p.result} is on the dial.`
-        : `The nearest on the dial is ISO ${p.result}; the neighbour ISO ${list(p.others)} is right as well.`,
+        ? `The dial's nearest value is ISO ${p.result}.`
+        : `The dial's nearest value is ISO ${p.result}; its neighbour ISO ${list(p.others)} is right as well.`,
   },
   pay_with_aperture: {
     stem: (p: { f: string; stops: string }) =>
       `Without a filter the picture is exposed right at ${p.f}. You mount a filter that costs ${p.stops} of light, and leave ISO and shutter as they are. Which f-number do you set?`,
+    factorStem: (p: { f: string; factor: number }) =>
+      `Without a filter the picture is exposed right at ${p.f}. You mount an ND${p.factor} filter, which lets through 1/${p.factor} of the light, and leave ISO and shutter as they are. Which f-number do you set?`,
+    factor: (p: { factor: number; stops: string }) => `A factor of ${p.factor} is ${p.stops}.`,
     last: (p: { f: string; stops: string; result: string }) =>
       `Each stop of more light divides the f-number by 1.41, the square root of two. ${p.stops} from ${p.f}: ${p.result}.`,
   },
@@ -36,6 +39,10 @@ export const EXPOSURE_EN = {
       shutter: (p: { from: string; to: string }) => `Change the exposure time from ${p.from} to ${p.to}`,
       neutral: (p: { density: string }) => `Mount an ND filter of density ${p.density}`,
     },
+    /** Two controls at once. */
+    two: (p: { first: string; second: string }) =>
+      `${p.first}, and ${p.second.charAt(0).toLowerCase()}${p.second.slice(1)}`,
+    each: "Add up what both changes do, in stops: brighter counts plus, darker minus.",
     effect: (p: { stops: string; brighter: boolean }) =>
       `It makes the picture ${p.stops} ${p.brighter ? "brighter" : "darker"}.`,
     bright:
@@ -45,7 +52,11 @@ export const EXPOSURE_EN = {
   more_red_light: {
     stem: (p: { depth: string; water: string }) =>
       `At ${p.depth} in ${p.water} red is weak. You change one thing and leave all else as it is. Which of these bring more red light to the sensor?`,
+    doubleStem: (p: { depth: string; water: string }) =>
+      `At ${p.depth} in ${p.water} red is weak. You change one thing and leave all else as it is. Which of these bring at least twice as much red light to the sensor?`,
     option: {
+      apertureTo: (p: { from: string; to: string }) => `Open the aperture from ${p.from} to ${p.to}`,
+      shutterTo: (p: { from: string; to: string }) => `Lengthen the time from ${p.from} to ${p.to}`,
       aperture: [
         "Open the aperture by one stop",
         "Open up one stop",
@@ -70,11 +81,13 @@ export const EXPOSURE_EN = {
       grade: ["Raise red in the grade", "Raise red in the grade until white comes out as white"],
     },
     feedback: {
-      aperture: "A wider opening lets in twice the light, red included.",
-      shutter: "Twice the time collects twice the light, red included.",
+      aperture: "A wider opening lets in more light, red included: twice as much for each stop.",
+      shutter: "Light is collected for longer, red included: twice as much for each stop.",
       shallower: "Less water above takes less red.",
+      shallowerBy: (p: { stops: string }) => `Less water above takes less red: here by ${p.stops}.`,
       lamp: "A video light reaches the subject over a short way and brings red with it.",
     },
+    doubleLast: "Twice the light is one stop: dividing the f-number by 1.41, or doubling the time.",
     last: "Only more light on the subject, a wider opening or a longer time brings more red to the sensor.",
   },
 };

@@ -1,4 +1,5 @@
 /** Texts of questions on filters. */
+import type { FilterColour } from "../../quiz/colours.js";
 import { series } from "./common.js";
 
 /** The camera of the planner's scene. */
@@ -22,7 +23,13 @@ export const FILTER_EN = {
       `On the way to ${p.depth} the water takes ${p.red} from red, ${p.green} from green and ${p.blue} from blue.`,
     errors: (p: { without: string; name: string; error: string }) =>
       `The mean colour error of a chart is ${p.without} without a filter and ${p.error} with ${p.name} (we take about 1 as the least you can see).`,
-    named: (p: { kind: string; density: string }) => `the best ${p.kind} filter, of density ${p.density}`,
+    named: (p: { kind: FilterColour; density: string }) =>
+      `the best ${p.kind} filter, of density ${p.density}`,
+    read: (p: { nm: number; percent: string; red: string }) =>
+      `Read from the curve: most is left at ${p.nm} nm, ${p.percent}, and at 600 nm it is ${p.red}.`,
+    /** Of a filter where so little water lies above that none pays. */
+    notNeeded:
+      "So little water has taken little from red: there is hardly anything for a filter to hold back.",
     last: {
       none: "A filter is worth mounting if it lowers the mean colour error by at least 1. None does here.",
       red: "Red is weak against both green and blue, and there is light to spare: a red filter holds both back.",
@@ -39,6 +46,8 @@ export const FILTER_EN = {
       `ND filters of density ${p.first} and ${p.second} sit one behind the other. How much light do they cost together?`,
     sum: (p: { first: string; second: string; sum: string }) =>
       `Densities add: ${p.first} + ${p.second} = ${p.sum}.`,
+    whole: (p: { density: string; stops: string }) =>
+      `A density of 0.3 is a stop: ${p.density} / 0.3 = ${p.stops}.`,
     last: (p: { density: string; stops: string }) =>
       `A density of 1 costs 3.32 stops: ${p.density} × 3.32 = ${p.stops}.`,
   },
@@ -79,8 +88,21 @@ export const FILTER_EN = {
     stem: (p: { water: string; depth: string; red: string; green: string }) =>
       `At ${p.depth} in ${p.water} the red channel has lost ${p.red} and the green channel ${p.green}. A filter has to bring green down to the level of red without costing any red. What density must it have for green light?`,
     difference: (p: { red: string; green: string; difference: string }) =>
-      `Green has more light than red by ${p.red} - ${p.green} = ${p.difference} stops.`,
+      `Green has more light than red by ${p.red} - ${p.green} = ${p.difference}.`,
     last: (p: { difference: string; density: string }) =>
       `A density of 1 costs 3.32 stops: ${p.difference} / 3.32 = ${p.density}.`,
+    leftStem: (p: {
+      water: string;
+      depth: string;
+      red: string;
+      green: string;
+      greenDensity: string;
+      redDensity: string;
+    }) =>
+      `At ${p.depth} in ${p.water} the red channel has lost ${p.red} and the green channel ${p.green}. Your magenta filter has a density of ${p.greenDensity} for green light and of ${p.redDensity} for red light. By how much is green still ahead of red behind it?`,
+    costs: (p: { green: string; red: string; stops: string }) =>
+      `The filter takes more from green than from red by a density of ${p.green} - ${p.red}, and a density of 1 costs 3.32 stops: ${p.stops}.`,
+    left: (p: { difference: string; costs: string; left: string }) =>
+      `What is left: ${p.difference} - ${p.costs}, about ${p.left}.`,
   },
 };

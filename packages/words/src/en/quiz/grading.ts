@@ -1,10 +1,10 @@
 /** Texts of questions on what grading can still do. */
 export const GRADING_EN = {
   red_in_post: {
-    stem: (p: { scene: string; depth: string }) =>
-      `${p.scene} You filmed a grey subject at ${p.depth} in daylight alone, without a filter, in 8 bits. What can grading do for its red?`,
-    filterStem: (p: { scene: string; depth: string; density: string }) =>
-      `${p.scene} You filmed a grey subject at ${p.depth} in daylight alone, behind a red filter of density ${p.density} and exposed as well as the camera could. What can grading do for its red?`,
+    stem: (p: { scene: string; depth: string; snr: string }) =>
+      `${p.scene} You filmed a grey subject at ${p.depth} in daylight alone, without a filter, in 8 bits. A check of the footage shows that its red light (above 600 nm) is ${p.snr} times the noise. What can grading do for its red?`,
+    filterStem: (p: { scene: string; depth: string; density: string; snr: string }) =>
+      `${p.scene} Without a filter, the red light (above 600 nm) of a grey subject at ${p.depth} was ${p.snr} times the noise. Now you filmed it behind a red filter of density ${p.density}, in daylight alone and exposed as well as the camera could. What can grading do for its red?`,
     /** Several ways to say each, so that the length of a text tells nothing. */
     option: {
       restore: [

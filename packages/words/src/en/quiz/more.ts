@@ -1,4 +1,5 @@
 /** More texts of questions: light on the way down, video lights in haze, filters and grades, batteries. */
+import type { FilterColour } from "../../quiz/colours.js";
 import { list, series } from "./common.js";
 
 export const MORE_EN = {
@@ -12,7 +13,7 @@ export const MORE_EN = {
   },
   balance_target: {
     stem: (p: { water: string; depth: string }) =>
-      `You have no card with you at ${p.depth} in ${p.water}. You set the white balance on one of these instead. Put them in order of how far true white then comes out off, the best one at the top.`,
+      `You have no card with you at ${p.depth} in ${p.water}. You set the white balance on one of these instead. Put them in order of how close to white a white slate then comes out, the closest at the top.`,
     entry: {
       white: "A white slate",
       sand: "Pale sand",
@@ -36,13 +37,21 @@ export const MORE_EN = {
     stem: "Your video lights have to match the daylight around them. Match each water with the filter that goes on the lights.",
     entry: (p: { water: string; depth: string }) =>
       `${p.water.charAt(0).toUpperCase()}${p.water.slice(1)} at ${p.depth}`,
-    filter: (p: { kind: string; density: string }) =>
+    filter: (p: { kind: FilterColour; density: string }) =>
       `${p.kind.charAt(0).toUpperCase()}${p.kind.slice(1)} of density ${p.density}`,
     last: "A filter on the lights takes what daylight has lost there: the bluer the water, the bluer the filter, and the deeper, the denser.",
   },
   filter_two_dives: {
     stem: (p: { first: string; second: string; rows: string[] }) =>
       `You can take one filter, for the whole of two dives: ${p.first}, then ${p.second}. The mean colour errors of a chart, straight from the camera, are: ${p.rows.join("; ")}. What mean error over both dives does the best choice give?`,
+    weighedStem: (p: {
+      first: string;
+      second: string;
+      rows: string[];
+      firstMinutes: number;
+      secondMinutes: number;
+    }) =>
+      `You can take one filter, for the whole of two dives: ${p.first}, where you film for ${p.firstMinutes} minutes, then ${p.second}, where you film for ${p.secondMinutes} minutes. The mean colour errors of a chart, straight from the camera, are: ${p.rows.join("; ")}. What mean error over all the minutes does the best choice give?`,
     dive: (p: { depth: string; water: string }) => `${p.depth} in ${p.water}`,
     row: {
       none: (p: { first: string; second: string }) => `no filter ${p.first} and ${p.second}`,
@@ -59,17 +68,20 @@ export const MORE_EN = {
     option: {
       cast: ["A slight colour cast over all of it", "A slight cast"],
       dark: ["A clip that is half a stop too dark", "Half a stop too dark"],
-      contrast: [
-        "A picture without much contrast",
-        "Little contrast in clear water, with all tones recorded",
-      ],
+      contrast: ["A picture of low contrast", "Little contrast in clear water, with all tones recorded"],
       clipped: ["White sand that was clipped", "Sand that is clipped to white in all three channels"],
       red: (p: { depth: string; water: string }) => [
         `The red of a subject at ${p.depth} in ${p.water}`,
         `The red of a grey subject that was filmed at ${p.depth} in ${p.water}, in daylight without a filter`,
       ],
-      tint: ["Lost red, with a red tint", "Red that was lost in noise, if a red tint is laid over it"],
-      bits: ["Lost red, in 10 bits", "Red that was lost in noise, if the clip is converted to 10 bits first"],
+      tint: [
+        "Red lost in noise, by a red tint",
+        "Red that was lost in noise, by a red tint over the whole picture",
+      ],
+      bits: [
+        "Red lost in noise, in a 10-bit file",
+        "Red that was lost in noise, once the clip is converted to 10 bits",
+      ],
       split: [
         "Two lights of different colour",
         "A subject too red under video lights in front of water that is right",

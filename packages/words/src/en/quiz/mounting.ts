@@ -24,6 +24,10 @@ export const MOUNTING_EN = {
   flat_port_field: {
     stem: (p: { field: string }) =>
       `A lens has a field of view of ${p.field} from corner to corner in air. What is its field of view in water, behind a flat port? The refractive index of sea water is 1.34.`,
+    airStem: (p: { field: string }) =>
+      `Behind a flat port you want a field of view of ${p.field} from corner to corner in water. Which field of view must the lens have in air? The refractive index of sea water is 1.34.`,
+    airHalf: (p: { half: string; sine: string; product: string }) =>
+      `Half the field in water is ${p.half}. Its sine is ${p.sine}, and ${p.sine} × 1.34 = ${p.product}.`,
     half: (p: { half: string; sine: string; divided: string }) =>
       `Half the field in air is ${p.half}. Its sine is ${p.sine}, and ${p.sine} / 1.34 = ${p.divided}.`,
     last: (p: { divided: string; half: string; field: string }) =>

@@ -58,6 +58,15 @@ export const quizRefusals: Texts<QuizRefusals, FieldText> = {
     message: "A package with keys gives its solutions to anyone who holds it.",
     allowed: "a package without keys, or neither `release` nor `closes_at`",
   }),
+  version_without_effect: () => ({
+    message: "Only a package with `format` `qti` has a version of that standard.",
+    allowed: "no `version`, or `format` `qti`",
+  }),
+  practice_needs_keys: () => ({
+    message:
+      "A practice package marks answers inside, so it holds the keys: say that it may, with `with_keys` `true`.",
+    allowed: "only `true`, which needs the instructor's key",
+  }),
   not_closed_yet: ({ closes_at }) => ({
     message: `The answers fit the paper. It closes at ${closes_at}: send them again then, as the service stores nothing.`,
     allowed: "answers to a paper that has closed, or the instructor's key",

@@ -36,7 +36,7 @@ export const SAFETY_EN = {
       close: "Close the housing and check its seal",
       manual: "At the surface, check that exposure and white balance are on manual",
       card: "At filming depth, set the white balance on a card",
-      again: "Deeper down, set it on the card again",
+      again: "Deeper down, set the white balance on the card again",
       rinse: "After the dive, rinse the housing in fresh water and dry it",
       open: "Open the dry housing and take the filter out",
     },

@@ -15,6 +15,7 @@ export function showIn(units: QuizUnits): Show {
   return {
     number: plain,
     fixed: (value, decimals) => value.toFixed(decimals),
+    signed: (value, decimals) => `${value < 0 ? "-" : "+"}${Math.abs(value).toFixed(decimals)}`,
     m: (value) => `${plain(value, 2)} m${feet(value)}`,
     m1: (value) => `${value.toFixed(1)} m${feet(value, 10)}`,
     mm: (value, decimals = 1) => `${plain(value, decimals)} mm`,

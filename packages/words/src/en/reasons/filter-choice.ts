@@ -37,7 +37,7 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
   denser_gains_nothing_below: (p, u) =>
     `Down to ${depth(p.depth_m, u)} the best density rises, to ${densityOf(p.density)}. Below that a weaker filter, or none, is better, because light or red itself runs out.`,
   filter_brings_balance_into_reach: (p, u) =>
-    `Without a filter the camera cannot set a white balance from ${depth(p.depth_m, u)} down (it misses by ${stops(p.residual_stops)} at ${depth(p.deepest_m, u)}). The filter holds back green and blue, so you can expose for red${p.reach_to_m > 0 ? `, and the camera can set a white balance ${between(p.reach_from_m, p.reach_to_m, u)}` : ", and the balance comes closer"}.`,
+    `Without a filter the camera cannot set a white balance from ${depth(p.depth_m, u)} down (it misses by ${stops(p.residual_stops)} at ${depth(p.deepest_m, u)}). The filter holds back green and blue, so you can expose for red${p.reach_from_m !== undefined && p.reach_to_m !== undefined ? `, and the camera can set a white balance ${between(p.reach_from_m, p.reach_to_m, u)}` : ", and the balance comes closer"}.`,
   balance_out_of_reach: (p, u) =>
     `From ${depth(p.depth_m, u)} down the camera cannot set a white balance (it misses by ${stops(p.residual_stops)} at ${depth(p.deepest_m, u)}). Take out the rest in the grade.`,
   balance_in_reach_without: () => "The camera can set a white balance without a filter.",
@@ -53,6 +53,8 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
       : `Light is short: at ${depth(p.depth_m, u)} without a filter, ${carded[p.metering].what} ${carded[p.metering].right} only at ${settings(p)}. You pay for every stop that a filter costs with noise.`,
   light_holds_density: (p, u) =>
     `Light runs out before colour does. With more of it, ${filterName(p.wanted)} would serve better. At ${depth(p.depth_m, u)} the picture already needs ${settings(p)} and ${dialShutter(p.shutter_s)}, and you pay for a denser filter with noise. A slower frame rate or a faster lens would let you mount one.`,
+  densest_tried: (p) =>
+    `The densest filter tried here has a density of ${densityOf(p.density)}, and at these depths it does best: an even denser one might do better. Few are made so dense; of weaker ones, the densest that you can get comes closest.`,
   filter_shape_assumed: () =>
     "No standard fixes the curve of a filter. The shapes here are assumptions; how much another filter of the same name would change the picture is part of the uncertainty.",
   filter_trade_rule_blue: (_, u) => `Common practice: red in blue water, from about ${depth(3, u)} down.`,

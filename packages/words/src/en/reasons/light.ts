@@ -1,17 +1,18 @@
 import type { LightReasons, Overhead } from "@sunfathom/planner";
+import { type Compass, pointOf } from "../../numbers/compass.js";
 import type { Texts } from "../../problems/texts.js";
 import { depth, shown, stops } from "../format.js";
 
 /** Reasons on the light itself, which several decisions give. */
 export const lightReasons: Texts<LightReasons, string> = {
   cct_without_meaning: (p, u) =>
-    `From ${depth(p.depth_m, u)} down the light is too far from any white for a colour temperature in kelvin (Duv ${shown(p.duv, 3)}; CIE gives none beyond 0.05). Set the white balance on a card.`,
+    `From ${depth(p.depth_m, u)} down the light is too far from any white for a colour temperature in kelvin. No kelvin preset fits it; a card does, as far as the camera reaches.`,
   cct_beyond_locus: (p, u) =>
-    `From ${depth(p.depth_m, u)} down the light is bluer than any glowing body: it has no colour temperature in kelvin. Set the white balance on a card.`,
+    `From ${depth(p.depth_m, u)} down the light is bluer than any glowing body: it has no colour temperature in kelvin. No kelvin preset fits it; a card does, as far as the camera reaches.`,
   red_not_only_transmitted: (p, u) =>
     `Below about ${depth(p.depth_m, u)} most of the last red is made in the water itself, by inelastic scattering and fluorescence. This model counts only the red that comes down from the surface, so do not trust its figures for red there: they are too low.`,
   sun_stands: (p) =>
-    `At ${utc(p.time)} the sun is ${shown(p.elevation_deg)} degrees above the horizon there, at ${shown(p.azimuth_deg)} degrees from north.`,
+    `At ${p.local ? `${p.local.time.slice(11)} local time` : utc(p.time)} the sun is ${shown(p.elevation_deg)} degrees above the horizon there, in the ${pointOf(COMPASS, p.azimuth_deg)}.`,
   cloud_fills_shadow: (p) =>
     `Cloud gives the subject ${stops(p.stops)} more light than a clear sky would: it lights the side that the sun leaves in shadow.`,
   clock_shows_twice: (p) =>
@@ -30,6 +31,17 @@ const COVERS: Readonly<Record<Overhead, string>> = {
   wreck: "The wreck around you costs about",
   ice: "Ice and snow cost about",
 };
+
+const COMPASS: Compass<string> = [
+  "north",
+  "north-east",
+  "east",
+  "south-east",
+  "south",
+  "south-west",
+  "west",
+  "north-west",
+];
 
 /** An instant to the minute. */
 const utc = (time: string): string => `${time.slice(0, 16).replace("T", " ")} UTC`;

@@ -27,7 +27,8 @@ export const serviceDetails: Texts<ServiceDetails, string> = {
   body_of_other_length: () => "El cuerpo no mide lo que dice Content-Length.",
   not_understood: () => "No se entiende la petición.",
 
-  body_too_long: () => "El cuerpo supera 256 kB.",
+  body_too_long: ({ most }) => `El cuerpo supera ${most}.`,
+  body_too_deep: ({ most }) => `Las listas y los objetos están anidados a más de ${most} niveles.`,
   body_not_declared_json: () => "El cuerpo no se declara como application/json.",
   body_not_declared: () => "El cuerpo no tiene Content-Type.",
   body_in_other_charset: () => "El cuerpo se declara en una codificación distinta de UTF-8.",

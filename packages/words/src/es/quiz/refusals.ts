@@ -1,5 +1,6 @@
 import type { FieldText, Texts } from "../../problems/texts.js";
 import type { QuizRefusals } from "../../quiz/refusals.js";
+import { unitName } from "./units.js";
 
 /** Por qué el cuestionario rechaza una petición. */
 export const quizRefusals: Texts<QuizRefusals, FieldText> = {
@@ -58,6 +59,15 @@ export const quizRefusals: Texts<QuizRefusals, FieldText> = {
     message: "Un paquete con soluciones se las enseña a cualquiera que lo tenga.",
     allowed: "un paquete sin soluciones, o ni `release` ni `closes_at`",
   }),
+  version_without_effect: () => ({
+    message: "Solo un paquete con `format` `qti` tiene una versión de ese estándar.",
+    allowed: "ningún `version`, o `format` `qti`",
+  }),
+  practice_needs_keys: () => ({
+    message:
+      "Un paquete de práctica corrige las respuestas por sí mismo y por eso lleva las soluciones: permítalo con `with_keys` `true`.",
+    allowed: "solo `true`, que necesita la clave del instructor",
+  }),
   not_closed_yet: ({ closes_at }) => ({
     message: `Las respuestas corresponden al cuestionario. Se cierra el ${closes_at}: envíelas otra vez entonces, porque el servicio no guarda nada.`,
     allowed: "respuestas a un cuestionario ya cerrado, o la clave del instructor",
@@ -86,7 +96,7 @@ function malformed(p: QuizRefusals["response_malformed"]): string {
     case "other_unit":
       return p.unit === ""
         ? `${JSON.stringify(p.typed)} lleva unidad, pero la pregunta pide un número solo.`
-        : `${JSON.stringify(p.typed)} lleva otra unidad: responda en ${p.unit}, o sin unidad.`;
+        : `${JSON.stringify(p.typed)} lleva otra unidad: responda en ${unitName(p.unit)}, o sin unidad.`;
     case "order_incomplete":
       return "Ponga todas las opciones en el orden.";
     case "answered_twice":

@@ -11,6 +11,7 @@ import {
   fromTo,
   kelvin,
   percent,
+  shareOf,
   strength,
 } from "../format.js";
 
@@ -39,9 +40,9 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
   no_red_to_gain: (p, u) =>
     `A partir de ${depth(p.depth_m, u)} apenas queda rojo: incluso con ${filterName(p.filter)}, menos del ${percent(1)} de la señal del canal rojo es luz roja. Ahí un filtro no aporta nada.`,
   filter_adds_no_red: (p, u) =>
-    `Un filtro no añade luz roja. A ${depth(p.depth_m, u)}, el ${percent(p.with_share * 100)} de la señal del canal rojo es luz roja de más de 600 nm con el filtro, y el ${percent(p.without_share * 100)} sin él. La diferencia son el verde y el azul, que el canal también ve.`,
+    `Un filtro no añade luz roja. A ${depth(p.depth_m, u)}, de lo que la cámara graba como rojo ${shareOf(p.with_share * 100)} es de verdad luz roja, y sin el filtro ${shareOf(p.without_share * 100)}: el resto es verde y azul.`,
   lamps_are_the_only_light: (p) =>
     `Sus focos de vídeo son la única luz: un filtro en el objetivo solo le quitaría luz. Haga el balance de blancos con una tarjeta iluminada por ellos${p.lamp ? `, unos ${kelvin(p.lamp.cct_K)} en el propio foco` : ""}.`,
   near_tie: (p) =>
-    `Hay poca diferencia. ${capital(choiceOf(p.runner_up))} da casi el mismo resultado: teniendo en cuenta la incertidumbre, hay un ${percent(p.probability * 100)} de probabilidad de que esa opción sea la mejor.`,
+    `Hay poca diferencia. ${capital(choiceOf(p.runner_up))} da casi el mismo resultado, y quizá sea la mejor opción.`,
 };

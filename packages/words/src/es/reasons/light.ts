@@ -1,17 +1,18 @@
 import type { LightReasons, Overhead } from "@sunfathom/planner";
+import { type Compass, pointOf } from "../../numbers/compass.js";
 import type { Texts } from "../../problems/texts.js";
 import { depth, shown, stops } from "../format.js";
 
 /** Razones sobre la luz misma, que dan varias respuestas. */
 export const lightReasons: Texts<LightReasons, string> = {
   cct_without_meaning: (p, u) =>
-    `A partir de ${depth(p.depth_m, u)} la luz está tan lejos de cualquier blanco que no se le puede dar una temperatura de color en kelvin (Duv ${shown(p.duv, 3)}; la CIE no da ninguna más allá de 0,05). Haga el balance de blancos con una tarjeta.`,
+    `A partir de ${depth(p.depth_m, u)} la luz está tan lejos de cualquier blanco que no se le puede dar una temperatura de color en kelvin. Ningún valor Kelvin fijo sirve; una tarjeta sí, hasta donde llegue la cámara.`,
   cct_beyond_locus: (p, u) =>
-    `A partir de ${depth(p.depth_m, u)} la luz es más azul que cualquier cuerpo incandescente: no tiene temperatura de color en kelvin. Haga el balance de blancos con una tarjeta.`,
+    `A partir de ${depth(p.depth_m, u)} la luz es más azul que cualquier cuerpo incandescente: no tiene temperatura de color en kelvin. Ningún valor Kelvin fijo sirve; una tarjeta sí, hasta donde llegue la cámara.`,
   red_not_only_transmitted: (p, u) =>
     `Por debajo de unos ${depth(p.depth_m, u)}, la mayor parte del último rojo nace en la propia agua, por dispersión inelástica y fluorescencia. Este modelo cuenta solo el rojo que llega desde la superficie, así que no se fíe ahí de sus cifras de rojo: son demasiado bajas.`,
   sun_stands: (p) =>
-    `El ${utc(p.time)}, el sol está allí a ${shown(p.elevation_deg)} grados sobre el horizonte, con un rumbo de ${shown(p.azimuth_deg)} grados desde el norte.`,
+    `${p.local ? `A las ${p.local.time.slice(11)}, hora local` : `El ${utc(p.time)}`}, el sol está allí a ${shown(p.elevation_deg)} grados sobre el horizonte, hacia el ${pointOf(COMPASS, p.azimuth_deg)}.`,
   cloud_fills_shadow: (p) =>
     `Las nubes le dan al motivo ${stops(p.stops)} más de luz que un cielo despejado: iluminan el lado que el sol deja en sombra.`,
   clock_shows_twice: (p) =>
@@ -30,6 +31,17 @@ const COVERS: Readonly<Record<Overhead, string>> = {
   wreck: "Aquí, el pecio que le rodea quita más o menos",
   ice: "Aquí, el hielo y la nieve quitan más o menos",
 };
+
+const COMPASS: Compass<string> = [
+  "norte",
+  "noreste",
+  "este",
+  "sureste",
+  "sur",
+  "suroeste",
+  "oeste",
+  "noroeste",
+];
 
 /** Un instante, al minuto. */
 const utc = (time: string): string =>

@@ -17,8 +17,8 @@ export const whiteBalanceReasons: Texts<WhiteBalanceReasons, string> = {
     `Puesta en los ${kelvin(p.cct_K)} de los propios focos de vídeo, la cámara dejaría ${castOf(p.left)} por los ${distance(p.path_m, u)} de agua entre el foco, el motivo y la cámara. Una tarjeta a la distancia de trabajo la quita.`,
   balance_again: (p, u) =>
     `La luz cambia con la profundidad. Al bajar aparece ${howOften(p.times)} ${castOf(p.tolerance)}, por primera vez a ${depth(p.first_m, u)}: repita cada vez el balance de blancos.`,
-  one_balance_serves: (p) =>
-    `Un solo balance de blancos sirve para todo el recorrido: en ningún punto compensa uno nuevo, que quitaría como mucho ${castOf(p.tolerance)}.`,
+  one_balance_serves: () =>
+    "Un solo balance de blancos sirve para todo el recorrido: uno nuevo aportaría poco.",
   kelvin_balance_leaves: (p, u) =>
     `Puesta en ${kelvin(p.cct_K)}, la cámara deja en el gris ${castOf(p.cast)} a ${depth(p.depth_m, u)}. ${onCard(p)}.`,
   auto_balance_leaves: (p, u) =>
@@ -26,5 +26,5 @@ export const whiteBalanceReasons: Texts<WhiteBalanceReasons, string> = {
   balance_in_reach: () =>
     "El balance de blancos de la cámara logra dejar neutra una tarjeta en todo el recorrido.",
   balance_falls_short: (p, u) =>
-    `A ${depth(p.depth_m, u)}, el balance de blancos de la cámara no llega a igualar los canales: se queda corto en ${stops(p.short_stops)}. Eso deja en el gris ${castOf(p.cast)}.`,
+    `A ${depth(p.depth_m, u)}, el balance de blancos de la cámara no llega a igualar los canales: se queda corto en ${stops(p.short_stops)}. Eso deja en el gris ${castOf(p.cast)}: corríjala en la edición.`,
 };

@@ -61,7 +61,7 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
   },
   card_samples_contradict: ({ rms_ln, worst_depth_m }) =>
     ofCards(
-      `Aucune eau n’explique ces prises de la charte : elles s’écartent de l’eau la plus proche de ${shown(rms_ln, 2)} (logarithme népérien), surtout à ${asGiven(worst_depth_m)} m. Cherchez une ombre, la lumière d’un phare vidéo, une charte tenue autrement ou un automatisme non verrouillé.`,
+      `Aucune eau n’explique ces prises de la charte : elles s’écartent de l’eau la plus proche de ${shown(rms_ln, 2)} (logarithme népérien), surtout à ${asGiven(worst_depth_m)} m. Cherchez une ombre, la lumière d’un phare vidéo, une charte inclinée ou un automatisme.`,
     ),
   card_samples_outside_family: (p) => {
     const end =

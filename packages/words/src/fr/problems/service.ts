@@ -26,7 +26,8 @@ export const serviceDetails: Texts<ServiceDetails, string> = {
   body_of_other_length: () => "Le corps n’a pas la longueur qu’annonce Content-Length.",
   not_understood: () => "La requête est incompréhensible.",
 
-  body_too_long: () => "Le corps dépasse 256 kB.",
+  body_too_long: ({ most }) => `Le corps dépasse ${most.replace(" ", "\u202f")}.`,
+  body_too_deep: ({ most }) => `Les listes et les objets sont imbriqués sur plus de ${most} niveaux.`,
   body_not_declared_json: () => "Le corps n’est pas déclaré comme application/json.",
   body_not_declared: () => "Le corps n’a pas de Content-Type.",
   body_in_other_charset: () => "Le corps est déclaré dans un autre encodage qu’UTF-8.",

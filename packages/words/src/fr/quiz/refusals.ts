@@ -58,6 +58,15 @@ export const quizRefusals: Texts<QuizRefusals, FieldText> = {
     message: "Un lot avec corrigés livre ses solutions à quiconque le possède.",
     allowed: "un lot sans corrigés, ou ni `release` ni `closes_at`",
   }),
+  version_without_effect: () => ({
+    message: "Seul un paquet de `format` `qti` a une version de cette norme.",
+    allowed: "pas de `version`, ou `format` `qti`",
+  }),
+  practice_needs_keys: () => ({
+    message:
+      "Un paquet d’entraînement corrige lui-même les réponses et contient donc les solutions : autorisez-le avec `with_keys` `true`.",
+    allowed: "seulement `true`, ce qui demande la clé du moniteur",
+  }),
   not_closed_yet: ({ closes_at }) => ({
     message: `Les réponses vont avec le questionnaire. Il ferme le ${closes_at} : renvoyez-les alors, car le service ne conserve rien.`,
     allowed: "les réponses à un questionnaire clos, ou la clé du moniteur",

@@ -10,7 +10,7 @@ import {
   errorFall,
   fromTo,
   kelvin,
-  percent,
+  shareOf,
   strength,
 } from "../format.js";
 
@@ -39,9 +39,9 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
   no_red_to_gain: (p, u) =>
     `À partir de ${depth(p.depth_m, u)}, il ne reste presque plus de rouge : même avec ${filterName(p.filter)}, moins de 1\u00a0% du signal du canal rouge est de la lumière rouge. Un filtre n’y apporte rien.`,
   filter_adds_no_red: (p, u) =>
-    `Un filtre n’ajoute pas de lumière rouge. À ${depth(p.depth_m, u)}, ${percent(p.with_share * 100)} du signal du canal rouge est de la lumière rouge, de plus de 600 nm, avec le filtre, ${percent(p.without_share * 100)} sans. Le reste vient du vert et du bleu, que ce canal voit aussi.`,
+    `Un filtre n’ajoute pas de lumière rouge. À ${depth(p.depth_m, u)}, ${shareOf(p.with_share * 100)} de ce que l’appareil enregistre comme rouge est vraiment de la lumière rouge, et ${shareOf(p.without_share * 100)} sans le filtre : le reste est du vert et du bleu.`,
   lamps_are_the_only_light: (p) =>
     `Vos phares vidéo sont la seule lumière : un filtre sur l’objectif ne ferait qu’en retirer un peu. Faites la balance des blancs sur une charte éclairée par eux${p.lamp ? `, environ ${kelvin(p.lamp.cct_K)} à la sortie du phare` : ""}.`,
   near_tie: (p) =>
-    `C’est serré : ${filterName(p.runner_up)} est presque aussi bien. Compte tenu des incertitudes, cette solution a ${percent(p.probability * 100)} de chances d’être la meilleure.`,
+    `C’est serré : ${filterName(p.runner_up)} est presque aussi bien, et peut-être même mieux.`,
 };

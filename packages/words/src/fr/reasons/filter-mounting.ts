@@ -37,7 +37,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   mount_near_dome: (p) =>
     `Il ne reste que ${mm(p.clearance_mm, 0)} environ entre le bord et le dôme : essayez doucement à la main avant de fermer le caisson.`,
   mount_not_before_dome: () =>
-    "Un filtre plan ne tient pas sur un dôme, et il en faudrait un énorme pour couvrir son champ. Avec un dôme, le filtre se met à l’intérieur.",
+    "Un filtre plan ne tient pas sur un dôme, et il serait énorme pour en couvrir le champ : il se met à l’intérieur.",
   mount_port_without_thread: () =>
     "On ne connaît pas de filetage à l’extérieur de ce hublot : vous ne pouvez pas y visser de filtre.",
   mount_flip_seat_unknown: () =>
@@ -82,7 +82,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   ghosts_inside: (p) =>
     `Le filtre et l’objectif se renvoient les lumières vives, affaiblies d’au moins ${shown(p.in_air_stops)} IL : une image fantôme du soleil ou d’un phare dans le champ peut apparaître. Un filtre traité l’atténue.`,
   ghosts_outside: (p) =>
-    `Avec de l’eau entre le filtre et la vitre, les images fantômes des lumières vives sont plus faibles de ${shown(p.in_water_stops)} IL et ne se voient pas. Avec de l’air entre eux, elles ne le sont que de ${shown(p.in_air_stops)} IL.`,
+    `Avec de l’eau entre le filtre et la vitre, les images fantômes des lumières vives sont plus faibles de ${shown(p.in_water_stops)} IL et ne se voient pas ; avec de l’air, de ${shown(p.in_air_stops)} IL seulement.`,
   filter_weighs: (p) =>
     `Un filtre de cette taille en ${MATERIALS[p.material]} pèse environ ${shown(p.weight_g)} g dans l’eau, sans son support.`,
 
@@ -101,7 +101,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   rings_narrow: (p) =>
     `La suite de bagues se resserre à ${mm(p.narrowest_mm)}, moins que l’objectif et le filtre, et assombrit les coins. Une seule bague de ${shown(p.from_mm, 1)} à ${mm(p.to_mm)} ferait mieux.`,
   rings_step_down: (p) =>
-    `Un filtre de ${mm(p.to_mm)} sur une monture de ${mm(p.from_mm)} demande une bague réductrice (step-down), qui assombrit les coins. Mieux vaut acheter un filtre aussi large que la monture, ou plus large.`,
+    `Un filtre de ${mm(p.to_mm)} sur une monture de ${mm(p.from_mm)} demande une bague réductrice (step-down), qui assombrit les coins. Mieux vaut un filtre aussi large que la monture, ou plus large.`,
 
   corners_clear: (p) =>
     `Le filtre et les bagues laissent ${percent(p.light_percent)} de la lumière dans le coin : la vue est dégagée jusqu’à ${shown(p.clear_half_deg)} degrés de l’axe, et le coin est à ${shown(p.corner_half_deg)}.`,

@@ -1,17 +1,18 @@
 import type { LightReasons, Overhead } from "@sunfathom/planner";
+import { type Compass, pointOf } from "../../numbers/compass.js";
 import type { Texts } from "../../problems/texts.js";
 import { depth, shown, stops } from "../format.js";
 
 /** Ce qu’il y a à dire de la lumière elle-même, dans plusieurs réponses. */
 export const lightReasons: Texts<LightReasons, string> = {
   cct_without_meaning: (p, u) =>
-    `À partir de ${depth(p.depth_m, u)}, la lumière est trop loin de tout blanc pour avoir une température de couleur en kelvins (Duv ${shown(p.duv, 3)} ; la CIE n’en donne pas au-delà de 0,05). Faites la balance des blancs sur une charte.`,
+    `À partir de ${depth(p.depth_m, u)}, la lumière est trop loin de tout blanc pour avoir une température de couleur en kelvins. Aucun réglage en kelvins ne convient ; une charte, oui, dans les limites de l’appareil.`,
   cct_beyond_locus: (p, u) =>
-    `À partir de ${depth(p.depth_m, u)}, la lumière est plus bleue que tout corps incandescent : elle n’a pas de température de couleur en kelvins. Faites la balance des blancs sur une charte.`,
+    `À partir de ${depth(p.depth_m, u)}, la lumière est plus bleue que tout corps incandescent : elle n’a pas de température de couleur en kelvins. Aucun réglage en kelvins ne convient ; une charte, oui, dans les limites de l’appareil.`,
   red_not_only_transmitted: (p, u) =>
-    `Au-delà de ${depth(p.depth_m, u)} environ, l’essentiel du peu de rouge qui reste se forme dans l’eau même, par diffusion inélastique et fluorescence. Ce modèle ne compte que le rouge venu de la surface : ne vous fiez pas à ses valeurs de rouge à cette profondeur, elles sont trop basses.`,
+    `Au-delà de ${depth(p.depth_m, u)} environ, l’essentiel du peu de rouge qui reste se forme dans l’eau même, par diffusion inélastique et fluorescence. Ce modèle ne compte que le rouge venu de la surface : ses valeurs de rouge y sont trop basses.`,
   sun_stands: (p) =>
-    `Le ${utc(p.time)}, à cet endroit, le soleil est à ${shown(p.elevation_deg)} degrés au-dessus de l’horizon, dans l’azimut ${shown(p.azimuth_deg)} degrés, compté depuis le nord.`,
+    `${p.local ? `À ${p.local.time.slice(11, 13)} h ${p.local.time.slice(14, 16)}, heure locale` : `Le ${utc(p.time)}`}, le soleil est là-bas à ${shown(p.elevation_deg)} degrés au-dessus de l’horizon, ${pointOf(COMPASS, p.azimuth_deg)}.`,
   cloud_fills_shadow: (p) =>
     `Les nuages donnent au sujet ${stops(p.stops)} de plus qu’un ciel dégagé : ils éclairent le côté que le soleil laisse dans l’ombre.`,
   clock_shows_twice: (p) =>
@@ -30,6 +31,17 @@ const COVERS: Readonly<Record<Overhead, string>> = {
   wreck: "L’épave qui vous entoure coûte ici environ",
   ice: "La glace et la neige coûtent ici environ",
 };
+
+const COMPASS: Compass<string> = [
+  "au nord",
+  "au nord-est",
+  "à l’est",
+  "au sud-est",
+  "au sud",
+  "au sud-ouest",
+  "à l’ouest",
+  "au nord-ouest",
+];
 
 /** Un instant, à la minute près. */
 const utc = (time: string): string =>

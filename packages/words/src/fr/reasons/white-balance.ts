@@ -17,8 +17,7 @@ export const whiteBalanceReasons: Texts<WhiteBalanceReasons, string> = {
     `Réglé sur ${kelvin(p.cct_K)}, la valeur des phares vidéo, l’appareil laisserait ${castOf(p.left)}, due à ${distance(p.path_m, u)} d’eau entre le phare, le sujet et l’appareil. Une charte à la distance de travail l’enlève.`,
   balance_again: (p, u) =>
     `La lumière change avec la profondeur. En descendant, ${castOf(p.tolerance)} s’installe ${howOften(p.times)}, d’abord à ${depth(p.first_m, u)} : refaites chaque fois la balance des blancs.`,
-  one_balance_serves: (p) =>
-    `Une seule balance des blancs sert partout : nulle part une nouvelle n’en vaut la peine, pour ${castOf(p.tolerance)} au plus.`,
+  one_balance_serves: () => "Une seule balance des blancs sert partout : une nouvelle apporterait peu.",
   kelvin_balance_leaves: (p, u) =>
     `Réglé sur ${kelvin(p.cct_K)}, l’appareil laisse ${castOf(p.cast)} sur un gris à ${depth(p.depth_m, u)}. ${onCard(p)}.`,
   auto_balance_leaves: (p, u) =>
@@ -26,5 +25,5 @@ export const whiteBalanceReasons: Texts<WhiteBalanceReasons, string> = {
   balance_in_reach: () =>
     "La balance des blancs de l’appareil arrive à rendre une charte neutre à toutes ces profondeurs.",
   balance_falls_short: (p, u) =>
-    `À ${depth(p.depth_m, u)}, la balance des blancs de l’appareil ne rattrape pas tout l’écart entre les canaux : il manque ${stops(p.short_stops)}. Cela laisse ${castOf(p.cast)} sur un gris.`,
+    `À ${depth(p.depth_m, u)}, la balance des blancs de l’appareil ne rattrape pas tout l’écart entre les canaux : il manque ${stops(p.short_stops)}. Cela laisse ${castOf(p.cast)} sur un gris : corrigez-la à la retouche.`,
 };

@@ -1,0 +1,65 @@
+import type { FilterHolder, TripAdviceReasons, TripPlanCodes } from "@sunfathom/planner";
+import type { Texts } from "../problems/texts.js";
+import type { TripSayings } from "../trip-texts.js";
+import { filterName } from "./filter-name.js";
+import { depth, plural, shown, spoken, stops } from "./format.js";
+import { summary } from "./summary.js";
+
+/** Pourquoi des filtres partagés sont répartis ainsi. */
+export const tripAdviceReasons: Texts<TripAdviceReasons, string> = {
+  trip_handed_out: (p) =>
+    `${p.pieces} ${plural(p.pieces, { one: "filtre", other: "filtres" })} pour ${p.guests} ${plural(p.guests, { one: "client", other: "clients" })} : à chaque plongée, celui qui serait le plus mal loti est servi au mieux, puis le suivant, et ainsi de suite. À égalité, les ids des clients décident. Un filtre compte s’il va sur l’appareil et gagne assez pour être monté.`,
+  trip_shelf_short: (p) =>
+    `${p.times === 1 ? "Une fois" : `${p.times} fois`}, un client part sans un filtre qui l’aiderait, parce qu’il n’en reste pas.`,
+  trip_nothing_fits: (p) =>
+    `Avec les bagues disponibles, aucun filtre partagé ne va sur ${p.guests.length === 1 ? "l’appareil" : "les appareils"} de ${spoken(p.guests)}. Si une bague aide, \`rings_to_get\` la nomme.`,
+  trip_with_care: (p) =>
+    `Sur ${p.guests.length === 1 ? "l’appareil" : "les appareils"} de ${spoken(p.guests)}, un filtre va, mais demande de l’attention : \`filter-mounting\` dit à quoi.`,
+  trip_fit_not_asked: (p) =>
+    `${p.guests} ${plural(p.guests, { one: "appareil est donné", other: "appareils sont donnés" })} sans \`port_kind\` ni \`lens_kind\` : on suppose que tout filtre va dessus.`,
+  trip_thread_assumed: (p) =>
+    `Aucun filetage n’est donné pour ${spoken(p.pieces)} : on suppose celui de chaque objectif ou hublot. Donnez \`filter_thread_mm\` pour savoir ce qui va.`,
+  trip_sun_assumed: (p) =>
+    `${spoken(p.dives)} : ni lieu ni hauteur du soleil ne sont donnés ; on suppose le soleil à ${shown(p.elevation_deg)} degrés.`,
+  trip_no_daylight: (p) =>
+    `${spoken(p.dives)} : il n’y a pas de lumière du jour, aucun filtre n’est donc réparti. Demandez \`dive-advice\` avec vos phares.`,
+  trip_stays_on: () =>
+    "On suppose que les filtres restent montés toute la plongée ; les erreurs de couleur sont la moyenne des deux bouts et du milieu des profondeurs. Si vous pouvez changer au fond, demandez `dive-advice` pour cette plongée.",
+  trip_spread_shared: (p) =>
+    `La sûreté des erreurs de couleur ${p.with_filter ? "avec filtre" : "sans filtre"} a été calculée pour ${p.guest} à ${p.dive}, où reste la plus grande, et reprise pour les autres.`,
+};
+
+const HELD: Readonly<Record<FilterHolder, string>> = {
+  screw_on_lens: "vissé sur l’objectif",
+  screw_on_port: "vissé sur le hublot",
+  flip: "dans un porte-filtre basculant sur le hublot",
+  clip_on: "clipsé sur le hublot",
+  rear_sheet: "en gélatine derrière l’objectif",
+  action_camera: "dans son cadre devant la vitre de la caméra",
+};
+
+const withRings = (rings: readonly string[]): string =>
+  rings.length === 0
+    ? ""
+    : ` avec ${rings.length === 1 ? "la bague d’adaptation" : "les bagues d’adaptation"} ${spoken(rings)}`;
+
+/** Le plan d’un client pour une plongée, en quelques phrases. */
+export const tripPlan: Texts<TripPlanCodes, string> = {
+  ...summary,
+  trip_mount: (p) =>
+    `Montez ${filterName(p.filter)}${p.from === "shelf" ? " parmi les filtres partagés" : ""}${p.holder === undefined ? "" : `, ${HELD[p.holder]}`}${withRings(p.rings)}.`,
+  trip_too_bright: (p, u) =>
+    `À ${depth(p.depth_m, u)}, il y a encore ${stops(p.excess_stops)} de lumière en trop : exposez moins longtemps ou prenez un filtre ND.`,
+  trip_without_daylight: () =>
+    "Il n’y a pas de lumière du jour : laissez les filtres de couleur et filmez avec des phares.",
+};
+
+/** Ce que disent les caisses et les calendriers. */
+export const tripSays: Texts<TripSayings, string> = {
+  trip_crate: ({ guest, pieces }) =>
+    pieces.length === 0
+      ? `${guest} : aucun filtre.`
+      : `${guest} : ${pieces.map((p) => `${p.piece}${withRings(p.rings)} pour ${spoken(p.dives)}`).join(" ; ")}.`,
+  trip_event: ({ dive, piece }) => `${dive} : ${piece ?? "sans filtre"}`,
+  trip_uses: ({ guest, piece, rings }) => `${guest} : ${piece ?? "sans filtre"}${withRings(rings)}`,
+};
