@@ -1,5 +1,9 @@
 import { chartUnderWater } from "./chart-under-water/chart-under-water.js";
+import { colourStrip } from "./colour-strip/colour-strip.js";
+import { exposureBudget } from "./exposure-budget/exposure-budget.js";
+import { filterMap } from "./filter-map/filter-map.js";
 import { lightWithDepth } from "./light-with-depth/light-with-depth.js";
+import { mixedLightMap } from "./mixed-light-map/mixed-light-map.js";
 import { redInPost } from "./red-in-post/red-in-post.js";
 
 export { drawCuttingTemplate } from "./cutting-template/cutting-template.js";
@@ -13,4 +17,12 @@ export { slateOf } from "./slate/slate.js";
 export { type Theme, themes } from "./theme.js";
 
 /** Every picture, in the order in which they are described. */
-export const pictures = [chartUnderWater, lightWithDepth, redInPost] as const;
+export const pictures = [
+  chartUnderWater,
+  lightWithDepth,
+  redInPost,
+  colourStrip,
+  filterMap,
+  mixedLightMap,
+  exposureBudget,
+] as const;

@@ -7,14 +7,15 @@ export interface Picture<Name extends string = string> {
   /** Last part of its path. */
   name: Name;
   /** The calculation whose scenes it takes, and whose figures it shows. */
-  of: "attenuation" | "filter-choice" | "colour-recovery";
+  of: "attenuation" | "filter-choice" | "exposure-loss" | "mixed-light";
   summary: string;
   description: string;
   /** What drawing it costs beside its calculation's `cost`, in the same units. */
   cost: () => number;
   /**
-   * Draws it as SVG.
+   * Works out what it shows.
+   * @returns who draws that as SVG, as often as it is asked for
    * @throws SceneProblem where its calculation does
    */
-  draw: (scene: Scene, asked: LookAsked, words: PictureTexts) => string;
+  drawing: (scene: Scene) => (asked: LookAsked, words: PictureTexts) => string;
 }

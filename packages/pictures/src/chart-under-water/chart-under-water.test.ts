@@ -1,14 +1,14 @@
 // The colours of the chart, from published spectra and by another library of colour than the model's own formulas.
 import { readFileSync } from "node:fs";
-import { chartUnderWater as figuresOf, type LinearRgb } from "@sunfathom/planner";
-import { converter, differenceCiede2000, formatHex, type Lch65, type Xyz65 } from "culori";
-import { describe, expect, it } from "vitest";
 import {
   DARK_AND_GREEN,
   HARBOUR_WALL_AFTERNOON,
   NIGHT_WRECK,
   OUTER_REEF_MORNING,
-} from "../../../../test/support/scenes.js";
+} from "@sunfathom/fixtures/scenes";
+import { chartUnderWater as figuresOf, type LinearRgb } from "@sunfathom/planner";
+import { converter, differenceCiede2000, formatHex, type Lch65, type Xyz65 } from "culori";
+import { describe, expect, it } from "vitest";
 import { hexOf } from "../colour/srgb.js";
 
 /** Rows of a published table, its header left out. */

@@ -123,5 +123,8 @@ export const chartUnderWater: Picture<"chart-under-water"> = {
   description:
     "The 24-patch chart in the middle of the filmed depths as the camera makes it: at its daylight setting, with the white balance set, and finished, without and with the filter that is advised there, each beside the true colours.",
   cost: () => 10,
-  draw: (scene, asked, words) => drawChartUnderWater(figuresOf(scene), asked, words),
+  drawing: (scene) => {
+    const figures = figuresOf(scene);
+    return (asked, words) => drawChartUnderWater(figures, asked, words);
+  },
 };

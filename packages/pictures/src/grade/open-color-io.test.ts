@@ -5,14 +5,14 @@ import { spawnSync } from "node:child_process";
 import { mkdtempSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { converter, differenceCiede2000 } from "culori";
-import { afterAll, describe, expect, it } from "vitest";
 import {
   DARK_AND_GREEN,
   HARBOUR_WALL_AFTERNOON,
   NIGHT_WRECK,
   OUTER_REEF_MORNING,
-} from "../../../../test/support/scenes.js";
+} from "@sunfathom/fixtures/scenes";
+import { converter, differenceCiede2000 } from "culori";
+import { afterAll, describe, expect, it } from "vitest";
 import { cameraState } from "../../../planner/src/camera/camera-state.js";
 import { codeShare } from "../../../planner/src/camera/code-curve.js";
 import { apply, type Vector3 } from "../../../planner/src/camera/matrix.js";

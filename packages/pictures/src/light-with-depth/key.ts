@@ -1,7 +1,8 @@
 import { LIGHTS, type LightOverDepth } from "@sunfathom/planner";
 import type { LightWithDepthTexts } from "@sunfathom/words";
 import type { Look } from "../look.js";
-import { type Element, el } from "../svg/element.js";
+import { el } from "../svg/element.js";
+import { keyed } from "../svg/keyed.js";
 import { type Block, paragraph } from "../svg/page.js";
 import { widthOf } from "../text/measure.js";
 import { dashes, letterAt } from "./curves.js";
@@ -51,32 +52,15 @@ export function keyOfCurves(look: Look, figures: LightOverDepth, texts: LightWit
   };
 }
 
-/** A sign, and what it means. */
-function row(look: Look, text: string, sign: (x: number, y: number) => readonly Element[]): Block {
-  const { size, margin, width, colours } = look;
-  const indent = 2.6 * size;
-  const said = paragraph({
-    text,
-    size,
-    fill: colours.text,
-    x: margin + indent,
-    width: width - 2 * margin - indent,
-  });
-  return {
-    height: said.height + 0.25 * size,
-    at: (y) => [...sign(margin + size, y + 0.65 * size), ...said.at(y)],
-  };
-}
-
 /** What the marks mean. */
 export function keyOfMarks(look: Look, figures: LightOverDepth, texts: LightWithDepthTexts): Block[] {
   const { colours, size, stroke, units } = look;
   return [
-    row(look, texts.tenth(figures.red_to_tenth_depth_m, units), (x, y) => letterAt("A", { x, y }, look)),
-    row(look, texts.hundredth(figures.red_to_hundredth_depth_m, units), (x, y) =>
+    keyed(look, texts.tenth(figures.red_to_tenth_depth_m, units), (x, y) => letterAt("A", { x, y }, look)),
+    keyed(look, texts.hundredth(figures.red_to_hundredth_depth_m, units), (x, y) =>
       letterAt("B", { x, y }, look),
     ),
-    row(look, texts.dive(figures, units), (x, y) => [
+    keyed(look, texts.dive(figures, units), (x, y) => [
       el("rect", {
         x: x - size,
         y: y - 0.5 * size,

@@ -1,4 +1,4 @@
-import { type LightOverDepth, lightOverDepth, type Scene } from "@sunfathom/planner";
+import { type LightOverDepth, lightOverDepth } from "@sunfathom/planner";
 import type { PictureTexts } from "@sunfathom/words";
 import { type LookAsked, lookOf } from "../look.js";
 import type { Picture } from "../picture.js";
@@ -41,5 +41,8 @@ export const lightWithDepth: Picture<"light-with-depth"> = {
   description:
     "Red, green, blue and light as the eye sees it, over depth, with the bounds between which they run 8 times in 10, the depths at which red is down to a tenth and a hundredth, and the depths that are filmed.",
   cost: () => 20,
-  draw: (scene: Scene, asked, words) => drawLightWithDepth(lightOverDepth(scene), asked, words),
+  drawing: (scene) => {
+    const figures = lightOverDepth(scene);
+    return (asked, words) => drawLightWithDepth(figures, asked, words);
+  },
 };

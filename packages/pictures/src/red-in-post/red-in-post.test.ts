@@ -1,13 +1,13 @@
+import { OUTER_REEF_MORNING } from "@sunfathom/fixtures/scenes";
 import { redInPost as figuresOf } from "@sunfathom/planner";
 import { pictures as words } from "@sunfathom/words/en";
 import { formatHex } from "culori";
 import { decode } from "fast-png";
 import { expect, it } from "vitest";
-import { OUTER_REEF_MORNING } from "../../../../test/support/scenes.js";
 import { randomFrom } from "../raster/random.js";
 import { redInPost } from "./red-in-post.js";
 
-const svg = redInPost.draw(OUTER_REEF_MORNING, { width_px: 800, theme: "light" }, words);
+const svg = redInPost.drawing(OUTER_REEF_MORNING)({ width_px: 800, theme: "light" }, words);
 const images = [...svg.matchAll(/href="data:image\/png;base64,([^"]+)"/g)].map(([, base64 = ""]) =>
   decode(Buffer.from(base64, "base64")),
 );
@@ -42,7 +42,7 @@ it("shows the truth and four ways, each square as culori writes its colour for a
 });
 
 it("draws other noise for another scene, and the same for the same", () => {
-  const again = redInPost.draw({ ...OUTER_REEF_MORNING }, { width_px: 800, theme: "light" }, words);
+  const again = redInPost.drawing({ ...OUTER_REEF_MORNING })({ width_px: 800, theme: "light" }, words);
   expect(again).toBe(svg);
   const numbers = (seed: string) => Array.from({ length: 4 }, randomFrom(seed));
   expect(numbers("one")).not.toEqual(numbers("other"));

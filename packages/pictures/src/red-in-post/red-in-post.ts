@@ -124,6 +124,8 @@ export const redInPost: Picture<"red-in-post"> = {
   description:
     "A red patch and a white card in the middle of the filmed depths, recorded without and with the filter that is advised there, at the settings that suit either, and pushed afterwards until red, white and black are right: with the noise and the code values that each recording has.",
   cost: () => 40,
-  draw: (scene, asked, words) =>
-    drawRedInPost(figuresOf(scene, randomFrom(JSON.stringify(scene))), asked, words),
+  drawing: (scene) => {
+    const figures = figuresOf(scene, randomFrom(JSON.stringify(scene)));
+    return (asked, words) => drawRedInPost(figures, asked, words);
+  },
 };

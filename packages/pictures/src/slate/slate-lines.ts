@@ -44,6 +44,8 @@ const RANKS: Readonly<Record<keyof (StepCodes & MountStepCodes), number>> = {
   lamps_hardly_show: 2,
   lamps_only: 2,
   mixing_zone: 3,
+  lamps_reach: 3,
+  lamps_would_help: 3,
   check_lamps: 3,
   keep_lamp_filters: 3,
   bare_lamps: 3,
@@ -61,8 +63,11 @@ const RANKS: Readonly<Record<keyof (StepCodes & MountStepCodes), number>> = {
   come_close: 6,
   too_dark: 6,
   lamps_lead: 6,
+  lamps_on: 6,
+  lamps_with_daylight: 6,
   lamps_from: 6,
   lamps_off: 6,
+  lamps_for_subject: 3,
   shallow_exposure: 7,
   deep_exposure: 7,
   neutral_on: 7,
@@ -85,6 +90,8 @@ const TELLS_DEPTHS: ReadonlySet<keyof (StepCodes & MountStepCodes)> = new Set([
   "balance_again",
   "mixing_zone",
   "lamps_from",
+  "deep_exposure",
+  "shallow_exposure",
 ]);
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);

@@ -1,9 +1,3 @@
-import { CAUTIONS_OF, type CautionCode, diveAdvice, mountedAdvice, type Scene } from "@sunfathom/planner";
-import { pictures as de } from "@sunfathom/words/de";
-import { pictures as en } from "@sunfathom/words/en";
-import { pictures as es } from "@sunfathom/words/es";
-import { pictures as fr } from "@sunfathom/words/fr";
-import { describe, expect, it } from "vitest";
 import {
   BRIGHT_REEF,
   DARK_AND_GREEN,
@@ -14,7 +8,13 @@ import {
   REEF_IN_THE_SHALLOWS,
   REEF_WITH_LAMPS,
   TWO_LAMPS,
-} from "../../../../test/support/scenes.js";
+} from "@sunfathom/fixtures/scenes";
+import { CAUTIONS_OF, type CautionCode, diveAdvice, mountedAdvice, type Scene } from "@sunfathom/planner";
+import { pictures as de } from "@sunfathom/words/de";
+import { pictures as en } from "@sunfathom/words/en";
+import { pictures as es } from "@sunfathom/words/es";
+import { pictures as fr } from "@sunfathom/words/fr";
+import { describe, expect, it } from "vitest";
 import { mmOf, type Sheet, type SheetText } from "../sheet/sheet.js";
 import { sheetSvg } from "../sheet/sheet-svg.js";
 import { widthOf } from "../text/measure.js";

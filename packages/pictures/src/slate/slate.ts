@@ -54,13 +54,17 @@ interface Block {
   at: (y: number) => Mark[];
 }
 
-function numbers({ remember, ...answer }: Planned, size: number, texts: SlateTexts, units: TextUnits): Block {
-  const { filter_kind: kind, filter_density: density, filter_id: id } = answer;
-  const filter: NamedFilter = {
-    kind,
-    ...(density === undefined ? {} : { density }),
-    ...(id === undefined ? {} : { id }),
-  };
+/** The filter as the plan's step names it. */
+function filterOf({ steps, filter_kind: kind }: Planned): NamedFilter {
+  for (const { code, parameters } of steps)
+    if (code === "mount_filter" || code === "keep_filter" || code === "carry_filter")
+      return parameters.filter;
+  return { kind };
+}
+
+function numbers(planned: Planned, size: number, texts: SlateTexts, units: TextUnits): Block {
+  const { remember } = planned;
+  const filter = filterOf(planned);
   const width = (INNER - 2 * GAP) / 3;
   const cells = [
     texts.filter({ filter }),
