@@ -7,6 +7,7 @@ it("the public surface is this and no more", () => {
     "LEVELS",
     "LONGEST_OPEN_DAYS",
     "MOST_ITEMS",
+    "PACKAGE_FORMATS",
     "QuizProblem",
     "RELEASES",
     "TEMPLATES",
@@ -23,8 +24,10 @@ it("the public surface is this and no more", () => {
     "openPaper",
     "packageFiles",
     "packageZip",
+    "practiceZip",
     "publicItem",
     "sealPaper",
     "warmUp",
+    "zipOf",
   ]);
 });

@@ -2,6 +2,7 @@
 import { type Advice, CAUTIONS_OF } from "@sunfathom/planner";
 import { describe, expect, it } from "vitest";
 import { type Item, LEVELS } from "../item/item.js";
+import { LANGUAGES } from "../messages/catalogue.js";
 import { itemsFor } from "../paper/items-for.js";
 import { packageFiles } from "../qti/package-files.js";
 import { TEMPLATES } from "../templates/table.js";
@@ -38,7 +39,7 @@ describe.each(Object.entries(SPEAKS_OF) as [Advice, RegExp][])(
     it("brings its cautions in the same answer", () => {
       expect(speaking.length).toBeGreaterThan(3);
       for (const item of speaking) {
-        const codes = cautionsOf([item]).map(({ code }) => code);
+        const codes = cautionsOf([item], "en").map(({ code }) => code);
         expect(codes, `${item.template}: ${readIn(item)}`).toEqual(
           expect.arrayContaining([...CAUTIONS_OF[advice]]),
         );
@@ -49,28 +50,32 @@ describe.each(Object.entries(SPEAKS_OF) as [Advice, RegExp][])(
 
 it("every paper says first that this is light and colour, and training decides the dive", () => {
   for (const { id } of TEMPLATES) {
-    const [first, ...more] = cautionsOf([{ template: id }]);
+    const [first, ...more] = cautionsOf([{ template: id }], "en");
     expect(first?.code).toBe("not_a_dive_planner");
     expect(first?.text).toMatch(/training/);
-    expect(more).toEqual(ownCautions({ template: id }));
+    expect(more).toEqual(ownCautions({ template: id }, "en"));
+    expect(cautionsOf([{ template: id }], "es")[0]?.text).toMatch(/formación/);
   }
 });
 
 it("a paper gives each caution of its questions once", () => {
-  const codes = cautionsOf(items).map(({ code }) => code);
+  const codes = cautionsOf(items, "en").map(({ code }) => code);
   expect(new Set(codes).size).toBe(codes.length);
-  for (const item of items) for (const { code } of ownCautions(item)) expect(codes).toContain(code);
+  for (const item of items) for (const { code } of ownCautions(item, "en")) expect(codes).toContain(code);
 });
 
-describe.each(["3.0", "2.1"] as const)("a package of QTI %s", (version) => {
+const packages = (["3.0", "2.1"] as const).flatMap((version) =>
+  LANGUAGES.map((language) => [version, language] as const),
+);
+describe.each(packages)("a package of QTI %s in %s", (version, language) => {
   const packed = itemsFor({
     seed: "cautions",
     level: "beginner",
     count: 24,
     units: "metric",
-    language: "en",
+    language,
   });
-  const files = [...packageFiles(packed, { version, language: "en", title: "Colour", keys: false })];
+  const files = [...packageFiles(packed, { version, language, title: "Colour", keys: false })];
   const rubricsIn = (path: string) => {
     const { content = "" } = files.find((file) => file.path === path) ?? {};
     return [
@@ -81,13 +86,14 @@ describe.each(["3.0", "2.1"] as const)("a package of QTI %s", (version) => {
   };
 
   it("shows the paper's cautions before its questions", () => {
-    for (const { text } of cautionsOf(packed)) expect(rubricsIn("test.xml")).toContain(text);
+    for (const { text } of cautionsOf(packed, language)) expect(rubricsIn("test.xml")).toContain(text);
   });
 
   it("shows a question its own", () => {
-    const warned = packed.filter((item) => ownCautions(item).length > 0);
+    const warned = packed.filter((item) => ownCautions(item, language).length > 0);
     expect(warned.length).toBeGreaterThan(5);
     for (const item of warned)
-      for (const { text } of ownCautions(item)) expect(rubricsIn(`items/${item.id}.xml`)).toContain(text);
+      for (const { text } of ownCautions(item, language))
+        expect(rubricsIn(`items/${item.id}.xml`)).toContain(text);
   });
 });

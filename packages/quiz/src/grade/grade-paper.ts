@@ -1,4 +1,5 @@
 import type { Item } from "../item/item.js";
+import { CATALOGUES, type Language } from "../messages/catalogue.js";
 import { QuizProblem } from "../quiz-problem.js";
 import { type Grade, type GradeOptions, grade } from "./grade.js";
 import { checkResponse, malformed, type Response } from "./response.js";
@@ -29,8 +30,12 @@ export function gradePaper(
 }
 
 /** Holds answers to a paper without marking them. @throws QuizProblem as `gradePaper` does */
-export function checkResponses(items: readonly Item[], responses: readonly ItemResponse[]): void {
-  eachAnswer(items, responses, checkResponse);
+export function checkResponses(
+  items: readonly Item[],
+  responses: readonly ItemResponse[],
+  language: Language = "en",
+): void {
+  eachAnswer(items, responses, (item, response) => checkResponse(item, response, CATALOGUES[language]));
 }
 
 function eachAnswer<Result>(

@@ -1,26 +1,9 @@
-import type { MisconceptionId } from "@sunfathom/words";
-import type { ChoiceItem, Item, MatchingItem, NumericItem, OrderingItem, Solution } from "../item/item.js";
-import { CATALOGUES, type Catalogue, type Language } from "../messages/catalogue.js";
-import { orderScore } from "./order-score.js";
-import { checkBlank, choicesOf, isBlank, numberOf, orderOf, pairsOf, type Response } from "./response.js";
+import type { Item } from "../item/item.js";
+import { CATALOGUES, type Language } from "../messages/catalogue.js";
+import { type Grade, gradeWith } from "./grade-with.js";
+import type { Response } from "./response.js";
 
-export interface Remark {
-  /** The option or entry that it is about; absent where it is about the whole answer. */
-  about?: string;
-  misconception?: MisconceptionId;
-  text: string;
-}
-
-export interface Grade {
-  /** The question's id. */
-  item: string;
-  /** 0 to 1. */
-  score: number;
-  right: boolean;
-  feedback: Remark[];
-  /** Absent where nothing was answered: a blank opens no more than an honest answer. */
-  solution?: Solution;
-}
+export type { Grade, Remark } from "./grade-with.js";
 
 export interface GradeOptions {
   language?: Language;
@@ -28,100 +11,12 @@ export interface GradeOptions {
   blanks?: boolean;
 }
 
-type Mark = Pick<Grade, "score" | "feedback">;
-
-/**
- * Marks one answer. Single choice and numeric: all or nothing. Multiple choice: right ones chosen less wrong ones chosen, over
- * right ones, not below 0. Ordering: pairs of entries in their right order less those in the wrong one, over all pairs, not
- * below 0. Matching: right pairs over all pairs. A blank earns and tells nothing.
- * @throws QuizProblem for a response that does not fit the question.
- */
+/** Marks one answer in a language, see `gradeWith`. @throws QuizProblem for a response that does not fit the question. */
 export function grade(
   item: Item,
   response: Response,
   { language = "en", blanks = false }: GradeOptions = {},
 ): Grade {
-  const say = CATALOGUES[language];
-  if (isBlank(response)) {
-    checkBlank(item, response);
-    const blank = { item: item.id, score: 0, right: false, feedback: [{ text: say.common.blank }] };
-    return blanks ? { ...blank, solution: item.solution } : blank;
-  }
-  const { score, feedback } = mark(item, response, say);
-  return { item: item.id, score, right: score === 1, feedback, solution: item.solution };
-}
-
-function mark(item: Item, response: Response, say: Catalogue): Mark {
-  switch (item.interaction) {
-    case "single_choice":
-    case "multiple_choice":
-      return markChoice(item, response, say);
-    case "numeric":
-      return markNumber(item, response, say);
-    case "ordering":
-      return markOrder(item, response, say);
-    case "matching":
-      return markPairs(item, response, say);
-  }
-}
-
-function markChoice(item: ChoiceItem, response: Response, say: Catalogue): Mark {
-  const { interaction, options } = item;
-  const chosen = choicesOf(item, response);
-  const right = options.filter((o) => o.right);
-  const hits = right.filter(({ id }) => chosen.includes(id)).length;
-  const misses = chosen.length - hits;
-  const feedback: Remark[] = options.flatMap(({ id, right: isRight, feedback: text, misconception }) => {
-    if (chosen.includes(id))
-      return [{ about: id, text, ...(misconception && !isRight ? { misconception } : {}) }];
-    return isRight && interaction === "multiple_choice" ? [{ about: id, text: say.common.missed }] : [];
-  });
-  return { score: Math.max(0, (hits - misses) / right.length), feedback };
-}
-
-/** Slack for answers typed in decimal: far below any tolerance. */
-const SLACK = 1e-9;
-const inside = ({ low, high }: { low: number; high: number }, value: number): boolean =>
-  value >= low - SLACK && value <= high + SLACK;
-
-function markNumber(item: NumericItem, response: Response, say: Catalogue): Mark {
-  const { accepted, anticipated } = item;
-  const number = numberOf(item, response);
-  if (inside(accepted, number)) return { score: 1, feedback: [{ text: say.common.right }] };
-  const known = anticipated.find((wrong) => inside(wrong, number));
-  return {
-    score: 0,
-    feedback: known
-      ? [{ text: known.feedback, misconception: known.misconception }]
-      : [{ text: say.common.wrongNumber }],
-  };
-}
-
-function markOrder(item: OrderingItem, response: Response, say: Catalogue): Mark {
-  const { right_order, anticipated } = item;
-  const order = orderOf(item, response);
-  const score = orderScore(right_order, order);
-  if (score === 1) return { score, feedback: [{ text: say.common.right }] };
-  const known = anticipated.find((wrong) => wrong.order.join() === order.join());
-  return {
-    score,
-    feedback: known
-      ? [{ text: known.feedback, misconception: known.misconception }]
-      : [{ text: say.common.partlyRight }],
-  };
-}
-
-function markPairs(item: MatchingItem, response: Response, say: Catalogue): Mark {
-  const { pairs, wrong } = item;
-  const given = pairsOf(item, response);
-  const partner = new Map(given.map((pair) => [pair.left, pair.right]));
-  const hits = pairs.filter((pair) => partner.get(pair.left) === pair.right).length;
-  const score = hits / pairs.length;
-  return {
-    score,
-    feedback:
-      score === 1
-        ? [{ text: say.common.right }]
-        : [{ text: wrong.feedback, misconception: wrong.misconception }],
-  };
+  const { common, thousands } = CATALOGUES[language];
+  return gradeWith({ ...common, thousands }, item, response, { blanks });
 }

@@ -1,5 +1,6 @@
 import type { QuizRefusals } from "@sunfathom/words";
 import type { ChoiceItem, Item, MatchingItem, NumericItem, OrderingItem, Pair } from "../item/item.js";
+import type { Catalogue } from "../messages/catalogue.js";
 import { QuizProblem } from "../quiz-problem.js";
 import { readNumber } from "./typed-number.js";
 
@@ -49,16 +50,20 @@ export function choicesOf({ interaction, options }: ChoiceItem, response: Respon
 }
 
 /** The number of an answer, as a number or as it was typed. */
-export function numberOf({ unit }: NumericItem, response: Response): number {
-  if (response.typed !== undefined) return typedNumber(only(response, "typed"), unit);
+export function numberOf(
+  { unit }: NumericItem,
+  response: Response,
+  say: Pick<Catalogue, "thousands">,
+): number {
+  if (response.typed !== undefined) return typedNumber(only(response, "typed"), unit, say);
   const number = only(response, "number");
   if (!Number.isFinite(number)) throw malformed("number", { case: "not_a_number" });
   return number;
 }
 
 /** @throws QuizProblem for what is no number, or one in another unit than was asked for */
-function typedNumber(typed: string, unit: string): number {
-  const read = readNumber(typed, unit);
+function typedNumber(typed: string, unit: string, { thousands }: Pick<Catalogue, "thousands">): number {
+  const read = readNumber(typed, unit, thousands);
   if ("value" in read) return read.value;
   throw malformed("typed", read.hint);
 }
@@ -86,7 +91,7 @@ export function pairsOf({ left, right }: MatchingItem, response: Response): read
 }
 
 /** Holds a response to its question without marking it. @throws QuizProblem where it does not fit */
-export function checkResponse(item: Item, response: Response): void {
+export function checkResponse(item: Item, response: Response, say: Catalogue): void {
   if (isBlank(response)) {
     checkBlank(item, response);
     return;
@@ -97,7 +102,7 @@ export function checkResponse(item: Item, response: Response): void {
       choicesOf(item, response);
       break;
     case "numeric":
-      numberOf(item, response);
+      numberOf(item, response, say);
       break;
     case "ordering":
       orderOf(item, response);

@@ -22,6 +22,11 @@ describe("a number as typed", () => {
     ["1.250", "", 1.25],
     ["2.5 metres", "m", 2.5],
     ["about 3", "m", 3],
+    ["3,5 pasos", "stops", 3.5],
+    ["1 paso", "stops", 1],
+    ["unos 3 metros", "m", 3],
+    ["48,5 grados", "°", 48.5],
+    ["densidad 0,3", "", 0.3],
   ])("%s in %s is %d", (typed, unit, value) => {
     expect(readNumber(typed, unit)).toEqual({ value });
   });
@@ -39,5 +44,11 @@ describe("a number as typed", () => {
     ["-", "stops", "not_a_number"],
   ])("%s in %s is refused: %s", (typed, unit, hint) => {
     expect(readNumber(typed, unit)).toMatchObject({ hint: { case: hint } });
+  });
+
+  // In Spanish a point may set thousands off (CLDR), and in some countries a comma.
+  it.each(["1.250", "1,250"])("%s may be more than a thousand in Spanish", (typed) => {
+    expect(readNumber(typed, "", [".", ","])).toMatchObject({ hint: { case: "number_ambiguous" } });
+    expect(readNumber("0.250", "", [".", ","])).toEqual({ value: 0.25 });
   });
 });

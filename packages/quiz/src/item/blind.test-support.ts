@@ -1,7 +1,7 @@
 /** What somebody picks who does not know the subject, by how the options look. */
 import type { Choice } from "./item.js";
 
-const wordsOf = (text: string): string[] => text.toLowerCase().match(/[\p{L}\d.]+/gu) ?? [];
+const wordsOf = (text: string): string[] => text.toLowerCase().match(/\p{L}+|\d+(?:[.,]\d+)*/gu) ?? [];
 
 /** How many words an option shares with the others. */
 function shared(option: Choice, options: readonly Choice[]): number {

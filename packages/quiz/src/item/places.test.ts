@@ -1,8 +1,10 @@
 // Neither its place, nor its rank among numbers, nor the length of its text gives an answer away. Over many draws none of them is
 // right more than 5 points above chance, which is the share of right options. 1000 draws of each template and level in
 // `places.prove.ts`; in fewer, chance itself does something.
+
+import { isProof } from "@sunfathom/fixtures/is-proof";
 import { describe, expect, it } from "vitest";
-import { isProof } from "../../../../test/support/is-proof.js";
+import { LANGUAGES, type Language } from "../messages/catalogue.js";
 import { itemsFor } from "../paper/items-for.js";
 import { TEMPLATES } from "../templates/table.js";
 import type { Choice, Item, Level } from "./item.js";
@@ -11,9 +13,9 @@ const DRAWS = isProof ? 1000 : 150;
 /** Three standard deviations of a share of a half, the largest there is, where draws are few. */
 const MOST = 0.05 + (DRAWS < 1000 ? 1.5 / Math.sqrt(DRAWS) : 0);
 
-const drawn = (template: string, level: Level): Item[] =>
+const drawn = (template: string, level: Level, language: Language): Item[] =>
   Array.from({ length: DRAWS }, (_, i) =>
-    itemsFor({ seed: `place ${i}`, level, count: 1, templates: [template], units: "metric", language: "en" }),
+    itemsFor({ seed: `place ${i}`, level, count: 1, templates: [template], units: "metric", language }),
   ).flat();
 
 /** How often each position is right, by position; a tie is shared among those that are alike. */
@@ -42,13 +44,15 @@ class Tally {
 }
 
 const choices = TEMPLATES.filter(({ interaction }) => /_choice$/.test(interaction));
-const cases = choices.flatMap(({ id, levels }) => levels.map((level) => [id, level] as const));
+const cases = choices.flatMap(({ id, levels }) =>
+  levels.flatMap((level) => LANGUAGES.map((language) => [id, level, language] as const)),
+);
 
-describe.each(cases)("%s at level %s", (id, level) => {
+describe.each(cases)("%s at level %s, in %s", (id, level, language) => {
   it("gives no answer away by place, rank or length", () => {
     const [place, rank, length] = [new Tally(), new Tally(), new Tally()];
     let numbers = 0;
-    for (const item of drawn(id, level)) {
+    for (const item of drawn(id, level, language)) {
       if (!("options" in item)) throw new Error(`${id} has no options`);
       const { options } = item;
       place.add(options, (option) => options.indexOf(option));
@@ -75,7 +79,7 @@ it.each(orders.flatMap(({ id, levels }) => levels.map((level) => [id, level] as 
   (id, level) => {
     const places = new Map<string, number>();
     let entries = 0;
-    for (const item of drawn(id, level)) {
+    for (const item of drawn(id, level, "en")) {
       if (item.interaction !== "ordering") throw new Error(`${id} is no ordering`);
       entries = item.entries.length;
       const first = item.right_order[0] ?? "";

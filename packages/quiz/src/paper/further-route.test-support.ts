@@ -1,7 +1,8 @@
 /** The right answers to the questions on camera, grade, haze and care once more, by another way: see another-route.test-support.ts. */
+
+import { daylightScene, withKd } from "@sunfathom/fixtures/scenes";
+import { numberIn, readTable } from "@sunfathom/fixtures/tables";
 import { attenuation, colourRecovery, mixedLight, type Scene } from "@sunfathom/planner";
-import { daylightScene, withKd } from "../../../../test/support/scenes.js";
-import { numberIn, readTable } from "../../../../test/support/tables.js";
 import type { Choice, Given } from "../item/item.js";
 import { remembered } from "../light/remember.js";
 import { twoLamps } from "../light/scenes.js";
@@ -31,6 +32,17 @@ const nearestIso = (wanted: number): number =>
 /** Seconds that the shutter is open. */
 const open_s = (fps: number, angle_deg: number): number => angle_deg / 360 / fps;
 
+/** The light that BT.709 stores as a code value, closed in upon from both sides. */
+function lightOfCode(code: number): number {
+  let [low, high] = [0.018, 1];
+  while (high - low > 1e-12) {
+    const middle = (low + high) / 2;
+    if (255 * (1.099 * middle ** 0.45 - 0.099) < code) low = middle;
+    else high = middle;
+  }
+  return low;
+}
+
 export const FURTHER_NUMBER: Record<string, (given: Given) => number> = {
   shutter_angle: (given) => {
     const time = open_s(n(given, "fps"), n(given, "angle_deg"));
@@ -56,7 +68,10 @@ export const FURTHER_NUMBER: Record<string, (given: Given) => number> = {
     const [top, bottom] = [all / 2 ** (n(given, "stop") - 1), all / 2 ** n(given, "stop")];
     return Array.from({ length: all }, (_, i) => i + 1).filter((code) => code > bottom && code <= top).length;
   },
-  card_reading: (given) => Math.log2(n(given, "green")) - Math.log2(n(given, "red")),
+  card_reading: (given) => {
+    if (given["curve"] !== "rec709") return Math.log2(n(given, "green")) - Math.log2(n(given, "red"));
+    return Math.log2(lightOfCode(n(given, "green")) / lightOfCode(n(given, "red")));
+  },
   sun_turn: (given) => nearestIso(n(given, "iso") / 0.5 ** n(given, "loss_stops")),
   loss_budget: (given) => {
     const left = list(given, "parts").reduce((light, stops) => light * 0.5 ** stops, 1);
@@ -64,7 +79,14 @@ export const FURTHER_NUMBER: Record<string, (given: Given) => number> = {
   },
   filter_two_dives: (given) => {
     const errors = list(given, "errors");
-    const means = [0, 2, 4].map((i) => ((errors[i] ?? 0) + (errors[i + 1] ?? 0)) / 2);
+    const minutes = list(given, "minutes");
+    // Minute by minute.
+    const means = [0, 2, 4].map((i) => {
+      const each = minutes.flatMap((count, dive) =>
+        Array.from({ length: count }, () => errors[i + dive] ?? Number.NaN),
+      );
+      return each.reduce((sum, error) => sum + error, 0) / each.length;
+    });
     return Math.min(...means);
   },
 };

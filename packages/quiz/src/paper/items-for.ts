@@ -6,7 +6,7 @@ import { fingerprintOf } from "../item/fingerprint.js";
 import { finish } from "../item/finish.js";
 import type { Item, Level, Origin, Topic, Units } from "../item/item.js";
 import type { Maker, Template } from "../item/template.js";
-import { CATALOGUES, type Language } from "../messages/catalogue.js";
+import { CATALOGUES, LANGUAGES, type Language } from "../messages/catalogue.js";
 import { QuizProblem } from "../quiz-problem.js";
 import { Draw } from "../random/draw.js";
 import { TEMPLATES } from "../templates/table.js";
@@ -14,7 +14,7 @@ import { TEMPLATES } from "../templates/table.js";
 export const MOST_ITEMS = 200;
 
 export interface PaperRequest {
-  /** Any text; the same seed gives the same paper with the same model version and texts. */
+  /** Any text; the same seed gives the same paper with the same model version and texts, in whichever language it is said. */
   seed: string;
   level: Level;
   /** 1 to 200. */
@@ -53,7 +53,7 @@ export function itemsFor(request: PaperRequest): Item[] {
   if (!Number.isInteger(count) || count < 1 || count > MOST_ITEMS) {
     throw new QuizProblem({ code: "count_out_of_range", parameters: { most: MOST_ITEMS } }, "count");
   }
-  const maker = { level, ...wordsOf(request) };
+  const makers = everyLanguage(request);
   const seen = new Set<string>(request.avoid);
   const items: Item[] = [];
   let rest = templatesOf(request);
@@ -62,7 +62,7 @@ export function itemsFor(request: PaperRequest): Item[] {
     const usedUp = new Set<Template>();
     for (const template of turn) {
       const at = { id: `q${items.length + 1}`, round };
-      const item = nextItem(template, { request, language: maker, seen }, at);
+      const item = nextItem(template, { request, makers, seen }, at);
       if (item) items.push(item);
       else usedUp.add(template);
     }
@@ -80,17 +80,32 @@ function wordsOf({ language, units }: Pick<PaperRequest, "language" | "units">):
   return { say, show: say.show(units) };
 }
 
+type Words = Omit<Maker, "draw" | "aim">;
+
+/** A paper's own language first, and then the others. */
+function everyLanguage({ level, language, units }: PaperRequest): readonly [Words, ...Words[]] {
+  const others = LANGUAGES.filter((other) => other !== language);
+  return [
+    { level, ...wordsOf({ language, units }) },
+    ...others.map((other) => ({ level, ...wordsOf({ language: other, units }) })),
+  ];
+}
+
 interface Wanted {
   request: Source;
-  language: Omit<Maker, "draw" | "aim">;
+  /** Of every language, the paper's own first. */
+  makers: readonly [Words, ...Words[]];
   /** What the paper asks already. */
   seen: Set<string>;
 }
 
-/** The next question of a template that the paper does not have yet; undefined when none turns up. */
+/**
+ * The next question of a template that the paper does not have yet; undefined when none turns up. It is taken where it is fair in
+ * every language: so a seed asks the same in each of them, and in none does the length of a text tell the answer.
+ */
 function nextItem(
   template: Template,
-  { request, language, seen }: Wanted,
+  { request, makers, seen }: Wanted,
   { id, round }: { id: string; round: number },
 ): Item | undefined {
   for (const [turn, rule] of TURNS.entries()) {
@@ -98,17 +113,36 @@ function nextItem(
       // Not every question asks the model, and a template that is used up tries many.
       checkpoint();
       const origin = { round, turn, attempt };
-      const { maker, draft } = drawnAt(template, request, language, origin);
-      if (!draft || !isFair(draft)) continue;
-      if (rule !== undefined && !standsByLength(draft.answer, maker.aim, rule)) continue;
+      const [own, ...others] = makers;
+      const drawn = fairAt(template, { request, words: own, rule }, origin);
+      if (drawn === undefined) continue;
+      const told = [drawn.draft];
+      for (const words of others) {
+        const other = fairAt(template, { request, words, rule }, origin);
+        if (other === undefined) break;
+        told.push(other.draft);
+      }
+      if (told.length < makers.length) continue;
+      const { maker, draft } = drawn;
       // Alike is what asks the same, and what reads the same though it was drawn otherwise.
-      const alike = [fingerprintOf(template, draft), readsAs(draft)];
+      const alike = [fingerprintOf(template, draft), ...told.map(readsAs)];
       if (alike.some((same) => seen.has(same))) continue;
       for (const same of alike) seen.add(same);
       return finish(template, draft, maker, { id, origin });
     }
   }
   return undefined;
+}
+
+/** What a template draws at one place of a seed, where that is fair in a language. */
+function fairAt(
+  template: Template,
+  { request, words, rule }: { request: Source; words: Words; rule: LengthRule | undefined },
+  origin: Origin,
+): { maker: Maker; draft: Draft } | undefined {
+  const { maker, draft } = drawnAt(template, request, words, origin);
+  if (!draft || !isFair(draft)) return undefined;
+  return rule === undefined || standsByLength(draft.answer, maker.aim, rule) ? { maker, draft } : undefined;
 }
 
 /** What learners read, in whatever order its entries are shown. */
@@ -132,13 +166,13 @@ type Source = Pick<PaperRequest, "seed" | "level">;
 function drawnAt(
   template: Template,
   { seed, level }: Source,
-  language: Omit<Maker, "draw" | "aim">,
+  words: Words,
   { round, turn, attempt }: Origin,
 ): { maker: Maker; draft: Draft | undefined } {
   const own = `${seed} ${level} ${round} ${template.id}`;
   // One aim as long as lengths are ruled: another would favour what is found easily.
   const aim = drawAim(new Draw(`${own} aim ${Math.max(0, turn - LENGTH_RULES.length)}`));
-  const maker = { ...language, draw: new Draw(`${own} ${turn} ${attempt}`), aim };
+  const maker = { ...words, draw: new Draw(`${own} ${turn} ${attempt}`), aim };
   return { maker, draft: template.make(maker) };
 }
 

@@ -1,6 +1,7 @@
 /** A chart of curves, as pictures of questions have them: axes, grid, and each curve with its name. */
 import { scaleLinear } from "d3-scale";
 import { line } from "d3-shape";
+import type { Catalogue } from "../messages/catalogue.js";
 import { type Element, el, text, xml } from "../xml/xml.js";
 
 const WIDTH = 480;
@@ -37,6 +38,9 @@ export interface Chart {
   curves: readonly Curve[];
 }
 
+/** What a picture takes of the words of its paper. */
+type Words = Pick<Catalogue, "language" | "show">;
+
 const one = (value: number): string => value.toFixed(1);
 
 interface At {
@@ -58,7 +62,9 @@ const label = ({ x, y, anchor, turn }: At, content: string): Element =>
   );
 
 /** A chart as a complete SVG document. */
-export function chartSvg({ title, alt, x: across, y: up, curves }: Chart): string {
+export function chartSvg({ title, alt, x: across, y: up, curves }: Chart, { language, show }: Words): string {
+  const { number } = show("metric");
+  const written = (value: number): string => number(value, 6);
   const x = scaleLinear([across.from, across.to], [LEFT, WIDTH - RIGHT]);
   const y = scaleLinear([up.from, up.to], [HEIGHT - BOTTOM, TOP]);
   const drawn = curves.flatMap(({ points }, i) => {
@@ -99,6 +105,7 @@ export function chartSvg({ title, alt, x: across, y: up, curves }: Chart): strin
       "svg",
       {
         xmlns: "http://www.w3.org/2000/svg",
+        "xml:lang": language,
         viewBox: `0 0 ${WIDTH} ${HEIGHT}`,
         width: WIDTH,
         height: HEIGHT,
@@ -119,8 +126,8 @@ export function chartSvg({ title, alt, x: across, y: up, curves }: Chart): strin
       el(
         "g",
         { "font-family": "sans-serif", "font-size": 12, fill: "#20262c" },
-        ...up.ticks.map((v) => label({ x: LEFT - 8, y: y(v) + 4, anchor: "end" }, String(v))),
-        ...across.ticks.map((v) => label({ x: x(v), y: HEIGHT - BOTTOM + 18, anchor: "middle" }, String(v))),
+        ...up.ticks.map((v) => label({ x: LEFT - 8, y: y(v) + 4, anchor: "end" }, written(v))),
+        ...across.ticks.map((v) => label({ x: x(v), y: HEIGHT - BOTTOM + 18, anchor: "middle" }, written(v))),
         label({ x: (LEFT + WIDTH - RIGHT) / 2, y: HEIGHT - 10, anchor: "middle" }, across.label),
         label({ x: 16, y: (TOP + HEIGHT - BOTTOM) / 2, anchor: "middle", turn: true }, up.label),
         ...names,

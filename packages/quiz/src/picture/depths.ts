@@ -26,18 +26,21 @@ export function depthPicture({ deepest_m, curves }: Asked, say: Catalogue): Pict
       shares: told.map((m) => ({ m, percent: 100 * left(m) })),
     })),
   });
-  const svg = chartSvg({
-    title: words.title,
-    alt,
-    x: { from: 0, to, ticks, label: words.xAxis },
-    y: { from: 0, to: 100, ticks: TICKS_PERCENT, label: words.yAxis },
-    curves: curves.map(({ name, left }) => ({
-      name,
-      points: Array.from({ length: STEPS + 1 }, (_, i) => {
-        const depth_m = (i * to) / STEPS;
-        return [depth_m, 100 * left(depth_m)] as const;
-      }),
-    })),
-  });
+  const svg = chartSvg(
+    {
+      title: words.title,
+      alt,
+      x: { from: 0, to, ticks, label: words.xAxis },
+      y: { from: 0, to: 100, ticks: TICKS_PERCENT, label: words.yAxis },
+      curves: curves.map(({ name, left }) => ({
+        name,
+        points: Array.from({ length: STEPS + 1 }, (_, i) => {
+          const depth_m = (i * to) / STEPS;
+          return [depth_m, 100 * left(depth_m)] as const;
+        }),
+      })),
+    },
+    say,
+  );
   return { svg, alt };
 }

@@ -28,12 +28,15 @@ export function spectrumPicture(
   const shares = TOLD_NM.map((nm) => ({ nm, percent: points.find(([at]) => at === nm)?.[1] ?? 0 }));
   const alt = words.alt({ depth, shares });
   const percents = ticksTo(Math.max(...points.map(([, percent]) => percent)), MOST_TICKS);
-  const svg = chartSvg({
-    title: words.title({ depth }),
-    alt,
-    x: { from: FROM_NM, to: TO_NM, ticks: TICKS_NM, label: words.xAxis },
-    y: { from: 0, to: percents[percents.length - 1] ?? 100, ticks: percents, label: words.yAxis },
-    curves: [{ points }],
-  });
+  const svg = chartSvg(
+    {
+      title: words.title({ depth }),
+      alt,
+      x: { from: FROM_NM, to: TO_NM, ticks: TICKS_NM, label: words.xAxis },
+      y: { from: 0, to: percents[percents.length - 1] ?? 100, ticks: percents, label: words.yAxis },
+      curves: [{ points }],
+    },
+    say,
+  );
   return { svg, alt };
 }

@@ -1,4 +1,5 @@
 import { ownCautions } from "../cautions/cautions-of.js";
+import { beforeSolution } from "../item/before-solution.js";
 import type { Item } from "../item/item.js";
 import type { Catalogue } from "../messages/catalogue.js";
 import { type Element, el, text, xml } from "../xml/xml.js";
@@ -19,16 +20,15 @@ export interface ItemDocument {
 interface ItemOptions {
   version: QtiVersion;
   say: Catalogue;
-  language: string;
   /** Path of the picture's file from the item's, where it has one. */
   picture?: string;
   /** Without them a platform shows the question and takes its response, and cannot mark it. */
   keys: boolean;
 }
 
-export function itemXml(item: Item, { version, say, language, picture, keys }: ItemOptions): ItemDocument {
+export function itemXml(item: Item, { version, say, picture, keys }: ItemOptions): ItemDocument {
   const identifier = `${item.id}-${item.template.replaceAll("_", "-")}`;
-  const title = `${item.id}: ${item.template.replaceAll("_", " ")}`;
+  const title = `${item.id}: ${say.common.title({ template: item.template })}`;
   const parts = interactionOf(item, {
     right: say.common.right,
     wrong: say.common.wrongNumber,
@@ -41,9 +41,14 @@ export function itemXml(item: Item, { version, say, language, picture, keys }: I
     p(item.stem),
     ...(item.picture && picture ? [el("p", {}, el("img", { src: picture, alt: item.picture.alt }))] : []),
     parts.inline
-      ? el("p", {}, parts.interaction, ...("unit" in item && item.unit !== "" ? [text(` ${item.unit}`)] : []))
+      ? el(
+          "p",
+          {},
+          parts.interaction,
+          ...("unit" in item && item.unit !== "" ? [text(` ${say.common.unit(item.unit)}`)] : []),
+        )
       : parts.interaction,
-    ...rubric(ownCautions(item), version),
+    ...rubric(ownCautions(item, say.language), version),
   );
   const feedback = [
     ...parts.feedback.map(({ id, text: content, lines = [] }) =>
@@ -56,18 +61,12 @@ export function itemXml(item: Item, { version, say, language, picture, keys }: I
   const maxScore = outcome(MAXSCORE, "float", "1");
   const root = el(
     "assessmentItem",
-    { identifier, title, adaptive: "false", timeDependent: "false", "xml:lang": language },
+    { identifier, title, adaptive: "false", timeDependent: "false", "xml:lang": say.language },
     ...(keys
       ? [parts.declaration, score, maxScore, feedbackOutcome, body, parts.processing, ...feedback]
       : [{ ...parts.declaration, children: [] }, score, maxScore, body]),
   );
   return { identifier, title, xml: xml(inVersion(root, version)) };
-}
-
-/** Feedback without the step that it ends with, where the whole solution follows and says it again. */
-function beforeSolution(content: string, { solution }: Item): string {
-  const last = ` ${solution.steps[solution.steps.length - 1] ?? ""}`;
-  return content.endsWith(last) ? content.slice(0, -last.length) : content;
 }
 
 /** In version 3.0 feedback has a body of its own. */

@@ -3,22 +3,20 @@ import { cautionsOf } from "../cautions/cautions-of.js";
 import type { Item } from "../item/item.js";
 import { CATALOGUES, type Language } from "../messages/catalogue.js";
 import { type Element, el, text, xml } from "../xml/xml.js";
+import type { PackageFile } from "../zip/zip-files.js";
+import { itemMetadata, LOM, QTI_METADATA } from "./item-metadata.js";
 import { itemXml } from "./item-xml.js";
 import { inVersion, type QtiVersion } from "./names.js";
 import { outcome } from "./outcome.js";
 import { MAXSCORE, SCORE, sumOfScores } from "./processing.js";
 import { rubric } from "./rubric.js";
 
-export interface PackageFile {
-  path: string;
-  content: string;
-}
-
 interface Resource {
   identifier: string;
   href: string;
   /** Further files that belong to it. */
   files: readonly string[];
+  metadata: Element;
 }
 
 const PROFILE = {
@@ -64,7 +62,6 @@ export function* packageFiles(
     const document = itemXml(item, {
       version,
       say,
-      language,
       keys,
       ...(picture ? { picture: `../assets/${picture}` } : {}),
     });
@@ -72,11 +69,20 @@ export function* packageFiles(
     const asset = picture ? `assets/${picture}` : undefined;
     yield { path: href, content: document.xml };
     if (item.picture && asset) yield { path: asset, content: item.picture.svg };
-    resources.push({ identifier: document.identifier, href, files: asset ? [asset] : [] });
+    resources.push({
+      identifier: document.identifier,
+      href,
+      files: asset ? [asset] : [],
+      metadata: itemMetadata(item, { language, keys }),
+    });
   }
   yield {
     path: TEST_PATH,
-    content: testXml(resources, rubric(cautionsOf(items), version), { version, title, keys }),
+    content: testXml(resources, rubric(cautionsOf(items, language), version, language), {
+      version,
+      title,
+      keys,
+    }),
   };
   yield* beside;
   const further = beside.map(({ path }) => path);
@@ -125,6 +131,8 @@ function manifestXml(
       "manifest",
       {
         xmlns: profile.manifest,
+        "xmlns:imsmd": LOM,
+        "xmlns:imsqti": QTI_METADATA[version],
         "xmlns:xsi": "http://www.w3.org/2001/XMLSchema-instance",
         "xsi:schemaLocation": `${profile.manifest} ${profile.schemaFile}`,
         identifier: "manifest",
@@ -145,8 +153,8 @@ function manifestXml(
           file(TEST_PATH),
           ...resources.map(({ identifier }) => el("dependency", { identifierref: identifier })),
         ),
-        ...resources.map(({ identifier, href, files }) =>
-          el("resource", { identifier, type: profile.item, href }, file(href), ...files.map(file)),
+        ...resources.map(({ identifier, href, files, metadata }) =>
+          el("resource", { identifier, type: profile.item, href }, metadata, file(href), ...files.map(file)),
         ),
         ...further.map((href, i) =>
           el("resource", { identifier: `beside${i + 1}`, type: "webcontent", href }, file(href)),

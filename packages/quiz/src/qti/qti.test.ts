@@ -94,6 +94,30 @@ describe.each(["3.0", "2.1"] as const)("a QTI %s package", (version) => {
       expect(ids).toContain(dependency.attributes["identifierref"]);
   });
 
+  // IEEE 1484.12.1, elements 1.3, 1.5 and 5.8; 1EdTech QTI metadata. The five words of difficulty are the standard's.
+  it("says of each item what it is about, in what language and how hard, beside its file", () => {
+    const manifest = tree(files.get("imsmanifest.xml")!);
+    const words = ["very easy", "easy", "medium", "difficult", "very difficult"];
+    const told = all(manifest, "resource").filter(({ attributes }) =>
+      attributes["href"]?.startsWith("items/"),
+    );
+    expect(told).toHaveLength(items.length);
+    told.forEach((resource, i) => {
+      const { topic, level, difficulty, interaction } = items[i]!;
+      const said = (name: string) => one(resource, name).text;
+      expect(all(resource, "imsmd:string").map(({ text }) => text)).toEqual([topic, level]);
+      expect(said("imsmd:language")).toBe("en");
+      const place = words.indexOf(said("imsmd:value"));
+      expect(difficulty).toBeGreaterThanOrEqual(place / 5 - 1e-9);
+      expect(difficulty).toBeLessThanOrEqual((place + 1) / 5);
+      const body = files.get(resource.attributes["href"]!)!;
+      const element = said("imsqti:interactionType");
+      const spelt =
+        version === "2.1" ? element : `qti-${element.replace(/[A-Z]/g, (c) => `-${c.toLowerCase()}`)}`;
+      expect(body, interaction).toContain(`<${spelt}`);
+    });
+  });
+
   it("has a test whose references lead to the items", () => {
     const test = tree(files.get("test.xml")!);
     expect(test.attributes["title"]).toBe("Light & colour <1>");

@@ -3,10 +3,10 @@ import type { Template } from "../item/template.js";
 const ENTRIES = ["colour_jumps", "brightness_pumps", "noise", "smear", "hunting", "edges"] as const;
 const PAIRS = { beginner: 3, working: 4, expert: 5 };
 
-/** Faults of footage, and what is behind them: common practice. */
+/** Faults of footage that automatics make, and the setting that cures each: common practice. */
 export const autoSettings: Template = {
   id: "auto_settings",
-  topic: "grading",
+  topic: "exposure",
   interaction: "matching",
   levels: ["beginner", "working", "expert"],
   make({ draw, level, say }) {

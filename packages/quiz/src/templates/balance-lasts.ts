@@ -30,7 +30,7 @@ const LEGS_M: Record<string, readonly (readonly [number, number])[]> = {
 };
 /** One change must be this much larger than the next. */
 const CLEARLY = 1.2;
-const COUNT = { beginner: 3, working: 4, expert: 4 };
+const COUNT = { beginner: 3, working: 4, expert: 5 };
 
 /** By how much red falls behind green on a part of the way down, in stops. */
 const colourChange = (water: Water, from_m: number, to_m: number): number => {

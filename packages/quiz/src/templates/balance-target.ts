@@ -8,7 +8,7 @@ const SUN_DEG = 50;
 const TARGETS = ["white", "sand", "coral", "crustose_coralline_algae", "macroalgae", "seagrass"] as const;
 type Target = (typeof TARGETS)[number];
 /** One target must leave white this much farther off than the next, in stops. */
-const CLEARLY_STOPS = 0.1;
+const CLEARLY_STOPS = 0.2;
 const COUNT = { beginner: 3, working: 4 };
 
 /** Between the channel that a target sends most of and the one it sends least of, against a white card there, in stops. */

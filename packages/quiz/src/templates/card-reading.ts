@@ -1,4 +1,5 @@
-import type { Template } from "../item/template.js";
+import type { Draft } from "../item/draft.js";
+import type { Maker, Template } from "../item/template.js";
 import { balanceFor } from "../light/remembered.js";
 import { anyBalance, byDay, type Water } from "../light/scenes.js";
 
@@ -6,6 +7,8 @@ const SUN_DEG = 50;
 /** The brightest channel of the card, as a code value of 255. */
 const BRIGHTEST = 200;
 const LEAST_CODE = 6;
+const FULL = 255;
+const LEAST_VIDEO_CODE = 30;
 const WATERS_AT: Record<string, readonly Water[]> = {
   beginner: ["IB", "II"],
   working: ["IB", "II", "1C"],
@@ -19,7 +22,7 @@ export const cardReading: Template = {
   interaction: "numeric",
   levels: ["beginner", "working", "expert"],
   advises: ["balance"],
-  make({ draw, level, say, show }) {
+  make({ draw, aim, level, say, show }) {
     const water = draw.pick(WATERS_AT[level] ?? (["II"] as const));
     const depth_m = draw.pick([4, 5, 6, 8, 10, 12, 15]);
     const gains = balanceFor(anyBalance(byDay(water, SUN_DEG, depth_m))).depths[0];
@@ -33,6 +36,7 @@ export const cardReading: Template = {
       ? Math.round(green / 2 ** Math.round(Math.log2(r / g)))
       : Math.round((BRIGHTEST * least) / r);
     if (red < LEAST_CODE || red >= green) return undefined;
+    if (level === "expert") return asVideo({ draw, aim, level, say, show }, { water, depth_m, red, green });
     const ratio = green / red;
     const stops = Math.log2(ratio);
     const text = say.camera.card_reading;
@@ -64,3 +68,59 @@ export const cardReading: Template = {
     };
   },
 };
+
+/** Of 255, as BT.709 stores light (ITU-R BT.709, item 1.2), and back. */
+const stored = (light: number): number =>
+  Math.round(FULL * (light < 0.018 ? 4.5 * light : 1.099 * light ** 0.45 - 0.099));
+const lightOf = (code: number): number => ((code / FULL + 0.099) / 1.099) ** (1 / 0.45);
+
+interface Card {
+  water: Water;
+  depth_m: number;
+  /** Linear, of 255. */
+  red: number;
+  green: number;
+}
+
+/** The same card in an ordinary clip, where code values are no light. */
+function asVideo({ say, show }: Maker, { water, depth_m, ...linear }: Card): Draft | undefined {
+  const red = stored(linear.red / FULL);
+  const green = stored(linear.green / FULL);
+  // Below, the curve is a straight line and the question another one.
+  if (red < LEAST_VIDEO_CODE) return undefined;
+  const ratio = lightOf(green) / lightOf(red);
+  const stops = Math.log2(ratio);
+  const text = say.camera.card_reading;
+  const told = { red: String(red), green: String(green), ratio: show.number(ratio, 2) };
+  return {
+    given: { water, depth_m, red, green, curve: "rec709" },
+    stem: text.videoStem({ ...told, water: say.common.water[water], depth: show.m(depth_m) }),
+    answer: {
+      interaction: "numeric",
+      value: stops,
+      unit: "stops",
+      decimals: 1,
+      tolerance: 0.1,
+      anticipated: [
+        { misconception: "code_is_linear", value: Math.log2(green / red) },
+        { misconception: "ratio_for_stops", value: ratio },
+        { misconception: "difference_for_ratio", value: green - red },
+      ],
+    },
+    steps: [
+      {
+        operation: "power",
+        text: text.light({
+          red: show.percent(100 * lightOf(red)),
+          green: show.percent(100 * lightOf(green)),
+        }),
+      },
+      {
+        operation: "power",
+        text: text.last({ ratio: told.ratio, stops: show.stops(stops) }),
+      },
+    ],
+    sources: ["jerlov_1976", "mean_sensor", "rec_709"],
+    basis: "computed",
+  };
+}

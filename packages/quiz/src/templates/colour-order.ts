@@ -7,7 +7,7 @@ const BANDS: Band[] = ["650", "600", "575", "525", "475", "425"];
 const WATERS_AT: Record<string, readonly Water[]> = {
   beginner: ["IB", "II"],
   working: ["IB", "II", "1C"],
-  expert: WATERS,
+  expert: ["1C", "3C", "5C", "7C"],
 };
 const SUN_DEG = 50;
 /** One colour must fade this much faster than the next, at either end of what the water type leaves open. */
@@ -34,6 +34,8 @@ export const colourOrder: Template = {
       return spread(water, band).every((kd, k) => kd > CLEARLY * (spread(water, next)[k] ?? 0));
     });
     if (!clear) return undefined;
+    // Experts meet orders that the rainbow does not tell.
+    if (level === "expert" && right.join() === bands.join()) return undefined;
     const name = (band: Band): string => say.light.band[band];
     const text = say.light.colour_order;
     return {
@@ -53,11 +55,11 @@ export const colourOrder: Template = {
           text: text.losses({
             losses: right.map((band) => ({
               band: name(band),
-              stops: show.number(middle(water, band) * Math.LOG2E, 2),
+              stops: show.stops(middle(water, band) * Math.LOG2E, 2),
             })),
           }),
         },
-        { operation: "recall", text: text.last({ order: right.map(name) }) },
+        { operation: level === "expert" ? "judge" : "recall", text: text.last({ order: right.map(name) }) },
       ],
       sources: ["jerlov_1976", "pope_fry_1997", "kirk_1984"],
       basis: "computed",

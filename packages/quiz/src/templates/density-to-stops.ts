@@ -52,7 +52,7 @@ export const densityToStopsTemplate: Template = {
         ...(level === "expert" ? [{ operation: "add" as const, text: text.sum({ ...two, sum: d }) }] : []),
         {
           operation: level === "beginner" ? "double" : "multiply",
-          text: text.last({ density: d, stops: show.stops(stops) }),
+          text: (level === "beginner" ? text.whole : text.last)({ density: d, stops: show.stops(stops) }),
         },
       ],
       sources: ["density"],

@@ -10,8 +10,11 @@ const ENGRAVED_WITHIN_STOPS = 0.04;
 /** To a thousandth, so that of two that are as near the lower one comes first everywhere. */
 const apart_stops = (a: number, b: number): number => Math.round(1000 * Math.abs(Math.log2(a / b))) / 1000;
 
+/** A neighbour that lies no farther than this is as good: less than a dial can set. */
+const NEIGHBOUR_WITHIN_STOPS = 0.2;
+
 /**
- * The values of a dial on either side of one, nearest first; a single one where it stands on the dial.
+ * The values of a dial on either side of one, nearest first; a single one where it stands on the dial, or the other lies too far.
  * @returns undefined where the value lies beyond the dial
  */
 export function onDial(
@@ -22,5 +25,6 @@ export function onDial(
   if (nearest === undefined) return undefined;
   if (apart_stops(nearest, value) <= ENGRAVED_WITHIN_STOPS) return [nearest];
   const between = next !== undefined && nearest < value !== next < value;
-  return between ? [nearest, next] : undefined;
+  if (!between) return undefined;
+  return apart_stops(next, value) <= NEIGHBOUR_WITHIN_STOPS ? [nearest, next] : [nearest];
 }

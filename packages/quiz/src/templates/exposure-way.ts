@@ -2,6 +2,8 @@ import { densityToStops } from "@sunfathom/optics";
 import type { OptionDraft } from "../item/draft.js";
 import type { Maker, Template } from "../item/template.js";
 
+type Control = "aperture" | "iso" | "shutter";
+
 const F_NUMBERS = [2.8, 4, 5.6, 8, 11, 16];
 const ISOS = [100, 200, 400, 800, 1600, 3200];
 const TIMES_S = [1 / 400, 1 / 200, 1 / 100, 1 / 50, 1 / 25, 1 / 13];
@@ -9,8 +11,11 @@ const NEUTRAL = 0.3;
 /** Any single turn of a control is one stop, and the error at least this: every turn the right way helps. */
 const LEAST_ERROR_STOPS = 1;
 
+/** Options of experts, each with two controls. */
+const PAIRS = 5;
+
 interface Turn {
-  control: "aperture" | "iso" | "shutter" | "neutral";
+  control: string;
   /** How much brighter the picture gets. */
   stops: number;
   text: string;
@@ -30,18 +35,21 @@ export const exposureWay: Template = {
     );
     const depth_m = draw.pick([3, 5, 8, 10, 12]);
     const text = say.exposure.exposure_way;
-    const turns = draw.sample(turnsFrom(f, i, t, maker), level === "beginner" ? 4 : 5);
+    const turns =
+      level === "expert"
+        ? draw.sample(pairsFrom(f, i, t, maker), PAIRS)
+        : draw.sample(turnsFrom(f, i, t, maker), level === "beginner" ? 4 : 5);
     const options: OptionDraft[] = turns.map(({ control, stops, text: said }) => {
       const right = stops * over_stops < 0;
-      const effect = text.effect({ stops: show.stops(Math.abs(stops)), brighter: stops > 0 });
+      const misconception = stops === 0 ? "turns_cancel" : "exposure_turned_wrong";
+      const effect =
+        stops === 0 ? "" : ` ${text.effect({ stops: show.stops(Math.abs(stops)), brighter: stops > 0 })}`;
       return {
         value: `${control} ${stops.toFixed(2)}`,
         text: said,
         right,
-        ...(right ? {} : { misconception: "exposure_turned_wrong" as const }),
-        feedback: right
-          ? `${say.common.right} ${effect}`
-          : `${say.misconceptions.exposure_turned_wrong} ${effect}`,
+        ...(right ? {} : { misconception }),
+        feedback: `${right ? say.common.right : say.misconceptions[misconception]}${effect}`,
       };
     });
     const set = {
@@ -62,35 +70,69 @@ export const exposureWay: Template = {
       },
       stem: over_stops > 0 ? text.brightStem(set) : text.darkStem(set),
       answer: { interaction: "multiple_choice", options },
-      steps: [{ operation: "compare", text: over_stops > 0 ? text.bright : text.dark }],
+      steps: [
+        ...(level === "expert" ? [{ operation: "add" as const, text: text.each }] : []),
+        { operation: "compare", text: over_stops > 0 ? text.bright : text.dark },
+      ],
       sources: ["f_number", "iso_speed", "density"],
       basis: "definition",
     };
   },
 };
 
-function turnsFrom(f: number, i: number, t: number, { say, show }: Maker): Turn[] {
-  const { option } = say.exposure.exposure_way;
-  const dials = {
-    aperture: { list: F_NUMBERS, at: f, as: show.f },
-    iso: { list: ISOS, at: i, as: show.iso },
-    shutter: { list: TIMES_S, at: t, as: show.s },
+const DIALS = { aperture: F_NUMBERS, iso: ISOS, shutter: TIMES_S };
+/** Up the list is darker for apertures, brighter for the others. */
+const BRIGHTER = { aperture: -1, iso: 1, shutter: 1 } as const;
+
+/** A control turned by so many places of its list; undefined beyond its end. */
+function turned(control: Control, at: number, by: number, { say, show }: Maker): Turn | undefined {
+  const [from, to] = [DIALS[control][at], DIALS[control][at + by]];
+  if (from === undefined || to === undefined) return undefined;
+  const as = { aperture: show.f, iso: show.iso, shutter: show.s }[control];
+  const text = say.exposure.exposure_way.option[control]({ from: as(from), to: as(to) });
+  return { control, stops: BRIGHTER[control] * by, text };
+}
+
+function turnsFrom(f: number, i: number, t: number, maker: Maker): Turn[] {
+  const { say, show } = maker;
+  const single = (["aperture", "iso", "shutter"] as const).flatMap((control) =>
+    [-1, 1].map((by) => turned(control, { aperture: f, iso: i, shutter: t }[control], by, maker)),
+  );
+  const neutral = {
+    control: "neutral",
+    stops: -densityToStops(NEUTRAL),
+    text: say.exposure.exposure_way.option.neutral({ density: show.density(NEUTRAL) }),
   };
-  const turn = (control: keyof typeof dials, by: number, stops: number): Turn => {
-    const { list, at, as } = dials[control];
-    return { control, stops, text: option[control]({ from: as(list[at] ?? 0), to: as(list[at + by] ?? 0) }) };
-  };
-  return [
-    turn("aperture", -1, 1),
-    turn("aperture", 1, -1),
-    turn("iso", 1, 1),
-    turn("iso", -1, -1),
-    turn("shutter", 1, 1),
-    turn("shutter", -1, -1),
-    {
-      control: "neutral",
-      stops: -densityToStops(NEUTRAL),
-      text: option.neutral({ density: show.density(NEUTRAL) }),
-    },
-  ];
+  return [...single.filter((turn) => turn !== undefined), neutral];
+}
+
+/** Two controls at once, which help, cancel or harm together: what decides is their sum. */
+function pairsFrom(f: number, i: number, t: number, maker: Maker): Turn[] {
+  const at = { aperture: f, iso: i, shutter: t };
+  const kinds = [
+    ["aperture", "iso"],
+    ["aperture", "shutter"],
+    ["iso", "shutter"],
+  ] as const;
+  const steps = [
+    [1, -2],
+    [2, -1],
+    [-1, 2],
+    [-2, 1],
+    [1, -1],
+    [-1, 1],
+  ] as const;
+  const { two } = maker.say.exposure.exposure_way;
+  return kinds.flatMap(([one, other]) =>
+    steps.flatMap(([a, b]) => {
+      const first = turned(one, at[one], BRIGHTER[one] * a, maker);
+      const second = turned(other, at[other], BRIGHTER[other] * b, maker);
+      if (!first || !second) return [];
+      return {
+        control: `${one} ${a} ${other} ${b}`,
+        stops: first.stops + second.stops,
+        text: two({ first: first.text, second: second.text }),
+      };
+    }),
+  );
 }

@@ -38,9 +38,16 @@ export const filterForWater: Template = {
     const depth = show.m(depth_m);
     const sun = show.deg(SUN_DEG);
     const best = key === "none" ? answer.runner_up : answer;
+    if (best.filter_kind === "none" || best.filter_kind === "neutral") return undefined;
     const error = key === "none" ? answer.runner_up.colour_error_delta_e00 : answer.colour_error_delta_e00;
     // Experts are shown the light and must tell the water themselves.
     const unnamed = level === "expert";
+    const most = Math.max(...light.spectrum_left);
+    const read = text.read({
+      nm: wavelengths_nm[light.spectrum_left.indexOf(most)] ?? 0,
+      percent: show.percent(100 * most),
+      red: show.percent(100 * (light.spectrum_left[wavelengths_nm.indexOf(600)] ?? 0)),
+    });
     return {
       given: { water, sun_deg: SUN_DEG, depth_m },
       stem: unnamed
@@ -54,9 +61,11 @@ export const filterForWater: Template = {
           text: text.option[kind],
           right: kind === key,
           ...(kind === key ? {} : { misconception: MISTAKE[kind] }),
+          ...(kind !== key && key === "none" ? { feedback: `${text.notNeeded} ${text.last.none}` } : {}),
         })),
       },
       steps: [
+        ...(unnamed ? [{ operation: "judge" as const, text: read }] : []),
         {
           operation: "compare",
           text: text.losses({

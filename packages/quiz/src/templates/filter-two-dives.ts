@@ -28,6 +28,24 @@ function error(water: Water, depth_m: number, kind: Kind): number | undefined {
   return own.filter_kind === kind ? tenth(own.colour_error_delta_e00.likely) : undefined;
 }
 
+const EQUAL = [1, 1] as const;
+const MINUTES = [
+  [30, 10],
+  [10, 30],
+  [20, 10],
+  [10, 20],
+] as const;
+
+interface Row {
+  kind: Kind;
+  first: number;
+  second: number;
+}
+const unweighed = (rows: readonly Row[], kind: Kind): number => {
+  const row = rows.find((one) => one.kind === kind);
+  return row === undefined ? Number.NaN : (row.first + row.second) / 2;
+};
+
 /** One filter for two dives. Errors are stated, so their uncertainty does not matter. */
 export const filterTwoDives: Template = {
   id: "filter_two_dives",
@@ -35,7 +53,7 @@ export const filterTwoDives: Template = {
   interaction: "numeric",
   levels: ["working", "expert"],
   advises: ["filter_on_land"],
-  make({ draw, say, show }) {
+  make({ draw, level, say, show }) {
     const [first, second] = draw.shuffle(draw.sample(DIVES, 2));
     if (first === undefined || second === undefined) return undefined;
     const rows = KINDS.map((kind) => ({
@@ -43,10 +61,16 @@ export const filterTwoDives: Template = {
       first: error(first[0], first[1], kind) ?? Number.NaN,
       second: error(second[0], second[1], kind) ?? Number.NaN,
     }));
-    const means = rows.map((row) => ({ kind: row.kind, mean: (row.first + row.second) / 2 }));
+    // Experts film longer on one of the dives, and weigh it so.
+    const [first_min, second_min] = level === "expert" ? draw.pick(MINUTES) : EQUAL;
+    const meanOf = (a: number, b: number): number =>
+      (first_min * a + second_min * b) / (first_min + second_min);
+    const means = rows.map((row) => ({ kind: row.kind, mean: meanOf(row.first, row.second) }));
     const sorted = [...means].sort((a, b) => a.mean - b.mean);
     const [best, next] = sorted;
     if (!best || !next || !(next.mean - best.mean > CLEARLY)) return undefined;
+    // Half way between two decimals, rounding would decide.
+    if (Math.abs(((10 * best.mean) % 1) - 0.5) < 0.01) return undefined;
     const text = say.more.filter_two_dives;
     const name = ([water, depth_m]: (typeof DIVES)[number]): string =>
       text.dive({ depth: show.m(depth_m), water: say.common.water[water] });
@@ -54,14 +78,19 @@ export const filterTwoDives: Template = {
     const least = (pick: (row: (typeof rows)[number]) => number) =>
       [...rows].sort((a, b) => pick(a) - pick(b))[0];
     const onFirst = least((row) => row.first);
+    // Where one filter is best on both, there is nothing to weigh.
+    if (onFirst?.kind === least((row) => row.second)?.kind) return undefined;
     return {
       given: {
+        minutes: [first_min, second_min],
         dives: [`${first[0]} ${first[1]}`, `${second[0]} ${second[1]}`],
         errors: rows.flatMap((row) => [row.first, row.second]),
       },
-      stem: text.stem({
+      stem: (level === "expert" ? text.weighedStem : text.stem)({
         first: name(first),
         second: name(second),
+        firstMinutes: first_min,
+        secondMinutes: second_min,
         rows: rows.map((row) =>
           text.row[row.kind]({ first: show.fixed(row.first, 1), second: show.fixed(row.second, 1) }),
         ),
@@ -74,16 +103,18 @@ export const filterTwoDives: Template = {
         tolerance: 0.1,
         anticipated: [
           { misconception: "first_dive_alone", value: onFirst === undefined ? Number.NaN : of(onFirst.kind) },
-          { misconception: "errors_added", value: 2 * best.mean },
+          ...(level === "expert"
+            ? ([{ misconception: "minutes_ignored", value: unweighed(rows, best.kind) }] as const)
+            : ([{ misconception: "errors_added", value: 2 * best.mean }] as const)),
           {
             misconception: "best_of_each_dive",
-            value: ((least((row) => row.first)?.first ?? 0) + (least((row) => row.second)?.second ?? 0)) / 2,
+            value: meanOf(least((row) => row.first)?.first ?? 0, least((row) => row.second)?.second ?? 0),
           },
         ],
       },
       steps: [
         {
-          operation: "add",
+          operation: level === "expert" ? "multiply" : "add",
           text: text.means({
             none: show.fixed(of("none"), 2),
             red: show.fixed(of("red"), 2),

@@ -4,8 +4,9 @@ import type { MisconceptionId } from "@sunfathom/words";
 import type { Draft, OptionDraft } from "../item/draft.js";
 import type { Maker, Template } from "../item/template.js";
 import { lightAt } from "../light/remembered.js";
-import { byDay, SUNS_DEG, WATERS } from "../light/scenes.js";
+import { byDay, SUNS_DEG, WATERS, type Water } from "../light/scenes.js";
 
+const OCEAN: readonly Water[] = ["IB", "II"];
 const SURFACE_K = 5500;
 /** So far beyond the limit that no doubt about the water brings the light back. */
 const CLEARLY_DUV = 1.4 * CCT_MEANINGFUL_DUV;
@@ -27,8 +28,7 @@ export const kelvinMeaning: Template = {
   levels: ["working", "expert"],
   advises: ["balance", "light"],
   make(maker) {
-    const kind = maker.draw.pick(["deep", "shallow", "lamp"] as const);
-    return kind === "lamp" ? ofLamp(maker) : ofDaylight(maker, kind);
+    return ofDaylight(maker, maker.draw.pick(["deep", "shallow"] as const));
   },
 };
 
@@ -61,10 +61,11 @@ function options({ draw, say, show }: Maker, right_K: number | undefined, wrong:
 const hundreds = (kelvin: number): number => Math.round(kelvin / 100) * 100;
 
 function ofDaylight(maker: Maker, kind: "deep" | "shallow"): Draft | undefined {
-  const { draw, say, show } = maker;
-  const water = draw.pick(WATERS);
+  const { draw, level, say, show } = maker;
+  // Coastal water near the surface hardly changes the colour temperature: nobody could tell the values apart.
+  const water = draw.pick(kind === "deep" ? WATERS : OCEAN);
   const sun_deg = draw.pick(SUNS_DEG);
-  const depth_m = draw.pick(kind === "deep" ? [8, 10, 12, 14, 16, 18] : [0.5, 1]);
+  const depth_m = draw.pick(kind === "deep" ? [8, 10, 12, 14, 16, 18] : [1, 1.5, 2, 2.5]);
   const light = lightAt(byDay(water, sun_deg, depth_m)).depths[0];
   if (!light) return undefined;
   const right_K = meant(light, kind);
@@ -81,12 +82,23 @@ function ofDaylight(maker: Maker, kind: "deep" | "shallow"): Draft | undefined {
   const list = options(maker, right_K, wrong);
   if (list === undefined) return undefined;
   const text = say.balance.kelvin_meaning;
+  // Experts have a meter, and must know when its kelvin mean something.
+  const metered = level === "expert";
   const scene = say.common.scene({ water: say.common.water[water], sun: show.deg(sun_deg) });
   return {
-    given: { kind, water, sun_deg, depth_m },
-    stem: text.stem[kind]({ scene, depth: show.m(depth_m) }),
+    given: { kind, water, sun_deg, depth_m, metered: metered ? "yes" : "no" },
+    stem: metered
+      ? text.meterStem({
+          depth: show.m(depth_m),
+          kelvin: show.kelvin(right_K ?? formula_K),
+          duv: show.fixed(Math.abs(light.duv), 3),
+        })
+      : text.stem[kind]({ scene, depth: show.m(depth_m) }),
     answer: { interaction: "single_choice", options: list },
     steps: [
+      ...(right_K === undefined
+        ? []
+        : [{ operation: "compare" as const, text: text.bluer({ surface: show.kelvin(SURFACE_K) }) }]),
       {
         operation: "judge",
         text: text.distance({
@@ -113,28 +125,3 @@ function meant({ cct_K, duv }: DepthLight, kind: "deep" | "shallow"): number | u
 
 /** As far from the light of the surface as this one in mired, to the other side. */
 const mirrored = (kelvin: number): number => hundreds(1e6 / (2e6 / SURFACE_K - 1e6 / kelvin));
-
-const LAMPS_K = [3200, 4000, 4500, 7000];
-const DISTANCE_M = 0.3;
-
-function ofLamp(maker: Maker): Draft | undefined {
-  const { draw, say, show } = maker;
-  const kelvin = draw.pick(LAMPS_K);
-  const list = options(maker, kelvin, [
-    { value: SURFACE_K, misconception: "kelvin_of_surface" },
-    { value: mirrored(kelvin), misconception: "warmer_for_higher_kelvin" },
-  ]);
-  if (list === undefined) return undefined;
-  const text = say.balance.kelvin_meaning;
-  return {
-    given: { kind: "lamp", kelvin, distance_m: DISTANCE_M },
-    stem: text.stem.lamp({ kelvin: show.kelvin(kelvin) }),
-    answer: { interaction: "single_choice", options: list },
-    steps: [
-      { operation: "judge", text: text.lamp({ kelvin: show.kelvin(kelvin) }) },
-      { operation: "recall", text: text.last.number({ kelvin: show.kelvin(kelvin) }) },
-    ],
-    sources: ["cie_1931_observer", "cie_led_illuminants"],
-    basis: "computed",
-  };
-}

@@ -19,16 +19,19 @@ export const lampFalloff: Template = {
     const per_metre_stops = water === undefined ? 0 : Number(pathStopsPerMetre(water, RED_NM).toFixed(1));
     const spread = 2 * Math.log2(ratio);
     const more_m = Number((far_m - near_m).toFixed(2));
-    const taken = per_metre_stops * more_m;
+    // Experts move the whole rig: what the lights light comes back to the camera through as much more water.
+    const rig = level === "expert";
+    const ways = rig ? 2 : 1;
+    const taken = per_metre_stops * more_m * ways;
     const total = spread + taken;
     const text = say.lamps.lamp_falloff;
     const perMetre = show.stops(per_metre_stops);
     return {
-      given: { near_m, far_m, per_metre_stops, water: water ?? "" },
+      given: { near_m, far_m, per_metre_stops, ways, water: water ?? "" },
       stem:
         water === undefined
           ? text.stem({ near: show.m(near_m), far: show.m(far_m) })
-          : text.waterStem({
+          : (rig ? text.rigStem : text.waterStem)({
               near: show.m(near_m),
               far: show.m(far_m),
               perMetre,
@@ -45,6 +48,7 @@ export const lampFalloff: Template = {
           ...(water === undefined
             ? []
             : ([
+                ...(rig ? ([{ misconception: "one_way_only", value: spread + taken / 2 }] as const) : []),
                 { misconception: "water_forgotten", value: spread },
                 { misconception: "distance_forgotten", value: taken },
               ] as const)),
@@ -52,22 +56,26 @@ export const lampFalloff: Template = {
       },
       steps: [
         {
-          operation: "power",
-          text: text.spread({ ratio: show.number(ratio, 1), stops: show.number(spread, 2) }),
+          operation: level === "beginner" ? "double" : "power",
+          text: text.spread({ ratio: show.number(ratio, 1), stops: show.stops(spread, 2) }),
         },
         ...(water === undefined
           ? []
           : [
               {
                 operation: "multiply" as const,
-                text: text.water({ more: show.m(more_m), perMetre, stops: show.number(taken, 2) }),
+                text: (rig ? text.waterTwice : text.water)({
+                  more: show.m(more_m),
+                  perMetre,
+                  stops: show.stops(taken, 2),
+                }),
               },
               {
                 operation: "add" as const,
                 text: text.last({
                   spread: show.number(spread, 2),
                   water: show.number(taken, 2),
-                  total: show.number(total, 1),
+                  total: show.stops(total),
                 }),
               },
             ]),

@@ -14,25 +14,24 @@ const PLACES = [
   ["3C", 10],
   ["3C", 15],
 ] as const;
-const PAIRS = { working: 3, expert: 3 };
+const PAIRS = 3;
 
 /** Which filter on the lights in which water: blue in blue water, green in green water, denser where it is deeper. */
 export const lampFilterWater: Template = {
   id: "lamp_filter_water",
   topic: "lamps",
   interaction: "matching",
-  levels: ["working", "expert"],
+  levels: ["expert"],
   advises: ["light", "filter_on_land"],
-  make({ draw, level, say, show }) {
+  make({ draw, say, show }) {
     const text = say.more.lamp_filter_water;
-    const count = level === "expert" ? PAIRS.expert : PAIRS.working;
-    const drawn = draw.sample(PLACES, count + 1).map(([water, depth_m]) => {
+    const drawn = draw.sample(PLACES, PAIRS + 1).map(([water, depth_m]) => {
       const mix = mixAt({ ...byDay(water, SUN_DEG, depth_m), lamps: [twoLamps(DISTANCE_M)] }).depths[0];
       const way = mix.ways_out.find((w) => w.way === "lamp_filter");
       return { water, depth_m, kind: way?.lamp_filter_kind, density: way?.lamp_filter_density };
     });
     const filters = drawn.map(({ kind, density }) =>
-      kind === undefined || density === undefined
+      kind === undefined || kind === "neutral" || density === undefined
         ? ""
         : text.filter({ kind, density: show.density(density) }),
     );
@@ -41,11 +40,11 @@ export const lampFilterWater: Template = {
     const sameKind = drawn.filter(({ kind }) => kind === drawn[0]?.kind).length;
     if (sameKind === 0 || sameKind === drawn.length) return undefined;
     if (!tellable(drawn)) return undefined;
-    const pairs = drawn.slice(0, count).map(({ water, depth_m }, i) => ({
+    const pairs = drawn.slice(0, PAIRS).map(({ water, depth_m }, i) => ({
       left: text.entry({ water: say.common.water[water], depth: show.m(depth_m) }),
       right: filters[i] ?? "",
     }));
-    const spare = filters[count] ?? "";
+    const spare = filters[PAIRS] ?? "";
     return {
       given: { places: drawn.map(({ water, depth_m }) => `${water} ${depth_m}`) },
       stem: text.stem,

@@ -11,7 +11,9 @@ const KELVINS = [4000, 5000, 5600];
 /** So much more red than green, from one distance to the other, shows. */
 const SHOWS_STOPS = 0.25;
 
-const CASES = ["night", "moving", "day"] as const;
+/** Another distance under water is a case of its own, and the one to be seen. */
+const CASES = ["night", "moving", "moving", "day"] as const;
+const CASES_OF_BEGINNERS = ["night", "day"] as const;
 const ANSWERS = { night: "once", moving: "distance", day: "depth" } as const;
 type Case = (typeof CASES)[number];
 type Answer = "once" | "distance" | "depth" | "surface";
@@ -32,7 +34,8 @@ export const lampOnlyBalance: Template = {
   levels: ["beginner", "working"],
   advises: ["light", "balance"],
   make(maker) {
-    return { night, moving, day }[maker.draw.pick(CASES)](maker);
+    const cases = maker.level === "beginner" ? CASES_OF_BEGINNERS : CASES;
+    return { night, moving, day }[maker.draw.pick(cases)](maker);
   },
 };
 
@@ -69,7 +72,7 @@ function night(maker: Maker): Draft | undefined {
     answer: { interaction: "single_choice", options: answers("night", maker) },
     steps: [
       {
-        operation: "compare",
+        operation: maker.level === "beginner" ? "compare" : "judge",
         text: text.loss({
           red: stops(loss.lamp_red_water_loss_stops),
           green: stops(loss.lamp_green_water_loss_stops),
@@ -88,8 +91,8 @@ function moving(maker: Maker): Draft | undefined {
   const water = draw.pick(["IB", "II", "1C"] as const);
   const kelvin = draw.pick(KELVINS);
   const [near_m, far_m] = draw.pick([
-    [0.3, 2],
-    [0.5, 2],
+    [0.3, 3],
+    [0.4, 3],
   ] as const);
   const redMore = (distance_m: number): number => {
     const at = mixAt(scene(distance_m, kelvin, water)).depths[0];
@@ -104,7 +107,7 @@ function moving(maker: Maker): Draft | undefined {
     answer: { interaction: "single_choice", options: answers("moving", maker) },
     steps: [
       {
-        operation: "compare",
+        operation: maker.level === "beginner" ? "compare" : "judge",
         text: text.losses({
           ...distances,
           nearMore: show.stops(redMore(near_m)),
@@ -140,7 +143,7 @@ function day(maker: Maker): Draft | undefined {
     answer: { interaction: "single_choice", options: answers("day", maker) },
     steps: [
       {
-        operation: "compare",
+        operation: maker.level === "beginner" ? "compare" : "judge",
         text: text.depths({ depths: depths_m.slice(1).map((m) => show.m(Math.round(m))) }),
       },
       { operation: "recall", text: text.last.day },

@@ -43,7 +43,7 @@ export const lossBudget: Template = {
       operation: "add" as const,
       text: text.sum({
         parts: parts.map((part) => show.number(part, 1)).join(" + "),
-        sum: show.number(sum, 1),
+        sum: show.stops(sum),
       }),
     };
     const product = parts.reduce((total, part) => total * part, 1);

@@ -7,17 +7,26 @@ import { TEMPLATES } from "./table.js";
 
 const DRAWS = 40;
 
-const drawn = (template: string, level: Level): Item[] =>
-  Array.from({ length: DRAWS }, (_, i) =>
-    itemsFor({
-      seed: `mended ${i}`,
-      level,
-      count: 1,
-      templates: [template],
-      units: "metric",
-      language: "en",
-    }),
-  ).flat();
+const known = new Map<string, readonly Item[]>();
+
+/** The same questions for every test that asks for them. */
+function drawn(template: string, level: Level): readonly Item[] {
+  const key = `${template} ${level}`;
+  const items =
+    known.get(key) ??
+    Array.from({ length: DRAWS }, (_, i) =>
+      itemsFor({
+        seed: `mended ${i}`,
+        level,
+        count: 1,
+        templates: [template],
+        units: "metric",
+        language: "en",
+      }),
+    ).flat();
+  known.set(key, items);
+  return items;
+}
 const values = (items: readonly Item[]): string[] =>
   items.flatMap((item) =>
     "options" in item ? item.options.filter(({ right }) => right).map(({ value }) => String(value)) : [],
@@ -107,6 +116,10 @@ it.each([
   ["mixed_verdict", "working"],
   ["mount_place", "beginner"],
   ["filter_for_water", "beginner"],
+  ["kelvin_meaning", "expert"],
+  ["lamp_only_balance", "working"],
+  ["way_out", "working"],
+  ["water_from_spectrum", "working"],
 ] as const)("%s at level %s keys no option more than three times in four", (template, level) => {
   const keys = values(drawn(template, level));
   const most = Math.max(...[...new Set(keys)].map((key) => keys.filter((k) => k === key).length));
@@ -124,7 +137,8 @@ it("what grading can do has no option that is never right", () => {
 });
 
 it("a curve fills its axis: it reaches above half of it", () => {
-  for (const item of drawn("spectrum_most_left", "working")) {
+  const items = [...drawn("spectrum_most_left", "beginner"), ...drawn("water_from_spectrum", "working")];
+  for (const item of items) {
     const path = /<path d="([^"]+)"/.exec(item.picture!.svg)![1]!;
     // The axis goes from 232 (nothing) up to 16 (its end).
     const heights = numbersIn(path).filter((_, i) => i % 2 === 1);
@@ -158,15 +172,17 @@ describe("what is left of red", () => {
   });
 
   it("can be read off the picture of its curves", () => {
-    for (const item of drawn("red_reach", "working")) {
+    for (const item of [...drawn("red_reach", "beginner"), ...drawn("red_reach", "working")]) {
       const { svg } = item.picture!;
+      const asked = /has orange and red light \(600 to 700 nm\) lost (\d) stops/.exec(item.stem);
+      const share = asked === null ? 0.1 : 0.5 ** Number(asked[1]);
       // Percent by height, metres by width: the ends of the axes in the chart.
       const ticks = [...svg.matchAll(/text-anchor="middle">([\d.]+)</g)].map(([, m]) => Number(m));
       const path = /<path d="M([^"]+)"/
         .exec(svg)![1]!
         .split("L")
         .map((point) => point.split(",").map(Number));
-      const at = path.find(([, y]) => y! >= 232 - 0.1 * (232 - 16))!;
+      const at = path.find(([, y]) => y! >= 232 - share * (232 - 16))!;
       const depth = ((at[0]! - 56) / (464 - 56)) * Math.max(...ticks);
       const right = values([item]).map(Number)[0]!;
       expect(Math.abs(depth / right - 1)).toBeLessThan(0.08);
@@ -180,19 +196,39 @@ it("beginners are asked for densities of filters that divers carry, at most four
   }
 });
 
-it.each(["sheet_shift", "mired_shift", "densities_stack", "ring_direction", "mount_place"])(
-  "%s asks for something else at its highest level, or in several ways",
-  (template) => {
-    const { levels } = TEMPLATES.find(({ id }) => id === template)!;
-    const wording = (level: Level) =>
-      new Set(drawn(template, level).map(({ stem }) => stem.replace(/[-+]?\d+(\.\d+)?/g, "#")));
-    const highest = wording(levels.at(-1)!);
-    const below = levels.slice(0, -1).flatMap((level) => [...wording(level)]);
-    const fresh = [...highest].filter((stem) => !below.includes(stem));
-    expect(fresh.length).toBeGreaterThan(0);
-    if (levels.length === 1 && template !== "sheet_shift") expect(highest.size).toBeGreaterThan(1);
+/** How many things a question has decided. */
+const decisions = (item: Item): number =>
+  "options" in item
+    ? item.options.length
+    : "entries" in item
+      ? item.entries.length
+      : "left" in item
+        ? item.left.length
+        : 1;
+
+it.each(TEMPLATES.filter(({ levels }) => levels.length > 1).map(({ id, levels }) => [id, levels] as const))(
+  "%s asks for something else at its highest level than at the one below, for more, or for another mistake",
+  (template, levels) => {
+    const wording = (items: readonly Item[]) =>
+      new Set(items.map(({ stem }) => stem.replace(/[-+]?\d+(\.\d+)?/g, "#")));
+    const most = (items: readonly Item[]): number => Math.max(...items.map(decisions));
+    const [highest, below] = [drawn(template, levels.at(-1)!), drawn(template, levels.at(-2)!)];
+    const known = wording(below);
+    const mistakes = (items: readonly Item[]) =>
+      new Set(items.flatMap((item) => ("options" in item ? item.options.map((o) => o.misconception) : [])));
+    const met = mistakes(below);
+    const newMistake = [...mistakes(highest)].some((mistake) => !met.has(mistake));
+    const fresh = [...wording(highest)].filter((stem) => !known.has(stem));
+    expect(fresh.length > 0 || most(highest) > most(below) || newMistake).toBe(true);
   },
 );
+
+it("steps between colour temperatures are asked for in several ways", () => {
+  const asked = drawn("mired_shift", "expert").map(
+    ({ stem }) => /which shift|gets a filter/i.exec(stem)?.[0],
+  );
+  expect(new Set(asked).size).toBe(2);
+});
 
 it("sources are told as learners can read them", () => {
   const items = TEMPLATES.flatMap(({ id, levels }) =>

@@ -57,7 +57,7 @@ function behindFilter(
 ): Draft | undefined {
   const sum = mired(from_K) + shift;
   const to_K = mired(sum);
-  if (to_K < 2000 || to_K > 12000) return undefined;
+  if (to_K < 2500 || to_K > 8000) return undefined;
   const text = say.balance.mired_shift;
   const told = `${shift > 0 ? "+" : ""}${shift}`;
   return {
@@ -70,7 +70,10 @@ function behindFilter(
       decimals: 0,
       tolerance: Math.round(to_K * WITHIN),
       anticipated: [
-        { misconception: "mired_sign_turned", value: mired(mired(from_K) - shift) },
+        // Beyond the bluest light of all the other way has no answer.
+        ...(mired(from_K) > shift
+          ? [{ misconception: "mired_sign_turned" as const, value: mired(mired(from_K) - shift) }]
+          : []),
         { misconception: "kelvin_subtracted", value: from_K + shift },
         { misconception: "kelvin_subtracted", value: from_K - shift },
       ],

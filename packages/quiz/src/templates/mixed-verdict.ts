@@ -14,9 +14,6 @@ const MISTAKE: Record<Verdict, MisconceptionId> = {
 };
 const isAsked = (verdict: MixedLightVerdict | undefined): verdict is Verdict =>
   VERDICTS.some((known) => known === verdict);
-const signed = (value: number | undefined): string =>
-  value === undefined ? "" : `${value < 0 ? "-" : "+"}${Math.abs(value).toFixed(1)}`;
-
 /** A light that leads is so much stronger, in every figure that is told; two that fight are nearer than the other. */
 const LEADS_BY_STOPS = 3;
 const FIGHTS_WITHIN_STOPS = 2;
@@ -55,7 +52,7 @@ export const mixedVerdict: Template = {
     const daylight_lx = mix.daylight_illuminance_lx.likely;
     if (!plain(key, [red, green, blue, Math.log2(lamp_lx / daylight_lx)])) return undefined;
     const text = say.lamps.mixed_verdict;
-    const channels = { red: signed(red), green: signed(green), blue: signed(blue) };
+    const channels = { red: show.signed(red, 1), green: show.signed(green, 1), blue: show.signed(blue, 1) };
     return {
       given: { water, sun_deg: SUN_DEG, depth_m, distance_m, lamp_lx, daylight_lx },
       stem:

@@ -122,7 +122,7 @@ export const mountPlace: Template = {
         })),
       },
       steps: [{ operation: "recall", text: text.last[camera] }],
-      sources: ["mounting_practice", "vignetting"],
+      sources: ["mounting_practice"],
       basis: "common_practice",
     };
   },

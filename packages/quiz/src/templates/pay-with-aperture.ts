@@ -13,6 +13,8 @@ export const payWithAperture: Template = {
   levels: ["beginner", "working"],
   make({ draw, aim, level, say, show }) {
     const stops = draw.pick(level === "beginner" ? [1, 2, 3] : [1, 2, 3, 4]);
+    // Filters are named by stops, or by the factor that they cost: ND2, ND4, ND8, ND16.
+    const byFactor = level === "working";
     const step = 3 + stops + draw.below(8 - stops - 2);
     const from = at(step);
     const key = at(step - stops);
@@ -28,6 +30,7 @@ export const payWithAperture: Template = {
           ["light_factors_added", Number((from / (2 * stops)).toFixed(1))],
           ["thirds_taken_for_stops", Number((from / 2 ** (stops / 6)).toFixed(1))],
           ["f_number_less_stops", Number((from - stops).toFixed(1))],
+          ...(byFactor ? ([["f_number_by_factor", Number((from / 2 ** stops).toFixed(1))]] as const) : []),
         ],
         text: (f_number) => show.f(f_number, 1),
       },
@@ -35,10 +38,20 @@ export const payWithAperture: Template = {
     if (!options) return undefined;
     const text = say.exposure.pay_with_aperture;
     return {
-      given: { f_number: from, stops },
-      stem: text.stem({ f: show.f(from), stops: show.stops(stops) }),
+      given: byFactor ? { f_number: from, factor: 2 ** stops } : { f_number: from, stops },
+      stem: byFactor
+        ? text.factorStem({ f: show.f(from), factor: 2 ** stops })
+        : text.stem({ f: show.f(from), stops: show.stops(stops) }),
       answer: { interaction: "single_choice", options },
       steps: [
+        ...(byFactor
+          ? [
+              {
+                operation: "double" as const,
+                text: text.factor({ factor: 2 ** stops, stops: show.stops(stops) }),
+              },
+            ]
+          : []),
         {
           operation: stops === 1 ? "multiply" : "power",
           text: text.last({ f: show.f(from), stops: show.stops(stops), result: show.f(key) }),

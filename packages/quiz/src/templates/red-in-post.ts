@@ -47,6 +47,7 @@ export const redInPost: Template = {
     );
     if (!recording) return undefined;
     const signal = recording.red_light_signal_to_noise;
+    const plain = redRecordedAt(scene).depths[0].recordings.find((r) => r.recording === "no_filter");
     const key = fate(signal);
     if (key !== wanted) return undefined;
     const text = say.grading.red_in_post;
@@ -57,8 +58,12 @@ export const redInPost: Template = {
     return {
       given: { water, sun_deg: SUN_DEG, depth_m, filter_density: filtered ? FILTER_DENSITY : 0 },
       stem: filtered
-        ? text.filterStem({ ...place, density: show.density(FILTER_DENSITY) })
-        : text.stem(place),
+        ? text.filterStem({
+            ...place,
+            density: show.density(FILTER_DENSITY),
+            snr: show.fixed(plain?.red_light_signal_to_noise.likely ?? 0, 1),
+          })
+        : text.stem({ ...place, snr: show.fixed(signal.likely, 1) }),
       answer: {
         interaction: "single_choice",
         options: KEYS.map((value) => ({

@@ -2,14 +2,16 @@ import type { Template } from "../item/template.js";
 
 const THREADS_MM = [43, 46, 49, 52, 55, 58, 62, 67, 72, 77, 82];
 
+const RINGS = 3;
+
 /** Step rings in the order in which they are screwed on. */
 export const ringChain: Template = {
   id: "ring_chain",
   topic: "mounting",
   interaction: "ordering",
-  levels: ["beginner", "working", "expert"],
-  make({ draw, level, say, show }) {
-    const threads_mm = draw.sample(THREADS_MM, level === "beginner" ? 4 : 5);
+  levels: ["beginner"],
+  make({ draw, say, show }) {
+    const threads_mm = draw.sample(THREADS_MM, RINGS + 1);
     const rings = threads_mm.slice(1).map((to_mm, i) => ({ from_mm: threads_mm[i] ?? 0, to_mm }));
     const text = say.mounting.ring_chain;
     const mm = threads_mm.map((t) => show.mm(t));

@@ -20,6 +20,8 @@ export const sheetShift: Template = {
     const focusedAt_m = (shift_mm: number): number => (focal_mm ** 2 / shift_mm) * 1e-3;
     const value = focusedAt_m(shift);
     if (value > MOST_M) return undefined;
+    // Half way between two decimals, rounding would decide.
+    if (Math.abs(((10 * value) % 1) - 0.5) < 0.01) return undefined;
     const text = say.mounting.sheet_shift;
     const both = { thickness: show.mm(thickness_mm, 2), index: show.number(index, 2) };
     const [focal, moved] = [show.mm(focal_mm), show.mm(shift, 3)];

@@ -67,7 +67,7 @@ export const shutterAngle: Template = {
         { operation: "multiply", text: time },
         {
           operation: "power",
-          text: text.change({ from: show.number(x, 1), to: show.number(to, 1), stops: show.number(loss, 1) }),
+          text: text.change({ from: show.number(x, 1), to: show.number(to, 1), stops: show.stops(loss) }),
         },
       ],
       sources: ["shutter_angle"],

@@ -27,7 +27,7 @@ export const spectrumMostLeft: Template = {
   id: "spectrum_most_left",
   topic: "light",
   interaction: "single_choice",
-  levels: ["beginner", "working"],
+  levels: ["beginner"],
   make({ draw, say, show }) {
     const water = draw.pick(WATERS);
     const sun_deg = draw.pick(SUNS_DEG);
@@ -51,7 +51,7 @@ export const spectrumMostLeft: Template = {
         interaction: "single_choice",
         options: colours.map((c) => ({
           value: c,
-          text: say.light.colour[c],
+          text: text.option({ band: say.light.band[c] }),
           right: c === most,
           ...(c === most ? {} : { misconception: MISTAKE[c] }),
         })),

@@ -8,6 +8,11 @@ const WAYS = [
   [4, 12],
   [3, 10],
 ] as const;
+const LITTLE_M = [
+  [16, 18],
+  [18, 20],
+  [17, 19],
+] as const;
 const LAMPS_M = 0.5;
 const SUN_DEG = 50;
 const COUNT = { beginner: 4, working: 5, expert: 5 };
@@ -27,14 +32,17 @@ export const whenToBalance: Template = {
     // The way down or up in daylight is the case that matters most: it is among the options more often than not.
     const rest = draw.below(4) === 0 ? others : [way, ...others];
     const first = rest[0] === way ? [way] : [];
-    const more = draw.sample([...rest.slice(first.length), ...keeping(maker)], COUNT[level] - first.length);
-    const options = [...first, ...more];
+    // Experts must see that deep down a few metres change too little.
+    const little = level === "expert" && draw.below(4) > 0 ? littleDeep(maker) : undefined;
+    const sure = little === undefined ? first : [...first, little];
+    const more = draw.sample([...rest.slice(first.length), ...keeping(maker)], COUNT[level] - sure.length);
+    const options = [...sure, ...more];
     const { stem, last } = say.balance.when_to_balance;
     return {
       given: { options: options.map(({ value }) => String(value)) },
       stem,
       answer: { interaction: "multiple_choice", options },
-      steps: [{ operation: "recall", text: last }],
+      steps: [{ operation: level === "beginner" ? "recall" : "judge", text: last }],
       sources: ["ciede2000", "jerlov_1976", "mean_sensor"],
       basis: "computed",
     };
@@ -60,6 +68,21 @@ function daylightWay({ draw, say, show }: Maker): OptionDraft | undefined {
   };
 }
 
+/** A short way deep down after which the planner asks for none. */
+function littleDeep({ draw, say, show }: Maker): OptionDraft | undefined {
+  const water: Water = draw.pick(["IB", "II"]);
+  const [upper_m, lower_m] = draw.pick(LITTLE_M);
+  if (balanceFor(anyBalance(byDay(water, SUN_DEG, upper_m, lower_m))).balance_depths_descending_m.length > 1)
+    return undefined;
+  const { option } = say.balance.when_to_balance;
+  return {
+    value: `little ${water} ${upper_m} ${lower_m}`,
+    text: option.little({ from: show.m(upper_m), to: show.m(lower_m), water: say.common.water[water] }),
+    right: false,
+    misconception: "every_metre_balanced",
+  };
+}
+
 /** Lamps that lead once they are on; undefined where the planner is not sure of it. */
 function lampsOn({ draw, say, show }: Maker): OptionDraft | undefined {
   const water: Water = draw.pick(["3C", "5C"]);
@@ -80,7 +103,7 @@ function lampsOn({ draw, say, show }: Maker): OptionDraft | undefined {
 }
 
 function filterOn({ draw, say }: Maker): OptionDraft {
-  const kind = draw.pick(["red", "magenta"]);
+  const kind = draw.pick(["red", "magenta"] as const);
   const { option, feedback } = say.balance.when_to_balance;
   return {
     value: `filter_on ${kind}`,
@@ -97,7 +120,7 @@ function keeping({ draw, say, show }: Maker): OptionDraft[] {
   const minutes = draw.pick([5, 10, 15]);
   const from_m = draw.pick([6, 8, 10]);
   const to_m = from_m + draw.pick([6, 8, 10]);
-  const colour = draw.pick(["red", "yellow", "purple"]);
+  const colour = draw.pick(["red", "yellow", "purple"] as const);
   const iso = draw.pick([200, 400, 800]);
   return [
     {

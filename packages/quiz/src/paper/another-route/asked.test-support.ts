@@ -1,5 +1,7 @@
 /** What questions were made from, and the light that they ask about, by another way than the templates take. */
 
+import { daylightScene, withKd } from "@sunfathom/fixtures/scenes";
+import { numberIn, readTable } from "@sunfathom/fixtures/tables";
 import {
   attenuation,
   colourRecovery,
@@ -8,8 +10,6 @@ import {
   type Scene,
   whiteBalance,
 } from "@sunfathom/planner";
-import { daylightScene, withKd } from "../../../../../test/support/scenes.js";
-import { numberIn, readTable } from "../../../../../test/support/tables.js";
 import type { Choice, Given } from "../../item/item.js";
 import { remembered } from "../../light/remember.js";
 import { twoLamps } from "../../light/scenes.js";

@@ -21,10 +21,17 @@ export const RANK: Record<string, (text: string, given: Given) => number> = {
     const [nm] = numbersIn(text);
     return -there(samplesOf(s(given, "water")).find((sample) => sample.wavelength_nm === nm)).kd_per_m;
   },
-  kelvin_order: (text) => {
+  kelvin_order: (text, given) => {
     const { red, blue } = meanSensor();
-    const light = whiteLampPerLumen(there(numbersIn(text)[0]));
-    return integrateProduct(light, blue) / integrateProduct(light, red);
+    const kelvin = there(numbersIn(text)[0]);
+    const blueOverRed = (cct_K: number): number => {
+      const light = whiteLampPerLumen(cct_K);
+      return integrateProduct(light, blue) / integrateProduct(light, red);
+    };
+    // A preset divides by what it expects: the picture's red over its blue rises along the order.
+    return "light_K" in given
+      ? blueOverRed(kelvin) / blueOverRed(Number(given["light_K"]))
+      : blueOverRed(kelvin);
   },
   ring_chain: (text) => there(numbersIn(text)[0]),
   order_of_dive: (text) => DIVE.findIndex((step) => step.test(text)),

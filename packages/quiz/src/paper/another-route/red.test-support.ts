@@ -35,3 +35,22 @@ export const bringsRed: Record<string, (given: Given) => boolean> = {
   balance: () => false,
   grade: () => false,
 };
+
+const SUN_DEG = 50;
+/** Whether it brings a stop more red light, or more than that. */
+export const bringsTwiceTheRed: Record<string, (amounts: number[], given: Given) => boolean> = {
+  aperture: ([from = 1, to = 1]) => (from / to) ** 2 >= 1.9,
+  shutter: ([from = 1, to = 1]) => from / to >= 2,
+  shallower: ([to_m = 0], given) => {
+    const left = (depth_m: number): number =>
+      there(lightOf(sceneOf(s(given, "water"), SUN_DEG, depth_m)).depths[0]).red_left_percent.likely;
+    return left(to_m) >= 2 * left(n(given, "depth_m"));
+  },
+  lamp: ([lamp_m = 1], given) => {
+    const asked = {
+      ...sceneOf(s(given, "water"), SUN_DEG, n(given, "depth_m")),
+      lamps: [twoLamps(lamp_m)],
+    };
+    return there(there(mixOf(asked).depths[0]).red_lamp_over_daylight_stops).low >= 0;
+  },
+};

@@ -1,8 +1,8 @@
 /** What moves white, and so asks for a new balance. */
 
+import { atNight } from "@sunfathom/fixtures/scenes";
 import { filterTransmittance, integrate, integrateProduct, meanSensor } from "@sunfathom/optics";
 import type { Scene } from "@sunfathom/planner";
-import { atNight } from "../../../../../test/support/scenes.js";
 import type { Given } from "../../item/item.js";
 import { remembered } from "../../light/remember.js";
 import { twoLamps } from "../../light/scenes.js";
@@ -41,6 +41,7 @@ const throughFilter = (kind: "red" | "magenta") => {
 export const changesWhite: Record<string, (words: string[]) => boolean> = {
   descend: ([water, from, to]) => shifted(there(water), Number(from), Number(to)),
   ascend: ([water, from, to]) => shifted(there(water), Number(from), Number(to)),
+  little: ([water, from, to]) => shifted(there(water), Number(from), Number(to)),
   lamps_on: ([water, depth]) =>
     there(mixOf({ ...sceneOf(there(water), 50, Number(depth)), lamps: [twoLamps(0.5)] }).depths[0])
       .verdict === "lamps_lead",

@@ -1,0 +1,1 @@
+import "./every-template.test.js";
