@@ -1,4 +1,4 @@
-// A trip page: the Quillbarrow Packet shows, for a week, which hours of which site still have red.
+// A trip page: the Quillbarrow Packet shows, for a week, which hours of which site still have red. One call.
 import { Sunfathom, type SunfathomOptions } from "@sunfathom/sdk";
 
 const sites = [
@@ -9,23 +9,30 @@ const sites = [
 ] as const;
 const days = [7, 8, 9, 10, 11, 12, 13].map((day) => `2026-12-${String(day).padStart(2, "0")}`);
 const hours = [7, 8, 9, 10, 11, 12, 13, 14, 15, 16, 17].map((hour) => `${String(hour).padStart(2, "0")}:00`);
+const times = days.flatMap((day) => hours.map((hour) => `${day}T${hour}`));
 
 export async function week(options: SunfathomOptions): Promise<string[]> {
-  const client = new Sunfathom({ ...options, concurrency: 8 });
-  const asked = days.flatMap((day) => sites.flatMap((site) => hours.map((hour) => ({ day, site, hour }))));
-  return Promise.all(
-    asked.map(async ({ day, site: { name, ...site }, hour }) => {
-      const { depths } = await client.calculations.attenuation(
-        {
-          ...site,
-          latitude_deg: -47.3,
-          longitude_deg: -128.4,
-          local_time: `${day}T${hour}`,
-          time_zone: "Etc/GMT+9",
-        },
-        { fields: ["depths.red_left_percent.likely"] },
-      );
-      return `${day} ${hour} ${name}: ${depths[0]?.red_left_percent.likely} % of red left`;
-    }),
-  );
+  const client = new Sunfathom(options);
+  const batch = {
+    operation: "attenuation",
+    scene: { latitude_deg: -47.3, longitude_deg: -128.4, time_zone: "Etc/GMT+9" },
+    vary: [
+      { local_time: times },
+      {
+        visibility_m: sites.map(({ visibility_m }) => visibility_m),
+        water_hue: sites.map(({ water_hue }) => water_hue),
+        depth_m: sites.map(({ depth_m }) => depth_m),
+      },
+    ],
+  } as const;
+  const lines: string[] = [];
+  const asked = client.batches.run(batch, { fields: ["depths.red_left_percent.likely"] });
+  for await (const { at: [time = 0, site = 0] = [], answer, problem } of asked) {
+    const where = `${times[time]?.replace("T", " ")} ${sites[site]?.name}`;
+    const left = answer?.depths[0]?.red_left_percent.likely;
+    // Answers come when they are ready, not in the order asked.
+    lines[time * sites.length + site] =
+      `${where}: ${left === undefined ? problem?.message : `${left} % of red left`}`;
+  }
+  return lines;
 }

@@ -1,5 +1,5 @@
 // Installs the packed tarball in fresh projects, as integrators do, and holds it to its promise there: package linters,
-// types in old and new compilers, small pages by every bundler, the same bytes in every runtime. Run by `npm run consumers`; needs a registry.
+// types in old and new compilers, small pages by every bundler, the same bytes in every runtime; and what others make of the service's description and documentation. Run by `npm run consumers`; needs a registry.
 import { execFileSync } from "node:child_process";
 import { mkdtempSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
@@ -8,7 +8,9 @@ import { fileURLToPath } from "node:url";
 import { createApp } from "@sunfathom/api";
 import { browserChecks } from "./consumers/browser.mjs";
 import { bundlerChecks } from "./consumers/bundlers.mjs";
+import { documentationChecks } from "./consumers/documentation.mjs";
 import { exampleChecks } from "./consumers/examples.mjs";
+import { generatorChecks } from "./consumers/generators.mjs";
 import { linterChecks } from "./consumers/linters.mjs";
 import { runtimeChecks } from "./consumers/runtimes.mjs";
 import { typeChecks } from "./consumers/types.mjs";
@@ -32,20 +34,25 @@ const exposure = { corsOrigins: "*", trustedProxies: [], metrics: false };
 const app = await createApp({ exposure });
 const baseUrl = await app.listen({ host: "127.0.0.1", port: 0 });
 
+/** A part of their names, to run some alone: `npm run consumers -- Chromium`. */
+const [, , wanted = ""] = process.argv;
 let passed = 0;
 let failed = 0;
 let absent = 0;
 /** @type {Place} */
 const place = { tarball, folder, baseUrl, expected: "" };
-for (const { name, run } of [
+const checks = [
   ...linterChecks,
   ...typeChecks,
   ...bundlerChecks,
   ...runtimeChecks,
   ...workerChecks,
   ...exampleChecks,
+  ...generatorChecks,
   ...browserChecks,
-]) {
+  ...documentationChecks,
+].filter(({ name }) => name.includes(wanted));
+for (const { name, run } of checks) {
   const start = performance.now();
   try {
     const found = await run(place);

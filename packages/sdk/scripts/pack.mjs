@@ -36,8 +36,8 @@ writeFileSync(path("package.json"), `${JSON.stringify(publishedManifest(manifest
 writeFileSync(path("PROVENANCE.json"), `${JSON.stringify(provenance(manifest, metafile), undefined, 2)}\n`);
 cpSync(new URL("README.md", home), path("README.md"));
 cpSync(new URL("../../LICENSE", home), path("LICENSE"));
-// The offline entry holds numbers made from a table whose terms ask for its notice wherever they go.
-cpSync(new URL("../optics/tables/NOTICE-sensor.txt", home), path("NOTICE.txt"));
+// The offline entry holds numbers made from tables whose terms ask for a notice wherever they go.
+cpSync(new URL("../../NOTICE", home), path("NOTICE"));
 
 const packed = execFileSync("npm", ["pack", "--json", "--pack-destination", destination], {
   cwd: path("."),

@@ -69,7 +69,7 @@ describe("a request", () => {
   it("is never sent twice where repeating it is not safe", async () => {
     faults.faults = [reset];
     const send = overHttp(settingsOf({ baseUrl, maxRetries: 5 }));
-    const operation = { method: "POST", path: "/v1/orders", repeatable: false };
+    const operation = { method: "POST", path: "/v1/orders", once: true };
     await expect(send(operation, { body: {} }, {})).rejects.toMatchObject({ name: "ConnectionError" });
     faults.faults = [reset, problemWith(503, "unavailable")];
     await expect(send(operation, { body: {} }, {})).rejects.toMatchObject({ name: "UnavailableError" });

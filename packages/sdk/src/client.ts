@@ -1,3 +1,5 @@
+import { batchesOverHttp } from "./core/batch-over-http.js";
+import type { Batches } from "./core/batches.js";
 import { settingsOf } from "./core/settings.js";
 import { overHttp } from "./core/transport.js";
 import type { SunfathomOptions } from "./core/types.js";
@@ -12,7 +14,12 @@ import { Api } from "./generated/api.js";
  * console.log(choice.filter_kind, choice.filter_density);
  */
 export class Sunfathom extends Api {
+  /** Many scenes in one call. */
+  readonly batches: Batches;
+
   constructor(options: SunfathomOptions) {
-    super(overHttp(settingsOf(options)));
+    const settings = settingsOf(options);
+    super(overHttp(settings));
+    this.batches = { run: batchesOverHttp(settings) };
   }
 }

@@ -1,5 +1,15 @@
 export { Sunfathom } from "./client.js";
 export type { ApiOf } from "./core/api-of.js";
+export {
+  type Batch,
+  BatchEndedError,
+  type Batches,
+  type BatchItemResult,
+  type BatchName,
+  type BatchOfItems,
+  type BatchOfVaried,
+  type BatchResults,
+} from "./core/batches.js";
 export { type AnswerCache, type KeptAnswer, memoryCache } from "./core/cache.js";
 export {
   AbortedError,

@@ -1,9 +1,9 @@
 import { spawn } from "node:child_process";
-import { existsSync, mkdtempSync, writeFileSync } from "node:fs";
+import { mkdtempSync, writeFileSync } from "node:fs";
 import { createServer } from "node:http";
-import { delimiter, join } from "node:path";
+import { join } from "node:path";
 import { build } from "esbuild";
-import { freshProject } from "./project.mjs";
+import { find, freshProject } from "./project.mjs";
 import { compare, layPrograms } from "./runtimes.mjs";
 
 /** Gives the browser's report back to the page that it came from. */
@@ -35,12 +35,6 @@ export const browserChecks = [
     },
   },
 ];
-
-/** @param {string} name @returns {string | undefined} path of a program */
-function find(name) {
-  const folders = (process.env["PATH"] ?? "").split(delimiter);
-  return folders.map((folder) => join(folder, name)).find((file) => existsSync(file));
-}
 
 /**
  * Opens a page with a script, of another origin than the service: every call is a request across origins.

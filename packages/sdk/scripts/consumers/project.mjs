@@ -1,6 +1,6 @@
 import { execFile } from "node:child_process";
-import { mkdirSync, writeFileSync } from "node:fs";
-import { join } from "node:path";
+import { existsSync, mkdirSync, writeFileSync } from "node:fs";
+import { delimiter, join } from "node:path";
 import { promisify } from "node:util";
 
 const execFileAsync = promisify(execFile);
@@ -50,4 +50,10 @@ export async function freshProject({ folder, tarball }, name, packages) {
   const flags = ["--no-audit", "--no-fund", "--loglevel=error"];
   await execute("npm", ["install", ...flags, tarball, ...packages], project);
   return project;
+}
+
+/** @param {string} name @returns {string | undefined} path of a program */
+export function find(name) {
+  const folders = (process.env["PATH"] ?? "").split(delimiter);
+  return folders.map((folder) => join(folder, name)).find((file) => existsSync(file));
 }

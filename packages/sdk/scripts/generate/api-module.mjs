@@ -24,14 +24,25 @@ export function apiModule(description) {
     description.document.tags.find(({ name }) => groupName(name) === group);
   const classes = groups.map((group) => groupClass(group, tagOf(group)?.description ?? "", methods, queries));
   const ofFields = brief.length > 0 ? 'import type { FieldsOf, Picked } from "../core/fields.js";\n' : "";
+  const calculations = methods.filter(({ selects, body }) => selects && body !== undefined);
+  const byName = (/** @type {(method: Method) => string | undefined} */ of) =>
+    calculations
+      .map((method) => `  ${JSON.stringify(method.path.split("/").at(-1))}: ${of(method)};\n`)
+      .join("");
   return `${mark}${ofFields}import type { Call, CallOptions, Send } from "../core/types.js";
 import type {
 ${types.map((type) => `  ${type},\n`).join("")}} from "./types.js";
 
 ${queries.map((query, index) => `const ${queryName(index)} = [\n${query}];\n`).join("\n")}
 ${classes.join("\n")}
+${comment(["What each calculation takes, by its name."])}export interface SceneOf {
+${byName(({ body }) => body)}}
+
+${comment(["What each calculation answers, by its name."])}export interface AnswerOf {
+${byName(({ answer }) => answer)}}
+
 ${comment(["Every operation of the service, in groups: what `Sunfathom` and `OfflineSunfathom` have in common."])}export abstract class Api {
-${groups.map((group) => `  /** ${tagOf(group)?.description ?? ""} */\n  readonly ${group}: ${className(group)};\n`).join("")}
+${groups.map((group) => `  /** ${tagOf(group)?.description ?? ""} */\n  declare readonly ${group}: ${className(group)};\n`).join("")}
   constructor(send: Send) {
 ${groups.map((group) => `    this.${group} = new ${className(group)}(send);\n`).join("")}  }
 }
@@ -63,7 +74,7 @@ function methodText({ described, ...method }, queries) {
   const operation = [
     `method: ${JSON.stringify(method.method)}`,
     `path: ${JSON.stringify(method.path)}`,
-    `repeatable: ${method.repeatable}`,
+    ...(method.repeatable ? [] : ["once: true"]),
     ...(method.query === undefined ? [] : [`query: ${queryName(queries.indexOf(lines(method.query)))}`]),
     ...(method.versioned ? ["versioned: true"] : []),
     ...(method.selects ? ["selects: true"] : []),
@@ -141,7 +152,7 @@ function documentation({ described, pathParameters, body, group, name, answer, f
       ...(body === undefined
         ? []
         : [`@param ${argumentName(body)} see \`${body}\` for fields, units and defaults`]),
-      `@returns ${look !== undefined ? filesOf(look) : file === undefined ? `\`${answer}\`` : `the bytes of the file (\`${file}\`)`}, or rejects with a \`SunfathomError\``,
+      `@returns ${look !== undefined ? filesOf(look) : file === undefined ? `\`${answer}\`` : `the ${answer === "string" ? "text" : "bytes"} of the file (\`${file}\`)`}, or rejects with a \`SunfathomError\``,
       "@example",
       ...(example === undefined ? [] : [`// ${example.summary}`]),
       `const answer = await client.${group}.${name}(${values.join("\n")});`,

@@ -15,7 +15,7 @@ import { componentName } from "./description.mjs";
  * @property {boolean} versioned
  * @property {boolean} selects whether it takes `fields`, the names of those that the answer shall have
  * @property {string[] | undefined} query what its GET twin takes
- * @property {string} answer type of what comes out: a component, or `ArrayBuffer` for a file
+ * @property {string} answer type of what comes out: a component, `ArrayBuffer` for a file, `string` for one that is text
  * @property {string | undefined} file its media type, or the start of its types, where it is a file
  * @property {Look | undefined} look what says in the query string, beside the body, how a file is made
  * @property {DescribedOperation} described
@@ -36,8 +36,11 @@ export function methodsOf({ document }) {
   const methods = Object.entries(document.paths).flatMap(([path, operations]) => {
     const twin = isTwin(operations["get"], operations["post"]) ? operations["get"] : undefined;
     return Object.entries(operations)
-      .filter(([, described]) => described !== twin)
-      .map(([method, described]) => methodOf(path, method, described, twin));
+      .filter(([, described]) => described !== twin && !isStream(described))
+      .flatMap(([method, described]) => {
+        const usual = methodOf(path, method, described, twin);
+        return [usual, ...otherForms(described).map((type) => inForm(usual, type))];
+      });
   });
   const names = methods.map(({ group, name }) => `${group}.${name}`);
   const twice = names.find((name, index) => names.indexOf(name) !== index);
@@ -115,9 +118,33 @@ export function methodsOf({ document }) {
   }
 }
 
+/**
+ * Whether an operation answers line by line: its method is written by hand (src/core/batches.ts).
+ * @param {DescribedOperation} described
+ */
+function isStream({ responses }) {
+  return responses["200"]?.content?.["application/jsonl"] !== undefined;
+}
+
 /** @param {Parameter} parameter */
 function isFields(parameter) {
   return parameter.in === "query" && parameter.name === "fields";
+}
+
+/** Other forms of an answer, by `Accept`, with what the method of its own for each is called. */
+const forms = { "text/calendar": "Calendar", "text/vtt": "Captions" };
+
+/** @typedef {keyof typeof forms} Form */
+
+/** @param {DescribedOperation} described */
+function otherForms({ responses }) {
+  const content = responses["200"]?.content ?? {};
+  return /** @type {Form[]} */ (Object.keys(forms)).filter((type) => content[type] !== undefined);
+}
+
+/** @param {Method} method @param {Form} type @returns {Method} the same for that form */
+function inForm(method, type) {
+  return { ...method, name: `${method.name}${forms[type]}`, answer: "string", file: type };
 }
 
 /**
@@ -144,6 +171,8 @@ function jsonComponent(content) {
  * @param {Record<string, import("./description.mjs").Content> | undefined} content
  */
 function fileType(content) {
+  // What comes as JSON, too, is asked for as JSON.
+  if (content?.["application/json"] !== undefined) return undefined;
   const types = Object.keys(content ?? {});
   if (types.length < 2) return types.find((type) => content?.[type]?.schema.format === "binary");
   const kinds = new Set(types.map((type) => type.replace(/[^/]+$/, "")));

@@ -9,7 +9,7 @@ import { join } from "node:path";
  */
 export function copyDeclarations(from, to) {
   const names = readdirSync(from, { recursive: true, encoding: "utf8" }).filter(
-    (name) => name.endsWith(".d.ts") && !name.startsWith("package") && !name.includes("wider"),
+    (name) => name.endsWith(".d.ts") && !name.startsWith("package") && !/wider|drawn/.test(name),
   );
   for (const name of names) {
     const target = join(to, name);

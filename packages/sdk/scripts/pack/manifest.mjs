@@ -14,6 +14,8 @@ export function publishedManifest({ name, version, description, license }) {
     exports: {
       ".": entry("index", "index"),
       "./offline": entry("offline/index", "offline"),
+      "./offline/batches": entry("offline/batches", "offline-batches"),
+      "./offline/pictures": entry("offline/pictures", "offline-pictures"),
       "./offline/parts": entry("offline/parts", "offline-parts"),
       "./package.json": "./package.json",
     },
@@ -21,7 +23,7 @@ export function publishedManifest({ name, version, description, license }) {
     main: "./dist/cjs/index.js",
     module: "./dist/index.js",
     types: "./dist/cjs/index.d.ts",
-    files: ["dist", "NOTICE.txt", "PROVENANCE.json"],
+    files: ["dist", "NOTICE", "PROVENANCE.json"],
     publishConfig: { access: "public", provenance: true },
   };
 }

@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { basename, join } from "node:path";
+import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { build } from "esbuild";
 import { directImports, programOf } from "./direct-imports.mjs";
-import { seldomApart } from "./seldom.mjs";
+import { seldomApart, seldomOfPlans } from "./seldom.mjs";
 
 const source = fileURLToPath(new URL("../../src/", import.meta.url));
 
@@ -11,7 +11,9 @@ const source = fileURLToPath(new URL("../../src/", import.meta.url));
 const published = {
   index: join(source, "index.ts"),
   offline: join(source, "offline/index.ts"),
+  "offline-batches": join(source, "offline/batches.ts"),
   "offline-parts": join(source, "offline/parts.ts"),
+  "offline-pictures": join(source, "offline/pictures.ts"),
 };
 
 /**
@@ -28,23 +30,35 @@ export async function packModules(outdir) {
     rest: join(source, "offline/rest.ts"),
     // A file of its own, or who asks for a little of it is taken to need all that is beside it.
     seldom: join(source, "offline/seldom.ts"),
+    "seldom-in-plans": join(source, "offline/seldom-in-plans.ts"),
   };
-  const started = await packed(entryPoints, "shared", outdir);
+  const started = await packed(entryPoints, "shared", outdir, seldomApart);
   rmSync(join(outdir, "parts"), { recursive: true });
-  const further = await packed(entriesIn("wider", "offline/wider"), "wider/shared", outdir);
+  const further = await packed(entriesIn("wider", "offline/wider"), "wider/shared", outdir, seldomApart);
+  const inPlans = await packed(entriesIn("plans", "offline/plans"), "plans/shared", outdir, seldomOfPlans);
+  const drawn = await packed(
+    { "drawn/drawing": join(source, "offline/drawn/drawing.ts") },
+    "drawn",
+    outdir,
+    wholly,
+  );
   withoutIdleImports(outdir);
   return {
-    inputs: { ...started.inputs, ...further.inputs },
-    outputs: { ...started.outputs, ...further.outputs },
+    inputs: { ...started.inputs, ...further.inputs, ...inPlans.inputs, ...drawn.inputs },
+    outputs: { ...started.outputs, ...further.outputs, ...inPlans.outputs, ...drawn.outputs },
   };
 }
 
-/** @param {Record<string, string>} entryPoints @param {string} shared folder of what several of them need @param {string} outdir */
-async function packed(entryPoints, shared, outdir) {
-  const program = programOf(Object.values(entryPoints));
+/**
+ * @param {Record<string, string>} entryPoints @param {string} shared folder of what several of them need @param {string} outdir
+ * @param {typeof seldomApart} seldom who sets apart, or puts in its place, what only some scenes need
+ */
+async function packed(entryPoints, shared, outdir, seldom) {
+  // All of it: what is put in the place of an entry is imported by others alone.
+  const program = programOf([...Object.values(published), ...Object.values(entryPoints)]);
   const { metafile } = await build({
     entryPoints,
-    plugins: [loadedOnDemand, seldomApart(program), directImports(program)],
+    plugins: [loadedOnDemand, seldom(program), directImports(program)],
     outdir,
     bundle: true,
     // What several entries need stands once: an error thrown offline is an instance of the same class.
@@ -72,11 +86,20 @@ async function packed(entryPoints, shared, outdir) {
 const loadedOnDemand = {
   name: "loaded-on-demand",
   setup({ onResolve }) {
-    onResolve({ filter: /\/wider\// }, ({ path, kind }) =>
-      kind === "dynamic-import" ? { path: `../wider/${basename(path)}`, external: true } : undefined,
+    onResolve({ filter: /\/(wider|plans)\// }, ({ path, kind }) =>
+      kind === "dynamic-import"
+        ? { path: `../${basename(dirname(path))}/${basename(path)}`, external: true }
+        : undefined,
+    );
+    // One entry alone draws, and asks for it itself.
+    onResolve({ filter: /^\.\/drawn\// }, ({ path, kind }) =>
+      kind === "dynamic-import" ? { path, external: true } : undefined,
     );
   },
 };
+
+/** Sets nothing apart: whoever draws is loaded on demand as a whole. @type {typeof seldomApart} */
+const wholly = () => ({ name: "wholly", setup() {} });
 
 /**
  * The packer has each entry import all that belongs to it, in the order in which it would run. Nothing here does anything by being

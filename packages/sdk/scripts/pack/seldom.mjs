@@ -1,11 +1,19 @@
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import ts from "typescript";
-import { seldomNeeded } from "./seldom-needed.mjs";
+import { seldomInPlans, seldomNeeded } from "./seldom-needed.mjs";
 
 const packages = fileURLToPath(new URL("../../../", import.meta.url));
-const runtime = JSON.stringify(join(packages, "sdk/src/offline/seldom.ts"));
-const rest = join(packages, "sdk/src/offline/rest.ts");
+/** @param {string} name */
+const offline = (name) => join(packages, `sdk/src/offline/${name}.ts`);
+/** What all scenes' calculations may ask for, and what plans alone may. */
+const general = { names: seldomNeeded, all: offline("rest"), by: offline("seldom"), each: "seldomEach" };
+const ofPlans = {
+  names: seldomInPlans,
+  all: offline("plans/rest"),
+  by: offline("seldom-in-plans"),
+  each: "seldomEachInPlans",
+};
 /** Asks for a module as it was written, where another stands in its place. */
 const asWritten = "?as-written";
 
@@ -16,17 +24,15 @@ const asWritten = "?as-written";
  * @returns {import("esbuild").Plugin}
  */
 export function seldomApart(program) {
-  const apart = seldomNeeded.map((name) => {
-    const file = join(packages, name);
-    return { file, made: exportsOf(program, file) };
-  });
+  const apart = [general, ofPlans].flatMap((list) => apartIn(list, program));
   requireUnique(apart.flatMap(({ made }) => made));
   return {
     name: "seldom",
     setup(build) {
       build.onLoad({ filter: /\.ts$/ }, ({ path, suffix }) => {
         if (suffix !== "") return undefined;
-        if (path === rest) return { contents: allOf(apart), loader: "ts" };
+        if (path === general.all)
+          return { contents: allOf(apart.filter(({ list }) => list === general)), loader: "ts" };
         const absent = apart.find(({ file }) => file === path);
         return absent && { contents: standIn(absent), loader: "ts" };
       });
@@ -34,18 +40,46 @@ export function seldomApart(program) {
   };
 }
 
+/**
+ * Puts in its place what only some plans need. What it calls is packed with it as it was written.
+ * @param {ts.Program} program of all that is packed
+ * @returns {import("esbuild").Plugin}
+ */
+export function seldomOfPlans(program) {
+  const apart = apartIn(ofPlans, program);
+  return {
+    name: "seldom-of-plans",
+    setup(build) {
+      build.onLoad({ filter: /\.ts$/ }, ({ path }) =>
+        path === ofPlans.all ? { contents: allOf(apart), loader: "ts" } : undefined,
+      );
+    },
+  };
+}
+
+/** @param {typeof general} list @param {ts.Program} program @returns {Apart[]} */
+const apartIn = (list, program) =>
+  list.names.map((name) => {
+    const file = join(packages, name);
+    return { file, made: exportsOf(program, file), list };
+  });
+
 /** @typedef {{ key: string, name: string, codes?: string[] }} Made a function, or a catalogue of functions by their codes */
 
-/** @typedef {{ file: string, made: Made[] }} Apart a module that is set apart */
+/** @typedef {{ file: string, made: Made[], list: typeof general }} Apart a module that is set apart */
 
 /** @param {Apart} module */
-function standIn({ made }) {
+function standIn({ file, made, list: { by, each } }) {
+  if (by === ofPlans.by && made.some(({ codes }) => codes === undefined))
+    throw new Error(`${file}: only catalogues can wait for plans.`);
   const lines = made.map(({ key, name, codes }) =>
     codes
-      ? `export const ${name} = /* @__PURE__ */ seldomEach("${key}", ${JSON.stringify(codes)});`
+      ? `export const ${name} = /* @__PURE__ */ ${each}("${key}", ${JSON.stringify(codes)});`
       : `export const ${name} = /* @__PURE__ */ seldom("${key}");`,
   );
-  return [`import { seldom, seldomEach } from ${runtime};`, ...lines].join("\n");
+  const single = made.some(({ codes }) => codes === undefined) ? ["seldom"] : [];
+  const used = [...single, ...(made.some(({ codes }) => codes) ? [each] : [])].join(", ");
+  return [`import { ${used} } from ${JSON.stringify(by)};`, ...lines].join("\n");
 }
 
 /** @param {Apart[]} all */

@@ -14,7 +14,7 @@ export function contentOf(reply: Reply, file: string | undefined): unknown {
     const type = reply.headers.get("content-type") ?? "";
     if ((file !== "*" && !type.startsWith(file)) || reply.bytes === undefined) throw unexpected(reply);
     // Of files, the kinds that are text.
-    return /[/+]xml\b/.test(type) ? new TextDecoder().decode(reply.bytes) : reply.bytes;
+    return /[/+]xml\b|^text\//.test(type) ? new TextDecoder().decode(reply.bytes) : reply.bytes;
   }
   const json = jsonOf(reply);
   if (json === undefined) throw unexpected(reply);
@@ -29,7 +29,7 @@ export function errorOf(reply: Reply): ResponseError {
 
 /** JSON of a body that is declared as such; undefined for anything else. */
 function jsonOf({ headers, text }: Reply): unknown {
-  if (!/^application\/([\w.-]+\+)?json\b/i.test(headers.get("content-type") ?? "")) return undefined;
+  if (!/^application\/([\w.-]+\+)?jsonl?\b/i.test(headers.get("content-type") ?? "")) return undefined;
   try {
     return JSON.parse(text);
   } catch {
@@ -41,7 +41,7 @@ function unexpected(reply: Reply): UnexpectedResponseError {
   const type = reply.headers.get("content-type") ?? "no content type";
   const start = reply.text.slice(0, 80).replace(/\s+/g, " ");
   return new UnexpectedResponseError(
-    `The answer is not what the service describes: status ${reply.status}, ${type}, starting with ${JSON.stringify(start)}.`,
+    `No answer of the service: status ${reply.status}, ${type}, starting with ${JSON.stringify(start)}.`,
     errorResponse(reply),
   );
 }

@@ -23,34 +23,31 @@ interface Asking {
 /** @param base URL of the service, without a slash at its end */
 export function outgoing(
   base: string,
-  operation: Operation,
+  { method, path: template, query: names, selects, beside = [] }: Operation,
   { path, body }: Input,
   { asGet, fields, options }: Asking,
 ): Outgoing {
-  const url = base + fill(operation.path, path ?? {}) + besideOf(operation, options);
-  if (body === undefined) return { method: operation.method, url };
-  const selected =
-    operation.selects && fields !== undefined ? `fields=${[fields].flat().map(encodeURIComponent)}` : "";
-  const query = asGet && operation.query !== undefined ? queryOf(body, operation.query) : undefined;
-  if (query !== undefined) {
-    return { method: "GET", url: `${url}?${query}${selected === "" ? "" : `&${selected}`}` };
-  }
-  return {
-    method: operation.method,
-    url: selected === "" ? url : `${url}?${selected}`,
-    body: JSON.stringify(body),
-  };
+  const query = asGet && body !== undefined && names ? queryOf(body, names) : undefined;
+  const url =
+    base +
+    fill(template, path) +
+    [
+      query,
+      selects && body !== undefined && fields && `fields=${[fields].flat().map(encodeURIComponent)}`,
+      ...beside.map((name) => options[name] !== undefined && pair([name, options[name]])),
+    ]
+      .filter(Boolean)
+      .map((part, place) => (place ? "&" : "?") + part)
+      .join("");
+  return query === undefined
+    ? { method, url, ...(body !== undefined && { body: JSON.stringify(body) }) }
+    : { method: "GET", url };
 }
 
-function besideOf({ beside = [] }: Operation, options: SendOptions): string {
-  const given = beside.flatMap((name) => {
-    const value = options[name];
-    return value === undefined ? [] : [`${name}=${encodeURIComponent(value)}`];
-  });
-  return given.length === 0 ? "" : `?${given.join("&")}`;
-}
+const pair = ([name, value]: readonly [string, unknown]): string =>
+  `${name}=${encodeURIComponent(String(value))}`;
 
-function fill(path: string, values: Readonly<Record<string, string>>): string {
+function fill(path: string, values: Readonly<Record<string, string>> = {}): string {
   return path.replace(/\{([^{}]+)\}/g, (_, name: string) => encodeURIComponent(values[name] ?? ""));
 }
 
@@ -61,7 +58,7 @@ function queryOf(body: object, names: readonly string[]): string | undefined {
   if (!fits) return undefined;
   const query = given
     .sort(([a], [b]) => names.indexOf(a) - names.indexOf(b))
-    .map(([name, value]) => `${name}=${encodeURIComponent(String(value))}`)
+    .map(pair)
     .join("&");
   return query.length > longestQuery ? undefined : query;
 }

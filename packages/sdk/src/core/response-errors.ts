@@ -18,11 +18,11 @@ export interface ErrorResponse {
 export class ResponseError extends SunfathomError {
   override readonly name: string = "ResponseError";
   /** HTTP status; offline, the one that the service would have answered with. */
-  readonly status: number;
+  declare readonly status: number;
   /** Id of the request in the log of the service. */
-  readonly requestId: string | undefined;
+  declare readonly requestId: string | undefined;
   /** How long the service asks to wait before another try, in milliseconds. */
-  readonly retryAfterMs: number | undefined;
+  declare readonly retryAfterMs: number | undefined;
   constructor(message: string, { status, requestId, retryAfterMs }: ErrorResponse, cause?: unknown) {
     super(message, cause === undefined ? undefined : { cause });
     this.status = status;
@@ -60,15 +60,15 @@ export interface ProblemBody {
 export class ProblemError extends ResponseError {
   override readonly name: string = "ProblemError";
   /** The kind of problem: a reference to a page that explains it, resolved against the service. */
-  readonly type: string;
+  declare readonly type: string;
   /** The kind of problem in a sentence. */
-  readonly title: string;
+  declare readonly title: string;
   /** The kind of problem, for programs. */
-  readonly code: string;
+  declare readonly code: string;
   /** What went wrong this time. */
-  readonly detail: string;
+  declare readonly detail: string;
   /** What is wrong with each field, by JSON pointer; empty where the problem is none of fields. */
-  readonly errors: FieldError[];
+  declare readonly errors: FieldError[];
   constructor(problem: ProblemBody, response: ErrorResponse) {
     const title = text(problem.title) ?? problem.type;
     const detail = text(problem.detail) ?? title;

@@ -1,3 +1,4 @@
+import { type Gate, gateOf } from "./gate.js";
 import type { CallOptions, Fetch, SunfathomOptions } from "./types.js";
 
 /** Longest time that a timer can be set to, in milliseconds. */
@@ -6,7 +7,7 @@ const longestTimerMs = 2 ** 31 - 1;
 /** Options with every default filled in. */
 export interface Settings
   extends Omit<SunfathomOptions, "concurrency" | "fetch" | "timeoutMs" | "maxRetries"> {
-  concurrency: number;
+  gate: Gate;
   fetch: Fetch;
   timeoutMs: number;
   maxRetries: number;
@@ -32,7 +33,7 @@ export function settingsOf(options: SunfathomOptions): Settings {
   return {
     ...options,
     baseUrl: withoutEndSlashes(baseUrl),
-    concurrency,
+    gate: gateOf(concurrency),
     // Looked up with each call, so that what takes its place later is used; called without a client as its `this`.
     fetch: options.fetch ?? ((url, init) => fetch(url, init)),
     ...limitsOf(options, { timeoutMs: 30_000, maxRetries: 2 }),

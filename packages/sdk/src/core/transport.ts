@@ -1,8 +1,7 @@
-import { attempt, type Reply } from "./attempt.js";
+import { type Opened, open, whole } from "./attempt.js";
 import type { AnswerCache } from "./cache.js";
 import { callOf, type Done } from "./call.js";
 import { ConnectionError } from "./errors.js";
-import { type Gate, gateOf } from "./gate.js";
 import { contentOf, errorOf, metaOf } from "./reply.js";
 import { outgoing } from "./request.js";
 import { delayBeforeRetry, type History, wait } from "./retry.js";
@@ -12,45 +11,60 @@ import { withModelVersion } from "./with-model-version.js";
 
 /** Carries calls out over HTTP. */
 export function overHttp(settings: Settings): Send {
-  const gate = gateOf(settings.concurrency);
   return <T>(operation: Operation, input: Input, options: SendOptions = {}) =>
-    callOf<T>(carryOut({ ...settings, gate }, operation, input, options));
+    callOf<T>(carryOut(settings, operation, input, options));
+}
+
+/** A call before it goes out. */
+export function outgoingCall(settings: Settings, operation: Operation, input: Input, options: SendOptions) {
+  const { baseUrl, cache, expectModelVersion, gate } = settings;
+  const { timeoutMs, maxRetries } = limitsOf(options, settings);
+  const { signal, fields } = options;
+  const versioned = withModelVersion(operation, input, expectModelVersion);
+  const { url, ...sent } = outgoing(baseUrl, operation, versioned, {
+    asGet: cache !== undefined,
+    fields,
+    options,
+  });
+  return {
+    url,
+    method: sent.method,
+    /**
+     * Asks until there is an answer, or no reason to ask again.
+     * @param take reads it, or throws what is wrong with it
+     * @param etag tag of the answer that is kept
+     */
+    ask: <T>(take: (opened: Opened) => Promise<T>, etag?: string) => {
+      const headers = headersOf(settings, options, {
+        file: operation.file,
+        hasBody: sent.body !== undefined,
+        etag,
+      });
+      const once = async () =>
+        take(await open(settings.fetch, { url, init: { ...sent, headers }, timeoutMs, signal }));
+      return repeat(() => gate.through(once, signal), operation.once ? 0 : maxRetries, signal);
+    },
+  };
 }
 
 async function carryOut<T>(
-  settings: Settings & { gate: Gate },
+  settings: Settings,
   operation: Operation,
   input: Input,
   options: SendOptions,
 ): Promise<Done<T>> {
-  const { baseUrl, cache, expectModelVersion } = settings;
-  const { timeoutMs, maxRetries } = limitsOf(options, settings);
-  const versioned = withModelVersion(operation, input, expectModelVersion);
-  const { method, url, body } = outgoing(baseUrl, operation, versioned, {
-    asGet: cache !== undefined,
-    fields: options.fields,
-    options,
-  });
-  const keeper = method === "GET" ? cache : undefined;
+  const { method, url, ask } = outgoingCall(settings, operation, input, options);
+  const keeper = method === "GET" ? settings.cache : undefined;
   // The same URL is another answer in another language.
   const key = settings.language === undefined ? url : `${url}#${settings.language}`;
   const kept = await keptAnswer(keeper, key);
   const { file } = operation;
-  const headers = headersOf(settings, options, { file, hasBody: body !== undefined, etag: kept?.etag });
-  const init = { method, headers, ...(body === undefined ? {} : { body }) };
-
-  const ask = async (): Promise<Reply> => {
-    const { signal } = options;
-    const reply = await attempt(settings.fetch, { url, init, isFile: file !== undefined, timeoutMs, signal });
-    if (reply.status === 304 && kept !== undefined) return reply;
-    if (reply.status < 200 || reply.status > 299) throw errorOf(reply);
-    return reply;
-  };
-  const { reply, attempts } = await repeat(
-    () => settings.gate.through(ask, options.signal),
-    operation.repeatable ? maxRetries : 0,
-    options.signal,
-  );
+  const { reply, attempts } = await ask(async (opened) => {
+    const read = await whole(opened, file !== undefined);
+    if (read.status === 304 && kept !== undefined) return read;
+    if (read.status < 200 || read.status > 299) throw errorOf(read);
+    return read;
+  }, kept?.etag);
 
   if (reply.status === 304 && kept !== undefined) {
     return { data: kept.data as T, meta: metaOf(reply, "cache", attempts) };
@@ -76,12 +90,11 @@ async function keptAnswer(
   }
 }
 
-/** Asks until there is an answer, or no reason to ask again. */
-async function repeat(
-  ask: () => Promise<Reply>,
+async function repeat<Answer>(
+  ask: () => Promise<Answer>,
   maxRetries: number,
   signal: AbortSignal | undefined,
-): Promise<{ reply: Reply; attempts: number }> {
+): Promise<{ reply: Answer; attempts: number }> {
   const history: History = { retries: 0, reconnected: false };
   for (;;) {
     try {

@@ -78,8 +78,8 @@ export interface Operation {
   readonly method: string;
   /** With parameters in braces. */
   readonly path: string;
-  /** Whether asking twice does no more than asking once. */
-  readonly repeatable: boolean;
+  /** Where asking twice does more than asking once. */
+  readonly once?: boolean;
   /** Fields that GET at the same path takes in a query string, where there is such a twin with the same answer. */
   readonly query?: readonly string[];
   /** Whether the body takes `expect_model_version`. */

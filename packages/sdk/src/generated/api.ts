@@ -9,12 +9,18 @@ import type {
   CuttingTemplateLook,
   CuttingTemplateRequest,
   DiveAdviceAnswer,
+  DiveTimelinesAnswer,
+  DiveTimelinesRequest,
   ExposureLossAnswer,
   FilterChoiceAnswer,
   FilterKindsAnswer,
   FilterMountingAnswer,
   GradeLook,
   Health,
+  KitAdviceAnswer,
+  KitAdviceRequest,
+  LightWindowsAnswer,
+  LightWindowsRequest,
   MixedLightAnswer,
   ModelsAnswer,
   MountingScene,
@@ -27,6 +33,8 @@ import type {
   QuizPaper,
   Scene,
   SlateLook,
+  TripAdviceAnswer,
+  TripAdviceRequest,
   WaterTypesAnswer,
   WhiteBalanceAnswer,
 } from "./types.js";
@@ -191,7 +199,7 @@ export class Calculations {
   attenuation<const Names extends FieldsOf<AttenuationAnswer>>(scene: Scene, options: CallOptions & { fields: readonly Names[] }): Call<Picked<AttenuationAnswer, Names | "cautions">>;
   attenuation(scene: Scene, options: CallOptions & { fields: "brief" }): Call<Brief>;
   attenuation(scene: Scene, options?: CallOptions): Call<never> {
-    return this.#send({ method: "POST", path: "/v1/attenuation", repeatable: true, query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
+    return this.#send({ method: "POST", path: "/v1/attenuation", query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
   }
 
   /**
@@ -216,7 +224,7 @@ export class Calculations {
   filterChoice<const Names extends FieldsOf<FilterChoiceAnswer>>(scene: Scene, options: CallOptions & { fields: readonly Names[] }): Call<Picked<FilterChoiceAnswer, Names | "cautions">>;
   filterChoice(scene: Scene, options: CallOptions & { fields: "brief" }): Call<Brief>;
   filterChoice(scene: Scene, options?: CallOptions): Call<never> {
-    return this.#send({ method: "POST", path: "/v1/filter-choice", repeatable: true, query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
+    return this.#send({ method: "POST", path: "/v1/filter-choice", query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
   }
 
   /**
@@ -241,7 +249,7 @@ export class Calculations {
   exposureLoss<const Names extends FieldsOf<ExposureLossAnswer>>(scene: Scene, options: CallOptions & { fields: readonly Names[] }): Call<Picked<ExposureLossAnswer, Names | "cautions">>;
   exposureLoss(scene: Scene, options: CallOptions & { fields: "brief" }): Call<Brief>;
   exposureLoss(scene: Scene, options?: CallOptions): Call<never> {
-    return this.#send({ method: "POST", path: "/v1/exposure-loss", repeatable: true, query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
+    return this.#send({ method: "POST", path: "/v1/exposure-loss", query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
   }
 
   /**
@@ -268,7 +276,7 @@ export class Calculations {
   mixedLight<const Names extends FieldsOf<MixedLightAnswer>>(scene: Scene, options: CallOptions & { fields: readonly Names[] }): Call<Picked<MixedLightAnswer, Names | "cautions">>;
   mixedLight(scene: Scene, options: CallOptions & { fields: "brief" }): Call<Brief>;
   mixedLight(scene: Scene, options?: CallOptions): Call<never> {
-    return this.#send({ method: "POST", path: "/v1/mixed-light", repeatable: true, query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
+    return this.#send({ method: "POST", path: "/v1/mixed-light", query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
   }
 
   /**
@@ -293,7 +301,7 @@ export class Calculations {
   whiteBalance<const Names extends FieldsOf<WhiteBalanceAnswer>>(scene: Scene, options: CallOptions & { fields: readonly Names[] }): Call<Picked<WhiteBalanceAnswer, Names | "cautions">>;
   whiteBalance(scene: Scene, options: CallOptions & { fields: "brief" }): Call<Brief>;
   whiteBalance(scene: Scene, options?: CallOptions): Call<never> {
-    return this.#send({ method: "POST", path: "/v1/white-balance", repeatable: true, query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
+    return this.#send({ method: "POST", path: "/v1/white-balance", query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
   }
 
   /**
@@ -318,7 +326,7 @@ export class Calculations {
   colourRecovery<const Names extends FieldsOf<ColourRecoveryAnswer>>(scene: Scene, options: CallOptions & { fields: readonly Names[] }): Call<Picked<ColourRecoveryAnswer, Names | "cautions">>;
   colourRecovery(scene: Scene, options: CallOptions & { fields: "brief" }): Call<Brief>;
   colourRecovery(scene: Scene, options?: CallOptions): Call<never> {
-    return this.#send({ method: "POST", path: "/v1/colour-recovery", repeatable: true, query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
+    return this.#send({ method: "POST", path: "/v1/colour-recovery", query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
   }
 
   /**
@@ -343,7 +351,7 @@ export class Calculations {
   diveAdvice<const Names extends FieldsOf<DiveAdviceAnswer>>(scene: Scene, options: CallOptions & { fields: readonly Names[] }): Call<Picked<DiveAdviceAnswer, Names | "cautions">>;
   diveAdvice(scene: Scene, options: CallOptions & { fields: "brief" }): Call<Brief>;
   diveAdvice(scene: Scene, options?: CallOptions): Call<never> {
-    return this.#send({ method: "POST", path: "/v1/dive-advice", repeatable: true, query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
+    return this.#send({ method: "POST", path: "/v1/dive-advice", query: sceneQuery, versioned: true, selects: true }, { body: scene }, options);
   }
 
   /**
@@ -367,7 +375,7 @@ export class Calculations {
   filterMounting<const Names extends FieldsOf<FilterMountingAnswer>>(mountingScene: MountingScene, options: CallOptions & { fields: readonly Names[] }): Call<Picked<FilterMountingAnswer, Names | "cautions">>;
   filterMounting(mountingScene: MountingScene, options: CallOptions & { fields: "brief" }): Call<Brief>;
   filterMounting(mountingScene: MountingScene, options?: CallOptions): Call<never> {
-    return this.#send({ method: "POST", path: "/v1/filter-mounting", repeatable: true, query: query2, versioned: true, selects: true }, { body: mountingScene }, options);
+    return this.#send({ method: "POST", path: "/v1/filter-mounting", query: query2, versioned: true, selects: true }, { body: mountingScene }, options);
   }
 }
 
@@ -402,7 +410,7 @@ export class Pictures {
   chartUnderWater(scene: Scene, options?: CallOptions & PictureLook & { format?: "svg" }): Call<string>;
   chartUnderWater(scene: Scene, options: CallOptions & PictureLook & { format: "png" }): Call<ArrayBuffer>;
   chartUnderWater(scene: Scene, options?: CallOptions & PictureLook): Call<never> {
-    return this.#send({ method: "POST", path: "/v1/pictures/chart-under-water", repeatable: true, versioned: true, file: "image/", beside: ["format","width_px","theme"] }, { body: scene }, options);
+    return this.#send({ method: "POST", path: "/v1/pictures/chart-under-water", versioned: true, file: "image/", beside: ["format","width_px","theme"] }, { body: scene }, options);
   }
 
   /**
@@ -426,7 +434,7 @@ export class Pictures {
   lightWithDepth(scene: Scene, options?: CallOptions & PictureLook & { format?: "svg" }): Call<string>;
   lightWithDepth(scene: Scene, options: CallOptions & PictureLook & { format: "png" }): Call<ArrayBuffer>;
   lightWithDepth(scene: Scene, options?: CallOptions & PictureLook): Call<never> {
-    return this.#send({ method: "POST", path: "/v1/pictures/light-with-depth", repeatable: true, versioned: true, file: "image/", beside: ["format","width_px","theme"] }, { body: scene }, options);
+    return this.#send({ method: "POST", path: "/v1/pictures/light-with-depth", versioned: true, file: "image/", beside: ["format","width_px","theme"] }, { body: scene }, options);
   }
 
   /**
@@ -450,7 +458,105 @@ export class Pictures {
   redInPost(scene: Scene, options?: CallOptions & PictureLook & { format?: "svg" }): Call<string>;
   redInPost(scene: Scene, options: CallOptions & PictureLook & { format: "png" }): Call<ArrayBuffer>;
   redInPost(scene: Scene, options?: CallOptions & PictureLook): Call<never> {
-    return this.#send({ method: "POST", path: "/v1/pictures/red-in-post", repeatable: true, versioned: true, file: "image/", beside: ["format","width_px","theme"] }, { body: scene }, options);
+    return this.#send({ method: "POST", path: "/v1/pictures/red-in-post", versioned: true, file: "image/", beside: ["format","width_px","theme"] }, { body: scene }, options);
+  }
+
+  /**
+   * How colours fade on the way down. Grey, red and skin from the surface to the deepest filmed depth as the camera makes them: at its daylight setting, with the white balance set at each depth, and with the filter that is advised as well, each under the true colours. An SVG or a PNG that any page may show, with a title and a description that say what it says.
+   * @param scene see `Scene` for fields, units and defaults
+   * @returns the text of an SVG, or the bytes of a PNG, or rejects with a `SunfathomError`
+   * @example
+   * // What is known on a boat: place, local time, water that is blue and clear for 25 m
+   * const answer = await client.pictures.colourStrip({
+   *   "latitude_deg": -47,
+   *   "longitude_deg": -128,
+   *   "time_zone": "Etc/GMT+9",
+   *   "local_time": "2027-01-16T10:00",
+   *   "cloud_oktas": 2,
+   *   "visibility_m": 25,
+   *   "water_hue": "blue",
+   *   "min_depth_m": 5,
+   *   "max_depth_m": 18
+   * });
+   */
+  colourStrip(scene: Scene, options?: CallOptions & PictureLook & { format?: "svg" }): Call<string>;
+  colourStrip(scene: Scene, options: CallOptions & PictureLook & { format: "png" }): Call<ArrayBuffer>;
+  colourStrip(scene: Scene, options?: CallOptions & PictureLook): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/pictures/colour-strip", versioned: true, file: "image/", beside: ["format","width_px","theme"] }, { body: scene }, options);
+  }
+
+  /**
+   * How far colours are off, by density and depth. Mean colour errors behind filters of the kind that is advised, from none to five stops, from near the surface to the deepest filmed depth, each as a number on a field that is the darker the larger it is. The advised densities are framed over the filmed depths. An SVG or a PNG that any page may show, with a title and a description that say what it says.
+   * @param scene see `Scene` for fields, units and defaults
+   * @returns the text of an SVG, or the bytes of a PNG, or rejects with a `SunfathomError`
+   * @example
+   * // What is known on a boat: place, local time, water that is blue and clear for 25 m
+   * const answer = await client.pictures.filterMap({
+   *   "latitude_deg": -47,
+   *   "longitude_deg": -128,
+   *   "time_zone": "Etc/GMT+9",
+   *   "local_time": "2027-01-16T10:00",
+   *   "cloud_oktas": 2,
+   *   "visibility_m": 25,
+   *   "water_hue": "blue",
+   *   "min_depth_m": 5,
+   *   "max_depth_m": 18
+   * });
+   */
+  filterMap(scene: Scene, options?: CallOptions & PictureLook & { format?: "svg" }): Call<string>;
+  filterMap(scene: Scene, options: CallOptions & PictureLook & { format: "png" }): Call<ArrayBuffer>;
+  filterMap(scene: Scene, options?: CallOptions & PictureLook): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/pictures/filter-map", versioned: true, file: "image/", beside: ["format","width_px","theme"] }, { body: scene }, options);
+  }
+
+  /**
+   * Which light leads, by depth and by the distance of the video lights. Where video lights lead, where daylight leads and where the two fight, over depth and over the distance from the video lights to the subject, with the distance that the scene has and the ways out. Where a scene has no video lights, for two usual ones. An SVG or a PNG that any page may show, with a title and a description that say what it says.
+   * @param scene see `Scene` for fields, units and defaults
+   * @returns the text of an SVG, or the bytes of a PNG, or rejects with a `SunfathomError`
+   * @example
+   * // The same at one depth, with two video lights
+   * const answer = await client.pictures.mixedLightMap({
+   *   "latitude_deg": -47,
+   *   "longitude_deg": -128,
+   *   "time_zone": "Etc/GMT+9",
+   *   "local_time": "2027-01-16T10:00",
+   *   "cloud_oktas": 2,
+   *   "visibility_m": 25,
+   *   "water_hue": "blue",
+   *   "depth_m": 12,
+   *   "lamp_flux_lm": 4000,
+   *   "lamp_count": 2,
+   *   "lamp_distance_m": 0.8
+   * });
+   */
+  mixedLightMap(scene: Scene, options?: CallOptions & PictureLook & { format?: "svg" }): Call<string>;
+  mixedLightMap(scene: Scene, options: CallOptions & PictureLook & { format: "png" }): Call<ArrayBuffer>;
+  mixedLightMap(scene: Scene, options?: CallOptions & PictureLook): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/pictures/mixed-light-map", versioned: true, file: "image/", beside: ["format","width_px","theme"] }, { body: scene }, options);
+  }
+
+  /**
+   * Where light is lost, stop by stop. The stops that are lost at the surface, on the way down, on the way to the camera, at the port and in the filter on the lens, at the shallowest filmed depth and at the deepest, each bar beginning where the one before ends; and what to set there. An SVG or a PNG that any page may show, with a title and a description that say what it says.
+   * @param scene see `Scene` for fields, units and defaults
+   * @returns the text of an SVG, or the bytes of a PNG, or rejects with a `SunfathomError`
+   * @example
+   * // What is known on a boat: place, local time, water that is blue and clear for 25 m
+   * const answer = await client.pictures.exposureBudget({
+   *   "latitude_deg": -47,
+   *   "longitude_deg": -128,
+   *   "time_zone": "Etc/GMT+9",
+   *   "local_time": "2027-01-16T10:00",
+   *   "cloud_oktas": 2,
+   *   "visibility_m": 25,
+   *   "water_hue": "blue",
+   *   "min_depth_m": 5,
+   *   "max_depth_m": 18
+   * });
+   */
+  exposureBudget(scene: Scene, options?: CallOptions & PictureLook & { format?: "svg" }): Call<string>;
+  exposureBudget(scene: Scene, options: CallOptions & PictureLook & { format: "png" }): Call<ArrayBuffer>;
+  exposureBudget(scene: Scene, options?: CallOptions & PictureLook): Call<never> {
+    return this.#send({ method: "POST", path: "/v1/pictures/exposure-budget", versioned: true, file: "image/", beside: ["format","width_px","theme"] }, { body: scene }, options);
   }
 }
 
@@ -486,7 +592,7 @@ export class Sheets {
   slate(scene: Scene, options: CallOptions & SlateLook & { format: "svg" }): Call<string>;
   slate(scene: Scene, options: CallOptions & SlateLook & { format: "png" }): Call<ArrayBuffer>;
   slate(scene: Scene, options?: CallOptions & SlateLook): Call<never> {
-    return this.#send({ method: "POST", path: "/v1/slates", repeatable: true, versioned: true, file: "*", beside: ["format"] }, { body: scene }, options);
+    return this.#send({ method: "POST", path: "/v1/slates", versioned: true, file: "*", beside: ["format"] }, { body: scene }, options);
   }
 
   /**
@@ -505,7 +611,7 @@ export class Sheets {
   cuttingTemplate(cuttingTemplateRequest: CuttingTemplateRequest, options?: CallOptions & CuttingTemplateLook & { format?: "pdf" }): Call<ArrayBuffer>;
   cuttingTemplate(cuttingTemplateRequest: CuttingTemplateRequest, options: CallOptions & CuttingTemplateLook & { format: "svg" }): Call<string>;
   cuttingTemplate(cuttingTemplateRequest: CuttingTemplateRequest, options?: CallOptions & CuttingTemplateLook): Call<never> {
-    return this.#send({ method: "POST", path: "/v1/cutting-templates", repeatable: true, file: "*", beside: ["format"] }, { body: cuttingTemplateRequest }, options);
+    return this.#send({ method: "POST", path: "/v1/cutting-templates", file: "*", beside: ["format"] }, { body: cuttingTemplateRequest }, options);
   }
 
   /**
@@ -529,7 +635,482 @@ export class Sheets {
   grade(scene: Scene, options?: CallOptions & GradeLook & { format?: "clf" }): Call<string>;
   grade(scene: Scene, options: CallOptions & GradeLook & { format: "cdl" }): Call<string>;
   grade(scene: Scene, options?: CallOptions & GradeLook): Call<never> {
-    return this.#send({ method: "POST", path: "/v1/grades", repeatable: true, versioned: true, file: "*", beside: ["format"] }, { body: scene }, options);
+    return this.#send({ method: "POST", path: "/v1/grades", versioned: true, file: "*", beside: ["format"] }, { body: scene }, options);
+  }
+}
+
+/**
+ * More than one dive at a time: when the light is best, and what to take.
+ */
+export class Trips {
+  readonly #send: Send;
+
+  constructor(send: Send) {
+    this.#send = send;
+  }
+
+  /**
+   * When the light of a site is best. For one site and up to 31 days: the best windows of each day within the opening hours, up to 3, each with its light and the red that is left at the middle of the depths, the filter, the exposure and why. Cloud comes from your forecast, by the hour or by the day; without one the sky is taken for clear, and the answer says so. Windows are ranked by colour error / 2 ^ (weight x light), with a weight for each `aim`: none that is listed has both a larger colour error and less light than one that is not. The guide to trips says the weights.
+   * @param lightWindowsRequest see `LightWindowsRequest` for fields, units and defaults
+   * @returns `LightWindowsAnswer`, or rejects with a `SunfathomError`
+   * @example
+   * // Three days at a reef, a forecast for the second
+   * const answer = await client.trips.lightWindows({
+   *   "site": {
+   *     "visibility_m": 25,
+   *     "water_hue": "blue",
+   *     "min_depth_m": 5,
+   *     "max_depth_m": 18
+   *   },
+   *   "latitude_deg": -47.3,
+   *   "longitude_deg": -128.4,
+   *   "time_zone": "Etc/GMT+9",
+   *   "first_date": "2027-01-16",
+   *   "last_date": "2027-01-18",
+   *   "opens_at": "08:00",
+   *   "closes_at": "17:00",
+   *   "forecast": [
+   *     {
+   *       "date": "2027-01-17",
+   *       "cloud_oktas": 7
+   *     }
+   *   ]
+   * });
+   */
+  lightWindows(lightWindowsRequest: LightWindowsRequest, options?: CallOptions): Call<LightWindowsAnswer> {
+    return this.#send({ method: "POST", path: "/v1/light-windows", versioned: true }, { body: lightWindowsRequest }, options);
+  }
+
+  /**
+   * The smallest kit that serves several dives. For up to 12 dives and 24 pieces: the smallest set of filters, rings, holders and video lights with which no dive loses what an eye sees against all pieces at hand; what each piece buys, on which dives; what is never used; and which further filter would help most, by kind and density. Sets of up to 4 pieces are all tried (`method` `exact`); where none of them is enough, the set is put together piece by piece, and the answer says so (`greedy`). Sets of one size are compared by what all dives lose together, then by the light that their filters take, then by `id`. A filter counts where it fits: a ring is taken for what it lets fit. Each dive is judged as `filter-choice` and the plan for a dive judge it.
+   * @param kitAdviceRequest see `KitAdviceRequest` for fields, units and defaults
+   * @returns `KitAdviceAnswer`, or rejects with a `SunfathomError`
+   * @example
+   * // A week of four dives, and what lies on the shelf
+   * const answer = await client.trips.kitAdvice({
+   *   "scene": {
+   *     "camera_class": "action"
+   *   },
+   *   "dives": [
+   *     {
+   *       "id": "gannet-reef",
+   *       "scene": {
+   *         "visibility_m": 25,
+   *         "water_hue": "blue",
+   *         "min_depth_m": 5,
+   *         "max_depth_m": 18
+   *       }
+   *     },
+   *     {
+   *       "id": "mole",
+   *       "scene": {
+   *         "water_type": "5C",
+   *         "depth_m": 8
+   *       }
+   *     },
+   *     {
+   *       "id": "lagoon",
+   *       "scene": {
+   *         "water_type": "II",
+   *         "depth_m": 4
+   *       }
+   *     },
+   *     {
+   *       "id": "wreck-by-night",
+   *       "scene": {
+   *         "water_type": "3C",
+   *         "depth_m": 12,
+   *         "daylight_basis": "none"
+   *       }
+   *     }
+   *   ],
+   *   "pieces": [
+   *     {
+   *       "id": "red-light",
+   *       "item": "lens_filter",
+   *       "filter_kind": "red",
+   *       "filter_density": 0.6
+   *     },
+   *     {
+   *       "id": "red-dense",
+   *       "item": "lens_filter",
+   *       "filter_kind": "red",
+   *       "filter_density": 1.2
+   *     },
+   *     {
+   *       "id": "magenta",
+   *       "item": "lens_filter",
+   *       "filter_kind": "magenta",
+   *       "filter_stops": 2
+   *     },
+   *     {
+   *       "id": "wide-lights",
+   *       "item": "lamp",
+   *       "flux_lm": 4000,
+   *       "count": 2,
+   *       "distance_m": 0.8
+   *     },
+   *     {
+   *       "id": "small-light",
+   *       "item": "lamp",
+   *       "flux_lm": 800,
+   *       "distance_m": 0.5
+   *     }
+   *   ]
+   * });
+   */
+  kitAdvice(kitAdviceRequest: KitAdviceRequest, options?: CallOptions): Call<KitAdviceAnswer> {
+    return this.#send({ method: "POST", path: "/v1/kit-advice", versioned: true }, { body: kitAdviceRequest }, options);
+  }
+
+  /**
+   * One shelf of filters for all guests of a trip. For up to 31 dives, 40 guests with their cameras and a shelf of up to 40 filters, with how many there are of each: what each guest mounts and sets on each dive, what goes into each crate, and what goes on the boat or stays ashore. The shelf is handed out again for each dive, to guests whom a filter fits and who gain enough by it: the guest who would be worst off, by the colour error that is left, is served as well as can be, then the next one, and so on; exactly, and not one after another. What is even goes by the guests' ids. As `text/calendar` (RFC 5545, by `Accept`) the answer is an event for each dive, of one guest in the guest's language (`calendar_for`), or of the crew.
+   * @param tripAdviceRequest see `TripAdviceRequest` for fields, units and defaults
+   * @returns `TripAdviceAnswer`, or rejects with a `SunfathomError`
+   * @example
+   * // Two dives, three guests, and two filters to share
+   * const answer = await client.trips.tripAdvice({
+   *   "id": "packet-2027-01",
+   *   "dives": [
+   *     {
+   *       "id": "d1",
+   *       "name": "Gannet Stair",
+   *       "local_time": "2027-01-16T09:30",
+   *       "time_zone": "Etc/GMT+9",
+   *       "scene": {
+   *         "latitude_deg": -47.3,
+   *         "longitude_deg": -128.4,
+   *         "visibility_m": 25,
+   *         "water_hue": "blue",
+   *         "min_depth_m": 5,
+   *         "max_depth_m": 18,
+   *         "cloud_oktas": 2
+   *       }
+   *     },
+   *     {
+   *       "id": "d2",
+   *       "name": "Old Mole",
+   *       "local_time": "2027-01-16T14:00",
+   *       "time_zone": "Etc/GMT+9",
+   *       "duration_min": 50,
+   *       "scene": {
+   *         "latitude_deg": -47.3,
+   *         "longitude_deg": -128.4,
+   *         "visibility_m": 12,
+   *         "water_hue": "blue_green",
+   *         "min_depth_m": 3,
+   *         "max_depth_m": 10,
+   *         "cloud_oktas": 4
+   *       }
+   *     }
+   *   ],
+   *   "guests": [
+   *     {
+   *       "id": "g1",
+   *       "language": "de",
+   *       "camera": {
+   *         "camera_class": "interchangeable",
+   *         "port_kind": "flat",
+   *         "lens_kind": "standard",
+   *         "focal_length_mm": 28,
+   *         "sensor_diagonal_mm": 28.4,
+   *         "lens_thread_mm": 52
+   *       }
+   *     },
+   *     {
+   *       "id": "g2",
+   *       "camera": {
+   *         "camera_class": "compact",
+   *         "port_kind": "flat",
+   *         "lens_kind": "standard",
+   *         "field_of_view_deg": 62,
+   *         "port_thread_mm": 67
+   *       }
+   *     },
+   *     {
+   *       "id": "g3",
+   *       "camera": {
+   *         "camera_class": "action"
+   *       },
+   *       "kit": [
+   *         {
+   *           "id": "own-red",
+   *           "item": "lens_filter",
+   *           "filter_kind": "red",
+   *           "filter_density": 0.9
+   *         }
+   *       ]
+   *     }
+   *   ],
+   *   "shelf": [
+   *     {
+   *       "id": "red-67",
+   *       "item": "lens_filter",
+   *       "filter_kind": "red",
+   *       "filter_density": 0.9,
+   *       "filter_thread_mm": 67,
+   *       "quantity": 1
+   *     },
+   *     {
+   *       "id": "magenta-67",
+   *       "item": "lens_filter",
+   *       "filter_kind": "magenta",
+   *       "filter_density": 0.6,
+   *       "filter_thread_mm": 67,
+   *       "quantity": 1
+   *     }
+   *   ],
+   *   "rings": [
+   *     {
+   *       "id": "52-67",
+   *       "from_mm": 52,
+   *       "to_mm": 67,
+   *       "thickness_mm": 3,
+   *       "quantity": 2
+   *     }
+   *   ]
+   * });
+   */
+  tripAdvice(tripAdviceRequest: TripAdviceRequest, options?: CallOptions): Call<TripAdviceAnswer> {
+    return this.#send({ method: "POST", path: "/v1/trip-advice", versioned: true }, { body: tripAdviceRequest }, options);
+  }
+
+  /**
+   * One shelf of filters for all guests of a trip. For up to 31 dives, 40 guests with their cameras and a shelf of up to 40 filters, with how many there are of each: what each guest mounts and sets on each dive, what goes into each crate, and what goes on the boat or stays ashore. The shelf is handed out again for each dive, to guests whom a filter fits and who gain enough by it: the guest who would be worst off, by the colour error that is left, is served as well as can be, then the next one, and so on; exactly, and not one after another. What is even goes by the guests' ids. As `text/calendar` (RFC 5545, by `Accept`) the answer is an event for each dive, of one guest in the guest's language (`calendar_for`), or of the crew.
+   * @param tripAdviceRequest see `TripAdviceRequest` for fields, units and defaults
+   * @returns the text of the file (`text/calendar`), or rejects with a `SunfathomError`
+   * @example
+   * // Two dives, three guests, and two filters to share
+   * const answer = await client.trips.tripAdviceCalendar({
+   *   "id": "packet-2027-01",
+   *   "dives": [
+   *     {
+   *       "id": "d1",
+   *       "name": "Gannet Stair",
+   *       "local_time": "2027-01-16T09:30",
+   *       "time_zone": "Etc/GMT+9",
+   *       "scene": {
+   *         "latitude_deg": -47.3,
+   *         "longitude_deg": -128.4,
+   *         "visibility_m": 25,
+   *         "water_hue": "blue",
+   *         "min_depth_m": 5,
+   *         "max_depth_m": 18,
+   *         "cloud_oktas": 2
+   *       }
+   *     },
+   *     {
+   *       "id": "d2",
+   *       "name": "Old Mole",
+   *       "local_time": "2027-01-16T14:00",
+   *       "time_zone": "Etc/GMT+9",
+   *       "duration_min": 50,
+   *       "scene": {
+   *         "latitude_deg": -47.3,
+   *         "longitude_deg": -128.4,
+   *         "visibility_m": 12,
+   *         "water_hue": "blue_green",
+   *         "min_depth_m": 3,
+   *         "max_depth_m": 10,
+   *         "cloud_oktas": 4
+   *       }
+   *     }
+   *   ],
+   *   "guests": [
+   *     {
+   *       "id": "g1",
+   *       "language": "de",
+   *       "camera": {
+   *         "camera_class": "interchangeable",
+   *         "port_kind": "flat",
+   *         "lens_kind": "standard",
+   *         "focal_length_mm": 28,
+   *         "sensor_diagonal_mm": 28.4,
+   *         "lens_thread_mm": 52
+   *       }
+   *     },
+   *     {
+   *       "id": "g2",
+   *       "camera": {
+   *         "camera_class": "compact",
+   *         "port_kind": "flat",
+   *         "lens_kind": "standard",
+   *         "field_of_view_deg": 62,
+   *         "port_thread_mm": 67
+   *       }
+   *     },
+   *     {
+   *       "id": "g3",
+   *       "camera": {
+   *         "camera_class": "action"
+   *       },
+   *       "kit": [
+   *         {
+   *           "id": "own-red",
+   *           "item": "lens_filter",
+   *           "filter_kind": "red",
+   *           "filter_density": 0.9
+   *         }
+   *       ]
+   *     }
+   *   ],
+   *   "shelf": [
+   *     {
+   *       "id": "red-67",
+   *       "item": "lens_filter",
+   *       "filter_kind": "red",
+   *       "filter_density": 0.9,
+   *       "filter_thread_mm": 67,
+   *       "quantity": 1
+   *     },
+   *     {
+   *       "id": "magenta-67",
+   *       "item": "lens_filter",
+   *       "filter_kind": "magenta",
+   *       "filter_density": 0.6,
+   *       "filter_thread_mm": 67,
+   *       "quantity": 1
+   *     }
+   *   ],
+   *   "rings": [
+   *     {
+   *       "id": "52-67",
+   *       "from_mm": 52,
+   *       "to_mm": 67,
+   *       "thickness_mm": 3,
+   *       "quantity": 2
+   *     }
+   *   ]
+   * });
+   */
+  tripAdviceCalendar(tripAdviceRequest: TripAdviceRequest, options?: CallOptions): Call<string> {
+    return this.#send({ method: "POST", path: "/v1/trip-advice", versioned: true, file: "text/calendar" }, { body: tripAdviceRequest }, options);
+  }
+
+  /**
+   * A dive as it was dived. A dive's depth over time, up to 20000 samples, with the scene of its site: where to have set the white balance, changed the filter and set the exposure again, by the decisions of `dive-advice`; and for up to 200 clips, on the camera's clock, their depths, light, the red that is left, the colour cast, and whether the last white balance still held. It looks backwards, and at filming alone. With `Accept: text/vtt` the clips and moments come as WebVTT captions (W3C), with times of day by the camera's clock. The body has 4 MB at most.
+   * @param diveTimelinesRequest see `DiveTimelinesRequest` for fields, units and defaults
+   * @returns `DiveTimelinesAnswer`, or rejects with a `SunfathomError`
+   * @example
+   * // A wall dive with three clips, and nothing known of what was done
+   * const answer = await client.trips.diveTimeline({
+   *   "site": {
+   *     "visibility_m": 25,
+   *     "water_hue": "blue",
+   *     "sun_elevation_deg": 50
+   *   },
+   *   "samples": [
+   *     {
+   *       "time_s": 0,
+   *       "depth_m": 0
+   *     },
+   *     {
+   *       "time_s": 180,
+   *       "depth_m": 18
+   *     },
+   *     {
+   *       "time_s": 1200,
+   *       "depth_m": 22
+   *     },
+   *     {
+   *       "time_s": 2100,
+   *       "depth_m": 9
+   *     },
+   *     {
+   *       "time_s": 2700,
+   *       "depth_m": 5
+   *     },
+   *     {
+   *       "time_s": 2880,
+   *       "depth_m": 0
+   *     }
+   *   ],
+   *   "start_clock": "09:30:00",
+   *   "clock_offset_s": 75,
+   *   "clips": [
+   *     {
+   *       "id": "A001",
+   *       "from_clock": "09:35:40",
+   *       "length_s": 60
+   *     },
+   *     {
+   *       "id": "A002",
+   *       "from_clock": "09:52:10",
+   *       "length_s": 45
+   *     },
+   *     {
+   *       "id": "A003",
+   *       "from_clock": "10:12:00",
+   *       "length_s": 90
+   *     }
+   *   ]
+   * });
+   */
+  diveTimeline(diveTimelinesRequest: DiveTimelinesRequest, options?: CallOptions): Call<DiveTimelinesAnswer> {
+    return this.#send({ method: "POST", path: "/v1/dive-timelines", versioned: true }, { body: diveTimelinesRequest }, options);
+  }
+
+  /**
+   * A dive as it was dived. A dive's depth over time, up to 20000 samples, with the scene of its site: where to have set the white balance, changed the filter and set the exposure again, by the decisions of `dive-advice`; and for up to 200 clips, on the camera's clock, their depths, light, the red that is left, the colour cast, and whether the last white balance still held. It looks backwards, and at filming alone. With `Accept: text/vtt` the clips and moments come as WebVTT captions (W3C), with times of day by the camera's clock. The body has 4 MB at most.
+   * @param diveTimelinesRequest see `DiveTimelinesRequest` for fields, units and defaults
+   * @returns the text of the file (`text/vtt`), or rejects with a `SunfathomError`
+   * @example
+   * // A wall dive with three clips, and nothing known of what was done
+   * const answer = await client.trips.diveTimelineCaptions({
+   *   "site": {
+   *     "visibility_m": 25,
+   *     "water_hue": "blue",
+   *     "sun_elevation_deg": 50
+   *   },
+   *   "samples": [
+   *     {
+   *       "time_s": 0,
+   *       "depth_m": 0
+   *     },
+   *     {
+   *       "time_s": 180,
+   *       "depth_m": 18
+   *     },
+   *     {
+   *       "time_s": 1200,
+   *       "depth_m": 22
+   *     },
+   *     {
+   *       "time_s": 2100,
+   *       "depth_m": 9
+   *     },
+   *     {
+   *       "time_s": 2700,
+   *       "depth_m": 5
+   *     },
+   *     {
+   *       "time_s": 2880,
+   *       "depth_m": 0
+   *     }
+   *   ],
+   *   "start_clock": "09:30:00",
+   *   "clock_offset_s": 75,
+   *   "clips": [
+   *     {
+   *       "id": "A001",
+   *       "from_clock": "09:35:40",
+   *       "length_s": 60
+   *     },
+   *     {
+   *       "id": "A002",
+   *       "from_clock": "09:52:10",
+   *       "length_s": 45
+   *     },
+   *     {
+   *       "id": "A003",
+   *       "from_clock": "10:12:00",
+   *       "length_s": 90
+   *     }
+   *   ]
+   * });
+   */
+  diveTimelineCaptions(diveTimelinesRequest: DiveTimelinesRequest, options?: CallOptions): Call<string> {
+    return this.#send({ method: "POST", path: "/v1/dive-timelines", versioned: true, file: "text/vtt" }, { body: diveTimelinesRequest }, options);
   }
 }
 
@@ -550,7 +1131,7 @@ export class Reference {
    * const answer = await client.reference.waterTypes();
    */
   waterTypes(options?: CallOptions): Call<WaterTypesAnswer> {
-    return this.#send({ method: "GET", path: "/v1/water-types", repeatable: true }, {}, options);
+    return this.#send({ method: "GET", path: "/v1/water-types" }, {}, options);
   }
 
   /**
@@ -560,7 +1141,7 @@ export class Reference {
    * const answer = await client.reference.filterKinds();
    */
   filterKinds(options?: CallOptions): Call<FilterKindsAnswer> {
-    return this.#send({ method: "GET", path: "/v1/filter-kinds", repeatable: true }, {}, options);
+    return this.#send({ method: "GET", path: "/v1/filter-kinds" }, {}, options);
   }
 
   /**
@@ -570,7 +1151,7 @@ export class Reference {
    * const answer = await client.reference.models();
    */
   models(options?: CallOptions): Call<ModelsAnswer> {
-    return this.#send({ method: "GET", path: "/v1/models", repeatable: true }, {}, options);
+    return this.#send({ method: "GET", path: "/v1/models" }, {}, options);
   }
 }
 
@@ -585,7 +1166,7 @@ export class Quiz {
   }
 
   /**
-   * Draw a paper of questions, without their answers. Questions on light and colour under water: every figure computed, no two alike, a new paper with each call. They come with a token, encrypted and authenticated, to have the answers marked until it expires. Nothing is stored. `avoid` leaves out questions that learners have met, by their `fingerprint`, and with the instructor's key a `seed` gives the same paper again. A paper is for practice unless `release` says `after_close`: then its token reveals nothing before `closes_at`.
+   * Draw a paper of questions, without their answers. Questions on light and colour under water: every figure computed, no two alike, a new paper with each call. They come with a token, encrypted and authenticated, to have the answers marked until it expires. Nothing is stored. They are in English (`en`) or Spanish (`es`): `language`, or what `Accept-Language` likes best of the two, or English, as `Content-Language` says; the same seed asks the same in each. `avoid` leaves out questions that learners have met, by their `fingerprint`, and with the instructor's key a `seed` gives the same paper again. A paper is for practice unless `release` says `after_close`: then its token reveals nothing before `closes_at`.
    * Sent once, never repeated by the client.
    * @param quizItemsRequest see `QuizItemsRequest` for fields, units and defaults
    * @returns `QuizPaper`, or rejects with a `SunfathomError`
@@ -601,11 +1182,11 @@ export class Quiz {
    * });
    */
   drawItems(quizItemsRequest: QuizItemsRequest, options?: CallOptions): Call<QuizPaper> {
-    return this.#send({ method: "POST", path: "/v1/quiz-items", repeatable: false, versioned: true }, { body: quizItemsRequest }, options);
+    return this.#send({ method: "POST", path: "/v1/quiz-items", once: true, versioned: true }, { body: quizItemsRequest }, options);
   }
 
   /**
-   * Mark the answers to a paper. Marks the answers, with feedback on each misunderstanding and the worked solution; blanks and questions left out score 0 and get no solution. The token holds the right answers, so you can have the same answers marked as often as you like until it expires. For a practice paper (`release` `at_once`) that gives the whole key to anyone who holds its token and asks again and again. A paper with `release` `after_close` is marked from `closes_at` on; before that, `marks_held_back` says that the answers fit and nothing else, not even a score, from which repeated calls could work out the key. The instructor's key has it marked at any time, blanks with their solutions. To give each learner one attempt is the platform's job.
+   * Mark the answers to a paper. Marks the answers, with feedback on each misunderstanding and the worked solution, in the language that the paper was drawn in; blanks and questions left out score 0 and get no solution. The token holds the right answers, so you can have the same answers marked as often as you like until it expires. For a practice paper (`release` `at_once`) that gives the whole key to anyone who holds its token and asks again and again. A paper with `release` `after_close` is marked from `closes_at` on; before that, `marks_held_back` says that the answers fit and nothing else, not even a score, from which repeated calls could work out the key. The instructor's key has it marked at any time, blanks with their solutions. To give each learner one attempt is the platform's job.
    * @param quizAnswersRequest see `QuizAnswersRequest` for fields, units and defaults
    * @returns `QuizMarks`, or rejects with a `SunfathomError`
    * @example
@@ -623,11 +1204,11 @@ export class Quiz {
    * });
    */
   markAnswers(quizAnswersRequest: QuizAnswersRequest, options?: CallOptions): Call<QuizMarks> {
-    return this.#send({ method: "POST", path: "/v1/quiz-answers", repeatable: true }, { body: quizAnswersRequest }, options);
+    return this.#send({ method: "POST", path: "/v1/quiz-answers" }, { body: quizAnswersRequest }, options);
   }
 
   /**
-   * Pack a paper for a learning platform. A content package of QTI 3.0 or 2.1: manifest, test, a file for each question and each picture. Cautions stand before the questions. With keys, feedback and solutions a platform does the marking; this needs the instructor's key. Without them, and with `release` `after_close`, `paper.json` in the package has the token that `/v1/quiz-answers` takes from `closes_at` on. A practice paper without keys has no token: learners hold the package, and it would open the solutions to them. A new paper with each call, except with an instructor's `seed`, which gives the same paper as in `/v1/quiz-items`.
+   * Pack a paper for a learning platform. A content package of QTI 3.0 or 2.1 or, with `format` `scorm_1_2`, a practice package. QTI has a manifest, a test, and a file for each question and each picture. Cautions stand before the questions. `language` is chosen as for `/v1/quiz-items`, and said in each file of the package (`xml:lang`). With keys, feedback and solutions a platform does the marking; this needs the instructor's key. Without them, and with `release` `after_close`, `paper.json` in the package has the token that `/v1/quiz-answers` takes from `closes_at` on. A practice paper without keys has no token: learners hold the package, and it would open the solutions to them. A new paper with each call, except with an instructor's `seed`, which gives the same paper as in `/v1/quiz-items`. A SCORM 1.2 package holds a page that shows the questions, marks them on its own as `/v1/quiz-answers` does, explains each answer, and reports progress and score; it fetches nothing, and works without a platform, too. Its keys are inside, where anyone can read them: it is for practice alone, says so on its first page, and cannot be had of a paper with `release` or `closes_at`. It was checked with the open-source run-time scorm-again.
    * Sent once, never repeated by the client.
    * @param quizPackageRequest see `QuizPackageRequest` for fields, units and defaults
    * @returns the bytes of the file (`application/zip`), or rejects with a `SunfathomError`
@@ -640,7 +1221,7 @@ export class Quiz {
    * });
    */
   packItems(quizPackageRequest: QuizPackageRequest, options?: CallOptions): Call<ArrayBuffer> {
-    return this.#send({ method: "POST", path: "/v1/quiz-packages", repeatable: false, versioned: true, file: "application/zip" }, { body: quizPackageRequest }, options);
+    return this.#send({ method: "POST", path: "/v1/quiz-packages", once: true, versioned: true, file: "application/zip" }, { body: quizPackageRequest }, options);
   }
 }
 
@@ -661,7 +1242,7 @@ export class Service {
    * const answer = await client.service.liveness();
    */
   liveness(options?: CallOptions): Call<Health> {
-    return this.#send({ method: "GET", path: "/health/live", repeatable: true }, {}, options);
+    return this.#send({ method: "GET", path: "/health/live" }, {}, options);
   }
 
   /**
@@ -671,7 +1252,7 @@ export class Service {
    * const answer = await client.service.readiness();
    */
   readiness(options?: CallOptions): Call<Health> {
-    return this.#send({ method: "GET", path: "/health/ready", repeatable: true }, {}, options);
+    return this.#send({ method: "GET", path: "/health/ready" }, {}, options);
   }
 
   /**
@@ -682,8 +1263,36 @@ export class Service {
    * const answer = await client.service.problemKind("...");
    */
   problemKind(name: string, options?: CallOptions): Call<ProblemPage> {
-    return this.#send({ method: "GET", path: "/problems/{name}", repeatable: true }, { path: { name } }, options);
+    return this.#send({ method: "GET", path: "/problems/{name}" }, { path: { name } }, options);
   }
+}
+
+/**
+ * What each calculation takes, by its name.
+ */
+export interface SceneOf {
+  "attenuation": Scene;
+  "filter-choice": Scene;
+  "exposure-loss": Scene;
+  "mixed-light": Scene;
+  "white-balance": Scene;
+  "colour-recovery": Scene;
+  "dive-advice": Scene;
+  "filter-mounting": MountingScene;
+}
+
+/**
+ * What each calculation answers, by its name.
+ */
+export interface AnswerOf {
+  "attenuation": AttenuationAnswer;
+  "filter-choice": FilterChoiceAnswer;
+  "exposure-loss": ExposureLossAnswer;
+  "mixed-light": MixedLightAnswer;
+  "white-balance": WhiteBalanceAnswer;
+  "colour-recovery": ColourRecoveryAnswer;
+  "dive-advice": DiveAdviceAnswer;
+  "filter-mounting": FilterMountingAnswer;
 }
 
 /**
@@ -691,22 +1300,25 @@ export class Service {
  */
 export abstract class Api {
   /** Answers to a scene. POST is as safe as GET: nothing is stored. */
-  readonly calculations: Calculations;
+  declare readonly calculations: Calculations;
   /** What people look at: drawn from the figures of the calculations, to show on any page. */
-  readonly pictures: Pictures;
+  declare readonly pictures: Pictures;
   /** What people print and take along: made of the same scenes. */
-  readonly sheets: Sheets;
+  declare readonly sheets: Sheets;
+  /** More than one dive at a time: when the light is best, and what to take. */
+  declare readonly trips: Trips;
   /** What a scene can name, and the parts of the model. */
-  readonly reference: Reference;
+  declare readonly reference: Reference;
   /** Questions for courses: drawn, marked, and packed for learning platforms. */
-  readonly quiz: Quiz;
+  declare readonly quiz: Quiz;
   /** The state of the service, and what its problems mean. */
-  readonly service: Service;
+  declare readonly service: Service;
 
   constructor(send: Send) {
     this.calculations = new Calculations(send);
     this.pictures = new Pictures(send);
     this.sheets = new Sheets(send);
+    this.trips = new Trips(send);
     this.reference = new Reference(send);
     this.quiz = new Quiz(send);
     this.service = new Service(send);

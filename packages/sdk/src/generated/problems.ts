@@ -3,7 +3,7 @@
 import { ProblemError } from "../core/response-errors.js";
 
 /**
- * The body is too large. A body can have up to 256 kB. A scene needs a few kilobytes. Status 413.
+ * The body is too large. A body can have up to 256 kB, a batch up to 4 MB and each of its scenes up to 256 kB. A scene needs a few kilobytes. Lists and objects can stand up to 64 deep in each other: no scene needs ten. Status 413.
  * @example
  * if (error instanceof BodyTooLargeError) console.error(error.detail, error.requestId);
  */
@@ -111,7 +111,7 @@ export class ModelVersionMismatchError extends ProblemError {
 }
 
 /**
- * The answer does not come in a form that you accept. Answers are `application/json`, packages of questions `application/zip`: let the `Accept` header include it, or leave it out. Status 406.
+ * The answer does not come in a form that you accept. Answers are `application/json`, batches `application/jsonl`, packages of questions `application/zip`: let the `Accept` header include it, or leave it out. Status 406.
  * @example
  * if (error instanceof NotAcceptableError) console.error(error.detail, error.requestId);
  */

@@ -62,6 +62,10 @@ export type AttenuationAnswer = {
      * The model that answered.
      */
     model: ModelVersion;
+    /**
+     * Pictures of this answer, and files made of it; empty where there are none. Addresses are relative, the same online and offline: offline they lead to any service.
+     */
+    links: Array<Link>;
 };
 
 /**
@@ -138,9 +142,146 @@ export type BalanceOnStandIn = {
 };
 
 /**
- * The light to set the white balance to.
+ * The light to set the white balance to; both where a plan leaves the video lights on among daylight.
  */
-export type BalanceTo = 'daylight' | 'lamps';
+export type BalanceTo = 'daylight' | 'lamps' | 'daylight_and_lamps';
+
+/**
+ * Why a batch ended before all was answered.
+ */
+export type BatchEnd = 'time' | 'stopping';
+
+/**
+ * One scene, and what to calculate of it.
+ */
+export type BatchItem = {
+    /**
+     * Your name for this item, which its line carries. No two items have the same.
+     */
+    id: string;
+    /**
+     * What to calculate.
+     */
+    operation: BatchOperation;
+    /**
+     * The scene, as the operation takes it alone. The item's line says what is wrong with it.
+     */
+    scene: {
+        [key: string]: unknown;
+    };
+};
+
+/**
+ * A line of the stream: one JSON object. Answers come as they are ready, in any order.
+ */
+export type BatchLine = {
+    /**
+     * `answer` or `problem` for a scene; `pause` where none is ready yet, to keep the connection open; `summary` for the last line, without which the stream was cut.
+     */
+    kind: BatchLineKind;
+    /**
+     * Of an answer or a problem: the item's `id`; of a scene that `vary` made, its places in `vary`, such as `1-0`.
+     */
+    id?: string | undefined;
+    /**
+     * Of a scene that `vary` made: for each entry of `vary`, the place of its value, from 0.
+     */
+    at?: Array<number> | undefined;
+    /**
+     * The answer, the same as that of the operation alone, to the byte: whole, or the `fields` asked for.
+     */
+    answer?: {
+        [key: string]: unknown;
+    };
+    /**
+     * Why there is no answer (RFC 9457), the same as that of the operation alone.
+     */
+    problem?: {
+        [key: string]: unknown;
+    };
+    /**
+     * How a batch ended.
+     */
+    summary?: BatchSummary | undefined;
+};
+
+/**
+ * What a line of a batch is.
+ */
+export type BatchLineKind = 'answer' | 'problem' | 'pause' | 'summary';
+
+/**
+ * The name of a calculation.
+ */
+export type BatchOperation = 'attenuation' | 'filter-choice' | 'exposure-loss' | 'mixed-light' | 'white-balance' | 'colour-recovery' | 'dive-advice' | 'filter-mounting';
+
+/**
+ * Many scenes: `items` one by one, or one `scene` with what differs in `vary`. `language` and `units` hold for every scene that does not say its own.
+ */
+export type BatchRequest = {
+    /**
+     * Scenes one by one, up to 1000. Either these, or `operation`, `scene` and `vary`.
+     */
+    items?: Array<BatchItem> | undefined;
+    /**
+     * What to calculate of every scene that `vary` makes.
+     */
+    operation?: BatchOperation | undefined;
+    /**
+     * What all scenes that `vary` makes have in common. Empty where they have nothing.
+     */
+    scene?: {
+        [key: string]: unknown;
+    };
+    /**
+     * What differs. Each entry names one field with its values, or several that go together, value by value; the entries are multiplied, the last one running fastest, and give up to 5000 scenes. A field that the scene has already is replaced.
+     */
+    vary?: Array<{
+        [key: string]: unknown;
+    }>;
+    /**
+     * Language of the texts, in the answer and in problems. Left out, it is the one that `Accept-Language` likes best, and English where it likes none.
+     */
+    language?: Language | undefined;
+    /**
+     * Units of depths, distances and visibility in the texts of answers and pictures. Fields keep the units in their names, and so does a problem, which is about fields; threads, rings and sheets are in mm always. Default `metric`.
+     */
+    units?: TextUnits | undefined;
+    /**
+     * Answer only if the model has this version (as `model.version` of an earlier answer says); otherwise a 409 problem.
+     */
+    expect_model_version?: string | undefined;
+};
+
+/**
+ * How a batch ended.
+ */
+export type BatchSummary = {
+    /**
+     * Scenes that the batch has. Whole number, 0 to 5000.
+     */
+    items: number;
+    /**
+     * Of them, those that were answered. Whole number, 0 to 5000.
+     */
+    answers: number;
+    /**
+     * Of them, those that have a problem. Whole number, 0 to 5000.
+     */
+    problems: number;
+    /**
+     * Of them, those that the batch did not come to: 0 unless `ended_by` says why. Whole number, 0 to 5000.
+     */
+    left: number;
+    /**
+     * What they cost, in the units of `RateLimit`. 0 to 1000000000.
+     */
+    cost: number;
+    /**
+     * Why some are left: ten minutes were over (`time`), or the service is stopping. Ask for these again.
+     */
+    ended_by?: BatchEnd | undefined;
+};
 
 /**
  * Where a beam angle was measured.
@@ -148,7 +289,21 @@ export type BalanceTo = 'daylight' | 'lamps';
 export type BeamMedium = 'air' | 'water';
 
 /**
- * The body is too large. A body can have up to 256 kB. A scene needs a few kilobytes.
+ * The best window of all days.
+ */
+export type BestWindow = {
+    /**
+     * Its day.
+     */
+    date: string;
+    /**
+     * When it begins, by the clocks of the site.
+     */
+    from_local_time: string;
+};
+
+/**
+ * The body is too large. A body can have up to 256 kB, a batch up to 4 MB and each of its scenes up to 256 kB. A scene needs a few kilobytes. Lists and objects can stand up to 64 deep in each other: no scene needs ten.
  */
 export type BodyTooLargeProblem = {
     /**
@@ -183,15 +338,15 @@ export type BodyTooLargeProblem = {
 export type Bottom = 'none' | 'sand' | 'coral' | 'crustose_coralline_algae' | 'macroalgae' | 'seagrass';
 
 /**
- * An answer in less than 700 bytes, for a label or a list.
+ * An answer in less than 700 bytes, for a label or a list, whatever the scene and the language. What is cut for that is the headline, and then the answer; never a caution.
  */
 export type Brief = {
     /**
-     * The answer in a sentence or a few: of a plan its `summary` without the `close_calls`, which stand in the whole answer.
+     * The answer in a sentence or a few: of a plan its `summary` without the `close_calls`, which stand in the whole answer. Where the brief answer would be too long, its last sentences, in the end its last words, are left out, and it ends in an ellipsis (…).
      */
     headline: string;
     /**
-     * The main fields of the whole answer, in the same form; of the depths, the shallowest and the deepest. Which fields depends on the calculation; more may come.
+     * The main fields of the whole answer, in the same form; of the depths, the shallowest and the deepest. Which fields depends on the calculation; more may come. Where the brief answer is too long with the shortest headline, its longest fields are left out, the longest first.
      */
     answer: {
         [key: string]: unknown;
@@ -267,6 +422,64 @@ export type CardFit = {
      * Each card, in the order given.
      */
     residuals: Array<CardResidual>;
+};
+
+/**
+ * An 18 % grey card filmed on the dive in daylight alone, across the line of sight.
+ */
+export type CardFrame = {
+    /**
+     * Time since the dive began; or `depth_m`. 0 to 43200 s.
+     */
+    time_s?: number | undefined;
+    /**
+     * Depth of the card; or `time_s`. 0.1 to 60 m.
+     */
+    depth_m?: number | undefined;
+    /**
+     * Mean of the card in the red channel, linear, after the white balance; 1 for the brightest possible. 0.0001 to 0.99.
+     */
+    red: number;
+    /**
+     * Mean of the card in the green channel, linear, after the white balance; 1 for the brightest possible. 0.0001 to 0.99.
+     */
+    green: number;
+    /**
+     * Mean of the card in the blue channel, linear, after the white balance; 1 for the brightest possible. 0.0001 to 0.99.
+     */
+    blue: number;
+    /**
+     * ISO speed. 25 to 409600.
+     */
+    iso: number;
+    /**
+     * Exposure time. 0.00001 to 60 s.
+     */
+    shutter_s: number;
+    /**
+     * Aperture. 0.7 to 64.
+     */
+    f_number: number;
+    /**
+     * What the white balance multiplied the red channel by. 0.01 to 100.
+     */
+    red_gain: number;
+    /**
+     * What the white balance multiplied the green channel by. 0.01 to 100.
+     */
+    green_gain: number;
+    /**
+     * What the white balance multiplied the blue channel by. 0.01 to 100.
+     */
+    blue_gain: number;
+    /**
+     * Filmed through the filter of the site. Default `false`.
+     */
+    through_filter?: boolean | undefined;
+    /**
+     * The white balance had just been set on this card: the colour cast on it is what the camera cannot reach. Default `false`.
+     */
+    balanced?: boolean | undefined;
 };
 
 /**
@@ -417,6 +630,11 @@ export type ClearanceEstimate = {
 };
 
 /**
+ * Whether the last white balance still holds over a clip: `held` or `lost` with nine chances in ten or more, `close` where it may be either, `not_set` where none was made before it.
+ */
+export type ClipBalance = 'held' | 'close' | 'lost' | 'not_set';
+
+/**
  * Another plan that is nearly as good, with the probability that it is the better one.
  */
 export type CloseCall = {
@@ -434,6 +652,29 @@ export type CloseCall = {
     parameters: {
         [key: string]: unknown;
     };
+};
+
+/**
+ * Where the cloud of a window comes from: your forecast for its hours (`hour`) or its `day`; or the sky is `assumed_clear`, for some of it at least.
+ */
+export type CloudBasis = 'hour' | 'day' | 'assumed_clear';
+
+/**
+ * Cloud that is forecast for a day, or for one hour of it.
+ */
+export type CloudForecast = {
+    /**
+     * Day by the clocks of the site.
+     */
+    date: string;
+    /**
+     * Hour that begins then, by the clocks of the site. Left out, the entry is for the whole day. Whole number, 0 to 23.
+     */
+    hour?: number | undefined;
+    /**
+     * Eighths of the sky covered by cloud. Whole number, 0 to 8 okta.
+     */
+    cloud_oktas: number;
 };
 
 /**
@@ -520,12 +761,54 @@ export type ColourRecoveryAnswer = {
      * The model that answered.
      */
     model: ModelVersion;
+    /**
+     * Pictures of this answer, and files made of it; empty where there are none. Addresses are relative, the same online and offline: offline they lead to any service.
+     */
+    links: Array<Link>;
 };
 
 /**
  * Along which edge of the opening the electrical contacts lie, as you look at the lens from behind.
  */
 export type ContactEdge = 'bottom' | 'top' | 'left' | 'right' | 'none';
+
+/**
+ * A filter of a crate.
+ */
+export type CratePiece = {
+    /**
+     * The filter, by its `id`.
+     */
+    piece_id: string;
+    /**
+     * Whose it is.
+     */
+    from: PieceFrom;
+    /**
+     * Its kind.
+     */
+    filter_kind: FilterVerdict;
+    /**
+     * Its density; absent for a measured filter. 0 to 3.
+     */
+    filter_density?: number | undefined;
+    /**
+     * What holds it; absent where the camera says nothing of port and lens.
+     */
+    holder?: FilterHolder | undefined;
+    /**
+     * Whether that asks for care.
+     */
+    verdict?: FittingVerdict | undefined;
+    /**
+     * Step rings from lens or port to it, in the order in which they are screwed on.
+     */
+    rings: Array<RingInUse>;
+    /**
+     * Dives on which it is used.
+     */
+    dive_ids: Array<string>;
+};
 
 /**
  * What a template comes in, at full size.
@@ -757,12 +1040,62 @@ export type DiveAdviceAnswer = {
      * The model that answered.
      */
     model: ModelVersion;
+    /**
+     * Pictures of this answer, and files made of it; empty where there are none. Addresses are relative, the same online and offline: offline they lead to any service.
+     */
+    links: Array<Link>;
+};
+
+/**
+ * What was filmed in one go.
+ */
+export type DiveClip = {
+    /**
+     * Your own name for it; answers use it.
+     */
+    id?: string | undefined;
+    /**
+     * When it begins, by the camera's clock, as hh:mm:ss, to the millisecond if you like.
+     */
+    from_clock: string;
+    /**
+     * How long it runs. It lies within the dive, and no two clips overlap. 0.1 to 43200 s.
+     */
+    length_s: number;
+};
+
+/**
+ * Something that was done on the dive.
+ */
+export type DiveEvent = {
+    /**
+     * Time since the dive began. 0 to 43200 s.
+     */
+    time_s: number;
+    /**
+     * What was done.
+     */
+    event: LensEvent;
 };
 
 /**
  * When to do a step of the plan.
  */
 export type DivePhase = 'before_dive' | 'at_start' | 'going_down' | 'lamps' | 'coming_up' | 'after_dive';
+
+/**
+ * A depth of the dive at its time.
+ */
+export type DiveSample = {
+    /**
+     * Time since the dive began, later than that of the sample before. 0 to 43200 s.
+     */
+    time_s: number;
+    /**
+     * Depth then. 0 to 100 m.
+     */
+    depth_m: number;
+};
 
 /**
  * One line of the plan.
@@ -802,6 +1135,134 @@ export type DiveStep = {
     parameters: {
         [key: string]: unknown;
     };
+};
+
+/**
+ * A dive as it was dived: where to have set the camera, and how each clip stands.
+ */
+export type DiveTimelinesAnswer = {
+    /**
+     * The site that was answered, with the filmed depths and every default filled in.
+     */
+    site: {
+        [key: string]: unknown;
+    };
+    /**
+     * From the first sample to the last. 0 to 43200 s.
+     */
+    length_s: number;
+    /**
+     * Where it is known what was done.
+     */
+    done_by: TimelineBasis;
+    /**
+     * The filter that the plan for this dive mounts.
+     */
+    filter_kind: FilterVerdict;
+    /**
+     * Its density; absent for `none` and for a measured filter. 0 to 3.
+     */
+    filter_density?: number | undefined;
+    /**
+     * Its `id`, where it comes from the site's `kit`.
+     */
+    filter_id?: string | undefined;
+    /**
+     * Depths at which to set a white balance on the way down; the first is where to start.
+     */
+    balance_depths_descending_m: Array<number>;
+    /**
+     * Depths at which to set a white balance on the way up.
+     */
+    balance_depths_ascending_m: Array<number>;
+    /**
+     * Shift of grey since the last balance that is let pass. 0 to 1000.
+     */
+    balance_tolerance_delta_e00: number;
+    /**
+     * What was to be done, or what was done where `events` said it, in order, with new exposures where what is metered has moved by a stop.
+     */
+    moments: Array<TimelineMoment>;
+    /**
+     * Your clips, in the order in which they were filmed.
+     */
+    clips: Array<TimelineClip>;
+    /**
+     * The plan marked against the dive; present where there are `card_frames`.
+     */
+    marks?: Array<TimelineMark> | undefined;
+    /**
+     * Why the answer is what it is, most important first.
+     */
+    reasons: Array<Reason>;
+    /**
+     * Cautions to heed before acting on it.
+     */
+    cautions: Array<Caution>;
+    /**
+     * What makes the answer uncertain, largest share first.
+     */
+    uncertainty: Array<UncertaintyCause>;
+    /**
+     * The model that answered.
+     */
+    model: ModelVersion;
+};
+
+/**
+ * A dive as it was dived, and what was filmed on it.
+ */
+export type DiveTimelinesRequest = {
+    /**
+     * The site, its light and the camera: a scene as `dive-advice` takes it, without depths, which are those of the dive. Its time, where it has one, is when the dive began: the sun moves on from there. A filter in it is the one that was on the lens.
+     */
+    site: {
+        [key: string]: unknown;
+    };
+    /**
+     * The dive as its depth over time, in order, 2 to 20000 samples. Between them the depth is drawn straight. Above 0.1 m the light is that of 0.1 m.
+     */
+    samples?: Array<DiveSample> | undefined;
+    /**
+     * The dive as a file in UDDF 3.2, the open exchange format of dive logs, in place of `samples`: its text, up to 1000000 characters and 20000 waypoints. Of it the waypoints (`divetime`, `depth`) and the `datetime` of the dive are read, and nothing else. A document type declaration is refused.
+     */
+    uddf?: string | undefined;
+    /**
+     * `id` of the dive in the file, where it has more than one.
+     */
+    uddf_dive?: string | undefined;
+    /**
+     * Time of day at which the dive began (`time_s` 0), by the dive's clock: that of your dive computer. Left out, it is that of the file's `datetime`, and without one clocks count from the start of the dive.
+     */
+    start_clock?: string | undefined;
+    /**
+     * How far the camera's clock is ahead of the dive's; below 0 where it is behind. -86400 to 86400 s. Default 0 s.
+     */
+    clock_offset_s?: number | undefined;
+    /**
+     * What was filmed, up to 200 clips. The advice is for their depths. Without clips it is for all of the dive from 2 m down.
+     */
+    clips?: Array<DiveClip> | undefined;
+    /**
+     * Balances and changes of filter as they were made, up to 200. Left out, nothing is known of them, and the answer tells where they should have been. Changes of filter need a filter in the site.
+     */
+    events?: Array<DiveEvent> | undefined;
+    /**
+     * Grey cards from the dive, 2 to 32, all at one distance and all with daylight alone: the plan is marked by them. Two at least without the filter, and 2 m apart in depth, so that the water can be fitted.
+     */
+    card_frames?: Array<CardFrame> | undefined;
+    /**
+     * Language of the texts, in the answer and in problems. Left out, it is the one that `Accept-Language` likes best, and English where it likes none.
+     */
+    language?: Language | undefined;
+    /**
+     * Units of depths, distances and visibility in the texts of answers and pictures. Fields keep the units in their names, and so does a problem, which is about fields; threads, rings and sheets are in mm always. Default `metric`.
+     */
+    units?: TextUnits | undefined;
+    /**
+     * Answer only if the model has this version (as `model.version` of an earlier answer says); otherwise a 409 problem.
+     */
+    expect_model_version?: string | undefined;
 };
 
 /**
@@ -948,6 +1409,10 @@ export type ExposureLossAnswer = {
      * The model that answered.
      */
     model: ModelVersion;
+    /**
+     * Pictures of this answer, and files made of it; empty where there are none. Addresses are relative, the same online and offline: offline they lead to any service.
+     */
+    links: Array<Link>;
 };
 
 /**
@@ -1171,6 +1636,10 @@ export type FilterChoiceAnswer = {
      * The model that answered.
      */
     model: ModelVersion;
+    /**
+     * Pictures of this answer, and files made of it; empty where there are none. Addresses are relative, the same online and offline: offline they lead to any service.
+     */
+    links: Array<Link>;
 };
 
 /**
@@ -1367,6 +1836,10 @@ export type FilterMountingAnswer = {
      * The model that answered.
      */
     model: ModelVersion;
+    /**
+     * Pictures of this answer, and files made of it; empty where there are none. Addresses are relative, the same online and offline: offline they lead to any service.
+     */
+    links: Array<Link>;
 };
 
 /**
@@ -1415,6 +1888,11 @@ export type FilterVerdict = 'none' | 'red' | 'magenta' | 'blue' | 'green' | 'neu
 export type Finish = 'in_camera' | 'basic_edit' | 'matched';
 
 /**
+ * How a piece goes on a camera, as `filter-mounting` judges it.
+ */
+export type FittingVerdict = 'fits' | 'fits_with_care';
+
+/**
  * Gain of a channel, as percentiles of what it may be.
  */
 export type GainEstimate = {
@@ -1433,6 +1911,20 @@ export type GainEstimate = {
 };
 
 /**
+ * What a further filter would do on a dive.
+ */
+export type GainOnDive = {
+    /**
+     * Your name for the dive.
+     */
+    id: string;
+    /**
+     * Colour error that the filter would take away there. 0 to 1000.
+     */
+    gains_delta_e00: number;
+};
+
+/**
  * What a grade comes in: the Common LUT Format, or a color decision list.
  */
 export type GradeFormat = 'clf' | 'cdl';
@@ -1445,6 +1937,62 @@ export type GradeLook = {
      * The Common LUT Format (`clf`), from code values to code values, or an ASC CDL (`cdl`) for linear light, which holds no matrix: not with `finish` `matched`. Default `clf`.
      */
     format?: GradeFormat | undefined;
+};
+
+/**
+ * What goes into a guest's crate.
+ */
+export type GuestCrate = {
+    /**
+     * The guest.
+     */
+    guest_id: string;
+    /**
+     * Language of the guest's texts.
+     */
+    language: Language;
+    /**
+     * Fields of the camera that a default filled in.
+     */
+    camera_assumed: Array<string>;
+    /**
+     * Filters, each with its dives. Empty where none is used.
+     */
+    pieces: Array<CratePiece>;
+    /**
+     * The label of the crate, in the guest's language.
+     */
+    text: string;
+};
+
+/**
+ * What a guest mounts and sets on a dive.
+ */
+export type GuestPlan = {
+    /**
+     * The guest.
+     */
+    guest_id: string;
+    /**
+     * The filter on the lens; absent where it stays bare.
+     */
+    piece?: PieceInUse | undefined;
+    /**
+     * Colour error that is left (CIEDE2000), as the mean over both ends and the middle of the depths. Its spread is that of the guest who is worst off on any dive, carried over. Absent without daylight.
+     */
+    colour_error_delta_e00?: ColourErrorEstimate | undefined;
+    /**
+     * What the filter takes off it; 0 without one. 0 to 1000.
+     */
+    gains_delta_e00?: number | undefined;
+    /**
+     * How the camera is set at both ends of the depths. Empty without daylight.
+     */
+    settings: Array<TripSetting>;
+    /**
+     * The plan in a few sentences, in the guest's language.
+     */
+    text: string;
 };
 
 /**
@@ -1686,6 +2234,108 @@ export type KeysNotOfferedProblem = {
 };
 
 /**
+ * The smallest set of pieces that serves all dives, what each piece buys, and what one more would.
+ */
+export type KitAdviceAnswer = {
+    /**
+     * The set: the pieces to take, in the order of their ids. Empty where none is needed.
+     */
+    take: Array<string>;
+    /**
+     * How it was found.
+     */
+    method: KitMethod;
+    /**
+     * What a dive may lose against all pieces: less than this. 0 to 1000.
+     */
+    regret_limit_delta_e00: number;
+    /**
+     * What the set loses on all dives together. 0 to 12000.
+     */
+    total_regret_delta_e00: number;
+    /**
+     * Each dive, in the order of their ids.
+     */
+    dives: Array<KitOnDive>;
+    /**
+     * Each piece, in the order of their ids.
+     */
+    pieces: Array<KitPieceAdvice>;
+    /**
+     * What one more filter would help most; absent where none gains as much as the limit on any dive.
+     */
+    one_more?: OneMoreFilter | undefined;
+    /**
+     * Why the answer is what it is, most important first.
+     */
+    reasons: Array<Reason>;
+    /**
+     * Cautions to heed before acting on it.
+     */
+    cautions: Array<Caution>;
+    /**
+     * What makes the answer uncertain, largest share first.
+     */
+    uncertainty: Array<UncertaintyCause>;
+    /**
+     * The model that answered.
+     */
+    model: ModelVersion;
+};
+
+/**
+ * Dives, what they have in common, and the pieces to choose a kit from.
+ */
+export type KitAdviceRequest = {
+    /**
+     * What all dives have in common, if anything: fields of a scene.
+     */
+    scene?: {
+        [key: string]: unknown;
+    };
+    /**
+     * The dives, up to 12, in any order.
+     */
+    dives: Array<KitDive>;
+    /**
+     * What there is to choose from, up to 24 pieces, in any order. Lights are used one piece at a time, and up to 3 rings are screwed into each other.
+     */
+    pieces: Array<KitPiece>;
+    /**
+     * How much more colour error (CIEDE2000) than with all pieces a dive may have: less than this. By default about what is just seen, a judgement. 0.05 to 20. Default 1.
+     */
+    regret_limit_delta_e00?: number | undefined;
+    /**
+     * Language of the texts, in the answer and in problems. Left out, it is the one that `Accept-Language` likes best, and English where it likes none.
+     */
+    language?: Language | undefined;
+    /**
+     * Units of depths, distances and visibility in the texts of answers and pictures. Fields keep the units in their names, and so does a problem, which is about fields; threads, rings and sheets are in mm always. Default `metric`.
+     */
+    units?: TextUnits | undefined;
+    /**
+     * Answer only if the model has this version (as `model.version` of an earlier answer says); otherwise a 409 problem.
+     */
+    expect_model_version?: string | undefined;
+};
+
+/**
+ * A dive that the kit is to serve.
+ */
+export type KitDive = {
+    /**
+     * Your own name for the dive; the answer uses it. No two have the same.
+     */
+    id: string;
+    /**
+     * The dive: a scene as `dive-advice` takes it, without filters, lights and rings, which are pieces. What it says stands before what `scene` says beside the dives.
+     */
+    scene: {
+        [key: string]: unknown;
+    };
+};
+
+/**
  * An item that you own.
  */
 export type KitItemFields = {
@@ -1723,6 +2373,220 @@ export type KitItemFields = {
  * What an item of the kit is.
  */
 export type KitItemName = 'lens_filter' | 'lamp_filter' | 'lamp';
+
+/**
+ * How the set was found: `exact`, no smaller one serves every dive, or `greedy`, piece by piece, where none of up to 4 pieces does; a smaller one may then be there.
+ */
+export type KitMethod = 'exact' | 'greedy';
+
+/**
+ * A dive as it is filmed with the set.
+ */
+export type KitOnDive = {
+    /**
+     * Your name for the dive.
+     */
+    id: string;
+    /**
+     * The dive that was answered, with every default filled in.
+     */
+    scene: {
+        [key: string]: unknown;
+    };
+    /**
+     * The filter on the lens; absent for none.
+     */
+    filter_id?: string | undefined;
+    /**
+     * The video light; absent for none.
+     */
+    light_id?: string | undefined;
+    /**
+     * The filter on the video light; absent for none.
+     */
+    lamp_filter_id?: string | undefined;
+    /**
+     * Rings and holder from the set that hold the filter.
+     */
+    held_by: Array<string>;
+    /**
+     * How the filter is held, where the dive says what it is mounted on.
+     */
+    holder?: FilterHolder | undefined;
+    /**
+     * Whether that fits, or with care; `filter-mounting` says why.
+     */
+    mount_verdict?: MountVerdict | undefined;
+    /**
+     * Whether the filter can be changed under water.
+     */
+    change_at_depth: boolean;
+    /**
+     * What the video light does.
+     */
+    light_use: LightUse;
+    /**
+     * Colour error with the set (CIEDE2000), as `filter-choice` judges it for the finish, as the mean over the filmed depths. Where no light leads, that of the whole picture.
+     */
+    colour_error_delta_e00: ColourErrorEstimate;
+    /**
+     * The same with none of the pieces; absent where there is then no light to film by. 0 to 1000.
+     */
+    colour_error_without_delta_e00?: number | undefined;
+    /**
+     * The same with whichever of all pieces is best. 0 to 1000.
+     */
+    colour_error_whole_kit_delta_e00: number;
+    /**
+     * What the set loses on this dive against all pieces, as colour error.
+     */
+    regret_delta_e00: ColourErrorEstimate;
+    /**
+     * Light that the filter on the lens takes. 0 to 10000 stop.
+     */
+    filter_loss_stops: number;
+    /**
+     * How likely it is that the dive loses as much as the limit. 0 to 1.
+     */
+    probability_over_limit: number;
+    /**
+     * A near tie where that is 0.25 or more.
+     */
+    verdict: KitVerdict;
+};
+
+/**
+ * A filter, as `kit` in a scene takes it, and by its own thread and size, if it has one; a video light; a ring; or a holder. Which fields go with it follows from `item`.
+ */
+export type KitPiece = {
+    /**
+     * Your own name for the piece; the answer uses it. No two have the same.
+     */
+    id: string;
+    /**
+     * What it is.
+     */
+    item: PieceItem;
+    /**
+     * Kind of a filter. With `filter_density` or `filter_stops`.
+     */
+    filter_kind?: FilterKind | undefined;
+    /**
+     * Peak optical density of a filter, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. 0.05 to 3.
+     */
+    filter_density?: number | undefined;
+    /**
+     * Strength of a filter in stops, in the band that its kind absorbs, in place of `filter_density`: a stop is a density of 0.3. With `filter_kind`. 0.17 to 9.9.
+     */
+    filter_stops?: number | undefined;
+    /**
+     * Measured curve of a filter, in place of kind and density: 2 to 401 samples, wavelengths rising. Answers call it by the kind whose curve is most like it.
+     */
+    filter_transmittance?: Array<TransmittanceSample> | undefined;
+    /**
+     * A filter, by a grey card photographed with and without it, in place of kind, density and curve: 1 to 16 pairs of pictures. Resolved to the kind and density that lose the same; `filter_fits` of the scene says how well.
+     */
+    filter_samples?: Array<FilterSample> | undefined;
+    /**
+     * Thread of the filter; that of the lens or port is assumed when left out. 20 to 150 mm.
+     */
+    filter_thread_mm?: number | undefined;
+    /**
+     * Width of the filter's clear part: for a filter without a thread, or where it is known. A little less than the thread when left out. 5 to 300 mm.
+     */
+    filter_clear_diameter_mm?: number | undefined;
+    /**
+     * How far the filter's front rim stands out in front of what it is screwed into. 0.5 to 30 mm. Default 5 mm.
+     */
+    filter_thickness_mm?: number | undefined;
+    /**
+     * Luminous flux of one video light, without a filter. 1 to 200000 lm.
+     */
+    flux_lm?: number | undefined;
+    /**
+     * How many of these video lights are on. Whole number, 1 to 16. Default 1.
+     */
+    count?: number | undefined;
+    /**
+     * Full angle of the beam. 5 to 180 deg. Default 100 deg.
+     */
+    beam_angle_deg?: number | undefined;
+    /**
+     * Where the beam angle was measured: water narrows the beam behind a flat port. Default `water`.
+     */
+    beam_angle_medium?: BeamMedium | undefined;
+    /**
+     * Colour temperature of the video light. Not with `led`. 1500 to 20000 K. Default 5600 K.
+     */
+    cct_K?: number | undefined;
+    /**
+     * Spectrum of the video light, by the name of a CIE LED illuminant. In place of `cct_K`.
+     */
+    led?: LedName | undefined;
+    /**
+     * From the video light to the subject, through water. 0.05 to 20 m.
+     */
+    distance_m?: number | undefined;
+    /**
+     * Thread that screws into the lens, the port or the ring before. 20 to 150 mm.
+     */
+    from_mm?: number | undefined;
+    /**
+     * Thread that it offers to the next ring or to the filter. 20 to 150 mm.
+     */
+    to_mm?: number | undefined;
+    /**
+     * By how much it moves forward what is screwed into it. 0.5 to 50 mm.
+     */
+    thickness_mm?: number | undefined;
+    /**
+     * Which holder it is.
+     */
+    holder?: PieceHolder | undefined;
+};
+
+/**
+ * What becomes of a piece, and what it buys.
+ */
+export type KitPieceAdvice = {
+    /**
+     * Your name for the piece.
+     */
+    id: string;
+    /**
+     * What it is.
+     */
+    item: PieceItem;
+    /**
+     * What becomes of it.
+     */
+    role: PieceRole;
+    /**
+     * Colour error that it takes away on all dives together: from what the set has without it, or, for one that is left, from what the set has. Absent where a dive cannot be filmed without it, and for what is not judged. 0 to 12000.
+     */
+    buys_delta_e00?: number | undefined;
+    /**
+     * The dives on which it does.
+     */
+    dives: Array<PieceOnDive>;
+    /**
+     * Of one to take: how likely it is that the set would do without it. 0 to 1.
+     */
+    probability_needless?: number | undefined;
+    /**
+     * A near tie where that is 0.25 or more.
+     */
+    verdict: KitVerdict;
+    /**
+     * Why.
+     */
+    reason: Reason;
+};
+
+/**
+ * Whether a call is clear, or a near tie: it may as well be the other way round.
+ */
+export type KitVerdict = 'clear' | 'near_tie';
 
 /**
  * Equal video lights at one distance, switched on.
@@ -1767,9 +2631,9 @@ export type LampFields = {
 };
 
 /**
- * What to do with the video lights: there are none, leave them off, put filters on them, or let one of the lights lead.
+ * What to do with the video lights: there are none, leave them off, put filters on them, balance to them and daylight together, or let one of the lights lead.
  */
-export type LampPlan = 'none' | 'lamps_off' | 'lamps_with_filter' | 'lamps_lead' | 'lamps_only' | 'daylight_leads';
+export type LampPlan = 'none' | 'lamps_off' | 'lamps_with_filter' | 'lamps_with_daylight' | 'lamps_lead' | 'lamps_only' | 'daylight_leads';
 
 /**
  * A language that texts are written in (RFC 5646).
@@ -1800,9 +2664,266 @@ export type LengthEstimate = {
 };
 
 /**
+ * What was done: the white balance was set on the card (`balance`), or the filter was put on the lens or taken off it.
+ */
+export type LensEvent = 'balance' | 'filter_on' | 'filter_off';
+
+/**
  * How a lens draws: `wide` and `standard` keep straight lines straight, a `fisheye` does not. Lenses of standard view have their entrance pupil farther in than wide ones.
  */
 export type LensKind = 'wide' | 'standard' | 'fisheye';
+
+/**
+ * What video lights do on a dive: `none`; the only light (`lamps_only`); they lead, or daylight does, and one balance suits both; or no light leads, and they are on as they are (`lamps_with_daylight`) or behind a filter that matches them to daylight (`lamps_with_filter`).
+ */
+export type LightUse = 'none' | 'lamps_only' | 'lamps_lead' | 'daylight_leads' | 'lamps_with_daylight' | 'lamps_with_filter';
+
+/**
+ * A window of a day, with what to mount and to set in it.
+ */
+export type LightWindow = {
+    /**
+     * When it begins, by the clocks of the site.
+     */
+    from_local_time: string;
+    /**
+     * When it ends, by the clocks of the site.
+     */
+    to_local_time: string;
+    /**
+     * When it begins, in UTC (RFC 3339).
+     */
+    from_time: string;
+    /**
+     * Height of the sun, as the mean over the window. So are the other figures of it. 0 to 90 deg.
+     */
+    sun_elevation_deg: number;
+    /**
+     * Eighths of the sky covered by cloud. 0 to 8 okta.
+     */
+    cloud_oktas: number;
+    /**
+     * Where that comes from.
+     */
+    cloud_basis: CloudBasis;
+    /**
+     * Light that comes down at the middle of the filmed depths.
+     */
+    illuminance_lx: IlluminanceEstimate;
+    /**
+     * Red that is left there, of what is just below the surface, as the camera's red channel sees it.
+     */
+    red_left_percent: PercentEstimate;
+    /**
+     * The least colour error that a filter, or none, leaves (CIEDE2000), as the mean over both ends and the middle of the depths. Its spread, and that of light and red, is that of the best window of all days, carried over.
+     */
+    colour_error_delta_e00: ColourErrorEstimate;
+    /**
+     * Light that the aim wants, over that in the best window of all days: what comes down on the subject, that of the open water behind it, or your video lights over daylight. -200 to 200 stop.
+     */
+    light_stops_over_best: number;
+    /**
+     * By how much the figure that windows are ranked by, colour error / 2 ^ (weight x light), is above that of the day's first window. 0 to 1000000000000 %.
+     */
+    costs_more_percent: number;
+    /**
+     * Nobody can tell it from the day's first window: it costs at most 2 % more.
+     */
+    as_good: boolean;
+    /**
+     * The filter that leaves the least colour error.
+     */
+    filter_kind: FilterVerdict;
+    /**
+     * Its density; absent for `none` and for a measured filter. 0 to 3.
+     */
+    filter_density?: number | undefined;
+    /**
+     * Its `id`, where it comes from the site's `kit`.
+     */
+    filter_id?: string | undefined;
+    /**
+     * Colour error that it leaves less than no filter; below about 1 it is hardly worth the mounting. 0 to 1000.
+     */
+    filter_gains_delta_e00: number;
+    /**
+     * Exposure value at ISO 100 that the camera meters at the middle of the depths, behind the filter. -200 to 40 EV.
+     */
+    exposure_value_ev100: number;
+    /**
+     * ISO to set there. 1 to 1000000000000.
+     */
+    iso: number;
+    /**
+     * f-number to set there. 0 to 1000000.
+     */
+    f_number: number;
+    /**
+     * Exposure time there. 0 to 60 s.
+     */
+    shutter_s: number;
+    /**
+     * How far these settings are off: above 0 too bright at the least sensitive ones, which a neutral-density filter takes, below 0 too dark at the most sensitive ones. -200 to 200 stop.
+     */
+    off_by_stops: number;
+    /**
+     * Why it stands where it does.
+     */
+    reason: Reason;
+};
+
+/**
+ * A day with its windows of light.
+ */
+export type LightWindowDay = {
+    /**
+     * The day, by the clocks of the site.
+     */
+    date: string;
+    /**
+     * Its windows, the best first, up to 3. Empty where the sun stands high enough in none.
+     */
+    windows: Array<LightWindow>;
+    /**
+     * Windows that are not listed: none of them is better on both colour error and light than one that is. Whole number, 0 to 48.
+     */
+    windows_behind: number;
+    /**
+     * Windows left out, as the sun does not stand at 10 degrees or higher all the time. Whole number, 0 to 48.
+     */
+    windows_without_sun: number;
+};
+
+/**
+ * When the light of a site is best, day by day.
+ */
+export type LightWindowsAnswer = {
+    /**
+     * The site that was answered, with every default filled in.
+     */
+    site: {
+        [key: string]: unknown;
+    };
+    /**
+     * What light was looked for.
+     */
+    aim: WindowAim;
+    /**
+     * Weight of a stop of light in the figure that windows are ranked by. 0 to 1.
+     */
+    weight_per_stop: number;
+    /**
+     * The best window of all days: its day, and what it is measured by.
+     */
+    best: BestWindow;
+    /**
+     * Each day, in order.
+     */
+    days: Array<LightWindowDay>;
+    /**
+     * Why the answer is what it is, most important first.
+     */
+    reasons: Array<Reason>;
+    /**
+     * Cautions to heed before acting on it.
+     */
+    cautions: Array<Caution>;
+    /**
+     * What makes the answer uncertain, largest share first.
+     */
+    uncertainty: Array<UncertaintyCause>;
+    /**
+     * The model that answered.
+     */
+    model: ModelVersion;
+};
+
+/**
+ * One site, the days and the opening hours, and what light is looked for.
+ */
+export type LightWindowsRequest = {
+    /**
+     * The site and the camera: a scene as `filter-choice` takes it, without place, time, sun and cloud, and without `camera_heading_deg`; `sun_side` says where the sun stands.
+     */
+    site: {
+        [key: string]: unknown;
+    };
+    /**
+     * Latitude, north positive. -90 to 90 deg.
+     */
+    latitude_deg: number;
+    /**
+     * Longitude, east positive. -180 to 180 deg.
+     */
+    longitude_deg: number;
+    /**
+     * Time zone of the site, by its name in the IANA database.
+     */
+    time_zone: string;
+    /**
+     * First day, by the clocks of the site.
+     */
+    first_date: string;
+    /**
+     * Last day, at most 31 days in all. Left out, it is the first.
+     */
+    last_date?: string | undefined;
+    /**
+     * When diving may begin, by the clocks of the site. Where a clock change leaps over it, the first time after that.
+     */
+    opens_at: string;
+    /**
+     * When it has to end: no window ends later.
+     */
+    closes_at: string;
+    /**
+     * Length of a window. Whole number, 30 to 240 min. Default 60 min.
+     */
+    window_min?: number | undefined;
+    /**
+     * What light is looked for; `lamps_lead` needs video lights (`lamps`) in the site. Default `natural_colour`.
+     */
+    aim?: WindowAim | undefined;
+    /**
+     * Cloud from your forecast, up to 775 entries. An hour without an entry of its own has that of its day, and where there is none, the sky is taken for clear, and the answer says so.
+     */
+    forecast?: Array<CloudForecast> | undefined;
+    /**
+     * Language of the texts, in the answer and in problems. Left out, it is the one that `Accept-Language` likes best, and English where it likes none.
+     */
+    language?: Language | undefined;
+    /**
+     * Units of depths, distances and visibility in the texts of answers and pictures. Fields keep the units in their names, and so does a problem, which is about fields; threads, rings and sheets are in mm always. Default `metric`.
+     */
+    units?: TextUnits | undefined;
+    /**
+     * Answer only if the model has this version (as `model.version` of an earlier answer says); otherwise a 409 problem.
+     */
+    expect_model_version?: string | undefined;
+};
+
+/**
+ * A picture of what an answer says, or a file made of it.
+ */
+export type Link = {
+    /**
+     * What it shows: a picture of `/v1/pictures`, `slates` or `grades`. More may come; pass over names that you do not know.
+     */
+    name: string;
+    /**
+     * `GET` where the scene fits a query string, and the address holds it; else `POST`. Slates and grades are always made by `POST`.
+     */
+    method: LinkMethod;
+    /**
+     * Where it is, from the root of a service. What was assumed is left out, so that it is assumed again. How it is drawn, in which language and in which units it speaks go beside it in the query string: `format`, `width_px`, `theme`, `language`, `units`.
+     */
+    href: string;
+};
+
+/**
+ * How to ask: `GET` the address as it is, or `POST` the scene that the answer is for, as it was sent.
+ */
+export type LinkMethod = 'GET' | 'POST';
 
 /**
  * Light lost, in stops, as percentiles of what it may be.
@@ -1924,6 +3045,52 @@ export type MalformedRequestProblem = {
 };
 
 /**
+ * What the cards show, in the unit of what is marked, as percentiles of what it may be.
+ */
+export type MarkMeasurement = {
+    /**
+     * 10th percentile. -10000 to 10000.
+     */
+    low: number;
+    /**
+     * 50th percentile. -10000 to 10000.
+     */
+    likely: number;
+    /**
+     * 90th percentile. -10000 to 10000.
+     */
+    high: number;
+};
+
+/**
+ * What was predicted, in the unit of what is marked, as percentiles of what it may be.
+ */
+export type MarkPrediction = {
+    /**
+     * 10th percentile. -10000 to 10000.
+     */
+    low: number;
+    /**
+     * 50th percentile. -10000 to 10000.
+     */
+    likely: number;
+    /**
+     * 90th percentile. -10000 to 10000.
+     */
+    high: number;
+};
+
+/**
+ * Whether what was measured `agrees` with what was predicted, within both their spreads, or is `more` or `less`.
+ */
+export type MarkVerdict = 'agrees' | 'more' | 'less';
+
+/**
+ * What is marked: the `exposure` of a card (EV at ISO 100), how far the white balance fell short on it (`balance_reach`, stops between channels), how fast light of a channel fades (1/m), or the density of the filter.
+ */
+export type MarkedThing = 'exposure' | 'balance_reach' | 'red_attenuation' | 'green_attenuation' | 'blue_attenuation' | 'filter_density';
+
+/**
  * The paper has not closed yet. Marks, feedback and solutions come from `closes_at` on, before that only with the instructor's key. The service stores nothing: keep the answers, and send them again then.
  */
 export type MarksHeldBackProblem = {
@@ -2023,6 +3190,10 @@ export type MixedLightAnswer = {
      * The model that answered.
      */
     model: ModelVersion;
+    /**
+     * Pictures of this answer, and files made of it; empty where there are none. Addresses are relative, the same online and offline: offline they lead to any service.
+     */
+    links: Array<Link>;
 };
 
 /**
@@ -2231,6 +3402,11 @@ export type ModelsAnswer = {
 };
 
 /**
+ * What is to be done: set a white balance on the card, put the filter on or take it off, or set the `exposure` again, as what is metered has moved by a stop.
+ */
+export type MomentAction = 'balance' | 'filter_on' | 'filter_off' | 'exposure';
+
+/**
  * What holds what the plan puts on the lens.
  */
 export type MountInPlan = {
@@ -2433,7 +3609,7 @@ export type MountingSceneFields = {
 };
 
 /**
- * The answer does not come in a form that you accept. Answers are `application/json`, packages of questions `application/zip`: let the `Accept` header include it, or leave it out.
+ * The answer does not come in a form that you accept. Answers are `application/json`, batches `application/jsonl`, packages of questions `application/zip`: let the `Accept` header include it, or leave it out.
  */
 export type NotAcceptableProblem = {
     /**
@@ -2490,6 +3666,28 @@ export type NotFoundProblem = {
      * Id of the request, as in the header `X-Request-Id` and in the log of the service.
      */
     request_id?: string | undefined;
+};
+
+/**
+ * The one filter, whatever it is held by, that would help most beyond all pieces, by daylight.
+ */
+export type OneMoreFilter = {
+    /**
+     * Its kind.
+     */
+    filter_kind: FilterVerdict;
+    /**
+     * Its density, in steps of half a stop. 0 to 3.
+     */
+    filter_density: number;
+    /**
+     * Colour error that it would take away on all dives together, beyond all pieces. 0 to 12000.
+     */
+    gains_delta_e00: number;
+    /**
+     * The dives on which it would.
+     */
+    dives: Array<GainOnDive>;
 };
 
 /**
@@ -2564,6 +3762,38 @@ export type OutsideTheModelProblem = {
  * What lies over the diver: `none`, an `overhang`, a `cavern` (daylight still reaches), a `cave` (none does), the inside of a `wreck`, or `ice`.
  */
 export type Overhead = 'none' | 'overhang' | 'cavern' | 'cave' | 'wreck' | 'ice';
+
+/**
+ * A filter of the shelf, and how many of it.
+ */
+export type PackedPiece = {
+    /**
+     * The filter, by its `id`.
+     */
+    piece_id: string;
+    /**
+     * How many of it. Whole number, 1 to 1600.
+     */
+    quantity: number;
+};
+
+/**
+ * A ring of the shop, and how many of it.
+ */
+export type PackedRing = {
+    /**
+     * The ring, by its `id`.
+     */
+    ring_id: string;
+    /**
+     * How many of it are used at a time, at most. Whole number, 1 to 1600.
+     */
+    quantity: number;
+    /**
+     * How many of these the shop lacks. Whole number, 0 to 1600.
+     */
+    short_by: number;
+};
 
 /**
  * The request is valid, but no such paper can be made. `errors` says which kinds of question this level does not have, or that there are too few questions.
@@ -2644,6 +3874,74 @@ export type PictureLook = {
  * What a picture is for: a light page, a dark one, or paper, black and white included.
  */
 export type PictureTheme = 'light' | 'dark' | 'print';
+
+/**
+ * Whose a piece is: of the `shelf`, or the guest's `own`.
+ */
+export type PieceFrom = 'shelf' | 'own';
+
+/**
+ * A holder that is a piece of its own: a hinge on the port (`flip`), a clip (`clip_on`), or a frame over an action camera.
+ */
+export type PieceHolder = 'flip' | 'clip_on' | 'action_camera';
+
+/**
+ * A filter in a guest's hands.
+ */
+export type PieceInUse = {
+    /**
+     * The filter, by its `id`.
+     */
+    piece_id: string;
+    /**
+     * Whose it is.
+     */
+    from: PieceFrom;
+    /**
+     * Its kind.
+     */
+    filter_kind: FilterVerdict;
+    /**
+     * Its density; absent for a measured filter. 0 to 3.
+     */
+    filter_density?: number | undefined;
+    /**
+     * What holds it; absent where the camera says nothing of port and lens.
+     */
+    holder?: FilterHolder | undefined;
+    /**
+     * Whether that asks for care.
+     */
+    verdict?: FittingVerdict | undefined;
+    /**
+     * Step rings from lens or port to it, in the order in which they are screwed on.
+     */
+    rings: Array<RingInUse>;
+};
+
+/**
+ * What a piece is: a filter for the lens, a filter for a video light, a video light (or several equal ones that go together), a step ring, or a holder.
+ */
+export type PieceItem = 'lens_filter' | 'lamp_filter' | 'lamp' | 'ring' | 'holder';
+
+/**
+ * What a piece does on a dive.
+ */
+export type PieceOnDive = {
+    /**
+     * Your name for the dive.
+     */
+    id: string;
+    /**
+     * Colour error that the piece takes away there; absent where nothing can be filmed without it. 0 to 1000.
+     */
+    buys_delta_e00?: number | undefined;
+};
+
+/**
+ * What becomes of a piece: `take` it, `leave` it (it would help, by less than the limit), it is `never_used`, or `not_judged`, as a neutral-density filter is not by its colours.
+ */
+export type PieceRole = 'take' | 'leave' | 'never_used' | 'not_judged';
 
 /**
  * What the port makes of the lens's picture.
@@ -2865,7 +4163,7 @@ export type QuizItem = {
      */
     right?: Array<QuizEntry> | undefined;
     /**
-     * Unit of a numeric answer; empty for a bare number.
+     * Unit of a numeric answer, the same in each language, as the question's text says it, too; empty for a bare number.
      */
     unit?: string | undefined;
     /**
@@ -2907,7 +4205,7 @@ export type QuizItemsRequest = {
      */
     units?: QuizUnits | undefined;
     /**
-     * Language of the texts. Default `en`.
+     * Language of the texts, in the paper, its marks and its packages. Left out, it is the one of these that `Accept-Language` likes best, and English where it likes none of them. The same seed asks the same in each.
      */
     language?: QuizLanguage | undefined;
     /**
@@ -2925,9 +4223,9 @@ export type QuizItemsRequest = {
 };
 
 /**
- * Language of the texts (RFC 5646).
+ * A language that questions are written in (RFC 5646).
  */
-export type QuizLanguage = 'en';
+export type QuizLanguage = 'en' | 'es';
 
 /**
  * How hard: `beginner`, `working` (intermediate: films under water regularly) or `expert`.
@@ -2963,6 +4261,11 @@ export type QuizMarks = {
      */
     model_version: string;
 };
+
+/**
+ * What a paper is packed as: `qti`, which a platform shows and marks, or `scorm_1_2`, a page that shows and marks the questions on its own.
+ */
+export type QuizPackageFormat = 'qti' | 'scorm_1_2';
 
 /**
  * A paper to pack. Needs level, count and title.
@@ -3001,7 +4304,7 @@ export type QuizPackageRequest = {
      */
     units?: QuizUnits | undefined;
     /**
-     * Language of the texts. Default `en`.
+     * Language of the texts, in the paper, its marks and its packages. Left out, it is the one of these that `Accept-Language` likes best, and English where it likes none of them. The same seed asks the same in each.
      */
     language?: QuizLanguage | undefined;
     /**
@@ -3017,7 +4320,11 @@ export type QuizPackageRequest = {
      */
     expect_model_version?: string | undefined;
     /**
-     * Version of the standard. Default `3.0`.
+     * What to pack the paper as. `scorm_1_2` is for practice, also without a network: questions, pictures and marking are in the package, and so are the keys, where anyone can read them. It needs `with_keys` `true`, and takes neither `version` nor `release` nor `closes_at`. Default `qti`.
+     */
+    format?: QuizPackageFormat | undefined;
+    /**
+     * Version of QTI; only with `format` `qti`. Default `3.0`.
      */
     version?: QtiVersion | undefined;
     /**
@@ -3158,7 +4465,7 @@ export type QuizSolution = {
 /**
  * A kind of question.
  */
-export type QuizTemplate = 'colour_order' | 'red_left' | 'percent_to_stops' | 'spectrum_most_left' | 'red_reach' | 'filter_for_water' | 'density_to_stops' | 'densities_stack' | 'density_match' | 'density_to_even_out' | 'pay_with_iso' | 'pay_with_aperture' | 'exposure_way' | 'more_red_light' | 'when_to_balance' | 'lamp_only_balance' | 'kelvin_order' | 'kelvin_meaning' | 'mired_shift' | 'mixed_verdict' | 'way_out' | 'lamp_falloff' | 'lamp_path' | 'red_in_post' | 'ring_chain' | 'ring_direction' | 'flat_port_field' | 'sheet_shift' | 'mount_place' | 'safe_lamps' | 'order_of_dive' | 'shutter_angle' | 'histogram_code' | 'loss_budget' | 'sun_turn' | 'balance_lasts' | 'balance_target' | 'backscatter_order' | 'lamp_filter_water' | 'filter_two_dives' | 'codes_per_stop' | 'card_reading' | 'grade_saves' | 'auto_settings' | 'mount_faults' | 'safe_batteries';
+export type QuizTemplate = 'colour_order' | 'red_left' | 'percent_to_stops' | 'spectrum_most_left' | 'water_from_spectrum' | 'red_reach' | 'filter_for_water' | 'density_to_stops' | 'densities_stack' | 'density_match' | 'density_to_even_out' | 'pay_with_iso' | 'pay_with_aperture' | 'exposure_way' | 'more_red_light' | 'when_to_balance' | 'lamp_only_balance' | 'kelvin_order' | 'kelvin_meaning' | 'mired_shift' | 'mixed_verdict' | 'way_out' | 'lamp_falloff' | 'lamp_path' | 'red_in_post' | 'ring_chain' | 'ring_direction' | 'flat_port_field' | 'sheet_shift' | 'mount_place' | 'safe_lamps' | 'order_of_dive' | 'shutter_angle' | 'histogram_code' | 'loss_budget' | 'sun_turn' | 'balance_lasts' | 'balance_target' | 'backscatter_order' | 'lamp_filter_water' | 'filter_two_dives' | 'codes_per_stop' | 'card_reading' | 'grade_saves' | 'auto_settings' | 'mount_faults' | 'safe_batteries' | 'kept_balance' | 'lamp_place' | 'mount_order' | 'contrast_order' | 'sun_or_depth' | 'brightest_hour' | 'floor_light' | 'recording_gain' | 'histogram_reading';
 
 /**
  * What a question is about.
@@ -4128,6 +5435,38 @@ export type RingChain = {
 };
 
 /**
+ * A step ring in use.
+ */
+export type RingInUse = {
+    /**
+     * The ring, by its `id`.
+     */
+    ring_id: string;
+    /**
+     * Whose it is.
+     */
+    from: PieceFrom;
+};
+
+/**
+ * A ring with which a filter of the shelf would fit guests whom none fits now.
+ */
+export type RingToGet = {
+    /**
+     * Thread that it screws into. 20 to 150 mm.
+     */
+    from_mm: number;
+    /**
+     * Thread that it offers. 20 to 150 mm.
+     */
+    to_mm: number;
+    /**
+     * Whom it would serve.
+     */
+    guest_ids: Array<string>;
+};
+
+/**
  * The second best choice, and by how much it loses.
  */
 export type RunnerUp = {
@@ -4611,6 +5950,102 @@ export type SensorSample = {
 export type SheetFocus = 'in_reach' | 'within_depth_of_field' | 'past_infinity_needed';
 
 /**
+ * A filter of the shop's shelf: as in a `kit`, with what it screws into or is held by, and how many there are.
+ */
+export type ShelfPiece = {
+    /**
+     * Your own name for it; answers use it.
+     */
+    id: string;
+    /**
+     * What it is.
+     */
+    item: KitItemName;
+    /**
+     * Kind of a filter. With `filter_density` or `filter_stops`.
+     */
+    filter_kind?: FilterKind | undefined;
+    /**
+     * Peak optical density of a filter, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. 0.05 to 3.
+     */
+    filter_density?: number | undefined;
+    /**
+     * Measured curve of a filter, in place of kind and density: 2 to 401 samples, wavelengths rising. Answers call it by the kind whose curve is most like it.
+     */
+    filter_transmittance?: Array<TransmittanceSample> | undefined;
+    /**
+     * Strength of a filter in stops, in the band that its kind absorbs, in place of `filter_density`: a stop is a density of 0.3. With `filter_kind`. 0.17 to 9.9.
+     */
+    filter_stops?: number | undefined;
+    /**
+     * A filter, by a grey card photographed with and without it, in place of kind, density and curve: 1 to 16 pairs of pictures. Resolved to the kind and density that lose the same; `filter_fits` of the scene says how well.
+     */
+    filter_samples?: Array<FilterSample> | undefined;
+    /**
+     * What the piece is made for. Left out, it is a round filter, for the thread of a lens or a port.
+     */
+    holder?: FilterHolder | undefined;
+    /**
+     * Inner diameter of the clip, hinge or frame that goes over the port. By default the answer assumes one that fits. 20 to 400 mm.
+     */
+    holder_inner_diameter_mm?: number | undefined;
+    /**
+     * Thread of the filter; that of the lens or port is assumed when left out. 20 to 150 mm.
+     */
+    filter_thread_mm?: number | undefined;
+    /**
+     * Width of the filter's clear part: for a filter without a thread, or where it is known. A little less than the thread when left out. 5 to 300 mm.
+     */
+    filter_clear_diameter_mm?: number | undefined;
+    /**
+     * How far the filter's front rim stands out in front of what it is screwed into. 0.5 to 30 mm. Default 5 mm.
+     */
+    filter_thickness_mm?: number | undefined;
+    /**
+     * What the filter is made of, which decides what it weighs. Default `glass`.
+     */
+    filter_material?: 'glass' | 'resin' | undefined;
+    /**
+     * Thickness of a sheet behind the lens. 0.01 to 3 mm. Default 0.1 mm.
+     */
+    sheet_thickness_mm?: number | undefined;
+    /**
+     * Refractive index of the sheet: about 1.5 for gelatine and polyester. 1.3 to 1.8. Default 1.5.
+     */
+    sheet_refractive_index?: number | undefined;
+    /**
+     * How many of it there are. Whole number, 1 to 40.
+     */
+    quantity: number;
+};
+
+/**
+ * A ring of the shop that leads from one thread to another, and how many there are.
+ */
+export type ShelfRing = {
+    /**
+     * Your own name for it; answers use it.
+     */
+    id: string;
+    /**
+     * Thread that screws into the lens, the port or the ring before. 20 to 150 mm.
+     */
+    from_mm: number;
+    /**
+     * Thread that it offers to the next ring or to the filter. 20 to 150 mm.
+     */
+    to_mm: number;
+    /**
+     * By how much it moves forward what is screwed into it. 0.5 to 50 mm.
+     */
+    thickness_mm: number;
+    /**
+     * How many of them there are. Whole number, 1 to 40.
+     */
+    quantity: number;
+};
+
+/**
  * Signal over noise, as percentiles of what it may be.
  */
 export type SignalToNoiseEstimate = {
@@ -4733,6 +6168,189 @@ export type TakeItem = {
  * Units of lengths in texts: `metric`, or `imperial` with feet and inches.
  */
 export type TextUnits = 'metric' | 'imperial';
+
+/**
+ * Whether what was done is known from your `events`, or taken from the `plan` for the dive.
+ */
+export type TimelineBasis = 'events' | 'plan';
+
+/**
+ * A clip with its light and how its balance stands.
+ */
+export type TimelineClip = {
+    /**
+     * Your name for it.
+     */
+    id?: string | undefined;
+    /**
+     * When it begins, since the dive began. 0 to 43200 s.
+     */
+    from_s: number;
+    /**
+     * When it ends. 0 to 43200 s.
+     */
+    to_s: number;
+    /**
+     * When it begins, by the camera's clock.
+     */
+    from_clock: string;
+    /**
+     * When it ends, by the camera's clock.
+     */
+    to_clock: string;
+    /**
+     * Its shallowest moment. 0.1 to 100 m.
+     */
+    min_depth_m: number;
+    /**
+     * Its deepest moment. 0.1 to 100 m.
+     */
+    max_depth_m: number;
+    /**
+     * The filter is on the lens.
+     */
+    through_filter: boolean;
+    /**
+     * Exposure value at ISO 100 that the camera meters on the subject, as the mean over the clip.
+     */
+    exposure_value_ev100: ExposureValueEstimate;
+    /**
+     * From its darkest moment to its brightest. 0 to 200 stop.
+     */
+    exposure_span_stops: number;
+    /**
+     * ISO to set. 1 to 1000000000000.
+     */
+    iso: number;
+    /**
+     * f-number to set. 0 to 1000000.
+     */
+    f_number: number;
+    /**
+     * Exposure time. 0 to 60 s.
+     */
+    shutter_s: number;
+    /**
+     * How far these settings are off: above 0 too bright at the least sensitive ones, below 0 too dark at the most sensitive ones. -200 to 200 stop.
+     */
+    off_by_stops: number;
+    /**
+     * Red that is left, of what is just below the surface, as the camera's red channel sees it: the mean over the clip.
+     */
+    red_left_percent: PercentEstimate;
+    /**
+     * How the last balance stands.
+     */
+    balance: ClipBalance;
+    /**
+     * Cast on grey with the last balance, at the moment when a new one would gain most (CIEDE2000).
+     */
+    cast_delta_e00?: ColourErrorEstimate | undefined;
+    /**
+     * Cast on grey that a balance made at that moment would leave, as far as the camera reaches.
+     */
+    cast_if_balanced_delta_e00: ColourErrorEstimate;
+    /**
+     * How the balance stands, and why.
+     */
+    reason: Reason;
+};
+
+/**
+ * A prediction marked by the cards of the dive.
+ */
+export type TimelineMark = {
+    /**
+     * What is marked.
+     */
+    marks: MarkedThing;
+    /**
+     * Which of the `card_frames`, counted from 0, where it is about one of them. Whole number, 0 to 32.
+     */
+    frame?: number | undefined;
+    /**
+     * Depth of that frame. 0.1 to 100 m.
+     */
+    depth_m?: number | undefined;
+    /**
+     * What was predicted: the unit is that of what is marked.
+     */
+    predicted: MarkPrediction;
+    /**
+     * What the cards show, in the same unit.
+     */
+    measured: MarkMeasurement;
+    /**
+     * For an exposure: the exposure value at ISO 100 that the camera was set to. -200 to 60 EV.
+     */
+    used_ev100?: number | undefined;
+    /**
+     * How the two go together.
+     */
+    verdict: MarkVerdict;
+    /**
+     * The same in words, and what to do next time.
+     */
+    reason: Reason;
+};
+
+/**
+ * A moment of the dive at which the camera is to be set, or was set.
+ */
+export type TimelineMoment = {
+    /**
+     * Time since the dive began. 0 to 43200 s.
+     */
+    time_s: number;
+    /**
+     * The same by the dive's clock.
+     */
+    dive_clock: string;
+    /**
+     * And by the camera's.
+     */
+    camera_clock: string;
+    /**
+     * Depth then. 0.1 to 100 m.
+     */
+    depth_m: number;
+    /**
+     * What is to be done, or was done.
+     */
+    action: MomentAction;
+    /**
+     * Exposure value at ISO 100 that the camera meters on the subject from then on.
+     */
+    exposure_value_ev100: ExposureValueEstimate;
+    /**
+     * ISO to set. 1 to 1000000000000.
+     */
+    iso: number;
+    /**
+     * f-number to set. 0 to 1000000.
+     */
+    f_number: number;
+    /**
+     * Exposure time. 0 to 60 s.
+     */
+    shutter_s: number;
+    /**
+     * How far these settings are off: above 0 too bright at the least sensitive ones, below 0 too dark at the most sensitive ones. -200 to 200 stop.
+     */
+    off_by_stops: number;
+    /**
+     * For a balance: cast on grey with the balance before it (CIEDE2000); absent where there was none.
+     */
+    cast_before_delta_e00?: ColourErrorEstimate | undefined;
+    /**
+     * For a balance: cast on grey that it leaves, as far as the camera reaches.
+     */
+    cast_after_delta_e00?: ColourErrorEstimate | undefined;
+    /**
+     * Why.
+     */
+    reason: Reason;
+};
 
 /**
  * The token has expired. Papers are marked until their `expires`. Ask for a new one.
@@ -4863,6 +6481,296 @@ export type TransmittanceSample = {
      * Share of the light at that wavelength that passes the filter. 0 to 1.
      */
     transmittance: number;
+};
+
+/**
+ * The filters of every guest on every dive of a trip, and what goes into each crate and on the boat.
+ */
+export type TripAdviceAnswer = {
+    /**
+     * The trip.
+     */
+    id: string;
+    /**
+     * Each dive, in your order.
+     */
+    dives: Array<TripDivePlan>;
+    /**
+     * Each guest's crate, in your order.
+     */
+    crates: Array<GuestCrate>;
+    /**
+     * The packing list of the boat.
+     */
+    packing: TripPacking;
+    /**
+     * Why the answer is what it is, most important first.
+     */
+    reasons: Array<Reason>;
+    /**
+     * Cautions to heed before acting on it.
+     */
+    cautions: Array<Caution>;
+    /**
+     * What makes the answer uncertain, largest share first.
+     */
+    uncertainty: Array<UncertaintyCause>;
+    /**
+     * The model that answered.
+     */
+    model: ModelVersion;
+};
+
+/**
+ * The dives of a trip, the guests with their cameras, and the filters that they share.
+ */
+export type TripAdviceRequest = {
+    /**
+     * Your own name for the trip. Events of a calendar are known by it, so keep it.
+     */
+    id: string;
+    /**
+     * The dives, 1 to 31.
+     */
+    dives: Array<TripDive>;
+    /**
+     * The guests with cameras, 1 to 40. Dives times different cameras times different filters make 5000 at most.
+     */
+    guests: Array<TripGuest>;
+    /**
+     * Filters to share, up to 40 kinds. None by default.
+     */
+    shelf?: Array<ShelfPiece> | undefined;
+    /**
+     * Step rings to share, up to 24 kinds. None by default.
+     */
+    rings?: Array<ShelfRing> | undefined;
+    /**
+     * The guest, by `id`, whose calendar `text/calendar` is to be, in that guest's language. Left out, it is that of the crew, with everyone's filters.
+     */
+    calendar_for?: string | undefined;
+    /**
+     * Language of the texts, in the answer and in problems. Left out, it is the one that `Accept-Language` likes best, and English where it likes none.
+     */
+    language?: Language | undefined;
+    /**
+     * Units of depths, distances and visibility in the texts of answers and pictures. Fields keep the units in their names, and so does a problem, which is about fields; threads, rings and sheets are in mm always. Default `metric`.
+     */
+    units?: TextUnits | undefined;
+    /**
+     * Answer only if the model has this version (as `model.version` of an earlier answer says); otherwise a 409 problem.
+     */
+    expect_model_version?: string | undefined;
+};
+
+/**
+ * A dive of the trip.
+ */
+export type TripDive = {
+    /**
+     * Your own name for the dive; answers use it.
+     */
+    id: string;
+    /**
+     * What guests call the site; a calendar shows it. The `id` by default.
+     */
+    name?: string | undefined;
+    /**
+     * When the dive begins, by the clocks of the site, without offset.
+     */
+    local_time: string;
+    /**
+     * Time zone of the site, by its name in the IANA database.
+     */
+    time_zone: string;
+    /**
+     * How long the calendar keeps free for it. No advice on how long to dive. Whole number, 5 to 240 min. Default 60 min.
+     */
+    duration_min?: number | undefined;
+    /**
+     * Water, place or sun, depths and view: a scene as `filter-choice` takes it, without time, camera, filters and video lights. With `daylight_basis` `none`, or at night, nothing is handed out.
+     */
+    scene: {
+        [key: string]: unknown;
+    };
+};
+
+/**
+ * A dive, and what each guest mounts and sets.
+ */
+export type TripDivePlan = {
+    /**
+     * The dive.
+     */
+    id: string;
+    /**
+     * What guests call the site.
+     */
+    name?: string | undefined;
+    /**
+     * When it begins, by the clocks of the site.
+     */
+    local_time: string;
+    /**
+     * The zone of these.
+     */
+    time_zone: string;
+    /**
+     * When it begins, in UTC (RFC 3339).
+     */
+    time: string;
+    /**
+     * How long the calendar keeps free for it. Whole number, 5 to 240 min.
+     */
+    duration_min: number;
+    /**
+     * Its scene, with every default filled in.
+     */
+    scene: {
+        [key: string]: unknown;
+    };
+    /**
+     * The guests' plans, in your order.
+     */
+    plans: Array<GuestPlan>;
+};
+
+/**
+ * A guest with a camera.
+ */
+export type TripGuest = {
+    /**
+     * Your own name for the guest, who need not be known by it; answers use it.
+     */
+    id: string;
+    /**
+     * Language of the guest's own texts. That of the answer by default.
+     */
+    language?: Language | undefined;
+    /**
+     * The camera: the fields of a scene that say how it exposes, sets its white balance and records; and, from `port_kind` and `lens_kind` on, what a filter is mounted on, with the guest's own `rings`. Without these two every piece is taken to fit.
+     */
+    camera: {
+        [key: string]: unknown;
+    };
+    /**
+     * What the guest owns. None by default.
+     */
+    kit?: Array<TripPiece> | undefined;
+};
+
+/**
+ * The packing list of the boat.
+ */
+export type TripPacking = {
+    /**
+     * Filters of the shelf that go on the boat: as many as are used at a time, at most.
+     */
+    pieces: Array<PackedPiece>;
+    /**
+     * Rings of the shop that go with them.
+     */
+    rings: Array<PackedRing>;
+    /**
+     * Rings that it is worth getting.
+     */
+    rings_to_get: Array<RingToGet>;
+    /**
+     * What of the shelf nobody needs.
+     */
+    not_needed: Array<PackedPiece>;
+};
+
+/**
+ * An item that a guest owns: as in a `kit`, with what a filter screws into or is held by.
+ */
+export type TripPiece = {
+    /**
+     * Your own name for it; answers use it.
+     */
+    id: string;
+    /**
+     * What it is.
+     */
+    item: KitItemName;
+    /**
+     * Kind of a filter. With `filter_density` or `filter_stops`.
+     */
+    filter_kind?: FilterKind | undefined;
+    /**
+     * Peak optical density of a filter, above that of its clear glass, in the band that its kind absorbs. With `filter_kind`. 0.05 to 3.
+     */
+    filter_density?: number | undefined;
+    /**
+     * Measured curve of a filter, in place of kind and density: 2 to 401 samples, wavelengths rising. Answers call it by the kind whose curve is most like it.
+     */
+    filter_transmittance?: Array<TransmittanceSample> | undefined;
+    /**
+     * Strength of a filter in stops, in the band that its kind absorbs, in place of `filter_density`: a stop is a density of 0.3. With `filter_kind`. 0.17 to 9.9.
+     */
+    filter_stops?: number | undefined;
+    /**
+     * A filter, by a grey card photographed with and without it, in place of kind, density and curve: 1 to 16 pairs of pictures. Resolved to the kind and density that lose the same; `filter_fits` of the scene says how well.
+     */
+    filter_samples?: Array<FilterSample> | undefined;
+    /**
+     * What the piece is made for. Left out, it is a round filter, for the thread of a lens or a port.
+     */
+    holder?: FilterHolder | undefined;
+    /**
+     * Inner diameter of the clip, hinge or frame that goes over the port. By default the answer assumes one that fits. 20 to 400 mm.
+     */
+    holder_inner_diameter_mm?: number | undefined;
+    /**
+     * Thread of the filter; that of the lens or port is assumed when left out. 20 to 150 mm.
+     */
+    filter_thread_mm?: number | undefined;
+    /**
+     * Width of the filter's clear part: for a filter without a thread, or where it is known. A little less than the thread when left out. 5 to 300 mm.
+     */
+    filter_clear_diameter_mm?: number | undefined;
+    /**
+     * How far the filter's front rim stands out in front of what it is screwed into. 0.5 to 30 mm. Default 5 mm.
+     */
+    filter_thickness_mm?: number | undefined;
+    /**
+     * What the filter is made of, which decides what it weighs. Default `glass`.
+     */
+    filter_material?: 'glass' | 'resin' | undefined;
+    /**
+     * Thickness of a sheet behind the lens. 0.01 to 3 mm. Default 0.1 mm.
+     */
+    sheet_thickness_mm?: number | undefined;
+    /**
+     * Refractive index of the sheet: about 1.5 for gelatine and polyester. 1.3 to 1.8. Default 1.5.
+     */
+    sheet_refractive_index?: number | undefined;
+};
+
+/**
+ * How the camera is set at a depth.
+ */
+export type TripSetting = {
+    /**
+     * Depth. 0.1 to 100 m.
+     */
+    depth_m: number;
+    /**
+     * ISO to set there. 1 to 1000000000000.
+     */
+    iso: number;
+    /**
+     * f-number to set there. 0 to 1000000.
+     */
+    f_number: number;
+    /**
+     * Exposure time there. 0 to 60 s.
+     */
+    shutter_s: number;
+    /**
+     * How far these settings are off: above 0 too bright, below 0 too dark. -200 to 200 stop.
+     */
+    off_by_stops: number;
 };
 
 /**
@@ -5173,7 +7081,7 @@ export type WayOut = {
 /**
  * A way out of two lights of different colour.
  */
-export type WayOutKind = 'lamps_off' | 'lamp_filter' | 'balance_to_lamps' | 'come_closer';
+export type WayOutKind = 'lamps_off' | 'lamp_filter' | 'balance_to_lamps' | 'balance_to_both' | 'come_closer';
 
 /**
  * A way to make up for lost light, or to get rid of too much.
@@ -5334,6 +7242,10 @@ export type WhiteBalanceAnswer = {
      * The model that answered.
      */
     model: ModelVersion;
+    /**
+     * Pictures of this answer, and files made of it; empty where there are none. Addresses are relative, the same online and offline: offline they lead to any service.
+     */
+    links: Array<Link>;
 };
 
 /**
@@ -5358,6 +7270,11 @@ export type WholePercentEstimate = {
      */
     high: number;
 };
+
+/**
+ * What light is looked for: `natural_colour` of the subject by daylight, a `sunlit_background` of bright open water, or daylight so low that video lights lead (`lamps_lead`).
+ */
+export type WindowAim = 'natural_colour' | 'sunlit_background' | 'lamps_lead';
 
 /** Some fields of `T`, given. */
 type Given<T, K extends keyof T> = { [P in K]-?: NonNullable<T[P]> };

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "9eb6a0fbf2b3fad1ba29d0303f5375221958b0324e82193706782d70f005cc0a";
+export const descriptionHash = "7e9e1801cf3f32712ad3a65bb5868b53262e7ac8290fd5c569e1900e4e1206da";

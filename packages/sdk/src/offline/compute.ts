@@ -8,11 +8,14 @@ import { brought, later } from "./ready.js";
 import { bringRest, NotHereYet } from "./seldom.js";
 
 /** A call that is computed here, on the thread that makes it. */
-export function computing<T>(content: () => Promise<object>, options: SendOptions = {}): Call<T> {
+export function computing<T>(content: () => Promise<unknown>, options: SendOptions = {}): Call<T> {
   return callOf(compute<T>(content, options));
 }
 
-async function compute<T>(content: () => Promise<object>, { signal, fields }: SendOptions): Promise<Done<T>> {
+async function compute<T>(
+  content: () => Promise<unknown>,
+  { signal, fields }: SendOptions,
+): Promise<Done<T>> {
   // Leaves the caller the time to abort, as a request would.
   await undefined;
   if (signal?.aborted) throw new AbortedError(signal.reason);

@@ -59,6 +59,11 @@ export function mayNeed(parts: readonly OfflinePart[]): void {
   for (const { wider } of parts) if (wider) further.add(wider);
 }
 
+/** The same of what may be needed beside its parts. */
+export const mayNeedAlso = (load: () => Promise<unknown>): void => {
+  further.add(load);
+};
+
 /** Begins to load them. Whoever needs them hears of a failure then, and tries again. */
 export function begin(language: Language = "en"): void {
   spoken.add(language);

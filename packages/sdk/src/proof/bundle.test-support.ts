@@ -66,7 +66,12 @@ export async function pageOf(program: string, from: string): Promise<Page> {
   const needed = neededBy(entry);
   const isEntry = (path: string, of: RegExp) => of.test(metafile.outputs[path]?.entryPoint ?? "");
   const isRest = (path: string) => isEntry(path, /[/\\]rest\.js$/);
-  const files = Object.keys(metafile.outputs).map((path) => ({
+  // A bundler writes a file for each import that it reads, also where it then leaves out who would load it.
+  const everLoaded = new Set([entry]);
+  for (const file of everLoaded)
+    for (const { path } of metafile.outputs[file]?.imports ?? []) everLoaded.add(path);
+  const written = Object.keys(metafile.outputs).filter((path) => everLoaded.has(path));
+  const files = written.map((path) => ({
     path,
     name: basename(path),
     code: outputFiles.find((output) => basename(output.path) === basename(path))?.text ?? "",

@@ -38,7 +38,7 @@ describe("the exports", () => {
     expect(comment.replace(/[/*\s]/g, "").length).toBeGreaterThan(10);
   });
 
-  const groups = /^(Api|Calculations|Reference|Pictures|Sheets|Quiz|Service)$/;
+  const groups = /^(Api|Calculations|Reference|Pictures|Sheets|Quiz|Service|Trips)$/;
   const values = all.filter(({ kind, name }) => /const|class|function/.test(kind) && !groups.test(name));
   it.each(values.map((entry) => [entry.name, entry] as const))("%s has an example", (_name, { comment }) => {
     expect(comment).toContain("@example");

@@ -74,7 +74,7 @@ describe("a method of the client", () => {
     const put = operation("replaceSite", { parameters, requestBody: { content: json("Site") } });
     const text = apiModule(description({ "/v1/sites/{site_id}": { put } }));
     expect(text).toContain("replaceSite(site_id: string, site: Site, options?: CallOptions): Call<Answer>");
-    expect(text).toContain('{ method: "PUT", path: "/v1/sites/{site_id}", repeatable: true }');
+    expect(text).toContain('{ method: "PUT", path: "/v1/sites/{site_id}" }');
     expect(text).toContain("@param site_id Your id.");
   });
 });
@@ -84,7 +84,7 @@ it("hands on the bytes of an answer that is a file", () => {
   const pack = operation("packSites", { responses: { "200": { content: { "application/zip": zip } } } });
   const text = apiModule(description({ "/v1/sites": { post: pack } }));
   expect(text).toContain("packSites(options?: CallOptions): Call<ArrayBuffer>");
-  expect(text).toContain('{ method: "POST", path: "/v1/sites", repeatable: false, file: "application/zip" }');
+  expect(text).toContain('{ method: "POST", path: "/v1/sites", once: true, file: "application/zip" }');
   expect(text).not.toContain("  ArrayBuffer,");
 });
 

@@ -39,7 +39,7 @@ async function run(snippet: string, name: string): Promise<unknown[]> {
 
 describe("the README", () => {
   it("starts with a call that answers", async () => {
-    expect(snippets).toHaveLength(6);
+    expect(snippets).toHaveLength(8);
     expect(await run(snippets[0]!, "start")).toEqual([["red", expect.any(Number), expect.any(String)]]);
   });
 
@@ -65,13 +65,28 @@ describe("the README", () => {
     expect(office).toEqual(boat);
   });
 
+  it("chooses for two sites at two times in one call", async () => {
+    const lines = (await run(snippets[4]!, "batch")) as string[][];
+    expect(lines).toHaveLength(4);
+    for (const [site, time, kind] of lines)
+      expect(`${site} ${time} ${kind}`).toMatch(
+        /^(Gannet Stair|Old Mole) 2027-01-16T\S+ (none|red|magenta)$/,
+      );
+  });
+
+  it("shows a picture as pixels, and draws another on the spot", async () => {
+    const [pixels, characters] = (await run(snippets[5]!, "pictures")) as number[];
+    expect(pixels).toBeGreaterThan(10_000);
+    expect(characters).toBeGreaterThan(2000);
+  });
+
   it("prints a slate with the parts that it needs", async () => {
-    const [line] = (await run(snippets[4]!, "slate")) as string[];
+    const [line] = (await run(snippets[6]!, "slate")) as string[];
     expect(line).toMatch(/^12 m: (no filter|(red|magenta) \d(\.\d+)?), ISO \d+ at f\/\d+(\.\d)?$/);
   });
 
   it("goes to sea once all is there", async () => {
-    const [summary] = (await run(snippets[5]!, "sea")) as string[];
+    const [summary] = (await run(snippets[7]!, "sea")) as string[];
     expect(summary).toMatch(/^[A-Z].{20,}\.$/);
   });
 
