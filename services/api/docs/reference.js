@@ -35,6 +35,9 @@ const drawing = description.paths["/v1/quiz-items"].post;
 const service = document.querySelector("#service");
 if (service !== null) service.textContent = root.replace(/\/$/, "");
 
+// Before the renderer takes the description: it puts other things in the place of references.
+const calls = searchable(description);
+
 await customElements.whenDefined("openapi-explorer");
 const explorer = document.querySelector("openapi-explorer");
 await explorer.loadSpec(description);
@@ -42,7 +45,6 @@ await explorer.loadSpec(description);
 // The renderer's own search stands in its menu, which narrow screens do not show.
 const find = document.querySelector("#find");
 const found = document.querySelector("#found");
-const calls = searchable(description);
 find.addEventListener("input", () => {
   const hits = matching(calls, find.value);
   found.replaceChildren(...hits.map(({ id, title }) => linkTo(id, title)));

@@ -82,7 +82,8 @@ function samples({ path, method, operation, parameters }, address) {
   const at = path.replace(/\{(.*?)\}/g, (_, name) => pathValue(parameters, name));
   const search = new URLSearchParams(query.map(({ name, example }) => [name, String(example)]));
   const url = `${address}${at}${query.length > 0 ? `?${search}` : ""}`;
-  const isFile = Object.keys(operation.responses["200"].content).includes("application/zip");
+  const kinds = operation.responses["200"].content;
+  const isFile = Object.keys(kinds).includes("application/zip");
   const curl = [
     `curl '${url}'`,
     ...(body === undefined
@@ -94,11 +95,15 @@ function samples({ path, method, operation, parameters }, address) {
   const given = path.includes("{")
     ? `"${pathValue(parameters, "name")}"`
     : inTypeScript(body ?? (query.length > 0 ? scene : undefined));
+  const call = `client.${groupOf(operation)}.${methodOf(operation)}(${given})`;
+  const read = Object.keys(kinds).includes("application/jsonl")
+    ? `for await (const line of ${call}) console.log(line);`
+    : `const answer = await ${call};
+console.log(answer);`;
   const typescript = `import { Sunfathom } from "@sunfathom/sdk";
 
 const client = new Sunfathom({ baseUrl: "${address}" });
-const answer = await client.${groupOf(operation)}.${methodOf(operation)}(${given});
-console.log(answer);`;
+${read}`;
   return method === "HEAD"
     ? []
     : [
@@ -122,4 +127,6 @@ const inTypeScript = (value) =>
 const groupOf = ({ tags: [tag = ""] }) => (tag.split(" ")[0] ?? "").toLowerCase();
 /** @param {Operation} operation */
 const methodOf = ({ operationId }) =>
-  operationId.replace(/^(?:compute|read|list|render)([A-Z])/, (_, first) => first.toLowerCase());
+  operationId === "runBatch"
+    ? "run"
+    : operationId.replace(/^(?:compute|read|list|render)([A-Z])/, (_, first) => first.toLowerCase());

@@ -7,17 +7,17 @@ import { pino } from "pino";
 import request from "supertest";
 import { afterEach, describe, expect, it } from "vitest";
 import { createApp } from "./app.js";
-import { defaultExposure, type Exposure } from "./exposure.js";
-import type { Limits } from "./limits.js";
-import { tracingOf } from "./tracing-settings.js";
-import { unhurried } from "./unhurried.test-support.js";
+import { buildApp } from "./build-app.test-support.js";
+import { tracingOf } from "./config/environment/tracing.js";
+import { defaultExposure, type Exposure } from "./config/exposure.js";
+import type { Limits } from "./config/limits.js";
 
 let app: FastifyInstance;
 afterEach(() => app.close());
 
 async function start(limits: Partial<Limits> = {}, exposure: Partial<Exposure> = {}): Promise<void> {
-  app = await createApp({
-    limits: { ...unhurried, ...limits },
+  app = await buildApp({
+    limits: { ...limits },
     exposure: { ...defaultExposure, ...exposure },
   });
 }

@@ -1,4 +1,4 @@
-import { clientPath } from "./routes/client-package.js";
+import { clientPath } from "./features/documentation/client-package.js";
 
 /**
  * What a person who starts the service needs to know.

@@ -5,7 +5,7 @@ import { dirname, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { describe, expect, it } from "vitest";
 import { parse } from "yaml";
-import { readConfig } from "./config.js";
+import { readConfig } from "./config/config.js";
 
 interface Service {
   image: string;

@@ -1,9 +1,9 @@
 import { pino } from "pino";
 import { createApp } from "./app.js";
 import { banner } from "./banner.js";
-import { readConfig } from "./config.js";
-import { fitConnections, openFilesAllowed } from "./open-files.js";
-import { openMetrics } from "./open-metrics.js";
+import { readConfig } from "./config/config.js";
+import { fitConnections, openFilesAllowed } from "./config/open-files.js";
+import { openMetrics } from "./features/operations/open-metrics.js";
 import { outliveReaders, PatientLog } from "./output.js";
 import { stopInOrder } from "./stop.js";
 

@@ -3,8 +3,8 @@ import { Writable } from "node:stream";
 import Fastify, { type FastifyBaseLogger } from "fastify";
 import { pino } from "pino";
 import { expect, it } from "vitest";
-import { Departure } from "./http/departure.js";
 import { watchReadiness } from "./http/readiness.js";
+import { Departure } from "./http/sockets/departure.js";
 import { stopInOrder } from "./stop.js";
 
 const pause = (time_ms: number) => new Promise((resolve) => setTimeout(resolve, time_ms));

@@ -1,21 +1,23 @@
 import { type Operation, operationsIn } from "@sunfathom/answers";
 import { type Language, languages } from "@sunfathom/contract";
-import type { PictureTexts, ProblemTexts, Words } from "@sunfathom/words";
-import { de, pictures as dePictures } from "@sunfathom/words/de";
+import type { PictureTexts, ProblemTexts, TripTexts, Words } from "@sunfathom/words";
+import { de, pictures as dePictures, trips as deTrips } from "@sunfathom/words/de";
 import { problems as deProblems } from "@sunfathom/words/de/problems";
-import { en, pictures as enPictures } from "@sunfathom/words/en";
+import { en, pictures as enPictures, trips as enTrips } from "@sunfathom/words/en";
 import { problems as enProblems } from "@sunfathom/words/en/problems";
-import { es, pictures as esPictures } from "@sunfathom/words/es";
+import { es, pictures as esPictures, trips as esTrips } from "@sunfathom/words/es";
 import { problems as esProblems } from "@sunfathom/words/es/problems";
-import { fr, pictures as frPictures } from "@sunfathom/words/fr";
+import { fr, pictures as frPictures, trips as frTrips } from "@sunfathom/words/fr";
 import { problems as frProblems } from "@sunfathom/words/fr/problems";
 
 /** The texts of every language. One that is left out is an error of the compiler. */
-const texts: Readonly<Record<Language, { words: Words; problems: ProblemTexts; pictures: PictureTexts }>> = {
-  en: { words: en, problems: enProblems, pictures: enPictures },
-  de: { words: de, problems: deProblems, pictures: dePictures },
-  es: { words: es, problems: esProblems, pictures: esPictures },
-  fr: { words: fr, problems: frProblems, pictures: frPictures },
+const texts: Readonly<
+  Record<Language, { words: Words; problems: ProblemTexts; pictures: PictureTexts; trips: TripTexts }>
+> = {
+  en: { words: en, problems: enProblems, pictures: enPictures, trips: enTrips },
+  de: { words: de, problems: deProblems, pictures: dePictures, trips: deTrips },
+  es: { words: es, problems: esProblems, pictures: esPictures, trips: esTrips },
+  fr: { words: fr, problems: frProblems, pictures: frPictures, trips: frTrips },
 };
 
 /** All that the service says in one language. */
@@ -25,11 +27,13 @@ export interface Tongue {
   operations: readonly Operation[];
   problems: ProblemTexts;
   pictures: PictureTexts;
+  words: Words;
+  trips: TripTexts;
 }
 
 const tongueIn = (language: Language): Tongue => {
-  const { words, problems, pictures } = texts[language];
-  return { language, problems, pictures, operations: operationsIn(words, problems) };
+  const { words, problems, pictures, trips } = texts[language];
+  return { language, problems, pictures, words, trips, operations: operationsIn(words, problems) };
 };
 
 const tongues = new Map(languages.map((language) => [language, tongueIn(language)]));

@@ -3,19 +3,19 @@
 import { serviceDetails } from "@sunfathom/words";
 import Fastify, { type FastifyInstance } from "fastify";
 import request from "supertest";
-import { afterEach, describe, expect, it } from "vitest";
-import { createApp } from "../app.js";
-import { defaultExposure } from "../exposure.js";
+import { afterAll, afterEach, beforeAll, describe, expect, it } from "vitest";
+import { buildApp } from "../build-app.test-support.js";
+import { defaultExposure } from "../config/exposure.js";
 import { countRequests, Limiter } from "../limiting/limiter.js";
 import { unhurried } from "../unhurried.test-support.js";
 import { Computing } from "./computing.js";
 import { ComputePool } from "./pool.js";
 
 let app: FastifyInstance;
-afterEach(() => app.close());
+afterEach(() => app?.close());
 
 async function start(limits: object = {}): Promise<void> {
-  app = await createApp({ limits: { ...unhurried, workers: 1, ...limits } });
+  app = await buildApp({ limits: { workers: 1, ...limits } });
   await app.listen({ host: "127.0.0.1", port: 0 });
 }
 
@@ -76,8 +76,14 @@ describe("heavy requests of one client, all at once", () => {
 });
 
 describe("a body that is long enough to be read on a thread", () => {
+  let shared: FastifyInstance;
+  beforeAll(async () => {
+    shared = await buildApp({ limits: { workers: 1 } });
+    await shared.listen({ host: "127.0.0.1", port: 0 });
+  });
+  afterAll(() => shared.close());
   const long = (text: string) => `${text}${" ".repeat(20_000)}`;
-  const post = (path: string, body: string) => request(app.server).post(path).type("json").send(body);
+  const post = (path: string, body: string) => request(shared.server).post(path).type("json").send(body);
 
   it.each([
     ["/v1/attenuation", '{"water_type":"IB","depth_m":5}', 200],
@@ -91,7 +97,6 @@ describe("a body that is long enough to be read on a thread", () => {
   ])(
     "at %s is answered as a short one: %s",
     async (path, text, status) => {
-      await start();
       const [short, onThread] = [await post(path, text), await post(path, long(text))];
       expect(short.status).toBe(status);
       expect(onThread.status).toBe(status);
@@ -105,8 +110,8 @@ describe("a body that is long enough to be read on a thread", () => {
 });
 
 it("heavy requests of many networks of one IPv6 site wait in one line", async () => {
-  app = await createApp({
-    limits: { ...unhurried, workers: 1, waitingPerClient: 2 },
+  app = await buildApp({
+    limits: { workers: 1, waitingPerClient: 2 },
     exposure: { ...defaultExposure, trustedProxies: ["loopback"] },
   });
   await app.listen({ host: "127.0.0.1", port: 0 });

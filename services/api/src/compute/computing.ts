@@ -1,10 +1,10 @@
 import type { Problem } from "@sunfathom/contract";
-import { type Item, type PackageOptions, type PaperRequest, QuizProblem } from "@sunfathom/quiz";
+import { type Item, type Packing, type PaperRequest, QuizProblem } from "@sunfathom/quiz";
 import type { FastifyReply, FastifyRequest } from "fastify";
-import { sendProblem, sendRefusal } from "../http/send-problem.js";
+import { sendProblem, sendRefusal } from "../http/sent/send-problem.js";
 import { siteOf } from "../limiting/client-key.js";
 import type { Limiter } from "../limiting/limiter.js";
-import { costOfErrors, costOfPaper } from "./cost.js";
+import { costOfErrors, costOfForm, costOfPaper } from "./cost.js";
 import { Abandoned, type ComputePool, Crowded, ThreadDied } from "./pool.js";
 import type { Found, Outcome, Task } from "./tasks.js";
 
@@ -44,6 +44,11 @@ export class Computing {
     );
   }
 
+  /** Answers with what is kept, here or by the caller, for what it cost to find that out. @param scene in its one form */
+  again(request: FastifyRequest, reply: FastifyReply, scene: object, send: () => void): void {
+    if (this.limiter.charge(request, reply, 1 + costOfForm(scene))) send();
+  }
+
   /** Answers with what is wrong, for what it costs to find that out. */
   refuse(request: FastifyRequest, reply: FastifyReply, problem: Problem): void {
     if (this.limiter.charge(request, reply, costOfErrors(problem))) sendProblem(reply, problem);
@@ -51,8 +56,8 @@ export class Computing {
 
   /** Makes papers for a request. What they return throws AlreadyAnswered where the request could not have one made. */
   papers(request: FastifyRequest, reply: FastifyReply) {
-    const outcomeOf = async (task: PaperTask, count: number) => {
-      const cost = costOfPaper(count);
+    const outcomeOf = async (task: PaperTask, count: number, avoided = 0) => {
+      const cost = costOfPaper(count, avoided);
       const outcome = this.limiter.charge(request, reply, cost)
         ? await this.away(request, reply, task, cost)
         : undefined;
@@ -61,18 +66,35 @@ export class Computing {
       return outcome;
     };
     const made = async (task: Exclude<PaperTask, { kind: "package" }>) => {
-      const outcome = await outcomeOf(task, task.request.count);
+      const { count, avoid = [] } = task.request;
+      // What has been found once is not looked for again.
+      const outcome = await outcomeOf(task, count, task.kind === "paper" ? avoid.length : 0);
       return outcome.status === "paper" ? outcome.items : undefined;
     };
     return {
       make: async (paper: PaperRequest): Promise<Item[]> =>
         (await made({ kind: "paper", request: paper })) ?? [],
       again: (paper: PaperRequest, found: Found) => made({ kind: "paper_again", request: paper, found }),
-      pack: async (items: readonly Item[], options: PackageOptions): Promise<Uint8Array> => {
-        const outcome = await outcomeOf({ kind: "package", items, options }, items.length);
+      pack: async (items: readonly Item[], packing: Packing): Promise<Uint8Array> => {
+        const outcome = await outcomeOf({ kind: "package", items, packing }, items.length);
         if (outcome.status !== "ok") throw new Error(`A package became ${outcome.status}.`);
         return outcome.bytes;
       },
+    };
+  }
+
+  /** Until what waits for threads has been worked out, s. */
+  get wait_s(): number {
+    return this.pool.wait_s;
+  }
+
+  /** Has parts of a request's work done, each in its turn and once it is paid for. */
+  inParts(request: FastifyRequest) {
+    return {
+      width: this.pool.width,
+      pay: (cost: number) => this.limiter.pay(request, cost),
+      run: (task: Task, cost: number, abandon: (stop: () => void) => void) =>
+        this.pool.run(task, { client: siteOf(request.client), cost, abandon }),
     };
   }
 

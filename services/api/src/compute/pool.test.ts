@@ -75,6 +75,20 @@ it("keeps nothing of the PDFs that it has made: 45 at once are more than its hea
   for (const { status } of await Promise.all(all)) expect(status).toBe("ok");
 });
 
+it("keeps nothing of the pixels that it has drawn: 24 pictures at once hold no more than some do", async () => {
+  open({ waitingPerClient: 30, waiting: 30 });
+  const draw = (depth_m: number) => {
+    const look = { format: "png", width_px: 1600, theme: "light" } as const;
+    const scene = { ...light, depth_m };
+    return ask({ kind: "picture", name: "chart-under-water", scene, look, language: "en" }).answer;
+  };
+  await draw(9);
+  const before = process.memoryUsage.rss();
+  await Promise.all(Array.from({ length: 24 }, (_, n) => draw(10 + n / 10)));
+  // Each has some 25 MB of them, and the pool two threads or three.
+  expect(process.memoryUsage.rss() - before).toBeLessThan(300e6);
+});
+
 it("stops a task whose caller has left, long before it is done", async () => {
   open();
   await ask(calculation(light)).answer;
@@ -132,10 +146,10 @@ it("packs the questions of a paper, and stops where nobody waits for them", asyn
   const items = itemsFor(paper);
   const options = { version: "3.0", language: "en", title: "t", keys: true } as const;
   const here = Buffer.concat([...packageZip(items, options)]);
-  const packed = await ask({ kind: "package", items, options }).answer;
+  const packed = await ask({ kind: "package", items, packing: { format: "qti", ...options } }).answer;
   if (packed.status !== "ok") throw new Error(`It is a ${packed.status}.`);
   expect(Buffer.from(packed.bytes).equals(here)).toBe(true);
-  const { answer, leave } = ask({ kind: "package", items, options });
+  const { answer, leave } = ask({ kind: "package", items, packing: { format: "qti", ...options } });
   leave();
   await expect(answer).rejects.toBeInstanceOf(Abandoned);
 });

@@ -86,6 +86,11 @@ export class ComputePool {
     return this.#queue.waiting;
   }
 
+  /** Tasks of one client that run at a time. */
+  get width(): number {
+    return this.limits.runningPerClient;
+  }
+
   get running(): number {
     return this.limits.threads - this.#freeSlots.length;
   }
@@ -179,7 +184,9 @@ export class ComputePool {
       this.#heaps.set(thread, heapBytes);
       if (outcome.status === "stopped") entry.reject(new Abandoned(outcome.checkpoints));
       else {
-        this.#learn((performance.now() - started_ms) / entry.cost);
+        // Of a slice only what was done is known to have taken the time.
+        const cost = outcome.status === "batch" ? outcome.cost : entry.cost;
+        if (cost > 0) this.#learn((performance.now() - started_ms) / cost);
         entry.resolve(outcome);
       }
     } catch (error) {
@@ -225,7 +232,8 @@ export class ComputePool {
       concurrentTasksPerWorker: 1,
       idleTimeout: Number.POSITIVE_INFINITY,
       recordTiming: false,
-      execArgv: [],
+      // A thread that is ended while it is required, and not imported, ends the process with it.
+      execArgv: ["--no-experimental-require-module"],
       // Threads read no settings, and no secrets.
       env: {},
       resourceLimits: { maxOldGenerationSizeMb: heap_MB },

@@ -1,11 +1,17 @@
-import type { OperationName } from "@sunfathom/answers";
+import type { BatchPlan, OperationName } from "@sunfathom/answers";
 import type { ComponentName, Language, Problem } from "@sunfathom/contract";
-import type { Item, itemsAgain, PackageOptions, PaperRequest, QuizRefusal } from "@sunfathom/quiz";
-import type { JsonRead } from "../http/json-text.js";
-import type { Look, PictureName } from "../pictures/look.js";
+import type { Item, itemsAgain, Packing, PaperRequest, QuizRefusal } from "@sunfathom/quiz";
+import type { Slice, SliceDone } from "../features/batches/slice.js";
+import type { Look, PictureName } from "../features/pictures/look.js";
+import type { TripForm } from "../features/trips/trip-form.js";
+import type { JsonRead } from "../http/asked/json-text.js";
 
-/** What checks a body: a calculation, or the component of the contract that it must keep. */
-export type Reader = { operation: OperationName } | { component: ComponentName };
+/** What checks a body: a calculation, the component of the contract that it must keep, or what makes a plan of a batch. */
+export type Reader =
+  | { operation: OperationName }
+  /** `trip` where a plan of that name reads more of it. */
+  | { component: ComponentName; trip?: string }
+  | { batch: true };
 
 /** What a thread can be asked to work out. All of it can be copied between threads. */
 export type Task =
@@ -13,13 +19,17 @@ export type Task =
   | { kind: "read"; reader: Reader; bytes: Uint8Array; language: Language }
   | { kind: "calculation"; name: OperationName; scene: unknown; language: Language }
   | { kind: "picture"; name: PictureName; scene: unknown; look: Look; language: Language }
+  /** Some scenes of a batch. */
+  | { kind: "batch"; slice: Slice }
   /** A file to print or to load. */
   | { kind: "sheet"; name: string; body: unknown; format: string; language: Language }
+  /** What plans more than one scene at a time. */
+  | { kind: "trip"; name: string; body: unknown; form: TripForm; language: Language }
   | { kind: "paper"; request: PaperRequest }
   /** The same from where its questions were found. */
   | { kind: "paper_again"; request: PaperRequest; found: Found }
   /** Its questions as the files of a package, zipped. */
-  | { kind: "package"; items: readonly Item[]; options: PackageOptions };
+  | { kind: "package"; items: readonly Item[]; packing: Packing };
 
 export type Found = Parameters<typeof itemsAgain>[1];
 
@@ -29,6 +39,9 @@ export type Outcome =
   /** `language` where it is another one than was asked of the thread. */
   | { status: "problem"; problem: Problem; language?: Language | undefined }
   | { status: "read"; json: JsonRead }
+  /** A batch, in place of the body that it was read from. */
+  | { status: "plan"; plan: BatchPlan }
+  | SliceDone
   | { status: "paper"; items: Item[] | undefined }
   | { status: "quiz_problem"; refusal: QuizRefusal; field: string | undefined }
   /** The caller has left. */

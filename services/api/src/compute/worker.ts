@@ -3,12 +3,14 @@ import { setPriority } from "node:os";
 import { getHeapStatistics } from "node:v8";
 import { parentPort, threadId, workerData } from "node:worker_threads";
 import { checkpoint, checkRequest, onCheckpoint, toBytes } from "@sunfathom/answers";
-import { itemsAgain, itemsFor, packageZip, QuizProblem } from "@sunfathom/quiz";
+import { itemsAgain, itemsFor, QuizProblem, zipOf } from "@sunfathom/quiz";
 import { move, transferableSymbol, valueSymbol } from "piscina";
-import { readJson } from "../http/json-text.js";
-import { languageIn } from "../http/language.js";
-import { draw } from "../pictures/draw.js";
-import { makeSheet } from "../sheets/index.js";
+import { planOf, workOn } from "../features/batches/work.js";
+import { draw } from "../features/pictures/draw.js";
+import { makeSheet } from "../features/sheets/index.js";
+import { planTrip, readTrip } from "../features/trips/index.js";
+import { readJson } from "../http/asked/json-text.js";
+import { languageIn } from "../http/asked/language.js";
 import { operationIn, tongueOf } from "../tongues.js";
 import type { Done, Loaded, Order, Outcome, Shared, Task } from "./tasks.js";
 
@@ -28,7 +30,7 @@ function lowerPriority(): void {
   }
 }
 
-/** Works out one task, of a sheet as a promise. Never throws: where it does not return, the thread has died. */
+/** Works out one task, of what is drawn as a promise. Never throws: where it does not return, the thread has died. */
 export default function work({ task, slot }: Order): unknown {
   let checkpoints = 0;
   onCheckpoint(() => {
@@ -49,11 +51,11 @@ export default function work({ task, slot }: Order): unknown {
     onCheckpoint(undefined);
   }
   const done: Done = { outcome, thread: threadId, heapBytes: getHeapStatistics().used_heap_size };
-  const handed = outcome.status === "ok" ? moved(done, outcome.bytes) : done;
-  return task.kind === "sheet" ? aTurnLater(handed) : handed;
+  const handed = outcome.status === "ok" || outcome.status === "batch" ? moved(done, outcome.bytes) : done;
+  return task.kind === "sheet" || task.kind === "picture" ? aTurnLater(handed) : handed;
 }
 
-/** What makes PDFs lets go of them a turn of the loop later, and a thread that is asked again at once takes no turn of its own. */
+/** What makes PDFs and pixels lets go of them a turn of the loop later, and a thread that is asked again at once takes no turn of its own. */
 const aTurnLater = (handed: unknown): Promise<unknown> =>
   new Promise((resolve) => setImmediate(() => resolve(handed)));
 
@@ -61,10 +63,12 @@ function outcomeOf(task: Task): Outcome {
   if (task.kind === "paper") return { status: "paper", items: itemsFor(task.request) };
   if (task.kind === "paper_again") return { status: "paper", items: itemsAgain(task.request, task.found) };
   if (task.kind === "package")
-    return { status: "ok", bytes: Uint8Array.from(Buffer.concat([...packageZip(task.items, task.options)])) };
+    return { status: "ok", bytes: Uint8Array.from(Buffer.concat([...zipOf(task.items, task.packing)])) };
   if (task.kind === "read") return read(task);
+  if (task.kind === "batch") return workOn(task.slice, (error) => error instanceof Stopped);
   if (task.kind === "picture") return draw(task);
   if (task.kind === "sheet") return makeSheet(task);
+  if (task.kind === "trip") return planTrip(task);
   const answered = operationIn(tongueOf(task.language), task.name).reply(task.scene);
   if (answered.status === "problem") return answered;
   // A copy of its own, since it is given away.
@@ -78,13 +82,22 @@ function read({ bytes, reader, language }: Extract<Task, { kind: "read" }>): Out
   checkpoint();
   const asked = languageIn(json.value);
   const tongue = tongueOf(asked ?? language);
+  if ("batch" in reader) {
+    const planned = planOf(json.value, tongue);
+    return "problem" in planned
+      ? { status: "problem", problem: planned.problem, language: asked }
+      : { status: "plan", plan: planned.plan };
+  }
   const checked =
     "operation" in reader
       ? operationIn(tongue, reader.operation).prepare(json.value)
       : checkRequest(reader.component, json.value, tongue.problems);
-  return "problem" in checked
-    ? { status: "problem", problem: checked.problem, language: asked }
-    : { status: "read", json };
+  if ("problem" in checked) return { status: "problem", problem: checked.problem, language: asked };
+  if (!("component" in reader) || reader.trip === undefined) return { status: "read", json };
+  const whole = readTrip(reader.trip, json.value, tongue);
+  return "problem" in whole
+    ? { status: "problem", problem: whole.problem, language: asked }
+    : { status: "read", json: { status: "value", value: whole.request } };
 }
 
 /** Hands over the bytes in place of a copy. */

@@ -1,16 +1,15 @@
 import type { FastifyInstance } from "fastify";
 import request from "supertest";
 import { afterEach, describe, expect, it, vi } from "vitest";
-import { createApp } from "../app.js";
-import { defaultExposure } from "../exposure.js";
-import { unhurried } from "../unhurried.test-support.js";
+import { buildApp } from "../build-app.test-support.js";
+import { defaultExposure } from "../config/exposure.js";
 
 let app: FastifyInstance;
 afterEach(() => app.close());
 
 async function start(limits: object, exposure: object = {}): Promise<void> {
-  app = await createApp({
-    limits: { ...unhurried, ...limits },
+  app = await buildApp({
+    limits: { ...limits },
     exposure: { ...defaultExposure, ...exposure },
   });
   await app.ready();
@@ -69,6 +68,24 @@ describe("the limit on requests", () => {
     expect(headers).toMatchObject({ "retry-after": "30", "x-request-id": body.request_id });
   });
 
+  it("holds for long heads wherever they are sent", async () => {
+    await start({ costPerWindow: 14 });
+    const long = { "Accept-Language": "de-CH;q=0.5,".repeat(1000) };
+    await get("/health/live").set(long).expect(200);
+    await get("/health/ready").set(long).expect(200);
+    await get("/health/live").set(long).expect(429);
+    await get("/health/live").expect(200);
+  });
+
+  it("counts the size of headers that are longer than any client's", async () => {
+    await start({ costPerWindow: 1000, window_s: 86_400 });
+    const left = (headers: Record<string, string>) => Number(/r=(\d+)/.exec(headers["ratelimit"] ?? "")?.[1]);
+    const { headers } = await get("/v1/models").set("Accept-Language", "de-CH;q=0.5,".repeat(1000));
+    expect(left(headers)).toBe(1000 - 1 - 5);
+    const { headers: after } = await get("/v1/models").set("Accept-Language", "de-CH, de;q=0.9, *;q=0.5");
+    expect(left(after)).toBe(1000 - 1 - 5 - 1);
+  });
+
   it("counts the size of a body, and the largest where it is not said beforehand", async () => {
     await start({ costPerWindow: 1000, window_s: 86_400 });
     const post = () => request(app.server).post("/v1/attenuation").type("json");
@@ -115,9 +132,17 @@ describe("the limit on requests", () => {
     const { headers: one } = await get("/v1/attenuation?water_type=IB&depth_m=5&x=1").expect(400);
     expect(left(one)).toBe(1000 - 2);
     const { headers: many } = await request(app.server).post("/v1/attenuation").send(wrong(60)).expect(400);
-    expect(left(many)).toBe(1000 - 2 - 6);
+    expect(left(many)).toBe(1000 - 2 - 18);
     const { headers: quiz } = await request(app.server).post("/v1/quiz-items").send(wrong(60)).expect(400);
-    expect(left(quiz)).toBe(1000 - 2 - 6 - 6);
+    expect(left(quiz)).toBe(1000 - 2 - 18 - 18);
+    const names = Array.from({ length: 60 }, (_, n) => `stranger${n}`).join();
+    const { headers: fields } = await get(`/v1/attenuation?water_type=IB&depth_m=5&fields=${names}`).expect(
+      400,
+    );
+    expect(left(fields)).toBe(1000 - 2 - 18 - 18 - 18);
+    const looks = Array.from({ length: 60 }, (_, n) => `forma%C3%${(0x80 + n).toString(16)}=svg`).join("&");
+    const { headers: look } = await get(`/v1/pictures/red-in-post?${looks}`).expect(400);
+    expect(left(look)).toBe(1000 - 2 - 18 - 18 - 18 - 18);
   });
 
   it("does not heed the clock on the wall", async () => {

@@ -1,8 +1,8 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from "fastify";
-import { isOperational } from "../http/operational.js";
-import { pathOf } from "../http/path-of.js";
-import { sendRefusal } from "../http/send-problem.js";
-import type { Limits } from "../limits.js";
+import type { Limits } from "../config/limits.js";
+import { isOperational } from "../http/asked/operational.js";
+import { pathOf } from "../http/asked/path-of.js";
+import { sendRefusal } from "../http/sent/send-problem.js";
 import { Budget, type Taken } from "./budget.js";
 import { clientKeyOf, siteOf } from "./client-key.js";
 
@@ -13,6 +13,8 @@ declare module "fastify" {
   interface FastifyContextConfig {
     /** The budget that requests for the route count against: `default` when left out. */
     budget?: PolicyName;
+    /** How long a request for the route waits, at the most, until its client's budget has what reading it costs, ms. */
+    waitsForBudget_ms?: number;
   }
   interface FastifyRequest {
     /** Who asks, as far as limits are concerned. */
@@ -27,8 +29,8 @@ const clientsPerSite = 4;
 
 /** What a request costs whatever it asks for: reading it and answering it. */
 const requestCost = 1;
-/** Reading a body costs one unit for each so many bytes: parsing it, and checking what it says. */
-const bodyBytesPerUnit = 2048;
+/** Reading a body costs one unit for each so many bytes: parsing it, and checking what it says. And so does a head, whose lists are taken apart. */
+export const bytesPerUnit = 2048;
 
 /**
  * Counts what each client asks for, by cost, and refuses what goes beyond its budget.
@@ -59,8 +61,11 @@ export class Limiter {
   /** Counts a request that has come in. Whether it may go on, `refuse` says. */
   count(request: FastifyRequest, reply: FastifyReply): void {
     request.client = clientKeyOf(request);
-    if (this.#isOn && !isOperational(pathOf(request.raw.url ?? "")))
-      request.taken = this.#take(request, reply, requestCost + this.#costOfBody(request));
+    const head = costOfHeaders(request);
+    // Whoever watches the process sends no long head: of others it would be read for nothing, without end.
+    const isFree = head === 0 && isOperational(pathOf(request.raw.url ?? ""));
+    if (this.#isOn && !isFree)
+      request.taken = this.#take(request, reply, requestCost + head + this.#costOfBody(request));
   }
 
   /** Answers a request for which the budget was too small. @returns whether it was */
@@ -82,18 +87,38 @@ export class Limiter {
     return taken.isTaken;
   }
 
+  /**
+   * Takes what goes on costing while a request is answered.
+   * @returns in how many seconds to try again, where the budget is too small; 0 where it was taken
+   */
+  pay(request: FastifyRequest, cost: number): number {
+    return request.taken === undefined || cost <= 0 ? 0 : this.#taken(request, cost).wait_s;
+  }
+
+  /** Takes what a request costs that found the budget too small when it came in. @returns as `pay` does */
+  takeAgain(request: FastifyRequest, reply: FastifyReply): number {
+    request.taken = this.#take(request, reply, requestCost + this.#costOfBody(request));
+    return request.taken.wait_s;
+  }
+
   /** Who does not say beforehand how long a body is pays for the longest. */
-  #costOfBody({ headers }: FastifyRequest): number {
+  #costOfBody({ headers, routeOptions }: FastifyRequest): number {
     const length = headers["content-length"];
     const isChunked = headers["transfer-encoding"] !== undefined;
-    const bytes = isChunked ? this.#bodyBytes : Math.min(Number(length ?? 0) || 0, this.#bodyBytes);
-    return Math.floor(bytes / bodyBytesPerUnit);
+    const most = routeOptions.bodyLimit ?? this.#bodyBytes;
+    const bytes = isChunked ? most : Math.min(Number(length ?? 0) || 0, most);
+    return Math.floor(bytes / bytesPerUnit);
+  }
+
+  #taken(request: FastifyRequest, cost: number): Taken {
+    const { name, budget } = this.#budgetOf(request);
+    const own = budget.take(request.client, cost);
+    return own.isTaken ? this.#takeOfSite(request, name, own, Math.min(cost, budget.quota.cost)) : own;
   }
 
   #take(request: FastifyRequest, reply: FastifyReply, cost: number): Taken {
     const { name, budget } = this.#budgetOf(request);
-    const own = budget.take(request.client, cost);
-    const taken = own.isTaken ? this.#takeOfSite(request, name, own, Math.min(cost, budget.quota.cost)) : own;
+    const taken = this.#taken(request, cost);
     reply
       .header("ratelimit-policy", `"${name}";q=${budget.quota.cost};w=${budget.quota.window_s}`)
       .header("ratelimit", `"${name}";r=${taken.left};t=${taken.whole_s}`);
@@ -121,6 +146,11 @@ export class Limiter {
   }
 }
 
+/** Those that browsers and proxies send cost nothing of their own. */
+function costOfHeaders({ raw: { rawHeaders } }: FastifyRequest): number {
+  return Math.floor(rawHeaders.reduce((sum, { length }) => sum + length, 0) / bytesPerUnit);
+}
+
 /** Counts every request before anything else can answer it, those that nothing takes included. */
 export function countRequests(app: FastifyInstance, limiter: Limiter): void {
   app.decorateRequest("client", "");
@@ -134,6 +164,15 @@ export function countRequests(app: FastifyInstance, limiter: Limiter): void {
 /** Refuses those beyond the budget. Apart from counting, so that a refusal has every header that an answer has. */
 export function refuseBeyondBudget(app: FastifyInstance, limiter: Limiter): void {
   app.addHook("onRequest", (request, reply, done) => {
-    if (!limiter.refuse(request, reply)) done();
+    const { waitsForBudget_ms = 0 } = request.routeOptions.config;
+    const end_ms = performance.now() + waitsForBudget_ms;
+    const enter = (wait_s: number) => {
+      if (reply.raw.destroyed || reply.sent) return;
+      const wait_ms = wait_s * 1000;
+      if (wait_s > 0 && performance.now() + wait_ms <= end_ms)
+        setTimeout(() => enter(limiter.takeAgain(request, reply)), wait_ms);
+      else if (!limiter.refuse(request, reply)) done();
+    };
+    enter(request.taken?.wait_s ?? 0);
   });
 }

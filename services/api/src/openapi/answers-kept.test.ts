@@ -5,10 +5,10 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { createApp } from "../app.js";
-import { drawable } from "../pictures/draw.js";
-import { sheetOperations } from "../sheets/index.js";
-import { unhurried } from "../unhurried.test-support.js";
+import { buildApp } from "../build-app.test-support.js";
+import { drawable } from "../features/pictures/draw.js";
+import { sheetOperations } from "../features/sheets/index.js";
+import { tripOperations } from "../features/trips/index.js";
 import { answerName, answersFile, answersKept } from "./answers-kept.js";
 import type { Json } from "./json.js";
 import { undrawn } from "./real-answers.js";
@@ -26,7 +26,7 @@ interface Document {
 let app: FastifyInstance;
 let document: Document;
 beforeAll(async () => {
-  app = await createApp({ limits: unhurried });
+  app = await buildApp();
   document = (await app.inject("/openapi.json")).json();
 });
 afterAll(() => app.close());
@@ -53,7 +53,7 @@ describe("the description", () => {
         return name;
       }),
     );
-    expect(shown).toHaveLength(25 + 2 * drawable.length + sheetOperations.length);
+    expect(shown).toHaveLength(26 + 2 * drawable.length + sheetOperations.length + tripOperations.length);
     expect(document.components.examples).toEqual(answersKept());
     expect(new Set(shown)).toEqual(new Set(Object.keys(answersKept())));
   });

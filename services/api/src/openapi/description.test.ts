@@ -3,12 +3,12 @@ import { references } from "@sunfathom/answers";
 import type { FastifyInstance } from "fastify";
 import request from "supertest";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { createApp } from "../app.js";
+import { buildApp } from "../build-app.test-support.js";
+import { drawable } from "../features/pictures/draw.js";
+import { instructorKey, quizSettings } from "../features/quiz/quiz.test-support.js";
+import { sheetOperations } from "../features/sheets/index.js";
+import { tripOperations } from "../features/trips/index.js";
 import { operations } from "../operations.js";
-import { drawable } from "../pictures/draw.js";
-import { instructorKey, quizSettings } from "../routes/quiz/quiz.test-support.js";
-import { sheetOperations } from "../sheets/index.js";
-import { unhurried } from "../unhurried.test-support.js";
 import { isObject, type Json, type JsonObject } from "./json.js";
 import { descriptionText } from "./text.js";
 
@@ -16,7 +16,7 @@ const committed = readFileSync(new URL("../../../../openapi/openapi.json", impor
 
 let app: FastifyInstance;
 beforeAll(async () => {
-  app = await createApp({ limits: unhurried, quiz: quizSettings });
+  app = await buildApp({ quiz: quizSettings });
   await app.ready();
 });
 afterAll(() => app.close());
@@ -60,7 +60,9 @@ describe("the description", () => {
 
   it("gives every POST examples that it answers", async () => {
     const posts = all.filter(({ method }) => method === "post");
-    expect(posts).toHaveLength(operations.length + drawable.length + sheetOperations.length + 3);
+    expect(posts).toHaveLength(
+      operations.length + drawable.length + sheetOperations.length + tripOperations.length + 4,
+    );
     const asked = Object.fromEntries(posts.map((post) => [post.operation.operationId, examplesOf(post)]));
     for (const { path, operation } of posts) {
       const examples = asked[operation.operationId] ?? [];

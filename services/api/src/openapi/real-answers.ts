@@ -40,6 +40,13 @@ export async function realAnswers(app: FastifyInstance): Promise<Record<string, 
       const { value, lists } = shorten(standIn(answer));
       const description = sayShortened(lists) ?? "From a real run, whole.";
       answers[name] = { summary: first?.summary ?? operation.summary, description, value };
+    } else if (mediaType === "application/jsonl") {
+      const { value, lists } = shorten(firstLine(reply.payload));
+      answers[name] = {
+        summary: first?.summary ?? operation.summary,
+        description: ["A line from a real run.", sayShortened(lists)].filter(Boolean).join(" "),
+        value,
+      };
     } else if (mediaType === "image/svg+xml") {
       answers[name] = {
         summary: first?.summary ?? operation.summary,
@@ -69,6 +76,9 @@ export async function realAnswers(app: FastifyInstance): Promise<Record<string, 
   }
   return answers;
 }
+
+/** Of lines that come in any order the one whose text is the first. */
+const firstLine = (text: string): Json => JSON.parse(text.split("\n").filter(Boolean).sort()[0] ?? "");
 
 function exampleOf({ parameters = [] }: Operation, name: string): string {
   return parameters.find((one) => one.in === "path" && one.name === name)?.schema.examples?.[0] ?? "";

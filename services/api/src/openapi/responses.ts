@@ -139,7 +139,7 @@ function example(code: ProblemCode): object {
     status: problemStatuses[code],
     code,
     detail: errors?.[0]?.message ?? problemExplanations[code],
-    request_id: "3f6c1b0e-8d55-4d0a-9a8e-0a6d2f1c7b44",
+    request_id: "P2wbDo1VSg2ajgpt",
     ...(errors === undefined ? {} : { errors }),
   };
 }

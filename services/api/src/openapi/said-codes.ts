@@ -1,14 +1,16 @@
-import { en } from "@sunfathom/words/en";
+import { en, trips } from "@sunfathom/words/en";
 
 const keysOf = (...catalogues: readonly object[]): string[] => [
   ...new Set(catalogues.flatMap((catalogue) => Object.keys(catalogue))),
 ];
 
 const every = Object.values(en);
+/** Lines of plans, labels and captions are no reasons. */
+const { trip_plan: _plan, trip_says: _says, timeline_cues: _cues, ...tripReasons } = trips;
 
 /** The codes that there are today, by the component and the field that they stand in: each has a text in every language. */
 export const saidCodes: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>> = {
-  Reason: { code: keysOf(...every.map(({ reasons }) => reasons)) },
+  Reason: { code: keysOf(...every.map(({ reasons }) => reasons), ...Object.values(tripReasons)) },
   Caution: { code: keysOf(...every.map(({ cautions }) => cautions)) },
   UncertaintyCause: { cause: keysOf(...every.map(({ causes }) => causes)) },
   WayToPay: { code: keysOf(en["exposure-loss"].ways) },

@@ -5,7 +5,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { syncBuiltinESMExports } from "node:module";
 import { pathToFileURL } from "node:url";
 import { createApp } from "../app.js";
-import { defaultLimits } from "../limits.js";
+import { defaultLimits } from "../config/limits.js";
 import { answersFile } from "./answers-kept.js";
 import { realAnswers } from "./real-answers.js";
 

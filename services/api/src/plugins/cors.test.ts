@@ -2,14 +2,15 @@ import type { FastifyInstance } from "fastify";
 import request from "supertest";
 import { afterEach, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
-import { defaultExposure, type Exposure } from "../exposure.js";
+import { buildApp } from "../build-app.test-support.js";
+import { defaultExposure, type Exposure } from "../config/exposure.js";
 import { unhurried } from "../unhurried.test-support.js";
 
 let app: FastifyInstance;
 afterEach(() => app.close());
 
 async function start(exposure: Partial<Exposure> = {}): Promise<void> {
-  app = await createApp({ limits: unhurried, exposure: { ...defaultExposure, ...exposure } });
+  app = await buildApp({ exposure: { ...defaultExposure, ...exposure } });
   await app.ready();
 }
 

@@ -1,6 +1,6 @@
 import cors from "@fastify/cors";
 import type { FastifyInstance } from "fastify";
-import type { Exposure } from "../exposure.js";
+import type { Exposure } from "../config/exposure.js";
 
 /**
  * Lets pages of other origins read answers, where the configuration names them; without it browsers keep to the same

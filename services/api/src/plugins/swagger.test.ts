@@ -1,9 +1,8 @@
 import { readFileSync } from "node:fs";
 import Fastify from "fastify";
 import { describe, expect, it } from "vitest";
-import { createApp } from "../app.js";
+import { buildApp } from "../build-app.test-support.js";
 import { operations } from "../operations.js";
-import { unhurried } from "../unhurried.test-support.js";
 import { registerSwagger } from "./swagger.js";
 
 interface Operation {
@@ -40,7 +39,7 @@ async function describedThings(): Promise<Document> {
 
 /** The description of the whole service. */
 async function describedService(): Promise<Document> {
-  const app = await createApp({ limits: unhurried });
+  const app = await buildApp();
   const { body } = await app.inject("/openapi.json");
   await app.close();
   return JSON.parse(body);

@@ -1,8 +1,8 @@
 import swagger from "@fastify/swagger";
 import type { FastifyInstance } from "fastify";
+import { instructorScheme } from "../features/quiz/description.js";
 import { answersKept } from "../openapi/answers-kept.js";
 import { finish } from "../openapi/finish.js";
-import { instructorScheme } from "../openapi/quiz.js";
 
 /**
  * Writes the OpenAPI description from the routes' schemas, so that it cannot say anything else than they do.
@@ -24,6 +24,10 @@ export async function registerSwagger(app: FastifyInstance): Promise<void> {
       security: [],
       tags: [
         {
+          name: "Batches",
+          description: "Many scenes in one call, answered as a stream.",
+        },
+        {
           name: "Calculations",
           description: "Answers to a scene. POST is as safe as GET: nothing is stored.",
         },
@@ -41,6 +45,10 @@ export async function registerSwagger(app: FastifyInstance): Promise<void> {
         {
           name: "Sheets",
           description: "What people print and take along: made of the same scenes.",
+        },
+        {
+          name: "Trips",
+          description: "More than one dive at a time: when the light is best, and what to take.",
         },
       ],
       components: {

@@ -5,8 +5,8 @@ import { pino } from "pino";
 import request from "supertest";
 import { afterEach, describe, expect, it } from "vitest";
 import { createApp } from "../app.js";
-import { defaultExposure } from "../exposure.js";
-import { tracingOf } from "../tracing-settings.js";
+import { tracingOf } from "../config/environment/tracing.js";
+import { defaultExposure } from "../config/exposure.js";
 import { unhurried } from "../unhurried.test-support.js";
 import { type Receiver, receive } from "./otlp-receiver.test-support.js";
 

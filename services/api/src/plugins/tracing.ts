@@ -13,8 +13,8 @@ import {
   TracerProvider,
 } from "@opentelemetry/sdk-trace";
 import type { FastifyBaseLogger, FastifyInstance, FastifyRequest } from "fastify";
-import { pathOf } from "../http/path-of.js";
-import type { TracingSettings } from "../tracing-settings.js";
+import type { TracingSettings } from "../config/tracing-settings.js";
+import { pathOf } from "../http/asked/path-of.js";
 
 /** At the end of the process, what is left to send may take no longer: a collector must not hold up the stop. */
 const lastSending_ms = 3000;

@@ -1,0 +1,100 @@
+import { build } from "@sunfathom/answers";
+import type { FastifyPluginAsync, FastifyReply, FastifyRequest } from "fastify";
+import Negotiator from "negotiator";
+import type { Computing } from "../../compute/computing.js";
+import { tellLanguage, tongueFor } from "../../http/asked/language.js";
+import { acceptQuery, queryMethod } from "../../http/asked/query-method.js";
+import { refuseQuery } from "../../http/asked/refuse-query.js";
+import type { AnswerCache } from "../../http/sent/answer-cache.js";
+import { forMinutes } from "../../http/sent/caching.js";
+import { etagOf, matches } from "../../http/sent/etag.js";
+import { sendJson, tag } from "../../http/sent/send-json.js";
+import { sendProblem } from "../../http/sent/send-problem.js";
+import { varyBy } from "../../http/sent/vary.js";
+import type { Shared } from "../shared.js";
+import { tripByPost } from "./description.js";
+import { planTrip, prepareTrip, tripOperations } from "./index.js";
+import { headersOf, type TripForm } from "./trip-form.js";
+import type { TripOperation } from "./trip-operation.js";
+
+/** Everything that plans more than one scene at a time. */
+export const trips: FastifyPluginAsync<Shared> = async (app, { cache, computing, limits }) => {
+  for (const operation of tripOperations) {
+    const url = `/v1/${operation.name}`;
+    const config = {
+      reader: { component: operation.request, trip: operation.name },
+      refusesBodyAs: "invalid_request",
+      answersIn: operation.forms,
+    } as const;
+    const bodyLimit = operation.isLarge ? limits.batchBodyBytes : limits.bodyBytes;
+    const answer = answerer(operation, cache, computing);
+    app.post(
+      url,
+      { schema: tripByPost(operation), config, bodyLimit, onRequest: refuseQuery },
+      (request, reply) => answer(request, reply, undefined),
+    );
+    app.route({
+      method: queryMethod,
+      url,
+      schema: { hide: true },
+      config,
+      bodyLimit,
+      onRequest: refuseQuery,
+      handler: (request, reply) => answer(request, acceptQuery(reply), forMinutes),
+    });
+  }
+};
+
+/** The form that `Accept` likes best (RFC 9110, section 12.5.1): the usual one where it has no say. */
+function formFor({ headers: { accept } }: FastifyRequest, { forms }: TripOperation): TripForm {
+  const [usual, ...others] = forms;
+  if (others.length === 0 || accept === undefined) return usual;
+  const negotiator = new Negotiator({ headers: { accept: accept.slice(0, longestAccept) } });
+  return (negotiator.mediaType([...forms]) as TripForm | undefined) ?? usual;
+}
+
+/** Of an `Accept` no more is read: programs send some tens of characters, and browsers a hundred. */
+const longestAccept = 512;
+
+function answerer(operation: TripOperation, cache: AnswerCache, computing: Computing) {
+  const { name } = operation;
+  return (request: FastifyRequest, reply: FastifyReply, lifetime: string | undefined): void => {
+    const tongue = tongueFor(request);
+    const { language } = tongue;
+    const { body } = request;
+    const form = formFor(request, operation);
+    tellLanguage(reply);
+    if (operation.forms.length > 1) varyBy(reply, "Accept");
+    const ready = prepareTrip(operation, body, tongue);
+    if (ready.status === "problem") {
+      computing.refuse(request, reply, ready.problem);
+      return;
+    }
+    const etag = etagOf(build, `trips/${name}`, form, language, ready.canonical);
+    if (lifetime !== undefined && matches(request.headers["if-none-match"], etag)) {
+      tag(reply, etag, lifetime).code(304).send();
+      return;
+    }
+    const send = (bytes: Buffer) => {
+      if (form === "application/json") sendJson(tag(reply, etag, lifetime), bytes);
+      else tag(reply, etag, lifetime).headers(headersOf(name, form)).send(bytes);
+    };
+    const known = cache.get(etag);
+    if (known !== undefined) {
+      computing.again(request, reply, ready.scene, () => send(known));
+      return;
+    }
+    computing.do(request, reply, {
+      task: { kind: "trip", name, body, form, language },
+      cost: ready.cost,
+      here: () => planTrip({ name, body, form, language }),
+      send: (outcome) => {
+        if (outcome.status === "problem") sendProblem(reply, outcome.problem);
+        if (outcome.status !== "ok") return;
+        const { bytes } = outcome;
+        cache.keep(etag, bytes);
+        send(Buffer.from(bytes.buffer, bytes.byteOffset, bytes.byteLength));
+      },
+    });
+  };
+}
