@@ -36,5 +36,12 @@ it("counts a file that cannot be loaded, a hook that throws and a late error as 
   const { status, stdout } = spawnSync(process.execPath, args, { encoding: "utf8" });
 
   expect(status).toBe(1);
-  expect(stdout.split("\n").slice(-2)).toEqual(["2 passed, 4 failed, 1 skipped", ""]);
+  const lines = stdout.split("\n");
+  expect(lines.slice(-2)).toEqual(["2 passed, 4 failed, 1 skipped", ""]);
+  expect(lines.filter((line) => line.startsWith("failed: ")).sort()).toEqual([
+    "failed: hook.test.js > suite: on purpose",
+    expect.stringMatching(/^failed: import\.test\.js > the file itself: .*nowhere\.js/),
+    "failed: outside any test: late",
+    "failed: plain.test.js > fails: on purpose",
+  ]);
 });

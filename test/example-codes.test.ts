@@ -5,6 +5,8 @@ import { operations } from "../packages/answers/src/operations/in-english.test-s
 import { quizTemplates, sceneExamples } from "../packages/contract/src/index.js";
 import { models } from "../packages/planner/src/index.js";
 import { misconceptions, problemPage } from "../packages/words/src/index.js";
+import { prepareTrip, tripOperations } from "../services/api/src/features/trips/index.js";
+import { tongueOf } from "../services/api/src/tongues.js";
 import { describedExamples } from "./support/described-examples.js";
 
 type Fields = Readonly<Record<string, unknown>>;
@@ -42,6 +44,14 @@ const met = new Set(
     });
   }),
 );
+
+for (const operation of tripOperations)
+  for (const { value } of Object.values(operation.examples)) {
+    const ready = prepareTrip(operation, value, tongueOf("en"));
+    const replied = ready.status === "ready" ? ready.compute() : ready;
+    if (replied.status === "ok")
+      for (const object of objectsIn(replied.body).filter(isSaid)) met.add(said(object, kindOf(object)));
+  }
 
 const { components } = JSON.parse(readFileSync(new URL("../openapi/openapi.json", import.meta.url), "utf8"));
 const fieldsOf = (component: string): Record<string, { examples?: unknown[] }> =>

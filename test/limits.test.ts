@@ -62,6 +62,13 @@ describe("the README's limits", () => {
       `time to read the answer: ${sendTimeout_ms / 1000} s`,
       `heavy calculations of one client at a time: ${heavyPerClient}`,
       `heavy calculations of one client that wait: ${waitingPerClient}`,
+      `body of a batch: ${defaultLimits.batchBodyBytes / 1024 / 1024} MB`,
+      `scene of a batch: ${bodyBytes / 1024} kB`,
+      `lists and objects in each other: ${defaultLimits.bodyDepth}`,
+      `batches of one client at a time: ${defaultLimits.batchesPerClient}`,
+      `batches at a time: ${defaultLimits.batches}`,
+      `time for a batch: ${defaultLimits.batchLongest_ms / 1000} s`,
+      `wait of a batch for what reading it costs: ${defaultLimits.batchDoor_ms / 1000} s`,
     ])
       expect(told).toContain(limit);
   });

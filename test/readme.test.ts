@@ -1,12 +1,16 @@
 import { readFileSync } from "node:fs";
-import { createApp, defaultLimits } from "@sunfathom/api";
+import { createApp, defaultQuizSettings } from "@sunfathom/api";
 import { calculationNames } from "@sunfathom/contract";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { unhurried } from "../services/api/src/unhurried.test-support.js";
 
 /** Every curl line of the README, run against the application as a reader would run it. */
 const readme = readFileSync(new URL("../README.md", import.meta.url), "utf8");
 const blocks = [...readme.matchAll(/```sh\n([\s\S]*?)```/g)].map(([, block]) => block);
 const lines = blocks.flatMap((block) => block.split("\n")).filter((line) => line.startsWith("curl "));
+
+/** What a reader has set `INSTRUCTOR_KEY` to. */
+const instructorKey = "a-key-of-these-tests-alone";
 
 interface Call {
   url: URL;
@@ -22,7 +26,8 @@ function parse(line: string): Call {
 let app: Awaited<ReturnType<typeof createApp>>;
 beforeAll(async () => {
   // Neither turned away for a busy machine nor counted: this is about the README.
-  app = await createApp({ limits: { ...defaultLimits, costPerWindow: 0 } });
+  const limits = { ...unhurried, costPerWindow: 0 };
+  app = await createApp({ limits, quiz: { ...defaultQuizSettings, instructorKey } });
 });
 afterAll(() => app.close());
 
@@ -35,10 +40,13 @@ async function run(line: string) {
       : await app.inject({
           method: "POST",
           url: path,
-          headers: { "content-type": "application/json" },
+          headers: {
+            "content-type": "application/json",
+            ...(line.includes("Bearer $INSTRUCTOR_KEY") ? { authorization: `Bearer ${instructorKey}` } : {}),
+          },
           payload: body,
         });
-  const isJson = String(reply.headers["content-type"]).includes("json");
+  const isJson = /^application\/(problem\+)?json\b/.test(String(reply.headers["content-type"]));
   return { status: reply.statusCode, json: isJson ? reply.json() : undefined };
 }
 
@@ -66,6 +74,13 @@ describe("the README", () => {
       return Object.fromEntries(Object.entries(like).map(([key, inner]) => [key, part(whole[key], inner)]));
     };
     expect(part(json, shown)).toEqual(shown);
+  });
+
+  it("shows the kit to take along as it is, shortened", async () => {
+    const { json } = await run(lineWith("/v1/kit-advice"));
+    const [, section = ""] = readme.split("## What to take along");
+    const shown = JSON.parse(/```json\n([\s\S]*?)```/.exec(section)?.[1] ?? "");
+    expect(json).toMatchObject(shown);
   });
 
   it("says no sentence twice", () => {

@@ -1,7 +1,9 @@
 // The bill of materials says what it has to: https://cyclonedx.org/docs/1.6/json/. What the locks and manifests say is the source.
 import { spawnSync } from "node:child_process";
 import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
 import { fileURLToPath } from "node:url";
+import { Ajv } from "ajv";
 import { beforeAll, expect, it } from "vitest";
 
 interface Component {
@@ -54,4 +56,28 @@ it("leads from each to components that it has", () => {
   expect(refs.size).toBe(bill.components.length + 1);
   for (const { ref, dependsOn } of bill.dependencies)
     for (const one of [ref, ...dependsOn]) expect(refs).toContain(one);
+});
+
+// The schema that the standard's makers publish (ECMA-424, CycloneDX 1.6), from their own package, with those that it refers to.
+it("keeps the published schema", () => {
+  const manifest = createRequire(import.meta.url).resolve("@cyclonedx/cyclonedx-library/package.json");
+  const published = (name: string): object =>
+    JSON.parse(
+      readFileSync(new URL(`res/schema/${name}.SNAPSHOT.schema.json`, `file://${manifest}`), "utf8"),
+    );
+  const ajv = new Ajv({
+    strict: false,
+    allErrors: true,
+    // For addresses, mail and times: the bill has none of them.
+    validateFormats: false,
+    schemas: {
+      "http://cyclonedx.org/schema/spdx.SNAPSHOT.schema.json": published("spdx"),
+      "http://cyclonedx.org/schema/jsf-0.82.SNAPSHOT.schema.json": published("jsf-0.82"),
+    },
+  });
+  const keeps = ajv.compile(published("bom-1.6"));
+  expect([keeps(bill), keeps.errors]).toEqual([true, null]);
+  const [first, ...others] = bill.components;
+  expect(keeps({ ...bill, components: [{ ...first, type: "part" }, ...others] })).toBe(false);
+  expect(keeps({ ...bill, specVersion: 1.6 })).toBe(false);
 });

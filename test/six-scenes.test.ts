@@ -1,7 +1,5 @@
 // The scenes that the service must answer, each with what it must say, asked of the planner itself.
-import { describe, expect, it } from "vitest";
-import { exposureLoss, filterChoice, mixedLight } from "../packages/planner/src/index.js";
-import { saidAttenuation, saidChoice, saidExposure, saidMixed } from "./support/said.js";
+
 import {
   BRIGHT_REEF,
   DARK_AND_GREEN,
@@ -10,7 +8,10 @@ import {
   OUTER_REEF_MORNING,
   REEF_IN_THE_SHALLOWS,
   REEF_WITH_LAMPS,
-} from "./support/scenes.js";
+} from "@sunfathom/fixtures/scenes";
+import { describe, expect, it } from "vitest";
+import { exposureLoss, filterChoice, mixedLight } from "../packages/planner/src/index.js";
+import { saidAttenuation, saidChoice, saidExposure, saidMixed } from "./support/said.js";
 
 /** Exposure value of the subject with the haze over it: what the camera is exposed for. */
 const metered = ({

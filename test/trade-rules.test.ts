@@ -2,6 +2,15 @@
  * Rules of the trade (common practice, no published source), each tried on every water type to which it applies. Where the model
  * agrees a test says so; where it does not, a test says where, and why.
  */
+
+import {
+  atNight,
+  daylightScene,
+  gradedScene,
+  NIGHT_WRECK,
+  REEF_WITH_LAMPS,
+  TWO_LAMPS,
+} from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
 import {
   colourRecovery,
@@ -11,14 +20,6 @@ import {
   mixedLight,
 } from "../packages/planner/src/index.js";
 import { saidAdvice } from "./support/said.js";
-import {
-  atNight,
-  daylightScene,
-  gradedScene,
-  NIGHT_WRECK,
-  REEF_WITH_LAMPS,
-  TWO_LAMPS,
-} from "./support/scenes.js";
 
 const BLUE = ["I", "IA", "IB", "II", "III"] as const;
 const GREEN = ["1C", "3C", "5C"] as const;

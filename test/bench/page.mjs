@@ -55,9 +55,21 @@ function targets({ service, engine, start, growth }) {
   );
 }
 
+/** @param {any[]} pictures */
+const pictureTable = (pictures) =>
+  table(
+    ["picture", "format", "ms", "times attenuation"],
+    pictures.map(({ name, format, ms, ratios }) => [
+      name,
+      format,
+      median(ms).toFixed(0),
+      median(ratios).toFixed(0),
+    ]),
+  );
+
 /** @param {any} all */
 function sections(all) {
-  const { environment, service, engine, growth, start, sizes } = all;
+  const { environment, service, engine, growth, pictures, start, sizes } = all;
   const { idle, busy } = service.memory;
   return {
     targets: targets(all),
@@ -119,6 +131,7 @@ function sections(all) {
       "",
       `Time grows with the ${ratio(growth.sceneExponent)}th power of the number of scenes, and with the ${ratio(growth.depthExponent)}th of the number of depths.`,
     ].join("\n"),
+    pictures: pictureTable(pictures),
     start: table(
       ["what", "found"],
       [

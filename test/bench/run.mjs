@@ -4,6 +4,7 @@ import { mkdirSync, writeFileSync } from "node:fs";
 import { compareEngines, growth } from "./engine/engine.mjs";
 import { environment } from "./environment.mjs";
 import { writePage } from "./page.mjs";
+import { measurePictures } from "./pictures/pictures.mjs";
 import { operations } from "./service/operations.mjs";
 import { measureService, startUp } from "./service/service.mjs";
 import { bundleSizes } from "./sizes.mjs";
@@ -24,6 +25,7 @@ const size = short
       starts: 1,
       engine: { scenes: 1000, matrixScenes: 100, rounds: 1 },
       growth: { sceneCounts: [100, 1000], depthCounts: [1, 30], scenesPerDepthCount: 200 },
+      pictures: { rounds: 1, warmUps: 0 },
     }
   : {
       plan: [
@@ -43,6 +45,7 @@ const size = short
         depthCounts: [1, 3, 10, 30, 100, 300],
         scenesPerDepthCount: 10_000,
       },
+      pictures: { rounds: 7, warmUps: 4 },
     };
 
 const say = (/** @type {string} */ text) => console.log(`[bench] ${text}`);
@@ -57,8 +60,10 @@ const engine = compareEngines(size.engine);
 if (engine.versions["NumPy"] === undefined) say("NumPy is not here: nothing is compared with it");
 say("growth");
 const grown = growth(size.growth);
+say("pictures");
+const pictures = measurePictures(size.pictures);
 say("bundles");
-const all = { ...results, start, service, engine, growth: grown, sizes: bundleSizes() };
+const all = { ...results, start, service, engine, growth: grown, pictures, sizes: bundleSizes() };
 if (short) say("all ran; a short run writes no figures");
 else {
   const folder = new URL("results/", import.meta.url);

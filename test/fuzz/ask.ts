@@ -3,19 +3,29 @@
 import { Ajv2020 } from "ajv/dist/2020.js";
 import type { FastifyInstance } from "fastify";
 import { createApp } from "../../services/api/src/app.js";
-import { defaultLimits, type Limits } from "../../services/api/src/limits.js";
-import { defaultQuizSettings } from "../../services/api/src/quiz-settings.js";
+import { defaultLimits, type Limits } from "../../services/api/src/config/limits.js";
+import { defaultQuizSettings } from "../../services/api/src/config/quiz-settings.js";
 import { document, type Operation, operations, type ResponseObject, type Schema } from "./description.js";
 
 /** The key that operations take. */
 export const key = "a-key-of-these-tests-alone";
+
+/** As many at a time as a test sends ahead. */
+const manyBatches = { batchesPerClient: 64, batches: 1024 };
 
 /**
  * The service, with a limit on requests that no test meets. Examples that hold another answer's content get it.
  * @param others limits that a test is about
  */
 export async function startApp(others: Partial<Limits> = {}): Promise<FastifyInstance> {
-  const limits = { ...defaultLimits, costPerWindow: 1e9, handlerTimeout_ms: 120_000, niceness: 0, ...others };
+  const limits = {
+    ...defaultLimits,
+    costPerWindow: 1e9,
+    handlerTimeout_ms: 120_000,
+    niceness: 0,
+    ...manyBatches,
+    ...others,
+  };
   const quiz = { ...defaultQuizSettings, instructorKey: key };
   const app = await createApp({ limits, quiz });
   await app.ready();
@@ -78,7 +88,7 @@ export async function ask(
   const { query, body, headers = {} } = request;
   const response = await app.inject({
     method: operation.method as "GET" | "POST",
-    url: query === undefined ? operation.path : `${operation.path}?${query}`,
+    url: query === undefined || query === "" ? operation.path : `${operation.path}?${query}`,
     headers: {
       ...(body === undefined ? {} : { "content-type": "application/json" }),
       ...(operation.takesKey ? { authorization: `Bearer ${key}` } : {}),
@@ -91,10 +101,23 @@ export async function ask(
     status: response.statusCode,
     headers: response.headers,
     text,
-    body: text === "" || isFile(response.headers) ? undefined : JSON.parse(text),
+    body: text === "" || isFile(response.headers) ? undefined : contentOf(response.headers, text),
   };
   check(operation, answer);
   return answer;
+}
+
+const isLines = (headers: Record<string, unknown>): boolean =>
+  String(headers["content-type"]).startsWith("application/jsonl");
+
+/** JSON, or the lines of a stream, each of them JSON. */
+export function contentOf(headers: Record<string, unknown>, text: string): unknown {
+  if (!isLines(headers)) return JSON.parse(text);
+  if (!text.endsWith("\n")) throw new Error(`The last line is cut: ${text.slice(-200)}`);
+  return text
+    .slice(0, -1)
+    .split("\n")
+    .map((line) => JSON.parse(line));
 }
 
 /**
@@ -109,6 +132,10 @@ const BEGINNINGS: Readonly<Record<string, RegExp>> = {
   "image/svg+xml": /^<svg[^>]*>.*<\/svg>$/s,
   "image/png": /^.PNG\r\n/s,
 };
+
+/** What stands in a text where a number was not one, and what may hold any letters: pixels in base 64. */
+const NO_NUMBER = /.{0,80}(?:\bNaN|NaN\b|\bInfinity\b|\bundefined\b).{0,40}/;
+const PIXELS = /"data:[^"]*"/g;
 
 function isFile(headers: Record<string, unknown>): boolean {
   return Object.keys(BEGINNINGS).some((type) => String(headers["content-type"]).startsWith(type));
@@ -138,15 +165,30 @@ export function check(operation: Operation, { status, headers, body, text }: Ans
     const type = String(headers["content-type"]).replace("; charset=utf-8", "");
     if (!(type in (described.content ?? {}))) throw failed(`the type is ${type}`);
     if (!BEGINNINGS[type]?.test(text)) throw failed(`no ${type}`);
+    const [odd] = /xml/.test(type) ? (NO_NUMBER.exec(text.replace(PIXELS, "")) ?? []) : [];
+    if (odd !== undefined) throw failed(`it holds ${odd}`);
     return;
   }
-  if (headers["content-type"] !== `${media}; charset=utf-8`)
+  // JSON needs no charset (RFC 8259, section 11).
+  if (String(headers["content-type"]).replace("; charset=utf-8", "") !== media)
     throw failed(`the type is ${headers["content-type"]}`);
+  const validate = validatorOf(described.content?.[media]?.schema ?? {});
+  const hold = (value: unknown) => {
+    if (!validate(value)) throw failed(ajv.errorsText(validate.errors));
+  };
+  if (isLines(headers)) {
+    const lines = body as { kind: string; summary?: { items: number; left: number } }[];
+    lines.forEach(hold);
+    const ended = lines.filter(({ kind }) => kind === "summary");
+    if (ended.length !== 1 || ended[0] !== lines.at(-1)) throw failed("the summary is not the last line");
+    const told = lines.filter(({ kind }) => kind === "answer" || kind === "problem").length;
+    const { items = 0, left = 0 } = ended[0]?.summary ?? {};
+    if (told + left !== items) throw failed("the summary counts other lines");
+    return;
+  }
   if (Number(headers["content-length"]) !== Buffer.byteLength(text))
     throw failed("another length than it says");
-  const schema = described.content?.[media]?.schema ?? {};
-  const validate = validatorOf(schema);
-  if (!validate(body)) throw failed(ajv.errorsText(validate.errors));
+  hold(body);
 }
 
 const validators = new Map<Schema, ReturnType<typeof ajv.compile>>();

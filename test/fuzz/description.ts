@@ -41,6 +41,7 @@ interface Link {
 
 interface RawOperation {
   operationId: string;
+  tags: string[];
   security?: Record<string, unknown>[];
   "x-safe"?: boolean;
   parameters?: (Parameter | { $ref: string })[];
@@ -52,6 +53,8 @@ export interface Operation {
   id: string;
   path: string;
   method: string;
+  /** Group that it belongs to. */
+  tag: string;
   /** Schema of the JSON body; undefined where it takes none. */
   body?: Schema;
   /** Name of the component that the body is. */
@@ -92,6 +95,7 @@ export const operations: Operation[] = Object.entries(document.paths).flatMap(([
       id: raw.operationId,
       path,
       method: method.toUpperCase(),
+      tag: raw.tags[0] ?? "",
       ...(media === undefined
         ? {}
         : { body: plain(media.schema), bodyName: media.schema.$ref?.split("/").at(-1) ?? "" }),

@@ -22,9 +22,15 @@ export function fieldsOf({ body = {}, bodyName, examples }: Operation): Field[] 
           name,
         );
   return Object.entries(body.properties ?? {}).flatMap(([name, raw]) =>
-    inside(raw, `/${name}`, (value) => around(name, value)),
+    inside(raw, `/${name}`, (value) => varied(around(name, value))),
   );
 }
+
+/** What differs in a batch is a field of the scenes of its calculation: an aperture is one of both kinds. */
+const varied = (scene: Scene): Scene =>
+  scene["operation"] === "filter-mounting" && "vary" in scene
+    ? { ...scene, vary: [{ f_number: [4] }] }
+    : scene;
 
 /** A radius goes with a dome alone. */
 function mounted(scene: Scene): Scene {

@@ -150,6 +150,31 @@ it.each([
   timeout_ms,
 );
 
+/** Lets one narrow band of green through. */
+const greenWater = kd([521, 20], [529, 0.005], [672, 20]);
+
+it.each([
+  [
+    "a picture of water in which less red is left than a number can say",
+    "pictures/light-with-depth",
+    { kd_samples: kd([380, 0.005], [780, 20]), daylight_basis: "none", depth_m: 93 },
+  ],
+  [
+    "a grade that is tried at a depth where all that it was made for is burnt out or black",
+    "grades",
+    { kd_samples: greenWater, depth_m: 12, finish: "matched" },
+  ],
+])(
+  "%s is made as described",
+  async (_, name, scene) => {
+    const operation = calculations.find(({ post }) => post.path === `/v1/${name}`);
+    if (operation === undefined) throw new Error(`There is no ${name}.`);
+    const { status } = await ask(app, operation.post, { body: JSON.stringify(scene) });
+    expect(status).toBe(200);
+  },
+  timeout_ms,
+);
+
 it.each(calculations.filter(({ post }) => post.bodyName === "Scene").map(({ post }) => post))(
   "$path refuses a filter that lets nothing pass that a camera sees, or answers without it",
   async (post) => {

@@ -1,5 +1,5 @@
 // Every list and every text at its limits, and one past them, wherever they stand. In a long run of every operation that
-// takes it; in a short one each of one operation, in turn.
+// takes it; in a short one every other, of one operation, in turn.
 import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import type { Scene } from "./arbitrary.js";
@@ -14,9 +14,28 @@ beforeAll(async () => {
 });
 afterAll(() => app.close());
 
+const varied = [
+  "depth_m",
+  "sun_elevation_deg",
+  "wind_speed_m_s",
+  "cloud_oktas",
+  "subject_distance_m",
+  "camera_tilt_deg",
+  "f_number",
+  "iso",
+  "shutter_s",
+];
+
 /** A list of `length` entries, made from its example so that entries come in order and are told apart. */
 function listOf(schema: Schema, length: number): unknown[] {
   const { properties = {} } = plain(schema.items ?? {});
+  // What differs in a batch: each entry names a field of its own.
+  if (
+    schema.items !== undefined &&
+    Object.keys(properties).length === 0 &&
+    plain(schema.items).type === "object"
+  )
+    return varied.slice(0, length).map((name) => ({ [name]: [1] }));
   const [examples = []] = (schema.examples ?? []) as (Scene | string)[][];
   return Array.from({ length }, (_, index) => {
     const example = examples[index % examples.length];
@@ -25,8 +44,22 @@ function listOf(schema: Schema, length: number): unknown[] {
     const { wavelength_nm, id, depth_m, light_share } = properties;
     const along = length > 1 ? index / (length - 1) : 0;
     if (wavelength_nm !== undefined) entry["wavelength_nm"] = 380 + 400 * along;
+    // A forecast has one entry for each hour.
+    if (properties["cloud_oktas"] !== undefined)
+      Object.assign(entry, {
+        date: new Date(Date.UTC(2027, 0, 16 + Math.floor(index / 24))).toISOString().slice(0, 10),
+        hour: index % 24,
+      });
     if (id !== undefined) entry["id"] = `number ${index}`;
     if (depth_m !== undefined) entry["depth_m"] = 3 + 6 * along;
+    // A dive goes on in time, down and up again; what happens on it lies within it, and clips lie apart.
+    if (properties["time_s"] !== undefined && properties["iso"] === undefined)
+      entry["time_s"] = properties["depth_m"] === undefined ? 200 + index : 3000 * along;
+    if (properties["from_clock"] !== undefined)
+      Object.assign(entry, {
+        from_clock: new Date(Date.UTC(2027, 0, 16, 9, 36) + index * 5000).toISOString().slice(11, 19),
+        length_s: 2,
+      });
     // A camera's channels see blue, green and red in this order.
     if (wavelength_nm !== undefined && properties["red"] !== undefined)
       for (const [channel, mean] of [
@@ -71,7 +104,7 @@ const isLimitedText = ({ minLength, maxLength }: Schema) =>
 const fields = calculations.flatMap((calculation) => {
   const { post } = calculation;
   return fieldsOf(post)
-    .filter((_, index) => isLong || isItsTurn(calculation, index))
+    .filter((_, index) => isLong || (isItsTurn(calculation, index) && index % 2 === 0))
     .map((field) => ({ post, field, title: `${post.path} ${field.pointer}` }));
 });
 const lists = fields.filter(({ field }) => isLimitedList(field.schema));

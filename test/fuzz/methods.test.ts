@@ -20,12 +20,13 @@ const filled = (path: string) => path.replace("{name}", "invalid-scene");
 describe.each(paths)("%s", (path) => {
   const here = operations.filter((operation) => operation.path === path);
   const described = here.map(({ method }) => method);
-  // OpenAPI 3.1 cannot describe QUERY (RFC 10008), which calculations and sheets take as they take POST.
+  // OpenAPI 3.1 cannot describe QUERY (RFC 10008), which calculations, sheets and trips take as they take POST.
   const isCalculation = calculations.some(({ post, get }) => post.path === path && get !== undefined);
   const isSheet = here.some(({ parameters }) => parameters.some(({ name }) => name === "format"));
+  const isTrip = here.some(({ tag }) => tag === "Trips");
   const more = [
     ...(described.includes("GET") ? ["HEAD"] : []),
-    ...(isCalculation || isSheet ? ["QUERY"] : []),
+    ...(isCalculation || isSheet || isTrip ? ["QUERY"] : []),
   ];
   const allowed = [...described, "OPTIONS", ...more].sort();
 

@@ -129,7 +129,7 @@ describe.each(operations.map((operation, nth) => ({ ...operation, nth })))("$met
           const [next] = await conversation(operation, right.slice(0, 1), whole);
           expect(next?.status).toBe(200);
         }),
-        runs(3, operation.nth),
+        runs(2, operation.nth),
       );
     },
     timeout_ms,

@@ -1,5 +1,5 @@
 // Answers as they come over a connection, one after the other.
-import type { Answer } from "./ask.js";
+import { type Answer, contentOf } from "./ask.js";
 
 const endOfHead = "\r\n\r\n";
 
@@ -22,7 +22,12 @@ export function answersIn(bytes: Buffer): Answer[] {
     at = content.end;
     const isJson = headers["content-type"]?.includes("json") ?? false;
     const text = content.body.toString(isJson ? "utf8" : "latin1");
-    answers.push({ status: Number(status), headers, text, body: isJson ? JSON.parse(text) : undefined });
+    answers.push({
+      status: Number(status),
+      headers,
+      text,
+      body: isJson ? contentOf(headers, text) : undefined,
+    });
   }
   return answers;
 }

@@ -145,6 +145,8 @@ function wrongNamesAt({ pointer, path, schema }: Place, right: unknown): Way[] {
   if (schema.type !== "object") return [];
   const object = right as Scene;
   const { properties = {}, required = [] } = schema;
+  // Of an object that names no field, nobody can tell which do not belong.
+  if (Object.keys(properties).length === 0) return [];
   const near = Object.keys(object).map((name) => `${name}s`);
   const strangers = ["x", "", "a/b~c", "constructor", "toString", "\u0000", "\ud83c", ...near];
   return [

@@ -2,7 +2,7 @@
 import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../../services/api/src/app.js";
-import { defaultExposure } from "../../services/api/src/exposure.js";
+import { defaultExposure } from "../../services/api/src/config/exposure.js";
 import { unhurried } from "../../services/api/src/unhurried.test-support.js";
 import { portOf, raw } from "./wire.js";
 

@@ -2,11 +2,11 @@
 // served, and every slow connection is closed in bounded time. `npm run prove` sends 500 (SLOW_CLIENTS), which are held to the
 // service's own limits: under shorter ones the first would be gone before the last has come.
 import { connect, type Socket } from "node:net";
+import { isProof } from "@sunfathom/fixtures/is-proof";
 import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { createApp } from "../../services/api/src/app.js";
 import { unhurried } from "../../services/api/src/unhurried.test-support.js";
-import { isProof } from "../support/is-proof.js";
 import { head, portOf, raw } from "./wire.js";
 
 const count = isProof ? Number(process.env["SLOW_CLIENTS"] ?? 500) : 40;

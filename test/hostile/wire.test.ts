@@ -153,7 +153,7 @@ describe("what comes in", () => {
   ])("as %j is not repeated as a header", async (header) => {
     const { statuses, text } = await raw(port, [get("/v1/models", header)]);
     expect(statuses).toEqual([200]);
-    expect(text).toMatch(/^x-request-id: [0-9a-f]{8}(-[0-9a-f]{4}){3}-[0-9a-f]{12}\r$/m);
+    expect(text).toMatch(/^x-request-id: [\w-]{16}\r$/m);
   });
 
   it("in escapes stays in the JSON of a body", async () => {

@@ -24,21 +24,22 @@ describe("SIGTERM under load", () => {
     };
     const balancer = async () => {
       while (ready) {
-        ready = (await ask(port, "/health/ready")).status === 200;
         await pause(50);
+        ready = (await ask(port, "/health/ready")).status === 200;
       }
+      // Not ready, but it takes what comes all the same: asked at once, since on a busy machine the drain is over before the clients are.
+      return Promise.all([ask(port, "/health/live"), ask(port, "/v1/filter-choice", scene)]);
     };
-    const all = [balancer(), ...Array.from({ length: 3 }, client)];
+    const late = balancer();
+    const all = Array.from({ length: 3 }, client);
     // The first waits for a thread to have loaded what it needs.
     while (replies.length === 0) await pause(20);
     const before = replies.length;
     child.kill("SIGTERM");
+    replies.push(...(await late));
     await Promise.all(all);
     expect(before).toBeGreaterThan(0);
-    expect(replies.length).toBeGreaterThan(before);
-    // Not ready, but it takes what comes all the same.
-    expect((await ask(port, "/health/live")).status).toBe(200);
-    replies.push(await ask(port, "/v1/filter-choice", scene));
+    expect(replies.length).toBeGreaterThan(before + 2);
     expect(replies.filter(({ status }) => status !== 200)).toEqual([]);
     const stopping = performance.now();
     expect(await ended).toEqual({ code: 0, signal: null });
@@ -108,7 +109,7 @@ describe("SIGTERM under load", () => {
   );
 
   it("answers a request that had begun to arrive", async () => {
-    service = await start({ DRAIN_MS: "0", GRACE_MS: "10000" });
+    service = await start({ DRAIN_MS: "0", GRACE_MS: "60000" });
     const body = JSON.stringify({ water_type: "IB", depth_m: 5 });
     const socket = connect(service.port, "127.0.0.1");
     let text = "";

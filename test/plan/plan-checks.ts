@@ -65,6 +65,8 @@ function follow(steps: readonly Step[], scene: Wire, fault: (what: string) => vo
     balance: undefined,
   };
   let start: string | undefined;
+  /** Coming up begins at the deep end, wherever the last step was. */
+  let hasTurned = false;
   let startSettings: State["settings"];
   const lens = () => `${state.filter} ${state.neutral}`;
   for (const step of steps) {
@@ -74,6 +76,10 @@ function follow(steps: readonly Step[], scene: Wire, fault: (what: string) => vo
       if (depth_m < state.depth_m - 1e-6)
         fault(`${code}: at ${depth_m} m after ${state.depth_m} m going down`);
       state.depth_m = depth_m;
+    }
+    if (phase === "coming_up" && !hasTurned) {
+      hasTurned = true;
+      state.depth_m = Math.max(state.depth_m, scene.max_depth_m);
     }
     if (phase === "coming_up" && depth_m !== undefined) {
       if (start === undefined) start = lens();
@@ -129,6 +135,7 @@ function follow(steps: readonly Step[], scene: Wire, fault: (what: string) => vo
       const sorted = [...depths].sort((a, b) => (phase === "going_down" ? a - b : b - a));
       if (String(sorted) !== String(depths)) fault(`balance_again: ${String(depths)} is out of order`);
       for (const at of depths) if (!isHittable(at)) fault(`balance_again: nobody hits ${at} m`);
+      state.depth_m = depths.at(-1) ?? state.depth_m;
     }
     if (code === "deep_exposure" || code === "shallow_exposure") {
       const behind = p.behind !== undefined;
@@ -236,7 +243,7 @@ function checkBalances(answer: Wire, fault: (what: string) => void): void {
 function checkWords(answer: Wire, fault: (what: string) => void): void {
   const { steps, scene, remember } = answer;
   // What is changed under water, or where two lights or haze ask for a choice, takes lines of its own.
-  const more = ["carry_filter", "neutral_density", "mixing_zone", "come_close"];
+  const more = ["carry_filter", "neutral_density", "mixing_zone", "lamps_with_daylight", "come_close"];
   const most = stepOf(answer, ...more) ? MOST_LINES_OF_ANY : MOST_LINES;
   if (steps.length > most) fault(`${steps.length} lines`);
   const fixed = stepOf(answer, "mount_filter", "keep_filter");
@@ -254,7 +261,7 @@ function checkWords(answer: Wire, fault: (what: string) => void): void {
   const gone_m = (red ?? stepOf(answer, "grade_no_red"))?.parameters.gone_m;
   if (gone_m >= scene.max_depth_m) fault(`red is said to end at ${gone_m} m, below the dive`);
   const onCard = stepOf(answer, "balance_on_card");
-  if (onCard && (onCard.parameters.near_m === undefined) === (scene.subject_in_reach === false))
+  if (onCard && (onCard.parameters.far === undefined) === (scene.subject_in_reach === false))
     fault("the card is held where nobody reaches, or far from where it could be");
   for (const [, gains] of texts.matchAll(/"gains_stops":(-?[\d.e-]+)/g)) {
     if (Number(gains) < 0) fault(`a way to pay gains ${gains} stops`);

@@ -2,11 +2,11 @@
 // to the byte. Operations are taken from the client, so that a new one is held to this by being there.
 import { readFileSync } from "node:fs";
 import { build } from "@sunfathom/answers";
-import { createApp } from "@sunfathom/api";
+import type { createApp } from "@sunfathom/api";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { type Call, memoryCache, type ProblemError, Sunfathom } from "../../packages/sdk/src/index.js";
 import { modelVersion, OfflineSunfathom } from "../../packages/sdk/src/offline/index.js";
-import { unhurried } from "../../services/api/src/unhurried.test-support.js";
+import { buildApp } from "../../services/api/src/build-app.test-support.js";
 import { scenesAsSent } from "../support/scenes-as-sent.js";
 
 type Calculate = (scene: object) => Call<object>;
@@ -19,7 +19,7 @@ let caching: Sunfathom;
 const offline = new OfflineSunfathom();
 
 beforeAll(async () => {
-  app = await createApp({ limits: unhurried });
+  app = await buildApp();
   baseUrl = await app.listen({ host: "127.0.0.1", port: 0 });
   online = new Sunfathom({ baseUrl });
   caching = new Sunfathom({ baseUrl, cache: memoryCache() });

@@ -1,16 +1,16 @@
 // Each language is the same by way of the service and offline, for answers and for problems, and whoever asks for it.
-import { createApp } from "@sunfathom/api";
+import type { createApp } from "@sunfathom/api";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { languages, sceneExamples } from "../../packages/contract/src/index.js";
 import { memoryCache, type ProblemError, Sunfathom } from "../../packages/sdk/src/index.js";
 import { OfflineSunfathom } from "../../packages/sdk/src/offline/index.js";
 import { exposureLoss, offlineWith, ready } from "../../packages/sdk/src/offline/parts.js";
-import { unhurried } from "../../services/api/src/unhurried.test-support.js";
+import { buildApp } from "../../services/api/src/build-app.test-support.js";
 
 let app: Awaited<ReturnType<typeof createApp>>;
 let baseUrl: string;
 beforeAll(async () => {
-  app = await createApp({ limits: unhurried });
+  app = await buildApp();
   baseUrl = await app.listen({ host: "127.0.0.1", port: 0 });
 });
 afterAll(() => app.close());

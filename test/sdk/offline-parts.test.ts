@@ -4,7 +4,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { pathToFileURL } from "node:url";
-import { createApp } from "@sunfathom/api";
+import type { createApp } from "@sunfathom/api";
 import { afterAll, beforeAll, describe, expect, expectTypeOf, it } from "vitest";
 import { problemType, sceneProblemStatuses } from "../../packages/contract/src/index.js";
 import { problemErrors } from "../../packages/sdk/src/generated/problem-table.js";
@@ -19,13 +19,13 @@ import {
 } from "../../packages/sdk/src/offline/parts.js";
 import { sceneProblemErrors } from "../../packages/sdk/src/offline/refusal-error.js";
 import { layPackage, pageOf } from "../../packages/sdk/src/proof/bundle.test-support.js";
-import { unhurried } from "../../services/api/src/unhurried.test-support.js";
+import { buildApp } from "../../services/api/src/build-app.test-support.js";
 
 let app: Awaited<ReturnType<typeof createApp>>;
 let baseUrl: string;
 let folder: string;
 beforeAll(async () => {
-  app = await createApp({ limits: unhurried });
+  app = await buildApp();
   baseUrl = await app.listen({ host: "127.0.0.1", port: 0 });
   folder = mkdtempSync(join(tmpdir(), "parts-"));
   await layPackage(folder);
@@ -62,10 +62,19 @@ async function alone(group: string, name: string): Promise<Calculate> {
 /** When a page loads a file: before it runs, or behind that, for refusals, for what only some scenes need, or where one says more than most. */
 type When = "start" | "later" | "rest" | "wider";
 
+const pages = new Map<string, ReturnType<typeof pageOf>>();
+
+/** A page with one part, which is packed once. */
+function packed(name: string): ReturnType<typeof pageOf> {
+  const program = `import { offlineWith, ready, ${name} } from "@sunfathom/sdk/offline/parts"; export const client = offlineWith([${name}]); export { ready };`;
+  const page = pages.get(name) ?? pageOf(program, folder);
+  pages.set(name, page);
+  return page;
+}
+
 /** The client that a page has with one part. @param has which of its files there are */
 async function onPage(name: string, has: (when: When) => boolean = () => true) {
-  const program = `import { offlineWith, ready, ${name} } from "@sunfathom/sdk/offline/parts"; export const client = offlineWith([${name}]); export { ready };`;
-  const page = await pageOf(program, folder);
+  const page = await packed(name);
   const target = mkdtempSync(join(folder, `${name}-`));
   writeFileSync(join(target, "package.json"), '{ "type": "module" }');
   const files = (["start", "later", "rest", "wider"] as const).filter(has).flatMap((when) => page[when]);

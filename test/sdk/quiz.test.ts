@@ -1,5 +1,7 @@
 // A class from end to end through the client: a paper is drawn, answered, marked, and packed for a platform.
-import { createApp, defaultLimits, defaultQuizSettings } from "@sunfathom/api";
+
+import { type createApp, defaultQuizSettings } from "@sunfathom/api";
+import { unzipSync } from "fflate";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import {
   InvalidRequestError,
@@ -11,15 +13,15 @@ import {
   UnauthorizedError,
 } from "../../packages/sdk/src/index.js";
 import { OfflineSunfathom } from "../../packages/sdk/src/offline/index.js";
+import { buildApp } from "../../services/api/src/build-app.test-support.js";
 
 const instructorKey = "a-key-of-these-tests-alone";
-const limits = { ...defaultLimits };
 
 let app: Awaited<ReturnType<typeof createApp>>;
 let baseUrl: string;
 beforeAll(async () => {
   const quiz = { ...defaultQuizSettings, instructorKey };
-  app = await createApp({ limits, quiz });
+  app = await buildApp({ quiz });
   baseUrl = await app.listen({ host: "127.0.0.1", port: 0 });
 });
 afterAll(() => app.close());
@@ -92,13 +94,28 @@ describe("a class, through the client", () => {
     await expect(stranger.quiz.packItems(asked)).rejects.toBeInstanceOf(UnauthorizedError);
   });
 
+  it("gets a practice package, which has no release to keep", async () => {
+    const client = new Sunfathom({ baseUrl, apiKey: instructorKey });
+    const asked = {
+      level: "beginner",
+      count: 2,
+      title: "Colour",
+      format: "scorm_1_2",
+      with_keys: true,
+    } as const;
+    const files = Object.keys(unzipSync(new Uint8Array(await client.quiz.packItems(asked))));
+    expect(files).toEqual(expect.arrayContaining(["imsmanifest.xml", "index.html", "player.js"]));
+    const late = { ...asked, release: "after_close", closes_at: "2999-01-01T00:00:00Z" } as const;
+    await expect(client.quiz.packItems(late)).rejects.toBeInstanceOf(InvalidRequestError);
+  });
+
   it("hears what is wrong as errors of their kinds", async () => {
     const client = new Sunfathom({ baseUrl });
     const wrong = { level: "captain", count: 3 } as unknown as Parameters<typeof client.quiz.drawItems>[0];
     await expect(client.quiz.drawItems(wrong)).rejects.toBeInstanceOf(InvalidRequestError);
     const refused = client.quiz.markAnswers({ token: "sq1", responses: [] });
     await expect(refused).rejects.toBeInstanceOf(TokenRefusedError);
-    const without = await createApp({ limits });
+    const without = await buildApp();
     const elsewhere = new Sunfathom({ baseUrl: await without.listen({ host: "127.0.0.1", port: 0 }) });
     const asked = { level: "expert", count: 1, title: "Colour", with_keys: true } as const;
     await expect(elsewhere.quiz.packItems(asked)).rejects.toBeInstanceOf(KeysNotOfferedError);

@@ -1,7 +1,5 @@
 /** The scenes whose advice is kept as approved pages, by the name of the page. */
 
-import type { Scene } from "../../packages/planner/src/scene/scene.js";
-import { DIVES } from "./approved-dives.js";
 import {
   atNight,
   DARK_AND_GREEN,
@@ -12,7 +10,9 @@ import {
   REEF_IN_THE_SHALLOWS,
   REEF_WITH_LAMPS,
   TWO_LAMPS,
-} from "./scenes.js";
+} from "@sunfathom/fixtures/scenes";
+import type { Scene } from "../../packages/planner/src/scene/scene.js";
+import { DIVES } from "./approved-dives.js";
 import { COLOURIST_WITH_PROFILE, PHONE_ON_AUTO, STUDENT_WITH_RED_FILTER } from "./three-finishes.js";
 
 /** A morning at a place of its own, water as a diver describes it. */

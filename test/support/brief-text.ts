@@ -1,4 +1,4 @@
-/** The advice for one dive as a page to read: what a person would be handed at a briefing, figures last. */
+/** The advice for one dive as a page to read: what a person would be handed at a briefing. */
 import type { DivePhase } from "../../packages/planner/src/index.js";
 import type { saidAdvice } from "./said.js";
 
@@ -13,7 +13,7 @@ const PHASES: Record<DivePhase, string> = {
   after_dive: "After the dive",
 };
 
-const inMetres = (depth_m: number): string => `${depth_m.toFixed(1)} m`;
+const inMetres = (depth_m: number): string => `${Number(depth_m.toFixed(1))} m`;
 const bullets = (lines: readonly string[]): string[] => lines.map((line) => `- ${line}`);
 
 function stepLines(steps: DiveAdviceAnswer["steps"]): string[] {
@@ -24,19 +24,19 @@ function stepLines(steps: DiveAdviceAnswer["steps"]): string[] {
   ]);
 }
 
-function figures(advice: DiveAdviceAnswer): string[] {
-  return [
-    `filter: ${advice.filter_kind}${advice.filter_density === undefined ? "" : ` ${advice.filter_density.toFixed(2)}`}, ${advice.filter_verdict}`,
-    `video lights: \`${advice.lamp_plan}\`; in the middle of the range: \`${advice.mixed_light_verdict}\`; white balance for: \`${advice.balance_to}\``,
-    `white balance going down at: ${advice.balance_depths_descending_m.map(inMetres).join(", ")}`,
-    `white balance coming up at: ${advice.balance_depths_ascending_m.map(inMetres).join(", ") || "none"}`,
-    ...advice.uncertainty.slice(0, 3).map((u) => `doubt: ${(100 * u.share).toFixed(0)} % ${u.cause}`),
-  ];
-}
+/** What the plan is not sure of: what has the largest shares of the doubt, and what would lessen it. */
+const doubts = ({ uncertainty }: DiveAdviceAnswer): string[] =>
+  uncertainty.slice(0, 2).map(({ text, how_to_shrink }) => `${text}. ${how_to_shrink}`);
 
 /** @param title what the dive is, in a line. */
 export function briefText(title: string, advice: DiveAdviceAnswer): string {
-  const take = advice.take.map(({ id, what, why }) => `${id === undefined ? "" : `[${id}] `}${what}. ${why}`);
+  // A filter is called by its id already.
+  const take = advice.take.map(
+    ({ id, what, why }) => `${id === undefined || what.startsWith(id) ? "" : `[${id}] `}${what}. ${why}`,
+  );
+  const reasons = advice.reasons.map(({ text, basis }) =>
+    basis === "computed" ? text : `${text} (${basis.replace("_", " ")})`,
+  );
   return [
     `# ${title}`,
     "",
@@ -45,22 +45,15 @@ export function briefText(title: string, advice: DiveAdviceAnswer): string {
     "## Plan",
     ...stepLines(advice.steps),
     ...(take.length > 0 ? ["", "## Take", "", ...bullets(take)] : []),
-    "",
-    "## Reasons",
-    "",
-    ...bullets(
-      advice.reasons.map(({ text, basis }) =>
-        basis === "computed" ? text : `${text} (${basis.replace("_", " ")})`,
-      ),
-    ),
+    ...(reasons.length > 0 ? ["", "## Reasons", "", ...bullets(reasons)] : []),
     "",
     "## Cautions",
     "",
     ...bullets(advice.cautions.map(({ text }) => text)),
     "",
-    "## Figures",
+    "## Not sure of",
     "",
-    ...bullets(figures(advice)),
+    ...bullets(doubts(advice)),
     "",
   ].join("\n");
 }

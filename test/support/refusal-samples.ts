@@ -32,7 +32,8 @@ export const refusalSamples: {
     other_expectation: [{}],
     body_of_other_length: [{}],
     not_understood: [{}],
-    body_too_long: [{}],
+    body_too_long: [{ most: "256 kB" }, { most: "4 MB" }],
+    body_too_deep: [{ most: 64 }],
     body_not_declared_json: [{}],
     body_not_declared: [{}],
     body_in_other_charset: [{}],
@@ -108,6 +109,8 @@ export const refusalSamples: {
       { case: "too_far_ahead", most_days: 366 },
     ],
     release_without_effect: [{}],
+    version_without_effect: [{}],
+    practice_needs_keys: [{}],
     not_closed_yet: [{ closes_at: "2026-05-12T09:30:00Z" }],
   },
 };

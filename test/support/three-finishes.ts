@@ -1,6 +1,7 @@
 /** Three people who film the same kind of reef and finish their pictures in three ways: by the name of an approved page. */
+
+import { daylightScene } from "@sunfathom/fixtures/scenes";
 import type { Scene } from "../../packages/planner/src/scene/scene.js";
-import { daylightScene } from "./scenes.js";
 
 const REEF = daylightScene("IB", 50, 5, 12);
 

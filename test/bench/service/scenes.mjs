@@ -7,15 +7,15 @@ const BODIES = 512;
 /**
  * Requests for an operation: its first example, each time under another sun and over other depths, so that none is met twice
  * before all have been.
- * @param {string} name
+ * @param {string} name @param {number} [count] of bodies
  */
-export function requestsFor(name) {
+export function requestsFor(name, count = BODIES) {
   const operation = operations.find((candidate) => candidate.name === name);
   if (operation === undefined) throw new Error(`There is no operation ${name}.`);
   const { scene } =
     operation.examples.find(({ name }) => name === EXAMPLES[operation.name]) ?? operation.examples[0];
   const random = seeded(7);
-  const bodies = Array.from({ length: BODIES }, () => JSON.stringify(vary({ ...scene }, random)));
+  const bodies = Array.from({ length: count }, () => JSON.stringify(vary({ ...scene }, random)));
   return { path: operation.path, answer: operation.answer, request: operation.request, bodies };
 }
 

@@ -1,0 +1,1 @@
+import "./oracle.test.js";

@@ -1,0 +1,2 @@
+// The same with a hundred packages.
+import "./play.test.js";
