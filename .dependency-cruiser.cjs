@@ -8,6 +8,8 @@ const mayImport = {
   "packages/answers": ["packages/contract", "packages/planner", "packages/optics", "packages/words"],
   "packages/quiz": ["packages/planner", "packages/optics", "packages/words"],
   "packages/pictures": ["packages/planner", "packages/optics", "packages/words"],
+  // For tests alone, which may import anything; what is published imports it nowhere.
+  "packages/fixtures": ["packages/planner"],
   // Knows the service by its HTTP contract alone. Its offline entries have the rules below.
   "packages/sdk": [],
   "services/api": [
@@ -21,7 +23,7 @@ const mayImport = {
   ],
 };
 
-const test = "\\.(test|prove)\\.ts$";
+const test = "\\.(test|prove|test-support)\\.ts$";
 const anyPackage = "^(packages|services)/[^/]+/";
 
 /** The one door from the client to the answers; who only asks a service never downloads what lies behind it. */
@@ -43,11 +45,21 @@ module.exports = {
   forbidden: [
     ...directions,
     {
+      name: "features-apart",
+      comment: "A feature of the service knows no other one: what they share lies outside all of them.",
+      severity: "error",
+      from: { path: "^services/api/src/features/([^/]+)/", pathNot: test },
+      to: { path: "^services/api/src/features/[^/]+/", pathNot: "^services/api/src/features/$1/" },
+    },
+    {
       name: "direction-sdk-offline",
-      comment: "The offline entries may import packages/answers and packages/words.",
+      comment: "The offline entries may import packages/answers, packages/pictures and packages/words.",
       severity: "error",
       from: { path: offline, pathNot: test },
-      to: { path: anyPackage, pathNot: inside(["packages/sdk", "packages/answers", "packages/words"]) },
+      to: {
+        path: anyPackage,
+        pathNot: inside(["packages/sdk", "packages/answers", "packages/pictures", "packages/words"]),
+      },
     },
     {
       name: "sdk-online-without-offline",

@@ -8,6 +8,7 @@ const checks = [
   { script: "deps", what: "imports point one way" },
   { script: "unused", what: "no unused code or dependency" },
   { script: "lint:openapi", what: "the API description keeps every rule of its linter" },
+  { script: "promises", what: "the API description keeps what it has promised" },
   { script: "lint:dockerfile", what: "the Dockerfile keeps every rule of its linter" },
   { script: "generated:sdk", what: "the client is generated from the committed API description" },
   { script: "audit", what: "no grave advisory on what runs, where the registry can be asked" },

@@ -12,6 +12,8 @@ const steps = [
   ["services/api/scripts/write-pages.mjs"],
   ["services/api/dist/openapi/write-answers.js"],
   ["services/api/dist/openapi/write.js"],
+  ["services/api/dist/features/pictures/write-shown.js"],
+  [".ci/promises.mjs", "--write"],
   ["packages/sdk/scripts/generate.mjs"],
   [".ci/setup.mjs"],
 ];

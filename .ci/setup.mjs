@@ -1,4 +1,5 @@
-// Makes a clone ready to run: installs the locked dependencies, then builds. Run before `npm start` and `npm test`.
+// Makes a clone ready: installs the locked dependencies, then builds. Run before `npm start` and `npm test`. With `run` it fetches
+// only what it takes to build and run (`dependencies`), without what tests and checks need (`devDependencies`).
 // Both steps cost next to nothing when nothing changed.
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
@@ -10,6 +11,8 @@ import { withoutNpmSettings } from "./environment.mjs";
 const root = join(dirname(fileURLToPath(import.meta.url)), "..");
 const stampFile = join(root, "node_modules", ".setup-stamp");
 const manifest = JSON.parse(readFileSync(join(root, "package.json"), "utf8"));
+const [wanted = "all"] = process.argv.slice(2);
+if (wanted !== "all" && wanted !== "run") fail(`takes "run", "all" or nothing, not "${wanted}"`);
 
 /** @param {string} message */
 function say(message) {
@@ -38,9 +41,9 @@ function run(command, args) {
 }
 
 function checkNode() {
-  const wanted = Number(manifest.engines.node.replace(">=", ""));
-  if (Number(process.versions.node.split(".")[0]) < wanted) {
-    fail(`Node.js ${wanted} or newer is needed; this is ${process.versions.node} (${process.execPath}).`);
+  const least = Number(manifest.engines.node.replace(">=", ""));
+  if (Number(process.versions.node.split(".")[0]) < least) {
+    fail(`Node.js ${least} or newer is needed; this is ${process.versions.node} (${process.execPath}).`);
   }
 }
 
@@ -54,22 +57,26 @@ function currentStamp() {
 
 function install() {
   const stamp = currentStamp();
-  if (existsSync(stampFile) && readFileSync(stampFile, "utf8") === stamp) return;
+  const installed = existsSync(stampFile) ? readFileSync(stampFile, "utf8") : "";
+  // Whoever has all has what it takes to run.
+  if (installed === `all ${stamp}` || installed === `${wanted} ${stamp}`) return;
   say(`installing the locked dependencies with ${manifest.packageManager} (once for each lock file) ...`);
   run("npx", [
     "--yes",
     manifest.packageManager,
     "install",
     "--frozen-lockfile",
+    ...(wanted === "run" ? ["--prod"] : []),
     // Nobody may be there to answer when an older node_modules has to be replaced.
     "--config.confirm-modules-purge=false",
   ]);
-  writeFileSync(stampFile, stamp);
+  writeFileSync(stampFile, `${wanted} ${stamp}`);
 }
 
 function build() {
   say("building what changed ...");
   run(process.execPath, [join(".ci", "write-operations.mjs")]);
+  run(process.execPath, [join("packages", "quiz", "scripts", "write-player.mjs")]);
   run(process.execPath, [join("packages", "answers", "scripts", "write-build.mjs")]);
   run(process.execPath, [join("node_modules", "typescript", "bin", "tsc"), "-b"]);
   // The pages that the service shows, and the client that it gives to those who install it from there.
