@@ -1,8 +1,8 @@
 import { readFileSync } from "node:fs";
-import { createApp, defaultQuizSettings } from "@sunfathom/api";
+import { type createApp, defaultQuizSettings } from "@sunfathom/api";
 import { calculationNames } from "@sunfathom/contract";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { unhurried } from "../services/api/src/unhurried.test-support.js";
+import { buildApp } from "../services/api/src/build-app.test-support.js";
 
 /** Every curl line of the README, run against the application as a reader would run it. */
 const readme = readFileSync(new URL("../README.md", import.meta.url), "utf8");
@@ -25,9 +25,8 @@ function parse(line: string): Call {
 
 let app: Awaited<ReturnType<typeof createApp>>;
 beforeAll(async () => {
-  // Neither turned away for a busy machine nor counted: this is about the README.
-  const limits = { ...unhurried, costPerWindow: 0 };
-  app = await createApp({ limits, quiz: { ...defaultQuizSettings, instructorKey } });
+  // Not counted: this is about the README.
+  app = await buildApp({ limits: { costPerWindow: 0 }, quiz: { ...defaultQuizSettings, instructorKey } });
 });
 afterAll(() => app.close());
 

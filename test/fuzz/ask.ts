@@ -2,8 +2,8 @@
 
 import { Ajv2020 } from "ajv/dist/2020.js";
 import type { FastifyInstance } from "fastify";
-import { createApp } from "../../services/api/src/app.js";
-import { defaultLimits, type Limits } from "../../services/api/src/config/limits.js";
+import { buildApp } from "../../services/api/src/build-app.test-support.js";
+import type { Limits } from "../../services/api/src/config/limits.js";
 import { defaultQuizSettings } from "../../services/api/src/config/quiz-settings.js";
 import { document, type Operation, operations, type ResponseObject, type Schema } from "./description.js";
 
@@ -18,16 +18,9 @@ const manyBatches = { batchesPerClient: 64, batches: 1024 };
  * @param others limits that a test is about
  */
 export async function startApp(others: Partial<Limits> = {}): Promise<FastifyInstance> {
-  const limits = {
-    ...defaultLimits,
-    costPerWindow: 1e9,
-    handlerTimeout_ms: 120_000,
-    niceness: 0,
-    ...manyBatches,
-    ...others,
-  };
+  const limits = { costPerWindow: 1e9, ...manyBatches, ...others };
   const quiz = { ...defaultQuizSettings, instructorKey: key };
-  const app = await createApp({ limits, quiz });
+  const app = await buildApp({ limits, quiz });
   await app.ready();
   for (const source of operations) {
     for (const { operationId, requestBody } of Object.values(source.responses["200"]?.links ?? {})) {

@@ -4,8 +4,7 @@ import type { FastifyInstance } from "fastify";
 import { strFromU8, unzipSync } from "fflate";
 import type { ItemResponse } from "../../packages/quiz/src/grade/grade-paper.js";
 import type { Item } from "../../packages/quiz/src/index.js";
-import { createApp } from "../../services/api/src/app.js";
-import { defaultLimits } from "../../services/api/src/config/limits.js";
+import { buildApp } from "../../services/api/src/build-app.test-support.js";
 import { defaultQuizSettings } from "../../services/api/src/config/quiz-settings.js";
 
 const instructorKey = "a-key-of-these-tests-alone";
@@ -19,8 +18,10 @@ export interface Asked {
 }
 
 export async function startService(): Promise<FastifyInstance> {
-  const limits = { ...defaultLimits, costPerWindow: 1e9, niceness: 0, handlerTimeout_ms: 120_000 };
-  const app = await createApp({ limits, quiz: { ...defaultQuizSettings, instructorKey } });
+  const app = await buildApp({
+    limits: { costPerWindow: 1e9 },
+    quiz: { ...defaultQuizSettings, instructorKey },
+  });
   await app.ready();
   return app;
 }

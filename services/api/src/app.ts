@@ -46,6 +46,8 @@ export interface AppOptions {
   tracing?: TracingSettings | undefined;
   /** the keys of papers and of instructors, and how long papers are marked */
   quiz?: QuizSettings;
+  /** threads that it shares with other applications, and that outlive it; its own when left out */
+  pool?: ComputePool;
 }
 
 /** The application, without a port: what every request meets, then its features, each a plugin of its own. */
@@ -55,11 +57,14 @@ export async function createApp({
   exposure = defaultExposure,
   tracing,
   quiz: quizSettings = defaultQuizSettings,
+  pool: sharedPool,
 }: AppOptions = {}): Promise<FastifyInstance> {
   const limiter = new Limiter(limits);
   const base = baseWith(limiter, { logger, limits, exposure });
   const { app } = base;
-  const pool = poolOf(app, limits);
+  const pool = sharedPool ?? ownPool(app, limits);
+  app.decorate("warm", () => pool.warm());
+  app.decorate("backlog_s", () => pool.wait_s);
   const computing = new Computing(pool, limiter, limits.handlerTimeout_ms);
   await meetEveryRequest(base, { limits, exposure, tracing, limiter, computing });
   const cache = new AnswerCache(limits.answerCacheBytes);
@@ -81,18 +86,22 @@ export async function createApp({
   return app;
 }
 
-/** The threads for heavy work, which live as long as the application. */
-function poolOf(app: FastifyInstance, limits: Limits): ComputePool {
+/** Threads for heavy work that live as long as the application. */
+function ownPool(app: FastifyInstance, limits: Limits): ComputePool {
   const pool = new ComputePool(poolLimits(limits));
   app.addHook("onClose", () => pool.close());
-  app.decorate("warm", () => pool.warm());
-  app.decorate("backlog_s", () => pool.wait_s);
   pool.watch({ waited: () => {}, died: (error) => app.log.error({ err: error }, "a thread died") });
   return pool;
 }
 
 /** One client may keep every core busy, as there is one more thread than cores: the others always find one. */
-function poolLimits({ workers, niceness, heavyPerClient, waitingPerClient, waiting }: Limits): PoolLimits {
+export function poolLimits({
+  workers,
+  niceness,
+  heavyPerClient,
+  waitingPerClient,
+  waiting,
+}: Limits): PoolLimits {
   return {
     threads: workers + 1,
     niceness,

@@ -1,10 +1,26 @@
-import { type AppOptions, createApp } from "./app.js";
+import { type AppOptions, createApp, poolLimits } from "./app.js";
+import { ComputePool } from "./compute/pool.js";
 import type { Limits } from "./config/limits.js";
 import { unhurried } from "./unhurried.test-support.js";
 
-/** An application as nearly every test has it: a busy machine turns nobody away, and what a test says of limits is all that differs. */
+type Options = Omit<AppOptions, "limits" | "pool"> & { limits?: Partial<Limits> };
+
+/** Limits that the threads keep, and not each application. */
+const ofThreads = ["workers", "niceness", "heavyPerClient", "waitingPerClient", "waiting"] as const;
+
+/** Threads of all applications in this process whose tests say nothing of them: they load once, and are warm for the next. */
+let threads: ComputePool | undefined;
+
+/**
+ * An application as nearly every test has it: a busy machine turns nobody away, and what a test says of limits is all that differs.
+ * @param ownThreads where a test counts threads, ends them or fills them to the last place
+ */
 export const buildApp = ({
-  limits,
+  limits = {},
+  ownThreads = ofThreads.some((name) => name in limits),
   ...options
-}: Omit<AppOptions, "limits"> & { limits?: Partial<Limits> } = {}) =>
-  createApp({ ...options, limits: { ...unhurried, ...limits } });
+}: Options & { ownThreads?: boolean } = {}) => {
+  if (!ownThreads) threads ??= new ComputePool(poolLimits(unhurried));
+  const shared = ownThreads || threads === undefined ? {} : { pool: threads };
+  return createApp({ ...options, ...shared, limits: { ...unhurried, ...limits } });
+};

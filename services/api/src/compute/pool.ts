@@ -64,7 +64,7 @@ export class ComputePool {
   readonly #flags: Int32Array;
   readonly #freeSlots: number[];
   readonly #heaps = new Map<number, number>();
-  readonly #watchers: PoolWatcher[] = [];
+  readonly #watchers = new Set<PoolWatcher>();
   /** Ids of the threads that have loaded what they run, as they say themselves. */
   readonly #loaded = new Set<number>();
   #piscina: Piscina | undefined;
@@ -106,8 +106,10 @@ export class ComputePool {
     return [...this.#heaps].reduce((sum, [thread, bytes]) => sum + (alive.has(thread) ? bytes : 0), 0);
   }
 
-  watch(watcher: PoolWatcher): void {
-    this.#watchers.push(watcher);
+  /** Tells a watcher what happens from here on. @returns what ends that */
+  watch(watcher: PoolWatcher): () => void {
+    this.#watchers.add(watcher);
+    return () => this.#watchers.delete(watcher);
   }
 
   /** Starts the threads. */

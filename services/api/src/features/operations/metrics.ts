@@ -49,7 +49,8 @@ export function registerMetrics(app: FastifyInstance, answerCache: AnswerCache, 
       this.set(answerCache.bytes);
     },
   });
-  watchPool(pool, registers);
+  const endWatch = watchPool(pool, registers);
+  app.addHook("onClose", async () => endWatch());
   app.addHook("onReady", async () => collectDefaultMetrics({ register: registry }));
   app.addHook("onResponse", (request, reply, done) => {
     // Never the path, of which callers can make up as many as they like.
@@ -61,7 +62,10 @@ export function registerMetrics(app: FastifyInstance, answerCache: AnswerCache, 
   app.metrics = registry;
 }
 
-function watchPool(pool: ComputePool, registers: Registry<typeof Registry.OPENMETRICS_CONTENT_TYPE>[]): void {
+function watchPool(
+  pool: ComputePool,
+  registers: Registry<typeof Registry.OPENMETRICS_CONTENT_TYPE>[],
+): () => void {
   const gauges: [string, string, () => number][] = [
     ["workers_waiting_tasks", "Heavy calculations that wait for a thread.", () => pool.waiting],
     ["workers_running_tasks", "Heavy calculations that threads work on.", () => pool.running],
@@ -92,5 +96,5 @@ function watchPool(pool: ComputePool, registers: Registry<typeof Registry.OPENME
     help: "Threads that died and were replaced.",
     registers,
   });
-  pool.watch({ waited: (wait_s) => waits.observe(wait_s), died: () => restarts.inc() });
+  return pool.watch({ waited: (wait_s) => waits.observe(wait_s), died: () => restarts.inc() });
 }
