@@ -7,6 +7,8 @@ import CountReporter from "./.ci/count-reporter.mjs";
 // "module", which Vite adds by itself, stands for files that bundlers can read and Node often cannot.
 const conditions = ["source", "node", "development|production"];
 
+/** Tests that wait for a browser most of the time: whatever comes last, they would still be under way. */
+const played = ["test/scorm/{play,by-hand}.test.ts"];
 /** Tests that put modules in the place of others. */
 const replacing = ["test/{languages,units}.test.ts", "test/oracle/*.test.ts"];
 
@@ -36,10 +38,11 @@ export default defineConfig({
         test: {
           name: "across",
           include: ["packages/sdk/src/**/*.test.ts", "test/**/*.test.ts"],
-          exclude: [...configDefaults.exclude, ...replacing],
+          exclude: [...configDefaults.exclude, ...played, ...replacing],
           isolate: false,
         },
       },
+      { extends: true, test: { name: "a browser", include: played, isolate: false } },
       // A process each.
       { extends: true, test: { name: "apart", include: replacing } },
     ],
