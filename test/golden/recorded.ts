@@ -14,6 +14,7 @@ const LEFT_OUT = new Set([
   "version",
   "model_version",
   "build",
+  "links",
 ]);
 
 /** Longer lists of numbers are spectra, of which samples and the sum tell whether anything moved. */

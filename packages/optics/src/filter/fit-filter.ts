@@ -26,7 +26,8 @@ export interface FilterFit {
 }
 
 const MEAN = meanSensor();
-const EXPECTED_STOPS = 0.05;
+/** Noise of a channel's stops, two pictures of a card taken one from the other: from memory. */
+export const CARD_NOISE_STOPS = 0.05;
 const DENSITIES = Array.from({ length: 296 }, (_, n) => (n + 5) / 100);
 
 /** What a channel sees of daylight, by wavelength and in all. */
@@ -120,7 +121,7 @@ export function fitFilter(measured: ChannelStops, sensor: Sensor = MEAN): Filter
   return {
     kind,
     density,
-    density_standard_error: Math.max(EXPECTED_STOPS, miss) / steepness,
+    density_standard_error: Math.max(CARD_NOISE_STOPS, miss) / steepness,
     residual_stops: miss,
     transmittance: filterTransmittance(kind, density),
   };

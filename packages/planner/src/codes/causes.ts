@@ -25,6 +25,8 @@ export interface LightCauses extends LampCauses, Record<WaterCause, Nothing> {
   overhead: Nothing;
   filter_edge: Nothing;
   filter_width: Nothing;
+  /** Of a filter that is known by pictures of a card. */
+  filter_density: Nothing;
   full_well: Nothing;
 }
 

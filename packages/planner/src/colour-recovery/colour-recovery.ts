@@ -15,7 +15,7 @@ import { sunReasons } from "../reasons/sun-reasons.js";
 import type { ColourRecoveryAnswer, Recording, RecordingKind } from "../result/colour-recovery.js";
 import type { Estimate } from "../result/common.js";
 import type { Scene } from "../scene/scene.js";
-import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
+import { causesOf, filterCausesOf } from "../uncertainty/causes.js";
 import type { Each } from "../uncertainty/figures.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { mapRising } from "../uncertainty/percentiles.js";
@@ -143,7 +143,7 @@ export function colourRecovery(scene: Scene): ColourRecoveryAnswer {
   requireLight(conditions);
   const depths = depthsOf(scene);
   const inDaylight = conditions.daylight !== undefined;
-  const causes = [...causesOf(conditions), ...FILTER_CAUSES];
+  const causes = [...causesOf(conditions), ...filterCausesOf(scene)];
   const propagated = propagate(
     (nuisance) => ({
       depths: mapEach(depths, (depth_m) => log2RedLights(recordsAt(conditions, nuisance, depth_m))),

@@ -2,6 +2,7 @@ import type { NamedFilter } from "../codes/named-filter.js";
 import type { LampPlan } from "../codes/summary.js";
 import { colourRedDepths, type RedDepthsNominal } from "../colour-recovery/red-depths.js";
 import { bareLens, candidatesFor, named, onShelf } from "../filter-choice/candidates.js";
+import { fitOf } from "../light/lens-filter.js";
 import type { NonEmpty } from "../lists/non-empty.js";
 import { type Mix, mixOf } from "../mixed-light/mix.js";
 import { once } from "../once.js";
@@ -118,7 +119,10 @@ function withFilter(
   if (mounted?.kept) return scene;
   const bare = withoutFilter(scene);
   if (filter_kind === "none") return bare;
-  const owned = scene.kit?.find(({ id }) => id === filter_id);
-  if (owned?.filter_transmittance) return { ...bare, filter_transmittance: owned.filter_transmittance };
+  const fit = filter_id === undefined ? undefined : fitOf(scene, filter_id);
+  if (fit && filter_density !== undefined) {
+    const { id: _, ...asMounted } = fit;
+    return { ...bare, filter_kind, filter_density, filter_fits: [...(bare.filter_fits ?? []), asMounted] };
+  }
   return filter_density === undefined ? bare : { ...bare, filter_kind, filter_density };
 }

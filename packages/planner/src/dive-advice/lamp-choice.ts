@@ -6,7 +6,7 @@ import { type Conditions, conditionsOf } from "../light/conditions.js";
 import { itemAt, type NonEmpty } from "../lists/non-empty.js";
 import { VISIBLE_SPLIT_DELTA_E00 } from "../mixed-light/lights.js";
 import type { Scene } from "../scene/scene.js";
-import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
+import { causesOf, filterCausesOf } from "../uncertainty/causes.js";
 import { normalCdf } from "../uncertainty/normal.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { propagate, sigmaOf } from "../uncertainty/propagate.js";
@@ -76,7 +76,7 @@ export function nextIsBetter(options: Readonly<NonEmpty<LampOption>>): number {
         frameErrorAt(lit, nuisance, depth_m, lens);
       return { gain: error(other) - error(chosen) };
     },
-    [...causesOf(conditions), ...FILTER_CAUSES],
+    [...causesOf(conditions), ...filterCausesOf(conditions.scene)],
   );
   const sigma = sigmaOf(propagated, ({ gain }) => gain);
   return normalCdf(-propagated.nominal.gain / Math.max(1e-6, sigma));

@@ -43,8 +43,8 @@ function choose(scene: Scene, candidates: Readonly<NonEmpty<Candidate>>): Chosen
 
 /** The scene with nothing on the lens, whatever was given. */
 export function withoutFilter(scene: Scene): Scene {
-  const { filter_kind: _, filter_density: __, filter_transmittance: ___, ...bare } = scene;
-  return bare;
+  const { filter_kind: _, filter_density: __, filter_transmittance: ___, filter_fits, ...bare } = scene;
+  return filter_fits ? { ...bare, filter_fits: filter_fits.filter(({ id }) => id !== undefined) } : bare;
 }
 
 /** Colour error over the range with a filter of the kit alone on the lens. */

@@ -8,7 +8,7 @@ import { lastOf, mapBoth, mapEach, type NonEmpty } from "../lists/non-empty.js";
 import type { UncertaintyCause } from "../result/common.js";
 import type { ExposureAtDepth } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
-import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
+import { causesOf, filterCausesOf } from "../uncertainty/causes.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
 import { propagate, shareOfCauses } from "../uncertainty/propagate.js";
 import { exposureAtDepth } from "./at-depth.js";
@@ -30,7 +30,7 @@ export function exposuresOf(scene: Scene): Exposures {
   const nominalFilter = hasLensFilter(scene) && !scene.filter_transmittance;
   const causes = [
     ...causesOf(conditions).filter(({ code }) => code !== "sensor"),
-    ...(nominalFilter ? FILTER_CAUSES.filter(({ code }) => code !== "full_well") : []),
+    ...(nominalFilter ? filterCausesOf(scene).filter(({ code }) => code !== "full_well") : []),
   ];
   const propagated = propagate((nuisance: Nuisance) => {
     const world = underwater(conditions, nuisance);

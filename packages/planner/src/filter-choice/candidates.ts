@@ -1,8 +1,10 @@
 import { CLEAR, filterTransmittance, type Spectrum } from "@sunfathom/optics";
 import type { FilterVerdict, NamedFilter } from "../codes/named-filter.js";
+import { fitOf } from "../light/lens-filter.js";
 import { measuredCurve } from "../light/measured-curve.js";
+import { sampledTransmittance } from "../light/sampled-filter.js";
 import type { NonEmpty } from "../lists/non-empty.js";
-import type { KitItem, LensFilter, Scene } from "../scene/scene.js";
+import type { FilterFit, KitItem, LensFilter, Scene } from "../scene/scene.js";
 import type { Nuisance } from "../uncertainty/nuisance.js";
 import { kindOfCurve } from "./kind-of-curve.js";
 import { kindOfItem } from "./kind-of-item.js";
@@ -15,6 +17,8 @@ export interface Candidate {
   id?: string;
   /** A measured curve in place of kind and density. */
   measured?: Spectrum;
+  /** How well pictures of a card tell its density. */
+  fit?: FilterFit;
   /** On the lens already: taken as it is. */
   mounted?: true;
 }
@@ -42,6 +46,7 @@ export function mountedIn({
   filter_kind,
   filter_density,
   filter_transmittance,
+  ...fits
 }: Omit<LensFilter, "filter_change_underwater">): Candidate | undefined {
   if (filter_transmittance) {
     const measured = measuredCurve(filter_transmittance);
@@ -49,23 +54,30 @@ export function mountedIn({
   }
   return filter_kind === undefined || filter_density === undefined
     ? undefined
-    : { kind: filter_kind, density: filter_density, mounted: true };
+    : { kind: filter_kind, density: filter_density, ...toldBy(fitOf(fits)), mounted: true };
 }
 
-function ofKit(item: KitItem): Candidate[] {
+const toldBy = (fit: FilterFit | undefined) => fit && { fit };
+
+function ofKit(item: KitItem, fits: Pick<Scene, "filter_fits">): Candidate[] {
   const { id, filter_kind, filter_density, filter_transmittance } = item;
   if (filter_transmittance) {
     const measured = measuredCurve(filter_transmittance);
     return [{ kind: kindOfItem(item), id, measured }];
   }
   return filter_kind && filter_density !== undefined
-    ? [{ kind: filter_kind, density: filter_density, id }]
+    ? [{ kind: filter_kind, density: filter_density, id, ...toldBy(fitOf(fits, id)) }]
     : [];
 }
 
 /** What a scene allows to choose from: the filters of its kit where it has one, else the grid. */
-export const candidatesFor = ({ kit }: Pick<Scene, "kit">): Readonly<NonEmpty<Candidate>> =>
-  kit ? [NO_FILTER, ...kit.filter(({ item }) => item === "lens_filter").flatMap(ofKit)] : GRID;
+export const candidatesFor = ({
+  kit,
+  ...fits
+}: Pick<Scene, "kit" | "filter_fits">): Readonly<NonEmpty<Candidate>> =>
+  kit
+    ? [NO_FILTER, ...kit.filter(({ item }) => item === "lens_filter").flatMap((item) => ofKit(item, fits))]
+    : GRID;
 
 /** Where a lens can carry no filter. */
 export const bareLens: typeof candidatesFor = () => [NO_FILTER];
@@ -90,9 +102,11 @@ export function beyondBand(
     .map((density) => ({ kind, density }));
 }
 
-export function candidateFilter({ kind, density, measured }: Candidate, { filterShape }: Nuisance): Spectrum {
+export function candidateFilter({ kind, density, measured, fit }: Candidate, nuisance: Nuisance): Spectrum {
   if (measured) return measured;
-  return kind === "none" || density === undefined ? CLEAR : filterTransmittance(kind, density, filterShape);
+  if (kind === "none" || density === undefined) return CLEAR;
+  if (fit) return sampledTransmittance({ kind, density, fit }, nuisance);
+  return filterTransmittance(kind, density, nuisance.filterShape);
 }
 
 /** Filters are sold in tenths of a density: those of a band, or the one nearest to it. */

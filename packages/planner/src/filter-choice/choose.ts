@@ -12,7 +12,7 @@ import { itemAt, lastOf, mapEach, middleItem, type NonEmpty } from "../lists/non
 import type { Estimate, UncertaintyCause } from "../result/common.js";
 import type { FilterAtDepth, FilterChoiceFigures } from "../result/filter-choice.js";
 import type { Scene } from "../scene/scene.js";
-import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
+import { causesOf, filterCausesOf } from "../uncertainty/causes.js";
 import { normalCdf } from "../uncertainty/normal.js";
 import { mapRising } from "../uncertainty/percentiles.js";
 import { type Propagated, propagate, shareOfCauses, sigmaOf } from "../uncertainty/propagate.js";
@@ -135,7 +135,7 @@ export function chooseAmong(
         }),
       };
     },
-    [...causesOf(conditions), ...FILTER_CAUSES],
+    [...causesOf(conditions), ...filterCausesOf(conditions.scene)],
   );
   const { advisedError, runnerUpError, withoutError, losesBy, loss } = propagated.estimates;
   const gap =

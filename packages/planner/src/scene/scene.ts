@@ -224,6 +224,16 @@ export interface LensFilter {
   /** A measured curve in place of kind and density. */
   filter_transmittance?: TransmittanceSample[];
   filter_change_underwater: FilterChange;
+  filter_fits?: FilterFit[];
+}
+
+/** How well pictures of a card tell a filter. */
+export interface FilterFit {
+  /** Name of it in the kit; absent for the filter on the lens. */
+  id?: string;
+  density_standard_error: number;
+  /** Root mean square over the channels. */
+  residual_stops: number;
 }
 
 export interface KitItem {

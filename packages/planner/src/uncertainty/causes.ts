@@ -4,6 +4,7 @@ import type { Coded } from "../codes/coded.js";
 import type { Conditions } from "../light/conditions.js";
 import { isCovered } from "../light/is-covered.js";
 import { overheadSigma } from "../light/overhead.js";
+import type { Scene } from "../scene/scene.js";
 import { NOMINAL, type Nuisance } from "./nuisance.js";
 
 /** A named cause of doubt; `shift` gives the model at z standard deviations of it. */
@@ -139,6 +140,17 @@ export const FILTER_CAUSES: Cause[] = [
     shift: (z) => ({ fullWellScale: 2 ** (0.8 * z) }),
   },
 ];
+
+/** Of a filter that is known by pictures of a card. */
+const SAMPLED: Cause = {
+  code: "filter_density",
+  parameters: {},
+  shift: (z) => ({ filterDensityErrors: z }),
+};
+
+/** Causes that bear on what a scene's filters take of light, and in `filter-choice` also on noise. */
+export const filterCausesOf = ({ filter_fits = [] }: Pick<Scene, "filter_fits">): Cause[] =>
+  filter_fits.length > 0 ? [...FILTER_CAUSES, SAMPLED] : FILTER_CAUSES;
 
 /** Causes that bear on haze lit by lamps alone. */
 export const LIT_HAZE_CAUSES: Cause[] = [

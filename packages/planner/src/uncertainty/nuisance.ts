@@ -28,6 +28,8 @@ export interface Nuisance {
   lampOffsetScale: number;
   /** How the filter at hand differs from the assumed shape. */
   filterShape: FilterShape;
+  /** How far the density of a filter that is known by pictures of a card is from what they tell, in its standard errors. */
+  filterDensityErrors: number;
   /** Cross-talk of the red channel, in standard deviations between cameras. */
   crosstalkSd: number;
   /** Multiplies the sensor's full-well capacity. */
@@ -48,6 +50,7 @@ export const NOMINAL: Nuisance = {
   lampAim: 0,
   lampOffsetScale: 1,
   filterShape: {},
+  filterDensityErrors: 0,
   crosstalkSd: 0,
   fullWellScale: 1,
 };

@@ -21,7 +21,7 @@ import type { Estimate } from "../result/common.js";
 import type { BalanceAtDepth, WhiteBalanceDecision, WhiteBalanceFigures } from "../result/white-balance.js";
 import type { Scene } from "../scene/scene.js";
 import { SceneProblem } from "../scene/scene-problem.js";
-import { causesOf, FILTER_CAUSES } from "../uncertainty/causes.js";
+import { causesOf, filterCausesOf } from "../uncertainty/causes.js";
 import type { Each } from "../uncertainty/figures.js";
 import { NOMINAL, type Nuisance } from "../uncertainty/nuisance.js";
 import { mapRising } from "../uncertainty/percentiles.js";
@@ -125,7 +125,10 @@ export function decideBalance(scene: Scene, conditions = conditionsOf(scene)): W
   requireLight(conditions);
   const depths = depthsOf(scene);
   const tolerance = toleranceFor(scene);
-  const causes = [...causesOf(conditions), ...FILTER_CAUSES.filter(({ code }) => code !== "full_well")];
+  const causes = [
+    ...causesOf(conditions),
+    ...filterCausesOf(scene).filter(({ code }) => code !== "full_well"),
+  ];
   const propagated = propagate(
     (nuisance) => ({ depths: mapEach(depths, (depth_m) => gainStops(conditions, nuisance, depth_m)) }),
     causes,

@@ -11,6 +11,7 @@ export const seldomNeeded = [
   "contract/src/rules/filter-contradictions.ts",
   "planner/src/filter-choice/kind-of-curve.ts",
   "planner/src/light/clear-filters.ts",
+  "planner/src/light/sampled-filter.ts",
   "planner/src/light/seen-through.ts",
   // A camera's own sensor.
   "contract/src/rules/sensor-problem.ts",

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "7e9e1801cf3f32712ad3a65bb5868b53262e7ac8290fd5c569e1900e4e1206da";
+export const descriptionHash = "1627a520f06e4da0e709b8940f39d06ac11dbc34d861426b8cee2a96db4fc6f7";

@@ -82,6 +82,10 @@ export const causes: Texts<LightCauses, CauseText> = {
     text: "Wie viel dieser Filter von den Farben daneben schluckt: gerechnet wird nach seiner Art",
     how_to_shrink: "Fotografiere bei Tageslicht eine Graukarte mit und ohne ihn, oder gib seine Kurve an.",
   }),
+  filter_density: () => ({
+    text: "Wie dicht dieser Filter ist: Bilder einer Karte verraten es nur ungefähr",
+    how_to_shrink: "Gib seine Kurve an.",
+  }),
   full_well: () => ({
     text: "Wie viele Photonen der Sensor je Pixel fasst",
     how_to_shrink: "Nichts: Es ist von Kamera zu Kamera verschieden.",

@@ -81,6 +81,10 @@ export const causes: Texts<LightCauses, CauseText> = {
     text: "How much of the neighbouring colours this filter takes: the model goes by its kind",
     how_to_shrink: "Photograph a grey card in daylight with and without it, or give its curve.",
   }),
+  filter_density: () => ({
+    text: "How dense this filter is: pictures of a card tell it only so well",
+    how_to_shrink: "Give the filter's curve.",
+  }),
   full_well: () => ({
     text: "How many photons the sensor can hold per pixel",
     how_to_shrink: "Nothing a diver can do: it differs between cameras.",

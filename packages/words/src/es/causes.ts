@@ -85,6 +85,10 @@ export const causes: Texts<LightCauses, CauseText> = {
     text: "Cuánto quita este filtro de los colores vecinos: el modelo se guía por su tipo",
     how_to_shrink: "Fotografíe a la luz del día una tarjeta gris con él y sin él, o dé su curva.",
   }),
+  filter_density: () => ({
+    text: "Qué densidad tiene este filtro: las fotos de una tarjeta solo la dan de forma aproximada",
+    how_to_shrink: "Dé su curva.",
+  }),
   full_well: () => ({
     text: "Cuántos fotones caben en cada píxel del sensor",
     how_to_shrink: "Un buceador no puede hacer nada: cambia de una cámara a otra.",

@@ -87,6 +87,10 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink:
       "Photographiez une charte grise à la lumière du jour avec et sans lui, ou donnez sa courbe.",
   }),
+  filter_density: () => ({
+    text: "La densité de ce filtre : des photos d’une charte ne la donnent qu’à peu près",
+    how_to_shrink: "Donnez sa courbe.",
+  }),
   full_well: () => ({
     text: "La lumière qu’un pixel du capteur recueille avant de saturer",
     how_to_shrink: "Rien : cela varie d’un appareil à l’autre.",
