@@ -124,5 +124,7 @@ function withFilter(
     const { id: _, ...asMounted } = fit;
     return { ...bare, filter_kind, filter_density, filter_fits: [...(bare.filter_fits ?? []), asMounted] };
   }
+  const owned = scene.kit?.find(({ id }) => id === filter_id);
+  if (owned?.filter_transmittance) return { ...bare, filter_transmittance: owned.filter_transmittance };
   return filter_density === undefined ? bare : { ...bare, filter_kind, filter_density };
 }
