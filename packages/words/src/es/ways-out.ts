@@ -14,5 +14,5 @@ export const waysOut: Texts<WaysOut, string> = {
   balance_to_both: () =>
     "Deje encendidos los focos de vídeo y haga el balance de blancos con una tarjeta junto al motivo, a las dos luces juntas: los colores del motivo saldrán bien, y lo que no alcanzan los focos de vídeo tomará el color del agua.",
   come_closer: (p, u) =>
-    `Acerque los focos de vídeo hasta ${distance(p.distance_m, u)} del motivo, con la flotabilidad controlada, y haga el balance de blancos con una tarjeta iluminada por ellos: desde ahí superan a la luz del día.`,
+    `Acerque los focos de vídeo hasta que estén a ${distance(p.distance_m, u)} del motivo, con la flotabilidad controlada, y haga el balance de blancos con una tarjeta iluminada por ellos: desde ahí superan a la luz del día.`,
 };

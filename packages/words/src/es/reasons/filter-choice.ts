@@ -55,7 +55,7 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
   light_holds_density: (p, u) =>
     `La luz se acaba antes que el color. Con más luz, sería mejor ${choiceOf(p.wanted)}. A ${depth(p.depth_m, u)} la imagen ya necesita ${settings(p)} y ${dialShutter(p.shutter_s)}, y un filtro más denso se paga con ruido. Con menos fotogramas por segundo o un objetivo más luminoso podría montar ese filtro.`,
   densest_tried: (p) =>
-    `El filtro más denso que se prueba aquí tiene una densidad de ${densityOf(p.density)}, y a estas profundidades es el mejor: uno aún más denso quizá lo sería más. Apenas se fabrican tan densos; de los más débiles, el más denso que consiga es el que más se acerca.`,
+    `El filtro más denso que se prueba aquí tiene una densidad de ${densityOf(p.density)}, y a estas profundidades es el mejor: uno aún más denso quizá diera mejor resultado. Apenas se fabrican tan densos; de los más débiles, el más denso que consiga es el que más se acerca.`,
   filter_shape_assumed: () =>
     "Ninguna norma fija la curva de un filtro. Las formas de aquí son suposiciones; cuánto cambiaría la imagen otro filtro del mismo nombre forma parte de la incertidumbre.",
   filter_trade_rule_blue: (_, u) =>

@@ -35,11 +35,11 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   mount_hits_dome: (p) =>
     `Con la pupila de entrada en el centro del domo, el borde y el domo se solaparían ${mm(-p.clearance_mm, 0)}: detrás de este domo no hay sitio para este filtro.`,
   mount_near_dome: (p) =>
-    `Entre el borde y el domo quedan libres solo unos ${mm(p.clearance_mm, 0)}: pruébelo despacio y a mano antes de cerrar la carcasa.`,
+    `Entre el borde y el domo hay un espacio libre de solo ${mm(p.clearance_mm, 0)} más o menos: pruébelo despacio y a mano antes de cerrar la carcasa.`,
   mount_hits_port: (p) =>
     `Con el zoom en su posición más larga, el borde del filtro entraría ${mm(-p.clearance_mm)} en el puerto: en este objetivo no hay sitio para él.`,
   mount_near_port: (p) =>
-    `Con el zoom en su posición más larga quedan libres solo ${mm(p.clearance_mm)} delante del puerto: pruébelo despacio y a mano antes de cerrar la carcasa.`,
+    `Con el zoom en su posición más larga hay un espacio libre de solo ${mm(p.clearance_mm)} delante del puerto: pruébelo despacio y a mano antes de cerrar la carcasa.`,
   mount_zoom_room_unknown: (p) =>
     `El objetivo se alarga ${mm(p.travel_mm)} con el zoom. Si el filtro toca entonces el puerto, solo lo dice \`lens_port_gap_mm\` o una prueba a mano.`,
   mount_wet_lens_in_the_way: (p) =>
