@@ -41,7 +41,8 @@ export const kitAdviceReasons: Texts<KitAdviceReasons, string> = {
   piece_spared: (p) =>
     `Con todas las piezas a mano la usaría ${onDives(p.dives)}, y el error de color bajaría hasta en ${more(p.delta_e00)}. Eso está por debajo del límite.`,
   piece_never_used: () => "En cada inmersión, otra pieza, o ninguna, da igual de buen resultado.",
-  piece_never_fits: () => "No encaja en la cámara en ninguna de las inmersiones, con los anillos y soportes que hay.",
+  piece_never_fits: () =>
+    "No encaja en la cámara en ninguna de las inmersiones, con los anillos y soportes que hay.",
   piece_not_judged: () =>
     "Un filtro ND cambia la exposición y no los colores, así que aquí no se juzga. dive-advice dice dónde lo necesita.",
 };

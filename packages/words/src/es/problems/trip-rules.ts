@@ -26,7 +26,10 @@ export const tripRules: Texts<TripRuleParameters, FieldText> = {
       "una entrada para cada hora",
     ),
   aim_needs_lamps: () =>
-    fieldText("El sitio no tiene focos que puedan dominar.", "focos de vídeo en el sitio, u otra finalidad (aim)"),
+    fieldText(
+      "El sitio no tiene focos que puedan dominar.",
+      "focos de vídeo en el sitio, u otra finalidad (aim)",
+    ),
   trip_ids_unique: ({ first }) =>
     fieldText(`Este id ya lo tiene ${first}.`, "un id que no tenga nada más en la lista"),
   trip_dive_field: ({ name }) =>
