@@ -54,7 +54,7 @@ export function stops(value: number): string {
 /** Cuánto más rojo, o más verde, es lo que iluminan los focos. */
 export const redder = (value: number): string =>
   Math.abs(value) < 1 / 6
-    ? "no más roja que el resto"
+    ? "que no es más roja que el resto"
     : `con ${stops(Math.abs(value))} de ${value > 0 ? "rojo" : "verde"} de más frente al resto`;
 
 export const densityOf = (density: number): string =>

@@ -38,7 +38,7 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
   denser_gains_nothing_below: (p, u) =>
     `Hasta ${depth(p.depth_m, u)} la mejor densidad va subiendo, hasta ${densityOf(p.density)}. Más abajo es mejor un filtro menos denso, o ninguno, porque se acaba la luz o el propio rojo.`,
   filter_brings_balance_into_reach: (p, u) =>
-    `Sin filtro, la cámara no consigue hacer un balance de blancos a partir de ${depth(p.depth_m, u)} (a ${depth(p.deepest_m, u)} se queda corta en ${stops(p.residual_stops)}). El filtro frena el verde y el azul, y así se puede exponer para el rojo${p.reach_from_m !== undefined && p.reach_to_m !== undefined ? `, y la cámara consigue un balance de blancos ${between(p.reach_from_m, p.reach_to_m, u)}` : ", y el balance queda más cerca"}.`,
+    `Sin filtro, la cámara no consigue hacer un balance de blancos a partir de ${depth(p.depth_m, u)} (a ${depth(p.deepest_m, u)} se queda corta en ${stops(p.residual_stops)}). El filtro frena el verde y el azul: así se puede exponer para el rojo${p.reach_from_m !== undefined && p.reach_to_m !== undefined ? `, y la cámara consigue un balance de blancos ${between(p.reach_from_m, p.reach_to_m, u)}` : ", y el balance queda más cerca"}.`,
   balance_out_of_reach: (p, u) =>
     `A partir de ${depth(p.depth_m, u)} la cámara no consigue hacer un balance de blancos (a ${depth(p.deepest_m, u)} se queda corta en ${stops(p.residual_stops)}). En la corrección de color, quite la dominante que quede.`,
   balance_in_reach_without: () => "La cámara puede hacer el balance de blancos sin filtro.",

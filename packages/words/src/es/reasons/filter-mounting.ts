@@ -19,7 +19,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   mount_outside_fixed: () =>
     "El filtro va en el agua, delante de la ventana plana, y se queda puesto toda la inmersión.",
   mount_outside_changed: () =>
-    "El filtro va en el agua, delante de la ventana plana, donde puede apartarlo, o quitarlo y volver a ponerlo, a profundidad.",
+    "El filtro va en el agua, delante de la ventana plana, donde puede apartarlo, o quitarlo y volver a ponerlo, durante la inmersión.",
   mount_over_window: () =>
     "Un marco hecho para esta cámara sujeta el filtro sobre su ventana, cerca del objetivo.",
   mount_behind_lens: () =>
@@ -74,7 +74,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   mount_lens_stays_on: () =>
     "El objetivo de esta cámara no se puede quitar: detrás de él no se puede poner nada.",
   mount_fixed_for_dive: () =>
-    "Ahí no puede cambiar el filtro a profundidad: elija uno que sirva para todas las profundidades del recorrido.",
+    "Ahí no puede cambiar el filtro bajo el agua: elija uno que sirva para todas las profundidades del recorrido.",
   mount_other_change: (p) => `Ahí el filtro se cambia ${CHANGES[p.allowed]}, no como usted pidió.`,
 
   rings_not_needed: (p) =>
