@@ -23,5 +23,5 @@ export const cautions: Readonly<Record<CautionCode, string>> = {
   filter_on_dry_land:
     "Cambie un filtro de dentro de la carcasa o de detrás del objetivo solo en tierra y en seco; no abra nunca una carcasa cerca del agua.",
   filter_flip_practised:
-    "Cambie un filtro bajo el agua solo mientras se mantiene suspendido con la flotabilidad controlada y sin tocar nada. Practíquelo antes en la superficie: en el fondo, no sobrecargarse de tareas importa más que la imagen.",
+    "Cambie un filtro bajo el agua solo mientras se mantiene suspendido con la flotabilidad controlada y sin tocar nada. Practíquelo antes en la superficie: bajo el agua, no sobrecargarse de tareas importa más que la imagen.",
 };
