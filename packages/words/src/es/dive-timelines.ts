@@ -31,7 +31,7 @@ export const clipReasons: Texts<ClipReasons, string> = {
   clip_balance_held: () =>
     "El último balance de blancos sirve para todo el clip: uno nuevo habría aportado poco.",
   clip_balance_close: (p) =>
-    `Nadie puede decir si el último balance de blancos aún sirve: desde entonces ha surgido ${castOf(p.shift_delta_e00)}, con la incertidumbre del agua y de la cámara.`,
+    `Nadie puede decir si el último balance de blancos aún sirve: desde entonces ha surgido ${castOf(p.shift_delta_e00)}, con la incertidumbre que dejan el agua y la cámara.`,
   clip_balance_lost: (p) =>
     p.after_s < 1
       ? `El último balance de blancos ya no sirve cuando empieza el clip: uno nuevo habría quitado ${castOf(p.shift_delta_e00)}. Corrija el color de este clip por separado.`

@@ -30,7 +30,7 @@ export const kitAdviceReasons: Texts<KitAdviceReasons, string> = {
   kit_pieces_close: (p) =>
     `Va muy justo con ${p.pieces.join(", ")}: con esta incertidumbre, quizá el conjunto baste sin ${p.pieces.length === 1 ? "esa pieza" : "esas piezas"}.`,
   kit_one_light_at_a_time: (p) =>
-    `De los ${p.lights} focos de vídeo, en cada inmersión se usa uno solo. Los focos que usa juntos son una sola pieza, con su cantidad indicada.`,
+    `De los ${p.lights} focos de vídeo, en cada inmersión se usa uno solo. Los focos que usa juntos son una sola pieza: indique cuántos son.`,
   kit_one_more: (p) =>
     `Si consigue un filtro más, ${filterName(p.filter)} es lo que más ayuda: hasta ${more(p.delta_e00)} menos de error de color, ${onDives(p.dives)}.`,
   kit_no_more_helps: (p) =>

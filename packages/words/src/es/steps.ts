@@ -87,7 +87,7 @@ export const steps: Texts<StepCodes, StepText> = {
     why: `${capital(shareOf(p.percent))} del contraste llega a través de ${distance(p.distance_m, u)} de esta agua.`,
   }),
   grade_red: (p, u) => ({
-    text: `Espere en las imágenes un rojo aprovechable hasta unos ${depth(p.acceptable_m, u)}${p.gone_m === undefined ? "; más abajo, poco" : depthNumber(p.acceptable_m, u) === depthNumber(p.gone_m, u) ? "; más abajo, ninguno" : `; más abajo, poco, y por debajo de ${depth(p.gone_m, u)}, ninguno`}.${p.left ? ` Aun ahí queda un error de color ${strength(p.left.error)}.` : ""}`,
+    text: `Espere en las imágenes un rojo aprovechable hasta unos ${depth(p.acceptable_m, u)}${p.gone_m === undefined ? "; más abajo, poco" : depthNumber(p.acceptable_m, u) === depthNumber(p.gone_m, u) ? "; más abajo, ninguno" : `; más abajo, poco, y por debajo de ${depth(p.gone_m, u)}, ninguno`}.${p.left ? ` Aun donde es aprovechable queda un error de color ${strength(p.left.error)}.` : ""}`,
     why: "Ninguna edición recupera un rojo que no se grabó.",
   }),
   grade_no_red: (p, u) => ({

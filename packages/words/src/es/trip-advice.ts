@@ -2,7 +2,7 @@ import type { FilterHolder, TripAdviceReasons, TripPlanCodes } from "@sunfathom/
 import type { Texts } from "../problems/texts.js";
 import type { TripSayings } from "../trip-texts.js";
 import { filterName } from "./filter-name.js";
-import { depth, plural, shown, spoken, stops } from "./format.js";
+import { capital, depth, howOften, plural, shown, spoken, stops } from "./format.js";
 import { summary } from "./summary.js";
 
 /** Por qué un estante compartido se reparte así. */
@@ -10,7 +10,7 @@ export const tripAdviceReasons: Texts<TripAdviceReasons, string> = {
   trip_handed_out: (p) =>
     `${p.pieces} ${plural(p.pieces, { one: "filtro", other: "filtros" })} para ${p.guests} ${plural(p.guests, { one: "huésped", other: "huéspedes" })}: en cada inmersión, quien saldría peor parado recibe lo mejor posible; luego el siguiente, y así sucesivamente. Si hay empate, deciden los ids de los huéspedes. Un filtro cuenta si encaja en la cámara y mejora lo bastante como para montarlo.`,
   trip_shelf_short: (p) =>
-    `${p.times === 1 ? "Una vez" : `${p.times} veces`} un huésped va sin un filtro que le ayudaría, porque no queda ninguno.`,
+    `${capital(howOften(p.times))}, un huésped va sin un filtro que le ayudaría, porque no queda ninguno.`,
   trip_nothing_fits: (p) =>
     `Con los anillos que hay, ningún filtro del estante encaja en ${p.guests.length === 1 ? "la cámara" : "las cámaras"} de ${spoken(p.guests)}. Si un anillo sirviera, \`rings_to_get\` dice cuál.`,
   trip_with_care: (p) =>
@@ -24,7 +24,7 @@ export const tripAdviceReasons: Texts<TripAdviceReasons, string> = {
   trip_no_daylight: (p) =>
     `${spoken(p.dives)}: no hay luz del día, así que no se reparte ningún filtro. Pregunte a \`dive-advice\` con sus focos de vídeo.`,
   trip_stays_on: () =>
-    "Se supone que los filtros quedan puestos toda la inmersión, y los errores de color son la media de la profundidad mínima, la media y la máxima. Si puede cambiar el filtro bajo el agua, pregunte a `dive-advice` por esa inmersión.",
+    "Se supone que los filtros quedan puestos toda la inmersión, y los errores de color son el promedio a las profundidades mínima, media y máxima. Si puede cambiar el filtro bajo el agua, pregunte a `dive-advice` por esa inmersión.",
   trip_spread_shared: (p) =>
     `La incertidumbre de los errores de color ${p.with_filter ? "con filtro" : "sin filtro"} se calculó para ${p.guest} en ${p.dive}, donde queda el mayor, y se aplica a los demás.`,
 };
