@@ -15,7 +15,7 @@ export const balanceProcedure: Texts<BalanceSteps, string> = {
   lamps_away: () => "Apague los focos de vídeo, o apártelos de la tarjeta.",
   filter_first: () => "Si usa un filtro, móntelo primero: la cámara tiene que ver la tarjeta a través de él.",
   card_upright: () =>
-    "Ponga una tarjeta gris o blanca vertical delante del motivo, fuera de su propia sombra y orientada como el motivo.",
+    "Ponga una tarjeta gris o blanca en vertical delante del motivo, sin hacerle sombra y orientada como el motivo.",
   going_down: (p, u) => `Al bajar, haga el balance de blancos a ${depths(p.depths_m, u)}.`,
   coming_up: (p, u) => `Al subir, haga el balance de blancos a ${depths(p.depths_m, u)}.`,
   out_of_reach: (p, u) =>

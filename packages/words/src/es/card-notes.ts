@@ -4,7 +4,7 @@ import { castOf, percent, spoken } from "./format.js";
 
 const STAND_INS: Readonly<Record<BalanceOnStandIn["stand_in"], string>> = {
   white_slate: "una pizarra blanca",
-  pale_sand: "arena clara",
+  pale_sand: "la arena clara",
   grey_glove: "un guante gris liso",
   hand: "su mano sin guante",
 };

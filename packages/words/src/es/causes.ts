@@ -50,7 +50,7 @@ export const causes: Texts<LightCauses, CauseText> = {
   }),
   sensor: () => ({
     text: "Cuánta luz verde y azul ve el canal rojo de esta cámara",
-    how_to_shrink: "Fotografíe una carta de color a profundidad con esta cámara.",
+    how_to_shrink: "Fotografíe con esta cámara una carta de color a la profundidad de trabajo.",
   }),
   daylight_level: () => ({
     text: "Cuánta luz da el cielo",
@@ -58,11 +58,11 @@ export const causes: Texts<LightCauses, CauseText> = {
   }),
   upright_share: () => ({
     text: "Hacia dónde mira la cámara respecto al sol y, por tanto, cuánta luz de arriba le llega al motivo",
-    how_to_shrink: "Indique dónde está el sol respecto a la cámara, o mida a profundidad.",
+    how_to_shrink: "Indique dónde está el sol respecto a la cámara, o mida a la profundidad de trabajo.",
   }),
   light_field: () => ({
-    text: "De qué direcciones llega la luz a profundidad; el modelo lo simplifica",
-    how_to_shrink: "Mida a profundidad.",
+    text: "De qué direcciones llega la luz allí abajo; el modelo lo simplifica",
+    how_to_shrink: "Mida a la profundidad de trabajo.",
   }),
   reference_sun: () => ({
     text: "Con qué sol se midió la atenuación de esta agua",

@@ -7,7 +7,7 @@ export const cautions: Readonly<Record<CautionCode, string>> = {
   ascent_first:
     "Su ascenso y su parada de seguridad van primero. Las profundidades que se dan para la subida son profundidades por las que pasa de todos modos: no cambie nunca su ascenso por ninguna de ellas.",
   overhead_by_training:
-    "Bucee de noche, en cuevas, en pecios o bajo el hielo solo con la formación, el guía y las luces de reserva que exigen. Los focos para filmar no son luces de reserva.",
+    "Bucee de noche, en cuevas, en pecios o bajo el hielo solo con la formación, el guía y las luces de reserva que esas inmersiones exigen. Los focos para filmar no son luces de reserva.",
   hover_to_balance:
     "Haga un balance de blancos solo mientras se mantiene suspendido con la flotabilidad controlada y sin tocar nada. Renuncie a ello antes que descuidar a su compañero, su profundidad o su gas.",
   closer_under_control:
@@ -23,5 +23,5 @@ export const cautions: Readonly<Record<CautionCode, string>> = {
   filter_on_dry_land:
     "Cambie un filtro de dentro de la carcasa o de detrás del objetivo solo en tierra y en seco; no abra nunca una carcasa cerca del agua.",
   filter_flip_practised:
-    "Cambie un filtro bajo el agua solo mientras se mantiene suspendido con la flotabilidad controlada y sin tocar nada. Practíquelo antes en la superficie: a profundidad, no sobrecargarse de tareas importa más que la imagen.",
+    "Cambie un filtro bajo el agua solo mientras se mantiene suspendido con la flotabilidad controlada y sin tocar nada. Practíquelo antes en la superficie: bajo el agua, no sobrecargarse de tareas importa más que la imagen.",
 };

@@ -9,7 +9,7 @@ import { capital, fromTo, neutral, stops } from "./format.js";
 /** Qué se pone y se quita del objetivo bajo el agua, y por qué. */
 export const changeSteps: Texts<ChangeStepCodes, StepText> = {
   carry_filter: (p, u) => ({
-    text: `${takeOff(p)}Lleve ${filterName(p.filter)} limpio ${MOUNTS[p.mount].name}, para usarlo ${fromTo(p.from_m, p.to_m, u)}${p.from_start ? "; téngalo ya en el objetivo cuando empiece a filmar" : ""}.`,
+    text: `${takeOff(p)}Lleve ${filterName(p.filter)}, limpio y ${MOUNTS[p.mount].name}, para usarlo ${fromTo(p.from_m, p.to_m, u)}${p.from_start ? "; téngalo ya en el objetivo cuando empiece a filmar" : ""}.`,
     why: worth(p),
   }),
   neutral_density: (p) => ({

@@ -16,8 +16,8 @@ export const colourStrip: ColourStripTexts = {
   off: ({ delta_e00 }) => `Error ${strength(delta_e00)}, ${shown(delta_e00)}`,
   dive: ({ min_depth_m, max_depth_m }, u) =>
     depthNumber(min_depth_m, u) === depthNumber(max_depth_m, u)
-      ? `Filma a ${depth(max_depth_m, u)}`
-      : `Filma de ${depthNumber(min_depth_m, u)} a ${depth(max_depth_m, u)}`,
+      ? `Usted filma a ${depth(max_depth_m, u)}`
+      : `Usted filma de ${depthNumber(min_depth_m, u)} a ${depth(max_depth_m, u)}`,
   screen:
     "Los errores son el CIEDE2000 medio de los tres colores a la mayor profundidad, sin ruido; tomamos alrededor de 1 como lo mínimo que se ve. Los colores que una pantalla no puede mostrar se recortan a lo que puede.",
   description: ({ max_depth_m, filter, daylight, balanced, filtered }, u) =>

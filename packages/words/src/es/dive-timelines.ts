@@ -13,7 +13,7 @@ const minutes = (seconds: number): string => {
 export const momentReasons: Texts<MomentReasons, string> = {
   moment_first_balance: () => "Haga aquí el balance de blancos, antes de filmar.",
   moment_balance_again: (p) =>
-    `Haga aquí un balance de blancos: el último deja ${castOf(p.shift_delta_e00)} que uno nuevo quita.`,
+    `Haga aquí un balance de blancos: el último deja ${castOf(p.shift_delta_e00)} que uno nuevo quitaría.`,
   moment_balance_done: (p) =>
     p.shift_delta_e00 > p.tolerance_delta_e00
       ? `Este balance de blancos hacía falta: quitó ${castOf(p.shift_delta_e00)}.`
@@ -31,22 +31,22 @@ export const clipReasons: Texts<ClipReasons, string> = {
   clip_balance_held: () =>
     "El último balance de blancos sirve para todo el clip: uno nuevo habría aportado poco.",
   clip_balance_close: (p) =>
-    `Nadie puede decir si el último balance de blancos aún sirve: desde entonces ha surgido ${castOf(p.shift_delta_e00)}, más o menos según lo que no se sabe del agua y de la cámara.`,
+    `Nadie puede decir si el último balance de blancos aún sirve: desde entonces ha surgido ${castOf(p.shift_delta_e00)}, con la incertidumbre que dejan el agua y la cámara.`,
   clip_balance_lost: (p) =>
     p.after_s < 1
-      ? `El último balance de blancos ya no sirve cuando empieza el clip: uno nuevo habría quitado ${castOf(p.shift_delta_e00)}. Corríjalo por separado.`
-      : `El último balance de blancos deja de servir a los ${minutes(p.after_s)} del clip: uno nuevo habría quitado ${castOf(p.shift_delta_e00)}. Corrija esa parte por separado.`,
+      ? `El último balance de blancos ya no sirve cuando empieza el clip: uno nuevo habría quitado ${castOf(p.shift_delta_e00)}. Corrija el color de este clip por separado.`
+      : `El último balance de blancos deja de servir a los ${minutes(p.after_s)} del clip: uno nuevo habría quitado ${castOf(p.shift_delta_e00)}. Corrija el color de esa parte por separado.`,
   clip_balance_not_set: () => "Antes de este clip no se hizo ningún balance de blancos.",
 };
 
 /** En qué se apoya la línea de tiempo. */
 export const timelineReasons: Texts<TimelineReasons, string> = {
   timeline_as_planned: () =>
-    "No ha indicado sucesos: filtro y balance de blancos se toman como los tiene el plan para esta inmersión, a las horas en que pasó por esas profundidades.",
+    "No ha indicado eventos: el filtro y el balance de blancos se toman del plan para esta inmersión, a las horas en que pasó por esas profundidades.",
   timeline_as_done: (p) =>
     p.events === 0
-      ? "Ha indicado que no se tocaron ni el filtro ni el balance de blancos: los clips se juzgan por eso."
-      : `Los clips se juzgan por lo que usted hizo: ${shown(p.events)} ${p.events === 1 ? "suceso" : "sucesos"}.`,
+      ? "Ha indicado que no se tocaron ni el filtro ni el balance de blancos: los clips se juzgan según eso."
+      : `Los clips se juzgan según lo que usted hizo: ${shown(p.events)} ${p.events === 1 ? "evento" : "eventos"}.`,
   timeline_filmed: (p, u) =>
     p.clips === 0
       ? `No ha indicado clips: el plan vale ${between(p.min_depth_m, p.max_depth_m, u)}.`
@@ -56,9 +56,9 @@ export const timelineReasons: Texts<TimelineReasons, string> = {
   timeline_exposures_left_out: (p) =>
     `La luz cambió tantas veces que se ${p.moments === 1 ? "omite" : "omiten"} ${shown(p.moments)} ${p.moments === 1 ? "exposición nueva" : "exposiciones nuevas"}.`,
   timeline_drawn: (p) =>
-    `La luz se calcula para profundidades y horas fijas y se une con rectas entre ellas: es exacta a ${shown(p.stops, 2)} pasos.`,
+    `La luz se calcula para profundidades y horas fijas y se une con rectas entre ellas: es exacta con un margen de ${shown(p.stops, 2)} pasos.`,
   timeline_spread_shared: () =>
-    "La seguridad de los valores se calculó para la mitad de la inmersión y se toma para toda ella.",
+    "La incertidumbre de los valores se calculó para el punto medio de la inmersión y se toma para toda ella.",
 };
 
 /** Líneas de un subtítulo. */

@@ -10,8 +10,8 @@ const likely = ({ likely: value }: Estimate): string =>
 const verdict = ({ verdict: of, shortfall_stops = 0, excess_stops = 0 }: BudgetAtDepth): string =>
   ({
     fits: "basta",
-    too_dark: `aún demasiado oscuro, por ${stops(shortfall_stops)}`,
-    too_bright: `aún demasiado claro, por ${stops(excess_stops)}`,
+    too_dark: `aún con ${stops(shortfall_stops)} de luz de menos`,
+    too_bright: `aún con ${stops(excess_stops)} de luz de más`,
   })[of];
 
 export const exposureBudget: ExposureBudgetTexts = {
@@ -30,7 +30,7 @@ export const exposureBudget: ExposureBudgetTexts = {
     port: "En el puerto",
     lens_filter: "En el filtro del objetivo",
   },
-  total: "Todo junto",
+  total: "En total",
   no_daylight: "En esta inmersión no hay luz del día: cuenta el camino del motivo al sensor.",
   at_depth: ({ depth_m }, u) => depth(depth_m, u),
   stops: likely,

@@ -22,8 +22,8 @@ export const filterMap: FilterMapTexts = {
   no_band: "No hay densidad en un marco: aquí no se aconseja ninguna.",
   dive: ({ min_depth_m, max_depth_m }, u) =>
     depthNumber(min_depth_m, u) === depthNumber(max_depth_m, u)
-      ? `Filma a ${depth(max_depth_m, u)}`
-      : `Filma de ${depthNumber(min_depth_m, u)} a ${depth(max_depth_m, u)}`,
+      ? `Usted filma a ${depth(max_depth_m, u)}`
+      : `Usted filma de ${depthNumber(min_depth_m, u)} a ${depth(max_depth_m, u)}`,
   description: ({ kind, densities, depths_m, delta_e00, filter, is_advised, max_depth_m }, u) => {
     const deepest = delta_e00[depths_m.length - 1] ?? [];
     const least = Math.min(...deepest);

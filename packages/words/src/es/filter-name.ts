@@ -19,7 +19,7 @@ function densitiesOf(density: number, shelf: NamedFilter["shelf"]): string {
   if (!shelf) return `de densidad ${densityOf(density)}`;
   const { from, to } = shelf;
   return from === to
-    ? `de densidad ${densityOf(from)} aproximadamente`
+    ? `de densidad aproximada ${densityOf(from)}`
     : `de densidad ${densityOf(from)} (o hasta ${densityOf(to)})`;
 }
 

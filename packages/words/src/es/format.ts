@@ -54,8 +54,8 @@ export function stops(value: number): string {
 /** Cuánto más rojo, o más verde, es lo que iluminan los focos. */
 export const redder = (value: number): string =>
   Math.abs(value) < 1 / 6
-    ? "no más roja que el resto"
-    : `${stops(Math.abs(value))} demasiado ${value > 0 ? "roja" : "verde"} frente al resto`;
+    ? "que no es más roja que el resto"
+    : `con ${stops(Math.abs(value))} de ${value > 0 ? "rojo" : "verde"} de más frente al resto`;
 
 export const densityOf = (density: number): string =>
   shown(density, Math.round(density * 100) % 10 === 0 ? 1 : 2);
@@ -78,9 +78,12 @@ const brightnessIn =
 /** Cuánto brilla una cosa frente a otra: «60 %», «13 veces». */
 export const brightness = brightnessIn("");
 
-/** Lo mismo, ante lo que brilla: «un 60 % del brillo», «13 veces el brillo». */
-export const partOfBrightness = (value: number): string =>
-  brightnessOf(value).times ? `${brightness(value)} el brillo` : `${brightnessIn("un ")(value)} del brillo`;
+/** Lo mismo, ante lo que brilla: «más o menos un 60 % del brillo», «menos del 1 % del brillo». */
+export const partOfBrightness = (value: number): string => {
+  const { none, times } = brightnessOf(value);
+  const about = none ? "" : "más o menos ";
+  return `${about}${times ? `${brightness(value)} el brillo` : `${brightnessIn("un ")(value)} del brillo`}`;
+};
 
 /** Lo fuerte que es un error de color; los límites son los del inglés. */
 export const strength = (delta_e00: number): "leve" | "notable" | "fuerte" =>

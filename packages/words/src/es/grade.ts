@@ -10,9 +10,10 @@ const curves = {
 };
 
 export const grade: GradeTexts = {
-  name: ({ depth_m, filter }, u) => `Corrección inicial para ${depth(depth_m, u)}, ${filterName(filter)}`,
+  name: ({ depth_m, filter }, u) =>
+    `Corrección inicial para ${depth(depth_m, u)}, ${filter.kind === "none" ? "sin filtro" : `con ${filterName(filter)}`}`,
   does: ({ finish, without_delta_e00, delta_e00 }) =>
-    `${finish === "matched" ? "Igualada con una carta" : "Nivel de negro, exposición, balance y saturación"}: lleva el error de color de ${shown(without_delta_e00)} (${strength(without_delta_e00)}) a ${shown(delta_e00)} (${strength(delta_e00)}). Es un comienzo: siga a ojo.`,
+    `${finish === "matched" ? "Igualada con una carta" : "Nivel de negro, exposición, balance y saturación"}: lleva el error de color de ${shown(without_delta_e00)} (${strength(without_delta_e00)}) a ${shown(delta_e00)} (${strength(delta_e00)}). Es un punto de partida: siga a ojo.`,
   holds: ({ min_depth_m, max_depth_m }, u) =>
     `Vale para tomas ${between(min_depth_m, max_depth_m, u)}, con el mismo filtro, si lo había, y con la exposición y el balance de blancos de esa profundidad.`,
   red: {

@@ -18,19 +18,19 @@ export const kitAdviceReasons: Texts<KitAdviceReasons, string> = {
   kit_greedy: (p) =>
     `Ningún conjunto de hasta ${p.most_tried} piezas basta. Estas ${p.pieces} de ${p.of_pieces} se reunieron pieza a pieza; quizá basten menos.`,
   kit_limit_judged: (p) =>
-    `Cada inmersión tiene menos de ${limit(p.limit_delta_e00)} más de error de color que con todas las piezas a mano. Alrededor de 1 es lo mínimo que se ve.`,
+    `En cada inmersión, el error de color supera en menos de ${limit(p.limit_delta_e00)} al que habría con todas las piezas a mano. Alrededor de 1 es lo mínimo que se ve.`,
   kit_limit_given: (p) =>
-    `Cada inmersión tiene menos de ${limit(p.limit_delta_e00)} más de error de color que con todas las piezas a mano, como usted pidió.`,
+    `En cada inmersión, el error de color supera en menos de ${limit(p.limit_delta_e00)} al que habría con todas las piezas a mano, como usted pidió.`,
   kit_loses_most: (p) =>
-    `${p.dive} es la que más pierde: ${more(p.delta_e00)} más de error de color que con todas las piezas a mano.`,
+    `Donde más se pierde es en ${p.dive}: el error de color es ${more(p.delta_e00)} mayor que con todas las piezas a mano.`,
   kit_loses_nothing: () =>
     "Con este conjunto, cada inmersión queda tan bien como con todas las piezas a mano.",
   kit_dives_close: (p) =>
-    `Está reñido en ${p.dives.join(", ")}: con lo que es incierto, el conjunto quizá no baste allí.`,
+    `Va muy justo en ${p.dives.join(", ")}: con esta incertidumbre, quizá el conjunto no baste allí.`,
   kit_pieces_close: (p) =>
-    `Está reñido para ${p.pieces.join(", ")}: con lo que es incierto, el conjunto quizá baste sin ello.`,
+    `Va muy justo con ${p.pieces.join(", ")}: con esta incertidumbre, quizá el conjunto baste sin ${p.pieces.length === 1 ? "esa pieza" : "esas piezas"}.`,
   kit_one_light_at_a_time: (p) =>
-    `De los ${p.lights} focos, una inmersión usa uno cada vez. Los focos que usa juntos son una sola pieza, con su número.`,
+    `De los ${p.lights} focos de vídeo, en cada inmersión se usa uno solo. Los focos que usa juntos son una sola pieza: indique cuántos son.`,
   kit_one_more: (p) =>
     `Si consigue un filtro más, ${filterName(p.filter)} es lo que más ayuda: hasta ${more(p.delta_e00)} menos de error de color, ${onDives(p.dives)}.`,
   kit_no_more_helps: (p) =>
@@ -39,9 +39,10 @@ export const kitAdviceReasons: Texts<KitAdviceReasons, string> = {
   piece_lights: (p) => `Sin ella no tiene luz para filmar ${onDives(p.dives)}.`,
   piece_holds: (p) => `Sujeta ${p.filters.join(", ")} ${onDives(p.dives)}.`,
   piece_spared: (p) =>
-    `Con todas las piezas a mano la usaría ${onDives(p.dives)}, para hasta ${more(p.delta_e00)} menos de error de color. Está por debajo del límite.`,
-  piece_never_used: () => "En cada inmersión otra pieza, o ninguna, lo hace igual de bien.",
-  piece_never_fits: () => "No entra en la cámara en ninguna inmersión, con los anillos y soportes que hay.",
+    `Con todas las piezas a mano la usaría ${onDives(p.dives)}, y el error de color bajaría hasta en ${more(p.delta_e00)}. Eso está por debajo del límite.`,
+  piece_never_used: () => "En cada inmersión, otra pieza, o ninguna, da igual de buen resultado.",
+  piece_never_fits: () =>
+    "No encaja en la cámara en ninguna de las inmersiones, con los anillos y soportes que hay.",
   piece_not_judged: () =>
     "Un filtro ND cambia la exposición y no los colores, así que aquí no se juzga. dive-advice dice dónde lo necesita.",
 };

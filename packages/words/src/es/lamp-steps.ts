@@ -23,7 +23,7 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
   check_lamps: (p, u) => ({ text: CHECK_LIGHTS, why: lightNeeded(p, u) }),
   filter_lamps: (p, u) => ({
     text: `${takeOff(p)}Ponga ${filterName(p.filter)} en cada foco de vídeo.${checked(p)}`,
-    why: `Iguala su luz a la del día a profundidad y deja ${castOf(p.left)}.${needed(p, u)}`,
+    why: `Iguala su luz a la luz del día de esa profundidad y deja ${castOf(p.left)}.${needed(p, u)}`,
   }),
   keep_lamp_filters: (p, u) => ({
     text: `Deje ${theFilter(p.filter)} en los focos de vídeo.${checked(p)}`,
@@ -35,10 +35,10 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
   }),
   lamps_off: (p, u) => ({
     text: `Deje los focos de vídeo apagados y montados en el equipo.${p.fitted ? ` Ahora llevan ${filterName(p.fitted)}.` : ""}${p.other ? ` Si aun así los quiere encendidos: ${small(textOf(waysOut, p.other.way, u))}` : ""}`,
-    why: `Un balance de blancos no sirve para las dos luces: hecho a la luz del día, deja ${castOf(p.split)}${tooRed(p.red_excess)} en todo lo que alcanzan los focos. Sin ellos, el motivo tiene ${stops(p.cost)} menos de luz.${p.other ? ` Encendidos de esa manera, dejan ${castOf(p.other.left)}.` : ""}`,
+    why: `Un solo balance de blancos no sirve para las dos luces: hecho a la luz del día, deja ${castOf(p.split)}${tooRed(p.red_excess)} en todo lo que alcanzan los focos. Sin ellos, el motivo tiene ${stops(p.cost)} menos de luz.${p.other ? ` Encendidos de esa manera, dejan ${castOf(p.other.left)}.` : ""}`,
   }),
   lamps_for_subject: (p) => ({
-    text: "Para una inmersión solo de primeros planos, en la que únicamente cuenta lo que iluminan los focos: sin filtro, focos de vídeo encendidos y balance de blancos con la tarjeta a su luz.",
+    text: "Para una inmersión solo de primeros planos, en la que únicamente cuenta lo que iluminan los focos: objetivo sin filtro, focos de vídeo encendidos y balance de blancos con la tarjeta a su luz.",
     why: `Así queda un error de color ${strength(p.error)} en el motivo y uno ${strength(p.around)} a su alrededor.`,
   }),
   lamps_from: (p, u) => ({
@@ -46,7 +46,7 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     why: "Ahí sus focos de vídeo superan a la luz del día en el motivo.",
   }),
   lamps_on: (p, u) => ({
-    text: `Ya bajo el agua, encienda los focos de vídeo, a ${distance(p.distance_m, u)} de donde estará el motivo.${p.wide ? " Manténgalos lejos del objetivo, para que las partículas de delante queden a oscuras." : ""}`,
+    text: `Ya bajo el agua, encienda los focos de vídeo, a ${distance(p.distance_m, u)} de donde estará el motivo.${p.wide ? " Manténgalos lejos del objetivo, para que las partículas que tiene delante queden a oscuras." : ""}`,
     why: "La exposición y el balance de blancos se ajustan a su luz.",
   }),
   lamps_lead: (p) => ({
@@ -55,7 +55,7 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
   }),
   lamps_hardly_show: (p) => ({
     text: p.haze
-      ? "Apague los focos de vídeo: mostrarían poco más que backscatter."
+      ? "Apague los focos de vídeo: mostrarían poco más que partículas (backscatter)."
       : "Puede dejar encendidos los focos de vídeo.",
     why: `La luz del día supera a los focos de vídeo en ${stops(-p.green)} de verde: apenas se notan.`,
   }),
@@ -69,8 +69,8 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
   }),
   lamps_reach: (p, u) => ({
     text: p.daylight
-      ? `Los focos de vídeo alcanzan unos ${depth(p.dark_m, u)}. Lo que está más lejos solo recibe la luz del día: sale ${stops(p.daylight.stops)} más oscuro y del color del agua.`
-      : `Los focos de vídeo alcanzan unos ${depth(p.dark_m, u)}: lo que está más lejos queda negro en la imagen.`,
+      ? `Los focos de vídeo iluminan hasta más o menos ${depth(p.dark_m, u)} de distancia. Lo que está más lejos solo recibe la luz del día: sale ${stops(p.daylight.stops)} más oscuro y del color del agua.`
+      : `Los focos de vídeo iluminan hasta más o menos ${depth(p.dark_m, u)} de distancia: lo que está más lejos queda negro en la imagen.`,
     why: "Su luz se reparte con la distancia, y el agua se queda con su parte a la ida y a la vuelta.",
   }),
   mixing_zone: (p, u) => ({
@@ -89,5 +89,5 @@ const needed = ({ check }: { check?: { distance_m: number } }, u?: TextUnits): s
 
 const wide = (p: { haze?: { percent: number } }): string =>
   p.haze
-    ? ` Mantenga los focos lejos del objetivo y oriéntelos hacia fuera: si no, el backscatter tendría más o menos ${partOfBrightness(p.haze.percent)} de un motivo gris.`
+    ? ` Mantenga los focos lejos del objetivo y oriéntelos hacia fuera: si no, el backscatter tendría ${partOfBrightness(p.haze.percent)} de un motivo gris.`
     : "";

@@ -25,5 +25,5 @@ export const lampSummary: Texts<LampSummaryCodes, string> = {
     "Haga el balance de blancos con una tarjeta a la luz de los focos de vídeo, a la distancia de trabajo.",
   daylight_leads: () => "Los focos de vídeo apenas se notan frente a la luz del día.",
   close_lamps: (p) =>
-    `Hay poca diferencia: ${LAMPS[p.plan]}${p.filter ? ` y ${p.filter.kind === "none" ? "sin filtro" : filterName(p.filter)} en el objetivo` : ""}, el resultado sería casi el mismo.`,
+    `Hay poca diferencia: ${LAMPS[p.plan]}${p.filter ? `, y ${p.filter.kind === "none" ? "sin filtro" : `con ${filterName(p.filter)}`} en el objetivo` : ""}, el resultado sería casi el mismo.`,
 };

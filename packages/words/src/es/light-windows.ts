@@ -3,15 +3,15 @@ import type { Texts } from "../problems/texts.js";
 import { percent, shown, stops } from "./format.js";
 
 const AIMS: Readonly<Record<WindowAim, string>> = {
-  natural_colour: "el color natural y la luz del día que baja sobre el sujeto",
-  sunlit_background: "el color y la luz del agua abierta detrás del sujeto",
-  lamps_lead: "el color y cuánto superan sus focos a la luz del día sobre el sujeto",
+  natural_colour: "el color natural y la luz del día que baja sobre el motivo",
+  sunlit_background: "el color y la luz del agua abierta detrás del motivo",
+  lamps_lead: "el color y cuánto superan sus focos de vídeo a la luz del día sobre el motivo",
 };
 
 /** Lo que cubre el cielo, en octavos. */
 const clouds = (oktas: number): string => {
-  if (oktas === 0) return " en un cielo despejado";
-  if (oktas === 8) return " tras un cielo cubierto";
+  if (oktas === 0) return ", con el cielo despejado";
+  if (oktas === 8) return ", con el cielo cubierto";
   return oktas === 1 ? ", con un octavo de nubes" : `, con ${shown(oktas)} octavos de nubes`;
 };
 
@@ -36,7 +36,7 @@ export const lightWindowReasons: Texts<LightWindowReasons, string> = {
   window_as_good: (p) =>
     `Tan buena como la mejor del día, hasta donde se puede distinguir: ${colour(p.more_delta_e00)} y ${light(p.less_stops)}.`,
   windows_ranked: (p) =>
-    `Las franjas se ordenan según ${AIMS[p.aim]}. Un paso de luz pesa tanto como el ${percent(p.percent_per_stop)} del error de color.`,
+    `Las franjas se ordenan según ${AIMS[p.aim]}. Un paso de luz pesa tanto como un ${percent(p.percent_per_stop)} del error de color.`,
   windows_sky_assumed: (p) =>
     `En ${p.days} de ${p.of_days} ${p.of_days === 1 ? "día" : "días"} hay horas sin pronóstico: ahí se supone el cielo despejado. Envíe su pronóstico cuando se acerque el día.`,
   windows_forecast_unused: (p) =>
@@ -44,7 +44,7 @@ export const lightWindowReasons: Texts<LightWindowReasons, string> = {
   windows_sun_too_low: (p) =>
     `${p.windows === 1 ? "Se omite" : "Se omiten"} ${p.windows} ${p.windows === 1 ? "franja" : "franjas"}: durante parte del tiempo el sol está por debajo de ${shown(p.min_elevation_deg)} grados, y ahí este modelo no vale.`,
   windows_interpolated: (p) =>
-    `Las cifras se calculan para alturas fijas del sol y se unen en línea recta: el error de color es exacto a ${shown(p.delta_e00, 2)} y la luz, a ${shown(p.stops, 1)} pasos.`,
+    `Las cifras se calculan para alturas fijas del sol y se unen en línea recta: el error de color es exacto con un margen de ${shown(p.delta_e00, 2)}, y la luz, de ${shown(p.stops, 1)} pasos.`,
   windows_spread_shared: () =>
-    "La seguridad de las cifras se calculó para la mejor franja y se aplica también a las demás.",
+    "La incertidumbre de las cifras se calculó para la mejor franja y se aplica también a las demás.",
 };

@@ -14,7 +14,7 @@ export const mountingProcedure: Texts<MountingSteps, string> = {
   tape_renew: () =>
     "Ponga cinta nueva para cada viaje, y quite los restos de la vieja: el calor y la humedad la despegan.",
   refocus: () =>
-    "Enfoque de nuevo con la lámina puesta, y compruebe a profundidad la nitidez de las primeras imágenes.",
+    "Enfoque de nuevo con la lámina puesta, y compruebe bajo el agua, a la profundidad de trabajo, la nitidez de las primeras imágenes.",
   sheet_set: () =>
     "Guarde la lámina con el filtro de cristal de la misma densidad, para que el juego no se separe.",
   sheet_renew: () =>

@@ -8,8 +8,8 @@ import { mountingHolders } from "./mounting-holders.js";
 export const mountingTake: Texts<MountTakeCodes, TakeText> = {
   holder: (p) => ({ what: mountingHolders[p.holder], why: "Sujeta el filtro." }),
   rings: (p) => ({
-    what: `los anillos adaptadores ${spoken(p.rings)}`,
-    why: "Llevan de la rosca del objetivo o del puerto a la del filtro.",
+    what: `${p.rings.length === 1 ? "el anillo adaptador" : "los anillos adaptadores"} ${spoken(p.rings)}`,
+    why: `${p.rings.length === 1 ? "Lleva" : "Llevan"} de la rosca del objetivo o del puerto a la del filtro.`,
   }),
   ring_lacking: (p) => ({
     what: `un anillo adaptador de ${shown(p.from_mm)} a ${unit(shown(p.to_mm), "mm")}`,

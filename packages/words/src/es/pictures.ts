@@ -35,8 +35,8 @@ const lightWithDepth: LightWithDepthTexts = {
   hundredth: (estimate, u) => `El rojo, a una centésima: ${at(estimate, u)}`,
   dive: ({ min_depth_m, max_depth_m }, u) =>
     depthNumber(min_depth_m, u) === depthNumber(max_depth_m, u)
-      ? `Filma a ${depth(max_depth_m, u)}`
-      : `Filma de ${depthNumber(min_depth_m, u)} a ${depth(max_depth_m, u)}`,
+      ? `Usted filma a ${depth(max_depth_m, u)}`
+      : `Usted filma de ${depthNumber(min_depth_m, u)} a ${depth(max_depth_m, u)}`,
   shaded: `Sombreado: 8 de cada 10 veces, la curva pasa por ahí. El ${percent(100)} es la luz justo bajo la superficie.`,
   bands: "Rojo es la luz de 600 a 700 nm; verde, de 500 a 600; azul, de 400 a 500.",
   description: ({ max_depth_m, left_at_max_percent: left, end_m, ...red }, u) =>
@@ -57,7 +57,7 @@ const chartUnderWater: ChartUnderWaterTexts = {
       : `A ${depth(depth_m, u)}, filme sin filtro`,
   truth: "La carta a la luz del día",
   reading:
-    "24 colores por tono, con los grises en el centro. En las ruedas de abajo, cada campo muestra lo que la cámara hace de un color, con el color verdadero en su borde interior: cuanto menos vea ese borde, mejor.",
+    "24 colores ordenados por tono, con los grises en el centro. En las ruedas de abajo, cada campo muestra lo que la cámara hace de un color, con el color verdadero en su borde interior: cuanto menos vea ese borde, mejor.",
   daylight: "Ajuste de luz de día",
   balanced: "Balance de blancos hecho",
   finished: ({ finish }) => finishes[finish],

@@ -40,7 +40,7 @@ export const redInPost: RedInPostTexts = {
   why: {
     gone: "El agua se llevó el rojo antes de que la cámara pudiera registrarlo. Forzarlo solo sube el ruido, con filtro o sin él.",
     clean_without:
-      "Aquí la luz tiene bastante rojo. Aunque se fuerce después, queda limpio; un filtro cuesta luz y gana poco.",
+      "Aquí la luz tiene bastante rojo. Aunque se fuerce después, queda limpio; un filtro cuesta luz y aporta poco.",
     cleaner_through_filter:
       "Al forzar el rojo después, sube también su ruido. Un filtro, en cambio, frena el verde y el azul: puede exponer con más luz, y al rojo le toca más de ella.",
     alike:

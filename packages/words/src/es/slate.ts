@@ -56,19 +56,19 @@ export const slate: SlateTexts = {
     filter_lamps: (p) => `${off(p)}${name(p.filter)} en cada foco.${testLights(p.check)}`,
     keep_lamp_filters: (p) => `${name(p.filter)}: déjelo en los focos.${testLights(p.check)}`,
     bare_lamps: (p) => `Quite el ${short(p.filter)} de los focos.${testLights(p.check)}`,
-    start_exposure: (p) => `${setting(p)}. Mire las altas luces.`,
+    start_exposure: (p) => `${setting(p)}. Vigile las altas luces.`,
     balance_on_card: (p) =>
       p.far === undefined
-        ? "Balance de blancos en la tarjeta, ante el motivo."
-        : "Balance de blancos en la tarjeta, con el brazo extendido; no vaya tras el motivo.",
+        ? "Balance de blancos con la tarjeta, ante el motivo."
+        : "Balance de blancos con la tarjeta, brazo extendido; no vaya tras el motivo.",
     set_modes: (p) =>
       `Exposición ${p.exposure_mode === "auto" ? "automática" : `manual, ${dialShutter(p.exposure.shutter_s)}`}; balance de blancos ${{ auto: "automático", kelvin: "en kelvin", card: "con una tarjeta" }[p.white_balance_mode]}.`,
     exposure_by_itself: (p) =>
-      `Exposición automática${Math.abs(p.stops) < 1 / 3 ? "" : `, compensación ${p.stops > 0 ? "+" : "-"}${stops(Math.abs(p.stops))}`}. Mire las altas luces.`,
+      `Exposición automática${Math.abs(p.stops) < 1 / 3 ? "" : `, compensación ${p.stops > 0 ? "+" : "-"}${stops(Math.abs(p.stops))}`}. Vigile las altas luces.`,
     balance_by_itself: () => "Balance de blancos automático: mire una imagen.",
     balance_in_kelvin: (p) => `Balance de blancos a ${kelvin(p.cct_K)}.`,
     balance_on_card_in_lamp_light: (p) =>
-      `Focos encendidos: balance de blancos en la tarjeta junto al motivo${p.cct_K === undefined ? "" : `, o ${kelvin(p.cct_K)}`}.`,
+      `Focos encendidos: balance de blancos con la tarjeta junto al motivo${p.cct_K === undefined ? "" : `, o ${kelvin(p.cct_K)}`}.`,
     balance_again: (p, u) =>
       `${p.exposed ? "Exposición y luego balance de blancos" : "Balance de blancos otra vez"} a ${depths(p.depths_m, u)}.`,
     filter_in: (p) => `ponga el filtro, ${setting(p)}, balance de blancos.`,
@@ -77,20 +77,20 @@ export const slate: SlateTexts = {
     neutral_on: (p) => `ponga el filtro ND, ${setting(p)}.`,
     deep_exposure: (p, u) => `a ${depth(p.to_m, u)}, ${setting(p)}.`,
     shallow_exposure: (p, u) => `a ${depth(p.to_m, u)}, ${setting(p)}.`,
-    too_dark: (p) => `${settings(p)}, aún ${stops(p.shortfall_stops)} demasiado oscuro.`,
+    too_dark: (p) => `${settings(p)}, aún con ${stops(p.shortfall_stops)} de luz de menos.`,
     come_close: () => "primero, acérquese.",
     lamps_off: () => "Focos apagados, en el equipo.",
     lamps_for_subject: () =>
       "Solo primeros planos: sin filtro, focos encendidos, balance de blancos a su luz.",
     lamps_from: (p, u) => `Focos desde ${depth(p.depth_m, u)}, con otro balance de blancos.`,
     lamps_on: (p, u) =>
-      `Focos encendidos en el agua, a ${distance(p.distance_m, u)} del motivo${p.wide ? ", bien abiertos" : ""}.`,
-    lamps_lead: (p) => `Focos encendidos, motivo en su luz${p.haze ? ", focos bien abiertos" : ""}.`,
+      `Focos encendidos en el agua, a ${distance(p.distance_m, u)} del motivo${p.wide ? ", brazos bien abiertos" : ""}.`,
+    lamps_lead: (p) => `Focos encendidos, motivo en su luz${p.haze ? ", brazos bien abiertos" : ""}.`,
     lamps_hardly_show: (p) => (p.haze ? "Focos apagados." : "Los focos pueden quedar encendidos."),
-    lamps_with_daylight: (p) => `Focos encendidos, a esa distancia${p.haze ? ", focos bien abiertos" : ""}.`,
+    lamps_with_daylight: (p) => `Focos encendidos, a esa distancia${p.haze ? ", brazos bien abiertos" : ""}.`,
     lamps_reach: (p, u) =>
       `Los focos alcanzan ${depth(p.dark_m, u)}; después, ${p.daylight ? "solo luz del día" : "negro"}.`,
-    lamps_only: (p) => `Mantenga esa distancia al motivo${p.haze ? ", focos bien abiertos" : ""}.`,
+    lamps_only: (p) => `Mantenga esa distancia al motivo${p.haze ? ", brazos bien abiertos" : ""}.`,
     mixing_zone: (p, u) => `${capital(fromTo(p.from_m, p.to_m, u))}: focos o luz del día, no ambos.`,
     grade_red: (p, u) =>
       `Buen rojo en las imágenes hasta ${depth(p.acceptable_m, u)}${p.gone_m === undefined ? "" : `, nada por debajo de ${depth(p.gone_m, u)}`}.`,
@@ -123,10 +123,10 @@ export const slate: SlateTexts = {
       "Ajuste solo suspendido, manos lejos del arrecife; compañero, profundidad y gas van primero.",
     closer_under_control: "Acérquese solo con la flotabilidad controlada, sin tocar nada.",
     lamps_in_water_only: "Focos encendidos solo en el agua: fuera se sobrecalientan y queman.",
-    lamps_not_into_eyes: "Nunca a los ojos.",
-    lamps_stay_on_rig: "Focos y baterías se quedan en el equipo: equilibrio.",
+    lamps_not_into_eyes: "Nunca enfoque a los ojos.",
+    lamps_stay_on_rig: "Focos y baterías se quedan en el equipo: dan equilibrio.",
     batteries_by_maker:
-      "Baterías según el fabricante: ninguna dañada ni inundada, ninguna cargada sin vigilancia.",
+      "Baterías según el fabricante: nunca dañadas ni inundadas, nunca cargando sin vigilancia.",
     filter_on_dry_land:
       "Cambie un filtro de dentro de la carcasa o de detrás del objetivo solo en tierra y en seco.",
     filter_flip_practised: "Practique antes el cambio de filtro en la superficie.",

@@ -56,10 +56,10 @@ export const steps: Texts<StepCodes, StepText> = {
   }),
   start_exposure: (p) => ({
     text: `Empiece con ${setting(p)} y vigile las altas luces.${p.against_sun ? " El propio sol saldrá quemado: escóndalo detrás del motivo." : ""}${p.log ? " El log se ve apagado: sitúe el blanco según la tabla del fabricante, con cebra o forma de onda." : ""}`,
-    why: `Un motivo gris mide allí EV ${shown(p.ev)} a ISO 100${p.behind ? " sin el filtro ND" : ""}.`,
+    why: `La medición de un motivo gris da allí EV ${shown(p.ev)} a ISO 100${p.behind ? " sin el filtro ND" : ""}.`,
   }),
   balance_on_card: (p, u) => ({
-    text: `${p.sun_behind ? "Tenga el sol a la espalda. " : ""}${p.far ? "Deje que el motivo venga y no vaya tras él. Sostenga la tarjeta con el brazo extendido, orientada como el motivo." : "Ponga la tarjeta vertical delante del motivo, fuera de su propia sombra."} Llene con ella el centro del encuadre y haga el balance de blancos.${p.bands ? " Aquí las olas le mueven y proyectan franjas de sol: espere un momento de calma con la tarjeta iluminada por igual." : ""}${p.cast > 0 ? " Lo que quede solo se quita en la edición." : ""}${p.holds ? ` Manténgalo hasta ${depth(p.holds.to_m, u)}.` : ""}`,
+    text: `${p.sun_behind ? "Tenga el sol a la espalda. " : ""}${p.far ? "Deje que el motivo venga y no vaya tras él. Sostenga la tarjeta con el brazo extendido, orientada como el motivo." : "Ponga la tarjeta en vertical delante del motivo, sin hacerle sombra."} Llene con ella el centro del encuadre y haga el balance de blancos.${p.bands ? " Aquí las olas le mueven y proyectan franjas de sol: espere un momento de calma con la tarjeta iluminada por igual." : ""}${p.cast > 0 ? " Lo que quede solo se quita en la edición." : ""}${p.holds ? ` Manténgalo hasta ${depth(p.holds.to_m, u)}.` : ""}`,
     why: `El balance de blancos quita lo que el agua y el filtro le hacen al blanco${p.cast > 0 ? `, salvo ${castOf(p.cast)}` : ""}.${p.far ? ` Los ${distance(p.far.distance_m, u)} de agua hasta el motivo dejan en él ${castOf(p.far.cast)} que solo se quita en la edición.` : ""}${below(p)}`,
   }),
   balance_on_card_in_lamp_light: (p) => ({
@@ -68,7 +68,7 @@ export const steps: Texts<StepCodes, StepText> = {
   }),
   balance_again: (p, u) => ({
     text: `${p.exposed ? "Ajuste primero la exposición y repita" : "Repita"} el balance de blancos con la tarjeta a ${depths(p.depths_m, u)}.${p.holds ? ` Mantenga ${p.depths_m.length > 1 ? "el último" : "este"} hasta ${depth(p.holds.to_m, u)}.` : ""}`,
-    why: `Para entonces ya hay ${castOf(p.tolerance)}${p.asked ? `. Con más no quedaría tiempo para filmar` : ""}.${below(p)}`,
+    why: `Para entonces ya hay ${castOf(p.tolerance)}${p.asked ? `. Con más balances no quedaría tiempo para filmar` : ""}.${below(p)}`,
   }),
   deep_exposure: (p, u) => ({
     text: `A medida que baja, exponga cada vez más: a ${depth(p.to_m, u)}, con ${setting(p)}.`,
@@ -84,10 +84,10 @@ export const steps: Texts<StepCodes, StepText> = {
   }),
   come_close: (p, u) => ({
     text: "Acérquese al motivo todo lo que pueda con la flotabilidad controlada antes de ajustar nada: aquí nada ayuda más.",
-    why: `A través de ${distance(p.distance_m, u)} de esta agua queda ${shareOf(p.percent)} del contraste.`,
+    why: `${capital(shareOf(p.percent))} del contraste llega a través de ${distance(p.distance_m, u)} de esta agua.`,
   }),
   grade_red: (p, u) => ({
-    text: `Espere en las imágenes un rojo aprovechable hasta unos ${depth(p.acceptable_m, u)}${p.gone_m === undefined ? " y poco más abajo" : depthNumber(p.acceptable_m, u) === depthNumber(p.gone_m, u) ? " y ninguno más abajo" : `, poco más abajo, y ninguno por debajo de ${depth(p.gone_m, u)}`}.${p.left ? ` Aun ahí queda un error de color ${strength(p.left.error)}.` : ""}`,
+    text: `Espere en las imágenes un rojo aprovechable hasta unos ${depth(p.acceptable_m, u)}${p.gone_m === undefined ? "; más abajo, poco" : depthNumber(p.acceptable_m, u) === depthNumber(p.gone_m, u) ? "; más abajo, ninguno" : `; más abajo, poco, y por debajo de ${depth(p.gone_m, u)}, ninguno`}.${p.left ? ` Aun donde es aprovechable queda un error de color ${strength(p.left.error)}.` : ""}`,
     why: "Ninguna edición recupera un rojo que no se grabó.",
   }),
   grade_no_red: (p, u) => ({
@@ -101,7 +101,7 @@ export const steps: Texts<StepCodes, StepText> = {
     why: "El agua los refrigera; el aire, no.",
   }),
   rinse: (p) => ({
-    text: `Enjuague y seque ${spoken(p.gear.map((item) => GEAR[item]))} según ${p.gear.length === 1 ? "indica su fabricante" : "indican sus fabricantes"} antes de abrir nada. ${p.profile ? "Aplique su perfil. " : ""}Después, busque en el material dominantes, altas luces quemadas y fallos de enfoque.`,
+    text: `Enjuague y seque ${spoken(p.gear.map((item) => GEAR[item]))} según ${p.gear.length === 1 ? "indica su fabricante" : "indican sus fabricantes"} antes de abrir nada. ${p.profile ? "Aplique su perfil. " : ""}Después, busque en las tomas dominantes, altas luces quemadas y fallos de enfoque.`,
     why: "La sal seca y la arenilla rayan el cristal, y una carcasa mojada gotea sobre el sensor al abrirla.",
   }),
 };

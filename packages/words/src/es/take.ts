@@ -10,7 +10,7 @@ export const take: Texts<TakeCodes, TakeText> = {
   neutral_density: (p) => ({ what: neutral(p.density), why: "Sin él hay demasiada luz." }),
   lamp_filters: (p) => ({
     what: `${filterName(p.filter)} para cada foco de vídeo`,
-    why: "Con él, su luz casa con la del día a profundidad.",
+    why: "Con él, su luz casa con la luz del día de esa profundidad.",
   }),
   lamp_filters_lacking: (p) => ({
     what: `un ${kindName(p.kind)} de densidad ${shown(p.density, 1)} para cada foco de vídeo`,

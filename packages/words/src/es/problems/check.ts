@@ -47,7 +47,7 @@ const foundTypes = {
   number: "un número",
   not_a_finite_number: "un número no finito",
   text: "texto",
-  boolean: "verdadero o falso (true o false)",
+  boolean: "un valor booleano (true o false)",
   no_json: "un valor que JSON no puede contener",
 };
 

@@ -13,5 +13,8 @@ export const kitRules: Texts<KitRuleParameters, FieldText> = {
     ),
   piece_field: ({ name, item, fields }) => fieldText(`${name} no va con item ${item}.`, fields.join(", ")),
   piece_incomplete: ({ item, missing }) =>
-    fieldText(`Para item ${item} falta ${missing.join(", ")}.`, missing.join(", ")),
+    fieldText(
+      `Para item ${item} ${missing.length === 1 ? "falta" : "faltan"} ${missing.join(", ")}.`,
+      missing.join(", "),
+    ),
 };

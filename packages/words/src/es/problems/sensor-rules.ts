@@ -22,7 +22,7 @@ export const sensorRules: Texts<SensorRules, FieldText> = {
     if (p.case === "swapped")
       return text(
         `De media, el canal ${CHANNELS[p.first]} ve ${p.first_nm} nm y el canal ${CHANNELS[p.second]} ${p.second_nm} nm: parece que dos canales están intercambiados.`,
-        "el azul con las ondas más cortas, luego el verde y luego el rojo",
+        "el azul con las longitudes de onda más cortas, luego el verde y luego el rojo",
       );
     return text(
       "Los tres canales ven casi la misma luz y sus imágenes no tienen color.",

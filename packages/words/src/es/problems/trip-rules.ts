@@ -26,7 +26,10 @@ export const tripRules: Texts<TripRuleParameters, FieldText> = {
       "una entrada para cada hora",
     ),
   aim_needs_lamps: () =>
-    fieldText("El sitio no tiene focos que puedan dominar.", "lamps en el sitio, u otro objetivo"),
+    fieldText(
+      "El sitio no tiene focos que puedan dominar.",
+      "focos de vídeo en el sitio, u otra finalidad (aim)",
+    ),
   trip_ids_unique: ({ first }) =>
     fieldText(`Este id ya lo tiene ${first}.`, "un id que no tenga nada más en la lista"),
   trip_dive_field: ({ name }) =>
@@ -37,7 +40,7 @@ export const tripRules: Texts<TripRuleParameters, FieldText> = {
   trip_camera_field: ({ name }) =>
     fieldText(
       `La cámara de un huésped no lleva aquí ${name}.`,
-      "cómo expone, equilibra y graba la cámara, objetivo, puerto y anillos; filtros en kit o shelf, lo demás en la escena de una inmersión",
+      "cómo expone la cámara, hace el balance de blancos y graba, objetivo, puerto y anillos; filtros en kit o shelf, lo demás en la escena de una inmersión",
     ),
   trip_shelf_filters: () => fieldText("Solo se reparten filtros para el objetivo.", "lens_filter"),
   trip_guest_known: ({ id }) => fieldText(`No hay ningún huésped ${id}.`, "el id de uno de los huéspedes"),
@@ -66,7 +69,7 @@ export const tripRules: Texts<TripRuleParameters, FieldText> = {
         )
       : what === "too_deep"
         ? fieldText(
-            `El archivo tiene elementos anidados demasiado hondo: línea ${line}.`,
+            `El archivo tiene demasiados elementos anidados unos en otros: línea ${line}.`,
             `hasta ${most} elementos anidados`,
           )
         : fieldText(
@@ -112,8 +115,8 @@ export const tripRules: Texts<TripRuleParameters, FieldText> = {
   },
   beside_dive: ({ name }) =>
     fieldText(
-      `Un lugar no tiene aquí ${name}.`,
-      "las profundidades son las de la inmersión; language, units y expect_model_version van junto al lugar",
+      `Un sitio no lleva aquí ${name}.`,
+      "las profundidades son las de la inmersión; language, units y expect_model_version van junto al sitio",
     ),
   samples_in_order: ({ time_s, before_s }) =>
     fieldText(
@@ -133,15 +136,15 @@ export const tripRules: Texts<TripRuleParameters, FieldText> = {
   event_within_dive: ({ time_s, first_s, last_s }) =>
     fieldText(`A los ${time_s} s no había inmersión.`, `de ${first_s} a ${last_s} s`),
   events_need_filter: () =>
-    fieldText("El filtro cambió, y el lugar no tiene ninguno.", "filter_kind y filter_density en el lugar"),
+    fieldText("El filtro cambió, y el sitio no tiene ninguno.", "filter_kind y filter_density en el sitio"),
   frame_one_place: ({ both }) =>
     fieldText(
-      both ? "La tarjeta tiene su sitio dos veces." : "Falta dónde estaba la tarjeta.",
+      both ? "Se indica de dos maneras dónde estaba la tarjeta." : "No se indica dónde estaba la tarjeta.",
       "time_s o depth_m, uno de los dos",
     ),
   frames_need_filter: () =>
     fieldText(
-      "Se filmaron tarjetas con un filtro, y el lugar no tiene ninguno de clase y densidad conocidas.",
-      "filter_kind y filter_density en el lugar",
+      "Se filmaron tarjetas con un filtro, y el sitio no tiene ninguno de clase y densidad conocidas.",
+      "filter_kind y filter_density en el sitio",
     ),
 };

@@ -27,7 +27,7 @@ export const colourRecoveryReasons: Texts<ColourRecoveryReasons, string> = {
   filter_does_not_help_red: (p, u) =>
     `A ${depth(p.depth_m, u)} el filtro apenas ayuda al rojo: no hay luz para exponerlo más. La luz roja es ${shown(p.with_snr, 1)} veces el ruido con el filtro y ${shown(p.without_snr, 1)} sin él. Un filtro ayuda al rojo solo donde sobra luz.`,
   same_settings_no_gain: (p) =>
-    `Con los mismos ISO, diafragma y tiempo de exposición, un filtro apenas reduce el ruido del rojo. Solo evita que entre algo de verde y azul en el canal rojo: la luz roja es ${shown(p.with_snr, 1)} veces el ruido con él y ${shown(p.without_snr, 1)} sin él.`,
+    `Con el mismo ISO, el mismo diafragma y el mismo tiempo de exposición, un filtro apenas reduce el ruido del rojo. Solo evita que entre algo de verde y azul en el canal rojo: la luz roja es ${shown(p.with_snr, 1)} veces el ruido con él y ${shown(p.without_snr, 1)} sin él.`,
   red_is_gone: (p, u) =>
     `${p.with_filter ? "Con el filtro" : "Sin filtro"}, el rojo ${reach(p, u)}. Ninguna edición recupera un rojo que no se grabó.`,
   red_codes: (p, u) =>

@@ -27,7 +27,7 @@ export const exposureLossReasons: Texts<ExposureLossReasons, string> = {
   port_takes: (p) =>
     `El puerto cuesta ${stops(p.stops)}, sea cual sea su forma: la luz se abre al pasar del agua al aire, y la ventana refleja un poco. Un fotómetro dentro de la carcasa ya lo mide.`,
   water_takes_most: (p, u) =>
-    `Entre la superficie y el sensor a ${depth(p.depth_m, u)}, la pérdida es de ${stops(p.total_stops)}; de ellos, ${stops(p.depth_stops)} los quita el agua de encima.`,
+    `Entre la superficie y el sensor a ${depth(p.depth_m, u)}, la pérdida es de ${stops(p.total_stops)}; el agua de encima se lleva ${stops(p.depth_stops)}.`,
   haze_is_the_limit: (p, u) =>
     `A través de ${distance(p.distance_m, u)} de esta agua queda un ${percent(p.contrast_percent)} del contraste: aquí el límite es la turbidez, no el color. Acérquese antes de cambiar ninguna otra cosa.`,
 };

@@ -38,7 +38,7 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
   denser_gains_nothing_below: (p, u) =>
     `Hasta ${depth(p.depth_m, u)} la mejor densidad va subiendo, hasta ${densityOf(p.density)}. Más abajo es mejor un filtro menos denso, o ninguno, porque se acaba la luz o el propio rojo.`,
   filter_brings_balance_into_reach: (p, u) =>
-    `Sin filtro, la cámara no consigue hacer un balance de blancos a partir de ${depth(p.depth_m, u)} (a ${depth(p.deepest_m, u)} se queda corta en ${stops(p.residual_stops)}). El filtro frena el verde y el azul, y así se puede exponer para el rojo${p.reach_from_m !== undefined && p.reach_to_m !== undefined ? `, y la cámara consigue un balance de blancos ${between(p.reach_from_m, p.reach_to_m, u)}` : ", y el balance queda más cerca"}.`,
+    `Sin filtro, la cámara no consigue hacer un balance de blancos a partir de ${depth(p.depth_m, u)} (a ${depth(p.deepest_m, u)} se queda corta en ${stops(p.residual_stops)}). El filtro frena el verde y el azul: así se puede exponer para el rojo${p.reach_from_m !== undefined && p.reach_to_m !== undefined ? `, y la cámara consigue un balance de blancos ${between(p.reach_from_m, p.reach_to_m, u)}` : ", y el balance queda más cerca"}.`,
   balance_out_of_reach: (p, u) =>
     `A partir de ${depth(p.depth_m, u)} la cámara no consigue hacer un balance de blancos (a ${depth(p.deepest_m, u)} se queda corta en ${stops(p.residual_stops)}). En la corrección de color, quite la dominante que quede.`,
   balance_in_reach_without: () => "La cámara puede hacer el balance de blancos sin filtro.",
@@ -55,7 +55,7 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
   light_holds_density: (p, u) =>
     `La luz se acaba antes que el color. Con más luz, sería mejor ${choiceOf(p.wanted)}. A ${depth(p.depth_m, u)} la imagen ya necesita ${settings(p)} y ${dialShutter(p.shutter_s)}, y un filtro más denso se paga con ruido. Con menos fotogramas por segundo o un objetivo más luminoso podría montar ese filtro.`,
   densest_tried: (p) =>
-    `El filtro más denso que se prueba aquí tiene una densidad de ${densityOf(p.density)}, y a estas profundidades es el mejor: uno aún más denso quizá lo sería más. Apenas se fabrican tan densos; de los más débiles, el más denso que consiga es el que más se acerca.`,
+    `El filtro más denso que se prueba aquí tiene una densidad de ${densityOf(p.density)}, y a estas profundidades es el mejor: uno aún más denso quizá diera mejor resultado. Apenas se fabrican tan densos; de los más débiles, el más denso que consiga es el que más se acerca.`,
   filter_shape_assumed: () =>
     "Ninguna norma fija la curva de un filtro. Las formas de aquí son suposiciones; cuánto cambiaría la imagen otro filtro del mismo nombre forma parte de la incertidumbre.",
   filter_trade_rule_blue: (_, u) =>

@@ -32,7 +32,7 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
   serves_part_of_range: (p, u) =>
     `Mejora los colores ${fromTo(p.from_m, p.to_m, u)} y los empeora fuera de ahí. No lo puede cambiar bajo el agua, y aun así compensa en el conjunto del recorrido.`,
   part_would_gain: (p, u) =>
-    `En el conjunto del recorrido no compensa ningún filtro, pero ${between(p.from_m, p.to_m, u)} compensaría ${p.kind === "none" ? "ninguno" : `un ${kindName(p.kind)}`}. Si solo filma ahí, pida ese tramo.`,
+    `En el conjunto del recorrido no compensa ningún filtro, pero ${between(p.from_m, p.to_m, u)} compensaría ${p.kind === "none" ? "ninguno" : `un ${kindName(p.kind)}`}. Si solo filma ahí, pregunte por ese tramo.`,
   only_lamps_would_help: (p) =>
     `Con cualquier filtro queda un error de color ${strength(p.error)}: los colores que faltan son aquí demasiado débiles. Lleve focos de vídeo y acérquelos al motivo, quédese a menos profundidad o acepte una imagen con los colores del agua.`,
   densities_as_good: (p) =>
@@ -40,7 +40,7 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
   no_red_to_gain: (p, u) =>
     `A partir de ${depth(p.depth_m, u)} apenas queda rojo: incluso con ${filterName(p.filter)}, menos del ${percent(1)} de la señal del canal rojo es luz roja. Ahí un filtro no aporta nada.`,
   filter_adds_no_red: (p, u) =>
-    `Un filtro no añade luz roja. A ${depth(p.depth_m, u)}, de lo que la cámara graba como rojo ${shareOf(p.with_share * 100)} es de verdad luz roja, y sin el filtro ${shareOf(p.without_share * 100)}: el resto es verde y azul.`,
+    `Un filtro no añade luz roja. A ${depth(p.depth_m, u)}, de lo que la cámara graba como rojo, ${shareOf(p.with_share * 100)} es de verdad luz roja, y sin el filtro ${shareOf(p.without_share * 100)}: el resto es verde y azul.`,
   lamps_are_the_only_light: (p) =>
     `Sus focos de vídeo son la única luz: un filtro en el objetivo solo le quitaría luz. Haga el balance de blancos con una tarjeta iluminada por ellos${p.lamp ? `, unos ${kelvin(p.lamp.cct_K)} en el propio foco` : ""}.`,
   near_tie: (p) =>

@@ -19,7 +19,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   mount_outside_fixed: () =>
     "El filtro va en el agua, delante de la ventana plana, y se queda puesto toda la inmersión.",
   mount_outside_changed: () =>
-    "El filtro va en el agua, delante de la ventana plana, donde puede apartarlo, o quitarlo y volver a ponerlo, a profundidad.",
+    "El filtro va en el agua, delante de la ventana plana, donde puede apartarlo, o quitarlo y volver a ponerlo, durante la inmersión.",
   mount_over_window: () =>
     "Un marco hecho para esta cámara sujeta el filtro sobre su ventana, cerca del objetivo.",
   mount_behind_lens: () =>
@@ -35,11 +35,11 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   mount_hits_dome: (p) =>
     `Con la pupila de entrada en el centro del domo, el borde y el domo se solaparían ${mm(-p.clearance_mm, 0)}: detrás de este domo no hay sitio para este filtro.`,
   mount_near_dome: (p) =>
-    `Entre el borde y el domo quedan libres solo unos ${mm(p.clearance_mm, 0)}: pruébelo despacio y a mano antes de cerrar la carcasa.`,
+    `Entre el borde y el domo hay un espacio libre de solo ${mm(p.clearance_mm, 0)} más o menos: pruébelo despacio y a mano antes de cerrar la carcasa.`,
   mount_hits_port: (p) =>
     `Con el zoom en su posición más larga, el borde del filtro entraría ${mm(-p.clearance_mm)} en el puerto: en este objetivo no hay sitio para él.`,
   mount_near_port: (p) =>
-    `Con el zoom en su posición más larga quedan libres solo ${mm(p.clearance_mm)} delante del puerto: pruébelo despacio y a mano antes de cerrar la carcasa.`,
+    `Con el zoom en su posición más larga hay un espacio libre de solo ${mm(p.clearance_mm)} delante del puerto: pruébelo despacio y a mano antes de cerrar la carcasa.`,
   mount_zoom_room_unknown: (p) =>
     `El objetivo se alarga ${mm(p.travel_mm)} con el zoom. Si el filtro toca entonces el puerto, solo lo dice \`lens_port_gap_mm\` o una prueba a mano.`,
   mount_wet_lens_in_the_way: (p) =>
@@ -74,7 +74,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   mount_lens_stays_on: () =>
     "El objetivo de esta cámara no se puede quitar: detrás de él no se puede poner nada.",
   mount_fixed_for_dive: () =>
-    "Ahí no puede cambiar el filtro a profundidad: elija uno que sirva para todas las profundidades del recorrido.",
+    "Ahí no puede cambiar el filtro bajo el agua: elija uno que sirva para todas las profundidades del recorrido.",
   mount_other_change: (p) => `Ahí el filtro se cambia ${CHANGES[p.allowed]}, no como usted pidió.`,
 
   rings_not_needed: (p) =>

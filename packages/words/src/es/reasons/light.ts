@@ -1,7 +1,7 @@
 import type { LightReasons, Overhead } from "@sunfathom/planner";
 import { type Compass, pointOf } from "../../numbers/compass.js";
 import type { Texts } from "../../problems/texts.js";
-import { depth, shown, stops } from "../format.js";
+import { capital, depth, shown, stops } from "../format.js";
 
 /** Razones sobre la luz misma, que dan varias respuestas. */
 export const lightReasons: Texts<LightReasons, string> = {
@@ -12,7 +12,7 @@ export const lightReasons: Texts<LightReasons, string> = {
   red_not_only_transmitted: (p, u) =>
     `Por debajo de unos ${depth(p.depth_m, u)}, la mayor parte del último rojo nace en la propia agua, por dispersión inelástica y fluorescencia. Este modelo cuenta solo el rojo que llega desde la superficie, así que no se fíe ahí de sus cifras de rojo: son demasiado bajas.`,
   sun_stands: (p) =>
-    `${p.local ? `A las ${p.local.time.slice(11)}, hora local` : `El ${utc(p.time)}`}, el sol está allí a ${shown(p.elevation_deg)} grados sobre el horizonte, hacia el ${pointOf(COMPASS, p.azimuth_deg)}.`,
+    `${p.local ? `${capital(atClock(p.local.time.slice(11)))}, hora local` : `El ${utc(p.time)}`}, el sol está allí a ${shown(p.elevation_deg)} grados sobre el horizonte, hacia el ${pointOf(COMPASS, p.azimuth_deg)}.`,
   cloud_fills_shadow: (p) =>
     `Las nubes le dan al motivo ${stops(p.stops)} más de luz que un cielo despejado: iluminan el lado que el sol deja en sombra.`,
   clock_shows_twice: (p) =>
@@ -43,6 +43,9 @@ const COMPASS: Compass<string> = [
   "noroeste",
 ];
 
+/** «a las 10:15», «a la 01:15» */
+const atClock = (time: string): string => `${time.startsWith("01") ? "a la" : "a las"} ${time}`;
+
 /** Un instante, al minuto. */
 const utc = (time: string): string =>
-  `${time.slice(8, 10)}/${time.slice(5, 7)}/${time.slice(0, 4)} a las ${time.slice(11, 16)} UTC`;
+  `${time.slice(8, 10)}/${time.slice(5, 7)}/${time.slice(0, 4)} ${atClock(time.slice(11, 16))} UTC`;

@@ -14,12 +14,12 @@ import {
 } from "../format.js";
 
 function haveThem({ verdict, closer }: MixedLightReasons["to_lead"], u?: TextUnits): string {
-  const from = closer ? ` Lo consiguen desde ${distance(closer.distance_m, u)}.` : "";
-  if (verdict === "enough") return "Sus focos dan eso.";
+  const from = closer ? ` Lo consiguen a partir de ${distance(closer.distance_m, u)} del motivo.` : "";
+  if (verdict === "enough") return "Sus focos los dan.";
   if (verdict === "closer") return `Sus focos dan menos.${from}`;
   if (verdict === "stronger")
     return "Solo lo consiguen focos más potentes, con su calor, su deslumbramiento y su peso.";
-  return "Ningún foco que lleve un buceador da eso: trabaje con la luz del día, acérquese o filme con el sol más bajo.";
+  return "Ningún foco que lleve un buceador da tanta luz: trabaje con la luz del día, acérquese o filme con el sol más bajo.";
 }
 
 /** Razones sobre la luz mixta. */
@@ -36,7 +36,7 @@ export const mixedLightReasons: Texts<MixedLightReasons, string> = {
   mixing_zone: (p, u) =>
     `${capital(fromTo(p.from_m, p.to_m, u))}, los focos de vídeo y la luz del día se mezclan a la vista.`,
   lit_haze: (p) =>
-    `El backscatter (las partículas que iluminan los focos) entre la cámara y el motivo tiene más o menos ${partOfBrightness(p.percent)} de un motivo gris (entre ${brightness(p.low)} y ${brightness(p.high)}). Mantenga los focos de vídeo lejos del objetivo, oriéntelos hacia fuera, para que solo el borde del haz llegue al motivo, y acérquese.`,
+    `El backscatter (las partículas que iluminan los focos) entre la cámara y el motivo tiene ${partOfBrightness(p.percent)} de un motivo gris (de ${brightness(p.low)} a ${brightness(p.high)}). Mantenga los focos de vídeo lejos del objetivo, oriéntelos hacia fuera, para que solo el borde del haz llegue al motivo, y acérquese.`,
   to_lead: (p, u) =>
     `A ${depth(p.depth_m, u)}, para superar a la luz del día en ${stops(p.stops)} sobre un motivo a ${distance(p.distance_m, u)} de los focos de vídeo hacen falta unos ${lumens(p.likely_lm)} en total (entre ${lumens(p.low_lm)} y ${lumens(p.high_lm)}). ${haveThem(p, u)}`,
   upright_subject: () =>

@@ -8,19 +8,19 @@ const onCard = (p: { cast: number; card_cast: number }): string => {
     return "Una tarjeta no ayudaría: el balance de blancos está en su límite";
   return p.card_cast < 1
     ? "Allí, una tarjeta la quitaría"
-    : `Allí, con una tarjeta quedaría una ${strength(p.card_cast)}`;
+    : `Allí, con una tarjeta quedaría una dominante ${strength(p.card_cast)}`;
 };
 
 /** Razones sobre el balance de blancos. */
 export const whiteBalanceReasons: Texts<WhiteBalanceReasons, string> = {
   kelvin_leaves_the_water: (p, u) =>
-    `Puesta en los ${kelvin(p.cct_K)} de los propios focos de vídeo, la cámara dejaría ${castOf(p.left)} por los ${distance(p.path_m, u)} de agua entre el foco, el motivo y la cámara. Una tarjeta a la distancia de trabajo la quita.`,
+    `Ajustada a los ${kelvin(p.cct_K)} de los propios focos de vídeo, la cámara dejaría ${castOf(p.left)} por los ${distance(p.path_m, u)} de agua entre el foco, el motivo y la cámara. Una tarjeta a la distancia de trabajo la quita.`,
   balance_again: (p, u) =>
     `La luz cambia con la profundidad. Al bajar aparece ${howOften(p.times)} ${castOf(p.tolerance)}, por primera vez a ${depth(p.first_m, u)}: repita cada vez el balance de blancos.`,
   one_balance_serves: () =>
     "Un solo balance de blancos sirve para todo el recorrido: uno nuevo aportaría poco.",
   kelvin_balance_leaves: (p, u) =>
-    `Puesta en ${kelvin(p.cct_K)}, la cámara deja en el gris ${castOf(p.cast)} a ${depth(p.depth_m, u)}. ${onCard(p)}.`,
+    `Ajustada a ${kelvin(p.cct_K)}, la cámara deja en el gris ${castOf(p.cast)} a ${depth(p.depth_m, u)}. ${onCard(p)}.`,
   auto_balance_leaves: (p, u) =>
     `El balance de blancos automático hace que la imagen entera salga gris de media, con el agua incluida, hasta donde llega. A ${depth(p.depth_m, u)} eso deja en el gris ${castOf(p.cast)}. ${onCard(p)}.`,
   balance_in_reach: () =>
