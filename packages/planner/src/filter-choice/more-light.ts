@@ -3,7 +3,7 @@ import type { Conditions } from "../light/conditions.js";
 import { lastOf, type NonEmpty } from "../lists/non-empty.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { type Candidate, NO_FILTER } from "./candidates.js";
-import { AS_GOOD_DELTA_E00, costOf, decide } from "./decide.js";
+import { asGoodWithin, costOf, decide } from "./decide.js";
 import { type Judged, judge, rangeError } from "./merits.js";
 import type { Search } from "./search.js";
 
@@ -50,5 +50,5 @@ export function wantedWithMoreLight(
   if (wanted.candidate.kind === "none" || wanted.candidate === reference) return undefined;
   const gain =
     costOf(reference, error(held), worthwhile) - costOf(wanted.candidate, wanted.delta_e00, worthwhile);
-  return gain > (isNone ? 0 : AS_GOOD_DELTA_E00) ? wanted.candidate : undefined;
+  return gain > (isNone ? 0 : asGoodWithin(worthwhile)) ? wanted.candidate : undefined;
 }

@@ -59,6 +59,8 @@ export const seldomInPlans = [
   "words/src/en/limit-steps.ts",
   // Filters of a kit that a plan has no use for.
   "words/src/en/reasons/left-ashore.ts",
+  // What light, place and camera ask for beside a plan.
+  "words/src/en/reasons/circumstances.ts",
   // What is left to the camera.
   "words/src/en/auto-steps.ts",
   "words/src/en/summary-beside.ts",
