@@ -81,7 +81,8 @@ export interface LampStepCodes {
   lamps_for_subject: { error: number; around: number };
   /** Where haze that the lamps light spoils the picture, how bright it is against a grey subject. */
   lamps_lead: { green: number; haze?: { percent: number } };
-  lamps_hardly_show: { green: number; haze?: { percent: number } };
+  /** `fight` where they are neither outshone nor lead. */
+  lamps_hardly_show: { green: number; haze?: { percent: number }; fight?: { from_m: number; to_m: number } };
   lamps_only: { red: number; green: number; blue: number; haze?: { percent: number } };
   /**
    * From how far off on, as seen from the camera, the picture is black, or in daylight alone and so much darker than the subject.

@@ -1,5 +1,6 @@
 import { sensorOf } from "../camera/sensor.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
+import { limitsOf } from "../camera/exposure-settings.js";
 import { type Reason, reasonsOf } from "../codes/coded.js";
 import type { CircumstanceReasons } from "../codes/circumstances.js";
 import { cardDaylightAt } from "../light/daylight-at-depth.js";
@@ -7,7 +8,7 @@ import { underwater } from "../light/underwater.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { isSunny } from "./daylit.js";
 import type { Decisions } from "./decisions.js";
-import { brighterThanSubject, startOfPlan } from "./exposure-plan.js";
+import { brighterThanSubject, endOfPlan, startOfPlan } from "./exposure-plan.js";
 
 const reason = reasonsOf<CircumstanceReasons>();
 
@@ -38,16 +39,26 @@ function whyDense({ filter, scene }: Decisions): Reason<CircumstanceReasons>[] {
   return [reason("dense_for_balance", "computed", { with_m, ...(to_m === undefined ? {} : { without: { to_m } }) })];
 }
 
+/** How much darker it may be than at the deep end before the camera is at its limit, where lights are there that stay off. */
+function spareOf({ scene, exposure, lampPlan }: Decisions): { lamps?: { spare_stops: number } } {
+  const spare_stops = Math.log2(limitsOf(scene).max_iso / endOfPlan(exposure).setting.iso);
+  return lampPlan === "lamps_off" && spare_stops > 0 ? { lamps: { spare_stops } } : {};
+}
+
 /** What is special to this light, this place and this camera. */
 export function circumstancesOf(d: Decisions): Reason<CircumstanceReasons>[] {
   const { scene, exposure, filmed, mixed, filter } = d;
   const { daylight, sun } = mixed.conditions;
   if (!daylight) return [];
   const reasons = whyDense(d);
+  if (d.lampPlan === "lamps_with_daylight" && filter.filter_kind !== "none") {
+    const green = d.middle.green_lamp_over_daylight_stops?.likely ?? 0;
+    reasons.push(reason("filter_beside_lights", "computed", { green }));
+  }
   const start = startOfPlan(exposure).exposure;
   const overhead = filter.reasons.find(({ code }) => code === "overhead_cuts");
   if (scene.overhead === "cavern" && overhead?.code === "overhead_cuts")
-    reasons.push(reason("mouth_is_brighter", "judgement", { stops: overhead.parameters.stops }));
+    reasons.push(reason("mouth_is_brighter", "judgement", { stops: overhead.parameters.stops, ...spareOf(d) }));
   if (isSunny(scene) && scene.sun_side === "in_frame") {
     const stops = brighterThanSubject(start);
     if (stops >= AGAINST_LIGHT_STOPS) reasons.push(reason("subject_against_light", "computed", { stops }));

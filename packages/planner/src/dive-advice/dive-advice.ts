@@ -65,7 +65,8 @@ const SAID_BY: Readonly<Record<string, readonly string[]>> = {
 /** Whether a step, or a close call, says the same. */
 function isSaid(code: string, steps: readonly DiveStep[], d: Decisions): boolean {
   const { closeCalls, scene } = d;
-  if (code === "filter_adds_no_red") return isBlueMissing(d);
+  // Where video lights bring red, or blue is what is missing, that is not what a filter is asked for.
+  if (code === "filter_adds_no_red") return d.filmed.lamps.length > 0 || isBlueMissing(d);
   if (code === "near_tie") return closeCalls.some((call) => call.code === "close_filter");
   // A card at the only depth says that the edit takes out the rest.
   const isOneDepth = scene.min_depth_m === scene.max_depth_m;

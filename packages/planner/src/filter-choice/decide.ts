@@ -13,11 +13,12 @@ export const worthwhileFor = (finish: Finish): number =>
 export const AS_GOOD_DELTA_E00 = 0.1;
 
 /**
- * Mean colour errors nearer than this are worth no light: half of what a filter must earn. A denser filter costs light as a first one
- * does, and is mounted for a gain as a first one is; half of it, since the weakest and the densest of a band lie on both sides of the
- * best. A judgement.
+ * Mean colour errors nearer than this are worth no light. A denser filter costs light as a first one does, and has to earn it: half of
+ * what a first one must, since the weakest and the densest of a band lie on both sides of the best. A profiled grade leaves errors so
+ * small, and brings out what it is given, that only what is alike to any eye is as good. Judgements.
  */
-export const asGoodWithin = (worthwhile: number): number => worthwhile / 2;
+export const asGoodWithin = (finish: Finish): number =>
+  finish === "matched" ? AS_GOOD_DELTA_E00 : worthwhileFor(finish) / 2;
 
 /** Colour error plus what a filter must earn: the lower, the better the choice. */
 export const costOf = ({ kind }: Candidate, delta_e00: number, worthwhile: number): number =>
@@ -51,7 +52,7 @@ export interface Decision {
 export function decide(
   scored: readonly Scored[],
   worthwhile: number,
-  within = asGoodWithin(worthwhile),
+  within = AS_GOOD_DELTA_E00,
 ): Decision {
   const best = cheapest(scored, worthwhile);
   const bestOf = (test: (kind: string) => boolean): Scored | undefined => {

@@ -28,7 +28,7 @@ function scored(scene: Scene, candidates: readonly Candidate[], filterShape: Fil
 /** Colour error, and what a filter has to earn. */
 const advisedCost = ({ filter_kind, colour_error_delta_e00 }: FilterChoiceAnswer): number =>
   costOf({ kind: filter_kind }, colour_error_delta_e00.likely, WORTHWHILE);
-const AS_GOOD = asGoodWithin(WORTHWHILE);
+const AS_GOOD = asGoodWithin("matched");
 const cost = ({ candidate, delta_e00 }: Scored): number => costOf(candidate, delta_e00, WORTHWHILE);
 
 describe("the search", () => {

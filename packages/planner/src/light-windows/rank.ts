@@ -1,4 +1,4 @@
-import { AS_GOOD_DELTA_E00, decide, type Scored } from "../filter-choice/decide.js";
+import { decide, type Scored } from "../filter-choice/decide.js";
 import { itemAt } from "../lists/non-empty.js";
 import type { DayWindow, Moment } from "./days.js";
 import { windowCost } from "./objective.js";
@@ -35,7 +35,7 @@ function bestFilter(
   const scored = states.candidates.map(
     (candidate, i): Scored => ({ candidate, delta_e00: itemAt(errors, i) }),
   );
-  const { advised } = decide(scored, 0, AS_GOOD_DELTA_E00);
+  const { advised } = decide(scored, 0);
   const delta_e00 = Math.min(...errors);
   return {
     candidate: states.candidates.indexOf(advised.candidate),

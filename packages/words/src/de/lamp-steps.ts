@@ -52,10 +52,8 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     text: `Halte das Motiv im Licht der Videolampen.${wide(p)}`,
     why: `Auf dem Motiv sind sie um ${wholeStops(p.green)} heller als das Tageslicht.`,
   }),
-  lamps_hardly_show: (p) => ({
-    text: p.haze
-      ? "Schalte die Videolampen aus: Sie würden kaum mehr als Backscatter zeigen."
-      : "Du kannst die Videolampen anlassen.",
+  lamps_hardly_show: (p, u) => ({
+    text: `${p.haze ? "Schalte die Videolampen aus: Sie würden kaum mehr als Backscatter zeigen." : "Du kannst die Videolampen anlassen."}${p.fight ? ` ${capital(fromTo(p.fight.from_m, p.fight.to_m, u))} beißen sie sich mit dem Tageslicht: Verwende dort nur eines von beiden.` : ""}`,
     why: `Das Tageslicht ist um ${wholeStops(-p.green)} heller als die Videolampen: Ihr Licht fällt kaum auf.`,
   }),
   lamps_with_daylight: (p) => ({

@@ -41,10 +41,8 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     text: `Keep the subject in the light of the video lights.${wide(p)}`,
     why: `On the subject they outshine daylight by ${wholeStops(p.green)}.`,
   }),
-  lamps_hardly_show: (p) => ({
-    text: p.haze
-      ? "Switch the video lights off: they would show little but backscatter."
-      : "You can leave the video lights on.",
+  lamps_hardly_show: (p, u) => ({
+    text: `${p.haze ? "Switch the video lights off: they would show little but backscatter." : "You can leave the video lights on."}${p.fight ? ` From ${span(p.fight.from_m, p.fight.to_m, u)} they fight with daylight: use only one of the two there.` : ""}`,
     why: `Daylight outshines the video lights by ${wholeStops(-p.green)}: they hardly show.`,
   }),
   lamps_with_daylight: (p) => ({
@@ -53,7 +51,7 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
   }),
   lamps_only: (p) => ({
     text: `Keep light and subject at the distance where you set the white balance.${wide(p)}`,
-    why: `The water between takes most of ${p.blue > p.red ? "blue" : "red"}: at another distance that white balance no longer fits.`,
+    why: `The water between takes ${p.blue > p.red ? "blue" : "red"} most of all: at another distance that white balance no longer fits.`,
   }),
   lamps_reach: (p, u) => ({
     text: p.daylight

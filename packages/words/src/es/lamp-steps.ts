@@ -53,10 +53,8 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     text: `Mantenga el motivo dentro de la luz de los focos de vídeo.${wide(p)}`,
     why: `En el motivo superan a la luz del día en ${wholeStops(p.green)}.`,
   }),
-  lamps_hardly_show: (p) => ({
-    text: p.haze
-      ? "Apague los focos de vídeo: mostrarían poco más que backscatter."
-      : "Puede dejar encendidos los focos de vídeo.",
+  lamps_hardly_show: (p, u) => ({
+    text: `${p.haze ? "Apague los focos de vídeo: mostrarían poco más que backscatter." : "Puede dejar encendidos los focos de vídeo."}${p.fight ? ` ${capital(fromTo(p.fight.from_m, p.fight.to_m, u))} no casan con la luz del día: use ahí solo una de las dos luces.` : ""}`,
     why: `La luz del día supera a los focos de vídeo en ${wholeStops(-p.green)}: apenas se notan.`,
   }),
   lamps_with_daylight: (p) => ({

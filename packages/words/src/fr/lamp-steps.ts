@@ -53,10 +53,8 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     text: `Gardez le sujet dans la lumière des phares vidéo.${wide(p)}`,
     why: `Sur le sujet, ils dominent la lumière du jour de ${wholeStops(p.green)}.`,
   }),
-  lamps_hardly_show: (p) => ({
-    text: p.haze
-      ? "Éteignez les phares vidéo : ils n’éclaireraient guère que des particules."
-      : "Vous pouvez laisser les phares vidéo allumés.",
+  lamps_hardly_show: (p, u) => ({
+    text: `${p.haze ? "Éteignez les phares vidéo : ils n’éclaireraient guère que des particules." : "Vous pouvez laisser les phares vidéo allumés."}${p.fight ? ` ${capital(fromTo(p.fight.from_m, p.fight.to_m, u))}, ils se contrarient avec la lumière du jour : n’y utilisez que l’un des deux.` : ""}`,
     why: `La lumière du jour domine les phares vidéo de ${wholeStops(-p.green)} : leur lumière ne se voit presque pas.`,
   }),
   lamps_with_daylight: (p) => ({

@@ -89,21 +89,6 @@ describe("before the dive", () => {
     expect(parametersIn(beforeDive(reef), "set_frame")).toEqual({ exposure: { shutter_s: 1 / 50 }, bits: 8 });
   });
 
-  it("lamps are checked for what they are to give, at the nearest; those that stay off are not", () => {
-    const night = decided(NIGHT_WRECK);
-    const lamps = [TWO_LAMPS, { ...TWO_LAMPS, distance_m: 0.5 }];
-    expect(parametersIn(beforeDive({ ...night, filmed: { ...night.filmed, lamps } }), "check_lamps")).toEqual(
-      {
-        lux: night.lampLight_lx,
-        distance_m: 0.5,
-      },
-    );
-    // Packing is a habit.
-    const checked = beforeDive({ ...night, filmed: { ...night.filmed, lamps } });
-    expect(checked.find(({ code }) => code === "check_lamps")?.basis).toBe("common_practice");
-    expect(codes(decided(REEF_WITH_LAMPS))).not.toContain("check_lamps");
-  });
-
   it("filters go on the lamps where the plan has them, named as they are owned", () => {
     const night = decided(NIGHT_WRECK);
     const filtered = (item: KitItem) => ({
@@ -115,10 +100,7 @@ describe("before the dive", () => {
     expect(parametersIn(beforeDive(blue), "filter_lamps")).toEqual({
       filter: { kind: "blue", density: 0.9, id: "soft" },
       left: 2.5,
-      // Checked while they are at hand: no line of its own.
-      check: { lux: night.lampLight_lx, distance_m: 0.8 },
     });
-    expect(codes(blue)).not.toContain("check_lamps");
     // One that is known by its curve alone is called by what it is like.
     const filter_transmittance = [
       { wavelength_nm: 550, transmittance: 0.9 },

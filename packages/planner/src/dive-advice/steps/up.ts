@@ -32,8 +32,8 @@ export function comingUp(d: Decisions): DiveStep[] {
     const change = i > 0 ? filterChange(leg, phase, stationsOf(d, leg).at(-1)?.setting) : [];
     const neutral = neutralChange(d, leg, phase);
     const again = balanceAgain(leg, phase, leg.up);
-    // Where the filter comes off, or goes on, at the top of this leg, the exposure follows the light up to there.
-    if (leg !== legs[0] && neutral.length === 0) exposeLess(d, leg, again);
+    // Where the filter is changed at the top of this leg, the exposure follows the light up to there before each card.
+    if (leg !== legs[0] && neutral.length === 0 && again.length > 0) exposeLess(d, leg, again);
     if (neutral[0]?.depth_m === leg.bottom_m) return [...neutral, ...change, ...again];
     return [...change, ...[...again, ...neutral].sort((a, b) => (b.depth_m ?? 0) - (a.depth_m ?? 0))];
   });

@@ -7,7 +7,9 @@ export const circumstanceReasons: Texts<CircumstanceReasons, string> = {
   dense_for_balance: (p, u) =>
     `So dicht muss der Filter sein, weil der Weißabgleich der Kamera Grenzen hat: Mit ihm wird eine Karte bis etwa ${depth(p.with_m, u)} neutral, ohne ihn ${p.without ? `nur bis ${depth(p.without.to_m, u)}` : "bei diesem Tauchgang nirgends"}. Ein schwächerer spart Licht und lässt mehr Farbstich übrig, zuerst in der Tiefe.`,
   mouth_is_brighter: (p) =>
-    `Zum Ausgang hin ist das Wasser draußen etwa ${wholeStops(p.stops)} heller als das, was du drinnen filmst. Für einen blauen Ausgang mit dunklem Fels ringsum belichte aufs Wasser und lass den Rest schwarz werden.`,
+    `Zum Ausgang hin ist das Wasser draußen etwa ${wholeStops(p.stops)} heller als das, was du drinnen filmst. Für einen blauen Ausgang mit dunklem Fels ringsum belichte aufs Wasser und lass den Rest schwarz werden.${p.lamps ? ` Für einen Tauchgang weiter drinnen, wo es um mehr als ${wholeStops(p.lamps.spare_stops)} dunkler ist, lass den Filter an Land und filme mit den Videolampen.` : ""}`,
+  filter_beside_lights: () =>
+    "Deine Videolampen sind hier nicht heller als das Tageslicht: Sie bringen Rot, und der Filter hält zurück, wovon das Tageslicht zu viel bringt, Blau und Grün. Wo sie heller sind, aus der Nähe, würdest du ohne Filter filmen.",
   subject_against_light: (p) =>
     `Gegen die Sonne ist das ganze Bild etwa ${wholeStops(p.stops)} heller als ein graues Motiv. Dieser Plan zeigt das Motiv in Farbe, und das Wasser dahinter wird blass. Für eine Silhouette blende um so viel aufs Wasser ab; Weißabgleich und Filter sind dann fast gleichgültig.`,
   low_sun_moves: (p) =>

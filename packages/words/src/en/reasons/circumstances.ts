@@ -7,7 +7,9 @@ export const circumstanceReasons: Texts<CircumstanceReasons, string> = {
   dense_for_balance: (p, u) =>
     `It takes so dense a filter because the camera's white balance has its limits: with it a card comes out neutral down to about ${depth(p.with_m, u)}, without it ${p.without ? `only to ${depth(p.without.to_m, u)}` : "nowhere on this dive"}. A weaker one saves light and leaves more of a cast, deeper down first.`,
   mouth_is_brighter: (p) =>
-    `Towards the mouth the water outside is about ${wholeStops(p.stops)} brighter than what you film inside. For a blue mouth with dark rock around it, expose for the water and let the rest go black.`,
+    `Towards the mouth the water outside is about ${wholeStops(p.stops)} brighter than what you film inside. For a blue mouth with dark rock around it, expose for the water and let the rest go black.${p.lamps ? ` For a dive farther in, darker by more than ${wholeStops(p.lamps.spare_stops)}, leave the filter ashore and film by your video lights.` : ""}`,
+  filter_beside_lights: () =>
+    "Your video lights do not outshine daylight here: they bring red, and the filter holds back the blue and green that daylight brings too much of. Where they outshine it, from closer by, you would film without a filter.",
   subject_against_light: (p) =>
     `Against the sun the whole picture is about ${wholeStops(p.stops)} brighter than a grey subject. This plan shows the subject in colour, and the water behind it comes out pale. For a silhouette, close by as much for the water; white balance and filter hardly matter to it then.`,
   low_sun_moves: (p) =>

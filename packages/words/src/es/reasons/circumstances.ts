@@ -7,7 +7,9 @@ export const circumstanceReasons: Texts<CircumstanceReasons, string> = {
   dense_for_balance: (p, u) =>
     `El filtro ha de ser tan denso porque el balance de blancos de la cámara tiene sus límites: con él, una tarjeta sale neutra hasta unos ${depth(p.with_m, u)}; sin él, ${p.without ? `solo hasta ${depth(p.without.to_m, u)}` : "en ningún punto de esta inmersión"}. Uno más débil ahorra luz y deja más dominante, antes que nada en lo más hondo.`,
   mouth_is_brighter: (p) =>
-    `Hacia la boca, el agua de fuera es ${wholeStops(p.stops)} más clara, más o menos, que lo que filma dentro. Para una boca azul con la roca oscura alrededor, exponga para el agua y deje que el resto quede negro.`,
+    `Hacia la boca, el agua de fuera es ${wholeStops(p.stops)} más clara, más o menos, que lo que filma dentro. Para una boca azul con la roca oscura alrededor, exponga para el agua y deje que el resto quede negro.${p.lamps ? ` Para una inmersión más adentro, con más de ${wholeStops(p.lamps.spare_stops)} menos de luz, deje el filtro en tierra y filme con los focos de vídeo.` : ""}`,
+  filter_beside_lights: () =>
+    "Aquí sus focos de vídeo no superan a la luz del día: aportan rojo, y el filtro frena el azul y el verde que a la luz del día le sobran. Donde la superan, desde más cerca, filmaría sin filtro.",
   subject_against_light: (p) =>
     `A contraluz, la imagen entera es ${wholeStops(p.stops)} más clara, más o menos, que un motivo gris. Este plan muestra el motivo en color, y el agua de detrás sale pálida. Para una silueta, cierre otro tanto y exponga para el agua; el balance de blancos y el filtro apenas importan entonces.`,
   low_sun_moves: (p) =>

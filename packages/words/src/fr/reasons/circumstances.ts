@@ -7,7 +7,9 @@ export const circumstanceReasons: Texts<CircumstanceReasons, string> = {
   dense_for_balance: (p, u) =>
     `Il faut un filtre aussi dense parce que la balance des blancs de l’appareil a ses limites : avec lui, une charte sort neutre jusqu’à ${depth(p.with_m, u)} environ ; sans lui, ${p.without ? `seulement jusqu’à ${depth(p.without.to_m, u)}` : "nulle part pendant cette plongée"}. Un filtre plus faible épargne de la lumière et laisse plus de dominante, d’abord en profondeur.`,
   mouth_is_brighter: (p) =>
-    `Vers la sortie, l’eau du dehors est plus claire d’environ ${wholeStops(p.stops)} que ce que vous filmez dedans. Pour une sortie bleue cernée de roche sombre, exposez pour l’eau et laissez le reste devenir noir.`,
+    `Vers la sortie, l’eau du dehors est plus claire d’environ ${wholeStops(p.stops)} que ce que vous filmez dedans. Pour une sortie bleue cernée de roche sombre, exposez pour l’eau et laissez le reste devenir noir.${p.lamps ? ` Pour une plongée plus loin dedans, où il y a plus de ${wholeStops(p.lamps.spare_stops)} de lumière en moins, laissez le filtre à terre et filmez aux phares vidéo.` : ""}`,
+  filter_beside_lights: () =>
+    "Ici, vos phares vidéo ne dominent pas la lumière du jour : ils apportent du rouge, et le filtre retient le bleu et le vert que le jour a en trop. Là où ils la dominent, de plus près, vous filmeriez sans filtre.",
   subject_against_light: (p) =>
     `À contre-jour, l’image entière est plus claire d’environ ${wholeStops(p.stops)} qu’un sujet gris. Ce plan montre le sujet en couleur, et l’eau derrière lui sort pâle. Pour une silhouette, fermez d’autant et exposez pour l’eau ; la balance des blancs et le filtre ne comptent alors presque plus.`,
   low_sun_moves: (p) =>
