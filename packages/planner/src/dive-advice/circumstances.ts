@@ -1,8 +1,8 @@
+import { limitsOf } from "../camera/exposure-settings.js";
 import { sensorOf } from "../camera/sensor.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
-import { limitsOf } from "../camera/exposure-settings.js";
-import { type Reason, reasonsOf } from "../codes/coded.js";
 import type { CircumstanceReasons } from "../codes/circumstances.js";
+import { type Reason, reasonsOf } from "../codes/coded.js";
 import { cardDaylightAt } from "../light/daylight-at-depth.js";
 import { underwater } from "../light/underwater.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
@@ -36,7 +36,9 @@ function whyDense({ filter, scene }: Decisions): Reason<CircumstanceReasons>[] {
     filter.depths.filter((depth) => depth[test]).at(-1)?.depth_m;
   const [with_m, to_m] = [reached("advised_balance_in_reach"), reached("without_balance_in_reach")];
   if (with_m === undefined || with_m - (to_m ?? scene.min_depth_m) < 1) return [];
-  return [reason("dense_for_balance", "computed", { with_m, ...(to_m === undefined ? {} : { without: { to_m } }) })];
+  return [
+    reason("dense_for_balance", "computed", { with_m, ...(to_m === undefined ? {} : { without: { to_m } }) }),
+  ];
 }
 
 /** How much darker it may be than at the deep end before the camera is at its limit, where lights are there that stay off. */
@@ -58,7 +60,9 @@ export function circumstancesOf(d: Decisions): Reason<CircumstanceReasons>[] {
   const start = startOfPlan(exposure).exposure;
   const overhead = filter.reasons.find(({ code }) => code === "overhead_cuts");
   if (scene.overhead === "cavern" && overhead?.code === "overhead_cuts")
-    reasons.push(reason("mouth_is_brighter", "judgement", { stops: overhead.parameters.stops, ...spareOf(d) }));
+    reasons.push(
+      reason("mouth_is_brighter", "judgement", { stops: overhead.parameters.stops, ...spareOf(d) }),
+    );
   if (isSunny(scene) && scene.sun_side === "in_frame") {
     const stops = brighterThanSubject(start);
     if (stops >= AGAINST_LIGHT_STOPS) reasons.push(reason("subject_against_light", "computed", { stops }));

@@ -49,11 +49,7 @@ export interface Decision {
  * A filter is advised when it beats no filter by the worthwhile amount; of filters, the one that leaves the least error, and of
  * densities that are as good as that, the weakest, which costs the least light.
  */
-export function decide(
-  scored: readonly Scored[],
-  worthwhile: number,
-  within = AS_GOOD_DELTA_E00,
-): Decision {
+export function decide(scored: readonly Scored[], worthwhile: number, within = AS_GOOD_DELTA_E00): Decision {
   const best = cheapest(scored, worthwhile);
   const bestOf = (test: (kind: string) => boolean): Scored | undefined => {
     const left = scored.filter(({ candidate }) => test(candidate.kind));

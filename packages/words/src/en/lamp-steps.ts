@@ -4,7 +4,18 @@ import type { Texts } from "../problems/texts.js";
 import { textOf } from "../text-of.js";
 import { capital } from "./capital.js";
 import { filterName, takeOff } from "./filter-name.js";
-import { brightness, castOf, depth, distance, errorFall, span, stops, strength, tooRed, wholeStops } from "./format.js";
+import {
+  brightness,
+  castOf,
+  depth,
+  distance,
+  errorFall,
+  span,
+  stops,
+  strength,
+  tooRed,
+  wholeStops,
+} from "./format.js";
 import { waysOut } from "./ways-out.js";
 
 /** English texts of what is done with the video lights, and why. */
@@ -23,7 +34,7 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
   }),
   lamps_off: (p, u) => ({
     text: `Leave the video lights switched off.${p.fitted ? ` They have ${filterName(p.fitted)} on now.` : ""}${p.other ? ` If you want them on: ${textOf(waysOut, p.other.way, u)}` : ""}`,
-    why: `One white balance does not fit both lights: set in daylight, it leaves ${castOf(p.split)}${tooRed(p.red_excess)} on what the video lights reach. Without them the subject has ${stops(p.cost)} less light.${p.other ? ` With them on in that way, ${castOf(p.other.left)} stays.` : ""}`,
+    why: `Daylight colours the whole picture, the video lights only what they reach, and one white balance does not fit both: set in daylight, it leaves ${castOf(p.split)}${tooRed(p.red_excess)} on what they reach. The settings make up for ${stops(p.cost)} less light on the subject.${p.other ? ` With them on in that way, ${castOf(p.other.left)} stays.` : ""}`,
   }),
   lamps_for_subject: (p) => ({
     text: "For a dive of close-ups alone, where nothing counts but what the video lights reach: no filter on the lens, video lights on, white balance on the card in their light.",

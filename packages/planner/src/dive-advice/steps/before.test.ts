@@ -10,7 +10,9 @@ import {
 } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
 import type { KitItem } from "../../scene/scene.js";
+import { worseBelow } from "../below.js";
 import { decided, FLIPPED, parametersIn, toldBy } from "../decided.test-support.js";
+import { rankOf } from "../ranks.js";
 import { beforeDive } from "./before.js";
 
 const codes = (...of: Parameters<typeof beforeDive>) => beforeDive(...of).map(({ code }) => code);
@@ -28,9 +30,26 @@ describe("before the dive", () => {
       with_e: reef.filter.colour_error_delta_e00.likely,
       without_e: reef.filter.colour_error_without_delta_e00.likely,
       loss_stops: reef.filter.filter_loss_stops.likely,
+      below: worseBelow(reef),
     });
     // What is computed and what is habit are told apart.
     expect(beforeDive(reef).map(({ basis }) => basis)).toEqual(["computed", "common_practice"]);
+  });
+
+  it("what it leaves is told from where on it ranks worse at the deep end, be it the chart or a grey card", () => {
+    const { colour_error_delta_e00: over, depths } = reef.filter;
+    const below = parametersIn(beforeDive(reef), "mount_filter")["below"] as ReturnType<typeof worseBelow>;
+    const deepest = depths.at(-1);
+    expect(rankOf(over.likely)).toBeLessThan(rankOf(below?.error ?? 0));
+    expect(below?.error).toBeGreaterThanOrEqual(deepest?.advised_colour_error_delta_e00 ?? Number.NaN);
+    for (const { depth_m, advised_colour_error_delta_e00 } of depths) {
+      if (depth_m <= (below?.from_m ?? 0) - 1)
+        expect(rankOf(advised_colour_error_delta_e00)).toBeLessThanOrEqual(rankOf(over.likely));
+    }
+    // At one depth there is nothing below.
+    expect(parametersIn(beforeDive(decided(daylightScene("IB", 45, 12))), "mount_filter")).not.toHaveProperty(
+      "below",
+    );
   });
 
   it("a filter that is changed is carried for where it serves, on its mount", () => {

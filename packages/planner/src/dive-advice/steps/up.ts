@@ -1,6 +1,7 @@
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
 import { DARKER_FROM_STOPS, opensBy, startOfPlan } from "../exposure-plan.js";
+import type { Leg } from "../legs.js";
 import {
   balanceAgain,
   filterChange,
@@ -9,7 +10,6 @@ import {
   stationsOf,
   withExposure,
 } from "./change.js";
-import type { Leg } from "../legs.js";
 import { goingDown } from "./down.js";
 import { step } from "./step.js";
 
