@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "7e9e1801cf3f32712ad3a65bb5868b53262e7ac8290fd5c569e1900e4e1206da";
+export const descriptionHash = "8df51f9c069eeb92dace3af6c4fe2460214d81e130fe8b98d696e8516a71b3dc";

@@ -5,8 +5,6 @@ import {
   daylightScene,
   NIGHT_WRECK,
   OUTER_REEF_MORNING,
-  REEF_WITH_LAMPS,
-  TWO_LAMPS,
 } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
 import type { KitItem } from "../../scene/scene.js";
