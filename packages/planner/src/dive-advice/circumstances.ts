@@ -1,6 +1,8 @@
+import { illuminant, type Spectrum } from "@sunfathom/optics";
 import { limitsOf } from "../camera/exposure-settings.js";
 import { sensorOf } from "../camera/sensor.js";
 import { rawOf, sensorProfile } from "../camera/sensor-profile.js";
+import { redShareAbove600 } from "../camera/shot.js";
 import type { CircumstanceReasons } from "../codes/circumstances.js";
 import { type Reason, reasonsOf } from "../codes/coded.js";
 import { cardDaylightAt } from "../light/daylight-at-depth.js";
@@ -12,13 +14,20 @@ import { brighterThanSubject, endOfPlan, startOfPlan } from "./exposure-plan.js"
 
 const reason = reasonsOf<CircumstanceReasons>();
 
-/** Whether the water leaves a camera less of blue than of red, against white in daylight: then no filter is there for red. */
+/**
+ * Whether the water leaves a camera less of blue than of red, against white in daylight: then no filter is there for red. Of what the
+ * red channel records, only what lies above 600 nm is red: in green water the rest is green.
+ */
 export function isBlueMissing({ scene, mixed: { conditions } }: Decisions): boolean {
   if (!conditions.daylight) return false;
   const profile = sensorProfile(sensorOf(scene, NOMINAL));
-  const [red, , blue] = rawOf(profile, cardDaylightAt(underwater(conditions, NOMINAL), scene.max_depth_m));
-  const [whiteRed, , whiteBlue] = profile.d65White;
-  return blue / whiteBlue < red / whiteRed;
+  const left = (light: Spectrum): { red: number; blue: number } => {
+    const [red, , blue] = rawOf(profile, light);
+    return { red: red * redShareAbove600(profile.sensor, light), blue };
+  };
+  const there = left(cardDaylightAt(underwater(conditions, NOMINAL), scene.max_depth_m));
+  const white = left(illuminant("D65"));
+  return there.blue / white.blue < there.red / white.red;
 }
 
 /** A filter that costs more than this has to be accounted for: what is sold for diving costs 1 to 2 1/2 stops, from memory. */
