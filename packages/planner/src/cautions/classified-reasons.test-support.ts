@@ -102,7 +102,6 @@ export const CLASSIFIED_REASONS: Judged<
   weed_tints: NOTHING,
   blue_is_missing: NOTHING,
   automatic_colours: ["closer"],
-  filter_beside_lights: ["light"],
   balance_falls_short: NOTHING,
   kelvin_balance_leaves: NOTHING,
   auto_balance_leaves: NOTHING,

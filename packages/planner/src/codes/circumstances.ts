@@ -6,8 +6,6 @@ export interface CircumstanceReasons {
   dense_for_balance: { with_m: number; without?: { to_m: number } };
   /** How much brighter than inside the open water behind the mouth is; with video lights along, how much darker the camera can do with. */
   mouth_is_brighter: { stops: number; lamps?: { spare_stops: number } };
-  /** Video lights among daylight that they do not outshine, behind a filter. */
-  filter_beside_lights: { green: number };
   /** With the sun in the picture, how much brighter than the subject the whole picture is. */
   subject_against_light: { stops: number };
   low_sun_moves: { elevation_deg: number };

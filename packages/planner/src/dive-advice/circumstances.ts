@@ -62,10 +62,6 @@ export function circumstancesOf(d: Decisions): Reason<CircumstanceReasons>[] {
   const { daylight, sun } = mixed.conditions;
   if (!daylight) return [];
   const reasons = whyDense(d);
-  if (d.lampPlan === "lamps_with_daylight" && filter.filter_kind !== "none") {
-    const green = d.middle.green_lamp_over_daylight_stops?.likely ?? 0;
-    reasons.push(reason("filter_beside_lights", "computed", { green }));
-  }
   const start = startOfPlan(exposure).exposure;
   const overhead = filter.reasons.find(({ code }) => code === "overhead_cuts");
   if (scene.overhead === "cavern" && overhead?.code === "overhead_cuts")

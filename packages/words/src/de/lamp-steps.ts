@@ -34,7 +34,7 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
   }),
   lamps_off: (p, u) => ({
     text: `Lass die Videolampen ausgeschaltet.${p.fitted ? ` Im Moment sitzt ${filterName(p.fitted, "wer")} davor.` : ""}${p.other ? ` Willst du sie trotzdem einschalten: ${textOf(waysOut, p.other.way, u)}` : ""}`,
-    why: `Tageslicht gibt dem ganzen Bild Farbe, die Videolampen nur dem, was sie erreichen, und ein Weißabgleich passt nicht zu beiden: Im Tageslicht gemacht, hinterlässt er ${castOf(p.split)}${tooRed(p.red_excess)} auf allem, was sie erreichen. Die Belichtung gleicht aus, dass das Motiv ${stops(p.cost)} weniger Licht hat.${p.other ? ` Eingeschaltet, auf diesem Weg, hinterlassen sie ${castOf(p.other.left)}.` : ""}`,
+    why: `Tageslicht gibt dem ganzen Bild Farbe, die Videolampen nur dem, was sie erreichen, und ein Weißabgleich passt nicht zu beiden: Im Tageslicht gemacht, hinterlässt er ${castOf(p.split)}${tooRed(p.red_excess)} auf allem, was sie erreichen. Das Motiv hat ${stops(p.cost)} weniger Licht.${p.other ? ` Eingeschaltet, auf diesem Weg, hinterlassen sie ${castOf(p.other.left)}.` : ""}`,
   }),
   lamps_for_subject: (p) => ({
     text: "Für einen Tauchgang nur mit Nahaufnahmen, bei denen allein zählt, was die Lampen beleuchten: kein Filter, Videolampen an, Weißabgleich auf die Karte in ihrem Licht.",

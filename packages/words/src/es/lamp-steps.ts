@@ -35,7 +35,7 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
   }),
   lamps_off: (p, u) => ({
     text: `Deje los focos de vídeo apagados.${p.fitted ? ` Ahora llevan ${filterName(p.fitted)}.` : ""}${p.other ? ` Si aun así los quiere encendidos: ${small(textOf(waysOut, p.other.way, u))}` : ""}`,
-    why: `La luz del día da color a toda la imagen, los focos solo a lo que alcanzan, y un balance de blancos no sirve para las dos luces: hecho a la luz del día, deja ${castOf(p.split)}${tooRed(p.red_excess)} en todo lo que alcanzan. La exposición compensa que el motivo tenga ${stops(p.cost)} menos de luz.${p.other ? ` Encendidos de esa manera, dejan ${castOf(p.other.left)}.` : ""}`,
+    why: `La luz del día da color a toda la imagen, los focos solo a lo que alcanzan, y un balance de blancos no sirve para las dos luces: hecho a la luz del día, deja ${castOf(p.split)}${tooRed(p.red_excess)} en todo lo que alcanzan. El motivo tiene ${stops(p.cost)} menos de luz.${p.other ? ` Encendidos de esa manera, dejan ${castOf(p.other.left)}.` : ""}`,
   }),
   lamps_for_subject: (p) => ({
     text: "Para una inmersión solo de primeros planos, en la que únicamente cuenta lo que iluminan los focos: sin filtro, focos de vídeo encendidos y balance de blancos con la tarjeta a su luz.",

@@ -35,7 +35,7 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
   }),
   lamps_off: (p, u) => ({
     text: `Laissez les phares vidéo éteints.${p.fitted ? ` Ils portent en ce moment ${filterName(p.fitted)}.` : ""}${p.other ? ` Si vous les voulez allumés : ${small(textOf(waysOut, p.other.way, u))}` : ""}`,
-    why: `La lumière du jour colore toute l’image, les phares seulement ce qu’ils éclairent, et une balance des blancs ne convient pas aux deux : faite à la lumière du jour, elle laisse ${castOf(p.split)}${tooRed(p.red_excess)} sur tout ce qu’ils éclairent. L’exposition compense ${stops(p.cost)} de lumière en moins sur le sujet.${p.other ? ` Allumés de cette façon, ils laissent ${castOf(p.other.left)}.` : ""}`,
+    why: `La lumière du jour colore toute l’image, les phares seulement ce qu’ils éclairent, et une balance des blancs ne convient pas aux deux : faite à la lumière du jour, elle laisse ${castOf(p.split)}${tooRed(p.red_excess)} sur tout ce qu’ils éclairent. Le sujet a ${stops(p.cost)} de lumière en moins.${p.other ? ` Allumés de cette façon, ils laissent ${castOf(p.other.left)}.` : ""}`,
   }),
   lamps_for_subject: (p) => ({
     text: "Pour une plongée de gros plans seulement, où ne compte que ce que les phares éclairent : pas de filtre, phares vidéo allumés, balance des blancs sur la charte à leur lumière.",

@@ -1,11 +1,6 @@
 // What brings each step on dry land, and the figures that it is told with.
 
-import {
-  BRIGHT_REEF,
-  daylightScene,
-  NIGHT_WRECK,
-  OUTER_REEF_MORNING,
-} from "@sunfathom/fixtures/scenes";
+import { BRIGHT_REEF, daylightScene, NIGHT_WRECK, OUTER_REEF_MORNING } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
 import type { KitItem } from "../../scene/scene.js";
 import { worseBelow } from "../below.js";

@@ -5,21 +5,18 @@ import { depth, shown, wholeStops } from "../format.js";
 /** Was Licht, Ort und Kamera eines Tauchgangs neben dem Plan verlangen. */
 export const circumstanceReasons: Texts<CircumstanceReasons, string> = {
   dense_for_balance: (p, u) =>
-    `So dicht muss der Filter sein, weil der Weißabgleich der Kamera Grenzen hat: Mit ihm wird eine Karte bis etwa ${depth(p.with_m, u)} neutral, ohne ihn ${p.without ? `nur bis ${depth(p.without.to_m, u)}` : "bei diesem Tauchgang nirgends"}. Ein schwächerer spart Licht und lässt mehr Farbstich übrig, zuerst in der Tiefe.`,
+    `So dicht ist der Filter für den Weißabgleich: Mit ihm wird eine Karte bis etwa ${depth(p.with_m, u)} neutral, ohne ihn ${p.without ? `nur bis ${depth(p.without.to_m, u)}` : "nirgends"}.`,
   mouth_is_brighter: (p) =>
-    `Zum Ausgang hin ist das Wasser draußen etwa ${wholeStops(p.stops)} heller als das, was du drinnen filmst. Für einen blauen Ausgang mit dunklem Fels ringsum belichte aufs Wasser und lass den Rest schwarz werden.${p.lamps ? ` Für einen Tauchgang weiter drinnen, wo es um mehr als ${wholeStops(p.lamps.spare_stops)} dunkler ist, lass den Filter an Land und filme mit den Videolampen.` : ""}`,
-  filter_beside_lights: () =>
-    "Deine Videolampen sind hier nicht heller als das Tageslicht: Sie bringen Rot, und der Filter hält zurück, wovon das Tageslicht zu viel bringt, Blau und Grün. Wo sie heller sind, aus der Nähe, würdest du ohne Filter filmen.",
+    `Zum Ausgang hin ist das Wasser etwa ${wholeStops(p.stops)} heller: Für Blau im schwarzen Rahmen belichte darauf.${p.lamps ? ` Weiter drinnen, bei mehr als ${wholeStops(p.lamps.spare_stops)} weniger Licht, film ohne Filter mit den Videolampen.` : ""}`,
   subject_against_light: (p) =>
-    `Gegen die Sonne ist das ganze Bild etwa ${wholeStops(p.stops)} heller als ein graues Motiv. Dieser Plan zeigt das Motiv in Farbe, und das Wasser dahinter wird blass. Für eine Silhouette blende um so viel aufs Wasser ab; Weißabgleich und Filter sind dann fast gleichgültig.`,
+    `Gegen die Sonne ist das Bild etwa ${wholeStops(p.stops)} heller als das Motiv. Für eine Silhouette blende um so viel ab: Filter und Weißabgleich sind dann fast gleichgültig.`,
   low_sun_moves: (p) =>
-    `Bei ${shown(p.elevation_deg)} Grad Sonnenhöhe ändert sich das Licht schnell, auch in derselben Tiefe. Stell Belichtung und Weißabgleich alle zehn Minuten neu ein.`,
+    `Bei ${shown(p.elevation_deg)} Grad Sonnenhöhe ändert sich das Licht schnell: Belichtung und Weißabgleich alle zehn Minuten neu.`,
   cloud_lights_evenly: () =>
-    "Unter geschlossener Wolkendecke kommt das Licht gleichmäßig von oben: Wohin du filmst, ist fast gleichgültig, und die Bilder werden flach. Bricht die Sonne durch, stell Belichtung und Weißabgleich neu ein.",
-  weed_tints: () =>
-    "Bewuchs schluckt Licht und färbt, was davon übrig bleibt: Stell darunter Belichtung und Weißabgleich neu ein, und such Lücken, durch die das Licht fällt.",
-  blue_is_missing: (p, u) =>
-    `In diesem Wasser fehlt Blau, mehr als Rot: In ${depth(p.depth_m, u)} bekommt die Kamera davon am wenigsten. Kein Filter bringt welches dazu. Dieser hält Grün zurück, damit die Kamera Blau wie Rot anheben kann.`,
+    "Unter dichten Wolken ist die Richtung fast gleichgültig, und die Bilder werden flach. Bricht die Sonne durch: Belichtung und Weißabgleich neu.",
+  weed_tints: () => "Bewuchs schluckt Licht und färbt den Rest: darunter Belichtung und Weißabgleich neu.",
+  blue_is_missing: () =>
+    "In diesem Wasser fehlt Blau, mehr als Rot, und kein Filter bringt welches. Dieser hält Grün zurück, damit die Kamera beides anheben kann.",
   automatic_colours: (p) =>
-    `Automatische Farben gelingen am besten mit wenig Wasser im Bild: Geh nah heran${p.sun_behind ? ", halte die Sonne im Rücken" : ""} und füll das Bild mit dem Motiv. Setz in der Bearbeitung den Weißpunkt auf etwas, das unten grau oder weiß war: heller Sand, eine Tafel, eine Flasche.`,
+    `Automatische Farben brauchen wenig Wasser im Bild: Geh nah heran${p.sun_behind ? ", die Sonne im Rücken" : ""}. Setz in der Bearbeitung den Weißpunkt auf hellen Sand, eine Tafel oder eine Flasche.`,
 };
