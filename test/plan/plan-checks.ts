@@ -271,11 +271,15 @@ function checkCautions(answer: Wire, fault: (what: string) => void): void {
 /** Ranks that texts tell colour errors in: from 5 and from 12 on. */
 const rankOf = (delta_e00: number): number => (delta_e00 < 5 ? 0 : delta_e00 < 12 ? 1 : 2);
 
-/** What a filter is promised to leave is no better than what a reason tells of the depths that it is promised for. */
+/**
+ * What a filter is promised to leave is no better than what a reason tells of the deep end. Where the balance falls short above alone,
+ * as behind a filter that is owned and too dense there, no line of a plan says so yet.
+ */
 function checkPromise(answer: Wire, fault: (what: string) => void): void {
   const mounted = stepOf(answer, "mount_filter", "keep_filter", "carry_filter")?.parameters;
   const short = answer.reasons.find((r: Step) => r.code === "balance_falls_short")?.parameters;
   if (!mounted || !short || short.depth_m > (mounted.to_m ?? answer.scene.max_depth_m)) return;
+  if (short.depth_m < answer.scene.max_depth_m - 0.01) return;
   const { below } = mounted;
   if (below && rankOf(below.error) <= rankOf(mounted.with_e)) fault("below is no worse than above");
   if (below && below.from_m > short.depth_m) fault(`worse from ${below.from_m} m, and at ${short.depth_m} m`);
