@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "8df51f9c069eeb92dace3af6c4fe2460214d81e130fe8b98d696e8516a71b3dc";
+export const descriptionHash = "696c6e6e1285739af5a310092c3f3a185365a205704b4da86c33a5804146e811";
