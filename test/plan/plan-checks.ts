@@ -30,7 +30,7 @@ const ON_LENS = ["mount_filter", "keep_filter"];
 /** Least distance between two balances, and most lines of an ordinary dive. */
 const LEAST_APART_M = 2;
 const MOST_LINES = 12;
-const MOST_LINES_OF_ANY = 17;
+const MOST_LINES_OF_ANY = 14;
 const LARGEST_LAMP_DENSITY = 3;
 
 const isHittable = (depth_m: number): boolean =>
@@ -49,6 +49,8 @@ export function faultsIn(answer: Wire): string[] {
   checkPacking(answer, fault);
   checkBalances(answer, fault);
   checkWords(answer, fault);
+  checkCautions(answer, fault);
+  checkPromise(answer, fault);
   return faults;
 }
 
@@ -239,11 +241,58 @@ function checkBalances(answer: Wire, fault: (what: string) => void): void {
     fault(`one balance serves, with a cast of ${short.parameters.cast}`);
 }
 
+/** What cautions say, each by words that no other sentence of a plan may use: it is said once, by the caution or by a step. */
+const SAID_ONCE: readonly [what: string, by: RegExp][] = [
+  ["lights on in water only", /in water only|in water, not in air|once they are under water|does not\.$/i],
+  ["lights stay on the rig", /on the rig\b/i],
+  ["no eyes", /\beyes\b/i],
+  ["batteries by their makers", /makers' instructions/i],
+  ["the ascent first", /safety stop/i],
+  ["a white balance only while hovering", /set a white balance only while/i],
+  ["backup lights", /backup lights/i],
+];
+
+function checkCautions(answer: Wire, fault: (what: string) => void): void {
+  const codes = (answer.cautions as Step[]).map(({ code }) => code);
+  for (const code of new Set(codes)) {
+    if (codes.indexOf(code) !== codes.lastIndexOf(code)) fault(`the caution ${code} is given twice`);
+  }
+  const lines: string[] = [
+    ...answer.steps.flatMap(({ text, why }: Wire) => [text, why]),
+    ...answer.take.flatMap(({ what, why }: Wire) => [what, why]),
+    ...[...answer.reasons, ...answer.cautions].map(({ text }: Wire) => text),
+  ];
+  for (const [what, by] of SAID_ONCE) {
+    const times = lines.filter((line) => by.test(line)).length;
+    if (times > 1) fault(`${what}: said ${times} times`);
+  }
+}
+
+/** Ranks that texts tell colour errors in: from 5 and from 12 on. */
+const rankOf = (delta_e00: number): number => (delta_e00 < 5 ? 0 : delta_e00 < 12 ? 1 : 2);
+
+/**
+ * What a filter is promised to leave is no better than what a reason tells of the deep end. Where the balance falls short above alone,
+ * as behind a filter that is owned and too dense there, no line of a plan says so yet.
+ */
+function checkPromise(answer: Wire, fault: (what: string) => void): void {
+  const mounted = stepOf(answer, "mount_filter", "keep_filter", "carry_filter")?.parameters;
+  const short = answer.reasons.find((r: Step) => r.code === "balance_falls_short")?.parameters;
+  if (!mounted || !short || short.depth_m > (mounted.to_m ?? answer.scene.max_depth_m)) return;
+  if (short.depth_m < answer.scene.max_depth_m - 0.01) return;
+  const { below } = mounted;
+  if (below && rankOf(below.error) <= rankOf(mounted.with_e)) fault("below is no worse than above");
+  if (below && below.from_m > short.depth_m) fault(`worse from ${below.from_m} m, and at ${short.depth_m} m`);
+  const promised = below ? Math.max(below.error, mounted.with_e) : mounted.with_e;
+  if (rankOf(promised) < rankOf(short.cast))
+    fault(`promises an error of ${promised}, and leaves a cast of ${short.cast} at ${short.depth_m} m`);
+}
+
 /** What contradicts itself, or is not to be had. */
 function checkWords(answer: Wire, fault: (what: string) => void): void {
   const { steps, scene, remember } = answer;
   // What is changed under water, or where two lights or haze ask for a choice, takes lines of its own.
-  const more = ["carry_filter", "neutral_density", "mixing_zone", "lamps_with_daylight", "come_close"];
+  const more = ["carry_filter", "neutral_density", "keep_lamp_filters"];
   const most = stepOf(answer, ...more) ? MOST_LINES_OF_ANY : MOST_LINES;
   if (steps.length > most) fault(`${steps.length} lines`);
   const fixed = stepOf(answer, "mount_filter", "keep_filter");

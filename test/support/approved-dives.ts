@@ -21,6 +21,8 @@ export const DIVES: readonly Approved[] = [
       cloud_oktas: 4,
       min_depth_m: 3,
       max_depth_m: 10,
+      bottom: "macroalgae",
+      bottom_depth_m: 11,
       subject_distance_m: 0.7,
       camera_class: "interchangeable",
     },

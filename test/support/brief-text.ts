@@ -30,9 +30,10 @@ const doubts = ({ uncertainty }: DiveAdviceAnswer): string[] =>
 
 /** @param title what the dive is, in a line. */
 export function briefText(title: string, advice: DiveAdviceAnswer): string {
-  // A filter is called by its id already.
+  // Filters are called by their id, and lights are all taken.
   const take = advice.take.map(
-    ({ id, what, why }) => `${id === undefined || what.startsWith(id) ? "" : `[${id}] `}${what}. ${why}`,
+    ({ id, what, why, code }) =>
+      `${id === undefined || code === "lamp" || what.startsWith(id) ? "" : `[${id}] `}${what}. ${why}`,
   );
   const reasons = advice.reasons.map(({ text, basis }) =>
     basis === "computed" ? text : `${text} (${basis.replace("_", " ")})`,

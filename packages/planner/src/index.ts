@@ -9,6 +9,7 @@ export type * from "./codes/balance-procedure.js";
 export type * from "./codes/card-notes.js";
 export type * from "./codes/causes.js";
 export type * from "./codes/cautions.js";
+export type * from "./codes/circumstances.js";
 export type { Basis, Coded, Nothing, Reason } from "./codes/coded.js";
 export type * from "./codes/colour-recovery.js";
 export type * from "./codes/dive-timelines.js";

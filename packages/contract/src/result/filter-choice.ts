@@ -105,7 +105,7 @@ export const FilterChoiceAnswer = z
       0.6,
     ).optional(),
     as_good_from_density: density(
-      "Lowest density of that kind whose colours nobody can tell from the best (within 0.1 CIEDE2000, a judgement). It is the one advised, since it costs the least light. Absent for `none` and for filters of a `kit`.",
+      "Lowest density of that kind whose colours are hardly off the best (within 0.5 CIEDE2000, half of what a filter must gain, or 0.1 for `matched`; judgements). It is the one advised, since it costs the least light. Absent for `none` and for filters of a `kit`.",
       0.6,
     ).optional(),
     as_good_to_density: density("Highest of these densities.", 0.9).optional(),

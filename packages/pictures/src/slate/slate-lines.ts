@@ -46,7 +46,6 @@ const RANKS: Readonly<Record<keyof (StepCodes & MountStepCodes), number>> = {
   mixing_zone: 3,
   lamps_reach: 3,
   lamps_would_help: 3,
-  check_lamps: 3,
   keep_lamp_filters: 3,
   bare_lamps: 3,
   filter_lamps: 4,

@@ -38,6 +38,7 @@ const nightByTheClock: Scene = {
 };
 const flip = { filter_change_underwater: "flip" } as const;
 const red = { filter_kind: "red", filter_density: 0.6 } as const;
+const { water_type: _, ...brown } = daylightScene("IB", 50, 2, 6);
 const far = { subject_distance_m: 6 } as const;
 
 export const SCENES: readonly Scene[] = [
@@ -92,6 +93,12 @@ export const SCENES: readonly Scene[] = [
   { ...REEF_WITH_LAMPS, lamps: [{ ...TWO_LAMPS, filter_kind: "blue", filter_density: 1.2 }] },
   { ...daylightScene("I", 70, 1, 40), f_number: 8, min_iso: 100, filter_change_underwater: "clip_on" },
   { ...atNight(daylightScene("1C", 45, 8, 20)), ...far, lamps: [{ ...TWO_LAMPS, distance_m: 1.2 }] },
+  { ...daylightScene("IB", 60, 8, 15), overhead: "cavern", lamps: [TWO_LAMPS] },
+  { ...daylightScene("IB", 50, 8, 20), sun_side: "in_frame", camera_tilt_deg: 20 },
+  { ...daylightScene("IB", 12, 4, 12), bottom: "macroalgae", bottom_depth_m: 13 },
+  { ...daylightScene("II", 45, 5, 15), cloud_oktas: 8 },
+  { ...daylightScene("IB", 55, 22, 30), lamps: [{ ...TWO_LAMPS, flux_lm: 6000, distance_m: 1 }] },
+  { ...brown, visibility_m: 3, water_hue: "brown" },
 ];
 
 export const MOUNTED = [WIDE_ZOOM, FISHEYE, COMPACT, ACTION_CAMERA].flatMap((scene) =>

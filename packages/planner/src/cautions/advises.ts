@@ -33,6 +33,7 @@ const ADVISED_BY: Readonly<Record<string, readonly Advice[]>> = {
   to_lead: ["light", "closer"],
   come_closer: ["closer"],
   come_close: ["closer"],
+  automatic_colours: ["closer"],
 };
 
 export const advisedBy = (codes: readonly string[]): Advice[] =>

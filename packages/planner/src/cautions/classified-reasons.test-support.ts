@@ -1,5 +1,6 @@
 /** What every reason of an answer advises, by its code. Tests only. */
 import type { AttenuationReasons } from "../codes/attenuation.js";
+import type { CircumstanceReasons } from "../codes/circumstances.js";
 import type { ColourRecoveryReasons } from "../codes/colour-recovery.js";
 import type { ExposureLossReasons } from "../codes/exposure-loss.js";
 import type { FilterChoiceReasons } from "../codes/filter-choice.js";
@@ -21,6 +22,7 @@ export const CLASSIFIED_REASONS: Judged<
     FilterChoiceReasons &
     LightReasons &
     MixedLightReasons &
+    CircumstanceReasons &
     WhiteBalanceReasons
 > = {
   red_goes_first: NOTHING,
@@ -92,6 +94,14 @@ export const CLASSIFIED_REASONS: Judged<
   balance_again: ["balance"],
   one_balance_serves: ["balance"],
   balance_in_reach: NOTHING,
+  dense_for_balance: NOTHING,
+  mouth_is_brighter: ["light"],
+  subject_against_light: NOTHING,
+  low_sun_moves: NOTHING,
+  cloud_lights_evenly: NOTHING,
+  weed_tints: NOTHING,
+  blue_is_missing: NOTHING,
+  automatic_colours: ["closer"],
   balance_falls_short: NOTHING,
   kelvin_balance_leaves: NOTHING,
   auto_balance_leaves: NOTHING,

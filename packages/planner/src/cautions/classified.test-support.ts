@@ -125,7 +125,6 @@ export const CLASSIFIED: Classified = {
     lamps_would_help: ["light"],
     neutral_density: NOTHING,
     set_frame: NOTHING,
-    check_lamps: ["light"],
     filter_lamps: ["light"],
     keep_lamp_filters: ["light"],
     bare_lamps: ["light"],

@@ -18,6 +18,7 @@ type Kind = keyof Classified;
 interface Said {
   from: string;
   daylight_basis?: Scene["daylight_basis"];
+  overhead?: Scene["overhead"];
   codes: [Kind, string][];
   cautions: string[];
 }
@@ -87,7 +88,11 @@ const advisedBy = (kind: Kind, code: string): readonly Advised[] =>
 
 const everything: readonly Said[] = [
   ...SCENES.flatMap((scene) =>
-    saidTo(scene).map((said) => ({ ...said, daylight_basis: scene.daylight_basis })),
+    saidTo(scene).map((said) => ({
+      ...said,
+      daylight_basis: scene.daylight_basis,
+      ...(scene.overhead ? { overhead: scene.overhead } : {}),
+    })),
   ),
   ...MOUNTED.map((scene) => {
     const answer = filterMounting(scene);
@@ -135,9 +140,11 @@ it("every code that is said is judged", () => {
   expect([...said].filter((code) => !judged.has(code))).toEqual([]);
 });
 
-it("every answer without daylight says what a roof over the diver asks for, and no other does", () => {
-  for (const { from, daylight_basis, cautions } of everything) {
-    expect(cautions.includes("overhead_by_training"), from).toBe(daylight_basis === "none");
+it("every answer without daylight, or under a roof, says what a roof over the diver asks for, and no other does", () => {
+  for (const { from, daylight_basis, overhead = "none", cautions } of everything) {
+    expect(cautions.includes("overhead_by_training"), from).toBe(
+      daylight_basis === "none" || overhead !== "none",
+    );
   }
 });
 

@@ -33,6 +33,8 @@ export interface LensFilterStep {
   outside?: true;
   /** The errors are of what video lights light. */
   lit?: true;
+  /** Where it ranks worse at the deep end than over the range: down to where it does not, and what is left below. */
+  below?: { from_m: number; error: number };
 }
 
 /**
@@ -52,10 +54,9 @@ export interface LampCheck {
 
 /** What is done with the lamps; numbers are the figures of the answer. */
 export interface LampStepCodes {
-  check_lamps: LampCheck;
-  filter_lamps: { filter: NamedFilter; left: number; instead_of?: NamedFilter; check?: LampCheck };
-  keep_lamp_filters: { filter: NamedFilter; left: number; check?: LampCheck };
-  bare_lamps: { filter: NamedFilter; check?: LampCheck };
+  filter_lamps: { filter: NamedFilter; left: number; instead_of?: NamedFilter };
+  keep_lamp_filters: { filter: NamedFilter; left: number };
+  bare_lamps: { filter: NamedFilter };
   lamps_off: {
     split: number;
     red_excess: number;
@@ -80,7 +81,8 @@ export interface LampStepCodes {
   lamps_for_subject: { error: number; around: number };
   /** Where haze that the lamps light spoils the picture, how bright it is against a grey subject. */
   lamps_lead: { green: number; haze?: { percent: number } };
-  lamps_hardly_show: { green: number; haze?: { percent: number } };
+  /** `fight` where they are neither outshone nor lead. */
+  lamps_hardly_show: { green: number; haze?: { percent: number }; fight?: { from_m: number; to_m: number } };
   lamps_only: { red: number; green: number; blue: number; haze?: { percent: number } };
   /**
    * From how far off on, as seen from the camera, the picture is black, or in daylight alone and so much darker than the subject.

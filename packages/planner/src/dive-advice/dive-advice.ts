@@ -4,6 +4,7 @@ import { VISIBLE_SPLIT_DELTA_E00 } from "../mixed-light/lights.js";
 import type { AnswerParts } from "../result/common.js";
 import type { DiveAdviceAnswer, DiveStep, PlanReasons, Remember } from "../result/dive-advice.js";
 import type { KitItem, Scene } from "../scene/scene.js";
+import { circumstancesOf, isBlueMissing } from "./circumstances.js";
 import { type Decisions, decisionsFor } from "./decisions.js";
 import { startOfPlan } from "./exposure-plan.js";
 import { whyLeftAshore } from "./left-ashore.js";
@@ -62,10 +63,15 @@ const SAID_BY: Readonly<Record<string, readonly string[]>> = {
 };
 
 /** Whether a step, or a close call, says the same. */
-function isSaid(code: string, steps: readonly DiveStep[], { closeCalls, scene }: Decisions): boolean {
+function isSaid(code: string, steps: readonly DiveStep[], d: Decisions): boolean {
+  const { closeCalls, scene } = d;
+  // Where video lights bring red, or blue is what is missing, that is not what a filter is asked for.
+  if (code === "filter_adds_no_red") return d.filmed.lamps.length > 0 || isBlueMissing(d);
   if (code === "near_tie") return closeCalls.some((call) => call.code === "close_filter");
   // A card at the only depth says that the edit takes out the rest.
   const isOneDepth = scene.min_depth_m === scene.max_depth_m;
+  // A card is set there, and the step says how it comes out.
+  if (code === "balance_in_reach" && isOneDepth) return true;
   if (code === "balance_falls_short" && isOneDepth && steps.some((step) => step.code === "balance_on_card"))
     return true;
   // A step that says how far down a balance serves says that it does.
@@ -108,6 +114,7 @@ export function diveAdvice(scene: Scene, mountable = Infinity): DiveAdviceAnswer
     ...firstOfEach(answers.flatMap((answer) => answer.reasons)).filter(
       (reason) => !isIdle(d, reason) && !isSaid(reason.code, steps, d),
     ),
+    ...circumstancesOf(d),
     ...(unused.length > 0 ? whyLeftAshore(d, unused, (item) => errorWith(d.filmed, item)) : []),
   ];
   // Where lamps make the light no filter is in question: what is unsure is how bright they are.

@@ -2,6 +2,7 @@ import { type ExposureLimits, FITS_WITHIN_STOPS, limitsOf } from "../camera/expo
 import type { Setting } from "../codes/steps.js";
 import { meteredOnSubject, sensitivityFor } from "../exposure-loss/sensitivity.js";
 import { lastOf, type NonEmpty, nonEmpty } from "../lists/non-empty.js";
+import type { ExposureAtDepth } from "../result/exposure-loss.js";
 import type { Scene } from "../scene/scene.js";
 import type { Leg } from "./legs.js";
 import { neutralPlan } from "./neutral-plan.js";
@@ -50,6 +51,12 @@ export function exposurePlanFor(scene: Scene, legs: Readonly<NonEmpty<Leg>>, roo
   const stations = points.map(({ leg, exposure, ev }) => ({ leg, exposure, setting: closed(ev, scene) }));
   return { stations: nonEmpty(stations, "stations") };
 }
+
+/** What the whole picture asks for beyond the subject, in stops: the compensation that gives the subject its own exposure. */
+export const brighterThanSubject = (exposure: ExposureAtDepth): number => {
+  const subject = meteredOnSubject(exposure);
+  return (exposure.scene_exposure_value_ev100?.likely ?? subject) - subject;
+};
 
 /** How far one setting lets in more light than another, in stops. */
 export const opensBy = (from: Setting, to: Setting, shutter_s: number): number =>

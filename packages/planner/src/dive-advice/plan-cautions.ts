@@ -29,6 +29,9 @@ function waysIn({ code, parameters }: DiveStep): { way: string }[] {
   return code === "lamps_off" && parameters.other ? [{ way: parameters.other.way.code }] : [];
 }
 
+/** Whoever films from no farther than this comes close to what lives there. A judgement. */
+const CLOSE_M = 0.5;
+
 /** A filter that stays on for the whole dive is one for dry land, whatever it is mounted on. */
 export function planCautions(
   { scene, filter, lampPlan }: Decisions,
@@ -37,6 +40,7 @@ export function planCautions(
   const has = (codes: readonly DiveStep["code"][]) => steps.some(({ code }) => codes.includes(code));
   const filter_change_underwater = has(CHANGES) ? scene.filter_change_underwater : "none";
   const advises: Advice[] = ["way_up"];
+  if (scene.subject_distance_m < CLOSE_M) advises.push("closer");
   if (has(BALANCES) || lampPlan !== "none") advises.push("balance");
   if (filter.filter_kind !== "none")
     advises.push(filter_change_underwater === "none" ? "filter_on_land" : "filter_under_water");

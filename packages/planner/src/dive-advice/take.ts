@@ -33,12 +33,19 @@ export function takeFrom(d: Decisions): TakeItem[] {
   } else if (kit && lampPlan !== "lamps_with_daylight") take.push(...lacking(d));
   if (scene.lamps.length > 0) {
     const owned = kit?.filter(({ item }) => item === "lamp") ?? [];
-    take.push(...(owned.length > 0 ? owned.map(({ id }) => ({ id, ...say("lamp") })) : [say("lamp")]));
+    const lamp = say("lamp", checkOf(d));
+    take.push(...(owned.length > 0 ? owned.map(({ id }) => ({ id, ...lamp })) : [lamp]));
   }
   if (filmed.lamps.length > 0 || isRoofed(scene)) take.push(say("dive_light"));
   const isOnCard = (scene.white_balance_mode ?? "card") === "card";
   return [...take, ...(isOnCard ? [say("card")] : []), say("spares")];
 }
+
+/** What lamps that are used are to give. */
+const checkOf = ({ filmed: { lamps }, lampLight_lx: lux }: Decisions): TakeCodes["lamp"] =>
+  lamps.length > 0
+    ? { check: { lux, distance_m: Math.min(...lamps.map(({ distance_m }) => distance_m)) } }
+    : {};
 
 /** Whether there is no way straight up. */
 const isRoofed = ({ overhead = "none" }: Scene): boolean => overhead !== "none" && overhead !== "overhang";

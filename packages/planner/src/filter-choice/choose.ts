@@ -192,7 +192,7 @@ export const described = ({
 function atDepth(
   depth_m: number,
   d: number,
-  { judged, worthwhile, redIsGone, mayGain }: Search,
+  { judged, worthwhile, within, redIsGone, mayGain }: Search,
   advised: Judged,
 ): FilterAtDepth {
   const best = decide(
@@ -201,6 +201,7 @@ function atDepth(
       delta_e00: itemAt(creditedErrors(j, { without: judged[0], redIsGone, mayGain }), d),
     })),
     worthwhile,
+    within,
   ).advised;
   const chosen = itemAt(advised.merits, d);
   const without = itemAt(judged[0].merits, d);

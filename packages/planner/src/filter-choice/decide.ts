@@ -12,6 +12,14 @@ export const worthwhileFor = (finish: Finish): number =>
 /** Mean colour errors nearer than this are alike to any eye: a tenth of what is just noticeable. */
 export const AS_GOOD_DELTA_E00 = 0.1;
 
+/**
+ * Mean colour errors nearer than this are worth no light. A denser filter costs light as a first one does, and has to earn it: half of
+ * what a first one must, since the weakest and the densest of a band lie on both sides of the best. A profiled grade leaves errors so
+ * small, and brings out what it is given, that only what is alike to any eye is as good. Judgements.
+ */
+export const asGoodWithin = (finish: Finish): number =>
+  finish === "matched" ? AS_GOOD_DELTA_E00 : worthwhileFor(finish) / 2;
+
 /** Colour error plus what a filter must earn: the lower, the better the choice. */
 export const costOf = ({ kind }: Candidate, delta_e00: number, worthwhile: number): number =>
   kind === "none" ? delta_e00 : delta_e00 + worthwhile;
@@ -41,14 +49,14 @@ export interface Decision {
  * A filter is advised when it beats no filter by the worthwhile amount; of filters, the one that leaves the least error, and of
  * densities that are as good as that, the weakest, which costs the least light.
  */
-export function decide(scored: readonly Scored[], worthwhile: number): Decision {
+export function decide(scored: readonly Scored[], worthwhile: number, within = AS_GOOD_DELTA_E00): Decision {
   const best = cheapest(scored, worthwhile);
   const bestOf = (test: (kind: string) => boolean): Scored | undefined => {
     const left = scored.filter(({ candidate }) => test(candidate.kind));
     return left.length > 0 ? cheapest(left, worthwhile) : undefined;
   };
   const rival = bestOf((kind) => kind !== best.candidate.kind);
-  const alike = asGoodAs(best, scored, rival, worthwhile);
+  const alike = asGoodAs(best, scored, rival, { worthwhile, within });
   const advised = alike[0] ?? best;
   return {
     advised,
@@ -63,12 +71,12 @@ function asGoodAs(
   best: Scored,
   scored: readonly Scored[],
   rival: Scored | undefined,
-  worthwhile: number,
+  { worthwhile, within }: { worthwhile: number; within: number },
 ): Scored[] {
   const cost = (s: Scored): number => costOf(s.candidate, s.delta_e00, worthwhile);
   const { kind, density } = best.candidate;
   if (kind === "none" || density === undefined) return [];
-  const most = Math.min(cost(best) + AS_GOOD_DELTA_E00, rival ? cost(rival) : Number.POSITIVE_INFINITY);
+  const most = Math.min(cost(best) + within, rival ? cost(rival) : Number.POSITIVE_INFINITY);
   return scored
     .filter((s) => s.candidate.kind === kind && s.candidate.density !== undefined)
     .filter((s) => s === best || cost(s) < most)

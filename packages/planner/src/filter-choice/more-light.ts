@@ -3,7 +3,7 @@ import type { Conditions } from "../light/conditions.js";
 import { lastOf, type NonEmpty } from "../lists/non-empty.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { type Candidate, NO_FILTER } from "./candidates.js";
-import { AS_GOOD_DELTA_E00, costOf, decide } from "./decide.js";
+import { costOf, decide } from "./decide.js";
 import { type Judged, judge, rangeError } from "./merits.js";
 import type { Search } from "./search.js";
 
@@ -21,7 +21,7 @@ const withEnoughLight = (conditions: Conditions): Conditions => ({
 export function wantedWithMoreLight(
   conditions: Conditions,
   depths: Readonly<NonEmpty<number>>,
-  { judged, decision, worthwhile, redIsGone, mayGain, changeable }: Search,
+  { judged, decision, worthwhile, within, redIsGone, mayGain, changeable }: Search,
 ): Candidate | undefined {
   const { advised, asGood, bestFilter } = decision;
   if (!conditions.daylight || !bestFilter) return undefined;
@@ -46,9 +46,10 @@ export function wantedWithMoreLight(
   const wanted = decide(
     lit.map((j) => ({ candidate: j.candidate, delta_e00: error(j) })),
     worthwhile,
+    within,
   ).advised;
   if (wanted.candidate.kind === "none" || wanted.candidate === reference) return undefined;
   const gain =
     costOf(reference, error(held), worthwhile) - costOf(wanted.candidate, wanted.delta_e00, worthwhile);
-  return gain > (isNone ? 0 : AS_GOOD_DELTA_E00) ? wanted.candidate : undefined;
+  return gain > (isNone ? 0 : within) ? wanted.candidate : undefined;
 }

@@ -3,7 +3,7 @@ import type { Conditions } from "../light/conditions.js";
 import type { NonEmpty } from "../lists/non-empty.js";
 import { NOMINAL } from "../uncertainty/nuisance.js";
 import { beyondBand, type Candidate, finerThan } from "./candidates.js";
-import { type Decision, decide, worthwhileFor } from "./decide.js";
+import { asGoodWithin, type Decision, decide, worthwhileFor } from "./decide.js";
 import { type Comparison, finishOf, type Judged, judge, mayFilterGain, rangeError } from "./merits.js";
 import { whereRedIsGone } from "./red-is-gone.js";
 
@@ -13,6 +13,8 @@ export interface Search extends Pick<Comparison, "redIsGone" | "changeable" | "m
   decision: Decision;
   /** What a filter must gain. */
   worthwhile: number;
+  /** How near errors of densities are that are as good. */
+  within: number;
 }
 
 /** Searches the candidates and then, on the grid, the densities around the best of them and at the ends of what is as good. */
@@ -46,9 +48,11 @@ function decidedAmong(
   judged: Readonly<NonEmpty<Judged>>,
   { redIsGone, changeable }: Pick<Search, "redIsGone" | "changeable">,
 ): Search {
-  const worthwhile = worthwhileFor(finishOf(conditions.scene));
+  const finish = finishOf(conditions.scene);
+  const [worthwhile, within] = [worthwhileFor(finish), asGoodWithin(finish)];
   const mayGain = mayFilterGain(conditions);
   const comparison = { without: judged[0], redIsGone, mayGain, changeable };
   const scored = judged.map((j) => ({ candidate: j.candidate, delta_e00: rangeError(j, comparison) }));
-  return { judged, decision: decide(scored, worthwhile), worthwhile, redIsGone, mayGain, changeable };
+  const decision = decide(scored, worthwhile, within);
+  return { judged, decision, worthwhile, within, redIsGone, mayGain, changeable };
 }

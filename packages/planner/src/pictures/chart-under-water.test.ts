@@ -25,7 +25,7 @@ describe("the error of a chart under water", () => {
     const noise = ({ delta_e00, drawn_delta_e00 }: { delta_e00: number; drawn_delta_e00: number }) =>
       delta_e00 - drawn_delta_e00;
     const clear = chartUnderWater(OUTER_REEF_MORNING);
-    const brown = chartUnderWater(daylightScene("7C", 50, 6));
+    const brown = chartUnderWater(daylightScene("7C", 50, 7));
     for (const stages of [clear.without, clear.filtered]) {
       for (const picture of Object.values(stages)) expect(noise(picture)).toBeGreaterThan(-0.2);
     }

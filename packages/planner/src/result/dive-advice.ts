@@ -1,3 +1,4 @@
+import type { CircumstanceReasons } from "../codes/circumstances.js";
 import type { Basis, Coded } from "../codes/coded.js";
 import type { FilterMainReasons } from "../codes/filter-choice.js";
 import type { LeftAshoreReasons } from "../codes/left-ashore.js";
@@ -13,7 +14,11 @@ import type { MixedLightVerdict } from "./mixed-light.js";
 export type DivePhase = "before_dive" | "at_start" | "going_down" | "lamps" | "coming_up" | "after_dive";
 
 /** Reasons of the decisions that a plan is made of; steps say why the camera and the lamps are set as they are. */
-export type PlanReasons = FilterMainReasons & WhiteBalanceReasons & LightReasons & LeftAshoreReasons;
+export type PlanReasons = FilterMainReasons &
+  WhiteBalanceReasons &
+  LightReasons &
+  LeftAshoreReasons &
+  CircumstanceReasons;
 
 /** One line of the plan. */
 export type DiveStep = Coded<StepCodes> & {

@@ -29,6 +29,8 @@ export const seldomNeeded = [
   // What video lights do, and what is done with them.
   "planner/src/mixed-light/lit-haze.ts",
   "planner/src/dive-advice/owned-lamp-filter.ts",
+  "planner/src/dive-advice/close-lamp-call.ts",
+  "planner/src/dive-advice/on-subject.ts",
   "planner/src/mixed-light/ways-out.ts",
   "planner/src/white-balance/lamp-kelvin.ts",
   "planner/src/dive-advice/steps/lamps-before.ts",
@@ -36,6 +38,8 @@ export const seldomNeeded = [
   "planner/src/dive-advice/steps/lamps.ts",
   "words/src/en/lamp-causes.ts",
   "words/src/en/ways-out.ts",
+  // A subject that is out of reach.
+  "planner/src/dive-advice/arms-length.ts",
   // Filters of a kit that a plan has no use for.
   "planner/src/dive-advice/left-ashore.ts",
   // Neutral density where it is too bright.
@@ -60,6 +64,10 @@ export const seldomInPlans = [
   "words/src/en/limit-steps.ts",
   // Filters of a kit that a plan has no use for.
   "words/src/en/reasons/left-ashore.ts",
+  // Haze that is cut by coming closer.
+  "words/src/en/close-steps.ts",
+  // What light, place and camera ask for beside a plan.
+  "words/src/en/reasons/circumstances.ts",
   // What is left to the camera.
   "words/src/en/auto-steps.ts",
   "words/src/en/summary-beside.ts",

@@ -1557,7 +1557,7 @@ export type FilterChoiceAnswer = {
      */
     filter_density?: number | undefined;
     /**
-     * Lowest density of that kind whose colours nobody can tell from the best (within 0.1 CIEDE2000, a judgement). It is the one advised, since it costs the least light. Absent for `none` and for filters of a `kit`. 0 to 3.
+     * Lowest density of that kind whose colours are hardly off the best (within 0.5 CIEDE2000, half of what a filter must gain, or 0.1 for `matched`; judgements). It is the one advised, since it costs the least light. Absent for `none` and for filters of a `kit`. 0 to 3.
      */
     as_good_from_density?: number | undefined;
     /**

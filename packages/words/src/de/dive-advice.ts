@@ -1,6 +1,7 @@
 import type { DiveAdviceTexts } from "../calculation-texts.js";
 import { causes } from "./causes.js";
 import { cautions } from "./cautions.js";
+import { circumstanceReasons } from "./reasons/circumstances.js";
 import { filterMainReasons } from "./reasons/filter-main.js";
 import { leftAshoreReasons } from "./reasons/left-ashore.js";
 import { lightReasons } from "./reasons/light.js";
@@ -15,6 +16,7 @@ export const diveAdvice: DiveAdviceTexts = {
     ...whiteBalanceReasons,
     ...lightReasons,
     ...leftAshoreReasons,
+    ...circumstanceReasons,
   },
   causes,
   cautions,

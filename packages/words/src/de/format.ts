@@ -40,6 +40,9 @@ export function stops(value: number): string {
   return `${text} ${one ? "Blendenstufe" : "Blendenstufen"}`;
 }
 
+/** Stufen von etwas, das nur geschätzt ist, in ganzen. */
+export const wholeStops = (value: number): string => stops(Math.max(1, Math.round(value)));
+
 /** Dasselbe nach „um“. */
 export const redder = (value: number): string =>
   Math.abs(value) < 1 / 6

@@ -1,6 +1,6 @@
 import type { LampStepCodes } from "@sunfathom/planner";
 import type { StepText } from "../answer-texts.js";
-import type { Texts, TextUnits } from "../problems/texts.js";
+import type { Texts } from "../problems/texts.js";
 import { textOf } from "../text-of.js";
 import { filterName, takeOff } from "./filter-name.js";
 import {
@@ -14,27 +14,27 @@ import {
   stops,
   strength,
   tooRed,
+  wholeStops,
 } from "./format.js";
 import { waysOut } from "./ways-out.js";
 
 /** Was mit den Videolampen geschieht, und warum. */
 export const lampSteps: Texts<LampStepCodes, StepText> = {
-  check_lamps: (p, u) => ({ text: CHECK_LIGHTS, why: lightNeeded(p, u) }),
-  filter_lamps: (p, u) => ({
-    text: `${takeOff(p)}Setz ${filterName(p.filter, "wen")} auf jede Videolampe.${checked(p)}`,
-    why: `Er gleicht ihr Licht in der Tiefe ans Tageslicht an und hinterlässt ${castOf(p.left)}.${needed(p, u)}`,
+  filter_lamps: (p) => ({
+    text: `${takeOff(p)}Setz ${filterName(p.filter, "wen")} auf jede Videolampe.`,
+    why: `Er gleicht ihr Licht in der Tiefe ans Tageslicht an und hinterlässt ${castOf(p.left)}.`,
   }),
-  keep_lamp_filters: (p, u) => ({
-    text: `Lass ${filterName(p.filter, "wen")} auf den Videolampen.${checked(p)}`,
-    why: `Damit zeigt ihr Licht gegenüber dem Tageslicht ${castOf(p.left)}.${needed(p, u)}`,
+  keep_lamp_filters: (p) => ({
+    text: `Lass ${filterName(p.filter, "wen")} auf den Videolampen.`,
+    why: `Damit zeigt ihr Licht gegenüber dem Tageslicht ${castOf(p.left)}.`,
   }),
-  bare_lamps: (p, u) => ({
-    text: `Nimm ${filterName(p.filter, "wen")} von den Videolampen.${checked(p)}`,
-    why: `Hier führen die Lampen: Es gibt kein Tageslicht, zu dem sie passen müssten, und der Filter kostet Licht.${needed(p, u)}`,
+  bare_lamps: (p) => ({
+    text: `Nimm ${filterName(p.filter, "wen")} von den Videolampen.`,
+    why: `Hier führen die Lampen: Es gibt kein Tageslicht, zu dem sie passen müssten, und der Filter kostet Licht.`,
   }),
   lamps_off: (p, u) => ({
-    text: `Lass die Videolampen ausgeschaltet am Rig.${p.fitted ? ` Im Moment sitzt ${filterName(p.fitted, "wer")} davor.` : ""}${p.other ? ` Willst du sie trotzdem einschalten: ${textOf(waysOut, p.other.way, u)}` : ""}`,
-    why: `Ein Weißabgleich passt nicht zu beiden Lichtern: Im Tageslicht gemacht, hinterlässt er ${castOf(p.split)}${tooRed(p.red_excess)} auf allem, was die Videolampen erreichen. Ohne sie hat das Motiv ${stops(p.cost)} weniger Licht.${p.other ? ` Eingeschaltet, auf diesem Weg, hinterlassen sie ${castOf(p.other.left)}.` : ""}`,
+    text: `Lass die Videolampen ausgeschaltet.${p.fitted ? ` Im Moment sitzt ${filterName(p.fitted, "wer")} davor.` : ""}${p.other ? ` Willst du sie trotzdem einschalten: ${textOf(waysOut, p.other.way, u)}` : ""}`,
+    why: `Tageslicht gibt dem ganzen Bild Farbe, die Videolampen nur dem, was sie erreichen, und ein Weißabgleich passt nicht zu beiden: Im Tageslicht gemacht, hinterlässt er ${castOf(p.split)}${tooRed(p.red_excess)} auf allem, was sie erreichen. Das Motiv hat ${stops(p.cost)} weniger Licht.${p.other ? ` Eingeschaltet, auf diesem Weg, hinterlassen sie ${castOf(p.other.left)}.` : ""}`,
   }),
   lamps_for_subject: (p) => ({
     text: "Für einen Tauchgang nur mit Nahaufnahmen, bei denen allein zählt, was die Lampen beleuchten: kein Filter, Videolampen an, Weißabgleich auf die Karte in ihrem Licht.",
@@ -45,30 +45,28 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     why: "Dort sind deine Videolampen auf dem Motiv heller als das Tageslicht.",
   }),
   lamps_on: (p, u) => ({
-    text: `Schalte die Videolampen ein, sobald sie unter Wasser sind, ${distance(p.distance_m, u)} von der Stelle, an der das Motiv sein wird.${p.wide ? " Halte sie weit weg vom Objektiv, damit Schwebteilchen davor dunkel bleiben." : ""}`,
+    text: `Schalte die Videolampen ein, ${distance(p.distance_m, u)} von der Stelle, an der das Motiv sein wird.${p.wide ? " Halte sie weit weg vom Objektiv, damit Schwebteilchen davor dunkel bleiben." : ""}`,
     why: "Belichtung und Weißabgleich werden in ihrem Licht eingestellt.",
   }),
   lamps_lead: (p) => ({
     text: `Halte das Motiv im Licht der Videolampen.${wide(p)}`,
-    why: `Auf dem Motiv sind sie im Grün um ${stops(p.green)} heller als das Tageslicht.`,
+    why: `Auf dem Motiv sind sie um ${wholeStops(p.green)} heller als das Tageslicht.`,
   }),
-  lamps_hardly_show: (p) => ({
-    text: p.haze
-      ? "Schalte die Videolampen aus: Sie würden kaum mehr als Backscatter zeigen."
-      : "Du kannst die Videolampen anlassen.",
-    why: `Das Tageslicht ist im Grün um ${stops(-p.green)} heller als die Videolampen: Ihr Licht fällt kaum auf.`,
+  lamps_hardly_show: (p, u) => ({
+    text: `${p.haze ? "Schalte die Videolampen aus: Sie würden kaum mehr als Backscatter zeigen." : "Du kannst die Videolampen anlassen."}${p.fight ? ` ${capital(fromTo(p.fight.from_m, p.fight.to_m, u))} beißen sie sich mit dem Tageslicht: Verwende dort nur eines von beiden.` : ""}`,
+    why: `Das Tageslicht ist um ${wholeStops(-p.green)} heller als die Videolampen: Ihr Licht fällt kaum auf.`,
   }),
   lamps_with_daylight: (p) => ({
-    text: `Lass die Videolampen an, so weit vom Motiv wie beim Weißabgleich; mach ihn neu, wenn sich das ändert.${p.unused ? ` ${capital(filterName(p.unused, "wer"))} bleibt davon weg.` : ""}${wide(p)}`,
+    text: `Lass die Videolampen an, so weit vom Motiv wie beim Weißabgleich; mach ihn neu, wenn sich das ändert: Näher an ihnen wird alles röter.${p.unused ? ` ${capital(filterName(p.unused, "wer"))} bleibt davon weg.` : ""}${wide(p)}`,
     why: `Die Mischung beider Lichter ${errorFall(p.without_e, p.with_e)}, im ganzen Bild und gegenüber ausgeschalteten Videolampen. Was sie nicht erreichen, zeigt ${castOf(p.unlit)} in der Farbe des Wassers.${p.unused ? " Mit Filtern ans Tageslicht angeglichen, brächten sie kein Rot." : ""}`,
   }),
   lamps_only: (p) => ({
     text: `Halte Licht und Motiv in dem Abstand, in dem du den Weißabgleich gemacht hast.${wide(p)}`,
-    why: `Das Wasser dazwischen kostet im Rot ${stops(p.red)}, im Grün ${stops(p.green)} und im Blau ${stops(p.blue)}.`,
+    why: `Das Wasser dazwischen nimmt am meisten ${p.blue > p.red ? "Blau" : "Rot"} weg: In einem anderen Abstand passt dieser Weißabgleich nicht mehr.`,
   }),
   lamps_reach: (p, u) => ({
     text: p.daylight
-      ? `Die Videolampen reichen etwa ${depth(p.dark_m, u)} weit. Was weiter weg ist, hat nur Tageslicht: Es wird ${stops(p.daylight.stops)} dunkler, in der Farbe des Wassers.`
+      ? `Die Videolampen reichen etwa ${depth(p.dark_m, u)} weit. Was weiter weg ist, hat nur Tageslicht: Es wird ${wholeStops(p.daylight.stops)} dunkler, in der Farbe des Wassers.`
       : `Die Videolampen reichen etwa ${depth(p.dark_m, u)} weit: Was weiter weg ist, bleibt im Bild schwarz.`,
     why: "Ihr Licht verteilt sich mit dem Abstand, und das Wasser nimmt hin und zurück seinen Teil.",
   }),
@@ -77,14 +75,6 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     why: "Kein Weißabgleich macht beide zugleich neutral.",
   }),
 };
-
-const CHECK_LIGHTS = "Lade und prüfe die Videolampen; probier sie im Wasser aus, nicht an der Luft.";
-const lightNeeded = (p: { distance_m: number }, u?: TextUnits): string =>
-  `Der Plan rechnet mit ihrem vollen Licht aus ${distance(p.distance_m, u)} Abstand.`;
-/** Dasselbe neben anderem, was mit ihnen geschieht. */
-const checked = ({ check }: { check?: object }): string => (check ? ` ${CHECK_LIGHTS}` : "");
-const needed = ({ check }: { check?: { distance_m: number } }, u?: TextUnits): string =>
-  check ? ` ${lightNeeded(check, u)}` : "";
 
 const wide = (p: { haze?: { percent: number } }): string =>
   p.haze

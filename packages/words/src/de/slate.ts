@@ -24,7 +24,6 @@ const short = ({ kind, density, id, shelf }: NamedFilter): string =>
 const off = ({ instead_of }: { instead_of?: NamedFilter }): string =>
   instead_of ? `${short(instead_of)} ab. ` : "";
 const noFilter = (p: { instead_of?: NamedFilter }): string => `${off(p)}Kein Farbfilter.`;
-const testLights = (check: object | undefined): string => (check ? " Videolampen im Wasser testen." : "");
 
 export const slate: SlateTexts = {
   title: ({ min_depth_m, max_depth_m }, u) => `Licht und Farbe ${between(min_depth_m, max_depth_m, u)}`,
@@ -51,10 +50,9 @@ export const slate: SlateTexts = {
     neutral_density: (p) =>
       `ND-Filter ${densityOf(p.density)} drauf${p.mount === "none" ? "" : ", zu Beginn"}.`,
     set_frame: (p) => `${dialShutter(p.exposure.shutter_s)}, alles manuell, ${shown(p.bits)} Bit.`,
-    check_lamps: () => "Videolampen laden, im Wasser testen.",
-    filter_lamps: (p) => `${off(p)}${short(p.filter)} auf jede Videolampe.${testLights(p.check)}`,
-    keep_lamp_filters: (p) => `${short(p.filter)} bleibt auf den Videolampen.${testLights(p.check)}`,
-    bare_lamps: (p) => `${short(p.filter)} von den Videolampen ab.${testLights(p.check)}`,
+    filter_lamps: (p) => `${off(p)}${short(p.filter)} auf jede Videolampe.`,
+    keep_lamp_filters: (p) => `${short(p.filter)} bleibt auf den Videolampen.`,
+    bare_lamps: (p) => `${short(p.filter)} von den Videolampen ab.`,
     start_exposure: (p) => `${setting(p)}. Lichter prüfen.`,
     balance_on_card: (p) =>
       p.far === undefined

@@ -30,13 +30,13 @@ export const steps: Texts<StepCodes, StepText> = {
   ...autoSteps,
   ...lampSteps,
   ...changeSteps,
-  mount_filter: (p) => ({
+  mount_filter: (p, u) => ({
     text: `${takeOff(p)}Bring ${filterName(p.filter, "wen")}${p.densest ? ", oder den dichtesten, den du bekommst," : ""} an${p.outside ? "" : ", solange das Gehäuse trocken und offen ist,"} und prüf, ob er sauber ist.`,
-    why: worth(p),
+    why: worth(p, u),
   }),
-  keep_filter: (p) => ({
+  keep_filter: (p, u) => ({
     text: `Lass ${filterName(p.filter, "wen")} auf dem Objektiv.${p.better ? ` ${capital(filterName(p.better, "wer"))} ist zu wenig besser für einen Wechsel.` : ""}`,
-    why: worth(p),
+    why: worth(p, u),
   }),
   no_filter: (p) => ({
     text: `${takeOff(p)}Lass das Objektiv ohne Farbfilter.`,
@@ -101,11 +101,11 @@ export const steps: Texts<StepCodes, StepText> = {
     why: "Keine Bearbeitung holt Rot zurück, das nicht aufgenommen wurde.",
   }),
   lamps_off_before_air: () => ({
-    text: "Schalte die Videolampen aus, bevor sie aus dem Wasser kommen, und lass eine Tauchlampe an, um zu sehen und gesehen zu werden.",
-    why: "Das Wasser kühlt sie, die Luft nicht.",
+    text: "Schalte die Videolampen aus, bevor sie aus dem Wasser kommen; die Tauchlampe bleibt an.",
+    why: "So siehst du weiter und wirst gesehen.",
   }),
   rinse: (p) => ({
-    text: `Spül und trockne ${spoken(p.gear.map((item) => GEAR[item]))} nach Angaben der Hersteller, bevor du etwas öffnest. ${p.profile ? "Wende dein Profil an. " : ""}Sieh die Aufnahmen dann auf Farbstiche, ausgefressene Lichter und Schärfe durch.`,
+    text: `Spül und trockne ${spoken(p.gear.map((item) => GEAR[item]))} nach Angaben der Hersteller, bevor du etwas öffnest. Sieh die Aufnahmen dann auf Farbstiche, ausgefressene Lichter und Schärfe durch${p.profile ? " und wende dein Profil an" : ""}.`,
     why: "Getrocknetes Salz und Schmutz zerkratzen Glas, und ein nasses Gehäuse tropft beim Öffnen auf den Sensor.",
   }),
 };

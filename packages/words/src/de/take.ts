@@ -2,7 +2,7 @@ import type { TakeCodes } from "@sunfathom/planner";
 import type { TakeText } from "../answer-texts.js";
 import type { Texts } from "../problems/texts.js";
 import { filterName, kindName } from "./filter-name.js";
-import { neutral, shown } from "./format.js";
+import { distance, neutral, shown } from "./format.js";
 
 /** Was mitkommt, und wozu. */
 export const take: Texts<TakeCodes, TakeText> = {
@@ -20,10 +20,15 @@ export const take: Texts<TakeCodes, TakeText> = {
     what: { flip: "den Klapphalter", clip_on: "den Clip-Halter" }[p.mount],
     why: "Der Filter sitzt darin.",
   }),
-  lamp: () => ({ what: "die Videolampen", why: "Sie bleiben am Rig, an oder aus wie im Plan." }),
+  lamp: (p, u) => ({
+    what: p.check ? "die Videolampen, geladen und geprüft" : "die Videolampen",
+    why: p.check
+      ? `Der Plan rechnet mit ihrem vollen Licht aus ${distance(p.check.distance_m, u)} Abstand.`
+      : "Bei diesem Tauchgang bleiben sie aus.",
+  }),
   dive_light: () => ({
     what: "eine Tauchlampe",
-    why: "Zum Sehen und Gesehenwerden, wenn die Videolampen aus sind.",
+    why: "Bei ihrem Licht tauchst du.",
   }),
   card: () => ({
     what: "eine Grau- oder Weißkarte oder eine weiße Schreibtafel",

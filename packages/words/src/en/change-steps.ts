@@ -9,13 +9,13 @@ import { neutral, span, stops } from "./format.js";
 
 /** English texts of what is on the lens already, goes on it and comes off it under water, and why. */
 export const changeSteps: Texts<ChangeStepCodes & Pick<StepCodes, "keep_filter">, StepText> = {
-  keep_filter: (p) => ({
+  keep_filter: (p, u) => ({
     text: `Leave ${filterName(p.filter)} on the lens.${p.better ? ` ${capital(filterName(p.better))} is better by too little to change for.` : ""}`,
-    why: worth(p),
+    why: worth(p, u),
   }),
   carry_filter: (p, u) => ({
     text: `${takeOff(p)}Carry ${filterName(p.filter)} on ${MOUNTS[p.mount].name}, clean, for ${span(p.from_m, p.to_m, u)}${p.from_start ? "; have it on the lens where you begin filming" : ""}.`,
-    why: worth(p),
+    why: worth(p, u),
   }),
   neutral_density: (p) => ({
     text: `${p.stays ? "Mount" : "Carry"} ${neutral(p.density)}${p.mount === "none" ? "" : ` on ${MOUNTS[p.mount].name}`}; ${p.stays ? "it stays on for the whole dive" : "start with it on the lens"}.`,

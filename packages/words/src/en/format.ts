@@ -13,7 +13,8 @@ export function shown(value: number, decimals = 0): string {
 // Lengths by the rules of numbers/lengths.ts, which a test holds them to: written out, since a page that computes offline in English
 // would load that file beside its own for the sake of other languages.
 const foot_m = 0.3048;
-const halves = (value: number): string => String(Math.round(value * 2) / 2);
+const rounded = (value: number, per: number): string => String(Math.round(value * per) / per);
+const halves = (value: number): string => rounded(value, 2);
 const withUnit = (text: string, units?: TextUnits): string => `${text} ${units === "imperial" ? "ft" : "m"}`;
 
 /** The number alone of a depth: to 1 m, to 0.5 m where shallower than 5 m; to whole feet. */
@@ -23,9 +24,9 @@ export const depthNumber = (depth_m: number, units?: TextUnits): string =>
 export const depth = (depth_m: number, units?: TextUnits): string =>
   withUnit(depthNumber(depth_m, units), units);
 
-/** A distance to 0.1 m; to inches below a yard, to half feet below ten, and to whole feet above. */
+/** A distance to 0.1 m, and to 0.05 m below half a metre; to inches below a yard, to half feet below ten, and to whole feet above. */
 export function distance(distance_m: number, units?: TextUnits): string {
-  if (units !== "imperial") return withUnit(shown(distance_m, 1));
+  if (units !== "imperial") return withUnit(rounded(distance_m, distance_m < 0.5 ? 20 : 10));
   const feet = distance_m / foot_m;
   return feet < 3 ? `${shown(feet * 12)} in` : withUnit(feet < 10 ? halves(feet) : shown(feet), units);
 }
@@ -75,6 +76,9 @@ export function stops(value: number): string {
   const whole = Math.floor(thirds / 3);
   return `${whole > 0 ? whole : ""}${["", "⅓", "⅔"][thirds % 3]} ${thirds <= 3 ? "stop" : "stops"}`;
 }
+
+/** Stops of what is only estimated, in whole ones. */
+export const wholeStops = (value: number): string => stops(Math.max(1, Math.round(value)));
 
 /** A density as it stands on a filter: 0.6, 0.45. */
 export const densityOf = (density: number): string =>

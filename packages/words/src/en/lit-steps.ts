@@ -25,7 +25,7 @@ export const litSteps: Texts<
     why: `Without a card, the water between light, subject and camera leaves ${castOf(p.cast)}.`,
   }),
   lamps_off_before_air: () => ({
-    text: "Switch the video lights off before they leave the water, and keep a dive light on to see and be seen.",
-    why: "Water cools them, and air does not.",
+    text: "Switch the video lights off before they leave the water; the dive light stays on.",
+    why: "You go on seeing, and being seen.",
   }),
 };

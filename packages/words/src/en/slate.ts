@@ -15,7 +15,6 @@ const name = (filter: NamedFilter): string => capital(short(filter));
 const off = ({ instead_of }: { instead_of?: NamedFilter }): string =>
   instead_of ? `${name(instead_of)} off. ` : "";
 const noFilter = (p: { instead_of?: NamedFilter }): string => `${off(p)}No colour filter.`;
-const testLights = (check: object | undefined): string => (check ? " Test video lights in water." : "");
 
 export const slate: SlateTexts = {
   title: ({ min_depth_m, max_depth_m }, u) => `Light and colour ${between(min_depth_m, max_depth_m, u)}`,
@@ -41,10 +40,9 @@ export const slate: SlateTexts = {
     fit_filter: (p) => `Mount: ${mountingHolders[p.holder]}.`,
     neutral_density: (p) => `ND ${densityOf(p.density)} on${p.mount === "none" ? "" : " at the start"}.`,
     set_frame: (p) => `${dialShutter(p.exposure.shutter_s)}, all manual, ${shown(p.bits)} bits.`,
-    check_lamps: () => "Charge video lights, test them in water.",
-    filter_lamps: (p) => `${off(p)}${name(p.filter)} on each video light.${testLights(p.check)}`,
-    keep_lamp_filters: (p) => `${name(p.filter)} stays on the video lights.${testLights(p.check)}`,
-    bare_lamps: (p) => `${name(p.filter)} off the video lights.${testLights(p.check)}`,
+    filter_lamps: (p) => `${off(p)}${name(p.filter)} on each video light.`,
+    keep_lamp_filters: (p) => `${name(p.filter)} stays on the video lights.`,
+    bare_lamps: (p) => `${name(p.filter)} off the video lights.`,
     start_exposure: (p) => `${setting(p)}. Check highlights.`,
     balance_on_card: (p) =>
       p.far === undefined

@@ -21,9 +21,9 @@ export const steps: Texts<StepCodes, StepText> = {
   ...closeSteps,
   ...limitSteps,
   ...changeSteps,
-  mount_filter: (p) => ({
+  mount_filter: (p, u) => ({
     text: `${takeOff(p)}Mount ${filterName(p.filter)}${p.densest ? ", or the densest that you can get," : ""}${p.outside ? "" : " while the housing is dry and open"}, and check that it is clean.`,
-    why: worth(p),
+    why: worth(p, u),
   }),
   no_filter: (p) => ({
     text: `${takeOff(p)}Leave the lens without a colour filter.`,
@@ -58,7 +58,7 @@ export const steps: Texts<StepCodes, StepText> = {
     why: "No edit brings back red that was not recorded.",
   }),
   rinse: (p) => ({
-    text: `Rinse and dry ${spoken(p.gear.map((item) => GEAR[item]))} as ${p.gear.length === 1 ? "its maker says" : "their makers say"} before you open anything. ${p.profile ? "Grade with your profile. " : ""}Then check the footage for colour casts, blown highlights and focus.`,
+    text: `Rinse and dry ${spoken(p.gear.map((item) => GEAR[item]))} as ${p.gear.length === 1 ? "its maker says" : "their makers say"} before you open anything. Then check the footage for colour casts, blown highlights and focus${p.profile ? ", and grade it with your profile" : ""}.`,
     why: "Dried salt and grit scratch glass, and a wet housing drips onto the sensor when you open it.",
   }),
 };

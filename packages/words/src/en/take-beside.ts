@@ -2,7 +2,7 @@ import type { TakeCodes } from "@sunfathom/planner";
 import type { TakeText } from "../answer-texts.js";
 import type { Texts } from "../problems/texts.js";
 import { filterName } from "./filter-name.js";
-import { neutral, shown } from "./format.js";
+import { distance, neutral, shown } from "./format.js";
 
 /** What only some dives take beside filter and card: lights, an ND, what they are mounted on. */
 export const takeBeside: Texts<Omit<TakeCodes, "lens_filter" | "card" | "spares">, TakeText> = {
@@ -19,9 +19,14 @@ export const takeBeside: Texts<Omit<TakeCodes, "lens_filter" | "card" | "spares"
     what: `a ${p.kind} filter of density ${shown(p.density, 1)} for each video light`,
     why: "Your kit has none that matches. With these you could leave the video lights on.",
   }),
-  lamp: () => ({ what: "the video lights", why: "They stay on the rig, on or off as the plan says." }),
+  lamp: (p, u) => ({
+    what: p.check ? "the video lights, charged and checked" : "the video lights",
+    why: p.check
+      ? `The plan counts on all their light, from ${distance(p.check.distance_m, u)}.`
+      : "On this dive they stay off.",
+  }),
   dive_light: () => ({
     what: "a dive light",
-    why: "You see and are seen by it when the video lights are off.",
+    why: "It is the light that you dive by.",
   }),
 };

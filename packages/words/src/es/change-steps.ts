@@ -10,7 +10,7 @@ import { capital, fromTo, neutral, stops } from "./format.js";
 export const changeSteps: Texts<ChangeStepCodes, StepText> = {
   carry_filter: (p, u) => ({
     text: `${takeOff(p)}Lleve ${filterName(p.filter)}, limpio y ${MOUNTS[p.mount].name}, para usarlo ${fromTo(p.from_m, p.to_m, u)}${p.from_start ? "; téngalo ya en el objetivo cuando empiece a filmar" : ""}.`,
-    why: worth(p),
+    why: worth(p, u),
   }),
   neutral_density: (p) => ({
     text: p.stays

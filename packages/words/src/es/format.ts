@@ -51,6 +51,9 @@ export function stops(value: number): string {
   return text === "1" ? "1 paso" : `${text} de paso`;
 }
 
+/** Pasos de algo que solo se estima, en enteros. */
+export const wholeStops = (value: number): string => stops(Math.max(1, Math.round(value)));
+
 /** Cuánto más rojo, o más verde, es lo que iluminan los focos. */
 export const redder = (value: number): string =>
   Math.abs(value) < 1 / 6

@@ -26,7 +26,6 @@ const name = (filter: NamedFilter): string => capital(short(filter));
 const off = ({ instead_of }: { instead_of?: NamedFilter }): string =>
   instead_of ? `Fuera el ${short(instead_of)}. ` : "";
 const noFilter = (p: { instead_of?: NamedFilter }): string => `${off(p)}Sin filtro de color.`;
-const testLights = (check: object | undefined): string => (check ? " Pruebe los focos en el agua." : "");
 export const slate: SlateTexts = {
   title: ({ min_depth_m, max_depth_m }, u) => `Luz y color ${between(min_depth_m, max_depth_m, u)}`,
   parts: { before: "Antes", start: "Inicio", down: "Bajada", up: "Subida", after: "Después" },
@@ -52,10 +51,9 @@ export const slate: SlateTexts = {
     neutral_density: (p) =>
       `Filtro ND ${densityOf(p.density)} puesto${p.mount === "none" ? "" : " al empezar"}.`,
     set_frame: (p) => `${dialShutter(p.exposure.shutter_s)}, todo manual, ${shown(p.bits)} bits.`,
-    check_lamps: () => "Cargue los focos y pruébelos en el agua.",
-    filter_lamps: (p) => `${off(p)}${name(p.filter)} en cada foco.${testLights(p.check)}`,
-    keep_lamp_filters: (p) => `${name(p.filter)}: déjelo en los focos.${testLights(p.check)}`,
-    bare_lamps: (p) => `Quite el ${short(p.filter)} de los focos.${testLights(p.check)}`,
+    filter_lamps: (p) => `${off(p)}${name(p.filter)} en cada foco.`,
+    keep_lamp_filters: (p) => `${name(p.filter)}: déjelo en los focos.`,
+    bare_lamps: (p) => `Quite el ${short(p.filter)} de los focos.`,
     start_exposure: (p) => `${setting(p)}. Vigile las altas luces.`,
     balance_on_card: (p) =>
       p.far === undefined

@@ -30,13 +30,13 @@ export const steps: Texts<StepCodes, StepText> = {
   ...autoSteps,
   ...lampSteps,
   ...changeSteps,
-  mount_filter: (p) => ({
+  mount_filter: (p, u) => ({
     text: `${takeOff(p)}Monte ${filterName(p.filter)}${p.densest ? ", o el más denso que encuentre," : ""}${p.outside ? "" : " con la carcasa aún seca y abierta,"} y compruebe que está limpio.`,
-    why: worth(p),
+    why: worth(p, u),
   }),
-  keep_filter: (p) => ({
+  keep_filter: (p, u) => ({
     text: `Deje ${theFilter(p.filter)} en el objetivo.${p.better ? ` ${capital(choiceOf(p.better))} es mejor, pero por tan poco que no vale la pena el cambio.` : ""}`,
-    why: worth(p),
+    why: worth(p, u),
   }),
   no_filter: (p) => ({
     text: `${takeOff(p)}Deje el objetivo sin filtro de color.`,
@@ -97,11 +97,11 @@ export const steps: Texts<StepCodes, StepText> = {
     why: "Ninguna edición recupera un rojo que no se grabó.",
   }),
   lamps_off_before_air: () => ({
-    text: "Apague los focos de vídeo antes de que salgan del agua, y deje encendida una linterna de buceo para ver y ser visto.",
-    why: "El agua los refrigera; el aire, no.",
+    text: "Apague los focos de vídeo antes de que salgan del agua; la linterna de buceo sigue encendida.",
+    why: "Así sigue viendo y le siguen viendo.",
   }),
   rinse: (p) => ({
-    text: `Enjuague y seque ${spoken(p.gear.map((item) => GEAR[item]))} según ${p.gear.length === 1 ? "indica su fabricante" : "indican sus fabricantes"} antes de abrir nada. ${p.profile ? "Aplique su perfil. " : ""}Después, busque en las tomas dominantes, altas luces quemadas y fallos de enfoque.`,
+    text: `Enjuague y seque ${spoken(p.gear.map((item) => GEAR[item]))} según ${p.gear.length === 1 ? "indica su fabricante" : "indican sus fabricantes"} antes de abrir nada. Después, busque en las tomas dominantes, altas luces quemadas y fallos de enfoque${p.profile ? ", y aplique su perfil" : ""}.`,
     why: "La sal seca y la arenilla rayan el cristal, y una carcasa mojada gotea sobre el sensor al abrirla.",
   }),
 };

@@ -2,7 +2,7 @@ import type { TakeCodes } from "@sunfathom/planner";
 import type { TakeText } from "../answer-texts.js";
 import type { Texts } from "../problems/texts.js";
 import { filterName, kindName } from "./filter-name.js";
-import { neutral, shown } from "./format.js";
+import { distance, neutral, shown } from "./format.js";
 
 /** Qué llevar, y para qué. */
 export const take: Texts<TakeCodes, TakeText> = {
@@ -20,13 +20,15 @@ export const take: Texts<TakeCodes, TakeText> = {
     what: { flip: "el portafiltros abatible", clip_on: "el soporte de clip" }[p.mount],
     why: "Sujeta el filtro delante del puerto.",
   }),
-  lamp: () => ({
-    what: "los focos de vídeo",
-    why: "Se quedan en el equipo de cámara, encendidos o apagados según el plan.",
+  lamp: (p, u) => ({
+    what: p.check ? "los focos de vídeo, cargados y comprobados" : "los focos de vídeo",
+    why: p.check
+      ? `El plan cuenta con toda su luz, desde ${distance(p.check.distance_m, u)}.`
+      : "En esta inmersión se quedan apagados.",
   }),
   dive_light: () => ({
     what: "una linterna de buceo",
-    why: "Con ella ve y le ven mientras los focos de vídeo están apagados.",
+    why: "Es la luz con la que bucea.",
   }),
   card: () => ({
     what: "una tarjeta gris o blanca, o una pizarra blanca",

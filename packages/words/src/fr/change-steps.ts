@@ -10,7 +10,7 @@ import { capital, fromTo, neutral, stops } from "./format.js";
 export const changeSteps: Texts<ChangeStepCodes, StepText> = {
   carry_filter: (p, u) => ({
     text: `${takeOff(p)}Emportez ${filterName(p.filter)}, propre, ${MOUNTS[p.mount].name}, pour servir ${fromTo(p.from_m, p.to_m, u)}${p.from_start ? " ; qu’il soit déjà devant l’objectif quand vous commencez à filmer" : ""}.`,
-    why: worth(p),
+    why: worth(p, u),
   }),
   neutral_density: (p) => ({
     text: p.stays

@@ -39,6 +39,9 @@ export function stops(value: number): string {
   return none ? "moins de ⅓ IL" : `${text} IL`;
 }
 
+/** Des crans de ce qui n’est qu’estimé, en entiers. */
+export const wholeStops = (value: number): string => stops(Math.max(1, Math.round(value)));
+
 /** Ce qu’une lumière a de rouge en plus ou en moins face à une autre, après une virgule. */
 export const redder = (value: number): string =>
   Math.abs(value) < 1 / 6

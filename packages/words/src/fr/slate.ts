@@ -26,7 +26,6 @@ const name = (filter: NamedFilter): string => capital(short(filter));
 const off = ({ instead_of }: { instead_of?: NamedFilter }): string =>
   instead_of ? `Ôtez le ${short(instead_of)}. ` : "";
 const noFilter = (p: { instead_of?: NamedFilter }): string => `${off(p)}Pas de filtre coloré.`;
-const testLights = (check: object | undefined): string => (check ? " Testez les phares dans l’eau." : "");
 
 export const slate: SlateTexts = {
   title: ({ min_depth_m, max_depth_m }, u) => `Lumière et couleur ${between(min_depth_m, max_depth_m, u)}`,
@@ -53,10 +52,9 @@ export const slate: SlateTexts = {
     neutral_density: (p) =>
       `Filtre ND ${densityOf(p.density)} monté${p.mount === "none" ? "" : " au début"}.`,
     set_frame: (p) => `${dialShutter(p.exposure.shutter_s)}, tout en manuel, ${shown(p.bits)} bits.`,
-    check_lamps: () => "Chargez les phares, testez-les dans l’eau.",
-    filter_lamps: (p) => `${off(p)}${name(p.filter)} sur chaque phare.${testLights(p.check)}`,
-    keep_lamp_filters: (p) => `${name(p.filter)} : il reste sur les phares.${testLights(p.check)}`,
-    bare_lamps: (p) => `Ôtez le ${short(p.filter)} des phares.${testLights(p.check)}`,
+    filter_lamps: (p) => `${off(p)}${name(p.filter)} sur chaque phare.`,
+    keep_lamp_filters: (p) => `${name(p.filter)} : il reste sur les phares.`,
+    bare_lamps: (p) => `Ôtez le ${short(p.filter)} des phares.`,
     start_exposure: (p) => `${setting(p)}. Vérifiez les hautes lumières.`,
     balance_on_card: (p) =>
       p.far === undefined

@@ -29,13 +29,13 @@ export const steps: Texts<StepCodes, StepText> = {
   ...autoSteps,
   ...lampSteps,
   ...changeSteps,
-  mount_filter: (p) => ({
+  mount_filter: (p, u) => ({
     text: `${takeOff(p)}Montez ${filterName(p.filter)}${p.densest ? ", ou le plus dense que vous trouviez," : ""}${p.outside ? "" : " tant que le caisson est sec et ouvert,"} et vérifiez qu’il est propre.`,
-    why: worth(p),
+    why: worth(p, u),
   }),
-  keep_filter: (p) => ({
+  keep_filter: (p, u) => ({
     text: `Laissez ${theFilter(p.filter)} sur l’objectif.${p.better ? ` Vous feriez un peu mieux avec ${filterName(p.better)}, mais trop peu pour en changer.` : ""}`,
-    why: worth(p),
+    why: worth(p, u),
   }),
   no_filter: (p) => ({
     text: `${takeOff(p)}Laissez l’objectif sans filtre de couleur.`,
@@ -96,11 +96,11 @@ export const steps: Texts<StepCodes, StepText> = {
     why: "Aucune retouche ne ramène un rouge qui n’a pas été enregistré.",
   }),
   lamps_off_before_air: () => ({
-    text: "Éteignez les phares vidéo avant qu’ils ne sortent de l’eau, et gardez une lampe de plongée allumée pour voir et être vu.",
-    why: "L’eau les refroidit, l’air non.",
+    text: "Éteignez les phares vidéo avant qu’ils ne sortent de l’eau ; la lampe de plongée reste allumée.",
+    why: "Vous continuez à voir et à être vu.",
   }),
   rinse: (p) => ({
-    text: `Rincez et séchez ${spoken(p.gear.map((item) => GEAR[item]))} comme le ${p.gear.length === 1 ? "dit la notice" : "disent les notices"} avant d’ouvrir quoi que ce soit. ${p.profile ? "Appliquez votre profil. " : ""}Vérifiez ensuite dans les images les dominantes, les hautes lumières brûlées et la netteté.`,
+    text: `Rincez et séchez ${spoken(p.gear.map((item) => GEAR[item]))} comme le ${p.gear.length === 1 ? "dit la notice" : "disent les notices"} avant d’ouvrir quoi que ce soit. Vérifiez ensuite dans les images les dominantes, les hautes lumières brûlées et la netteté${p.profile ? ", puis appliquez votre profil" : ""}.`,
     why: "Le sel séché et les grains rayent le verre, et un caisson mouillé goutte sur le capteur quand on l’ouvre.",
   }),
 };

@@ -2,7 +2,7 @@ import type { TakeCodes } from "@sunfathom/planner";
 import type { TakeText } from "../answer-texts.js";
 import type { Texts } from "../problems/texts.js";
 import { filterName, kindName } from "./filter-name.js";
-import { neutral, shown } from "./format.js";
+import { distance, neutral, shown } from "./format.js";
 
 /** Ce qu’on emporte, et pour quoi faire. */
 export const take: Texts<TakeCodes, TakeText> = {
@@ -20,13 +20,15 @@ export const take: Texts<TakeCodes, TakeText> = {
     what: { flip: "le support basculant", clip_on: "le support à clip" }[p.mount],
     why: "Le filtre est dessus.",
   }),
-  lamp: () => ({
-    what: "les phares vidéo",
-    why: "Ils restent sur le caisson, allumés ou éteints selon le plan.",
+  lamp: (p, u) => ({
+    what: p.check ? "les phares vidéo, chargés et vérifiés" : "les phares vidéo",
+    why: p.check
+      ? `Le plan compte sur toute leur lumière, à ${distance(p.check.distance_m, u)}.`
+      : "Pour cette plongée, ils restent éteints.",
   }),
   dive_light: () => ({
     what: "une lampe de plongée",
-    why: "Pour voir et être vu, phares vidéo éteints.",
+    why: "C’est à sa lumière que vous plongez.",
   }),
   card: () => ({
     what: "une charte grise ou blanche, ou une ardoise blanche",

@@ -11,11 +11,14 @@ export interface Lengths {
   depth(depth_m: number, units?: TextUnits): string;
   /** A depth that is written already, or several, with their unit. */
   withUnit(depths: string, units?: TextUnits): string;
-  /** A distance to 0.1 m; to inches below a yard, to half feet below ten, and to whole feet above. */
+  /** A distance to 0.1 m, and to 0.05 m below half a metre; to inches below a yard, to half feet below ten, and to whole feet above. */
   distance(distance_m: number, units?: TextUnits): string;
   /** A distance to whole centimetres, or to half inches. */
   near(distance_mm: number, units?: TextUnits): string;
 }
+
+/** As many as a length to hundredths needs. */
+const decimalsOf = (value: number): number => String(value).split(".")[1]?.length ?? 0;
 
 export function lengthsOf({ shown, unit }: Pick<Formats, "shown" | "unit">): Lengths {
   const halves = (value: number): string => {
@@ -33,7 +36,11 @@ export function lengthsOf({ shown, unit }: Pick<Formats, "shown" | "unit">): Len
     withUnit,
     depth: (depth_m, units) => withUnit(depthNumber(depth_m, units), units),
     distance: (distance_m, units) => {
-      if (units !== "imperial") return unit(shown(distance_m, 1), "m");
+      if (units !== "imperial") {
+        const per = distance_m < 0.5 ? 20 : 10;
+        const rounded = Math.round(distance_m * per) / per;
+        return unit(shown(rounded, decimalsOf(rounded)), "m");
+      }
       const feet = distance_m / metresPerFoot;
       if (feet < 3) return unit(shown(feet * 12), "in");
       return unit(feet < 10 ? halves(feet) : shown(feet), "ft");

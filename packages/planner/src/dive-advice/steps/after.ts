@@ -1,6 +1,7 @@
 import type { Gear } from "../../codes/steps.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { Decisions } from "../decisions.js";
+import { STRONG_DELTA_E00 } from "../ranks.js";
 import { step } from "./step.js";
 
 /** What is done after the dive: the grade, and care of the gear. */
@@ -29,9 +30,6 @@ export function afterDive({ red, filmed, filter, scene }: Decisions): DiveStep[]
   steps.push(step({ ...at, basis: "common_practice" }, "rinse", { gear, ...profile }));
   return steps;
 }
-
-/** From this mean colour error on pictures look wrong whatever red is in them: a judgement. */
-const STRONG_DELTA_E00 = 12;
 
 function leftIn({ colour_error_delta_e00 }: Decisions["filter"]): { left?: { error: number } } {
   const error = colour_error_delta_e00.likely;

@@ -1,16 +1,11 @@
 // What brings each step on dry land, and the figures that it is told with.
 
-import {
-  BRIGHT_REEF,
-  daylightScene,
-  NIGHT_WRECK,
-  OUTER_REEF_MORNING,
-  REEF_WITH_LAMPS,
-  TWO_LAMPS,
-} from "@sunfathom/fixtures/scenes";
+import { BRIGHT_REEF, daylightScene, NIGHT_WRECK, OUTER_REEF_MORNING } from "@sunfathom/fixtures/scenes";
 import { describe, expect, it } from "vitest";
 import type { KitItem } from "../../scene/scene.js";
+import { worseBelow } from "../below.js";
 import { decided, FLIPPED, parametersIn, toldBy } from "../decided.test-support.js";
+import { rankOf } from "../ranks.js";
 import { beforeDive } from "./before.js";
 
 const codes = (...of: Parameters<typeof beforeDive>) => beforeDive(...of).map(({ code }) => code);
@@ -28,9 +23,26 @@ describe("before the dive", () => {
       with_e: reef.filter.colour_error_delta_e00.likely,
       without_e: reef.filter.colour_error_without_delta_e00.likely,
       loss_stops: reef.filter.filter_loss_stops.likely,
+      below: worseBelow(reef),
     });
     // What is computed and what is habit are told apart.
     expect(beforeDive(reef).map(({ basis }) => basis)).toEqual(["computed", "common_practice"]);
+  });
+
+  it("what it leaves is told from where on it ranks worse at the deep end, be it the chart or a grey card", () => {
+    const { colour_error_delta_e00: over, depths } = reef.filter;
+    const below = parametersIn(beforeDive(reef), "mount_filter")["below"] as ReturnType<typeof worseBelow>;
+    const deepest = depths.at(-1);
+    expect(rankOf(over.likely)).toBeLessThan(rankOf(below?.error ?? 0));
+    expect(below?.error).toBeGreaterThanOrEqual(deepest?.advised_colour_error_delta_e00 ?? Number.NaN);
+    for (const { depth_m, advised_colour_error_delta_e00 } of depths) {
+      if (depth_m <= (below?.from_m ?? 0) - 1)
+        expect(rankOf(advised_colour_error_delta_e00)).toBeLessThanOrEqual(rankOf(over.likely));
+    }
+    // At one depth there is nothing below.
+    expect(parametersIn(beforeDive(decided(daylightScene("IB", 45, 12))), "mount_filter")).not.toHaveProperty(
+      "below",
+    );
   });
 
   it("a filter that is changed is carried for where it serves, on its mount", () => {
@@ -89,21 +101,6 @@ describe("before the dive", () => {
     expect(parametersIn(beforeDive(reef), "set_frame")).toEqual({ exposure: { shutter_s: 1 / 50 }, bits: 8 });
   });
 
-  it("lamps are checked for what they are to give, at the nearest; those that stay off are not", () => {
-    const night = decided(NIGHT_WRECK);
-    const lamps = [TWO_LAMPS, { ...TWO_LAMPS, distance_m: 0.5 }];
-    expect(parametersIn(beforeDive({ ...night, filmed: { ...night.filmed, lamps } }), "check_lamps")).toEqual(
-      {
-        lux: night.lampLight_lx,
-        distance_m: 0.5,
-      },
-    );
-    // Packing is a habit.
-    const checked = beforeDive({ ...night, filmed: { ...night.filmed, lamps } });
-    expect(checked.find(({ code }) => code === "check_lamps")?.basis).toBe("common_practice");
-    expect(codes(decided(REEF_WITH_LAMPS))).not.toContain("check_lamps");
-  });
-
   it("filters go on the lamps where the plan has them, named as they are owned", () => {
     const night = decided(NIGHT_WRECK);
     const filtered = (item: KitItem) => ({
@@ -115,10 +112,7 @@ describe("before the dive", () => {
     expect(parametersIn(beforeDive(blue), "filter_lamps")).toEqual({
       filter: { kind: "blue", density: 0.9, id: "soft" },
       left: 2.5,
-      // Checked while they are at hand: no line of its own.
-      check: { lux: night.lampLight_lx, distance_m: 0.8 },
     });
-    expect(codes(blue)).not.toContain("check_lamps");
     // One that is known by its curve alone is called by what it is like.
     const filter_transmittance = [
       { wavelength_nm: 550, transmittance: 0.9 },

@@ -1,5 +1,6 @@
 import type { Mount } from "../../codes/steps.js";
 import type { DiveStep } from "../../result/dive-advice.js";
+import { worseBelow } from "../below.js";
 import type { Decisions } from "../decisions.js";
 import { startOfPlan } from "../exposure-plan.js";
 import { mountOf } from "../legs.js";
@@ -43,11 +44,13 @@ function filterStep(d: Decisions): DiveStep {
       ? step(at, "no_filter_for_lamps", instead)
       : step(at, "no_filter", { error: filter.colour_error_without_delta_e00.likely, ...instead });
   }
+  const below = worseBelow(d);
   const worth = {
     filter: filterNamed,
     with_e: filter.colour_error_delta_e00.likely,
     without_e: filter.colour_error_without_delta_e00.likely,
     loss_stops: filter.filter_loss_stops.likely,
+    ...(below ? { below } : {}),
     ...(filter.densest ? { densest: true as const } : {}),
     ...(filmed.lamps.length > 0 ? { lit: true as const } : {}),
     ...(filmed.filter_change_underwater === "none" ? {} : { outside: true as const }),

@@ -8,21 +8,16 @@ const at = { phase: "before_dive" } as const;
 
 /** What is done with the lamps on dry land. */
 export function lampsBefore(d: Decisions): DiveStep[] {
-  const { filmed, fitted, lampFilter, lampPlan, lampLight_lx, middle } = d;
-  const distance_m = Math.min(...filmed.lamps.map((lamp) => lamp.distance_m));
-  const light = filmed.lamps.length > 0 ? { lux: lampLight_lx, distance_m } : undefined;
-  // With the lights at hand they are checked, too.
-  const check = light ? { check: light } : {};
+  const { fitted, lampFilter, lampPlan, middle } = d;
   if (lampPlan === "lamps_with_filter" && lampFilter) {
     const { item, split_left_delta_e00: left } = lampFilter;
     const instead = fitted ? { instead_of: fitted.filter } : {};
-    return [step(at, "filter_lamps", { filter: ownedName(item), left, ...instead, ...check })];
+    return [step(at, "filter_lamps", { filter: ownedName(item), left, ...instead })];
   }
-  if (fitted && !fitted.kept) return [step(at, "bare_lamps", { filter: fitted.filter, ...check })];
+  if (fitted && !fitted.kept) return [step(at, "bare_lamps", { filter: fitted.filter })];
   if (fitted && lampPlan !== "lamps_off") {
     const left = middle.split_delta_e00?.likely ?? 0;
-    return [step(at, "keep_lamp_filters", { filter: fitted.filter, left, ...check })];
+    return [step(at, "keep_lamp_filters", { filter: fitted.filter, left })];
   }
-  if (d.lampPlan === "lamps_off") return lampsOff(d);
-  return light ? [step({ ...at, basis: "common_practice" }, "check_lamps", light)] : [];
+  return lampPlan === "lamps_off" ? lampsOff(d) : [];
 }

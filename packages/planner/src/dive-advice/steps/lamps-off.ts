@@ -11,12 +11,15 @@ const at = { phase: "before_dive" } as const;
 const BARE_LENS_WAYS = ["balance_to_lamps", "come_closer"];
 
 /** Off, and what else could be done: told on land, since what it asks for is mounted, or left, there. */
-export function lampsOff({ middle, fitted, filter, onSubject }: Decisions): DiveStep[] {
+export function lampsOff({ middle, fitted, filter, onSubject, closeCalls }: Decisions): DiveStep[] {
   const isBare = filter.filter_kind === "none";
   const { ways_out } = middle;
   const off = ways_out.find(({ way }) => way === "lamps_off");
+  // A close call says already how they would be on.
+  const isClose = closeCalls.some(({ code }) => code === "close_lamps");
   const other = ways_out.find(
     ({ way, split_left_delta_e00 }) =>
+      !isClose &&
       way !== "lamps_off" &&
       split_left_delta_e00 <= VISIBLE_SPLIT_DELTA_E00 &&
       (isBare || !BARE_LENS_WAYS.includes(way)),

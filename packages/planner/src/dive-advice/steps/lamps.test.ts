@@ -129,10 +129,18 @@ describe("lamps that are on", () => {
   it("fight in a zone where that is a part of the range, and not where it is the whole", () => {
     const part = [zone("daylight_leads", 1, 5), zone("lights_fight", 5, 20)];
     const wide = { ...night, scene: { ...night.scene, min_depth_m: 1, max_depth_m: 20 } };
-    const steps = lampSteps(changed(wide, "daylight_leads", {}, part));
-    expect(parametersIn(steps, "mixing_zone")).toEqual({ from_m: 5, to_m: 20 });
+    const fight = { from_m: 5, to_m: 20 };
+    const led = lampSteps(changed(wide, "lamps_lead", {}, part));
+    expect(parametersIn(led, "mixing_zone")).toEqual(fight);
+    // Where daylight leads, the line that says so says where.
+    const hardly = lampSteps(changed(wide, "daylight_leads", {}, part));
+    expect(parametersIn(hardly, "lamps_hardly_show")).toMatchObject({ fight });
+    expect(hardly.map(({ code }) => code)).not.toContain("mixing_zone");
     const whole = [zone("lights_fight", 1, 20)];
-    expect(codes(changed(wide, "daylight_leads", {}, whole))).not.toContain("mixing_zone");
+    expect(codes(changed(wide, "lamps_lead", {}, whole))).not.toContain("mixing_zone");
+    expect(
+      parametersIn(lampSteps(changed(wide, "daylight_leads", {}, whole)), "lamps_hardly_show"),
+    ).not.toHaveProperty("fight");
   });
 
   it("are held wide where more than 15 % of a lit grey is haze (a judgement)", () => {

@@ -14,14 +14,16 @@ const seen = { ...at, basis: "judgement" } as const;
 
 /** What is done with the lamps. */
 export function lampSteps(d: Decisions): DiveStep[] {
-  const { lampPlan, middle, mixed, scene } = d;
+  const { lampPlan, middle } = d;
   if (lampPlan === "lamps_off") return lampsFrom(d);
   if (lampPlan === "lamps_with_daylight" && d.lampWays) return withDaylight(d, d.lampWays);
   const green = middle.green_lamp_over_daylight_stops?.likely ?? 0;
   const haze = spoiling(middle);
   const steps: DiveStep[] = [];
   if (lampPlan === "lamps_lead") steps.push(step(at, "lamps_lead", { green, ...haze }));
-  if (lampPlan === "daylight_leads") steps.push(step(at, "lamps_hardly_show", { green, ...haze }));
+  const fight = fightIn(d);
+  if (lampPlan === "daylight_leads")
+    steps.push(step(at, "lamps_hardly_show", { green, ...haze, ...(fight ? { fight } : {}) }));
   if (lampPlan === "lamps_only") {
     const red = middle.lamp_red_water_loss_stops?.likely ?? 0;
     const blue = middle.lamp_blue_water_loss_stops?.likely ?? 0;
@@ -31,12 +33,16 @@ export function lampSteps(d: Decisions): DiveStep[] {
   // From where on nothing is seen is a judgement.
   if (lampPlan === "lamps_lead" || lampPlan === "lamps_only")
     steps.push(step(seen, "lamps_reach", lampReach(d.filmed, middle.depth_m)));
-  const fight = mixed.zones.find(({ verdict }) => verdict === "lights_fight");
-  if (fight && mixed.zones.length > 1 && lampPlan !== "lamps_with_filter") {
-    const [from_m, to_m] = [handDepth(fight.min_depth_m, scene), handDepth(fight.max_depth_m, scene)];
-    if (to_m > from_m) steps.push(step(seen, "mixing_zone", { from_m, to_m }));
-  }
+  if (fight && lampPlan !== "daylight_leads") steps.push(step(seen, "mixing_zone", fight));
   return steps;
+}
+
+/** Where neither light leads, in a dive in which one does elsewhere. */
+function fightIn({ lampPlan, mixed, scene }: Decisions): { from_m: number; to_m: number } | undefined {
+  const fight = mixed.zones.find(({ verdict }) => verdict === "lights_fight");
+  if (!fight || mixed.zones.length < 2 || lampPlan === "lamps_with_filter") return undefined;
+  const [from_m, to_m] = [handDepth(fight.min_depth_m, scene), handDepth(fight.max_depth_m, scene)];
+  return to_m > from_m ? { from_m, to_m } : undefined;
 }
 
 const spoiling = (middle: MixedLightAtDepth): { haze?: { percent: number } } =>

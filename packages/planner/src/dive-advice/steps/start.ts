@@ -3,20 +3,15 @@ import { meteredOnSubject } from "../../exposure-loss/sensitivity.js";
 import type { DiveStep } from "../../result/dive-advice.js";
 import type { ExposureAtDepth } from "../../result/exposure-loss.js";
 import type { MixedLightAtDepth } from "../../result/mixed-light.js";
-import type { Lamp, Scene } from "../../scene/scene.js";
+import type { Lamp } from "../../scene/scene.js";
 import { fromArmsLength } from "../arms-length.js";
+import { isSunny } from "../daylit.js";
 import type { Decisions } from "../decisions.js";
-import { startOfPlan } from "../exposure-plan.js";
+import { brighterThanSubject, startOfPlan } from "../exposure-plan.js";
 import { holdsBelow } from "../legs.js";
 import { isHazeLit } from "./lit-haze.js";
 import { step } from "./step.js";
 import { tooDark } from "./too-dark.js";
-
-/** What the whole picture asks for beyond the subject, in stops: the compensation that gives the subject its own exposure. */
-const brighterThanSubject = (exposure: ExposureAtDepth): number => {
-  const subject = meteredOnSubject(exposure);
-  return (exposure.scene_exposure_value_ev100?.likely ?? subject) - subject;
-};
 
 /** Plans in which lamps light what the camera is set on. */
 const SET_IN_LAMP_LIGHT: readonly LampPlan[] = [
@@ -35,10 +30,6 @@ function lampsOn(
   const wide = isHazeLit(middle) ? {} : { wide: true as const };
   return step({ ...at, basis: "common_practice" }, "lamps_on", { distance_m, ...wide });
 }
-
-/** Whether it matters where the sun is: it is neither hidden by cloud nor by what is overhead. */
-const isSunny = ({ daylight_basis, cloud_oktas = 0, overhead = "none" }: Scene): boolean =>
-  daylight_basis !== "none" && cloud_oktas < 7 && overhead === "none";
 
 /**
  * Down to here, under a sun of such a height, waves throw bands of light that wander over all that is filmed, and over a card. Common

@@ -1,7 +1,7 @@
 import type { LightReasons, Overhead } from "@sunfathom/planner";
 import { type Compass, pointOf } from "../../numbers/compass.js";
 import type { Texts } from "../../problems/texts.js";
-import { depth, shown, stops } from "../format.js";
+import { depth, shown, stops, wholeStops } from "../format.js";
 
 /** Gründe zum Licht selbst, die mehrere Antworten geben. */
 export const lightReasons: Texts<LightReasons, string> = {
@@ -18,7 +18,7 @@ export const lightReasons: Texts<LightReasons, string> = {
   clock_shows_twice: (p) =>
     `Die Uhren zeigen diese Ortszeit an dem Tag zweimal; hier gilt die erste, ${utc(p.time)}.`,
   overhead_cuts: (p) =>
-    `${COVERS[p.overhead]} hier ${stops(p.stops)} Tageslicht, verglichen mit Freiwasser in derselben Tiefe.`,
+    `${COVERS[p.overhead]} hier ${wholeStops(p.stops)} Tageslicht, verglichen mit Freiwasser in derselben Tiefe.`,
   night_there: () =>
     "An diesem Ort ist zu dieser Zeit Nacht: Es gibt kein Tageslicht, nur das Licht deiner Videolampen.",
 };

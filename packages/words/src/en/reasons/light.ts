@@ -1,7 +1,7 @@
 import type { LightReasons, Overhead } from "@sunfathom/planner";
 import { type Compass, pointOf } from "../../numbers/compass.js";
 import type { Texts } from "../../problems/texts.js";
-import { depth, shown, stops } from "../format.js";
+import { depth, shown, stops, wholeStops } from "../format.js";
 
 /** Reasons on the light itself, which several decisions give. */
 export const lightReasons: Texts<LightReasons, string> = {
@@ -18,7 +18,7 @@ export const lightReasons: Texts<LightReasons, string> = {
   clock_shows_twice: (p) =>
     `The clocks show this local time twice that day; this answer uses the first, ${utc(p.time)}.`,
   overhead_cuts: (p) =>
-    `${COVERS[p.overhead]} ${stops(p.stops)} of daylight here, compared with open water at the same depth.`,
+    `${COVERS[p.overhead]} ${wholeStops(p.stops)} of daylight here, compared with open water at the same depth.`,
   night_there: () =>
     "It is night at that place and time: there is no daylight, and your video lights are the only light.",
 };

@@ -1,7 +1,7 @@
 import type { LightReasons, Overhead } from "@sunfathom/planner";
 import { type Compass, pointOf } from "../../numbers/compass.js";
 import type { Texts } from "../../problems/texts.js";
-import { capital, depth, shown, stops } from "../format.js";
+import { capital, depth, shown, stops, wholeStops } from "../format.js";
 
 /** Razones sobre la luz misma, que dan varias respuestas. */
 export const lightReasons: Texts<LightReasons, string> = {
@@ -18,7 +18,7 @@ export const lightReasons: Texts<LightReasons, string> = {
   clock_shows_twice: (p) =>
     `Ese día los relojes marcan dos veces esta hora local; esta respuesta usa la primera, el ${utc(p.time)}.`,
   overhead_cuts: (p) =>
-    `${COVERS[p.overhead]} ${stops(p.stops)} de luz del día, en comparación con aguas abiertas a la misma profundidad.`,
+    `${COVERS[p.overhead]} ${wholeStops(p.stops)} de luz del día, en comparación con aguas abiertas a la misma profundidad.`,
   night_there: () =>
     "En ese lugar y a esa hora es de noche: no hay luz del día, y sus focos de vídeo son la única luz.",
 };

@@ -1,7 +1,7 @@
 import type { LightReasons, Overhead } from "@sunfathom/planner";
 import { type Compass, pointOf } from "../../numbers/compass.js";
 import type { Texts } from "../../problems/texts.js";
-import { depth, shown, stops } from "../format.js";
+import { depth, shown, stops, wholeStops } from "../format.js";
 
 /** Ce qu’il y a à dire de la lumière elle-même, dans plusieurs réponses. */
 export const lightReasons: Texts<LightReasons, string> = {
@@ -18,7 +18,7 @@ export const lightReasons: Texts<LightReasons, string> = {
   clock_shows_twice: (p) =>
     `Ce jour-là, les horloges affichent deux fois cette heure locale ; cette réponse prend la première, le ${utc(p.time)}.`,
   overhead_cuts: (p) =>
-    `${COVERS[p.overhead]} ${stops(p.stops)} de lumière du jour, par rapport à la pleine eau à la même profondeur.`,
+    `${COVERS[p.overhead]} ${wholeStops(p.stops)} de lumière du jour, par rapport à la pleine eau à la même profondeur.`,
   night_there: () =>
     "Il fait nuit à cet endroit et à cette heure : il n’y a pas de lumière du jour, et vos phares vidéo sont la seule lumière.",
 };
