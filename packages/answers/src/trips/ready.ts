@@ -73,6 +73,8 @@ export interface TripSize {
   lights: { scene: object; judged: number }[];
   /** Plans of guests on dives. */
   plans: number;
+  /** Years of time zones whose clocks a calendar tells of. */
+  clockYears: number;
   /** Pieces that are tried on cameras. */
   fits: number;
 }

@@ -9,6 +9,8 @@ const judgement = 0.8;
 const planOfGuest = 4;
 /** A piece tried on a camera. */
 const fit = 1;
+/** What the clocks of a zone do in a year, as a calendar tells it. */
+const clockYear = 12;
 /** What is not known, one cause after another, for one guest; and what all of it stands in. */
 const spread = 120;
 
@@ -23,11 +25,11 @@ export const tripAdvice = tripOperation({
   examples: tripAdviceExamples,
   forms: ["application/json", "text/calendar"],
   prepare: tripAdviceReady,
-  cost: ({ size: { lights, plans, fits } }) => {
+  cost: ({ size: { lights, plans, fits, clockYears } }) => {
     const seen = lights.reduce(
       (sum, { scene, judged }) => sum + costOfCalculation("attenuation", scene) + judged * judgement,
       0,
     );
-    return Math.ceil(spread + seen + plans * planOfGuest + fits * fit);
+    return Math.ceil(spread + seen + plans * planOfGuest + fits * fit + clockYears * clockYear);
   },
 });
