@@ -22,6 +22,8 @@ export interface ReadyTrip<Size> {
   units: TextUnits;
   /** The scene whose water decides what the computing costs. */
   scene: object;
+  /** The same body once what takes long to read has been read: left out where nothing does. */
+  read?: object;
   /** How much computing it is: see the service's costs. */
   size: Size;
   /** @returns the answer in its form, or why there is none */

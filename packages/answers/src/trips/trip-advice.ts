@@ -99,7 +99,8 @@ function sizeOf({ plan: { dives, guests, shelf } }: ReadTrip): TripSize {
       [...cameras.values()].map((filters) => ({ scene, judged: (filters.size + 1) * depths(scene) })),
     ),
     plans: dives.length * guests.length,
-    clockYears: new Set(dives.map(({ dive }) => `${dive.time_zone} ${dive.local_time.slice(0, 4)}`)).size,
+    clockYears: new Set(dives.map(({ time_zone, local_time }) => `${time_zone} ${local_time.slice(0, 4)}`))
+      .size,
     fits: guests.reduce(
       (sum, { mount, kit }) => sum + (mount === undefined ? 0 : shelf.length + kit.length),
       0,

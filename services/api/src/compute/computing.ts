@@ -27,12 +27,12 @@ export class Computing {
 
   /**
    * Has a request's work done: at once where it is light, on a thread where it is heavy.
-   * @param here does light work
+   * @param here does light work: left out, threads do that, too
    * @param send answers with what was found
    */
   do(request: FastifyRequest, reply: FastifyReply, { task, cost, here, send }: Work): void {
     if (!this.limiter.charge(request, reply, cost)) return;
-    if (cost <= lightCost) {
+    if (cost <= lightCost && here !== undefined) {
       send(here());
       return;
     }
@@ -47,6 +47,11 @@ export class Computing {
   /** Answers with what is kept, here or by the caller, for what it cost to find that out. @param scene in its one form */
   again(request: FastifyRequest, reply: FastifyReply, scene: object, send: () => void): void {
     if (this.limiter.charge(request, reply, 1 + costOfForm(scene))) send();
+  }
+
+  /** Has a request pay for what it has had done, whether or not its budget has as much. */
+  owe(request: FastifyRequest, cost: number): void {
+    this.limiter.owe(request, cost);
   }
 
   /** Answers with what is wrong, for what it costs to find that out. */
@@ -144,7 +149,7 @@ class Late extends Error {
 interface Work {
   task: Task;
   cost: number;
-  here: () => Outcome;
+  here?: () => Outcome;
   send: (outcome: Outcome) => void;
 }
 
