@@ -110,18 +110,19 @@ export class Computing {
     task: Task,
     cost: number,
   ): Promise<Outcome | undefined> {
-    let isLate = false;
     let timer: NodeJS.Timeout | undefined;
+    let forget = () => {};
     const abandon = (stop: () => void) => {
       // What is closed already never says so again.
       if (reply.raw.destroyed) return stop();
-      // Also after the answer, when there is nothing to stop any more.
       reply.raw.once("close", stop);
+      forget = () => reply.raw.off("close", stop);
       // The framework's own limit ends with the body, once that has been read.
       timer = setTimeout(
         () => {
-          isLate = true;
           stop();
+          // Told at once: a thread that is given little time may take long to notice.
+          refuse(reply, new Late(this.pool.wait_s));
         },
         Math.max(0, this.longest_ms - reply.elapsedTime),
       );
@@ -131,10 +132,11 @@ export class Computing {
       if (outcome.status === "failed") throw new Error(outcome.message);
       return outcome;
     } catch (error) {
-      refuse(reply, isLate && error instanceof Abandoned ? new Late(this.pool.wait_s) : error);
+      refuse(reply, error);
       return undefined;
     } finally {
       clearTimeout(timer);
+      forget();
     }
   }
 }

@@ -1,5 +1,5 @@
 import { createHash } from "node:crypto";
-import { toJson } from "@sunfathom/answers";
+import { checkpoint, toJson } from "@sunfathom/answers";
 import type { Language } from "@sunfathom/contract";
 import { costOfErrors, costOfForm } from "../../compute/cost.js";
 import type { Outcome, Task } from "../../compute/tasks.js";
@@ -33,6 +33,7 @@ export function prepareTrip({ prepare }: TripOperation, body: unknown, tongue: T
     ...tongue,
     speaking: tongueOf,
     prepare: (calculation, scene) => {
+      checkpoint();
       const prepared = operationIn(tongue, calculation).prepare(scene);
       cost += scenePrepared + (prepared.status === "ready" ? costOfForm(prepared.scene) : 0);
       return prepared;
