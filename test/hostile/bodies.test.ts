@@ -3,8 +3,8 @@ import { gzipSync } from "node:zlib";
 import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { buildApp } from "../../services/api/src/build-app.test-support.js";
-import { document } from "../fuzz/description.js";
 import { unhurried } from "../../services/api/src/unhurried.test-support.js";
+import { document } from "../fuzz/description.js";
 
 let app: FastifyInstance;
 beforeAll(async () => {

@@ -34,7 +34,8 @@ const sampled = (n: number, own = 0) => ({
     },
   ],
 });
-const many = <T>(count: number, make: (n: number) => T): T[] => Array.from({ length: count }, (_, n) => make(n));
+const many = <T>(count: number, make: (n: number) => T): T[] =>
+  Array.from({ length: count }, (_, n) => make(n));
 const camera = (n: number) => [
   { wavelength_nm: 400, red: 0, green: 0, blue: 0.9 },
   { wavelength_nm: 450, red: 0, green: 0.1, blue: 1 },
@@ -58,7 +59,10 @@ const trip = (wind_speed_m_s: number) => ({
 });
 /** In 8 kB: twelve cameras, each of which sees 24 filters anew. */
 const kit = {
-  dives: many(12, (n) => ({ id: `d${n}`, scene: { water_type: "IB", depth_m: 10, sensor_samples: camera(n) } })),
+  dives: many(12, (n) => ({
+    id: `d${n}`,
+    scene: { water_type: "IB", depth_m: 10, sensor_samples: camera(n) },
+  })),
   pieces: many(24, (n) => sampled(n)),
 };
 const dive = {

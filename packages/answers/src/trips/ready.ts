@@ -73,6 +73,8 @@ export interface WindowsSize {
 export interface TripSize {
   /** Each dive before each camera that differs: the scene, and how many filters are judged at how many depths. */
   lights: { scene: object; judged: number }[];
+  /** Pieces of the shelf that guests may be given, over all dives. */
+  choices: number;
   /** Plans of guests on dives. */
   plans: number;
   /** Years of time zones whose clocks a calendar tells of. */
