@@ -14,6 +14,8 @@ const searched = 0.3;
 const filtersOfGrid = 25;
 /** What is not known, one cause after another, in the best window. */
 const spread = 60;
+/** Waters that are looked for anew meanwhile, where water is. */
+const waters = 24;
 
 /** When the light of a site is best. */
 export const lightWindows = tripOperation({
@@ -33,6 +35,6 @@ export const lightWindows = tripOperation({
     const filters =
       kit === undefined ? filtersOfGrid : kit.filter(({ item }) => item === "lens_filter").length;
     const found = searches * (own + search + filters * searched);
-    return Math.ceil(spread + found + states * (own + state) + moments * moment);
+    return Math.ceil(spread + waters * own + found + states * (own + state) + moments * moment);
   },
 });
