@@ -4,6 +4,7 @@ import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { buildApp } from "../../services/api/src/build-app.test-support.js";
 import { unhurried } from "../../services/api/src/unhurried.test-support.js";
+import { document } from "../fuzz/description.js";
 
 let app: FastifyInstance;
 beforeAll(async () => {
@@ -15,6 +16,8 @@ beforeAll(async () => {
 afterAll(() => app.close());
 
 const limit = unhurried.bodyBytes;
+/** Paths of all that takes a body. */
+const takers = Object.entries(document.paths).flatMap(([path, methods]) => ("post" in methods ? [path] : []));
 
 async function post(body: string | Buffer, headers: Record<string, string> = {}) {
   const before = process.cpuUsage();
@@ -32,6 +35,12 @@ async function post(body: string | Buffer, headers: Record<string, string> = {})
 
 /** Of processor time, on all threads, as the test machine may be busy; what is quadratic or worse takes far longer. */
 const quick_ms = 1500;
+
+it.each(takers)("no body at all is a problem of whoever sent none: %s", async (url) => {
+  const response = await app.inject({ method: "POST", url });
+  expect(response.statusCode).toBe(400);
+  expect(response.json()).toMatchObject({ status: 400, request_id: expect.any(String) });
+});
 
 describe("a body", () => {
   const deep = Math.floor(limit / 2) - 10;

@@ -46,7 +46,6 @@ it("exports these, and nothing else", () => {
       "kitAdviceReady",
       "tripAdviceReady",
       "diveTimelinesReady",
-      "diveTimelinesRead",
       "mountedOn",
     ].sort(),
   );

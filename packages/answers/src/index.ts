@@ -24,7 +24,7 @@ export { toBytes } from "./shape/bytes.js";
 export { shapeOf } from "./shape/shape.js";
 export { toJson } from "./shape/to-json.js";
 export type { UddfFinding, UddfRead } from "./trips/dive-profile.js";
-export { diveTimelinesRead, diveTimelinesReady } from "./trips/dive-timelines.js";
+export { diveTimelinesReady } from "./trips/dive-timelines.js";
 export { lightWindowsReady } from "./trips/light-windows.js";
 export type {
   ReadyTrip,

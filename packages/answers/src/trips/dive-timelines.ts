@@ -32,19 +32,6 @@ export const diveTimelinesReady =
   (raw: unknown, tongue: TripTongue): ReadyTrip<TimelineSize> | Refused =>
     ready(raw, tongue, readUddf);
 
-/**
- * A valid body with its dive as samples, in place of a file: for whoever reads large bodies apart.
- * @returns the body as it is where it is not valid, or why it cannot be read
- */
-export const diveTimelinesRead =
-  (readUddf: ReadUddf) =>
-  (raw: unknown, { problems }: Pick<TripTongue, "problems">): { request: unknown } | Refused => {
-    const findings = new Findings();
-    const request = withSamples(raw as DiveTimelinesRequest, readUddf, findings);
-    if (request !== undefined) return { request };
-    return { status: "problem", problem: invalidRequest(findings, problems) };
-  };
-
 function ready(raw: unknown, tongue: TripTongue, readUddf: ReadUddf): ReadyTrip<TimelineSize> | Refused {
   const { problems } = tongue;
   const refuse = (findings: Findings): Refused => ({
@@ -109,6 +96,8 @@ function ready(raw: unknown, tongue: TripTongue, readUddf: ReadUddf): ReadyTrip<
     canonical: JSON.stringify([units, told, asked, clocks.dive(0), clocks.camera(0)]),
     units,
     scene,
+    // A file is read once.
+    read: request,
     size: sizeOf(plan),
     compute: () =>
       whole((result) => ({ status: "ok", body: say(result, { site: told, clocks }, tongue, units) })),

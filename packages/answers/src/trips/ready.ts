@@ -22,6 +22,8 @@ export interface ReadyTrip<Size> {
   units: TextUnits;
   /** The scene whose water decides what the computing costs. */
   scene: object;
+  /** The same body once what takes long to read has been read: left out where nothing does. */
+  read?: object;
   /** How much computing it is: see the service's costs. */
   size: Size;
   /** @returns the answer in its form, or why there is none */
@@ -71,8 +73,12 @@ export interface WindowsSize {
 export interface TripSize {
   /** Each dive before each camera that differs: the scene, and how many filters are judged at how many depths. */
   lights: { scene: object; judged: number }[];
+  /** Pieces of the shelf that guests may be given, over all dives. */
+  choices: number;
   /** Plans of guests on dives. */
   plans: number;
+  /** Years of time zones whose clocks a calendar tells of. */
+  clockYears: number;
   /** Pieces that are tried on cameras. */
   fits: number;
 }

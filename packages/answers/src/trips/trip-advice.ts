@@ -98,7 +98,10 @@ function sizeOf({ plan: { dives, guests, shelf } }: ReadTrip): TripSize {
     lights: dives.flatMap(({ scene }) =>
       [...cameras.values()].map((filters) => ({ scene, judged: (filters.size + 1) * depths(scene) })),
     ),
+    choices: dives.length * guests.length * shelf.length,
     plans: dives.length * guests.length,
+    clockYears: new Set(dives.map(({ time_zone, local_time }) => `${time_zone} ${local_time.slice(0, 4)}`))
+      .size,
     fits: guests.reduce(
       (sum, { mount, kit }) => sum + (mount === undefined ? 0 : shelf.length + kit.length),
       0,

@@ -27,12 +27,12 @@ export class Computing {
 
   /**
    * Has a request's work done: at once where it is light, on a thread where it is heavy.
-   * @param here does light work
+   * @param here does light work: left out, threads do that, too
    * @param send answers with what was found
    */
   do(request: FastifyRequest, reply: FastifyReply, { task, cost, here, send }: Work): void {
     if (!this.limiter.charge(request, reply, cost)) return;
-    if (cost <= lightCost) {
+    if (cost <= lightCost && here !== undefined) {
       send(here());
       return;
     }
@@ -47,6 +47,11 @@ export class Computing {
   /** Answers with what is kept, here or by the caller, for what it cost to find that out. @param scene in its one form */
   again(request: FastifyRequest, reply: FastifyReply, scene: object, send: () => void): void {
     if (this.limiter.charge(request, reply, 1 + costOfForm(scene))) send();
+  }
+
+  /** Has a request pay for what it has had done, whether or not its budget has as much. */
+  owe(request: FastifyRequest, cost: number): void {
+    this.limiter.owe(request, cost);
   }
 
   /** Answers with what is wrong, for what it costs to find that out. */
@@ -105,18 +110,19 @@ export class Computing {
     task: Task,
     cost: number,
   ): Promise<Outcome | undefined> {
-    let isLate = false;
     let timer: NodeJS.Timeout | undefined;
+    let forget = () => {};
     const abandon = (stop: () => void) => {
       // What is closed already never says so again.
       if (reply.raw.destroyed) return stop();
-      // Also after the answer, when there is nothing to stop any more.
       reply.raw.once("close", stop);
+      forget = () => reply.raw.off("close", stop);
       // The framework's own limit ends with the body, once that has been read.
       timer = setTimeout(
         () => {
-          isLate = true;
           stop();
+          // Told at once: a thread that is given little time may take long to notice.
+          refuse(reply, new Late(this.pool.wait_s));
         },
         Math.max(0, this.longest_ms - reply.elapsedTime),
       );
@@ -126,10 +132,11 @@ export class Computing {
       if (outcome.status === "failed") throw new Error(outcome.message);
       return outcome;
     } catch (error) {
-      refuse(reply, isLate && error instanceof Abandoned ? new Late(this.pool.wait_s) : error);
+      refuse(reply, error);
       return undefined;
     } finally {
       clearTimeout(timer);
+      forget();
     }
   }
 }
@@ -144,7 +151,7 @@ class Late extends Error {
 interface Work {
   task: Task;
   cost: number;
-  here: () => Outcome;
+  here?: () => Outcome;
   send: (outcome: Outcome) => void;
 }
 

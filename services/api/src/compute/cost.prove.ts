@@ -5,7 +5,7 @@ import { itemsFor, QuizProblem } from "@sunfathom/quiz";
 import { describe, expect, it } from "vitest";
 import { draw, drawable } from "../features/pictures/draw.js";
 import { sheetOperations } from "../features/sheets/index.js";
-import { prepareTrip, tripOperations } from "../features/trips/index.js";
+import { planTrip, prepareTrip, tripOperations } from "../features/trips/index.js";
 import { bytesPerUnit } from "../limiting/limiter.js";
 import { operations } from "../operations.js";
 import { tongueOf } from "../tongues.js";
@@ -141,14 +141,19 @@ for (const { name, types, prepare } of sheetOperations) {
 }
 
 for (const operation of tripOperations) {
-  it.each(Object.entries(trips(operation.name)))(`${operation.name} costs what it takes: %s`, (_, body) => {
+  const cases = operation.forms.flatMap((form) =>
+    Object.entries(trips(operation.name)).map(([of, body]) => [form, of, body] as const),
+  );
+  it.each(cases)(`${operation.name} costs what it takes, as %s: %s`, (form, _, body) => {
     const made = (round: number) => {
-      const ready = prepareTrip(operation, body(3 + (round % 1000) / 100), tongueOf("en"));
-      if (ready.status !== "ready") throw new Error("The body is not valid.");
-      if (ready.compute().status !== "ok") throw new Error(`${operation.name} has no answer.`);
-      return ready.cost;
+      const bytes = Buffer.from(JSON.stringify(body(3 + (round % 1000) / 100)));
+      const { status } = planTrip({ name: operation.name, bytes, form, language: "en" });
+      if (status !== "ok") throw new Error(`${operation.name} has no answer.`);
     };
-    const cost = made(0);
+    const ready = prepareTrip(operation, body(3), tongueOf("en"));
+    if (ready.status !== "ready") throw new Error("The body is not valid.");
+    // Its scenes are prepared, and paid for, where it is read; and again where it is planned.
+    const cost = ready.cost + ready.preparing;
     const units = timeOf(made) / unit_ms;
     console.log(
       `${operation.name}: cost ${cost}, took ${units.toFixed(1)} attenuations, ${(units / cost).toFixed(2)} of it`,

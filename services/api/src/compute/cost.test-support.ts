@@ -153,6 +153,34 @@ const crew =
     shelf: kit(size.filters).map((filter) => ({ ...filter, filter_thread_mm: 67, quantity: 1 })),
   });
 
+type Crewed = { dives: object[]; guests: object[]; shelf: object[] };
+
+/** Dives in zones that change their clocks, two centuries apart. */
+function farApart(wind_speed_m_s: number): object {
+  const zones = Intl.supportedValuesOf("timeZone").filter((_, n) => n % 13 === 0);
+  const trip = crew({ dives: 31, guests: 1, filters: 1, cameras: 1 })(wind_speed_m_s) as Crewed;
+  const dives = trip.dives.map((dive, n) => ({
+    ...dive,
+    local_time: `${n % 2 === 0 ? 1901 : 2099}-06-05T09:30`,
+    time_zone: zones[n],
+    scene: { ...reef, wind_speed_m_s },
+  }));
+  return { ...trip, dives };
+}
+
+/** Guests who own so many filters each, all of them by their pictures. */
+function sampledBy(guests: number, filters: number, wind_speed_m_s: number): object {
+  const trip = crew({ dives: 1, guests, filters: 1, cameras: 1 })(wind_speed_m_s) as Crewed;
+  return { ...trip, guests: trip.guests.map((guest) => ({ ...guest, kit: sampled(filters) })) };
+}
+
+/** As many pieces as there may be, one like the other. */
+function alike(wind_speed_m_s: number): object {
+  const trip = crew({ dives: 31, guests: 40, filters: 40, cameras: 1 })(wind_speed_m_s) as Crewed;
+  const shelf = trip.shelf.map((piece) => ({ ...piece, filter_kind: "red", filter_density: 0.6 }));
+  return { ...trip, shelf };
+}
+
 /** A dive down to 22 m and up again in 50 minutes, of so many samples. */
 const dived =
   (
@@ -274,6 +302,9 @@ const tripBodies: Readonly<Record<string, Readonly<Record<string, TripBody>>>> =
       cameras: 40,
     }),
     "the most that is judged": crew({ dives: 3, guests: 40, filters: 40, cameras: 40 }),
+    "as many zones and years as dives": (wind_speed_m_s) => farApart(wind_speed_m_s),
+    "guests who sampled all their filters": (wind_speed_m_s) => sampledBy(40, 16, wind_speed_m_s),
+    "a shelf of which all is alike": (wind_speed_m_s) => alike(wind_speed_m_s),
     "the most plans": crew({ dives: 31, guests: 40, filters: 3, cameras: 1 }),
   },
   "dive-timelines": {

@@ -51,8 +51,8 @@ interface Sized {
 }
 
 /** A filter is fitted to its pictures, and told from every other one; for a camera of its own all there are are seen anew. */
-const fit = 1 / 8;
-const comparison = 1 / 160;
+const fit = 1 / 4;
+const comparison = 1 / 200;
 const ownCamera = 8;
 
 /**

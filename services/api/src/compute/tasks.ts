@@ -6,11 +6,12 @@ import type { Look, PictureName } from "../features/pictures/look.js";
 import type { TripForm } from "../features/trips/trip-form.js";
 import type { JsonRead } from "../http/asked/json-text.js";
 
-/** What checks a body: a calculation, the component of the contract that it must keep, or what makes a plan of a batch. */
+/** What checks a body: a calculation, the component of the contract that it must keep, a plan for a trip, or what makes a plan of a batch. */
 export type Reader =
   | { operation: OperationName }
-  /** `trip` where a plan of that name reads more of it. */
-  | { component: ComponentName; trip?: string }
+  /** By the name of the plan. */
+  | { trip: string }
+  | { component: ComponentName }
   | { batch: true };
 
 /** What a thread can be asked to work out. All of it can be copied between threads. */
@@ -24,7 +25,7 @@ export type Task =
   /** A file to print or to load. */
   | { kind: "sheet"; name: string; body: unknown; format: string; language: Language }
   /** What plans more than one scene at a time. */
-  | { kind: "trip"; name: string; body: unknown; form: TripForm; language: Language }
+  | ({ kind: "trip"; form: TripForm; language: Language } & Pick<TripRead, "name" | "bytes">)
   | { kind: "paper"; request: PaperRequest }
   /** The same from where its questions were found. */
   | { kind: "paper_again"; request: PaperRequest; found: Found }
@@ -33,14 +34,27 @@ export type Task =
 
 export type Found = Parameters<typeof itemsAgain>[1];
 
+/** A body that is valid, as another thread goes on with it. */
+export interface TripRead {
+  name: string;
+  /** As JSON, with files read into what is in them. */
+  bytes: Uint8Array;
+  /** Of its one form: equal for bodies that have the same answer. */
+  digest: string;
+  /** What the answer costs, in units. */
+  cost: number;
+}
+
 /** What a thread found. */
 export type Outcome =
   | { status: "ok"; bytes: Uint8Array }
-  /** `language` where it is another one than was asked of the thread. */
-  | { status: "problem"; problem: Problem; language?: Language | undefined }
+  /** `language` where it is another one than was asked of the thread, and `cost` of finding it out. */
+  | { status: "problem"; problem: Problem; language?: Language | undefined; cost?: number }
   | { status: "read"; json: JsonRead }
   /** A batch, in place of the body that it was read from. */
   | { status: "plan"; plan: BatchPlan }
+  /** A body for what plans a trip: `cost` is what it has cost to read it. */
+  | { status: "trip"; trip: TripRead; language: Language | undefined; cost: number }
   | SliceDone
   | { status: "paper"; items: Item[] | undefined }
   | { status: "quiz_problem"; refusal: QuizRefusal; field: string | undefined }

@@ -51,7 +51,7 @@ export default function work({ task, slot }: Order): unknown {
     onCheckpoint(undefined);
   }
   const done: Done = { outcome, thread: threadId, heapBytes: getHeapStatistics().used_heap_size };
-  const handed = outcome.status === "ok" || outcome.status === "batch" ? moved(done, outcome.bytes) : done;
+  const handed = "bytes" in outcome ? moved(done, outcome.bytes) : done;
   return task.kind === "sheet" || task.kind === "picture" ? aTurnLater(handed) : handed;
 }
 
@@ -88,16 +88,13 @@ function read({ bytes, reader, language }: Extract<Task, { kind: "read" }>): Out
       ? { status: "problem", problem: planned.problem, language: asked }
       : { status: "plan", plan: planned.plan };
   }
+  if ("trip" in reader) return readTrip(reader.trip, json.value, { tongue, asked });
   const checked =
     "operation" in reader
       ? operationIn(tongue, reader.operation).prepare(json.value)
       : checkRequest(reader.component, json.value, tongue.problems);
   if ("problem" in checked) return { status: "problem", problem: checked.problem, language: asked };
-  if (!("component" in reader) || reader.trip === undefined) return { status: "read", json };
-  const whole = readTrip(reader.trip, json.value, tongue);
-  return "problem" in whole
-    ? { status: "problem", problem: whole.problem, language: asked }
-    : { status: "read", json: { status: "value", value: whole.request } };
+  return { status: "read", json };
 }
 
 /** Hands over the bytes in place of a copy. */

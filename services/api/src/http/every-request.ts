@@ -52,7 +52,7 @@ export async function meetEveryRequest(
   // What refuses a request for itself comes after what every answer has, and after the count.
   app.addHook("onRequest", refuseMalformed);
   refuseLongUrls(app, limits.urlCharacters);
-  takeOnlyJson(app, { turns, away: computing.away.bind(computing) });
+  takeOnlyJson(app, { turns, away: computing.away.bind(computing), owe: computing.owe.bind(computing) });
   app.addHook("onRequest", answerOptions(routes));
   app.addHook("onRequest", refuseOtherForms);
   app.setErrorHandler(handleError);

@@ -45,6 +45,19 @@ it("gives all of it to what costs more than a whole budget, and only all of it",
   expect(budget.take("a", 25).isTaken).toBe(true);
 });
 
+it("lets what has been spent already be owed, and gives nothing until that is made up for", () => {
+  const { clock, budget } = under(10, 10);
+  budget.take("a", 8);
+  budget.owe("a", 7);
+  expect(budget.take("a", 1)).toEqual({ isTaken: false, left: 0, whole_s: 15, wait_s: 6 });
+  clock.now_ms = 5999;
+  expect(budget.take("a", 1).isTaken).toBe(false);
+  clock.now_ms = 6000;
+  expect(budget.take("a", 1).isTaken).toBe(true);
+  budget.owe("b", 3);
+  expect(budget.take("b", 0).left).toBe(7);
+});
+
 it("lets nobody in twice for a clock that is set back, nor locks anybody out", () => {
   const { clock, budget } = under(10, 10);
   clock.now_ms = 3_600_000;

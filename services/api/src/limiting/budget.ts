@@ -51,7 +51,8 @@ export class Budget {
     const now_ms = this.#advance();
     const { cost: whole } = this.quota;
     const short = Math.max(0, (this.#whole_ms.get(client) ?? now_ms) - now_ms) * this.#costPer_ms;
-    const before = Math.max(0, whole - short);
+    // Below 0 where more was owed than there was.
+    const before = whole - short;
     const wanted = Math.min(cost, whole);
     // Less than a millionth of a unit is how far additions may be off.
     const isTaken = before > wanted - 1e-6;
@@ -59,10 +60,17 @@ export class Budget {
     if (isTaken && wanted > 0) this.#remember(client, now_ms + (whole - left) / this.#costPer_ms);
     return {
       isTaken,
-      left: Math.floor(left + 1e-6),
+      left: Math.max(0, Math.floor(left + 1e-6)),
       whole_s: this.#secondsFor(whole - left),
       wait_s: isTaken ? 0 : Math.max(1, this.#secondsFor(wanted - left)),
     };
+  }
+
+  /** Takes what has been spent already, though there be less: until that is made up for there is nothing. */
+  owe(client: string, cost: number): void {
+    const now_ms = this.#advance();
+    const whole_ms = Math.max(now_ms, this.#whole_ms.get(client) ?? now_ms);
+    if (cost > 0) this.#remember(client, whole_ms + cost / this.#costPer_ms);
   }
 
   #remember(client: string, whole_ms: number): void {

@@ -87,6 +87,15 @@ export class Limiter {
     return taken.isTaken;
   }
 
+  /** Takes what a request turned out to have cost already, whether or not the budget has as much. */
+  owe(request: FastifyRequest, cost: number): void {
+    if (request.taken === undefined) return;
+    const { name, budget } = this.#budgetOf(request);
+    const site = siteOf(request.client);
+    budget.owe(request.client, cost);
+    if (site !== request.client) this.#sites[name].owe(site, cost);
+  }
+
   /**
    * Takes what goes on costing while a request is answered.
    * @returns in how many seconds to try again, where the budget is too small; 0 where it was taken

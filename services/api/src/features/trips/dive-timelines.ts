@@ -1,4 +1,4 @@
-import { diveTimelinesRead, diveTimelinesReady } from "@sunfathom/answers";
+import { diveTimelinesReady } from "@sunfathom/answers";
 import { diveTimelinesExamples, mostDiveClips, mostDiveSamples } from "@sunfathom/contract";
 import { costOfCalculation } from "../../compute/cost.js";
 import { tripOperation } from "./trip-operation.js";
@@ -24,7 +24,6 @@ export const diveTimelines = tripOperation({
   examples: diveTimelinesExamples,
   isLarge: true,
   forms: ["application/json", "text/vtt"],
-  read: diveTimelinesRead(readUddf),
   prepare: diveTimelinesReady(readUddf),
   cost: ({ scene, size: { nodes, judged, samples } }) =>
     Math.ceil(

@@ -2,6 +2,7 @@ import { build } from "@sunfathom/answers";
 import type { FastifyPluginAsync, FastifyReply, FastifyRequest } from "fastify";
 import Negotiator from "negotiator";
 import type { Computing } from "../../compute/computing.js";
+import type { TripRead } from "../../compute/tasks.js";
 import { tellLanguage, tongueFor } from "../../http/asked/language.js";
 import { acceptQuery, queryMethod } from "../../http/asked/query-method.js";
 import { refuseQuery } from "../../http/asked/refuse-query.js";
@@ -13,7 +14,7 @@ import { sendProblem } from "../../http/sent/send-problem.js";
 import { varyBy } from "../../http/sent/vary.js";
 import type { Shared } from "../shared.js";
 import { tripByPost } from "./description.js";
-import { planTrip, prepareTrip, tripOperations } from "./index.js";
+import { tripOperations } from "./index.js";
 import { headersOf, type TripForm } from "./trip-form.js";
 import type { TripOperation } from "./trip-operation.js";
 
@@ -22,7 +23,7 @@ export const trips: FastifyPluginAsync<Shared> = async (app, { cache, computing,
   for (const operation of tripOperations) {
     const url = `/v1/${operation.name}`;
     const config = {
-      reader: { component: operation.request, trip: operation.name },
+      reader: { trip: operation.name },
       refusesBodyAs: "invalid_request",
       answersIn: operation.forms,
     } as const;
@@ -59,18 +60,12 @@ const longestAccept = 512;
 function answerer(operation: TripOperation, cache: AnswerCache, computing: Computing) {
   const { name } = operation;
   return (request: FastifyRequest, reply: FastifyReply, lifetime: string | undefined): void => {
-    const tongue = tongueFor(request);
-    const { language } = tongue;
-    const { body } = request;
+    const { language } = tongueFor(request);
+    const { digest, bytes, cost } = request.body as TripRead;
     const form = formFor(request, operation);
     tellLanguage(reply);
     if (operation.forms.length > 1) varyBy(reply, "Accept");
-    const ready = prepareTrip(operation, body, tongue);
-    if (ready.status === "problem") {
-      computing.refuse(request, reply, ready.problem);
-      return;
-    }
-    const etag = etagOf(build, `trips/${name}`, form, language, ready.canonical);
+    const etag = etagOf(build, `trips/${name}`, form, language, digest);
     if (lifetime !== undefined && matches(request.headers["if-none-match"], etag)) {
       tag(reply, etag, lifetime).code(304).send();
       return;
@@ -81,13 +76,12 @@ function answerer(operation: TripOperation, cache: AnswerCache, computing: Compu
     };
     const known = cache.get(etag);
     if (known !== undefined) {
-      computing.again(request, reply, ready.scene, () => send(known));
+      send(known);
       return;
     }
     computing.do(request, reply, {
-      task: { kind: "trip", name, body, form, language },
-      cost: ready.cost,
-      here: () => planTrip({ name, body, form, language }),
+      task: { kind: "trip", name, bytes, form, language },
+      cost,
       send: (outcome) => {
         if (outcome.status === "problem") sendProblem(reply, outcome.problem);
         if (outcome.status !== "ok") return;

@@ -5,10 +5,14 @@ import { tripOperation } from "./trip-operation.js";
 
 /** A filter before a camera at one depth. */
 const judgement = 0.8;
+/** A piece that a guest may be given: where many are alike, each is looked at again and again. */
+const choice = 1 / 8;
 /** What a plan says of exposure and balances. */
 const planOfGuest = 4;
 /** A piece tried on a camera. */
 const fit = 1;
+/** What the clocks of a zone do in a year, as a calendar tells it. */
+const clockYear = 12;
 /** What is not known, one cause after another, for one guest; and what all of it stands in. */
 const spread = 120;
 
@@ -23,11 +27,12 @@ export const tripAdvice = tripOperation({
   examples: tripAdviceExamples,
   forms: ["application/json", "text/calendar"],
   prepare: tripAdviceReady,
-  cost: ({ size: { lights, plans, fits } }) => {
+  cost: ({ size: { lights, choices, plans, fits, clockYears } }) => {
     const seen = lights.reduce(
       (sum, { scene, judged }) => sum + costOfCalculation("attenuation", scene) + judged * judgement,
       0,
     );
-    return Math.ceil(spread + seen + plans * planOfGuest + fits * fit);
+    const given = choices * choice + plans * planOfGuest + fits * fit;
+    return Math.ceil(spread + seen + given + clockYears * clockYear);
   },
 });

@@ -18,8 +18,6 @@ interface About {
   forms: readonly [TripForm, ...TripForm[]];
   /** Takes as much of a body as a batch does. */
   isLarge?: boolean;
-  /** What a body that keeps its component is read into on a thread, so that the one that answers has less to do. */
-  read?: (raw: unknown, tongue: Pick<TripTongue, "problems">) => { request: unknown } | Refused;
 }
 
 /** A plan that is valid, and what it costs in units of the budget. */

@@ -7,7 +7,11 @@ import { takeOnlyJson } from "./json-body.js";
 function ask(payload: string | Buffer, headers: Record<string, string> = {}, url = "/scene") {
   const app = Fastify();
   app.decorateRequest("client", "");
-  takeOnlyJson(app, { turns: new Turns(), away: () => Promise.reject(new Error("There are no threads.")) });
+  takeOnlyJson(app, {
+    turns: new Turns(),
+    away: () => Promise.reject(new Error("There are no threads.")),
+    owe: () => {},
+  });
   app.setErrorHandler(handleError);
   app.post("/scene", ({ body }) => ({ body }));
   app.post("/request", { config: { refusesBodyAs: "invalid_request" } }, ({ body }) => ({ body }));

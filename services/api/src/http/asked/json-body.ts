@@ -32,6 +32,8 @@ interface Readers {
     task: Task,
     cost: number,
   ) => Promise<Outcome | undefined>;
+  /** Has a request pay for what it turned out to cost. */
+  owe: (request: FastifyRequest, cost: number) => void;
 }
 
 class UnreadableBody extends Error {
@@ -41,7 +43,7 @@ class UnreadableBody extends Error {
 }
 
 /** Takes JSON bodies and no others. */
-export function takeOnlyJson(app: FastifyInstance, { turns, away }: Readers): void {
+export function takeOnlyJson(app: FastifyInstance, { turns, away, owe }: Readers): void {
   app.removeAllContentTypeParsers();
   app.addHook("onRequest", refuseEncodings);
   app.addContentTypeParser("application/json", { parseAs: "buffer" }, (request, bytes, done) => {
@@ -50,11 +52,13 @@ export function takeOnlyJson(app: FastifyInstance, { turns, away }: Readers): vo
   });
   app.addHook("preHandler", (request, reply, done) => {
     const { body: bytes } = request;
+    const { reader, refusesBodyAs = "invalid_scene" } = request.routeOptions.config;
+    // What is read on a thread whatever its length: the reading alone may take longer than its length says.
+    const isAlwaysAway = reader !== undefined && ("batch" in reader || "trip" in reader);
     if (!(bytes instanceof Uint8Array)) {
-      done();
+      done(isAlwaysAway ? new UnreadableBody("empty") : undefined);
       return;
     }
-    const { reader, refusesBodyAs = "invalid_scene" } = request.routeOptions.config;
     const take = (json: JsonRead) => {
       if (json.status === "unreadable") done(new UnreadableBody(json.why));
       else if (json.status === "repeated")
@@ -68,21 +72,26 @@ export function takeOnlyJson(app: FastifyInstance, { turns, away }: Readers): vo
     };
     // Bodies arrive behind the turns in which their requests were taken.
     const takeHere = (read: () => JsonRead) => turns.do(siteOf(request.client), () => take(read()));
-    const isBatch = reader !== undefined && "batch" in reader;
-    if (reader === undefined || (bytes.length <= longestHere_B && !isBatch)) {
+    if (reader === undefined || (bytes.length <= longestHere_B && !isAlwaysAway)) {
       takeHere(() => readJson(bytes));
       return;
     }
     const task: Task = { kind: "read", reader, bytes, language: tongueFor(request).language };
     away(request, reply, task, bytes.length / bytesPerUnit).then(
       (outcome) => {
-        if (outcome === undefined || reply.sent) return;
+        if (outcome === undefined) return;
+        if (outcome.status === "problem" || outcome.status === "trip") owe(request, outcome.cost ?? 0);
+        if (reply.sent) return;
         if (outcome.status === "problem") {
           heed(request, outcome.language);
           sendProblem(reply, outcome.problem);
         } else if (outcome.status === "plan") {
           heed(request, outcome.plan.language);
           request.body = outcome.plan;
+          done();
+        } else if (outcome.status === "trip") {
+          heed(request, outcome.language);
+          request.body = outcome.trip;
           done();
         } else if (outcome.status === "read") takeHere(() => outcome.json);
       },

@@ -76,7 +76,11 @@ describe("an error that is not known", () => {
 it("a body beyond the limit is told with the limit that the service has by itself", async () => {
   const app = Fastify({ bodyLimit: 256 * 1024 });
   app.decorateRequest("client", "");
-  takeOnlyJson(app, { turns: new Turns(), away: () => Promise.reject(new Error("There are no threads.")) });
+  takeOnlyJson(app, {
+    turns: new Turns(),
+    away: () => Promise.reject(new Error("There are no threads.")),
+    owe: () => {},
+  });
   app.setErrorHandler(handleError);
   app.post("/", () => "taken");
   const send = (bytes: number) =>

@@ -182,7 +182,7 @@ describe("lines", () => {
 
 describe("a time zone", () => {
   it("lists the changes of the years that are touched (section 3.6.5)", () => {
-    const lines = timeZoneLines("Europe/Rome", [2027, 2027]);
+    const lines = timeZoneLines("Europe/Rome", [2027]);
     expect(lines.filter((line) => line.startsWith("DTSTART"))).toEqual([
       "DTSTART:20261231T010000",
       "DTSTART:20270328T020000",
@@ -194,6 +194,35 @@ describe("a time zone", () => {
       "BEGIN:DAYLIGHT",
       "BEGIN:STANDARD",
     ]);
+  });
+
+  it("leaves out what clocks do between years that are far apart, and every event keeps its time", () => {
+    const years = timeZoneLines("Europe/Rome", [2090, 1990, 1990])
+      .filter((line) => line.startsWith("DTSTART:"))
+      .map((line) => line.slice(8, 12));
+    expect(years).toEqual(["1989", "1990", "1990", "2089", "2090", "2090"]);
+    const text = calendarText(
+      calendar(
+        event({ local_time: "1990-07-01T09:30" }),
+        event({ id: "d2", local_time: "2090-01-02T09:30" }),
+        event({ id: "d3", local_time: "2090-07-01T09:30" }),
+      ),
+    );
+    // Italy is an hour ahead of UTC in winter and two in summer (EU directive 2000/84/EC; before it, directive 89/47/EEC).
+    const starts = ["1990-07-01T07:30:00.000Z", "2090-01-02T08:30:00.000Z", "2090-07-01T07:30:00.000Z"];
+    expect(byIcal(text).map(({ start }) => start)).toEqual(starts);
+  });
+
+  it("looks at no more clocks than dives touch: thirty-one zones, and years two centuries apart", () => {
+    const zones = Intl.supportedValuesOf("timeZone").filter((_, n) => n % 13 === 0);
+    const events = zones
+      .slice(0, 31)
+      .map((time_zone, n) =>
+        event({ id: `d${n}`, time_zone, local_time: `${n % 2 === 0 ? 1901 : 2099}-06-05T09:30` }),
+      );
+    const observances = calendarText(calendar(...events)).match(/BEGIN:(STANDARD|DAYLIGHT)/g) ?? [];
+    // A zone changes its clocks four times in a year at the most, as with a fast in summer.
+    expect(observances.length).toBeLessThan(31 * 6);
   });
 
   it("has one observance where clocks never change", () => {

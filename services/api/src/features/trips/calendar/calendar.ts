@@ -18,15 +18,15 @@ const yearOf = (local_time: string): number => Number(local_time.slice(0, 4));
 export function calendarText({ id, guest_id = "", language, events }: TripCalendar): string {
   const stamp = stampOf(modelVersion);
   const zones = [...new Set(events.map(({ time_zone }) => time_zone))];
-  const years = events.map(({ local_time }) => yearOf(local_time));
-  const touched = [Math.min(...years), Math.max(...years)] as const;
+  const touched = (zone: string) =>
+    events.filter(({ time_zone }) => time_zone === zone).map(({ local_time }) => yearOf(local_time));
   const tongue = `LANGUAGE=${language}`;
   return written([
     "BEGIN:VCALENDAR",
     "VERSION:2.0",
     "PRODID:-//Sunfathom//Trip advice//EN",
     "CALSCALE:GREGORIAN",
-    ...zones.flatMap((zone) => timeZoneLines(zone, touched)),
+    ...zones.flatMap((zone) => timeZoneLines(zone, touched(zone))),
     ...events.flatMap((event) => [
       "BEGIN:VEVENT",
       `UID:${nameUuid(id, guest_id, event.id)}`,

@@ -2,7 +2,7 @@
  * A VTIMEZONE (RFC 5545, section 3.6.5) of an IANA time zone, for the years that a calendar touches: each change of the clocks in them as
  * an observance of its own, from the engine's copy of the IANA database, which is what the model has its times from.
  */
-import { clockIn } from "@sunfathom/answers";
+import { checkpoint, clockIn } from "@sunfathom/answers";
 
 const minute_ms = 60_000;
 const hour_ms = 60 * minute_ms;
@@ -25,6 +25,7 @@ interface Change {
 function changesBetween(first_ms: number, last_ms: number, offsetAt: (at_ms: number) => number): Change[] {
   const changes: Change[] = [];
   for (let day = first_ms; day < last_ms; day += day_ms) {
+    checkpoint();
     let [before, after] = [day, day + day_ms];
     const [from_ms, to_ms] = [offsetAt(before), offsetAt(after)];
     if (from_ms === to_ms) continue;
@@ -48,15 +49,27 @@ export function utcOffset(offset_ms: number): string {
 /** `20270116T093000`, by the clocks that show it. */
 export const localStamp = (iso: string): string => `${iso.slice(0, 19).replace(/[-:]/g, "").padEnd(15, "0")}`;
 
-/** @param years the first and the last that is touched */
-export function timeZoneLines(time_zone: string, [first, last]: readonly [number, number]): string[] {
-  const offsetAt = offsetIn(time_zone);
+/** Years that follow one another, each run by its first and its last. */
+function runsOf(years: readonly number[]): (readonly [number, number])[] {
+  const sorted = [...new Set(years)].sort((a, b) => a - b);
+  const firsts = sorted.filter((year, i) => sorted[i - 1] !== year - 1);
+  const lasts = sorted.filter((year, i) => sorted[i + 1] !== year + 1);
+  return firsts.map((first, i) => [first, lasts[i] ?? first]);
+}
+
+/** What holds as the first year begins, and then each change until the last one has ended. */
+function changesIn([first, last]: readonly [number, number], offsetAt: (at_ms: number) => number): Change[] {
   const start_ms = Date.UTC(first, 0, 1) - day_ms;
-  const changes = changesBetween(start_ms, Date.UTC(last + 1, 0, 2), offsetAt);
   const begun_ms = offsetAt(start_ms);
-  const least_ms = Math.min(begun_ms, ...changes.map(({ to_ms }) => to_ms));
-  // What holds as the first year begins, and then each change.
-  const all: Change[] = [{ at_ms: start_ms, from_ms: begun_ms, to_ms: begun_ms }, ...changes];
+  const changes = changesBetween(start_ms, Date.UTC(last + 1, 0, 2), offsetAt);
+  return [{ at_ms: start_ms, from_ms: begun_ms, to_ms: begun_ms }, ...changes];
+}
+
+/** @param years those that are touched, in any order: what clocks do between them is nobody's question, and takes long to find out */
+export function timeZoneLines(time_zone: string, years: readonly number[]): string[] {
+  const offsetAt = offsetIn(time_zone);
+  const all = runsOf(years).flatMap((run) => changesIn(run, offsetAt));
+  const least_ms = Math.min(...all.map(({ to_ms }) => to_ms));
   return [
     "BEGIN:VTIMEZONE",
     `TZID:${time_zone}`,
