@@ -9,7 +9,7 @@ type EstimateSpec = Pick<QuantitySpec, "unit" | "min" | "max"> & {
 };
 
 /** A quantity with its spread. */
-function estimate({ what, example: [low, likely, high], ...spec }: EstimateSpec) {
+export function estimate({ what, example: [low, likely, high], ...spec }: EstimateSpec) {
   return annotate(
     z
       .object({
