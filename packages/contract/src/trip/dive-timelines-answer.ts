@@ -1,6 +1,7 @@
 import { z } from "zod/v3";
 import { annotate } from "../field/annotation.js";
 import { choice, flag, list, text } from "../field/choice.js";
+import { estimate } from "../field/estimate.js";
 import { withOptional } from "../field/optional.js";
 import { quantity } from "../field/quantity.js";
 import { adviceTail, Reason } from "../result/common.js";
