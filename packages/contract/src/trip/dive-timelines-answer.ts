@@ -5,12 +5,7 @@ import { estimate } from "../field/estimate.js";
 import { withOptional } from "../field/optional.js";
 import { quantity } from "../field/quantity.js";
 import { adviceTail, Reason } from "../result/common.js";
-import {
-  ColourErrorEstimate,
-  ExposureValueEstimate,
-  estimate,
-  PercentEstimate,
-} from "../result/estimates.js";
+import { ColourErrorEstimate, ExposureValueEstimate, PercentEstimate } from "../result/estimates.js";
 import { FilterVerdict } from "../result/filter-choice.js";
 import { balanceDepths, colourError, density, depth, fNumber, iso, shutter_s } from "../result/quantities.js";
 import {

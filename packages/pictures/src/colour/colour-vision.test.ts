@@ -47,9 +47,9 @@ type Eye = (colour: string) => NonNullable<ReturnType<typeof parse>>;
 
 function seenBy(eye: keyof typeof eyes): Eye {
   return (colour) => {
-    const seen = eyes[eye](parse(colour));
-    if (seen === undefined) throw new Error(`${colour} is no colour`);
-    return seen;
+    const read = parse(colour);
+    if (read === undefined) throw new Error(`${colour} is no colour`);
+    return eyes[eye](read);
   };
 }
 
