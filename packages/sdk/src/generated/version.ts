@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "7e9e1801cf3f32712ad3a65bb5868b53262e7ac8290fd5c569e1900e4e1206da";
+export const descriptionHash = "772809da465996a2d2f32dc781ef8c42627ab96f6a533002ac4937980b6a0ec9";
