@@ -56,6 +56,7 @@ export * from "./water/fit-card.js";
 export { coastalShareOf } from "./water/hue-family.js";
 export * from "./water/jerlov-1976.js";
 export * from "./water/kd-table.js";
+export { inverse } from "./water/least-squares.js";
 export * from "./water/losses-over-depths.js";
 export * from "./water/path-attenuation.js";
 export * from "./water/pure-water.js";

@@ -73,7 +73,7 @@ export const Remember = z
       1.1,
     ).optional(),
     first_balance_depth_m: depth("Where to set the first white balance.", 5),
-    starting_iso: iso("ISO speed to begin with."),
+    starting_iso: iso("ISO speed to begin with, exactly: on a dial, the nearest third of a stop."),
   })
   .describe("The numbers to remember first.");
 

@@ -1,26 +1,4 @@
-import { z } from "zod/v3";
-import { annotate } from "../field/annotation.js";
-import { type QuantitySpec, quantity } from "../field/quantity.js";
-
-type EstimateSpec = Pick<QuantitySpec, "unit" | "min" | "max"> & {
-  decimals: number;
-  what: string;
-  example: readonly [number, number, number];
-};
-
-/** A quantity with its spread. */
-function estimate({ what, example: [low, likely, high], ...spec }: EstimateSpec) {
-  return annotate(
-    z
-      .object({
-        low: quantity({ ...spec, description: "10th percentile.", example: low }),
-        likely: quantity({ ...spec, description: "50th percentile.", example: likely }),
-        high: quantity({ ...spec, description: "90th percentile.", example: high }),
-      })
-      .describe(`${what}, as percentiles of what it may be.`),
-    { examples: [{ low, likely, high }] },
-  );
-}
+import { estimate } from "../field/estimate.js";
 
 export const LossEstimate = estimate({
   what: "Light lost, in stops",

@@ -1,6 +1,7 @@
 import { z } from "zod/v3";
 import { annotate } from "../field/annotation.js";
 import { choice, flag, list, text } from "../field/choice.js";
+import { estimate } from "../field/estimate.js";
 import { withOptional } from "../field/optional.js";
 import { quantity } from "../field/quantity.js";
 import { adviceTail, Reason } from "../result/common.js";
@@ -40,8 +41,8 @@ const inDive = (description: string, example: number) =>
 const clock = (description: string, example: string) => text({ description, example });
 
 const settings = {
-  iso: iso("ISO to set."),
-  f_number: fNumber("f-number to set."),
+  iso: iso("ISO to set, exactly: on a dial, the nearest third of a stop."),
+  f_number: fNumber("f-number to set, exactly: on a dial, the nearest third of a stop."),
   shutter_s: shutter_s("Exposure time."),
   off_by_stops: quantity({
     description:
@@ -142,18 +143,16 @@ export const MarkVerdict = z
     "Whether what was measured `agrees` with what was predicted, within both their spreads, or is `more` or `less`.",
   );
 
-const markEstimate = (what: string, example: readonly [number, number, number]) => {
-  const part = (description: string, value: number) =>
-    quantity({ description, unit: "1", decimals: 4, min: -10000, max: 10000, example: value });
-  const [low, likely, high] = example;
-  return z
-    .object({
-      low: part("10th percentile.", low),
-      likely: part("50th percentile.", likely),
-      high: part("90th percentile.", high),
-    })
-    .describe(`${what}, in the unit of what is marked, as percentiles of what it may be.`);
-};
+/** Of whatever is marked: the unit is that of what is marked. */
+const markEstimate = (what: string, example: readonly [number, number, number]) =>
+  estimate({
+    what: `${what}, in the unit of what is marked`,
+    unit: "1",
+    decimals: 4,
+    min: -10000,
+    max: 10000,
+    example,
+  });
 
 const exampleMark = {
   code: "mark_filter_differs",

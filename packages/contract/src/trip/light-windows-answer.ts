@@ -97,7 +97,7 @@ const windowFields = {
     max: 40,
     example: 8.3,
   }),
-  iso: iso("ISO to set there."),
+  iso: iso("ISO to set there, exactly: on a dial, the nearest third of a stop."),
   f_number: fNumber("f-number to set there."),
   shutter_s: shutter_s("Exposure time there."),
   off_by_stops: quantity({

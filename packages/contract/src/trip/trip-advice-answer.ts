@@ -60,7 +60,7 @@ export const PieceInUse = z
 export const TripSetting = z
   .object({
     depth_m: depth("Depth.", 5),
-    iso: iso("ISO to set there."),
+    iso: iso("ISO to set there, exactly: on a dial, the nearest third of a stop."),
     f_number: fNumber("f-number to set there."),
     shutter_s: shutter_s("Exposure time there."),
     off_by_stops: quantity({

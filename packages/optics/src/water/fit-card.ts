@@ -52,6 +52,8 @@ export interface CardFit {
   /** ln of measured over fitted light, per sample. */
   residuals_ln: Rgb[];
   rms_residual_ln: number;
+  /** What is left of each reading's weight, 0 to 1, in the order of the residuals: readings far off count less. */
+  weights: number[];
   /** Standard deviation of ln of a reading on which the standard errors rest. */
   noise_ln: number;
   /** What a card at these depths would have shown, as ln of light per channel, with the covariance of all of them, row by row. */
@@ -238,6 +240,7 @@ export function fitCard(series: CardSeries, conditions: CardConditions): CardFit
     channel_kd_difference: { red_minus_green: estimate(3), blue_minus_green: estimate(4) },
     residuals_ln,
     rms_residual_ln: rms,
+    weights: fit.weights.slice(0, all.length),
     noise_ln: noise,
     movedBy: (lnLight, asked_m) => {
       const rows = jacobian((p) => predicted(p).flat(), fit.parameters, bounds);

@@ -27,7 +27,7 @@ export interface Problem extends Bounds {
 }
 
 /** Inverse of a symmetric positive definite matrix by Gauss-Jordan elimination. */
-function inverse(matrix: readonly number[][]): number[][] {
+export function inverse(matrix: readonly number[][]): number[][] {
   const size = matrix.length;
   const work = matrix.map((row, i) => [...row, ...Array.from({ length: size }, (_, j) => (i === j ? 1 : 0))]);
   for (let pivot = 0; pivot < size; pivot++) {

@@ -8,9 +8,8 @@ import type { ColourStripTexts, PictureTexts } from "@sunfathom/words";
 import { hexOf } from "../colour/srgb.js";
 import { type Look, type LookAsked, lookOf } from "../look.js";
 import type { Picture } from "../picture.js";
-import { diveBar } from "../svg/dive-mark.js";
+import { diveBar, diveKey } from "../svg/dive-mark.js";
 import { type Element, el } from "../svg/element.js";
-import { keyed } from "../svg/keyed.js";
 import { type Block, gap, page, paragraph } from "../svg/page.js";
 import { sayingsOf } from "../svg/sayings.js";
 import { widthOf } from "../text/measure.js";
@@ -118,7 +117,7 @@ function strips(look: Look, figures: ColourStrip, texts: ColourStripTexts): Bloc
 function drawColourStrip(figures: ColourStrip, asked: LookAsked, words: PictureTexts): string {
   const texts = words.colour_strip;
   const look = lookOf(asked);
-  const { size, colours, stroke, units } = look;
+  const { size, units } = look;
   const say = sayingsOf(look);
   const title = texts.headline(figures, units);
   return page(look, { title, description: `${texts.description(figures, units)} ${words.caution}` }, [
@@ -128,15 +127,7 @@ function drawColourStrip(figures: ColourStrip, asked: LookAsked, words: PictureT
     gap(0.8 * size),
     strips(look, figures, texts),
     gap(0.6 * size),
-    keyed(look, texts.dive(figures, units), (x, y) => [
-      el("rect", {
-        x: x - stroke,
-        y: y - 0.6 * size,
-        width: 2 * stroke,
-        height: 1.2 * size,
-        fill: colours.accent,
-      }),
-    ]),
+    diveKey(look, texts.dive(figures, units)),
     gap(0.4 * size),
     say.note(texts.screen),
     say.note(words.caution),

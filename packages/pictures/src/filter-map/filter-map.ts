@@ -4,7 +4,7 @@ import { errorColour } from "../colour/ramp.js";
 import { hexOf, isLight } from "../colour/srgb.js";
 import { type Look, type LookAsked, lookOf } from "../look.js";
 import type { Picture } from "../picture.js";
-import { diveBar } from "../svg/dive-mark.js";
+import { diveBar, diveKey } from "../svg/dive-mark.js";
 import { type Element, el } from "../svg/element.js";
 import { keyed } from "../svg/keyed.js";
 import { type Block, gap, page } from "../svg/page.js";
@@ -157,15 +157,7 @@ function drawFilterMap(figures: FilterMap, asked: LookAsked, words: PictureTexts
             }),
           ]),
         ]),
-    keyed(look, texts.dive(figures, units), (x, y) => [
-      el("rect", {
-        x: x - stroke,
-        y: y - 0.6 * size,
-        width: 2 * stroke,
-        height: 1.2 * size,
-        fill: colours.accent,
-      }),
-    ]),
+    diveKey(look, texts.dive(figures, units)),
     gap(0.5 * size),
     say.note(words.caution),
   ]);

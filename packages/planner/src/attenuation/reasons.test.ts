@@ -112,6 +112,7 @@ describe("the fit of a grey card", () => {
     rms_residual_ln: 3 * Math.LN2,
     noise_ln: 0.02,
     shownAt: () => ({ ln: [], covariance: [] }),
+    weights: [],
     movedBy: () => ({ channel_kd: [0, 0, 0], ln: [] }),
   };
   const scene: Scene = {

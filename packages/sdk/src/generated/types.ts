@@ -2751,7 +2751,7 @@ export type LightWindow = {
      */
     exposure_value_ev100: number;
     /**
-     * ISO to set there. 1 to 1000000000000.
+     * ISO to set there, exactly: on a dial, the nearest third of a stop. 1 to 1000000000000.
      */
     iso: number;
     /**
@@ -4771,7 +4771,7 @@ export type Remember = {
      */
     first_balance_depth_m: number;
     /**
-     * ISO speed to begin with. 1 to 1000000000000.
+     * ISO speed to begin with, exactly: on a dial, the nearest third of a stop. 1 to 1000000000000.
      */
     starting_iso: number;
 };
@@ -6219,11 +6219,11 @@ export type TimelineClip = {
      */
     exposure_span_stops: number;
     /**
-     * ISO to set. 1 to 1000000000000.
+     * ISO to set, exactly: on a dial, the nearest third of a stop. 1 to 1000000000000.
      */
     iso: number;
     /**
-     * f-number to set. 0 to 1000000.
+     * f-number to set, exactly: on a dial, the nearest third of a stop. 0 to 1000000.
      */
     f_number: number;
     /**
@@ -6323,11 +6323,11 @@ export type TimelineMoment = {
      */
     exposure_value_ev100: ExposureValueEstimate;
     /**
-     * ISO to set. 1 to 1000000000000.
+     * ISO to set, exactly: on a dial, the nearest third of a stop. 1 to 1000000000000.
      */
     iso: number;
     /**
-     * f-number to set. 0 to 1000000.
+     * f-number to set, exactly: on a dial, the nearest third of a stop. 0 to 1000000.
      */
     f_number: number;
     /**
@@ -6756,7 +6756,7 @@ export type TripSetting = {
      */
     depth_m: number;
     /**
-     * ISO to set there. 1 to 1000000000000.
+     * ISO to set there, exactly: on a dial, the nearest third of a stop. 1 to 1000000000000.
      */
     iso: number;
     /**

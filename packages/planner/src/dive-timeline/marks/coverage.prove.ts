@@ -2,10 +2,12 @@
 import { expect, it } from "vitest";
 import { coverageOver } from "./coverage.test-support.js";
 
+/** Dives that nobody looked at while the fit was written: those below a thousand were. */
+const FIRST_SEED = Number(process.env["FIRST_SEED"] ?? 10_000);
 const DIVES = Number(process.env["TRUTHS"] ?? 900);
 
 it("80 % intervals hold what is right in 75 to 85 % of the cases", () => {
-  const all = coverageOver(Array.from({ length: DIVES }, (_, seed) => seed));
+  const all = coverageOver(Array.from({ length: DIVES }, (_, n) => FIRST_SEED + n));
   for (const [marks, { count, predicted, measured }] of Object.entries(all)) {
     console.log(`${marks}: ${count}, predicted ${predicted.toFixed(3)}, measured ${measured.toFixed(3)}`);
     expect.soft(measured, `measured ${marks}`).toBeGreaterThan(0.75);

@@ -1,16 +1,19 @@
 /** The water that the cards of a dive saw, by the fit of `card_samples`. */
-import { type CardFit, CLEAR } from "@sunfathom/optics";
+import { type CardFit, CLEAR, type Rgb } from "@sunfathom/optics";
 import { sensorOf } from "../../camera/sensor.js";
 import { rawOf, sensorProfile } from "../../camera/sensor-profile.js";
 import { type Conditions, conditionsOf } from "../../light/conditions.js";
 import { downwellingAt, underwater } from "../../light/underwater.js";
+import { itemAt } from "../../lists/non-empty.js";
 import type { CardSample, Scene } from "../../scene/scene.js";
 import { type Cause, causesOf } from "../../uncertainty/causes.js";
+import { Z90 } from "../../uncertainty/normal.js";
 import { NOMINAL, type Nuisance } from "../../uncertainty/nuisance.js";
 import { cardLight } from "../../white-balance/avoidable-cast.js";
 import type { Hours } from "../light-here.js";
 import { topLux } from "../light-here.js";
 import type { CardFrame } from "../plan.js";
+import { type Told, toldBy } from "./told-by-misfit.js";
 
 /** A scene without any word on its water and on its filter. */
 function withoutWater({
@@ -55,16 +58,17 @@ export function lnLightOf(samples: readonly CardSample[]): number[] {
   });
 }
 
-type Channel = "red" | "green" | "blue";
-
 export interface FittedWater {
+  /** Of the water that the cards saw, in the state of the world that they make likely. */
   conditions: Conditions;
   fit: CardFit;
+  /** That state: the mean camera and what else is usual, but for what the misfit of the cards tells. */
+  likely: Nuisance;
+  /** Other states, each pair at the 10th and the 90th percentile of something that has nothing to do with the other pairs. */
+  others: (readonly [minus: Nuisance, plus: Nuisance])[];
   /** ln of what a card shows over the light that comes down, channel by channel, depth by depth. */
   overDownwelling: (depths_m: readonly number[]) => number[];
-  /** What is not known beside the scatter of the readings, and bears on what the fit makes of them. */
-  causes: Cause[];
-  /** By how much cards show something else in another state of the world, in ln, and how the fit would move with that. */
+  /** By how much cards show something else in another state than the likely one, in ln, and how the fit would move with that. */
   movedIn: (nuisance: Nuisance, depths_m: readonly number[]) => MovedFit;
 }
 
@@ -72,19 +76,23 @@ interface MovedFit {
   /** What cards at the depths asked for show, and what the fit makes of it. */
   shown: number[];
   fitted: number[];
-  channel_kd: Record<Channel, number>;
+  channel_kd: Rgb;
 }
 
 /**
  * What a card that faces the camera shows over the light that comes down: it changes with depth, as light from the side does, and the
- * fit knows of none. In ln, channel by channel, depth by depth.
+ * fit knows of none. It knows the mean camera alone, too. In ln, channel by channel, depth by depth.
  */
-function cardOverDownwelling(conditions: Conditions, depths_m: readonly number[]): number[] {
+function cardOverDownwelling(
+  conditions: Conditions,
+  depths_m: readonly number[],
+  likely: Nuisance,
+): number[] {
   const world = underwater(conditions, NOMINAL);
   const profile = sensorProfile(sensorOf(conditions.scene, NOMINAL));
-  const shown = cardsIn(conditions, depths_m, NOMINAL);
+  const shown = cardsIn(conditions, depths_m, likely);
   return depths_m.flatMap((depth_m, n) =>
-    rawOf(profile, downwellingAt(world, depth_m)).map((down, k) => (shown[3 * n + k] ?? 0) - Math.log(down)),
+    rawOf(profile, downwellingAt(world, depth_m)).map((down, k) => itemAt(shown, 3 * n + k) - Math.log(down)),
   );
 }
 
@@ -98,8 +106,15 @@ function cardsIn(conditions: Conditions, depths_m: readonly number[], nuisance: 
 /** What scatters is in the fit's own errors; how bright the sky is moves all cards alike. */
 const NOT_OF_THE_FIT: readonly string[] = ["card_noise", "daylight_level"];
 
-/** Rounds of fitting the water and of working out what a card in it shows. */
-const ROUNDS = 2;
+const causesOfFit = (conditions: Conditions): Cause[] =>
+  causesOf(conditions).filter(({ code }) => !NOT_OF_THE_FIT.includes(code));
+
+/** All causes at once, each at its own deviate: each moves something of its own. */
+const stateOf = (causes: readonly Cause[], deviates: readonly number[]): Nuisance =>
+  Object.assign({ ...NOMINAL }, ...causes.map((cause, i) => cause.shift(itemAt(deviates, i))));
+
+/** Rounds of fitting the water and of working out what a card in it shows, and what the misfit tells. */
+const ROUNDS = 4;
 
 /**
  * @param site conditions of the site as it was described: a first guess
@@ -107,32 +122,79 @@ const ROUNDS = 2;
  */
 export function fittedWater(site: Conditions, samples: readonly CardSample[]): FittedWater {
   const depths = samples.map(({ depth_m }) => depth_m);
-  let conditions = site;
-  for (let round = 0; round < ROUNDS; round++) {
-    const over = site.daylight ? cardOverDownwelling(conditions, depths) : [];
-    conditions = conditionsOf({
+  const fitIn = (assumed: Conditions, likely: Nuisance): Conditions => {
+    const over = site.daylight ? cardOverDownwelling(assumed, depths, likely) : [];
+    return conditionsOf({
       ...withoutWater(site.scene),
       card_samples: samples.map((sample, n) => asDownwelling(sample, over.slice(3 * n, 3 * n + 3))),
       transfer_curve: "linear",
     });
-  }
-  const { cardFit: fit } = conditions.water;
-  if (fit === undefined) throw new RangeError("a water of cards has its fit");
-  const apart = (asked_m: readonly number[], nuisance: Nuisance): number[] => {
-    const nominal = cardsIn(conditions, asked_m, NOMINAL);
-    return cardsIn(conditions, asked_m, nuisance).map((ln, i) => ln - (nominal[i] ?? ln));
   };
+  let conditions = fitIn(site, NOMINAL);
+  const causes = causesOfFit(conditions);
+  let told: Told = {
+    likely: causes.map(() => 0),
+    moves: causes.map((_, j) => causes.map((__, i) => (i === j ? 1 : 0))),
+  };
+  // Without daylight no card shows water from above.
+  for (let round = 0; round < (site.daylight ? ROUNDS : 0); round++) {
+    conditions = fitIn(conditions, stateOf(causes, told.likely));
+    told = toldByCards(conditions, depths, causes, told.likely);
+  }
+  const fit = fitOf(conditions);
+  const likely = stateOf(causes, told.likely);
+  const apart = (asked_m: readonly number[], nuisance: Nuisance): number[] => {
+    const here = cardsIn(conditions, asked_m, likely);
+    return cardsIn(conditions, asked_m, nuisance).map((ln, i) => ln - itemAt(here, i));
+  };
+  const movedBy = (move: readonly number[], z: number): Nuisance =>
+    stateOf(
+      causes,
+      told.likely.map((own, i) => own + z * itemAt(move, i)),
+    );
   return {
     conditions,
     fit,
-    overDownwelling: (asked_m) => cardOverDownwelling(conditions, asked_m),
-    causes: causesOf(conditions).filter(({ code }) => !NOT_OF_THE_FIT.includes(code)),
+    likely,
+    others: told.moves.map((move) => [movedBy(move, -Z90), movedBy(move, Z90)]),
+    overDownwelling: (asked_m) => cardOverDownwelling(conditions, asked_m, likely),
     movedIn: (nuisance, asked_m) => {
       const { channel_kd, ln } = fit.movedBy(apart(depths, nuisance), asked_m);
-      const [red, green, blue] = channel_kd;
-      return { shown: apart(asked_m, nuisance), fitted: ln, channel_kd: { red, green, blue } };
+      return { shown: apart(asked_m, nuisance), fitted: ln, channel_kd };
     },
   };
+}
+
+function fitOf({ water: { cardFit } }: Conditions): CardFit {
+  if (cardFit === undefined) throw new RangeError("a water of cards has its fit");
+  return cardFit;
+}
+
+/** What the misfit of the cards tells, about the deviates that they were fitted with. */
+function toldByCards(
+  conditions: Conditions,
+  depths_m: readonly number[],
+  causes: readonly Cause[],
+  assumed: readonly number[],
+): Told {
+  const fit = fitOf(conditions);
+  const unexplained = causes.map((_, moved) => {
+    const at = (z: number) =>
+      cardsIn(
+        conditions,
+        depths_m,
+        stateOf(
+          causes,
+          assumed.map((own, i) => (i === moved ? own + z : own)),
+        ),
+      );
+    const [minus, plus] = [at(-Z90), at(Z90)];
+    const shown = plus.map((ln, i) => (ln - itemAt(minus, i)) / (2 * Z90));
+    const { ln } = fit.movedBy(shown, depths_m);
+    return shown.map((value, i) => (value - itemAt(ln, i)) / fit.noise_ln);
+  });
+  const misfit = fit.residuals_ln.flat().map((ln) => ln / fit.noise_ln);
+  return toldBy(misfit, unexplained, fit.weights, assumed);
 }
 
 /** The same picture of a card that the light coming down would have fallen on: as if the balance had been by so much another. */

@@ -7,7 +7,10 @@ import {
   stopsUnder,
 } from "@sunfathom/optics";
 import { describe, expect, it } from "vitest";
+import { withoutFilter } from "../../dive-advice/mounted.js";
+import { Hours } from "../light-here.js";
 import { coverageOver } from "./coverage.test-support.js";
+import { fittedWater, sampleOf } from "./fitted-water.js";
 import { marksOf } from "./marks.js";
 import { agrees } from "./spread.js";
 import { truthOf } from "./truths.test-support.js";
@@ -60,6 +63,21 @@ describe("marks", () => {
   it("are refused of cards that no water fits: light that grows with depth", () => {
     const grown = frames.map((frame) => ({ ...frame, iso: frame.iso / 2 ** frame.depth_m }));
     expect(() => marksOf(scene, grown)).toThrow(/card_samples/);
+  });
+
+  it("take what another camera shows for that, and not for scatter of the readings", () => {
+    const truths = Array.from({ length: 6 }, (_, seed) => truthOf(20_000 + seed));
+    const squares = truths.map((truth) => {
+      const bare = new Hours(withoutFilter(truth.scene));
+      const samples = truth.frames
+        .filter((frame) => !frame.through_filter)
+        .map((frame) => sampleOf(frame, bare));
+      return fittedWater(bare.start, samples).fit.noise_ln ** 2;
+    });
+    // Readings were drawn with 0.025; cameras, which differ, would make some 0.05 of it.
+    const noise = Math.sqrt(squares.reduce((sum, square) => sum + square, 0) / squares.length);
+    expect(noise).toBeGreaterThan(0.018);
+    expect(noise).toBeLessThan(0.034);
   });
 
   it("hold what is right about as often as they say (the long form is coverage.prove.ts)", () => {

@@ -4,19 +4,17 @@ import { reasonsOf } from "../../codes/coded.js";
 import type { MarkReasons } from "../../codes/dive-timelines.js";
 import type { Conditions } from "../../light/conditions.js";
 import { underwater } from "../../light/underwater.js";
-import { valueAt } from "../../lists/non-empty.js";
+import { itemAt, valueAt } from "../../lists/non-empty.js";
 import type { Estimate } from "../../result/common.js";
 import type { TimelineMark } from "../../result/dive-timelines.js";
-import { causesOf, nuisanceAt } from "../../uncertainty/causes.js";
-import { Z90 } from "../../uncertainty/normal.js";
-import { NOMINAL, type Nuisance } from "../../uncertainty/nuisance.js";
+import { causesOf } from "../../uncertainty/causes.js";
+import type { Nuisance } from "../../uncertainty/nuisance.js";
 import { propagate } from "../../uncertainty/propagate.js";
 import type { FittedWater } from "./fitted-water.js";
 import { agrees, estimateFrom, evenly, type Shift } from "./spread.js";
 
 const reason = reasonsOf<MarkReasons>();
 const CHANNELS = ["red", "green", "blue"] as const;
-type Channel = (typeof CHANNELS)[number];
 
 /** Mean attenuation of each channel's light between two depths, 1/m. */
 export function channelKd(
@@ -36,26 +34,24 @@ export function channelKd(
  * @param site conditions of the site as it was described
  */
 export function waterMarks(site: Conditions, water: FittedWater): TimelineMark[] {
-  const { fit, conditions, causes, movedIn } = water;
+  const { fit, conditions, likely, others, movedIn } = water;
   const depths = (conditions.scene.card_samples ?? []).map(({ depth_m }) => depth_m);
   const between = { from_m: Math.min(...depths), to_m: Math.max(...depths) };
   const { estimates } = propagate((nuisance) => channelKd(site, nuisance, between), causesOf(site));
-  const measured = fit.channel_kd;
-  if (measured === undefined) return [];
+  if (fit.channel_kd === undefined) return [];
+  const errors = fit.channel_kd;
+  const kd = channelKd(conditions, likely, between);
   // Where the world is another one, light fades by so much more, and the fit tells so much of it: the rest it does not see.
-  const unseenIn = (nuisance: Nuisance) => {
-    const [there, here] = [channelKd(conditions, nuisance, between), channelKd(conditions, NOMINAL, between)];
-    const { channel_kd } = movedIn(nuisance, []);
-    return (channel: Channel) => there[channel] - here[channel] - channel_kd[channel];
+  const unseenIn = (nuisance: Nuisance): number[] => {
+    const there = channelKd(conditions, nuisance, between);
+    const told = movedIn(nuisance, []).channel_kd;
+    return CHANNELS.map((channel, k) => there[channel] - kd[channel] - itemAt(told, k));
   };
-  const unseen = causes.map(
-    (cause) => [unseenIn(nuisanceAt(cause, -Z90)), unseenIn(nuisanceAt(cause, Z90))] as const,
-  );
-  return CHANNELS.map((channel): TimelineMark => {
-    const { value_per_m, standard_error_per_m } = measured[channel];
-    const found = estimateFrom(value_per_m, [
-      evenly(standard_error_per_m),
-      ...unseen.map(([minus, plus]): Shift => [minus(channel), plus(channel)]),
+  const unseen = others.map(([minus, plus]) => [unseenIn(minus), unseenIn(plus)] as const);
+  return CHANNELS.map((channel, k): TimelineMark => {
+    const found = estimateFrom(kd[channel], [
+      evenly(errors[channel].standard_error_per_m),
+      ...unseen.map(([minus, plus]): Shift => [itemAt(minus, k), itemAt(plus, k)]),
     ]);
     const predicted = estimates[channel];
     const verdict = agrees(predicted, found) ? "agrees" : found.likely > predicted.likely ? "more" : "less";
