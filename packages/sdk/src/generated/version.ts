@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "7e9e1801cf3f32712ad3a65bb5868b53262e7ac8290fd5c569e1900e4e1206da";
+export const descriptionHash = "58f0966031a50f5be88ef6cb54f1a4c841fa637069f4a9d7d20f97af36b93612";

@@ -8,7 +8,7 @@ import { queryFieldsOf, readQuery } from "../../http/asked/query.js";
 import { acceptQuery, queryMethod } from "../../http/asked/query-method.js";
 import { queryProblem } from "../../http/asked/refuse-query.js";
 import type { AnswerCache } from "../../http/sent/answer-cache.js";
-import { forMinutes } from "../../http/sent/caching.js";
+import { privateForMinutes } from "../../http/sent/caching.js";
 import { etagOf, matches } from "../../http/sent/etag.js";
 import { tag } from "../../http/sent/send-json.js";
 import { sendProblem } from "../../http/sent/send-problem.js";
@@ -35,7 +35,7 @@ export const sheets: FastifyPluginAsync<Shared> = async (app, { cache, computing
       url,
       schema: { hide: true },
       config,
-      handler: (request, reply) => answer(request, acceptQuery(reply), forMinutes),
+      handler: (request, reply) => answer(request, acceptQuery(reply), privateForMinutes),
     });
   }
 };
