@@ -1,8 +1,8 @@
-// Tries what the Dockerfile says where no container can be built: its steps one by one, in folders of their own outside the repository, with
-// the Node.js that is here instead of its base image; then the service as the container runs it, as a user without rights on a root that
-// nobody can write to. Needs Linux and root, for mounts that only this process sees: `npm run container`.
+// Tries what the Dockerfile says where no container can be built: its steps one by one, each stage in a root of its own that lies over this
+// machine's, with the Node.js that is here instead of its base image; then the service as the container runs it, as a user without rights
+// on a root that nobody can write to. Needs Linux and root, for mounts that only this process sees: `npm run container`.
 import { spawn, spawnSync } from "node:child_process";
-import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { existsSync, mkdirSync, mkdtempSync, readFileSync, rmSync, statSync } from "node:fs";
 import { createRequire } from "node:module";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
@@ -19,18 +19,15 @@ const { DockerfileParser } = createRequire(join(root, "test/package.json"))("doc
 
 /** @type {Instruction[]} */
 const instructions = DockerfileParser.parse(readFileSync(file, "utf8")).getInstructions();
-const workdirs = [...new Set(instructions.filter((one) => one.getKeyword() === "WORKDIR").map(textOf))];
-
 /** Set in the process that has mounts of its own. */
 const home = process.env["SUNFATHOM_CONTAINER"];
 if (home === undefined) {
   const began = performance.now();
   const folder = mkdtempSync(join(tmpdir(), "container-"));
-  const made = workdirs.filter((path) => !existsSync(path));
   const words = ["--mount", process.execPath, fileURLToPath(import.meta.url)];
   const env = { ...withoutNpmSettings(process.env), SUNFATHOM_CONTAINER: folder };
   const { status, error } = spawnSync("unshare", words, { stdio: "inherit", env });
-  for (const path of [...made, folder]) rmSync(path, { recursive: true, force: true });
+  rmSync(folder, { recursive: true, force: true });
   if (error || status !== 0) {
     say("failed, or cannot be tried here: it takes Linux, root and unshare");
     process.exit(1);
@@ -39,8 +36,8 @@ if (home === undefined) {
   process.exit(0);
 }
 
-/** Where a stage's folders are. @param {string} stage @param {string} path */
-const within = (stage, path) => join(home, stage, path);
+/** Where a path of a stage is. @param {string} stage @param {string} path */
+const within = (stage, path) => join(home, stage, "root", path);
 /** @type {Record<string, string>} */
 const environment = {};
 let stage = "";
@@ -56,14 +53,11 @@ function step(instruction) {
     case "FROM":
       stage = words[2] ?? "final";
       say(`stage ${stage}, on this machine in place of ${words[0]}`);
-      for (const path of workdirs) {
-        mkdirSync(within(stage, path), { recursive: true });
-        mkdirSync(path, { recursive: true });
-        run("mount", ["--bind", within(stage, path), path]);
-      }
+      layOver();
       return;
     case "WORKDIR":
       workdir = textOf(instruction);
+      mkdirSync(within(stage, workdir), { recursive: true });
       return;
     case "ENV":
       for (const word of words) environment[word.split("=", 1)[0] ?? ""] = word.replace(/^[^=]+=/, "");
@@ -73,7 +67,7 @@ function step(instruction) {
       return;
     case "RUN":
       say(textOf(instruction).replace(/\s*\\\n\s*/g, " "));
-      run("sh", ["-c", textOf(instruction)], { cwd: workdir, env: { ...process.env, ...environment } });
+      inside("root", ["sh", "-c", textOf(instruction)], { ...process.env, ...environment });
       return;
     case "USER":
       user = textOf(instruction);
@@ -87,17 +81,24 @@ function step(instruction) {
   }
 }
 
+/** Lays a root for the stage over this machine's: what is written stays in it. */
+function layOver() {
+  const folder = join(home, stage);
+  for (const name of ["upper", "work", "root"]) mkdirSync(join(folder, name), { recursive: true });
+  const layers = `lowerdir=/,upperdir=${folder}/upper,workdir=${folder}/work`;
+  run("mount", ["-t", "overlay", "overlay", "-o", layers, within(stage, "/")]);
+  for (const path of ["/proc", "/dev"]) run("mount", ["--rbind", path, within(stage, path)]);
+}
+
 /** @param {string | undefined} from @param {string[]} words */
 function copy(from, words) {
   const sources = words.slice(0, -1);
-  const target = resolve(workdir, words.at(-1) ?? "");
+  const target = within(stage, resolve(workdir, words.at(-1) ?? ""));
   if (from !== undefined) {
-    for (const path of sources)
-      run("cp", [
-        "-a",
-        path.endsWith("/") || isFolder(from, path) ? `${within(from, path)}/.` : within(from, path),
-        target,
-      ]);
+    for (const path of sources) {
+      const source = within(from, path);
+      run("cp", ["-a", statSync(source).isDirectory() ? `${source}/.` : source, target]);
+    }
     return;
   }
   if (sources.join() !== ".") throw new Error("Only the whole context is copied here.");
@@ -113,32 +114,23 @@ function copy(from, words) {
     "--no-anchored",
     ...anywhere.map((name) => `--exclude=${name}`),
   ];
-  run("sh", ["-c", 'target="$1"; shift; tar -c "$@" . | tar -x -C "$target"', "sh", target, ...excluded], {
-    cwd: root,
-  });
-}
-
-/** @param {string} from @param {string} path */
-function isFolder(from, path) {
-  return existsSync(join(within(from, path), "."));
+  const packing = [
+    "-c",
+    'target="$1"; shift; tar -c "$@" . | tar -x -C "$target"',
+    "sh",
+    target,
+    ...excluded,
+  ];
+  run("sh", packing, root);
 }
 
 /** Starts the service as the container does, asks it, and ends it. */
 async function tryService() {
-  const port = await freePort();
-  const [id] = user === "node" ? ["1000"] : [];
-  if (id === undefined) throw new Error(`The user is ${user}, whom only the image knows.`);
-  for (const path of ["/", tmpdir(), ...workdirs]) {
-    if (path !== "/") run("mount", ["--bind", path, path]);
-    run("mount", ["-o", "remount,bind,ro", path]);
-  }
-  const env = { PATH: process.env["PATH"], ...environment, PORT: String(port) };
-  const asUser = ["--reuid", id, "--regid", id, "--clear-groups", "--no-new-privs", "--bounding-set=-all"];
-  const wrote = spawnSync("setpriv", [...asUser, "sh", "-c", `touch ${workdir}/a || touch /tmp/a`], { env });
-  if (wrote.status === 0) throw new Error("What should be read only can be written to.");
-  const [program, ...words] = command("CMD");
-  const child = spawn("setpriv", [...asUser, program ?? "", ...words], {
-    cwd: workdir,
+  run("mount", ["-o", "remount,ro", within(stage, "/")]);
+  const env = { PATH: process.env["PATH"], ...environment, PORT: String(await freePort()) };
+  if (inside(user, ["sh", "-c", "touch a 2>/dev/null || touch /tmp/a 2>/dev/null"], env, true) === 0)
+    throw new Error("What should be read only can be written to.");
+  const child = spawn("chroot", withinRoot(user, command("CMD")), {
     env,
     stdio: ["ignore", "pipe", "inherit"],
   });
@@ -147,27 +139,56 @@ async function tryService() {
     new Promise((done) => child.stdout.once("data", done)),
     ended.then((how) => Promise.reject(new Error(`The service ended with ${how} before it listened.`))),
   ]);
-  const address = `http://127.0.0.1:${port}`;
-  const [probe, ...probing] = command("HEALTHCHECK");
-  run("setpriv", [...asUser, probe ?? "", ...probing], { cwd: workdir, env });
+  inside(user, command("HEALTHCHECK"), env);
   say("the health check finds it well");
+  const scene = "visibility_m=25&water_hue=blue&sun_elevation_deg=50&min_depth_m=5&max_depth_m=18";
   for (const path of [
-    "/v1/filter-choice?visibility_m=25&water_hue=blue&sun_elevation_deg=50&min_depth_m=5&max_depth_m=18&fields=brief",
-    "/v1/pictures/light-with-depth?visibility_m=25&water_hue=blue&sun_elevation_deg=50&min_depth_m=5&max_depth_m=18&format=png",
+    `/v1/filter-choice?${scene}&fields=brief`,
+    `/v1/pictures/light-with-depth?${scene}&format=png`,
     "/sdk/latest",
     "/docs",
   ]) {
-    const answer = await fetch(address + path);
+    const answer = await fetch(`http://127.0.0.1:${env.PORT}${path}`);
     const bytes = (await answer.arrayBuffer()).byteLength;
     if (!answer.ok || bytes === 0) throw new Error(`${path} was answered with ${answer.status}.`);
     say(`${answer.status}, ${bytes} bytes: ${path.split("?", 1)[0]}`);
   }
-  for (const name of ["LICENSE", "NOTICE"]) {
-    if (!existsSync(join(workdir, name))) throw new Error(`${name} is not in the container.`);
-  }
+  for (const name of ["LICENSE", "NOTICE"])
+    if (!existsSync(within(stage, join(workdir, name)))) throw new Error(`${name} is not in the container.`);
   child.kill("SIGTERM");
   const how = await ended;
   if (how !== 0) throw new Error(`Asked to stop, the service ended with ${how}.`);
+}
+
+/**
+ * Runs a command in the stage's root. @param {string} as @param {string[]} words @param {NodeJS.ProcessEnv} env
+ * @param {boolean} [mayFail]
+ */
+function inside(as, words, env, mayFail = false) {
+  const { status, error } = spawnSync("chroot", withinRoot(as, words), {
+    env,
+    stdio: ["ignore", "inherit", "inherit"],
+  });
+  if (error || (status !== 0 && !mayFail)) throw new Error(`failed: ${words.join(" ")}`, { cause: error });
+  return status;
+}
+
+/** What chroot is told. @param {string} as @param {string[]} words */
+function withinRoot(as, words) {
+  // Of the image's users only this one is known: 1000, as Node.js' images number it.
+  if (as !== "root" && as !== "node") throw new Error(`The user is ${as}, whom only the image knows.`);
+  const rights = [
+    "setpriv",
+    "--reuid",
+    "1000",
+    "--regid",
+    "1000",
+    "--clear-groups",
+    "--no-new-privs",
+    "--bounding-set=-all",
+  ];
+  const there = ["sh", "-c", 'cd "$0" && exec "$@"', workdir, ...words];
+  return [within(stage, "/"), ...(as === "node" ? rights : []), ...there];
 }
 
 /** A command in the exec form. @param {string} keyword @returns {string[]} */
@@ -182,12 +203,9 @@ function textOf(instruction) {
   return instruction.getArgumentsContent() ?? "";
 }
 
-/** @param {string} program @param {string[]} words @param {import("node:child_process").SpawnSyncOptions} [options] */
-function run(program, words, options = {}) {
-  const { status, error } = spawnSync(program, words, {
-    stdio: ["ignore", "inherit", "inherit"],
-    ...options,
-  });
+/** @param {string} program @param {string[]} words @param {string} [cwd] */
+function run(program, words, cwd) {
+  const { status, error } = spawnSync(program, words, { cwd, stdio: ["ignore", "inherit", "inherit"] });
   if (error || status !== 0) throw new Error(`failed: ${[program, ...words].join(" ")}`, { cause: error });
 }
 

@@ -76,7 +76,7 @@ describe("two versions of the model behind one address", () => {
   });
 
   it("give a client that expects one of them that one alone, and refuse it by the other", async () => {
-    const client = new Sunfathom({ baseUrl, modelVersion });
+    const client = new Sunfathom({ baseUrl, expectModelVersion: modelVersion });
     served = [];
     const got: unknown[] = [];
     for (let round = 0; round < 6; round += 1) {
@@ -130,8 +130,8 @@ describe("two versions of the model behind one address", () => {
 
   it("mark each other's papers where the questions are the same, and refuse those whose keys have moved", async () => {
     // Arithmetic of densities stays as it is; what water leaves of red does not.
-    const same = { level: "working", count: 2, templates: ["densities_stack"], seed: "roll" };
-    const moved = { level: "working", count: 4, templates: ["red_left"], seed: "roll" };
+    const same = { level: "working", count: 2, templates: ["densities_stack"] };
+    const moved = { level: "working", count: 4, templates: ["red_left"] };
     for (const [drawn, marked] of [
       [0, 1],
       [1, 0],
