@@ -39,6 +39,8 @@ export async function start(
       PORT: String(port),
       METRICS_LISTEN: `127.0.0.1:${metricsPort}`,
       RATE_LIMIT_COST: "0",
+      // A busy machine gives up on nothing.
+      ANSWER_TIMEOUT_S: "600",
       ...environment,
     },
     stdio,
