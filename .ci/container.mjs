@@ -127,7 +127,9 @@ function copy(from, words) {
 /** Starts the service as the container does, asks it, and ends it. */
 async function tryService() {
   run("mount", ["-o", "remount,ro", within(stage, "/")]);
-  const env = { PATH: process.env["PATH"], ...environment, PORT: String(await freePort()) };
+  // The machine may be busy, which says nothing of the container.
+  const ofRun = { PORT: String(await freePort()), ANSWER_TIMEOUT_S: "600" };
+  const env = { PATH: process.env["PATH"], ...environment, ...ofRun };
   if (inside(user, ["sh", "-c", "touch a 2>/dev/null || touch /tmp/a 2>/dev/null"], env, true) === 0)
     throw new Error("What should be read only can be written to.");
   const child = spawn("chroot", withinRoot(user, command("CMD")), {

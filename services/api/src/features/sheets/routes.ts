@@ -14,7 +14,7 @@ import { tag } from "../../http/sent/send-json.js";
 import { sendProblem } from "../../http/sent/send-problem.js";
 import type { Shared } from "../shared.js";
 import { sheetByPost } from "./description.js";
-import { makeSheet, sheetOperations } from "./index.js";
+import { sheetOf, sheetOperations } from "./index.js";
 import type { SheetOperation } from "./sheet-operation.js";
 
 /** Every file to print or to load, made of a body. */
@@ -84,7 +84,7 @@ function sender(
     computing.do(request, reply, {
       task: { kind: "sheet", name, body: request.body, format, language },
       cost: ready.cost,
-      here: () => makeSheet({ name, body: request.body, format, language }),
+      here: () => sheetOf({ name, body: request.body, format, language }),
       send: (outcome) => {
         if (outcome.status === "problem") sendProblem(reply, outcome.problem);
         if (outcome.status !== "ok") return;
