@@ -89,9 +89,8 @@ export const ModelInfo = z
     what: text({ description: "What it is.", example: "Diffuse attenuation of ten optical water types." }),
     kind: choice(SourceKind, { description: "Table, formula or assumption.", example: "table" }),
     source: text({
-      description:
-        "Publications that it was taken from, by authors and year: the guide to references, `/docs/guides/references`, has them in full, with their DOIs.",
-      example: "Jerlov 1976, Marine Optics, 2nd edition, Elsevier, Table XXVII",
+      description: "Publication that it was taken from.",
+      example: "Jerlov N. G. (1976), Marine Optics, Elsevier.",
     }),
     domain: text({ description: "Where it holds.", example: "310 to 700 nm." }),
     known_weaknesses: text({
