@@ -10,7 +10,14 @@ import { join, resolve } from "node:path";
 import { fileURLToPath } from "node:url";
 import { withoutNpmSettings } from "./environment.mjs";
 
-/** @import { Copy, Instruction } from "dockerfile-ast" */
+/**
+ * As the reader of Dockerfiles gives it, as far as it is read here.
+ * @typedef {object} Instruction
+ * @property {() => string} getKeyword
+ * @property {() => { getValue: () => string }[]} getArguments
+ * @property {() => string | null} getArgumentsContent
+ * @property {() => { getValue: () => string | null } | null} [getFromFlag] of a COPY
+ */
 
 const root = fileURLToPath(new URL("..", import.meta.url));
 const file = join(root, "services/api/Dockerfile");
@@ -63,7 +70,7 @@ function step(instruction) {
       for (const word of words) environment[word.split("=", 1)[0] ?? ""] = word.replace(/^[^=]+=/, "");
       return;
     case "COPY":
-      copy(/** @type {Copy} */ (instruction).getFromFlag()?.getValue() ?? undefined, words);
+      copy(instruction.getFromFlag?.()?.getValue() ?? undefined, words);
       return;
     case "RUN":
       say(textOf(instruction).replace(/\s*\\\n\s*/g, " "));

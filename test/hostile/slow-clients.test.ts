@@ -1,13 +1,11 @@
 // Clients that send or read as slowly as they can, many at a time, from this machine to itself alone. Others are still
 // served, and every slow connection is closed in bounded time. `npm run prove` sends 500 (SLOW_CLIENTS), which are held to the
 // service's own limits: under shorter ones the first would be gone before the last has come.
-
 import { connect, type Socket } from "node:net";
 import { isProof } from "@sunfathom/fixtures/is-proof";
 import type { FastifyInstance } from "fastify";
-import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { createApp } from "../../services/api/src/app.js";
-import { eventually } from "../../services/api/src/eventually.test-support.js";
 import { unhurried } from "../../services/api/src/unhurried.test-support.js";
 import { head, portOf, raw } from "./wire.js";
 
@@ -75,7 +73,7 @@ const open = () =>
 /** @param limit_ms after which the service may close an attacker */
 async function whileAttackedBy(attack: () => Socket, limit_ms: number): Promise<void> {
   const slow = Array.from({ length: count }, attack);
-  await eventually(async () => expect(await open()).toBeGreaterThanOrEqual(together), {
+  await vi.waitFor(async () => expect(await open()).toBeGreaterThanOrEqual(together), {
     timeout: limit_ms + late_ms,
     interval: 10,
   });
