@@ -27,8 +27,8 @@ const { DockerfileParser } = createRequire(join(root, "test/package.json"))("doc
 /** @type {Instruction[]} */
 const instructions = DockerfileParser.parse(readFileSync(file, "utf8")).getInstructions();
 /** Set in the process that has mounts of its own. */
-const home = process.env["SUNFATHOM_CONTAINER"];
-if (home === undefined) {
+const home = process.env["SUNFATHOM_CONTAINER"] ?? "";
+if (home === "") {
   const began = performance.now();
   const folder = mkdtempSync(join(tmpdir(), "container-"));
   const words = ["--mount", process.execPath, fileURLToPath(import.meta.url)];
