@@ -3,10 +3,11 @@ import { type ChildProcess, type StdioOptions, spawn } from "node:child_process"
 import { once } from "node:events";
 import { type Agent, request } from "node:http";
 import { createServer } from "node:net";
+import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { startFlags } from "../support/start-flags.mjs";
 
-const entry = fileURLToPath(new URL("../../services/api/dist/server.js", import.meta.url));
+const built = fileURLToPath(new URL("../..", import.meta.url));
 
 export interface Service {
   port: number;
@@ -19,15 +20,17 @@ export interface Service {
 /**
  * Starts the service on a port that was free a moment ago, and waits until it answers.
  * @param openFiles how many files the system lets it open
+ * @param root the top of the built tree that it runs from
  */
 export async function start(
   environment: Record<string, string> = {},
   stdio: StdioOptions = "ignore",
   openFiles?: number,
+  root = built,
 ): Promise<Service> {
   const port = await freePort();
   const metricsPort = await freePort();
-  const command = [process.execPath, ...startFlags, entry];
+  const command = [process.execPath, ...startFlags, join(root, "services/api/dist/server.js")];
   const limited = ["sh", "-c", `ulimit -n ${openFiles} && exec "$0" "$@"`, ...command];
   const [program = "", ...words] = openFiles === undefined ? command : limited;
   const child = spawn(program, words, {
@@ -36,6 +39,8 @@ export async function start(
       PORT: String(port),
       METRICS_LISTEN: `127.0.0.1:${metricsPort}`,
       RATE_LIMIT_COST: "0",
+      // A busy machine gives up on nothing.
+      ANSWER_TIMEOUT_S: "600",
       ...environment,
     },
     stdio,

@@ -1,8 +1,10 @@
 // How the process ends, and what it outlives.
+
 import { openSync } from "node:fs";
 import { Agent } from "node:http";
 import { connect } from "node:net";
-import { afterEach, describe, expect, it, vi } from "vitest";
+import { afterEach, describe, expect, it } from "vitest";
+import { eventually } from "../../services/api/src/eventually.test-support.js";
 import { ask, pause, type Reply, type Service, start } from "./service.js";
 
 let service: Service | undefined;
@@ -15,7 +17,7 @@ const scene = { water_type: "3C", min_depth_m: 1, max_depth_m: 25 };
 
 describe("SIGTERM under load", () => {
   it("denies readiness first, so that a load balancer loses no request, and ends with status 0 in time", async () => {
-    service = await start({ DRAIN_MS: "1500", GRACE_MS: "10000" });
+    service = await start({ DRAIN_MS: "1500", GRACE_MS: "600000" });
     const { port, process: child, ended } = service;
     const replies: Reply[] = [];
     let ready = true;
@@ -41,9 +43,8 @@ describe("SIGTERM under load", () => {
     expect(before).toBeGreaterThan(0);
     expect(replies.length).toBeGreaterThan(before + 2);
     expect(replies.filter(({ status }) => status !== 200)).toEqual([]);
-    const stopping = performance.now();
+    // As soon as nothing is left: at the end of the grace it would be 1.
     expect(await ended).toEqual({ code: 0, signal: null });
-    expect(performance.now() - stopping).toBeLessThan(5000);
   });
 
   // What was sent on a connection that the service had taken must be answered: nobody knows whether to send it again.
@@ -52,7 +53,7 @@ describe("SIGTERM under load", () => {
     async (DRAIN_MS) => {
       const seen = { answered: 0, lost: [] as Reply[] };
       for (let round = 0; round < 2; round += 1) {
-        service = await start({ DRAIN_MS, GRACE_MS: "20000" });
+        service = await start({ DRAIN_MS, GRACE_MS: "600000" });
         const { port, process: child, ended } = service;
         const agents = Array.from({ length: 12 }, () => new Agent({ keepAlive: true, maxSockets: 1 }));
         const client = async (agent: Agent, nth: number) => {
@@ -81,7 +82,7 @@ describe("SIGTERM under load", () => {
   it.each(["0", "700"])(
     "answers every heavy request that it has taken, after a drain of %s ms",
     async (DRAIN_MS) => {
-      service = await start({ DRAIN_MS, GRACE_MS: "60000" });
+      service = await start({ DRAIN_MS, GRACE_MS: "600000" });
       const { port, process: child, ended } = service;
       const seen = { answered: 0, lost: [] as Reply[] };
       let scenes = 0;
@@ -109,7 +110,7 @@ describe("SIGTERM under load", () => {
   );
 
   it("answers a request that had begun to arrive", async () => {
-    service = await start({ DRAIN_MS: "0", GRACE_MS: "60000" });
+    service = await start({ DRAIN_MS: "0", GRACE_MS: "600000" });
     const body = JSON.stringify({ water_type: "IB", depth_m: 5 });
     const socket = connect(service.port, "127.0.0.1");
     let text = "";
@@ -122,7 +123,7 @@ describe("SIGTERM under load", () => {
     service.process.kill("SIGTERM");
     await pause(300);
     const { port } = service;
-    await vi.waitFor(async () => expect((await ask(port, "/health/live")).connected).toBe(false), 5000);
+    await eventually(async () => expect((await ask(port, "/health/live")).connected).toBe(false));
     socket.write(body.slice(10));
     expect(await service.ended).toEqual({ code: 0, signal: null });
     expect(text).toMatch(/^HTTP\/1\.1 200 /);
@@ -139,9 +140,8 @@ describe("SIGTERM under load", () => {
     );
     await pause(200);
     child.kill("SIGTERM");
-    const asked = performance.now();
+    // By the grace: where the request's own time limit had closed the connection before it, it would be 0.
     expect(await ended).toEqual({ code: 1, signal: null });
-    expect(performance.now() - asked).toBeLessThan(2000);
     socket.destroy();
   });
 

@@ -9,10 +9,10 @@ export function secondsOf(clock: string): number {
 }
 
 /** Within a day, 0 or more. */
-export const withinDay = (seconds: number): number => {
+export function withinDay(seconds: number): number {
   const left = seconds % day_s;
   return left < 0 ? left + day_s : left;
-};
+}
 
 const two = (number: number): string => String(number).padStart(2, "0");
 

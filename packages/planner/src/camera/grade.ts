@@ -14,10 +14,10 @@ export interface GradeTarget {
   variance: Vector3;
 }
 
-export const graded = ({ matrix, offset }: Grade, v: Vector3): Vector3 => {
+export function graded({ matrix, offset }: Grade, v: Vector3): Vector3 {
   const [x, y, z] = apply(matrix, v);
   return [x + offset[0], y + offset[1], z + offset[2]];
-};
+}
 
 /** The equations of a fit: one for each component and one for the offset. */
 type Four<T> = [T, T, T, T];

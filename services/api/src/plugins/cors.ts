@@ -1,6 +1,8 @@
 import cors from "@fastify/cors";
 import type { FastifyInstance } from "fastify";
 import type { Exposure } from "../config/exposure.js";
+import { varyBy } from "../http/sent/vary.js";
+import { withoutSecurityHeaders } from "./helmet.js";
 
 /**
  * Lets pages of other origins read answers, where the configuration names them; without it browsers keep to the same
@@ -21,10 +23,22 @@ export async function registerCors(app: FastifyInstance, origins: Exposure["cors
       "Traceparent",
       "Tracestate",
     ],
-    exposedHeaders: ["ETag", "X-Request-Id", "RateLimit", "RateLimit-Policy", "Retry-After"],
+    // All: tag, id, what is left of the budget. As a word it says so to requests without credentials, which these are.
+    exposedHeaders: "*",
     maxAge: 600,
     // What asks beforehand is counted, and answered, as any other OPTIONS is.
     preflightContinue: true,
     strictPreflight: false,
+  });
+  app.addHook("onRequest", ({ headers }, reply, done) => {
+    varyBy(reply, "Origin");
+    // Only pages send it, and only they read what is said to them.
+    if (headers.origin === undefined)
+      reply.removeHeader("access-control-allow-origin").removeHeader("access-control-expose-headers");
+    done();
+  });
+  app.addHook("onSend", (_request, reply, _payload, done) => {
+    if (reply.hasHeader("access-control-allow-origin")) withoutSecurityHeaders(reply);
+    done();
   });
 }

@@ -24,7 +24,6 @@ it.each([
   const lines = rawHeaders.map((part, nth) => `${part}${nth % 2 === 0 ? ": " : "\r\n"}`);
   expect(rawHeaders).toContain("content-encoding");
   expect(rawHeaders).toContain("etag");
-  expect(rawHeaders).toContain("keep-alive");
   const head = `HTTP/1.1 200 OK\r\n${lines.join("")}\r\n`;
   // RFC 9110, sections 8.5 and 12.5.5: which language it is, and that another may be asked for.
   expect(head).toContain("content-language: en\r\n");

@@ -1,6 +1,6 @@
 import { IncomingMessage, type OutgoingHttpHeaders, ServerResponse } from "node:http";
 import { Socket } from "node:net";
-import type { FastifyInstance } from "fastify";
+import type { FastifyInstance, FastifyReply } from "fastify";
 import helmet from "helmet";
 
 /**
@@ -34,6 +34,15 @@ export function registerHelmet(app: FastifyInstance): void {
     reply.headers(securityHeaders);
     done();
   });
+}
+
+/**
+ * Takes them off an answer that is for the script of a page which may read it: that comes as data whatever it says, and with the headers
+ * of CORS there would be more of them than a brief answer has bytes.
+ */
+export function withoutSecurityHeaders(reply: FastifyReply): void {
+  for (const name of [...Object.keys(securityHeaders), "cross-origin-resource-policy"])
+    reply.removeHeader(name);
 }
 
 /**

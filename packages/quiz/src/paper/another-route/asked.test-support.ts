@@ -25,11 +25,11 @@ export function there<T>(value: T | undefined): T {
   return value;
 }
 
-export const n = (given: Given, name: string): number => {
+export function n(given: Given, name: string): number {
   const value = given[name];
   if (typeof value !== "number") throw new Error(`${name} is no number.`);
   return value;
-};
+}
 export const s = (given: Given, name: string): string => String(given[name]);
 export const list = (given: Given, name: string): number[] => (given[name] as readonly number[]).map(Number);
 export const numbersIn = (text: string): number[] => (text.match(/\d+(?:\.\d+)?/g) ?? []).map(Number);

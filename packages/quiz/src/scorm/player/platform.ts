@@ -40,10 +40,10 @@ function openedBy(): Api | undefined {
 const seconds = 1000;
 const two = (value: number): string => String(Math.floor(value)).padStart(2, "0");
 /** HH:MM:SS, the hours up to 9999. */
-export const span = (ms: number): string => {
+export function span(ms: number): string {
   const s = Math.max(0, ms) / seconds;
   return `${two(Math.min(9999, s / 3600))}:${two((s / 60) % 60)}:${two(s % 60)}`;
-};
+}
 const clock = (now: Date): string =>
   [now.getHours(), now.getMinutes(), now.getSeconds()].map((part) => two(part)).join(":");
 

@@ -31,12 +31,12 @@ const tongues: Readonly<Record<string, () => Promise<{ tongue: DrawnTongue }>>> 
 };
 
 /** Loads what a language has to say. @throws where it cannot be loaded */
-export const tongueOf = async (language: string): Promise<DrawnTongue> => {
+export async function tongueOf(language: string): Promise<DrawnTongue> {
   const load = tongues[language];
   if (load === undefined)
     throw new TypeError(`language is ${language}, but must be one of ${Object.keys(tongues).join(", ")}.`);
   return (await load()).tongue;
-};
+}
 
 /** @param path of the picture at a service @param asked how it is to be drawn, as it came from the caller */
 export function draw(path: string, scene: unknown, asked: object, tongue: DrawnTongue): Drawn {

@@ -1,13 +1,15 @@
 // Guards batches over HTTP: each line is what the operation alone answers, what is wrong is told where it is, and a caller's budget
 // paces a batch and does not refuse it.
+
 import type { ServerResponse } from "node:http";
 import { type AddressInfo, connect } from "node:net";
 import { gunzipSync } from "node:zlib";
 import type { FastifyBaseLogger, FastifyInstance } from "fastify";
 import { pino } from "pino";
-import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { createApp } from "../../app.js";
 import { buildApp } from "../../build-app.test-support.js";
+import { eventually } from "../../eventually.test-support.js";
 import { operations } from "../../operations.js";
 import { unhurried } from "../../unhurried.test-support.js";
 
@@ -328,10 +330,10 @@ it("is no failure where its reader leaves before the first line", async () => {
     `POST /v1/batches HTTP/1.1\r\nHost: a\r\nContent-Type: application/json\r\nAccept-Encoding: gzip\r\nContent-Length: ${body.length}\r\n\r\n${body}`,
   );
   const response = await begun;
-  await vi.waitFor(() => expect(String(response.getHeader("content-type"))).toContain("jsonl"), 20_000);
+  await eventually(() => expect(String(response.getHeader("content-type"))).toContain("jsonl"));
   socket.destroy();
   const left = "connection closed before the whole answer had left";
-  await vi.waitFor(() => expect(lines).toContainEqual(expect.objectContaining({ msg: left })), 5000);
+  await eventually(() => expect(lines).toContainEqual(expect.objectContaining({ msg: left })));
   await new Promise((resolve) => setTimeout(resolve, 1000));
   expect(lines.filter(({ level }) => level >= 50)).toEqual([]);
   await own.close();

@@ -94,8 +94,8 @@ function fields({ brief }: Operation): object {
 
 function answer({ answer: component }: Operation, headers: object): object {
   return {
-    // One answer has one schema whatever a parameter says: the form that parts of it have can only be told.
-    description: `${schemaOf(component).description} With \`${fieldsParameter}\` a part of it: of what the schema requires only \`cautions\` are sure to be there, at the top and within other fields; what is there has the form that the schema gives it. With \`${fieldsParameter}=brief\` the schema is that of \`Brief\`.`,
+    // One answer has one schema whatever a parameter says: the schemas of parts stand beside it (openapi/parts.ts).
+    description: `${schemaOf(component).description} With \`${fieldsParameter}\` a part of it, with the schema of \`${component}Part\`: only \`cautions\` are sure to be there. With \`${fieldsParameter}=brief\` the schema is that of \`Brief\`. \`x-fields-schemas\` refers to both.`,
     headers,
     content: { "application/json": { schema: { $ref: reference(component) } } },
   };

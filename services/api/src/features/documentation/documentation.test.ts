@@ -126,6 +126,7 @@ it("has a guide for each thing that integrators build, and for those who run it"
     "sizing",
     "accuracy",
     "changes",
+    "references",
   ]);
 });
 

@@ -101,7 +101,7 @@ function drawn(summary: string, headers: Record<string, Header>): object {
   return {
     description: `The picture: ${summary.charAt(0).toLowerCase()}${summary.slice(1)}.`,
     headers: {
-      ...headers,
+      ...Object.fromEntries(Object.entries(headers).filter(([name]) => !name.startsWith("RateLimit"))),
       "Cross-Origin-Resource-Policy": {
         type: "string",
         description: "`cross-origin`: pages of any origin may show the picture.",

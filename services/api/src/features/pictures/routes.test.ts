@@ -50,7 +50,8 @@ describe.each(drawable)("$path", ({ path }) => {
       "cross-origin-resource-policy": "cross-origin",
       "content-security-policy": "default-src 'none'; img-src data:; sandbox",
       "x-content-type-options": "nosniff",
-      "cache-control": "max-age=300",
+      // RFC 9111, section 5.2.2.9; RFC 5861, section 3.
+      "cache-control": "public, max-age=300, stale-while-revalidate=3600",
     });
     expect(payload).not.toMatch(/<script|<style|href="(?!data:image\/png;base64,)|url\(|on\w+="/);
   });
@@ -134,9 +135,13 @@ describe.each(drawable)("$path", ({ path }) => {
 
 describe("the budget", () => {
   it("counts a picture by what it costs, and nothing for one that is kept", async () => {
-    const small = await buildApp({ limits: { costPerWindow: 100_000 } });
+    const small = await buildApp({ limits: { costPerWindow: 100_000, window_s: 8_640_000 } });
     const left = async (url: string): Promise<number> => {
-      const { headers } = await small.inject({ method: "GET", url });
+      const picture = await small.inject({ method: "GET", url });
+      expect(picture.statusCode).toBe(200);
+      expect(picture.headers).not.toHaveProperty("ratelimit");
+      // Costs one, and says what is left.
+      const { headers } = await small.inject("/v1/models");
       return Number(/;r=(\d+)/.exec(String(headers["ratelimit"]))?.[1]);
     };
     const url = `/v1/pictures/light-with-depth?${query}`;

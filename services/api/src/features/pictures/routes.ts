@@ -10,7 +10,7 @@ import { queryFieldsOf, readQuery, refusedQuery } from "../../http/asked/query.j
 import { acceptQuery, queryMethod } from "../../http/asked/query-method.js";
 import { queryProblem, refuseFor } from "../../http/asked/refuse-query.js";
 import type { AnswerCache } from "../../http/sent/answer-cache.js";
-import { forMinutes } from "../../http/sent/caching.js";
+import { forMinutes, pictureForMinutes } from "../../http/sent/caching.js";
 import { etagOf, matches } from "../../http/sent/etag.js";
 import { tag } from "../../http/sent/send-json.js";
 import { sendProblem } from "../../http/sent/send-problem.js";
@@ -47,7 +47,7 @@ export const pictures: FastifyPluginAsync<Shared> = async (app, { cache, computi
         computing.refuse(request, reply, queryProblem(request, errors, no_such_look({})));
       } else {
         const { scene, errors: found } = readQuery(query, fields, problems.query);
-        send({ request, reply }, { scene, found, look, lifetime: forMinutes });
+        send({ request, reply }, { scene, found, look, lifetime: pictureForMinutes });
       }
     });
 
@@ -105,7 +105,9 @@ function sender({ picture: { name, cost }, operation }: Drawable, cache: AnswerC
       return;
     }
     const sendBytes = (bytes: Buffer) =>
-      tag(reply, etag, lifetime).headers(headersOf(name, look)).send(bytes);
+      withoutBudget(tag(reply, etag, lifetime))
+        .headers(headersOf(look))
+        .send(bytes);
     const known = cache.get(etag);
     if (known !== undefined) {
       computing.again(request, reply, prepared.scene, () => sendBytes(known));
@@ -127,9 +129,12 @@ function sender({ picture: { name, cost }, operation }: Drawable, cache: AnswerC
 }
 
 /** Any page may show a picture, alone or in a frame; what is in it may load and run nothing; pixels of its own are in it. */
-const headersOf = (name: string, { format }: Look): Record<string, string> => ({
+const headersOf = ({ format }: Look): Record<string, string> => ({
   "content-type": format === "svg" ? `${types.svg}; charset=utf-8` : types.png,
-  "content-disposition": `inline; filename="${name}.${format}"`,
   "cross-origin-resource-policy": "cross-origin",
   "content-security-policy": "default-src 'none'; img-src data:; sandbox",
 });
+
+/** What shows an image cannot read how much of its budget is left, and the headers of pictures have the most to say as it is. */
+const withoutBudget = (reply: FastifyReply) =>
+  reply.removeHeader("ratelimit").removeHeader("ratelimit-policy");

@@ -9,7 +9,7 @@ import { slates } from "./slates.js";
 export const sheetOperations: readonly SheetOperation[] = [slates, cuttingTemplates, grades];
 
 /** A file for a body as it came in. */
-export function makeSheet({
+export function sheetOf({
   name,
   body,
   format,

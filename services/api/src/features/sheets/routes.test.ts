@@ -58,7 +58,10 @@ describe.each(sheets)("$path", ({ path, body, types }) => {
       expect(posted.rawPayload.subarray(0, start.length).toString("latin1")).toBe(start);
       const asked = await query(url, body);
       expect(asked.rawPayload.equals(posted.rawPayload)).toBe(true);
-      expect(asked.headers).toMatchObject({ "cache-control": "max-age=300", etag: posted.headers["etag"] });
+      expect(asked.headers).toMatchObject({
+        "cache-control": "private, max-age=300",
+        etag: posted.headers["etag"],
+      });
     },
   );
 

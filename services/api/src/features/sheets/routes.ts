@@ -8,13 +8,13 @@ import { queryFieldsOf, readQuery } from "../../http/asked/query.js";
 import { acceptQuery, queryMethod } from "../../http/asked/query-method.js";
 import { queryProblem } from "../../http/asked/refuse-query.js";
 import type { AnswerCache } from "../../http/sent/answer-cache.js";
-import { forMinutes } from "../../http/sent/caching.js";
+import { privateForMinutes } from "../../http/sent/caching.js";
 import { etagOf, matches } from "../../http/sent/etag.js";
 import { tag } from "../../http/sent/send-json.js";
 import { sendProblem } from "../../http/sent/send-problem.js";
 import type { Shared } from "../shared.js";
 import { sheetByPost } from "./description.js";
-import { makeSheet, sheetOperations } from "./index.js";
+import { sheetOf, sheetOperations } from "./index.js";
 import type { SheetOperation } from "./sheet-operation.js";
 
 /** Every file to print or to load, made of a body. */
@@ -35,7 +35,7 @@ export const sheets: FastifyPluginAsync<Shared> = async (app, { cache, computing
       url,
       schema: { hide: true },
       config,
-      handler: (request, reply) => answer(request, acceptQuery(reply), forMinutes),
+      handler: (request, reply) => answer(request, acceptQuery(reply), privateForMinutes),
     });
   }
 };
@@ -84,7 +84,7 @@ function sender(
     computing.do(request, reply, {
       task: { kind: "sheet", name, body: request.body, format, language },
       cost: ready.cost,
-      here: () => makeSheet({ name, body: request.body, format, language }),
+      here: () => sheetOf({ name, body: request.body, format, language }),
       send: (outcome) => {
         if (outcome.status === "problem") sendProblem(reply, outcome.problem);
         if (outcome.status !== "ok") return;

@@ -7,7 +7,7 @@ import { tellLanguage, tongueFor } from "../../http/asked/language.js";
 import { acceptQuery, queryMethod } from "../../http/asked/query-method.js";
 import { refuseQuery } from "../../http/asked/refuse-query.js";
 import type { AnswerCache } from "../../http/sent/answer-cache.js";
-import { forMinutes } from "../../http/sent/caching.js";
+import { privateForMinutes } from "../../http/sent/caching.js";
 import { etagOf, matches } from "../../http/sent/etag.js";
 import { sendJson, tag } from "../../http/sent/send-json.js";
 import { sendProblem } from "../../http/sent/send-problem.js";
@@ -41,7 +41,7 @@ export const trips: FastifyPluginAsync<Shared> = async (app, { cache, computing,
       config,
       bodyLimit,
       onRequest: refuseQuery,
-      handler: (request, reply) => answer(request, acceptQuery(reply), forMinutes),
+      handler: (request, reply) => answer(request, acceptQuery(reply), privateForMinutes),
     });
   }
 };

@@ -4,7 +4,8 @@ import { type AddressInfo, connect } from "node:net";
 import { Writable } from "node:stream";
 import Fastify, { type FastifyBaseLogger } from "fastify";
 import { pino } from "pino";
-import { expect, it, vi } from "vitest";
+import { expect, it } from "vitest";
+import { eventually } from "../../eventually.test-support.js";
 import { limitPipelines } from "../sockets/pipelines.js";
 import { logAbandoned } from "./abandoned.js";
 import { LineShare } from "./line-share.js";
@@ -49,7 +50,7 @@ it("a request whose caller hangs up has its line, with its route and not its pat
   await once(app.server, "request");
   await new Promise((resolve) => setTimeout(resolve, 50));
   socket.destroy();
-  await vi.waitFor(() => expect(lines).toHaveLength(1));
+  await eventually(() => expect(lines).toHaveLength(1));
   const most_ms = performance.now() - started;
   expect(lines).toMatchObject([
     { level: 30, method: "GET", route: "/slow/:name", msg: expect.stringContaining("closed before") },
@@ -93,7 +94,7 @@ it("requests that were sent behind another, and wait for it, have a line each wh
   );
   await answered;
   socket.destroy();
-  await vi.waitFor(() => expect(lines).toHaveLength(behind + 1));
+  await eventually(() => expect(lines).toHaveLength(behind + 1));
   await app.close();
   process.off("warning", warn);
   // Of a path that leads nowhere not even the path.
@@ -108,7 +109,7 @@ it("requests that were sent behind another, and wait for it, have a line each wh
 it("requests that were sent behind another, and answered, have no such line when their caller hangs up", async () => {
   const { app, lines, port } = await start();
   const socket = connect(port, "127.0.0.1", () => socket.write(ask("/quick").repeat(3)));
-  await vi.waitFor(() => expect(lines).toHaveLength(3));
+  await eventually(() => expect(lines).toHaveLength(3));
   socket.destroy();
   await once(socket, "close");
   await app.close();

@@ -1,9 +1,10 @@
 import { Writable } from "node:stream";
 import { pino } from "pino";
 import request from "supertest";
-import { afterEach, expect, it, vi } from "vitest";
+import { afterEach, expect, it } from "vitest";
 import type { createApp } from "../../app.js";
 import { buildApp } from "../../build-app.test-support.js";
+import { eventually } from "../../eventually.test-support.js";
 
 let app: Awaited<ReturnType<typeof createApp>> | undefined;
 afterEach(() => app?.close());
@@ -34,7 +35,7 @@ it("a client's requests have their lines as far as its budget goes, and what is 
   const told = lines.filter(({ msg }) => msg === "request");
   expect(told).toHaveLength(20);
   expect(new Set(told.map(({ route, status }) => `${route} ${status}`))).toEqual(new Set(["/v1/models 200"]));
-  await vi.waitFor(
+  await eventually(
     () =>
       expect(lines.at(-1)).toMatchObject({ level: 40, lines: 30, msg: expect.stringContaining("left out") }),
     3000,

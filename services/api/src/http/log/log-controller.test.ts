@@ -3,9 +3,10 @@ import { type AddressInfo, connect } from "node:net";
 import { Writable } from "node:stream";
 import { pino } from "pino";
 import request from "supertest";
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
 import type { createApp } from "../../app.js";
 import { buildApp } from "../../build-app.test-support.js";
+import { eventually } from "../../eventually.test-support.js";
 
 /** What the service logs while it answers `requests`. */
 async function logOf(
@@ -59,7 +60,7 @@ describe("the log", () => {
   ])("has one line of a request whose caller left before it %s", async (_, { head, body }) => {
     const lines = await logOf(async (app, written) => {
       await sendAndLeave(app, `${head}\r\nHost: here\r\nX-Request-Id: four\r\n\r\n${body}`);
-      await vi.waitFor(() => expect(written.join("")).toContain("four"), 1500);
+      await eventually(() => expect(written.join("")).toContain("four"));
     });
     const [line, ...others] = lines.filter(({ request_id }) => request_id === "four");
     expect(others).toEqual([]);

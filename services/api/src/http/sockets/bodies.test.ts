@@ -1,7 +1,8 @@
 import { once } from "node:events";
 import { createServer, type IncomingMessage } from "node:http";
 import { type AddressInfo, connect, type Socket } from "node:net";
-import { afterEach, describe, expect, it, vi } from "vitest";
+import { afterEach, describe, expect, it } from "vitest";
+import { eventually } from "../../eventually.test-support.js";
 import { boundBodies, mostPieces } from "./bodies.js";
 import { EndingMessage } from "./ending-message.js";
 
@@ -80,7 +81,7 @@ describe("a body", () => {
   ])("%s is read whole, in few pieces", async (_, framing, parts, text) => {
     const { read, send, offenders } = await start();
     const { told } = await send("/", framing, ...parts);
-    await vi.waitFor(() => expect(told.text).toContain("answered"));
+    await eventually(() => expect(told.text).toContain("answered"));
     expect(read.map((body) => body.text)).toEqual([text]);
     expect(read[0]?.chunks).toBeLessThan(10);
     expect(offenders).toEqual([]);
@@ -89,7 +90,7 @@ describe("a body", () => {
   it("in more pieces than any client sends is an offence", async () => {
     const { read, send, offenders } = await start();
     const { told } = await send("/", chunked, ofOne(mostPieces + 1), end);
-    await vi.waitFor(() => expect(told.closed).toBe(true));
+    await eventually(() => expect(told.closed).toBe(true));
     expect(offenders).toHaveLength(1);
     expect(read).toEqual([]);
   });
@@ -100,33 +101,33 @@ describe("a body", () => {
   ])("is one among others of its address, unless that is a proxy (%s)", async (isProxy, offences) => {
     const { send, offenders, read } = await start({ isProxy });
     for (let nth = 0; nth < 3; nth += 1) await send("/", chunked, ofOne(mostPieces - 1), end);
-    await vi.waitFor(() => expect(offenders.length + read.length).toBe(3));
+    await eventually(() => expect(offenders.length + read.length).toBe(3));
     expect(offenders).toHaveLength(offences);
   });
 
   it("that nobody reads is bounded all the same", async () => {
     const { send, offenders } = await start();
     const many = await send("/unread", chunked, ofOne(mostPieces + 1));
-    await vi.waitFor(() => expect(many.told.closed).toBe(true));
+    await eventually(() => expect(many.told.closed).toBe(true));
     expect(offenders).toHaveLength(1);
   });
 
   it("that nobody reads may be no longer than one that is read", async () => {
     const { send } = await start({ bytes: 1000 });
     const long = await send("/unread", "Content-Length: 1000000");
-    await vi.waitFor(() => expect(long.told.text).toContain("answered"));
+    await eventually(() => expect(long.told.text).toContain("answered"));
     long.socket.write("a".repeat(900));
     await new Promise((resolve) => setTimeout(resolve, 50));
     expect(long.told.closed).toBe(false);
     long.socket.write("a".repeat(200));
-    await vi.waitFor(() => expect(long.told.closed).toBe(true));
+    await eventually(() => expect(long.told.closed).toBe(true));
   });
 
   it("that was left unread lets its connection be used again", async () => {
     const { send, read } = await start();
     const { socket, told } = await send("/unread", "Content-Length: 10", "01234");
-    await vi.waitFor(() => expect(told.text).toContain("answered"));
+    await eventually(() => expect(told.text).toContain("answered"));
     socket.write("56789POST / HTTP/1.1\r\nHost: a\r\nContent-Length: 2\r\n\r\nhi");
-    await vi.waitFor(() => expect(read.map(({ text }) => text)).toEqual(["hi"]));
+    await eventually(() => expect(read.map(({ text }) => text)).toEqual(["hi"]));
   });
 });

@@ -1,7 +1,8 @@
 import { once } from "node:events";
 import { createServer, type Server } from "node:http";
 import { type AddressInfo, connect, createServer as createNetServer, Socket } from "node:net";
-import { afterEach, expect, it, vi } from "vitest";
+import { afterEach, expect, it } from "vitest";
+import { eventually } from "../../eventually.test-support.js";
 import { Connections } from "./connections.js";
 
 const closing: (() => void)[] = [];
@@ -28,7 +29,7 @@ async function start(connections: number, connectionsPerAddress: number, proxies
       closing.push(() => socket.destroy());
     }
     const staying = () => sockets.filter(({ closed }) => !closed);
-    await vi.waitFor(() => expect(staying()).toHaveLength(left), 5000);
+    await eventually(() => expect(staying()).toHaveLength(left));
     await new Promise((resolve) => setTimeout(resolve, 100));
     expect(staying()).toHaveLength(left);
     return staying();

@@ -2,7 +2,8 @@ import { once } from "node:events";
 import { createServer } from "node:http";
 import { type AddressInfo, connect, type Socket } from "node:net";
 import Fastify from "fastify";
-import { afterEach, expect, it, vi } from "vitest";
+import { afterEach, expect, it } from "vitest";
+import { eventually } from "../../eventually.test-support.js";
 import { watchReadiness } from "../readiness.js";
 import { Departure } from "./departure.js";
 
@@ -56,14 +57,14 @@ it("answers what comes on a connection that was idle, once the listener is gone,
   const { app, open, leave } = await start();
   const { socket, seen } = await open();
   socket.write(request);
-  await vi.waitFor(() => expect(seen.text).toContain("taken"));
+  await eventually(() => expect(seen.text).toContain("taken"));
   const left = leave();
-  await vi.waitFor(() => expect(app.server.listening).toBe(false), { interval: 1 });
+  await eventually(() => expect(app.server.listening).toBe(false), 1);
   expect(seen.ended).toBe(false);
   seen.text = "";
   socket.write(request);
   await left;
-  await vi.waitFor(() => expect(seen).toMatchObject({ ended: true, isReset: false }));
+  await eventually(() => expect(seen).toMatchObject({ ended: true, isReset: false }));
   expect(seen.text).toMatch(/^HTTP\/1\.1 200 [\s\S]*connection: close[\s\S]*taken$/);
 });
 
@@ -71,22 +72,22 @@ it("closes connections that say nothing, whether or not they ever have", async (
   const { open, leave } = await start();
   const [spoken, silent] = [await open(), await open()];
   spoken.socket.write(request);
-  await vi.waitFor(() => expect(spoken.seen.text).toContain("taken"));
+  await eventually(() => expect(spoken.seen.text).toContain("taken"));
   await leave();
-  await vi.waitFor(() => expect([spoken.seen.ended, silent.seen.ended]).toEqual([true, true]));
+  await eventually(() => expect([spoken.seen.ended, silent.seen.ended]).toEqual([true, true]));
 });
 
 it("waits for a request of which a part has come, whatever the first was", async () => {
   const { open, leave, leaving } = await start();
   const { socket, seen } = await open();
   socket.write(request + request.slice(0, 9));
-  await vi.waitFor(() => expect(seen.text).toContain("taken"));
+  await eventually(() => expect(seen.text).toContain("taken"));
   const left = leave();
   await pause(1500);
   expect(leaving.done).toBe(false);
   socket.write(request.slice(9));
   await left;
-  await vi.waitFor(() => expect(seen.text.match(/taken/g)).toHaveLength(2));
+  await eventually(() => expect(seen.text.match(/taken/g)).toHaveLength(2));
 });
 
 it("leaves at once where nobody is", async () => {

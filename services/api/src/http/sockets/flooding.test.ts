@@ -1,11 +1,13 @@
 // What becomes of an address that has more requests unanswered than its connections could have one by one.
+
 import { once } from "node:events";
 import { Agent, request as send } from "node:http";
 import { type AddressInfo, connect, type Socket } from "node:net";
 import request from "supertest";
-import { afterEach, expect, it, vi } from "vitest";
+import { afterEach, expect, it } from "vitest";
 import type { createApp } from "../../app.js";
 import { buildApp } from "../../build-app.test-support.js";
+import { eventually } from "../../eventually.test-support.js";
 
 let app: Awaited<ReturnType<typeof createApp>> | undefined;
 afterEach(() => app?.close());
@@ -43,9 +45,9 @@ it("all its connections are closed and none is taken for a while, and others are
   const silent = await open("127.0.0.2");
   const flooding = await open("127.0.0.2");
   flooding.write(many(12));
-  await vi.waitFor(() => expect([silent.closed, flooding.closed]).toEqual([true, true]), 3000);
+  await eventually(() => expect([silent.closed, flooding.closed]).toEqual([true, true]));
   const again = await open("127.0.0.2");
-  await vi.waitFor(() => expect(again.closed).toBe(true), 3000);
+  await eventually(() => expect(again.closed).toBe(true));
   await request(`http://127.0.0.1:${port}`).get("/health/live").expect(200);
 });
 
@@ -72,13 +74,13 @@ it("one connection that is ahead of itself costs the others nothing, many do", a
   for (let nth = 0; nth < 3; nth += 1) {
     const ahead = await open("127.0.0.2");
     ahead.write(many(12));
-    await vi.waitFor(() => expect(ahead.closed).toBe(true), 3000);
+    await eventually(() => expect(ahead.closed).toBe(true));
   }
   expect(silent.closed).toBe(false);
   for (let nth = 0; nth < 20 && !silent.closed; nth += 1) {
     const ahead = await open("127.0.0.2");
     ahead.write(many(12));
-    await vi.waitFor(() => expect(ahead.closed).toBe(true), 3000);
+    await eventually(() => expect(ahead.closed).toBe(true));
   }
-  await vi.waitFor(() => expect(silent.closed).toBe(true), 3000);
+  await eventually(() => expect(silent.closed).toBe(true));
 });

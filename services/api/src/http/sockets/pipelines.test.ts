@@ -3,7 +3,8 @@ import { createServer, type ServerResponse } from "node:http";
 import { type AddressInfo, connect, type Socket } from "node:net";
 import { Readable } from "node:stream";
 import Fastify from "fastify";
-import { afterEach, describe, expect, it, vi } from "vitest";
+import { afterEach, describe, expect, it } from "vitest";
+import { eventually } from "../../eventually.test-support.js";
 import { EndingMessage } from "./ending-message.js";
 import { limitPipelines } from "./pipelines.js";
 
@@ -80,7 +81,7 @@ describe("a request", () => {
     const { over, socket, ask } = await start();
     for (const count of [1, 2, 3]) {
       ask("/quick");
-      await vi.waitFor(() => expect(over).toHaveLength(count));
+      await eventually(() => expect(over).toHaveLength(count));
     }
     socket.destroy();
     await new Promise((resolve) => setTimeout(resolve, 50));
@@ -90,17 +91,17 @@ describe("a request", () => {
   it("sent behind others is over at its own time, however the connection ends", async () => {
     const { over, held, connections, socket, ask, open } = await start();
     ask("/held/a", "/held/b", "/held/c", "/quick");
-    await vi.waitFor(() => expect(held).toHaveLength(3));
+    await eventually(() => expect(held).toHaveLength(3));
     expect(over).toEqual([]);
     held[0]?.();
-    await vi.waitFor(() => expect(over).toEqual([["/held/a", true]]));
+    await eventually(() => expect(over).toEqual([["/held/a", true]]));
     // One listener of ours, and those that the server has on any connection.
     await open();
-    await vi.waitFor(() => expect(connections).toHaveLength(2));
+    await eventually(() => expect(connections).toHaveLength(2));
     const [busy = 0, other = 0] = connections.map((connection) => connection.listenerCount("close"));
     expect(busy - other).toBeLessThanOrEqual(2);
     socket.destroy();
-    await vi.waitFor(() => expect(over).toHaveLength(4));
+    await eventually(() => expect(over).toHaveLength(4));
     expect(over.slice(1).sort()).toEqual([
       ["/held/b", false],
       ["/held/c", false],
@@ -111,9 +112,9 @@ describe("a request", () => {
   it("that is answered after its connection has closed harms nobody", async () => {
     const { over, held, socket, ask, open } = await start();
     ask("/held/a", "/held/b");
-    await vi.waitFor(() => expect(held).toHaveLength(2));
+    await eventually(() => expect(held).toHaveLength(2));
     socket.destroy();
-    await vi.waitFor(() => expect(over).toHaveLength(2));
+    await eventually(() => expect(over).toHaveLength(2));
     for (const answer of held) answer();
     await new Promise((resolve) => setTimeout(resolve, 20));
     const other = await open();
@@ -126,11 +127,11 @@ describe("a stream that is sent behind another answer", () => {
   it("is destroyed when the connection closes, and what it holds is given back", async () => {
     const { app, held, socket, ask, over } = await startWithStreams();
     ask("/held/first", "/stream", "/stream");
-    await vi.waitFor(() => expect(held).toHaveLength(1));
-    await vi.waitFor(() => expect(app.streams).toHaveLength(2));
+    await eventually(() => expect(held).toHaveLength(1));
+    await eventually(() => expect(app.streams).toHaveLength(2));
     socket.destroy();
-    await vi.waitFor(() => expect(over).toHaveLength(3));
-    await vi.waitFor(() => expect(app.streams.map(({ destroyed }) => destroyed)).toEqual([true, true]));
+    await eventually(() => expect(over).toHaveLength(3));
+    await eventually(() => expect(app.streams.map(({ destroyed }) => destroyed)).toEqual([true, true]));
   });
 
   async function startWithStreams() {
@@ -182,12 +183,12 @@ describe("requests of one connection", () => {
       text += part;
     });
     ask("/held/a", "/held/b", "/held/c");
-    await vi.waitFor(() => expect(held).toHaveLength(3));
+    await eventually(() => expect(held).toHaveLength(3));
     for (const answer of held) answer();
-    await vi.waitFor(() => expect(text.match(/200 OK/g)).toHaveLength(3));
+    await eventually(() => expect(text.match(/200 OK/g)).toHaveLength(3));
     // What is answered does not count any more.
     ask("/quick", "/quick", "/quick");
-    await vi.waitFor(() => expect(text.match(/200 OK/g)).toHaveLength(6));
+    await eventually(() => expect(text.match(/200 OK/g)).toHaveLength(6));
     expect(tooMany()).toBe(0);
   });
 
@@ -197,7 +198,7 @@ describe("requests of one connection", () => {
     const end = new Promise((resolve) => socket.once("close", resolve));
     ask(...Array.from({ length: 2000 }, (_, nth) => `/held/${nth}`));
     await end;
-    await vi.waitFor(() => expect(over).toHaveLength(3));
+    await eventually(() => expect(over).toHaveLength(3));
     expect(held).toHaveLength(3);
     expect(tooMany()).toBe(1);
   });
@@ -218,9 +219,9 @@ it("an answer that waits knows that its connection has closed, as one that has i
   const socket = connect((server.address() as AddressInfo).port, "127.0.0.1", () =>
     socket.write("GET / HTTP/1.1\r\nHost: a\r\n\r\n".repeat(2)),
   );
-  await vi.waitFor(() => expect(responses).toHaveLength(2));
+  await eventually(() => expect(responses).toHaveLength(2));
   socket.destroy();
-  await vi.waitFor(() => expect(responses.map(({ destroyed }) => destroyed)).toEqual([true, true]));
+  await eventually(() => expect(responses.map(({ destroyed }) => destroyed)).toEqual([true, true]));
 });
 
 describe("requests beyond the limit", () => {
@@ -229,7 +230,7 @@ describe("requests beyond the limit", () => {
     socket.resume();
     ask("/held/a", ...Array(2000).fill("/quick"));
     await once(socket, "close");
-    await vi.waitFor(() => expect(over).toHaveLength(4));
+    await eventually(() => expect(over).toHaveLength(4));
     // The one that is too many, and the one whose reading ends it.
     expect(read()).toBeLessThanOrEqual(6);
   });
@@ -238,7 +239,7 @@ describe("requests beyond the limit", () => {
     const { open, held, tooMany, handled } = await start(16, 3);
     const sockets = [await open(), await open(), await open(), await open()];
     for (const socket of sockets) socket.write("GET /held/a HTTP/1.1\r\nHost: a\r\n\r\n");
-    await vi.waitFor(() => expect(tooMany()).toBe(1));
+    await eventually(() => expect(tooMany()).toBe(1));
     expect(handled()).toBe(3);
     for (const answer of held) answer();
     const next = await open();

@@ -1,4 +1,5 @@
-import { describe, expect, it, vi } from "vitest";
+import { describe, expect, it } from "vitest";
+import { eventually } from "../../eventually.test-support.js";
 import { Turns } from "./turns.js";
 
 /** Keeps the thread for so long. */
@@ -27,9 +28,9 @@ describe("turns", () => {
     // Three times four is more than a turn has.
     expect(done.length).toBeLessThanOrEqual(3);
     turns.do("modest", () => done.push("modest"));
-    await vi.waitFor(() => expect(done).toContain("modest"));
+    await eventually(() => expect(done).toContain("modest"));
     expect(done.indexOf("modest")).toBeLessThanOrEqual(4);
-    await vi.waitFor(() => expect(done).toHaveLength(41));
+    await eventually(() => expect(done).toHaveLength(41));
     expect(turns.waiting).toBe(0);
   });
 
@@ -43,7 +44,7 @@ describe("turns", () => {
       });
     await new Promise((resolve) => setTimeout(resolve, 0));
     expect(done).toBeLessThan(15);
-    await vi.waitFor(() => expect(done).toBe(40));
+    await eventually(() => expect(done).toBe(40));
   });
 
   it("count what a work sets off: to write an answer takes longer than to find it", async () => {
@@ -116,6 +117,6 @@ describe("turns", () => {
     turns.do("a", () => {
       done = true;
     });
-    await vi.waitFor(() => expect(done).toBe(true));
+    await eventually(() => expect(done).toBe(true));
   });
 });

@@ -15,11 +15,11 @@ export const escaped = (text: string): string =>
     .replace(/[\u0000-\u0008\u000b-\u001f\u007f]/g, " ");
 
 /** A value of a parameter (section 3.2): quoted where it has what would end it, which leaves no way to say a quote. */
-export const quoted = (value: string): string => {
+export function quoted(value: string): string {
   // biome-ignore lint/suspicious/noControlCharactersInRegex: these are what must not come through
   const plain = value.replace(/[\u0000-\u001f\u007f"]/g, " ");
   return /[:;,]/.test(plain) ? `"${plain}"` : plain;
-};
+}
 
 /** A line in as many as it takes (section 3.1): none longer than 75 octets, no character cut in two. */
 export function folded(line: string): string {

@@ -1,45 +1,34 @@
-// What caches between the service and its callers may keep, over every operation of the description (RFC 9110, RFC 9111).
-import type { FastifyInstance, InjectOptions } from "fastify";
+// What caches between the service and its callers may keep, and how long its headers are, over every operation of the description
+// (RFC 9110, RFC 9111).
+import { once } from "node:events";
+import { Agent, type IncomingMessage, request } from "node:http";
+import { modelVersion } from "@sunfathom/answers";
+import type { FastifyInstance } from "fastify";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
-import { buildApp } from "../../build-app.test-support.js";
-import { defaultExposure } from "../../config/exposure.js";
-import { drawable } from "../pictures/draw.js";
-import { quizSettings } from "../quiz/quiz.test-support.js";
-import { sheetOperations } from "../sheets/index.js";
+import { buildApp } from "./build-app.test-support.js";
+import { defaultExposure } from "./config/exposure.js";
+import { type AskedOperation, everyOperation } from "./every-operation.test-support.js";
+import { drawable } from "./features/pictures/draw.js";
+import { instructorKey, quizSettings } from "./features/quiz/quiz.test-support.js";
+import { sheetOperations } from "./features/sheets/index.js";
+import { tripOperations } from "./features/trips/index.js";
 
-interface Operation {
-  operationId: string;
-  tags: string[];
-  parameters?: ({ name: string; in: string; example?: unknown } | { $ref: string })[];
-  requestBody?: { content: Record<string, { examples: Record<string, { value: object }> }> };
-}
-
+// Longer than most.
+const origin = "https://booking.gannet-stair-divers.example";
+/** As most callers are connected. */
+const agent = new Agent({ keepAlive: true });
 let app: FastifyInstance;
-let asked: { operation: Operation; request: InjectOptions & { method: "GET" | "POST"; url: string } }[];
+let address: string;
+let asked: AskedOperation[];
 beforeAll(async () => {
-  const exposure = { ...defaultExposure, corsOrigins: ["https://shop.example"] };
-  app = await buildApp({ exposure, quiz: quizSettings });
-  const { paths, components } = (await app.inject("/openapi.json")).json();
-  asked = Object.entries<Record<string, Operation>>(paths).flatMap(([path, methods]) =>
-    Object.entries(methods).map(([method, operation]) => {
-      const query = (operation.parameters ?? []).flatMap((given) => {
-        const one = "$ref" in given ? components.parameters[given.$ref.split("/").at(-1) ?? ""] : given;
-        return one.in === "query" && one.example !== undefined ? [[one.name, String(one.example)]] : [];
-      });
-      const [first] = Object.values(operation.requestBody?.content["application/json"]?.examples ?? {});
-      const url = path.replace("{name}", "not-found");
-      return {
-        operation,
-        request: {
-          method: method === "get" ? ("GET" as const) : ("POST" as const),
-          url: query.length === 0 ? url : `${url}?${new URLSearchParams(query)}`,
-          ...(first === undefined ? {} : { payload: first.value }),
-        },
-      };
-    }),
-  );
+  app = await buildApp({ exposure: { ...defaultExposure, corsOrigins: [origin] }, quiz: quizSettings });
+  asked = await everyOperation(app);
+  address = await app.listen({ port: 0 });
 });
-afterAll(() => app.close());
+afterAll(async () => {
+  agent.destroy();
+  await app.close();
+});
 
 const of = (tag: string, method: string) =>
   asked.filter(({ operation, request }) => operation.tags.includes(tag) && request.method === method);
@@ -56,7 +45,7 @@ describe("what is the same for all who ask by GET", () => {
     ...asked.filter(({ operation }) => operation.operationId === "readProblemKind"),
   ];
 
-  it("may be kept by anyone; reference data a while beyond their time, while they are asked for anew", async () => {
+  it("may be kept by anyone; pictures and reference data a while beyond their time, while they are asked for anew", async () => {
     expect(shared()).toHaveLength(12 + drawable.length);
     for (const { request } of shared()) {
       const { statusCode, headers } = await app.inject(request);
@@ -64,8 +53,7 @@ describe("what is the same for all who ask by GET", () => {
       const kept = directives(headers["cache-control"]);
       expect(kept).toContainEqual(expect.stringMatching(/^max-age=[1-9]\d*$/));
       for (const refused of ["private", "no-store", "no-cache"]) expect(kept).not.toContain(refused);
-      const computed = [...of("Calculations", "GET"), ...of("Pictures", "GET")];
-      if (computed.some((one) => one.request.url === request.url)) continue;
+      if (of("Calculations", "GET").some((one) => one.request.url === request.url)) continue;
       // RFC 5861.
       expect(kept).toContain("public");
       expect(kept).toContainEqual(expect.stringMatching(/^stale-while-revalidate=[1-9]\d*$/));
@@ -137,6 +125,17 @@ describe("what is asked by POST", () => {
   });
 });
 
+// Nobody keeps what comes by POST for others (RFC 9110, section 9.3.3); what comes by QUERY they may (RFC 10008, section 2).
+it("what names guests and what they own is kept by nobody but the caller", async () => {
+  const own = [...of("Trips", "POST"), ...of("Sheets", "POST")];
+  expect(own).toHaveLength(tripOperations.length + sheetOperations.length);
+  for (const { request } of own) {
+    const { statusCode, headers } = await app.inject({ ...request, method: "QUERY" as "POST" });
+    expect([request.url, statusCode]).toEqual([request.url, 200]);
+    expect(directives(headers["cache-control"])).toEqual(["private", "max-age=300"]);
+  }
+}, 60_000);
+
 it("what is true at this moment alone, or wrong, is kept by nobody", async () => {
   for (const url of [
     "/health/live",
@@ -147,3 +146,46 @@ it("what is true at this moment alone, or wrong, is kept by nobody", async () =>
   ])
     expect([url, (await app.inject(url)).headers["cache-control"]]).toEqual([url, "no-store"]);
 });
+
+/** Bytes of what comes before the body, as they came: status line, headers, the empty line. */
+async function bytesOfHead(
+  { method, url, payload }: AskedOperation["request"],
+  from: Record<string, string>,
+) {
+  const sent = request(`${address}${url}`, {
+    method,
+    agent,
+    headers: {
+      ...(payload === undefined ? {} : { "content-type": "application/json" }),
+      "accept-encoding": "gzip, br",
+      authorization: `Bearer ${instructorKey}`,
+      ...from,
+    },
+  });
+  sent.end(payload === undefined ? undefined : JSON.stringify(payload));
+  const [answer]: IncomingMessage[] = await once(sent, "response");
+  if (answer === undefined) throw new Error(`${url} was not answered.`);
+  await once(answer.resume(), "end");
+  const { rawHeaders, statusCode, statusMessage } = answer;
+  const lines = rawHeaders.map((part, nth) => `${part}${nth % 2 === 0 ? ": " : "\r\n"}`);
+  return Buffer.byteLength(`HTTP/1.1 ${statusCode} ${statusMessage}\r\n${lines.join("")}\r\n`);
+}
+
+it.each([
+  ["a page that may read it", { origin }],
+  ["a program", {}],
+] as const)(
+  "every answer to %s has less than 500 bytes of headers",
+  async (_, from) => {
+    const long: [number, string][] = [];
+    for (const { operation, request } of asked) {
+      // The answer that others may keep longest says so in the most bytes.
+      const isPinned = operation.tags.includes("Calculations") && request.method === "GET";
+      const url = isPinned ? `${request.url}&expect_model_version=${modelVersion}` : request.url;
+      const bytes = await bytesOfHead({ ...request, url }, from);
+      if (bytes >= 500) long.push([bytes, `${request.method} ${url.split("?")[0]}`]);
+    }
+    expect(long).toEqual([]);
+  },
+  60_000,
+);
