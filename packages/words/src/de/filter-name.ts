@@ -36,7 +36,7 @@ function densitiesOf(density: number, shelf: NamedFilter["shelf"]): string {
   if (!shelf) return `der Dichte ${densityOf(density)}`;
   const { from, to } = shelf;
   return from === to
-    ? `von etwa Dichte ${densityOf(from)}`
+    ? `etwa der Dichte ${densityOf(from)}`
     : `der Dichte ${densityOf(from)} (oder bis ${densityOf(to)})`;
 }
 

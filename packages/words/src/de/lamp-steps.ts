@@ -34,7 +34,7 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
   }),
   lamps_off: (p, u) => ({
     text: `Lass die Videolampen ausgeschaltet am Rig.${p.fitted ? ` Im Moment sitzt ${filterName(p.fitted, "wer")} davor.` : ""}${p.other ? ` Willst du sie trotzdem einschalten: ${textOf(waysOut, p.other.way, u)}` : ""}`,
-    why: `Ein Weißabgleich passt nicht zu beiden Lichtern: Im Tageslicht gemacht, hinterlässt er ${castOf(p.split)}${tooRed(p.red_excess)} auf allem, was die Videolampen erreichen. Ohne sie hat das Motiv ${stops(p.cost)} weniger Licht.${p.other ? ` Eingeschaltet, auf diesem Weg, hinterlassen sie ${castOf(p.other.left)}.` : ""}`,
+    why: `Ein Weißabgleich passt nicht zu beiden Lichtern: Im Tageslicht gemacht, hinterlässt er ${castOf(p.split)}${tooRed(p.red_excess)} auf allem, was die Videolampen erreichen. Ohne sie hat das Motiv ${stops(p.cost)} weniger Licht.${p.other ? ` Auf diesem Weg eingeschaltet, hinterlassen sie ${castOf(p.other.left)}.` : ""}`,
   }),
   lamps_for_subject: (p) => ({
     text: "Für einen Tauchgang nur mit Nahaufnahmen, bei denen allein zählt, was die Lampen beleuchten: kein Filter, Videolampen an, Weißabgleich auf die Karte in ihrem Licht.",
@@ -59,7 +59,7 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     why: `Das Tageslicht ist im Grün um ${stops(-p.green)} heller als die Videolampen: Ihr Licht fällt kaum auf.`,
   }),
   lamps_with_daylight: (p) => ({
-    text: `Lass die Videolampen an, so weit vom Motiv wie beim Weißabgleich; mach ihn neu, wenn sich das ändert.${p.unused ? ` ${capital(filterName(p.unused, "wer"))} bleibt davon weg.` : ""}${wide(p)}`,
+    text: `Lass die Videolampen an, so weit vom Motiv weg wie beim Weißabgleich; mach ihn neu, wenn sich das ändert.${p.unused ? ` ${capital(filterName(p.unused, "wer"))} bleibt ab.` : ""}${wide(p)}`,
     why: `Die Mischung beider Lichter ${errorFall(p.without_e, p.with_e)}, im ganzen Bild und gegenüber ausgeschalteten Videolampen. Was sie nicht erreichen, zeigt ${castOf(p.unlit)} in der Farbe des Wassers.${p.unused ? " Mit Filtern ans Tageslicht angeglichen, brächten sie kein Rot." : ""}`,
   }),
   lamps_only: (p) => ({

@@ -84,7 +84,7 @@ export const slate: SlateTexts = {
     lamps_on: (p, u) =>
       `Videolampen im Wasser an, ${distance(p.distance_m, u)} vom Motiv${p.wide ? ", weit außen" : ""}.`,
     lamps_lead: (p) => `Videolampen an, Motiv in ihr Licht${p.haze ? ", Lampen weit außen" : ""}.`,
-    lamps_hardly_show: (p) => (p.haze ? "Videolampen aus." : "Videolampen dürfen an bleiben."),
+    lamps_hardly_show: (p) => (p.haze ? "Videolampen aus." : "Videolampen dürfen anbleiben."),
     lamps_with_daylight: (p) =>
       `Videolampen bleiben an, in diesem Abstand${p.haze ? ", Lampen weit außen" : ""}.`,
     lamps_reach: (p, u) =>
@@ -120,18 +120,19 @@ export const slate: SlateTexts = {
     overhead_by_training:
       "Höhlen, Wracks, Eis: nur mit Ausbildung, Führung und Backup-Lampen; Videolampen sind keine.",
     hover_to_balance: "Einstellen nur austariert, Hände weg vom Riff; Buddy, Tiefe und Gas gehen vor.",
-    closer_under_control: "Näher nur mit Tarierung im Griff, nichts berühren.",
-    lamps_in_water_only: "Videolampen nur im Wasser an: An der Luft überhitzen und brennen sie.",
-    lamps_not_into_eyes: "Nie in Augen leuchten.",
-    lamps_stay_on_rig: "Lampen und Akkus bleiben am Rig: Trimm.",
-    batteries_by_maker: "Akkus nach Herstellerangabe: nie beschädigt, geflutet oder unbeaufsichtigt geladen.",
+    closer_under_control: "Näher heran nur, wenn die Tarierung sitzt; nichts berühren.",
+    lamps_in_water_only: "Videolampen nur im Wasser an: An der Luft überhitzen sie und verbrennen dich.",
+    lamps_not_into_eyes: "Nie in die Augen leuchten.",
+    lamps_stay_on_rig: "Lampen und Akkus bleiben am Rig, wegen des Trimms.",
+    batteries_by_maker:
+      "Akkus nach Herstellerangabe: keine beschädigten oder gefluteten, nie unbeaufsichtigt laden.",
     filter_on_dry_land: "Filter im Gehäuse oder hinter dem Objektiv nur an Land im Trockenen wechseln.",
     filter_flip_practised: "Filterwechsel vorher an der Oberfläche üben.",
     mount_makers_instructions: "Die Hersteller sagen, was Objektiv und Gehäuse vertragen.",
     mount_sensor_dust: "Staub, Folie und Klebeband weg von Sensor, Kontakten, Bajonett und Verschluss.",
-    mount_flat_port_edges: "Ein Planport verschmiert die Ränder eines weiten Bildes.",
+    mount_flat_port_edges: "Ein Planport macht bei weitem Bildwinkel die Ränder unscharf.",
   },
-  more: ({ count }) => `${shown(count)} mehr im Plan.`,
+  more: ({ count }) => `Noch ${shown(count)} im Plan.`,
   description: ({ min_depth_m, max_depth_m }, u) =>
-    `Eine Tafel zum Filmen ${between(min_depth_m, max_depth_m, u)}: drei Zahlen zum Merken, was vorher, am Start, auf dem Weg nach unten, nach oben und danach zu tun ist, und die Hinweise zur Sicherheit.`,
+    `Eine Tafel zum Filmen ${between(min_depth_m, max_depth_m, u)}: drei Zahlen zum Merken, was vorher, zu Beginn, auf dem Weg nach unten, nach oben und danach zu tun ist, und die Hinweise zur Sicherheit.`,
 };

@@ -102,7 +102,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
     `Angenommen ist eine Sensordiagonale von ${mm(p.diagonal_mm)}: Gib sensor_diagonal_mm an, dann sind die Werte für die Ecken sicherer.`,
 
   flat_port_narrows: (p) =>
-    `Die plane Scheibe macht aus ${shown(p.field_in_air_deg)} Grad an Luft ${shown(p.field_in_water_deg)} Grad im Wasser: Alles erscheint ${percent(p.enlarged_percent)} größer und in drei Vierteln der Entfernung.`,
+    `Die plane Scheibe macht aus ${shown(p.field_in_air_deg)} Grad in Luft ${shown(p.field_in_water_deg)} Grad im Wasser: Alles erscheint ${percent(p.enlarged_percent)} größer und in drei Vierteln der Entfernung.`,
   dome_keeps_field: () =>
     "Liegt die Eintrittspupille des Objektivs in der Mitte des Domes, bleibt der Bildwinkel erhalten.",
   dome_brings_near: (p, u) =>
@@ -111,7 +111,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   sheet_shifts_focus: (p) =>
     `Die Folie rückt das Bild um ${mm(p.shift_mm, 3)} nach hinten. Der Autofokus gleicht das aus. Stellst du nach der Skala scharf, beträgt die Unschärfe ${mm(p.blur_mm, 4)}, wo üblicherweise ${mm(p.allowed_mm, 3)} erlaubt sind.`,
   sheet_all_in_reach: (p, u) =>
-    `Im Unendlichen verlierst du nichts: Hinter diesem Dome erscheint nichts weiter weg als ${near(p.from_centre_mm, u)}, und das liegt gut in dem Bereich, in dem das Objektiv mit Folie scharfstellt.`,
+    `Bei Unendlich verlierst du nichts: Hinter diesem Dome erscheint nichts weiter weg als ${near(p.from_centre_mm, u)}, und das liegt gut in dem Bereich, in dem das Objektiv mit Folie scharfstellt.`,
   sheet_infinity_hidden: (p, u) =>
     `Ein Objektiv mit Anschlag bei Unendlich stellt mit Folie bis ${distance(p.farthest_m, u)} scharf; dahinter bleibt die Unschärfe innerhalb der Schärfentiefe.`,
   sheet_infinity_lost: (p, u) =>
