@@ -25,11 +25,11 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     why: `Er gleicht ihr Licht in der Tiefe ans Tageslicht an und hinterlässt ${castOf(p.left)}.${needed(p, u)}`,
   }),
   keep_lamp_filters: (p, u) => ({
-    text: `Lass ${filterName(p.filter, "wen")} auf den Videolampen.${checked(p)}`,
+    text: `Lass ${filterName(p.filter, "den")} auf den Videolampen.${checked(p)}`,
     why: `Damit zeigt ihr Licht gegenüber dem Tageslicht ${castOf(p.left)}.${needed(p, u)}`,
   }),
   bare_lamps: (p, u) => ({
-    text: `Nimm ${filterName(p.filter, "wen")} von den Videolampen.${checked(p)}`,
+    text: `Nimm ${filterName(p.filter, "den")} von den Videolampen.${checked(p)}`,
     why: `Hier führen die Lampen: Es gibt kein Tageslicht, zu dem sie passen müssten, und der Filter kostet Licht.${needed(p, u)}`,
   }),
   lamps_off: (p, u) => ({

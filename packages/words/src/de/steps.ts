@@ -35,7 +35,7 @@ export const steps: Texts<StepCodes, StepText> = {
     why: worth(p),
   }),
   keep_filter: (p) => ({
-    text: `Lass ${filterName(p.filter, "wen")} auf dem Objektiv.${p.better ? ` ${capital(filterName(p.better, "wer"))} ist zu wenig besser für einen Wechsel.` : ""}`,
+    text: `Lass ${filterName(p.filter, "den")} auf dem Objektiv.${p.better ? ` ${capital(filterName(p.better, "wer"))} ist zu wenig besser für einen Wechsel.` : ""}`,
     why: worth(p),
   }),
   no_filter: (p) => ({

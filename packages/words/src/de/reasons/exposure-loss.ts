@@ -1,7 +1,7 @@
 import type { ExposureLossReasons } from "@sunfathom/planner";
 import type { Texts } from "../../problems/texts.js";
 import { dialFNumber, settings } from "../dial.js";
-import { depth, distance, neutral, percent, shown, stops } from "../format.js";
+import { depth, distance, neutral, percent, plural, shown, stops } from "../format.js";
 
 /** Gründe zum Lichtverlust. */
 export const exposureLossReasons: Texts<ExposureLossReasons, string> = {
@@ -30,5 +30,5 @@ export const exposureLossReasons: Texts<ExposureLossReasons, string> = {
   water_takes_most: (p, u) =>
     `Von der Oberfläche bis zum Sensor in ${depth(p.depth_m, u)} verliert das Licht ${stops(p.total_stops)}; ${stops(p.depth_stops)} davon kostet das Wasser darüber.`,
   haze_is_the_limit: (p, u) =>
-    `Durch ${distance(p.distance_m, u)} dieses Wassers bleiben ${percent(p.contrast_percent)} des Kontrasts: Hier ist das trübe Wasser die Grenze, nicht die Farbe. Geh näher heran, bevor du irgendetwas anderes änderst.`,
+    `Durch ${distance(p.distance_m, u)} dieses Wassers ${plural(Math.round(p.contrast_percent), { one: "bleibt", other: "bleiben" })} ${percent(p.contrast_percent)} des Kontrasts: Hier ist das trübe Wasser die Grenze, nicht die Farbe. Geh näher heran, bevor du irgendetwas anderes änderst.`,
 };

@@ -17,7 +17,7 @@ import {
 /** Was bei der Wahl des Filters entscheidet. */
 export const filterMainReasons: Texts<FilterMainReasons, string> = {
   filter_earns: (p, u) =>
-    `${capital(filterName(p.filter, "wer"))} ${errorFall(p.without_e, p.with_e)}, gemessen ${between(p.min_m, p.max_m, u)}.`,
+    `${capital(between(p.min_m, p.max_m, u))} gilt: ${capital(filterName(p.filter, "wer"))} ${errorFall(p.without_e, p.with_e)}.`,
   no_filter_earns: (p) =>
     p.best_change < 0
       ? `Kein Filter verbessert die Farben genug. Der beste, ${filterName(p.best, "wer")}, würde zu wenig bringen, um ihn anzubringen.`

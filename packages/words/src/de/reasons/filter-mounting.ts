@@ -15,7 +15,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
     "Der ND-Filter bleibt an Land: Neben dem Farbfilter ist kein Platz für ihn, oder die Ecken werden dunkel.",
 
   mount_on_lens: () =>
-    "Der Filter kommt im Gehäuse aufs Objektiv: an Luft und vor Stößen sicher, aber fest für den ganzen Tauchgang.",
+    "Der Filter kommt im Gehäuse aufs Objektiv: in Luft und vor Stößen sicher, aber fest für den ganzen Tauchgang.",
   mount_outside_fixed: () =>
     "Der Filter sitzt im Wasser vor der planen Scheibe und bleibt den ganzen Tauchgang dort.",
   mount_outside_changed: () =>
@@ -87,7 +87,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   corners_slight: (p) =>
     `Filter und Ringe lassen ganz in der Ecke ${percent(p.light_percent)} des Lichts; bis ${shown(p.clear_half_deg)} Grad von der Achse ist alles frei. Das fällt kaum auf.`,
   corners_dark: (p) =>
-    `Filter und Ringe dunkeln die Ecken ab: Dort bleiben ${percent(p.light_percent)} des Lichts. Bis ${shown(p.clear_half_deg)} Grad von der Achse ist alles frei; die Ecke liegt bei ${shown(p.corner_half_deg)} Grad.`,
+    `Filter und Ringe dunkeln die Ecken ab: Dort ${plural(Math.round(p.light_percent), { one: "bleibt", other: "bleiben" })} ${percent(p.light_percent)} des Lichts. Bis ${shown(p.clear_half_deg)} Grad von der Achse ist alles frei; die Ecke liegt bei ${shown(p.corner_half_deg)} Grad.`,
   corners_black: (p) =>
     `Filter und Ringe schneiden wahrscheinlich die Ecken ab: Der Blick ist nur bis ${shown(p.clear_half_deg)} Grad von der Achse frei, und die Ecke liegt bei ${shown(p.corner_half_deg)} Grad. Du brauchst einen freien Durchmesser von ${mm(p.clear_diameter_needed_mm, 0)}.`,
   corners_close: (p) =>
