@@ -16,7 +16,7 @@ const clouds = (oktas: number): string => {
 };
 
 const sky = (p: { elevation_deg: number; cloud_oktas: number }): string =>
-  `die Sonne steht ${shown(p.elevation_deg)} Grad hoch${clouds(p.cloud_oktas)}`;
+  `Die Sonne steht ${shown(p.elevation_deg)} Grad hoch${clouds(p.cloud_oktas)}`;
 
 const colour = (delta_e00: number): string =>
   Math.abs(delta_e00) < 0.05

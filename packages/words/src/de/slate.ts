@@ -2,18 +2,7 @@ import type { NamedFilter } from "@sunfathom/planner";
 import type { SlateTexts } from "../slate-texts.js";
 import { dialIso, dialShutter, setting, settings } from "./dial.js";
 import { kindName } from "./filter-name.js";
-import {
-  between,
-  densityOf,
-  depth,
-  depths,
-  distance,
-  fromTo,
-  kelvin,
-  shown,
-  spoken,
-  stops,
-} from "./format.js";
+import { between, densityOf, depth, depths, distance, fromTo, kelvin, shown, stops } from "./format.js";
 import { mountingHolders } from "./mounting-holders.js";
 
 const short = ({ kind, density, id, shelf }: NamedFilter): string =>
@@ -113,7 +102,7 @@ export const slate: SlateTexts = {
     rings: (p) => `Ringe ${p.rings.join(", ")}`,
     ring_lacking: (p) => `Step-Ring ${shown(p.from_mm)} auf ${shown(p.to_mm)} mm`,
   },
-  taken: ({ items }) => `Mitnehmen: ${spoken(items)}.`,
+  taken: ({ items }) => `Mitnehmen: ${items.join(", ")}.`,
   cautions: {
     ascent_first: "Dein Aufstieg und dein Sicherheitsstopp gehen vor.",
     not_a_dive_planner: "Hier geht es um Licht und Farbe: Ausbildung und örtliche Regeln entscheiden.",
@@ -123,9 +112,9 @@ export const slate: SlateTexts = {
     closer_under_control: "Näher heran nur, wenn die Tarierung sitzt; nichts berühren.",
     lamps_in_water_only: "Videolampen nur im Wasser an: An der Luft überhitzen sie und verbrennen dich.",
     lamps_not_into_eyes: "Nie in die Augen leuchten.",
-    lamps_stay_on_rig: "Lampen und Akkus bleiben am Rig, wegen des Trimms.",
+    lamps_stay_on_rig: "Lampen und Akkus bleiben am Rig: Trimm.",
     batteries_by_maker:
-      "Akkus nach Herstellerangabe: keine beschädigten oder gefluteten, nie unbeaufsichtigt laden.",
+      "Akkus nach Herstellerangabe laden: keine beschädigten, gefluteten; nie unbeaufsichtigt.",
     filter_on_dry_land: "Filter im Gehäuse oder hinter dem Objektiv nur an Land im Trockenen wechseln.",
     filter_flip_practised: "Filterwechsel vorher an der Oberfläche üben.",
     mount_makers_instructions: "Die Hersteller sagen, was Objektiv und Gehäuse vertragen.",
