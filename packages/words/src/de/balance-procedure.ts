@@ -11,12 +11,12 @@ export const balanceProcedure: Texts<BalanceSteps, string> = {
   no_kelvin_fits: () => "Ohne Karte passt zu diesen Videolampen kein fester Kelvinwert.",
   kelvin: (p) => `Ohne Karte: Stell ${kelvin(p.cct_K)} ein; das Wasser dazwischen bleibt sichtbar.`,
   keep_distance: () =>
-    "Bleib bei diesem Abstand: Näher oder weiter weg kostet das Wasser anders viel Rot. Der Weißabgleich gilt nur, solange der Abstand stimmt.",
+    "Bleib bei diesem Abstand: Näher dran schluckt das Wasser weniger Rot, weiter weg mehr. Der Weißabgleich gilt nur, solange der Abstand stimmt.",
   lamps_away: () => "Schalte die Videolampen aus, oder dreh sie von der Karte weg.",
   filter_first: () =>
     "Wenn du einen Filter nimmst, bring ihn zuerst an: Die Kamera muss die Karte durch ihn sehen.",
   card_upright: () =>
-    "Halte eine Grau- oder Weißkarte aufrecht vor das Motiv, nicht in deinem Schatten, und so gedreht wie das Motiv.",
+    "Halte eine Grau- oder Weißkarte aufrecht vor das Motiv, aber nicht in deinen Schatten, und so gedreht wie das Motiv.",
   going_down: (p, u) => `Mach auf dem Weg nach unten einen Weißabgleich in ${depths(p.depths_m, u)}.`,
   coming_up: (p, u) => `Mach auf dem Weg nach oben einen Weißabgleich in ${depths(p.depths_m, u)}.`,
   out_of_reach: (p, u) =>

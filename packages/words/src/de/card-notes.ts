@@ -12,7 +12,7 @@ const STAND_INS: Readonly<Record<BalanceOnStandIn["stand_in"], string>> = {
 /** Was man über die Karte für den Weißabgleich wissen sollte. */
 export const cardNotes: Texts<CardNotes, string> = {
   without_card: (p) =>
-    `Ohne Karte nimm davon, was du zuerst zur Hand hast: ${spoken(p.ranked.map(({ stand_in, cast }) => `${STAND_INS[stand_in]} hinterlässt ${castOf(cast)}`))}.`,
+    `Ohne Karte nimm aus dieser Reihe das Erste, das du dabeihast: ${spoken(p.ranked.map(({ stand_in, cast }) => `${STAND_INS[stand_in]} hinterlässt ${castOf(cast)}`))}.`,
   card_level: (p) =>
     `Belichte so, dass eine Weißkarte im Histogramm oder bei den Zebras bei etwa ${percent(p.white_percent)} liegt, eine Graukarte bei ${percent(p.grey_percent)}: Eine ausgefressene Weißkarte ergibt einen falschen Weißabgleich.`,
   card_level_by_maker: () =>

@@ -7,7 +7,7 @@ import { lampCauses } from "./lamp-causes.js";
 export const causes: Texts<LightCauses, CauseText> = {
   ...lampCauses,
   water_type_resolution: () => ({
-    text: "Dieses Wasser kann irgendwo zwischen den Nachbartypen liegen",
+    text: "Ein Wassertyp ist weit gefasst: Dieses Wasser kann irgendwo zwischen den Nachbartypen liegen",
     how_to_shrink:
       "Gib Sichtweite und Farbe des Wassers an, oder fotografiere eine Graukarte in zwei Tiefen.",
   }),
@@ -75,11 +75,11 @@ export const causes: Texts<LightCauses, CauseText> = {
     how_to_shrink: "Gib an, woraus der Grund ist und wie tief er liegt, oder seinen Reflexionsgrad.",
   }),
   filter_edge: () => ({
-    text: "Welche Farben dieser Filter wirklich schluckt: gerechnet wird nach seiner Art",
+    text: "Welche Farben dieser Filter wirklich schluckt: Gerechnet wird nach seiner Art",
     how_to_shrink: "Fotografiere bei Tageslicht eine Graukarte mit und ohne ihn, oder gib seine Kurve an.",
   }),
   filter_width: () => ({
-    text: "Wie viel dieser Filter von den Farben daneben schluckt: gerechnet wird nach seiner Art",
+    text: "Wie viel dieser Filter von den Farben daneben schluckt: Gerechnet wird nach seiner Art",
     how_to_shrink: "Fotografiere bei Tageslicht eine Graukarte mit und ohne ihn, oder gib seine Kurve an.",
   }),
   filter_density: () => ({
@@ -88,7 +88,7 @@ export const causes: Texts<LightCauses, CauseText> = {
   }),
   full_well: () => ({
     text: "Wie viele Photonen der Sensor je Pixel fasst",
-    how_to_shrink: "Nichts: Es ist von Kamera zu Kamera verschieden.",
+    how_to_shrink: "Als Taucher gar nicht: Das ist von Kamera zu Kamera verschieden.",
   }),
 };
 

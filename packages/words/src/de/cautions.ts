@@ -7,11 +7,11 @@ export const cautions: Readonly<Record<CautionCode, string>> = {
   ascent_first:
     "Dein Aufstieg und dein Sicherheitsstopp gehen vor. An Tiefen für den Rückweg kommst du ohnehin vorbei: Ändere dafür nie deinen Aufstieg.",
   overhead_by_training:
-    "Nachts, in Höhlen, Wracks oder unter Eis nur mit der Ausbildung, der Führung und den Backup-Lampen, die dazugehören. Videolampen sind keine Backup-Lampen.",
+    "Tauche nachts, in Höhlen und Wracks oder unter Eis nur mit der Ausbildung, der Führung und den Backup-Lampen, die dazugehören. Videolampen sind keine Backup-Lampen.",
   hover_to_balance:
     "Mach einen Weißabgleich nur, wenn du sicher austariert schwebst und nichts berührst. Lass ihn lieber aus, als Buddy, Tiefe oder Gas aus den Augen zu verlieren.",
   closer_under_control:
-    "Geh nur näher heran, wenn deine Tarierung sitzt: Berühre nichts und lass Tieren ihren Abstand.",
+    "Geh nur näher heran, wenn deine Tarierung sitzt: Berühre nichts und lass den Tieren Raum.",
   lamps_in_water_only:
     "Videolampen zum Tauchen werden vom Wasser gekühlt: Schalte sie nur im Wasser ein. An der Luft überhitzen sie, können dich verbrennen und Kunststofffilter schmelzen.",
   lamps_not_into_eyes: "Schau nie in eine Videolampe und leuchte weder Tauchern noch Tieren in die Augen.",

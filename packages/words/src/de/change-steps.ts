@@ -9,7 +9,7 @@ import { capital, fromTo, neutral, stops } from "./format.js";
 /** Was unter Wasser aufs Objektiv kommt und wieder herunter, und warum. */
 export const changeSteps: Texts<ChangeStepCodes, StepText> = {
   carry_filter: (p, u) => ({
-    text: `${takeOff(p)}Nimm ${filterName(p.filter, "wen")} sauber ${MOUNTS[p.mount].name} mit, für den Bereich ${fromTo(p.from_m, p.to_m, u)}${p.from_start ? "; hab ihn schon auf dem Objektiv, wenn du zu filmen anfängst" : ""}.`,
+    text: `${takeOff(p)}Nimm ${filterName(p.filter, "wen")} ${MOUNTS[p.mount].name} mit, sauber und für den Bereich ${fromTo(p.from_m, p.to_m, u)}${p.from_start ? "; hab ihn schon auf dem Objektiv, wenn du zu filmen anfängst" : ""}.`,
     why: worth(p, u),
   }),
   neutral_density: (p) => ({

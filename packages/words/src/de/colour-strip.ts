@@ -8,9 +8,9 @@ export const colourStrip: ColourStripTexts = {
   reading:
     "Jeder Streifen reicht von der Oberfläche bis dorthin, wo du am tiefsten filmst: Grau, Rot und Haut, wie die Kamera sie aufnimmt, in jeder Tiefe neu belichtet. Der obere Rand zeigt sie bei Tageslicht.",
   daylight: "Einstellung Tageslicht",
-  balanced: "Weißabgleich gesetzt",
+  balanced: "Nach dem Weißabgleich",
   filtered: ({ filter, is_advised }) =>
-    `Weißabgleich gesetzt, ${filterName(filter, "wer")}${is_advised ? "" : ", hier nicht empfohlen"}`,
+    `Nach dem Weißabgleich, ${filterName(filter, "wer")}${is_advised ? "" : ", hier nicht empfohlen"}`,
   truth: "wahr",
   at_depth: ({ depth_m }, u) => depth(depth_m, u),
   off: ({ delta_e00 }) => `${capital(strength(delta_e00))}er Fehler, ${shown(delta_e00)}`,
@@ -23,6 +23,6 @@ export const colourStrip: ColourStripTexts = {
   description: ({ max_depth_m, filter, daylight, balanced, filtered }, u) =>
     [
       `Drei Streifen mit Grau, Rot und Haut von der Oberfläche bis ${depth(max_depth_m, u)}, wie eine Kamera sie aufnimmt.`,
-      `In ${depth(max_depth_m, u)} beträgt der Farbfehler ${shown(daylight.delta_e00)} mit der Einstellung Tageslicht, ${shown(balanced.delta_e00)} mit gesetztem Weißabgleich und ${shown(filtered.delta_e00)}, wenn dazu ein Filter auf dem Objektiv ist: ${filterName(filter, "wer")}.`,
+      `In ${depth(max_depth_m, u)} beträgt der Farbfehler ${shown(daylight.delta_e00)} mit der Einstellung Tageslicht, ${shown(balanced.delta_e00)} nach dem Weißabgleich und ${shown(filtered.delta_e00)}, wenn dazu ein Filter auf dem Objektiv ist: ${filterName(filter, "wer")}.`,
     ].join(" "),
 };

@@ -27,5 +27,5 @@ export const cuttingTemplate: CuttingTemplateTexts = {
     cautions.filter_on_dry_land,
   ],
   description: ({ sheet, opening }) =>
-    `In voller Größe gezeichnet: der Umriss einer Folie von ${size(sheet)}, die Öffnung von ${size(opening)} darin, wo das Klebeband hinkommt, wo die Kontakte sind, und ein Balken von 50 mm zum Messen.`,
+    `In Originalgröße gezeichnet: der Umriss einer Folie von ${size(sheet)}, die Öffnung von ${size(opening)} darin, wo das Klebeband hinkommt, wo die Kontakte sind, und ein Balken von 50 mm zum Messen.`,
 };

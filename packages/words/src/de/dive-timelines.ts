@@ -19,9 +19,9 @@ export const momentReasons: Texts<MomentReasons, string> = {
       ? `Dieser Weißabgleich war fällig: Er hat ${castOf(p.shift_delta_e00)} herausgenommen.`
       : "Dieser Weißabgleich war früh: Der letzte passte noch.",
   moment_balance_behind_change: () =>
-    "Der Filter hat gewechselt: Der Weißabgleich von vorher gilt hinter ihm nicht mehr.",
-  moment_filter_on: (p, u) => `Der Filter kommt auf das Objektiv, auf ${depth(p.depth_m, u)}.`,
-  moment_filter_off: (p, u) => `Der Filter kommt vom Objektiv, auf ${depth(p.depth_m, u)}.`,
+    "Der Filter wurde gewechselt: Der Weißabgleich von vorher gilt jetzt nicht mehr.",
+  moment_filter_on: (p, u) => `Auf ${depth(p.depth_m, u)} kommt der Filter aufs Objektiv.`,
+  moment_filter_off: (p, u) => `Auf ${depth(p.depth_m, u)} kommt der Filter vom Objektiv herunter.`,
   moment_exposure: (p) =>
     `Stell die Belichtung neu ein: Es ist ${stops(Math.abs(p.stops))} ${p.stops > 0 ? "heller" : "dunkler"} als beim letzten Mal.`,
 };
@@ -31,10 +31,10 @@ export const clipReasons: Texts<ClipReasons, string> = {
   clip_balance_held: () =>
     "Der letzte Weißabgleich passt über den ganzen Clip: Ein neuer hätte wenig gebracht.",
   clip_balance_close: (p) =>
-    `Ob der letzte Weißabgleich noch passt, kann niemand sagen: Seitdem ist ${aCast(p.shift_delta_e00)} entstanden, mehr oder weniger um das, was von Wasser und Kamera nicht bekannt ist.`,
+    `Ob der letzte Weißabgleich noch passt, kann niemand sagen: Seitdem ist ${aCast(p.shift_delta_e00)} entstanden, mit den Unsicherheiten von Wasser und Kamera vielleicht auch mehr oder weniger.`,
   clip_balance_lost: (p) =>
     p.after_s < 1
-      ? `Der letzte Weißabgleich passt schon am Anfang des Clips nicht mehr: Ein neuer hätte ${castOf(p.shift_delta_e00)} herausgenommen. Korrigiere ihn für sich.`
+      ? `Der letzte Weißabgleich passt schon am Anfang des Clips nicht mehr: Ein neuer hätte ${castOf(p.shift_delta_e00)} herausgenommen. Korrigiere den Clip für sich.`
       : `Der letzte Weißabgleich passt nach ${minutes(p.after_s)} im Clip nicht mehr: Ein neuer hätte ${castOf(p.shift_delta_e00)} herausgenommen. Korrigiere diesen Teil für sich.`,
   clip_balance_not_set: () => "Vor diesem Clip wurde kein Weißabgleich gemacht.",
 };
@@ -45,7 +45,7 @@ export const timelineReasons: Texts<TimelineReasons, string> = {
     "Du hast keine Ereignisse angegeben: Filter und Weißabgleich sind so angenommen, wie der Plan für diesen Tauchgang sie hat, zu den Zeiten, als du diese Tiefen durchtaucht hast.",
   timeline_as_done: (p) =>
     p.events === 0
-      ? "Du hast angegeben, dass weder Filter noch Weißabgleich angerührt wurde: Danach sind die Clips beurteilt."
+      ? "Du hast angegeben, dass du weder Filter noch Weißabgleich angerührt hast: Danach sind die Clips beurteilt."
       : `Die Clips sind danach beurteilt, was du getan hast: ${shown(p.events)} ${p.events === 1 ? "Ereignis" : "Ereignisse"}.`,
   timeline_filmed: (p, u) =>
     p.clips === 0
@@ -56,7 +56,7 @@ export const timelineReasons: Texts<TimelineReasons, string> = {
   timeline_exposures_left_out: (p) =>
     `Das Licht hat so oft gewechselt, dass ${shown(p.moments)} neue ${p.moments === 1 ? "Belichtung weggelassen ist" : "Belichtungen weggelassen sind"}.`,
   timeline_drawn: (p) =>
-    `Das Licht ist für feste Tiefen und Zeiten gerechnet und dazwischen geradlinig verbunden: Es stimmt auf ${shown(p.stops, 2)} Blendenstufe.`,
+    `Das Licht ist für feste Tiefen und Zeiten gerechnet und dazwischen geradlinig verbunden: Es stimmt auf ${shown(p.stops, 2)} Blendenstufen genau.`,
   timeline_spread_shared: () =>
     "Wie sicher die Werte sind, ist für die Mitte des Tauchgangs gerechnet und für den ganzen übernommen.",
 };

@@ -17,6 +17,8 @@ export const kindName = (kind: Kind): string => KINDS[kind];
 const ARTICLES = {
   wer: ["kein Filter", "ein", "gemessener"],
   wen: ["keinen Filter", "einen", "gemessenen"],
+  /** „Wen“, von einem, der schon da ist. */
+  den: ["keinen Filter", "den", "gemessenen"],
   wem: ["keinem Filter", "einem", "gemessenen"],
 } as const;
 
@@ -36,7 +38,7 @@ function densitiesOf(density: number, shelf: NamedFilter["shelf"]): string {
   if (!shelf) return `der Dichte ${densityOf(density)}`;
   const { from, to } = shelf;
   return from === to
-    ? `von etwa Dichte ${densityOf(from)}`
+    ? `etwa der Dichte ${densityOf(from)}`
     : `der Dichte ${densityOf(from)} (oder bis ${densityOf(to)})`;
 }
 
@@ -46,4 +48,4 @@ export const choiceOf = (filter: NamedFilter, verb: "ist" | "wäre"): string =>
 
 /** Wo jetzt ein anderer darauf ist. */
 export const takeOff = (p: { instead_of?: NamedFilter }): string =>
-  p.instead_of ? `Nimm ${filterName(p.instead_of, "wen")} ab. ` : "";
+  p.instead_of ? `Nimm ${filterName(p.instead_of, "den")} ab. ` : "";

@@ -10,7 +10,7 @@ const curves = {
 };
 
 export const grade: GradeTexts = {
-  name: ({ depth_m, filter }, u) => `Anfangskorrektur für ${depth(depth_m, u)}, ${filterName(filter, "wer")}`,
+  name: ({ depth_m, filter }, u) => `Erste Korrektur für ${depth(depth_m, u)}, ${filterName(filter, "wer")}`,
   does: ({ finish, without_delta_e00, delta_e00 }) =>
     `${finish === "matched" ? "Nach einer Farbkarte angeglichen" : "Schwarzwert, Belichtung, Abgleich und Sättigung"}: bringt den Farbfehler von ${shown(without_delta_e00)} (${strength(without_delta_e00)}) auf ${shown(delta_e00)} (${strength(delta_e00)}). Es ist ein Anfang: Mach nach Augenmaß weiter.`,
   holds: ({ min_depth_m, max_depth_m }, u) =>

@@ -18,11 +18,11 @@ export const kitAdviceReasons: Texts<KitAdviceReasons, string> = {
   kit_greedy: (p) =>
     `Keine Auswahl von bis zu ${p.most_tried} Teilen reicht. Diese ${p.pieces} von ${p.of_pieces} sind Stück für Stück zusammengestellt; vielleicht reichen auch weniger.`,
   kit_limit_judged: (p) =>
-    `Jeder Tauchgang hat weniger als ${limit(p.limit_delta_e00)} mehr Farbfehler als mit allen Teilen zur Hand. Etwa 1 ist das Wenigste, was man sieht.`,
+    `Bei jedem Tauchgang ist der Farbfehler um weniger als ${limit(p.limit_delta_e00)} größer als mit allen Teilen zur Hand. Etwa 1 ist das Wenigste, was man sieht.`,
   kit_limit_given: (p) =>
-    `Jeder Tauchgang hat weniger als ${limit(p.limit_delta_e00)} mehr Farbfehler als mit allen Teilen zur Hand, wie von dir verlangt.`,
+    `Bei jedem Tauchgang ist der Farbfehler um weniger als ${limit(p.limit_delta_e00)} größer als mit allen Teilen zur Hand, wie von dir verlangt.`,
   kit_loses_most: (p) =>
-    `${p.dive} verliert am meisten: ${more(p.delta_e00)} mehr Farbfehler als mit allen Teilen zur Hand.`,
+    `${p.dive} verliert am meisten: Der Farbfehler ist um ${more(p.delta_e00)} größer als mit allen Teilen zur Hand.`,
   kit_loses_nothing: () => "Mit dieser Auswahl wird jeder Tauchgang so gut wie mit allen Teilen zur Hand.",
   kit_dives_close: (p) =>
     `Knapp ist es bei ${p.dives.join(", ")}: Bei allem, was unsicher ist, reicht die Auswahl dort vielleicht nicht.`,
@@ -31,7 +31,7 @@ export const kitAdviceReasons: Texts<KitAdviceReasons, string> = {
   kit_one_light_at_a_time: (p) =>
     `Von den ${p.lights} Videolampen wird bei einem Tauchgang jeweils eine benutzt. Videolampen, die du zusammen benutzt, sind ein Teil mit ihrer Anzahl.`,
   kit_one_more: (p) =>
-    `Wenn du noch einen Filter besorgst, hilft ${filterName(p.filter, "wer")} am meisten: bis zu ${more(p.delta_e00)} weniger Farbfehler, ${onDives(p.dives)}.`,
+    `Wenn du noch einen Filter besorgst, hilft ${filterName(p.filter, "wer")} am meisten: Der Farbfehler wird bis zu ${more(p.delta_e00)} kleiner, ${onDives(p.dives)}.`,
   kit_no_more_helps: (p) =>
     `Kein anderer Rot- oder Magentafilter nimmt bei irgendeinem Tauchgang ${limit(p.limit_delta_e00)} oder mehr vom Farbfehler weg.`,
   piece_buys: (p) =>
@@ -39,7 +39,7 @@ export const kitAdviceReasons: Texts<KitAdviceReasons, string> = {
   piece_lights: (p) => `Ohne dieses Teil hast du ${onDives(p.dives)} kein Licht zum Filmen.`,
   piece_holds: (p) => `Es hält ${p.filters.join(", ")} ${onDives(p.dives)}.`,
   piece_spared: (p) =>
-    `Mit allen Teilen zur Hand würdest du es ${onDives(p.dives)} benutzen, für bis zu ${more(p.delta_e00)} weniger Farbfehler. Das liegt unter der Grenze.`,
+    `Mit allen Teilen zur Hand würdest du es ${onDives(p.dives)} benutzen, für einen bis zu ${more(p.delta_e00)} kleineren Farbfehler. Das liegt unter der Grenze.`,
   piece_never_used: () => "Bei jedem Tauchgang ist ein anderes Teil, oder keines, genauso gut.",
   piece_never_fits: () =>
     "Es passt bei keinem Tauchgang an die Kamera, mit den Ringen und Haltern, die es gibt.",

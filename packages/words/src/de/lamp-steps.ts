@@ -25,16 +25,16 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     why: `Er gleicht ihr Licht in der Tiefe ans Tageslicht an und hinterlässt ${castOf(p.left)}.`,
   }),
   keep_lamp_filters: (p) => ({
-    text: `Lass ${filterName(p.filter, "wen")} auf den Videolampen.`,
+    text: `Lass ${filterName(p.filter, "den")} auf den Videolampen.`,
     why: `Damit zeigt ihr Licht gegenüber dem Tageslicht ${castOf(p.left)}.`,
   }),
   bare_lamps: (p) => ({
-    text: `Nimm ${filterName(p.filter, "wen")} von den Videolampen.`,
+    text: `Nimm ${filterName(p.filter, "den")} von den Videolampen.`,
     why: `Hier führen die Lampen: Es gibt kein Tageslicht, zu dem sie passen müssten, und der Filter kostet Licht.`,
   }),
   lamps_off: (p, u) => ({
     text: `Lass die Videolampen ausgeschaltet.${p.fitted ? ` Im Moment sitzt ${filterName(p.fitted, "wer")} davor.` : ""}${p.other ? ` Willst du sie trotzdem einschalten: ${textOf(waysOut, p.other.way, u)}` : ""}`,
-    why: `Tageslicht gibt dem ganzen Bild Farbe, die Videolampen nur dem, was sie erreichen, und ein Weißabgleich passt nicht zu beiden: Im Tageslicht gemacht, hinterlässt er ${castOf(p.split)}${tooRed(p.red_excess)} auf allem, was sie erreichen. Das Motiv hat ${stops(p.cost)} weniger Licht.${p.other ? ` Eingeschaltet, auf diesem Weg, hinterlassen sie ${castOf(p.other.left)}.` : ""}`,
+    why: `Tageslicht gibt dem ganzen Bild Farbe, die Videolampen nur dem, was sie erreichen, und ein Weißabgleich passt nicht zu beiden: Im Tageslicht gemacht, hinterlässt er ${castOf(p.split)}${tooRed(p.red_excess)} auf allem, was sie erreichen. Das Motiv hat ${stops(p.cost)} weniger Licht.${p.other ? ` Auf diesem Weg eingeschaltet, hinterlassen sie ${castOf(p.other.left)}.` : ""}`,
   }),
   lamps_for_subject: (p) => ({
     text: "Für einen Tauchgang nur mit Nahaufnahmen, bei denen allein zählt, was die Lampen beleuchten: kein Filter, Videolampen an, Weißabgleich auf die Karte in ihrem Licht.",
@@ -57,7 +57,7 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     why: `Das Tageslicht ist um ${wholeStops(-p.green)} heller als die Videolampen: Ihr Licht fällt kaum auf.`,
   }),
   lamps_with_daylight: (p) => ({
-    text: `Lass die Videolampen an, so weit vom Motiv wie beim Weißabgleich; mach ihn neu, wenn sich das ändert: Näher an ihnen wird alles röter.${p.unused ? ` ${capital(filterName(p.unused, "wer"))} bleibt davon weg.` : ""}${wide(p)}`,
+    text: `Lass die Videolampen an, so weit vom Motiv weg wie beim Weißabgleich; mach ihn neu, wenn sich das ändert: Näher an ihnen wird alles röter.${p.unused ? ` ${capital(filterName(p.unused, "wer"))} bleibt ab.` : ""}${wide(p)}`,
     why: `Die Mischung beider Lichter ${errorFall(p.without_e, p.with_e)}, im ganzen Bild und gegenüber ausgeschalteten Videolampen. Was sie nicht erreichen, zeigt ${castOf(p.unlit)} in der Farbe des Wassers.${p.unused ? " Mit Filtern ans Tageslicht angeglichen, brächten sie kein Rot." : ""}`,
   }),
   lamps_only: (p) => ({

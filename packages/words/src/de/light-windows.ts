@@ -16,12 +16,12 @@ const clouds = (oktas: number): string => {
 };
 
 const sky = (p: { elevation_deg: number; cloud_oktas: number }): string =>
-  `die Sonne steht ${shown(p.elevation_deg)} Grad hoch${clouds(p.cloud_oktas)}`;
+  `Die Sonne steht ${shown(p.elevation_deg)} Grad hoch${clouds(p.cloud_oktas)}`;
 
 const colour = (delta_e00: number): string =>
   Math.abs(delta_e00) < 0.05
     ? "derselbe Farbfehler"
-    : `${shown(Math.abs(delta_e00), 1)} ${delta_e00 > 0 ? "mehr" : "weniger"} Farbfehler`;
+    : `ein um ${shown(Math.abs(delta_e00), 1)} ${delta_e00 > 0 ? "größerer" : "kleinerer"} Farbfehler`;
 
 const light = (less_stops: number): string =>
   Math.abs(less_stops) < 1 / 6
@@ -45,7 +45,7 @@ export const lightWindowReasons: Texts<LightWindowReasons, string> = {
   windows_sun_too_low: (p) =>
     `${p.windows} ${p.windows === 1 ? "Fenster ist" : "Fenster sind"} weggelassen: Die Sonne steht dann zeitweise unter ${shown(p.min_elevation_deg)} Grad, und dort gilt dieses Modell nicht.`,
   windows_interpolated: (p) =>
-    `Die Werte sind für feste Sonnenhöhen gerechnet und dazwischen geradlinig verbunden: Der Farbfehler stimmt auf ${shown(p.delta_e00, 2)}, das Licht auf ${shown(p.stops, 1)} Blendenstufe.`,
+    `Die Werte sind für feste Sonnenhöhen gerechnet und dazwischen geradlinig verbunden: Der Farbfehler stimmt auf ${shown(p.delta_e00, 2)} genau, das Licht auf ${shown(p.stops, 1)} Blendenstufen.`,
   windows_spread_shared: () =>
     "Wie sicher die Werte sind, ist für das beste Fenster gerechnet und für die anderen übernommen.",
 };

@@ -6,10 +6,10 @@ import { mountingHolders } from "./mounting-holders.js";
 
 /** Was die Filter eines Plans hält. */
 export const mountingTake: Texts<MountTakeCodes, TakeText> = {
-  holder: (p) => ({ what: mountingHolders[p.holder].wen, why: "Er hält den Filter." }),
+  holder: (p) => ({ what: mountingHolders[p.holder].wen, why: "So ist der Filter befestigt." }),
   rings: (p) => ({
-    what: `die Step-Ringe ${spoken(p.rings)}`,
-    why: "Sie führen vom Gewinde von Objektiv oder Port zu dem des Filters.",
+    what: `${p.rings.length === 1 ? "den Step-Ring" : "die Step-Ringe"} ${spoken(p.rings)}`,
+    why: "Damit kommst du vom Gewinde von Objektiv oder Port zu dem des Filters.",
   }),
   ring_lacking: (p) => ({
     what: `einen Step-Ring von ${shown(p.from_mm)} auf ${unit(shown(p.to_mm), "mm")}`,

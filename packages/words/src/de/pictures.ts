@@ -59,7 +59,7 @@ const chartUnderWater: ChartUnderWaterTexts = {
   reading:
     "24 Farben nach ihrem Ton, Grau in der Mitte. In den Kreisen darunter zeigt jedes Feld, was die Kamera aus einer Farbe macht, und am inneren Rand die wahre Farbe: Je weniger du von diesem Rand siehst, desto besser.",
   daylight: "Einstellung Tageslicht",
-  balanced: "Weißabgleich gesetzt",
+  balanced: "Nach dem Weißabgleich",
   finished: ({ finish }) => finishes[finish],
   without: "Ohne Filter",
   filtered: ({ filter, is_advised }) =>
@@ -70,7 +70,7 @@ const chartUnderWater: ChartUnderWaterTexts = {
   description: ({ depth_m, filter, without, filtered, finish }, u) =>
     [
       `Eine Karte mit 24 Farben in ${depth(depth_m, u)}, wie eine Kamera sie aufnimmt, ohne Filter und mit Filter: ${filterName(filter, "wer")}.`,
-      `Farbfehler ohne Filter: ${shown(without.daylight.delta_e00)} mit der Einstellung Tageslicht, ${shown(without.balanced.delta_e00)} mit gesetztem Weißabgleich, ${shown(without.finished.delta_e00)} ${finished[finish]}.`,
+      `Farbfehler ohne Filter: ${shown(without.daylight.delta_e00)} mit der Einstellung Tageslicht, ${shown(without.balanced.delta_e00)} nach dem Weißabgleich, ${shown(without.finished.delta_e00)} ${finished[finish]}.`,
       `Mit Filter: ${shown(filtered.daylight.delta_e00)}, ${shown(filtered.balanced.delta_e00)} und ${shown(filtered.finished.delta_e00)}.`,
     ].join(" "),
 };

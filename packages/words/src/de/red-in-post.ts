@@ -13,7 +13,7 @@ const quality: RedInPostTexts["quality"] = {
   poor: "Sehr körnig",
   gone: "Rauschen, kein Rot",
 };
-const clipped = "Weiß brennt aus";
+const clipped = "Weiß frisst aus";
 const without = "Ohne Filter";
 const setFor = (whose: "no_filter" | "filter"): string =>
   `eingestellt für das Bild ${whose === "filter" ? "mit" : "ohne"} Filter`;
@@ -34,7 +34,7 @@ export const redInPost: RedInPostTexts = {
     ({
       gone: `In ${depth(depth_m, u)} gibt es kein Rot mehr, das sich nachträglich zurückholen lässt`,
       clean_without: `In ${depth(depth_m, u)} lässt sich Rot nachträglich zurückholen`,
-      cleaner_through_filter: `In ${depth(depth_m, u)} rauscht nachträgliches Rot ${times(cleaner_by)} so stark`,
+      cleaner_through_filter: `In ${depth(depth_m, u)} rauscht hochgezogenes Rot ${times(cleaner_by)} so stark`,
       alike: `In ${depth(depth_m, u)} macht ein Filter das Rot nicht sauberer`,
     })[verdict],
   why: {

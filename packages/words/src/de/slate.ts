@@ -2,18 +2,7 @@ import type { NamedFilter } from "@sunfathom/planner";
 import type { SlateTexts } from "../slate-texts.js";
 import { dialIso, dialShutter, setting, settings } from "./dial.js";
 import { kindName } from "./filter-name.js";
-import {
-  between,
-  densityOf,
-  depth,
-  depths,
-  distance,
-  fromTo,
-  kelvin,
-  shown,
-  spoken,
-  stops,
-} from "./format.js";
+import { between, densityOf, depth, depths, distance, fromTo, kelvin, shown, stops } from "./format.js";
 import { mountingHolders } from "./mounting-holders.js";
 
 const short = ({ kind, density, id, shelf }: NamedFilter): string =>
@@ -82,7 +71,7 @@ export const slate: SlateTexts = {
     lamps_on: (p, u) =>
       `Videolampen im Wasser an, ${distance(p.distance_m, u)} vom Motiv${p.wide ? ", weit außen" : ""}.`,
     lamps_lead: (p) => `Videolampen an, Motiv in ihr Licht${p.haze ? ", Lampen weit außen" : ""}.`,
-    lamps_hardly_show: (p) => (p.haze ? "Videolampen aus." : "Videolampen dürfen an bleiben."),
+    lamps_hardly_show: (p) => (p.haze ? "Videolampen aus." : "Videolampen dürfen anbleiben."),
     lamps_with_daylight: (p) =>
       `Videolampen bleiben an, in diesem Abstand${p.haze ? ", Lampen weit außen" : ""}.`,
     lamps_reach: (p, u) =>
@@ -111,25 +100,26 @@ export const slate: SlateTexts = {
     rings: (p) => `Ringe ${p.rings.join(", ")}`,
     ring_lacking: (p) => `Step-Ring ${shown(p.from_mm)} auf ${shown(p.to_mm)} mm`,
   },
-  taken: ({ items }) => `Mitnehmen: ${spoken(items)}.`,
+  taken: ({ items }) => `Mitnehmen: ${items.join(", ")}.`,
   cautions: {
     ascent_first: "Dein Aufstieg und dein Sicherheitsstopp gehen vor.",
     not_a_dive_planner: "Hier geht es um Licht und Farbe: Ausbildung und örtliche Regeln entscheiden.",
     overhead_by_training:
       "Höhlen, Wracks, Eis: nur mit Ausbildung, Führung und Backup-Lampen; Videolampen sind keine.",
     hover_to_balance: "Einstellen nur austariert, Hände weg vom Riff; Buddy, Tiefe und Gas gehen vor.",
-    closer_under_control: "Näher nur mit Tarierung im Griff, nichts berühren.",
-    lamps_in_water_only: "Videolampen nur im Wasser an: An der Luft überhitzen und brennen sie.",
-    lamps_not_into_eyes: "Nie in Augen leuchten.",
+    closer_under_control: "Näher heran nur, wenn die Tarierung sitzt; nichts berühren.",
+    lamps_in_water_only: "Videolampen nur im Wasser an: An der Luft überhitzen sie und verbrennen dich.",
+    lamps_not_into_eyes: "Nie in die Augen leuchten.",
     lamps_stay_on_rig: "Lampen und Akkus bleiben am Rig: Trimm.",
-    batteries_by_maker: "Akkus nach Herstellerangabe: nie beschädigt, geflutet oder unbeaufsichtigt geladen.",
+    batteries_by_maker:
+      "Akkus nach Herstellerangabe laden: keine beschädigten, gefluteten; nie unbeaufsichtigt.",
     filter_on_dry_land: "Filter im Gehäuse oder hinter dem Objektiv nur an Land im Trockenen wechseln.",
     filter_flip_practised: "Filterwechsel vorher an der Oberfläche üben.",
     mount_makers_instructions: "Die Hersteller sagen, was Objektiv und Gehäuse vertragen.",
     mount_sensor_dust: "Staub, Folie und Klebeband weg von Sensor, Kontakten, Bajonett und Verschluss.",
-    mount_flat_port_edges: "Ein Planport verschmiert die Ränder eines weiten Bildes.",
+    mount_flat_port_edges: "Ein Planport macht bei weitem Bildwinkel die Ränder unscharf.",
   },
-  more: ({ count }) => `${shown(count)} mehr im Plan.`,
+  more: ({ count }) => `Noch ${shown(count)} im Plan.`,
   description: ({ min_depth_m, max_depth_m }, u) =>
-    `Eine Tafel zum Filmen ${between(min_depth_m, max_depth_m, u)}: drei Zahlen zum Merken, was vorher, am Start, auf dem Weg nach unten, nach oben und danach zu tun ist, und die Hinweise zur Sicherheit.`,
+    `Eine Tafel zum Filmen ${between(min_depth_m, max_depth_m, u)}: drei Zahlen zum Merken, was vorher, zu Beginn, auf dem Weg nach unten, nach oben und danach zu tun ist, und die Hinweise zur Sicherheit.`,
 };

@@ -35,7 +35,7 @@ export const steps: Texts<StepCodes, StepText> = {
     why: worth(p, u),
   }),
   keep_filter: (p, u) => ({
-    text: `Lass ${filterName(p.filter, "wen")} auf dem Objektiv.${p.better ? ` ${capital(filterName(p.better, "wer"))} ist zu wenig besser für einen Wechsel.` : ""}`,
+    text: `Lass ${filterName(p.filter, "den")} auf dem Objektiv.${p.better ? ` ${capital(filterName(p.better, "wer"))} ist zu wenig besser für einen Wechsel.` : ""}`,
     why: worth(p, u),
   }),
   no_filter: (p) => ({
@@ -59,7 +59,7 @@ export const steps: Texts<StepCodes, StepText> = {
     why: `Auf ein graues Motiv misst man dort EV ${shown(p.ev)} bei ISO 100${p.behind ? " ohne den ND-Filter" : ""}.`,
   }),
   balance_on_card: (p, u) => ({
-    text: `${p.sun_behind ? "Hab die Sonne im Rücken. " : ""}${p.far ? "Lass das Motiv zu dir kommen, und schwimm ihm nicht hinterher. Halte die Karte auf Armlänge, so gedreht wie das Motiv." : "Halte die Karte aufrecht vor das Motiv, nicht in deinem Schatten."} Füll die Bildmitte damit und mach den Weißabgleich.${p.bands ? " Wellen bewegen dich hier und werfen Lichtbänder: Warte auf einen ruhigen Moment, in dem die Karte gleichmäßig hell ist." : ""}${p.cast > 0 ? " Den Rest nimmt nur die Bearbeitung heraus." : ""}${p.holds ? ` Behalte ihn bis ${depth(p.holds.to_m, u)}.` : ""}`,
+    text: `${p.sun_behind ? "Hab die Sonne im Rücken. " : ""}${p.far ? "Lass das Motiv zu dir kommen, und schwimm ihm nicht hinterher. Halte die Karte auf Armlänge, so gedreht wie das Motiv." : "Halte die Karte aufrecht vor das Motiv, aber nicht in deinen Schatten."} Füll die Bildmitte damit und mach den Weißabgleich.${p.bands ? " Wellen bewegen dich hier und werfen Lichtbänder: Warte auf einen ruhigen Moment, in dem die Karte gleichmäßig hell ist." : ""}${p.cast > 0 ? " Den Rest nimmt nur die Bearbeitung heraus." : ""}${p.holds ? ` Behalte diesen Weißabgleich bis ${depth(p.holds.to_m, u)}.` : ""}`,
     why: `Der Weißabgleich nimmt heraus, was Wasser und Filter aus Weiß machen${p.cast > 0 ? `, bis auf ${castOf(p.cast)}` : ""}.${p.far ? ` Die ${distance(p.far.distance_m, u)} Wasser bis zum Motiv hinterlassen ${castOf(p.far.cast)}: Den nimmt nur die Bearbeitung heraus.` : ""}${below(p)}`,
   }),
   balance_on_card_in_lamp_light: (p) => ({
@@ -72,7 +72,7 @@ export const steps: Texts<StepCodes, StepText> = {
         ? `Stell in ${depths(p.depths_m, u)} erst die Belichtung ein und mach dann einen neuen Weißabgleich auf die Karte.`
         : `Mach in ${depths(p.depths_m, u)} einen neuen Weißabgleich auf die Karte.`
     }${p.holds ? ` Behalte ${p.depths_m.length > 1 ? "den letzten" : "ihn"} bis ${depth(p.holds.to_m, u)}.` : ""}`,
-    why: `Bis dahin ist ${aCast(p.tolerance)} entstanden${p.asked ? `. Für mehr fehlt die Zeit` : ""}.${below(p)}`,
+    why: `Bis dahin ist ${aCast(p.tolerance)} entstanden${p.asked ? `. Noch mehr Weißabgleiche ließen keine Zeit zum Filmen` : ""}.${below(p)}`,
   }),
   deep_exposure: (p, u) => ({
     text: `Belichte auf dem Weg nach unten nach und nach reichlicher: in ${depth(p.to_m, u)} mit ${setting(p)}.`,
@@ -84,10 +84,10 @@ export const steps: Texts<StepCodes, StepText> = {
   }),
   too_dark: (p, u) => ({
     text: `Selbst mit ${settings(p)} ist es hier um ${stops(p.shortfall_stops)} zu dunkel. ${p.ways.length > 0 ? p.ways.map((way) => textOf(waysToPay, way, u)).join(" Oder: ") : "Mit keiner Einstellung lässt sich das ausgleichen."}`,
-    why: "Die Kamera ist dort am Ende.",
+    why: "Dort ist die Kamera an ihrer Grenze.",
   }),
   come_close: (p, u) => ({
-    text: "Geh so nah ans Motiv, wie du sicher austariert kannst, bevor du etwas einstellst: Hier hilft nichts mehr als das.",
+    text: "Geh so nah ans Motiv, wie du sicher austariert kannst, bevor du etwas einstellst: Das hilft hier am meisten.",
     why: `Durch ${distance(p.distance_m, u)} dieses Wassers bleibt vom Kontrast ${shareOf(p.percent)}.`,
   }),
   grade_red: (p, u) => ({
@@ -106,7 +106,7 @@ export const steps: Texts<StepCodes, StepText> = {
   }),
   rinse: (p) => ({
     text: `Spül und trockne ${spoken(p.gear.map((item) => GEAR[item]))} nach Angaben der Hersteller, bevor du etwas öffnest. Sieh die Aufnahmen dann auf Farbstiche, ausgefressene Lichter und Schärfe durch${p.profile ? " und wende dein Profil an" : ""}.`,
-    why: "Getrocknetes Salz und Schmutz zerkratzen Glas, und ein nasses Gehäuse tropft beim Öffnen auf den Sensor.",
+    why: "Getrocknetes Salz und Sand zerkratzen Glas, und ein nasses Gehäuse tropft beim Öffnen auf den Sensor.",
   }),
 };
 
@@ -117,7 +117,7 @@ const BELOW: Readonly<Record<NonNullable<Holds["because"]>, string>> = {
   limit:
     " Tiefer ist der Weißabgleich der Kamera an seiner Grenze: Ein neuer nähme nur einen Teil des Farbstichs heraus.",
   at_limit: " Tiefer ist der Weißabgleich der Kamera an seiner Grenze: Ein neuer brächte nichts Sichtbares.",
-  little: " Tiefer entsteht weniger Farbstich, als einen neuen lohnt.",
+  little: " Tiefer kommt zu wenig Farbstich hinzu, als dass sich ein neuer lohnte.",
 };
 
 const GEAR: Readonly<Record<Gear, string>> = {

@@ -18,7 +18,7 @@ export const take: Texts<TakeCodes, TakeText> = {
   }),
   filter_mount: (p) => ({
     what: { flip: "den Klapphalter", clip_on: "den Clip-Halter" }[p.mount],
-    why: "Der Filter sitzt darin.",
+    why: "Er hält den Filter vor dem Port.",
   }),
   lamp: (p, u) => ({
     what: p.check ? "die Videolampen, geladen und geprüft" : "die Videolampen",

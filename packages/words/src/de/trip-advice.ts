@@ -2,7 +2,7 @@ import type { FilterHolder, TripAdviceReasons, TripPlanCodes } from "@sunfathom/
 import type { Texts } from "../problems/texts.js";
 import type { TripSayings } from "../trip-texts.js";
 import { filterName } from "./filter-name.js";
-import { depth, shown, spoken, stops } from "./format.js";
+import { capital, depth, howOften, shown, spoken, stops } from "./format.js";
 import { summary } from "./summary.js";
 
 /** Warum ein gemeinsames Regal so verteilt wird. */
@@ -10,7 +10,7 @@ export const tripAdviceReasons: Texts<TripAdviceReasons, string> = {
   trip_handed_out: (p) =>
     `${p.pieces} Filter für ${p.guests === 1 ? "einen Gast" : `${p.guests} Gäste`}: Bei jedem Tauchgang bekommt zuerst so viel wie möglich, wer sonst am schlechtesten dran wäre, dann der Nächste und so weiter. Bei Gleichstand entscheiden die ids der Gäste. Ein Filter zählt, wenn er an die Kamera passt und genug bringt, um ihn anzubringen.`,
   trip_shelf_short: (p) =>
-    `${p.times === 1 ? "Einmal" : `${p.times}-mal`} geht ein Gast ohne einen Filter, der ihm helfen würde, weil keiner mehr da ist.`,
+    `${capital(howOften(p.times))} taucht ein Gast ohne einen Filter, der ihm helfen würde, weil keiner mehr da ist.`,
   trip_nothing_fits: (p) =>
     `Mit den Ringen, die da sind, passt kein Filter des Regals an die ${p.guests.length === 1 ? "Kamera" : "Kameras"} von ${spoken(p.guests)}. Wenn ein Ring hilft, nennt ihn \`rings_to_get\`.`,
   trip_with_care: (p) =>
@@ -24,7 +24,7 @@ export const tripAdviceReasons: Texts<TripAdviceReasons, string> = {
   trip_no_daylight: (p) =>
     `${spoken(p.dives)}: Es gibt kein Tageslicht, also wird kein Filter verteilt. Frag \`dive-advice\` mit deinen Videolampen.`,
   trip_stays_on: () =>
-    "Angenommen ist, dass Filter den ganzen Tauchgang daran bleiben. Farbfehler sind das Mittel über beide Enden und die Mitte der Tiefen. Wenn du in der Tiefe wechseln kannst, frag `dive-advice` zu diesem Tauchgang.",
+    "Angenommen ist, dass Filter den ganzen Tauchgang montiert bleiben. Farbfehler sind das Mittel über beide Enden und die Mitte der Tiefen. Wenn du in der Tiefe wechseln kannst, frag `dive-advice` zu diesem Tauchgang.",
   trip_spread_shared: (p) =>
     `Wie sicher die Farbfehler ${p.with_filter ? "mit Filter" : "ohne Filter"} sind, ist für ${p.guest} bei ${p.dive} gerechnet, wo der größte bleibt, und für die anderen übernommen.`,
 };

@@ -23,6 +23,6 @@ export const batchRules: Texts<BatchRuleParameters, FieldText> = {
   batch_size: ({ scenes, most }) =>
     fieldText(
       `Das ergibt ${scenes} Szenen.`,
-      `bis zu ${most}: die Anzahlen der Werte aller Einträge, miteinander malgenommen`,
+      `bis zu ${most}: die Anzahlen der Werte aller Einträge, miteinander multipliziert`,
     ),
 };

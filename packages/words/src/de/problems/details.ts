@@ -10,7 +10,10 @@ export const problemDetails = {
   invalid: ({ errors, more }: { errors: readonly FieldError[]; more: boolean }): string => {
     const [first] = errors;
     const where = first === undefined || first.pointer === "" ? "" : `${first.pointer}: `;
-    const others = errors.length === 1 ? "" : ` Und ${errors.length - 1} weitere.`;
+    const others =
+      errors.length === 1
+        ? ""
+        : ` Und ${errors.length - 1} ${errors.length === 2 ? "weiterer" : "weitere"} Fehler.`;
     const unlisted = ` Mehr als ${errors.length} Werte sind falsch: Nur die ersten ${errors.length} sind aufgeführt.`;
     return `${where}${first?.message}${more ? unlisted : others}`;
   },

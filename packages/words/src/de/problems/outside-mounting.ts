@@ -15,8 +15,8 @@ export const outsideMounting: Texts<
   }),
   field_too_wide: (p) => ({
     detail: `Ein Bildwinkel von ${shown(p.field_of_view_deg, 1)} Grad ist hier nicht möglich.`,
-    message: `${shown(p.field_of_view_deg, 1)} Grad Bildwinkel an Luft: ${whyTooWide(p)}`,
-    allowed: `ein Bildwinkel von höchstens ${p.max_field_of_view_deg} Grad an Luft${insteadOf(p)}`,
+    message: `${shown(p.field_of_view_deg, 1)} Grad Bildwinkel in Luft: ${whyTooWide(p)}`,
+    allowed: `ein Bildwinkel von höchstens ${p.max_field_of_view_deg} Grad in Luft${insteadOf(p)}`,
   }),
   lens_contradicts: ({ sensor_diagonal_mm, follows_mm }) => ({
     detail: "Brennweite, Format und Bildwinkel gehören nicht zusammen.",

@@ -52,7 +52,7 @@ export const tripRules: Texts<TripRuleParameters, FieldText> = {
   profile_one_way: ({ both }) =>
     fieldText(
       both
-        ? "Ein Tauchgang kommt als Messpunkte oder als Datei, hier kommt er als beides."
+        ? "Ein Tauchgang kommt als Messpunkte oder als Datei, hier als beides."
         : "Es fehlt der Tauchgang.",
       "samples oder uddf, eines von beiden",
     ),
@@ -69,7 +69,7 @@ export const tripRules: Texts<TripRuleParameters, FieldText> = {
         )
       : what === "too_deep"
         ? fieldText(
-            `In der Datei stehen Elemente zu tief ineinander: Zeile ${line}.`,
+            `In der Datei sind Elemente zu tief verschachtelt: Zeile ${line}.`,
             `bis zu ${most} Elemente ineinander`,
           )
         : fieldText(
@@ -122,7 +122,7 @@ export const tripRules: Texts<TripRuleParameters, FieldText> = {
   clip_within_dive: ({ from, to, first, last }) =>
     fieldText(
       `Der Clip läuft von ${from} bis ${to} nach der Uhr der Kamera, der Tauchgang von ${first} bis ${last}.`,
-      `von ${first} bis ${last}; start_clock und clock_offset_s sagen, wie die Uhren zusammengehen`,
+      `von ${first} bis ${last}; start_clock und clock_offset_s sagen, wie die Uhren zueinander gehen`,
     ),
   clips_apart: ({ other }) =>
     fieldText(
@@ -133,12 +133,12 @@ export const tripRules: Texts<TripRuleParameters, FieldText> = {
     fieldText(`Bei ${time_s} s gab es keinen Tauchgang.`, `${first_s} bis ${last_s} s`),
   events_need_filter: () =>
     fieldText(
-      "Der Filter hat gewechselt, und der Tauchplatz hat keinen.",
+      "Der Filter wurde gewechselt, und der Tauchplatz hat keinen.",
       "filter_kind und filter_density im Tauchplatz",
     ),
   frame_one_place: ({ both }) =>
     fieldText(
-      both ? "Die Karte hat ihren Ort zweimal." : "Es fehlt, wo die Karte war.",
+      both ? "Wo die Karte war, ist doppelt angegeben." : "Es fehlt, wo die Karte war.",
       "time_s oder depth_m, eines von beiden",
     ),
   frames_need_filter: () =>

@@ -64,7 +64,7 @@ export const quizRefusals: Texts<QuizRefusals, FieldText> = {
   }),
   practice_needs_keys: () => ({
     message:
-      "Ein Übungspaket wertet die Antworten selbst aus und enthält deshalb die Lösungen: erlauben Sie das mit `with_keys` `true`.",
+      "Ein Übungspaket wertet die Antworten selbst aus und enthält deshalb die Lösungen: Erlaub das mit `with_keys` `true`.",
     allowed: "nur `true`; dafür braucht es den Schlüssel des Tauchlehrers",
   }),
   not_closed_yet: ({ closes_at }) => ({

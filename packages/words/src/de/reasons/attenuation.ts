@@ -9,5 +9,5 @@ export const attenuationReasons: Texts<AttenuationReasons, string> = {
   no_daylight_relative: () =>
     "Hier gibt es kein Tageslicht; die Verluste gelten deshalb für einen gleichmäßigen Himmel von 5500 K. Eine Beleuchtungsstärke gibt es nicht.",
   sun_path: (p) =>
-    `Tief stehende Sonne verlängert den Weg durchs Wasser: Der mittlere Kosinus des Lichtwegs ist ${shown(p.mu0, 2)}, in den Tabellen 0,90.`,
+    `Schräg einfallende Sonne verlängert den Weg durchs Wasser: Der mittlere Kosinus des Lichtwegs ist ${shown(p.mu0, 2)}, in den Tabellen 0,90.`,
 };

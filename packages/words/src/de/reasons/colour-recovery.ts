@@ -1,6 +1,6 @@
 import type { ColourRecoveryReasons, RedQuality } from "@sunfathom/planner";
 import type { Texts, TextUnits } from "../../problems/texts.js";
-import { depth, depthNumber, percent, shown } from "../format.js";
+import { depth, depthNumber, percent, plural, shown } from "../format.js";
 
 const QUALITY: Readonly<Record<RedQuality, string>> = {
   excellent: "hervorragend",
@@ -21,7 +21,7 @@ function reach(p: ColourRecoveryReasons["red_is_gone"], u?: TextUnits): string {
 /** Gründe dazu, wie viel Farbe zurückkommt. */
 export const colourRecoveryReasons: Texts<ColourRecoveryReasons, string> = {
   red_record: (p, u) =>
-    `In ${depth(p.depth_m, u)} ohne Filter sind ${percent(p.share * 100)} vom Signal des Rotkanals rotes Licht über 600 nm. Auf einem Grau von 18 % ist dieses Licht ${shown(p.snr, 1)}-mal so stark wie sein Rauschen: ${QUALITY[p.quality]}. Für Rot ist ein Verhältnis von 21 hervorragend und 5,3 brauchbar (nach ISO 12232).`,
+    `In ${depth(p.depth_m, u)} ohne Filter ${plural(Math.round(p.share * 100), { one: "ist", other: "sind" })} ${percent(p.share * 100)} vom Signal des Rotkanals rotes Licht über 600 nm. Auf einem Grau von 18 % ist dieses Licht ${shown(p.snr, 1)}-mal so stark wie sein Rauschen: ${QUALITY[p.quality]}. Für Rot ist ein Verhältnis von 21 hervorragend und 5,3 brauchbar (nach ISO 12232).`,
   filter_helps_red: (p, u) =>
     `In ${depth(p.depth_m, u)} bringt der Filter kein rotes Licht dazu, aber du kannst Rot reichlicher belichten, bevor Blau und Grün ausfressen. Rotes Licht ist ${shown(p.with_snr, 1)}-mal so stark wie sein Rauschen statt ${shown(p.without_snr, 1)}-mal.`,
   filter_does_not_help_red: (p, u) =>

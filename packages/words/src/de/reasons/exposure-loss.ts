@@ -1,7 +1,7 @@
 import type { ExposureLossReasons } from "@sunfathom/planner";
 import type { Texts } from "../../problems/texts.js";
 import { dialFNumber, settings } from "../dial.js";
-import { depth, distance, neutral, percent, shown, stops } from "../format.js";
+import { depth, distance, neutral, percent, plural, shown, stops } from "../format.js";
 
 /** Gründe zum Lichtverlust. */
 export const exposureLossReasons: Texts<ExposureLossReasons, string> = {
@@ -28,7 +28,7 @@ export const exposureLossReasons: Texts<ExposureLossReasons, string> = {
   port_takes: (p) =>
     `Der Port kostet ${stops(p.stops)}, egal welche Form er hat: Das Licht läuft beim Austritt aus dem Wasser auseinander, und die Scheibe spiegelt ein wenig. Ein Belichtungsmesser im Gehäuse misst das schon mit.`,
   water_takes_most: (p, u) =>
-    `Von der Oberfläche bis zum Sensor in ${depth(p.depth_m, u)} gehen ${stops(p.total_stops)} verloren; ${stops(p.depth_stops)} davon kostet das Wasser darüber.`,
+    `Von der Oberfläche bis zum Sensor in ${depth(p.depth_m, u)} verliert das Licht ${stops(p.total_stops)}; ${stops(p.depth_stops)} davon kostet das Wasser darüber.`,
   haze_is_the_limit: (p, u) =>
-    `Durch ${distance(p.distance_m, u)} dieses Wassers bleiben ${percent(p.contrast_percent)} des Kontrasts: Hier ist das trübe Wasser die Grenze, nicht die Farbe. Geh näher heran, bevor du irgendetwas anderes änderst.`,
+    `Durch ${distance(p.distance_m, u)} dieses Wassers ${plural(Math.round(p.contrast_percent), { one: "bleibt", other: "bleiben" })} ${percent(p.contrast_percent)} des Kontrasts: Hier ist das trübe Wasser die Grenze, nicht die Farbe. Geh näher heran, bevor du irgendetwas anderes änderst.`,
 };

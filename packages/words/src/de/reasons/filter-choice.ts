@@ -16,16 +16,22 @@ const judgedBy: Record<Finish, string> = {
 };
 
 const otherwise: Record<Finish, string> = {
-  in_camera: "Direkt aus der Kamera",
+  in_camera: "Für Bilder direkt aus der Kamera",
   basic_edit: "Mit einer einfachen Bearbeitung hinterher",
   matched: "Mit einer Farbkorrektur nach einer Farbtafel",
 };
 
 /** Wonach belichtet wird, und wie hell das bei diesen Einstellungen ist. */
-const carded: Record<FilterChoiceReasons["light_to_spare"]["metering"], { what: string; right: string }> = {
-  white_card: { what: "eine Weißkarte", right: "füllt den Umfang aus" },
-  grey_card: { what: "eine Graukarte", right: "ist richtig belichtet" },
-  picture: { what: "das ganze Bild", right: "ist richtig belichtet" },
+const carded: Record<
+  FilterChoiceReasons["light_to_spare"]["metering"],
+  { what: string; right: (at: string) => string }
+> = {
+  white_card: {
+    what: "eine Weißkarte",
+    right: (at) => `nutzt eine Weißkarte ${at} den Tonwertumfang ganz aus`,
+  },
+  grey_card: { what: "eine Graukarte", right: (at) => `ist eine Graukarte ${at} richtig belichtet` },
+  picture: { what: "das ganze Bild", right: (at) => `ist das ganze Bild ${at} richtig belichtet` },
 };
 
 /** Gründe zur Wahl des Filters. */
@@ -39,22 +45,22 @@ export const filterChoiceReasons: Texts<FilterChoiceReasons, string> = {
   denser_gains_nothing_below: (p, u) =>
     `Bis ${depth(p.depth_m, u)} steigt die beste Dichte, auf ${densityOf(p.density)}. Darunter ist ein schwächerer Filter oder keiner besser, weil das Licht oder das Rot selbst ausgeht.`,
   filter_brings_balance_into_reach: (p, u) =>
-    `Ohne Filter schafft die Kamera ab ${depth(p.depth_m, u)} keinen Weißabgleich (in ${depth(p.deepest_m, u)} fehlen ${stops(p.residual_stops)}). Der Filter hält Grün und Blau zurück, sodass du auf Rot belichten kannst${p.reach_from_m !== undefined && p.reach_to_m !== undefined ? `, und die Kamera schafft ${between(p.reach_from_m, p.reach_to_m, u)} einen Weißabgleich` : ", und der Weißabgleich kommt näher heran"}.`,
+    `Ohne Filter schafft die Kamera ab ${depth(p.depth_m, u)} keinen Weißabgleich (in ${depth(p.deepest_m, u)} liegt sie um ${stops(p.residual_stops)} daneben). Der Filter hält Grün und Blau zurück, sodass du auf Rot belichten kannst${p.reach_from_m !== undefined && p.reach_to_m !== undefined ? `, und die Kamera schafft ${between(p.reach_from_m, p.reach_to_m, u)} einen Weißabgleich` : ", und der Weißabgleich kommt näher heran"}.`,
   balance_out_of_reach: (p, u) =>
-    `Ab ${depth(p.depth_m, u)} schafft die Kamera keinen Weißabgleich (in ${depth(p.deepest_m, u)} fehlen ${stops(p.residual_stops)}). Nimm den Rest in der Farbkorrektur heraus.`,
+    `Ab ${depth(p.depth_m, u)} schafft die Kamera keinen Weißabgleich (in ${depth(p.deepest_m, u)} liegt sie um ${stops(p.residual_stops)} daneben). Nimm den Rest in der Farbkorrektur heraus.`,
   balance_in_reach_without: () => "Den Weißabgleich schafft die Kamera auch ohne Filter.",
   light_to_spare: (p, u) =>
-    `Es ist reichlich Licht da: In ${depth(p.depth_m, u)} ohne Filter ${carded[p.metering].right.replace(/^\S+/, (verb) => `${verb} ${carded[p.metering].what}`)} mit ${settings(p)}.`,
+    `Es ist reichlich Licht da: In ${depth(p.depth_m, u)} ohne Filter ${carded[p.metering].right(`mit ${settings(p)}`)}.`,
   light_is_too_much: (p, u) =>
-    `In ${depth(p.depth_m, u)} ohne Filter ist ${carded[p.metering].what} um ${stops(p.excess_stops)} zu hell bei ${settings(p)}, der knappsten Belichtung, die du der Kamera erlaubst. Erlaube eine kleinere Blende, oder nimm ${neutral(p.density)}.`,
+    `In ${depth(p.depth_m, u)} ohne Filter ist ${carded[p.metering].what} um ${stops(p.excess_stops)} zu hell mit ${settings(p)}, der knappsten Belichtung, die du der Kamera erlaubst. Erlaube eine kleinere Blende, oder nimm ${neutral(p.density)}.`,
   colour_filter_as_neutral: () =>
     "Gegen ausgefressene Stellen wirkt ein Farbfilter auch nur wie ein ND-Filter. Dafür lohnt er sich nicht.",
   light_has_run_out: (p, u) =>
     p.short_stops > 0.05
-      ? `Es ist zu dunkel: In ${depth(p.depth_m, u)} bleibt ${carded[p.metering].what} bei ${settings(p)} selbst ohne Filter um ${stops(p.short_stops)} zu dunkel, und jeder Filter kostet noch mehr Licht.`
-      : `Das Licht ist knapp: In ${depth(p.depth_m, u)} ohne Filter ${carded[p.metering].right.replace(/^\S+/, (verb) => `${verb} ${carded[p.metering].what}`)} erst mit ${settings(p)}. Jede Blendenstufe, die ein Filter kostet, bezahlst du mit Rauschen.`,
+      ? `Es ist zu dunkel: In ${depth(p.depth_m, u)} bleibt ${carded[p.metering].what} mit ${settings(p)} selbst ohne Filter um ${stops(p.short_stops)} zu dunkel, und jeder Filter kostet noch mehr Licht.`
+      : `Das Licht ist knapp: In ${depth(p.depth_m, u)} ohne Filter ${carded[p.metering].right(`erst mit ${settings(p)}`)}. Jede Blendenstufe, die ein Filter kostet, bezahlst du mit Rauschen.`,
   light_holds_density: (p, u) =>
-    `Mit mehr Licht wäre ${filterName(p.wanted, "wer")} besser. In ${depth(p.depth_m, u)} braucht das Bild schon ${settings(p)} und ${dialShutter(p.shutter_s)}, und mehr Dichte bezahlst du mit Rauschen. Weniger Bilder pro Sekunde oder ein lichtstärkeres Objektiv lassen sie zu.`,
+    `Das Licht geht früher aus als die Farbe. Mit mehr davon wäre ${filterName(p.wanted, "wer")} besser. In ${depth(p.depth_m, u)} braucht das Bild schon ${settings(p)} und ${dialShutter(p.shutter_s)}, und mehr Dichte bezahlst du mit Rauschen. Weniger Bilder pro Sekunde oder ein lichtstärkeres Objektiv lassen sie zu.`,
   densest_tried: (p) =>
     `Der dichteste Filter, der hier geprüft wird, hat die Dichte ${densityOf(p.density)}, und in diesen Tiefen ist er der beste: Ein noch dichterer wäre vielleicht besser. So dichte gibt es kaum; von schwächeren kommt der dichteste, den du bekommst, am nächsten heran.`,
   filter_shape_assumed: () =>

@@ -17,7 +17,7 @@ import {
 /** Was bei der Wahl des Filters entscheidet. */
 export const filterMainReasons: Texts<FilterMainReasons, string> = {
   filter_earns: (p, u) =>
-    `${capital(filterName(p.filter, "wer"))} ${errorFall(p.without_e, p.with_e)}, gemessen ${between(p.min_m, p.max_m, u)}.`,
+    `${capital(between(p.min_m, p.max_m, u))} gilt: ${capital(filterName(p.filter, "wer"))} ${errorFall(p.without_e, p.with_e)}.`,
   no_filter_earns: (p) =>
     p.best_change < 0
       ? `Kein Filter verbessert die Farben genug. Der beste, ${filterName(p.best, "wer")}, würde zu wenig bringen, um ihn anzubringen.`
@@ -27,7 +27,7 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
   change_at_depth: (p, u) =>
     `Der Filter verbessert die Farben ${fromTo(p.from_m, p.to_m, u)}. Setz ihn auf, wenn du in diesen Bereich kommst, nimm ihn ab, wenn du ihn verlässt, und mach jedes Mal einen neuen Weißabgleich.`,
   serves_part_of_range: (p, u) =>
-    `Er verbessert die Farben ${fromTo(p.from_m, p.to_m, u)} und verschlechtert sie außerhalb. Über den ganzen Bereich lohnt er sich trotzdem.`,
+    `Er verbessert die Farben ${fromTo(p.from_m, p.to_m, u)} und verschlechtert sie außerhalb. Unter Wasser kannst du ihn nicht wechseln, und über den ganzen Bereich lohnt er sich trotzdem.`,
   part_would_gain: (p, u) =>
     `Über den ganzen Bereich lohnt sich kein Filter, aber ${between(p.from_m, p.to_m, u)} ${p.kind === "none" ? "keiner" : `ein ${kindName(p.kind)}`}. Wenn du nur dort filmst, frag nach diesem Bereich.`,
   only_lamps_would_help: (p) =>

@@ -15,7 +15,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
     "Der ND-Filter bleibt an Land: Neben dem Farbfilter ist kein Platz für ihn, oder die Ecken werden dunkel.",
 
   mount_on_lens: () =>
-    "Der Filter kommt im Gehäuse aufs Objektiv: an Luft und vor Stößen sicher, aber fest für den ganzen Tauchgang.",
+    "Der Filter kommt im Gehäuse aufs Objektiv: in Luft und vor Stößen sicher, aber fest für den ganzen Tauchgang.",
   mount_outside_fixed: () =>
     "Der Filter sitzt im Wasser vor der planen Scheibe und bleibt den ganzen Tauchgang dort.",
   mount_outside_changed: () =>
@@ -87,7 +87,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   corners_slight: (p) =>
     `Filter und Ringe lassen ganz in der Ecke ${percent(p.light_percent)} des Lichts; bis ${shown(p.clear_half_deg)} Grad von der Achse ist alles frei. Das fällt kaum auf.`,
   corners_dark: (p) =>
-    `Filter und Ringe dunkeln die Ecken ab: Dort bleiben ${percent(p.light_percent)} des Lichts. Bis ${shown(p.clear_half_deg)} Grad von der Achse ist alles frei; die Ecke liegt bei ${shown(p.corner_half_deg)} Grad.`,
+    `Filter und Ringe dunkeln die Ecken ab: Dort ${plural(Math.round(p.light_percent), { one: "bleibt", other: "bleiben" })} ${percent(p.light_percent)} des Lichts. Bis ${shown(p.clear_half_deg)} Grad von der Achse ist alles frei; die Ecke liegt bei ${shown(p.corner_half_deg)} Grad.`,
   corners_black: (p) =>
     `Filter und Ringe schneiden wahrscheinlich die Ecken ab: Der Blick ist nur bis ${shown(p.clear_half_deg)} Grad von der Achse frei, und die Ecke liegt bei ${shown(p.corner_half_deg)} Grad. Du brauchst einen freien Durchmesser von ${mm(p.clear_diameter_needed_mm, 0)}.`,
   corners_close: (p) =>
@@ -102,7 +102,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
     `Angenommen ist eine Sensordiagonale von ${mm(p.diagonal_mm)}: Gib sensor_diagonal_mm an, dann sind die Werte für die Ecken sicherer.`,
 
   flat_port_narrows: (p) =>
-    `Die plane Scheibe macht aus ${shown(p.field_in_air_deg)} Grad an Luft ${shown(p.field_in_water_deg)} Grad im Wasser: Alles erscheint ${percent(p.enlarged_percent)} größer und in drei Vierteln der Entfernung.`,
+    `Die plane Scheibe macht aus ${shown(p.field_in_air_deg)} Grad in Luft ${shown(p.field_in_water_deg)} Grad im Wasser: Alles erscheint ${percent(p.enlarged_percent)} größer und in drei Vierteln der Entfernung.`,
   dome_keeps_field: () =>
     "Liegt die Eintrittspupille des Objektivs in der Mitte des Domes, bleibt der Bildwinkel erhalten.",
   dome_brings_near: (p, u) =>
@@ -111,7 +111,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   sheet_shifts_focus: (p) =>
     `Die Folie rückt das Bild um ${mm(p.shift_mm, 3)} nach hinten. Der Autofokus gleicht das aus. Stellst du nach der Skala scharf, beträgt die Unschärfe ${mm(p.blur_mm, 4)}, wo üblicherweise ${mm(p.allowed_mm, 3)} erlaubt sind.`,
   sheet_all_in_reach: (p, u) =>
-    `Im Unendlichen verlierst du nichts: Hinter diesem Dome erscheint nichts weiter weg als ${near(p.from_centre_mm, u)}, und das liegt gut in dem Bereich, in dem das Objektiv mit Folie scharfstellt.`,
+    `Bei Unendlich verlierst du nichts: Hinter diesem Dome erscheint nichts weiter weg als ${near(p.from_centre_mm, u)}, und das liegt gut in dem Bereich, in dem das Objektiv mit Folie scharfstellt.`,
   sheet_infinity_hidden: (p, u) =>
     `Ein Objektiv mit Anschlag bei Unendlich stellt mit Folie bis ${distance(p.farthest_m, u)} scharf; dahinter bleibt die Unschärfe innerhalb der Schärfentiefe.`,
   sheet_infinity_lost: (p, u) =>

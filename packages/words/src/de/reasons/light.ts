@@ -18,18 +18,18 @@ export const lightReasons: Texts<LightReasons, string> = {
   clock_shows_twice: (p) =>
     `Die Uhren zeigen diese Ortszeit an dem Tag zweimal; hier gilt die erste, ${utc(p.time)}.`,
   overhead_cuts: (p) =>
-    `${COVERS[p.overhead]} hier ${wholeStops(p.stops)} Tageslicht, verglichen mit Freiwasser in derselben Tiefe.`,
+    `${COVERS[p.overhead]} ${wholeStops(p.stops)} Tageslicht, verglichen mit Freiwasser in derselben Tiefe.`,
   night_there: () =>
     "An diesem Ort ist zu dieser Zeit Nacht: Es gibt kein Tageslicht, nur das Licht deiner Videolampen.",
 };
 
 const COVERS: Readonly<Record<Overhead, string>> = {
-  none: "Freiwasser kostet",
-  overhang: "Der Überhang kostet etwa",
-  cavern: "Die Grotte kostet etwa",
-  cave: "Die Höhle kostet",
-  wreck: "Das Wrack um dich kostet etwa",
-  ice: "Eis und Schnee kosten etwa",
+  none: "Freiwasser kostet hier",
+  overhang: "Der Überhang kostet hier etwa",
+  cavern: "Die Grotte kostet hier etwa",
+  cave: "Die Höhle kostet hier",
+  wreck: "Das Wrack um dich kostet hier etwa",
+  ice: "Eis und Schnee kosten hier etwa",
 };
 
 const COMPASS: Compass<string> = [

@@ -19,7 +19,7 @@ function haveThem({ verdict, closer }: MixedLightReasons["to_lead"], u?: TextUni
   if (verdict === "closer") return `Deine Lampen haben weniger.${from}`;
   if (verdict === "stronger")
     return "Das schaffen nur stärkere Lampen, mit mehr Hitze, Blendung und Gewicht.";
-  return "So viel bringen keine Lampen, die Taucher mitnehmen: Arbeite mit dem Tageslicht, geh näher heran oder filme bei tieferer Sonne.";
+  return "So viel bringen keine Lampen, die Taucher mitnehmen: Arbeite mit dem Tageslicht, geh näher heran oder filme, wenn die Sonne tiefer steht.";
 }
 
 const two = (flux_lm: number): string => grouped(Number(flux_lm.toPrecision(2)));

@@ -17,7 +17,7 @@ export const quizRefusals: Texts<QuizRefusals, FieldText> = {
     allowed: "clases de pregunta que tenga este nivel",
   }),
   too_few_questions: ({ found }) => ({
-    message: `En este nivel, estas plantillas solo tienen ${found} preguntas más. Pida menos, o más plantillas o temas.`,
+    message: `En este nivel, estas plantillas solo tienen ${found} ${found === 1 ? "pregunta" : "preguntas"} más. Pida menos, o más plantillas o temas.`,
     allowed: "menos preguntas, o más clases de pregunta, o todas, sin `templates`",
   }),
   response_malformed: (p) => ({
