@@ -59,8 +59,12 @@ export const asGiven = (value: number): string => String(value).replace(".", ","
 export function brightness(value: number): string {
   const { none, times, count } = brightnessOf(value);
   if (none) return `moins de ${percent(1)}`;
-  return times ? `${count} fois` : percent(count);
+  return times ? `${grouped(count)} fois` : percent(count);
 }
+
+/** D’un éclat à un autre : « de 60 % à 3 fois », « de 3 à 10 000 fois ». */
+export const brightnessRange = (low: number, high: number): string =>
+  `de ${brightnessOf(low).times ? grouped(brightnessOf(low).count) : brightness(low)} à ${brightness(high)}`;
 
 /** La même, devant ce qui brille : « 60 % de la luminosité », « 13 fois la luminosité ». */
 export const partOfBrightness = (value: number): string =>

@@ -26,5 +26,5 @@ export const lampSummary: Texts<LampSummaryCodes, string> = {
     "Faites la balance des blancs sur une charte éclairée par les phares vidéo, à la distance de travail.",
   daylight_leads: () => "Face à la lumière du jour, la lumière des phares vidéo ne se voit presque pas.",
   close_lamps: (p) =>
-    `C’est serré : ${LAMPS[p.plan]}${p.filter ? `, ${onLens(p.filter)},` : ""} serait à peu près aussi bien.`,
+    `C’est serré : ${LAMPS[p.plan]}${p.filter ? `, ${onLens(p.filter)},` : ""} reviendrait à peu près au même.`,
 };

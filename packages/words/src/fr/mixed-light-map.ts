@@ -19,11 +19,11 @@ export const mixedLightMap: MixedLightMapTexts = {
   at_distance: ({ distance_m }, u) => distance(distance_m, u),
   at_depth: ({ depth_m }, u) => depth(depth_m, u),
   verdicts: {
-    lamps_lead: "Les phares vidéo l’emportent : faites la balance des blancs dans leur lumière",
+    lamps_lead: "Les phares vidéo l’emportent : faites la balance des blancs à leur lumière",
     lights_fight:
       "Ils se contrarient : une seule balance des blancs laisse une dominante dans l’une des lumières",
     daylight_leads: "La lumière du jour l’emporte : faites la balance des blancs à la lumière du jour",
-    lamps_only: "Les phares vidéo sont la seule lumière : faites la balance des blancs dans leur lumière",
+    lamps_only: "Les phares vidéo sont la seule lumière : faites la balance des blancs à leur lumière",
     daylight_only: "La lumière du jour est la seule",
   },
   own: ({ own_distance_m, ...dive }, u) =>

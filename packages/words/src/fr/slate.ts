@@ -22,9 +22,10 @@ const short = ({ kind, density, id, shelf }: NamedFilter): string =>
   (kind === "none"
     ? "sans filtre"
     : `${kindName(kind)}${density === undefined ? "" : ` ${densityOf(shelf?.from ?? density)}`}`);
+const the = (filter: NamedFilter): string => `${filter.id === undefined ? "le " : ""}${short(filter)}`;
 const name = (filter: NamedFilter): string => capital(short(filter));
 const off = ({ instead_of }: { instead_of?: NamedFilter }): string =>
-  instead_of ? `Ôtez le ${short(instead_of)}. ` : "";
+  instead_of ? `Ôtez ${the(instead_of)}. ` : "";
 const noFilter = (p: { instead_of?: NamedFilter }): string => `${off(p)}Pas de filtre coloré.`;
 const testLights = (check: object | undefined): string => (check ? " Testez les phares dans l’eau." : "");
 
@@ -56,7 +57,7 @@ export const slate: SlateTexts = {
     check_lamps: () => "Chargez les phares, testez-les dans l’eau.",
     filter_lamps: (p) => `${off(p)}${name(p.filter)} sur chaque phare.${testLights(p.check)}`,
     keep_lamp_filters: (p) => `${name(p.filter)} : il reste sur les phares.${testLights(p.check)}`,
-    bare_lamps: (p) => `Ôtez le ${short(p.filter)} des phares.${testLights(p.check)}`,
+    bare_lamps: (p) => `Ôtez ${the(p.filter)} des phares.${testLights(p.check)}`,
     start_exposure: (p) => `${setting(p)}. Vérifiez les hautes lumières.`,
     balance_on_card: (p) =>
       p.far === undefined
@@ -65,7 +66,7 @@ export const slate: SlateTexts = {
     set_modes: (p) =>
       `Exposition ${p.exposure_mode === "auto" ? "automatique" : `manuelle, ${dialShutter(p.exposure.shutter_s)}`} ; balance des blancs ${{ auto: "automatique", kelvin: "en kelvins", card: "sur une charte" }[p.white_balance_mode]}.`,
     exposure_by_itself: (p) =>
-      `Exposition automatique${Math.abs(p.stops) < 1 / 3 ? "" : `, correction ${p.stops > 0 ? "+" : "-"}${stops(Math.abs(p.stops))}`}. Vérifiez les hautes lumières.`,
+      `Exposition automatique${Math.abs(p.stops) < 1 / 3 ? "" : `, correction ${p.stops > 0 ? "+" : "−"}${stops(Math.abs(p.stops))}`}. Vérifiez les hautes lumières.`,
     balance_by_itself: () => "Balance des blancs automatique : regardez une image.",
     balance_in_kelvin: (p) => `Balance des blancs à ${kelvin(p.cct_K)}.`,
     balance_on_card_in_lamp_light: (p) =>
@@ -127,7 +128,7 @@ export const slate: SlateTexts = {
       "Ne réglez que stabilisé, sans toucher le récif ; binôme, profondeur et gaz passent avant.",
     closer_under_control: "N’approchez que stabilisé, sans rien toucher.",
     lamps_in_water_only: "Phares allumés dans l’eau seulement : à l’air, ils surchauffent et brûlent.",
-    lamps_not_into_eyes: "Jamais dans les yeux.",
+    lamps_not_into_eyes: "Ne les braquez jamais sur des yeux.",
     lamps_stay_on_rig: "Phares et accus restent sur le caisson : équilibre.",
     batteries_by_maker: "Accus selon la notice : aucun endommagé ni noyé, aucun chargé sans surveillance.",
     filter_on_dry_land:
@@ -138,7 +139,7 @@ export const slate: SlateTexts = {
       "Poussière, gélatine et adhésif loin du capteur, des contacts, de la monture et de l’obturateur.",
     mount_flat_port_edges: "Un hublot plan brouille les bords d’un champ large.",
   },
-  more: ({ count }) => `${shown(count)} de plus dans le plan.`,
+  more: ({ count }) => `Le plan en compte encore ${shown(count)}.`,
   description: ({ min_depth_m, max_depth_m }, u) =>
-    `Une tablette pour filmer ${between(min_depth_m, max_depth_m, u)} : trois nombres à retenir, que faire avant, au début, à la descente, à la remontée et après, et les précautions.`,
+    `Une plaquette immergeable pour filmer ${between(min_depth_m, max_depth_m, u)} : trois nombres à retenir, que faire avant la plongée, au début, à la descente, à la remontée et après, et les précautions.`,
 };
