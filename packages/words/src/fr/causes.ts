@@ -74,7 +74,7 @@ export const causes: Texts<LightCauses, CauseText> = {
       "Mesurez sur une charte grise à cet endroit et en pleine eau, et donnez le rapport des deux ; sous la glace, donnez son épaisseur et celle de la neige.",
   }),
   sea_floor: () => ({
-    text: "La clarté du fond, plus ou moins sombre",
+    text: "La clarté du fond",
     how_to_shrink: "Indiquez la nature du fond et sa profondeur, ou donnez sa réflectance.",
   }),
   filter_edge: () => ({

@@ -31,7 +31,7 @@ export const clipReasons: Texts<ClipReasons, string> = {
   clip_balance_held: () =>
     "La dernière balance des blancs tient sur tout le plan : une nouvelle aurait peu apporté.",
   clip_balance_close: (p) =>
-    `Impossible de dire si la dernière balance des blancs tient encore : il s’est installé depuis ${castOf(p.shift_delta_e00)}, aux incertitudes près sur l’eau et l’appareil.`,
+    `Impossible de dire si la dernière balance des blancs tient encore : ${castOf(p.shift_delta_e00)} s’est installée depuis, aux incertitudes près sur l’eau et l’appareil.`,
   clip_balance_lost: (p) =>
     p.after_s < 1
       ? `La dernière balance des blancs ne tient plus au début du plan : une nouvelle aurait enlevé ${castOf(p.shift_delta_e00)}. Étalonnez-le à part.`

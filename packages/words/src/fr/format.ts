@@ -84,6 +84,9 @@ export function errorFall(from: number, to: number): string {
   return `réduit l’erreur de couleur ${share > 0 ? `d’environ ${percent(share)}` : "un peu"} (elle reste ${strength(to)})`;
 }
 
+/** Une part qui se dit « presque rien », et veut un « ne » devant son verbe. */
+export const hardlyAny = (value: number): boolean => roughly(value) === 0;
+
 /** Une part : « environ 10 % ». */
 export function shareOf(value: number): string {
   const rounded = roughly(value);

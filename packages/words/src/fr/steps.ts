@@ -13,6 +13,7 @@ import {
   depthNumber,
   depths,
   distance,
+  hardlyAny,
   kelvin,
   shareOf,
   shown,
@@ -54,7 +55,7 @@ export const steps: Texts<StepCodes, StepText> = {
     why: "Les automatismes dérivent avec la profondeur : les plans ne s’étalonnent plus ensemble.",
   }),
   start_exposure: (p) => ({
-    text: `Commencez à ${setting(p)}, et surveillez les hautes lumières.${p.against_sun ? " Le soleil lui-même sera brûlé : cachez-le derrière le sujet." : ""}${p.log ? " Le log paraît terne : placez le blanc d’après le tableau du fabricant, au zébra ou à la forme d’onde." : ""}`,
+    text: `Commencez à ${setting(p)}, et surveillez les hautes lumières.${p.against_sun ? " Le soleil lui-même sera brûlé : cachez-le derrière le sujet." : ""}${p.log ? " Le log paraît terne : placez le blanc d’après le tableau du fabricant, avec les zébras ou l’oscilloscope." : ""}`,
     why: `À cet endroit, la mesure sur un sujet gris donne IL ${shown(p.ev)} pour 100 ISO${p.behind ? " sans le filtre ND" : ""}.`,
   }),
   balance_on_card: (p, u) => ({
@@ -67,7 +68,7 @@ export const steps: Texts<StepCodes, StepText> = {
   }),
   balance_again: (p, u) => ({
     text: `${p.exposed ? "Réglez d’abord l’exposition, puis refaites" : "Refaites"} la balance des blancs sur la charte à ${depths(p.depths_m, u)}.${p.holds ? ` Gardez ${p.depths_m.length > 1 ? "la dernière" : "celle-ci"} jusqu’à ${depth(p.holds.to_m, u)}.` : ""}`,
-    why: `D’ici là, ${castOf(p.tolerance)} se sera installée${p.asked ? ". Plus souvent, il ne resterait pas de temps pour filmer" : ""}.${below(p)}`,
+    why: `D’ici là, ${castOf(p.tolerance)} se sera installée${p.asked ? ". Des balances plus fréquentes ne laisseraient pas le temps de filmer" : ""}.${below(p)}`,
   }),
   deep_exposure: (p, u) => ({
     text: `En descendant, exposez de plus en plus : à ${depth(p.to_m, u)}, ${setting(p)}.`,
@@ -83,7 +84,7 @@ export const steps: Texts<StepCodes, StepText> = {
   }),
   come_close: (p, u) => ({
     text: "Approchez-vous du sujet autant que vous le pouvez, bien stabilisé, avant de régler quoi que ce soit : ici, c’est ce qui aide le plus.",
-    why: `À travers ${distance(p.distance_m, u)} de cette eau, il reste ${shareOf(p.percent)} du contraste.`,
+    why: `À travers ${distance(p.distance_m, u)} de cette eau, il ${hardlyAny(p.percent) ? "ne reste" : "reste"} ${shareOf(p.percent)} du contraste.`,
   }),
   grade_red: (p, u) => ({
     text: `Dans les images, comptez sur un rouge utilisable jusqu’à ${depth(p.acceptable_m, u)} environ, ${p.gone_m === undefined ? "et sur peu de rouge ensuite" : depthNumber(p.acceptable_m, u) === depthNumber(p.gone_m, u) ? "et sur aucun au-delà" : `sur peu de rouge ensuite, et sur aucun au-delà de ${depth(p.gone_m, u)}`}.${p.left ? ` Même là, il reste une erreur de couleur ${strength(p.left.error)}.` : ""}`,

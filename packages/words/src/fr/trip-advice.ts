@@ -26,7 +26,7 @@ export const tripAdviceReasons: Texts<TripAdviceReasons, string> = {
   trip_stays_on: () =>
     "On suppose que les filtres restent montés toute la plongée ; les erreurs de couleur sont la moyenne à la plus petite profondeur, à la plus grande et au milieu. Si vous pouvez changer au fond, demandez `dive-advice` pour cette plongée.",
   trip_spread_shared: (p) =>
-    `L’incertitude des erreurs de couleur ${p.with_filter ? "avec filtre" : "sans filtre"} a été calculée pour ${p.guest} à ${p.dive}, où reste la plus grande, et reprise pour les autres.`,
+    `L’incertitude des erreurs de couleur ${p.with_filter ? "avec filtre" : "sans filtre"} a été calculée pour ${p.guest} à la plongée ${p.dive}, où l’erreur est la plus grande, et reprise pour les autres.`,
 };
 
 const HELD: Readonly<Record<FilterHolder, string>> = {

@@ -14,5 +14,5 @@ export const waysOut: Texts<WaysOut, string> = {
   balance_to_both: () =>
     "Laissez les phares vidéo allumés et faites la balance des blancs sur une charte à l’endroit du sujet, éclairée par les deux lumières : les couleurs du sujet sont justes, et tout ce que seule la lumière du jour atteint prend la couleur de l’eau.",
   come_closer: (p, u) =>
-    `Bien stabilisé, amenez les phares vidéo à ${distance(p.distance_m, u)} du sujet et faites la balance des blancs sur une charte éclairée par eux : de là et plus près, ils dominent la lumière du jour.`,
+    `Bien stabilisé, amenez les phares vidéo à ${distance(p.distance_m, u)} du sujet et faites la balance des blancs sur une charte éclairée par eux : à cette distance et plus près, ils dominent la lumière du jour.`,
 };

@@ -8,6 +8,7 @@ import {
   depth,
   distance,
   errorFall,
+  hardlyAny,
   kelvin,
   shareOf,
   strength,
@@ -38,7 +39,7 @@ export const filterMainReasons: Texts<FilterMainReasons, string> = {
   no_red_to_gain: (p, u) =>
     `À partir de ${depth(p.depth_m, u)}, il ne reste presque plus de rouge : même avec ${filterName(p.filter)}, moins de 1\u00a0% du signal du canal rouge est de la lumière rouge. Un filtre n’y apporte rien.`,
   filter_adds_no_red: (p, u) =>
-    `Un filtre n’ajoute pas de lumière rouge. À ${depth(p.depth_m, u)}, ${shareOf(p.with_share * 100)} de ce que l’appareil enregistre comme rouge est vraiment de la lumière rouge, et ${shareOf(p.without_share * 100)} sans le filtre : le reste est du vert et du bleu.`,
+    `Un filtre n’ajoute pas de lumière rouge. À ${depth(p.depth_m, u)}, ${shareOf(p.with_share * 100)} de ce que l’appareil enregistre comme rouge ${hardlyAny(p.with_share * 100) ? "n’est" : "est"} vraiment de la lumière rouge, et ${shareOf(p.without_share * 100)} sans le filtre : le reste est du vert et du bleu.`,
   lamps_are_the_only_light: (p) =>
     `Vos phares vidéo sont la seule lumière : un filtre sur l’objectif ne ferait qu’en retirer un peu. Faites la balance des blancs sur une charte éclairée par eux${p.lamp ? `, environ ${kelvin(p.lamp.cct_K)} à la sortie du phare` : ""}.`,
   near_tie: (p) =>
