@@ -89,7 +89,7 @@ export const causes: Texts<LightCauses, CauseText> = {
   }),
   full_well: () => ({
     text: "La lumière qu’un pixel du capteur recueille avant de saturer",
-    how_to_shrink: "Rien : cela varie d’un appareil à l’autre.",
+    how_to_shrink: "Rien à faire : cela varie d’un appareil à l’autre.",
   }),
 };
 

@@ -4,7 +4,7 @@ import { between, depth, shown, strength } from "./format.js";
 
 export const colourStrip: ColourStripTexts = {
   headline: ({ max_depth_m }, u) =>
-    `Comment les couleurs s’éteignent en descendant jusqu’à ${depth(max_depth_m, u)}`,
+    `Comment les couleurs s’éteignent de la surface à ${depth(max_depth_m, u)}`,
   names: { grey: "gris", red: "rouge", skin: "peau" },
   reading:
     "Chaque bande va de la surface à votre plus grande profondeur filmée : gris, rouge et peau, tels que la caméra les enregistre, l’exposition refaite à chaque profondeur. Le bord du haut les montre à la lumière du jour.",

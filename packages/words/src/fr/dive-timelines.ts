@@ -20,8 +20,8 @@ export const momentReasons: Texts<MomentReasons, string> = {
       : "Cette balance des blancs est venue trop tôt : la précédente tenait encore.",
   moment_balance_behind_change: () =>
     "Le filtre a changé : la balance des blancs d’avant ne vaut plus rien derrière lui.",
-  moment_filter_on: (p, u) => `Le filtre se monte sur l’objectif, à ${depth(p.depth_m, u)}.`,
-  moment_filter_off: (p, u) => `Le filtre s’enlève de l’objectif, à ${depth(p.depth_m, u)}.`,
+  moment_filter_on: (p, u) => `Le filtre se met sur l’objectif, à ${depth(p.depth_m, u)}.`,
+  moment_filter_off: (p, u) => `Le filtre se retire de l’objectif, à ${depth(p.depth_m, u)}.`,
   moment_exposure: (p) =>
     `Réglez de nouveau l’exposition : il y a ${stops(Math.abs(p.stops))} de lumière en ${p.stops > 0 ? "plus" : "moins"} par rapport au dernier réglage.`,
 };

@@ -40,7 +40,7 @@ export const exposureBudget: ExposureBudgetTexts = {
     depths
       .map((p) => {
         const told = p.losses.map(({ at, stops: lost }) => `${PLACES[at]} ${likely(lost)}`);
-        return `Lumière perdue à ${depth(p.depth_m, u)} : ${told.join(", ")}${p.total ? ` ; en tout ${stops(p.total.likely)}` : ""}. Réglez ${settings(p)} ; ${verdict(p)}.`;
+        return `Lumière perdue à ${depth(p.depth_m, u)} : ${told.join(", ")}${p.total ? ` ; en tout ${stops(p.total.likely)}` : ""}. Réglez sur ${settings(p)} ; ${verdict(p)}.`;
       })
       .join(" "),
 };

@@ -15,7 +15,7 @@ export const mixedLightMap: MixedLightMapTexts = {
     })[verdict],
   assumed: ({ flux_lm, own_distance_m }, u) =>
     `Vous n’avez pas indiqué de phares vidéo : ceci vaut pour deux de ${lumens(flux_lm / 2)}, à ${distance(own_distance_m, u)} du sujet.`,
-  across: "Des phares vidéo au sujet",
+  across: "Distance des phares vidéo au sujet",
   at_distance: ({ distance_m }, u) => distance(distance_m, u),
   at_depth: ({ depth_m }, u) => depth(depth_m, u),
   verdicts: {

@@ -70,7 +70,7 @@ export const slate: SlateTexts = {
     balance_by_itself: () => "Balance des blancs automatique : regardez une image.",
     balance_in_kelvin: (p) => `Balance des blancs à ${kelvin(p.cct_K)}.`,
     balance_on_card_in_lamp_light: (p) =>
-      `Phares allumés : balance des blancs sur la charte près du sujet${p.cct_K === undefined ? "" : `, ou ${kelvin(p.cct_K)}`}.`,
+      `Phares allumés : balance des blancs sur la charte, à la place du sujet${p.cct_K === undefined ? "" : `, ou ${kelvin(p.cct_K)}`}.`,
     balance_again: (p, u) =>
       `${p.exposed ? "Exposition, puis balance des blancs" : "Refaites la balance des blancs"} à ${depths(p.depths_m, u)}.`,
     filter_in: (p) => `filtre mis, ${setting(p)}, balance des blancs.`,
@@ -101,7 +101,7 @@ export const slate: SlateTexts = {
       `Rouge faible dans les images${p.gone_m === undefined ? "" : `, plus rien au-delà de ${depth(p.gone_m, u)}`}.`,
     lamps_off_before_air: () =>
       "Éteignez les phares avant de les sortir de l’eau ; gardez une lampe allumée.",
-    rinse: () => "Rincez et séchez avant d’ouvrir. Vérifiez les prises.",
+    rinse: () => "Rincez et séchez avant d’ouvrir. Vérifiez les images.",
   },
   take: {
     lens_filter: (p) => short(p.filter),
@@ -121,14 +121,14 @@ export const slate: SlateTexts = {
   cautions: {
     ascent_first: "Votre remontée et votre palier de sécurité passent avant tout.",
     not_a_dive_planner:
-      "Il s’agit de lumière et de couleur : votre formation et les règles locales décident.",
+      "Il s’agit de lumière et de couleur : formation et règles locales décident de la plongée.",
     overhead_by_training:
       "Grottes, épaves, glace : seulement avec formation, guide et lampes de secours ; un phare n’en est pas une.",
     hover_to_balance:
       "Ne réglez que stabilisé, sans toucher le récif ; binôme, profondeur et gaz passent avant.",
     closer_under_control: "N’approchez que stabilisé, sans rien toucher.",
     lamps_in_water_only: "Phares allumés dans l’eau seulement : à l’air, ils surchauffent et brûlent.",
-    lamps_not_into_eyes: "Ne les braquez jamais sur des yeux.",
+    lamps_not_into_eyes: "Ne les braquez jamais dans les yeux.",
     lamps_stay_on_rig: "Phares et accus restent sur le caisson : équilibre.",
     batteries_by_maker: "Accus selon la notice : aucun endommagé ni noyé, aucun chargé sans surveillance.",
     filter_on_dry_land:

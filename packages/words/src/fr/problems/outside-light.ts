@@ -61,7 +61,7 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
   },
   card_samples_contradict: ({ rms_ln, worst_depth_m }) =>
     ofCards(
-      `Aucune eau n’explique ces prises de la charte : elles s’écartent de l’eau la plus proche de ${shown(rms_ln, 2)} (logarithme népérien), surtout à ${asGiven(worst_depth_m)} m. Cherchez une ombre, la lumière d’un phare vidéo, une charte inclinée ou un automatisme.`,
+      `Aucune eau n’explique ces prises de la charte : elles s’écartent de l’eau la plus proche de ${shown(rms_ln, 2)} (logarithme népérien), surtout à ${asGiven(worst_depth_m)} m. Cherchez une ombre, la lumière d’un phare vidéo, une charte inclinée ou un automatisme non verrouillé.`,
     ),
   card_samples_outside_family: (p) => {
     const end =
@@ -79,7 +79,7 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
   no_light: (p) => {
     if (p.case === "no_source") {
       return {
-        detail: "Il n’y a ni lumière du jour ni phare vidéo : rien pour filmer.",
+        detail: "Il n’y a ni lumière du jour ni phare vidéo : rien ne permet de filmer.",
         message: "il n’y a ni phare vidéo ni lumière du jour",
         allowed: "au moins un phare vidéo, ou la lumière du jour",
       };
