@@ -70,7 +70,7 @@ export const slate: SlateTexts = {
     balance_by_itself: () => "Balance des blancs automatique : regardez une image.",
     balance_in_kelvin: (p) => `Balance des blancs à ${kelvin(p.cct_K)}.`,
     balance_on_card_in_lamp_light: (p) =>
-      `Phares allumés : balance des blancs sur la charte, à la place du sujet${p.cct_K === undefined ? "" : `, ou ${kelvin(p.cct_K)}`}.`,
+      `Phares allumés : balance des blancs sur la charte là où sera le sujet${p.cct_K === undefined ? "" : `, ou ${kelvin(p.cct_K)}`}.`,
     balance_again: (p, u) =>
       `${p.exposed ? "Exposition, puis balance des blancs" : "Refaites la balance des blancs"} à ${depths(p.depths_m, u)}.`,
     filter_in: (p) => `filtre mis, ${setting(p)}, balance des blancs.`,
