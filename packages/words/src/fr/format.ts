@@ -56,7 +56,7 @@ export const neutral = (density: number): string =>
 export const asGiven = (value: number): string => String(value).replace(".", ",");
 
 /** L’éclat d’une chose face à une autre : « 60 % », « 13 fois ». */
-export function brightness(value: number): string {
+function brightness(value: number): string {
   const { none, times, count } = brightnessOf(value);
   if (none) return `moins de ${percent(1)}`;
   return times ? `${grouped(count)} fois` : percent(count);
