@@ -7,7 +7,7 @@ import { lampCauses } from "./lamp-causes.js";
 export const causes: Texts<LightCauses, CauseText> = {
   ...lampCauses,
   water_type_resolution: () => ({
-    text: "Un type d’eau est large : cette eau peut être n’importe où entre ses voisines",
+    text: "Un type d’eau est une classe large : cette eau peut se situer n’importe où entre ses voisines",
     how_to_shrink:
       "Indiquez la visibilité et la couleur de l’eau, ou photographiez une charte grise à deux profondeurs.",
   }),
@@ -18,7 +18,7 @@ export const causes: Texts<LightCauses, CauseText> = {
   clarity_reading: () => ({
     text: "La justesse avec laquelle vous avez estimé la visibilité",
     how_to_shrink:
-      "Relevez-la à nouveau le long d’un fil gradué, ou photographiez une charte grise à deux profondeurs.",
+      "Mesurez-la le long d’un fil gradué, ou photographiez une charte grise à deux profondeurs.",
   }),
   beam_to_diffuse: () => ({
     text: "La visibilité ne dit pas à quelle vitesse la lumière du jour baisse avec la profondeur",
@@ -74,7 +74,7 @@ export const causes: Texts<LightCauses, CauseText> = {
       "Mesurez sur une charte grise à cet endroit et en pleine eau, et donnez le rapport des deux ; sous la glace, donnez son épaisseur et celle de la neige.",
   }),
   sea_floor: () => ({
-    text: "Si le fond est clair ou sombre",
+    text: "La clarté du fond",
     how_to_shrink: "Indiquez la nature du fond et sa profondeur, ou donnez sa réflectance.",
   }),
   filter_edge: () => ({
@@ -93,7 +93,7 @@ export const causes: Texts<LightCauses, CauseText> = {
   }),
   full_well: () => ({
     text: "La lumière qu’un pixel du capteur recueille avant de saturer",
-    how_to_shrink: "Rien : cela varie d’un appareil à l’autre.",
+    how_to_shrink: "Rien à faire : cela varie d’un appareil à l’autre.",
   }),
 };
 

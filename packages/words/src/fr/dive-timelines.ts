@@ -17,13 +17,13 @@ export const momentReasons: Texts<MomentReasons, string> = {
   moment_balance_done: (p) =>
     p.shift_delta_e00 > p.tolerance_delta_e00
       ? `Cette balance des blancs s’imposait : elle a enlevé ${castOf(p.shift_delta_e00)}.`
-      : "Cette balance des blancs est venue tôt : la dernière tenait encore.",
+      : "Cette balance des blancs est venue trop tôt : la précédente tenait encore.",
   moment_balance_behind_change: () =>
     "Le filtre a changé : la balance des blancs d’avant ne vaut plus rien derrière lui.",
-  moment_filter_on: (p, u) => `Le filtre se monte sur l’objectif, à ${depth(p.depth_m, u)}.`,
-  moment_filter_off: (p, u) => `Le filtre s’enlève de l’objectif, à ${depth(p.depth_m, u)}.`,
+  moment_filter_on: (p, u) => `Le filtre se met sur l’objectif, à ${depth(p.depth_m, u)}.`,
+  moment_filter_off: (p, u) => `Le filtre se retire de l’objectif, à ${depth(p.depth_m, u)}.`,
   moment_exposure: (p) =>
-    `Réglez de nouveau l’exposition : il y a ${stops(Math.abs(p.stops))} de lumière en ${p.stops > 0 ? "plus" : "moins"} depuis le dernier réglage.`,
+    `Réglez de nouveau l’exposition : il y a ${stops(Math.abs(p.stops))} de lumière en ${p.stops > 0 ? "plus" : "moins"} par rapport au dernier réglage.`,
 };
 
 /** Où en est la balance d’un plan filmé. */
@@ -31,7 +31,7 @@ export const clipReasons: Texts<ClipReasons, string> = {
   clip_balance_held: () =>
     "La dernière balance des blancs tient sur tout le plan : une nouvelle aurait peu apporté.",
   clip_balance_close: (p) =>
-    `Personne ne peut dire si la dernière balance des blancs tient encore : il s’est formé depuis ${castOf(p.shift_delta_e00)}, à ce près que l’eau et l’appareil ne sont pas connus exactement.`,
+    `Impossible de dire si la dernière balance des blancs tient encore : ${castOf(p.shift_delta_e00)} s’est installée depuis, aux incertitudes près sur l’eau et l’appareil.`,
   clip_balance_lost: (p) =>
     p.after_s < 1
       ? `La dernière balance des blancs ne tient plus au début du plan : une nouvelle aurait enlevé ${castOf(p.shift_delta_e00)}. Étalonnez-le à part.`
@@ -42,23 +42,23 @@ export const clipReasons: Texts<ClipReasons, string> = {
 /** Sur quoi repose la chronologie. */
 export const timelineReasons: Texts<TimelineReasons, string> = {
   timeline_as_planned: () =>
-    "Vous n’avez donné aucun événement : filtre et balance des blancs sont pris comme le prévoit la préparation de cette plongée, aux moments où vous passiez ces profondeurs.",
+    "Vous n’avez indiqué aucun événement : on suppose le filtre et la balance des blancs conformes au plan de cette plongée, aux moments où vous passiez par ces profondeurs.",
   timeline_as_done: (p) =>
     p.events === 0
-      ? "Vous dites n’avoir touché ni au filtre ni à la balance des blancs : les plans sont jugés d’après cela."
-      : `Les plans sont jugés d’après ce que vous avez fait : ${shown(p.events)} ${p.events === 1 ? "événement" : "événements"}.`,
+      ? "Vous dites n’avoir touché ni au filtre ni à la balance des blancs : les plans filmés sont jugés d’après cela."
+      : `Les plans filmés sont jugés d’après ce que vous avez fait : ${shown(p.events)} ${p.events === 1 ? "événement" : "événements"}.`,
   timeline_filmed: (p, u) =>
     p.clips === 0
-      ? `Vous n’avez donné aucun plan filmé : les conseils valent ${between(p.min_depth_m, p.max_depth_m, u)}.`
-      : `Les conseils valent pour les profondeurs de vos plans, ${between(p.min_depth_m, p.max_depth_m, u)}.`,
+      ? `Vous n’avez indiqué aucun plan filmé : les conseils valent ${between(p.min_depth_m, p.max_depth_m, u)}.`
+      : `Les conseils valent pour les profondeurs de vos plans filmés, ${between(p.min_depth_m, p.max_depth_m, u)}.`,
   timeline_not_passed: (p, u) =>
-    `La préparation prévoit des gestes à ${depths(p.depths_m, u)}, où la plongée n’est pas revenue : ils sont omis.`,
+    `Le plan prévoit des étapes à ${depths(p.depths_m, u)}, où la plongée n’est pas revenue : elles sont omises.`,
   timeline_exposures_left_out: (p) =>
     `La lumière a changé si souvent que ${shown(p.moments)} ${p.moments === 1 ? "nouvelle exposition est omise" : "nouvelles expositions sont omises"}.`,
   timeline_drawn: (p) =>
     `La lumière est calculée à des profondeurs et des heures fixes, et reliée par des droites : elle est juste à ${shown(p.stops, 2)} IL près.`,
   timeline_spread_shared: () =>
-    "La sûreté des valeurs est calculée pour le milieu de la plongée, et reprise pour toute sa durée.",
+    "L’incertitude des valeurs est calculée pour le milieu de la plongée, et reprise pour toute sa durée.",
 };
 
 /** Lignes d’un sous-titre. */
@@ -66,7 +66,7 @@ export const cueLines: Texts<CueLines, string> = {
   cue_title: () => "La lumière de cette plongée, plan par plan",
   cue_depths: (p, u) => `Filmé ${between(p.min_depth_m, p.max_depth_m, u)}`,
   cue_light: (p) =>
-    `EV ${shown(p.ev100.likely, 1)} à 100 ISO (de ${shown(p.ev100.low, 1)} à ${shown(p.ev100.high, 1)})`,
+    `IL ${shown(p.ev100.likely, 1)} à 100 ISO (de ${shown(p.ev100.low, 1)} à ${shown(p.ev100.high, 1)})`,
   cue_settings: (p) => `Réglage : ${settings(p)}`,
   cue_red: (p) =>
     `Rouge restant : ${percent(p.percent.likely)} (de ${shown(p.percent.low)} à ${percent(p.percent.high)})`,

@@ -8,7 +8,7 @@ const COLOURS: Readonly<Record<Kind, string>> = {
   magenta: "magenta",
   blue: "bleu",
   green: "vert",
-  neutral: "neutre ND",
+  neutral: "ND",
 };
 
 /** Un filtre d’après sa couleur, sans article. */

@@ -59,11 +59,15 @@ export const neutral = (density: number): string =>
 export const asGiven = (value: number): string => String(value).replace(".", ",");
 
 /** L’éclat d’une chose face à une autre : « 60 % », « 13 fois ». */
-export function brightness(value: number): string {
+function brightness(value: number): string {
   const { none, times, count } = brightnessOf(value);
   if (none) return `moins de ${percent(1)}`;
-  return times ? `${count} fois` : percent(count);
+  return times ? `${grouped(count)} fois` : percent(count);
 }
+
+/** D’un éclat à un autre : « de 60 % à 3 fois », « de 3 à 10 000 fois ». */
+export const brightnessRange = (low: number, high: number): string =>
+  `de ${brightnessOf(low).times ? grouped(brightnessOf(low).count) : brightness(low)} à ${brightness(high)}`;
 
 /** La même, devant ce qui brille : « 60 % de la luminosité », « 13 fois la luminosité ». */
 export const partOfBrightness = (value: number): string =>
@@ -82,6 +86,9 @@ export function errorFall(from: number, to: number): string {
   const share = roughly((100 * (from - to)) / from);
   return `réduit l’erreur de couleur ${share > 0 ? `d’environ ${percent(share)}` : "un peu"} (elle reste ${strength(to)})`;
 }
+
+/** Une part qui se dit « presque rien », et veut un « ne » devant son verbe. */
+export const hardlyAny = (value: number): boolean => roughly(value) === 0;
 
 /** Une part : « environ 10 % ». */
 export function shareOf(value: number): string {

@@ -11,10 +11,10 @@ export const lampCauses: Texts<LampCauses, CauseText> = {
   }),
   lamp_aim: () => ({
     text: "La précision avec laquelle le phare vidéo est pointé",
-    how_to_shrink: "Pointez-le dans l’eau, à longueur de bras, et contrôlez une image d’essai.",
+    how_to_shrink: "Pointez-le dans l’eau, à bout de bras, et contrôlez une image d’essai.",
   }),
   lamp_offset: () => ({
     text: "L’écart entre les phares vidéo et l’axe de visée",
-    how_to_shrink: "Avec de longs bras, cela compte moins.",
+    how_to_shrink: "Rien à mesurer ; avec de longs bras, cela compte moins.",
   }),
 };

@@ -38,7 +38,7 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     why: `La lumière du jour colore toute l’image, les phares seulement ce qu’ils éclairent, et une balance des blancs ne convient pas aux deux : faite à la lumière du jour, elle laisse ${castOf(p.split)}${tooRed(p.red_excess)} sur tout ce qu’ils éclairent. Le sujet a ${stops(p.cost)} de lumière en moins.${p.other ? ` Allumés de cette façon, ils laissent ${castOf(p.other.left)}.` : ""}`,
   }),
   lamps_for_subject: (p) => ({
-    text: "Pour une plongée de gros plans seulement, où ne compte que ce que les phares éclairent : pas de filtre, phares vidéo allumés, balance des blancs sur la charte à leur lumière.",
+    text: "Pour une plongée de gros plans seulement, où ne compte que ce que les phares éclairent : pas de filtre sur l’objectif, phares vidéo allumés, balance des blancs sur la charte à leur lumière.",
     why: `Il reste alors une erreur de couleur ${strength(p.error)} sur le sujet, et ${strength(p.around)} autour.`,
   }),
   lamps_from: (p, u) => ({
@@ -46,16 +46,16 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     why: "Là, vos phares vidéo dominent la lumière du jour sur le sujet.",
   }),
   lamps_on: (p, u) => ({
-    text: `Allumez les phares vidéo, à ${distance(p.distance_m, u)} de l’endroit où sera le sujet.${p.wide ? " Tenez-les loin de l’objectif, pour laisser dans le noir les particules qui sont devant." : ""}`,
+    text: `Une fois sous l’eau, allumez les phares vidéo, à ${distance(p.distance_m, u)} de l’endroit où sera le sujet.${p.wide ? " Tenez-les loin de l’objectif, pour laisser dans le noir les particules qui sont juste devant." : ""}`,
     why: "L’exposition et la balance des blancs se règlent à leur lumière.",
   }),
   lamps_lead: (p) => ({
     text: `Gardez le sujet dans la lumière des phares vidéo.${wide(p)}`,
-    why: `Sur le sujet, ils dominent la lumière du jour de ${wholeStops(p.green)}.`,
+    why: `Sur le sujet, ils dépassent la lumière du jour de ${wholeStops(p.green)}.`,
   }),
   lamps_hardly_show: (p, u) => ({
     text: `${p.haze ? "Éteignez les phares vidéo : ils n’éclaireraient guère que des particules." : "Vous pouvez laisser les phares vidéo allumés."}${p.fight ? ` ${capital(fromTo(p.fight.from_m, p.fight.to_m, u))}, ils se contrarient avec la lumière du jour : n’y utilisez que l’un des deux.` : ""}`,
-    why: `La lumière du jour domine les phares vidéo de ${wholeStops(-p.green)} : leur lumière ne se voit presque pas.`,
+    why: `La lumière du jour dépasse celle des phares vidéo de ${wholeStops(-p.green)} : ils ne se voient presque pas.`,
   }),
   lamps_with_daylight: (p) => ({
     text: `Laissez les phares vidéo allumés, à la même distance du sujet que pour la balance des blancs ; refaites-la si cette distance change : plus près d’eux, tout devient plus rouge.${p.unused ? ` N’y mettez pas ${theFilter(p.unused)}.` : ""}${wide(p)}`,
@@ -72,8 +72,8 @@ export const lampSteps: Texts<LampStepCodes, StepText> = {
     why: "Leur lumière s’étale avec la distance, et l’eau en prend sa part à l’aller et au retour.",
   }),
   mixing_zone: (p, u) => ({
-    text: `${capital(fromTo(p.from_m, p.to_m, u))}, les phares vidéo et la lumière du jour se contrarient : n’y utilisez que l’un des deux.`,
-    why: "Aucune balance des blancs ne les rend neutres tous les deux.",
+    text: `${capital(fromTo(p.from_m, p.to_m, u))}, les phares vidéo et la lumière du jour se contrarient : n’y utilisez que l’une des deux lumières.`,
+    why: "Aucune balance des blancs ne rend les deux neutres.",
   }),
 };
 

@@ -11,7 +11,7 @@ const AIMS: Readonly<Record<WindowAim, string>> = {
 /** Ce qui couvre le ciel, en huitièmes. */
 const clouds = (oktas: number): string => {
   if (oktas === 0) return " dans un ciel dégagé";
-  if (oktas === 8) return " derrière un ciel couvert";
+  if (oktas === 8) return " derrière un ciel entièrement couvert";
   return oktas === 1 ? ", avec un huitième de nuages" : `, avec ${shown(oktas)} huitièmes de nuages`;
 };
 
@@ -26,7 +26,7 @@ const colour = (delta_e00: number): string =>
 const light = (less_stops: number): string =>
   Math.abs(less_stops) < 1 / 6
     ? "à peu près la même lumière"
-    : `${stops(Math.abs(less_stops))} de ${less_stops > 0 ? "moins" : "plus"} de la lumière que vous cherchez`;
+    : `${stops(Math.abs(less_stops))} en ${less_stops > 0 ? "moins" : "plus"} de la lumière que vous cherchez`;
 
 /** Pourquoi les créneaux de lumière sont là où ils sont. */
 export const lightWindowReasons: Texts<LightWindowReasons, string> = {
@@ -35,17 +35,17 @@ export const lightWindowReasons: Texts<LightWindowReasons, string> = {
   window_behind: (p) =>
     `Face au meilleur de la journée : ${colour(p.more_delta_e00)} et ${light(p.less_stops)}.`,
   window_as_good: (p) =>
-    `Aussi bon que le meilleur de la journée, pour autant qu’on puisse le voir : ${colour(p.more_delta_e00)} et ${light(p.less_stops)}.`,
+    `Aussi bon que le meilleur de la journée, pour autant qu’on puisse en juger : ${colour(p.more_delta_e00)} et ${light(p.less_stops)}.`,
   windows_ranked: (p) =>
     `Les créneaux sont classés selon ${AIMS[p.aim]}. Un IL de lumière pèse autant que ${percent(p.percent_per_stop)} de l’erreur de couleur.`,
   windows_sky_assumed: (p) =>
-    `Pour ${p.days} ${p.days === 1 ? "jour" : "jours"} sur ${p.of_days}, des heures n’ont pas de prévision : le ciel y est supposé clair. Envoyez votre prévision quand le jour approche.`,
+    `Pour ${p.days} ${p.days === 1 ? "jour" : "jours"} sur ${p.of_days}, il manque la prévision de certaines heures : le ciel y est supposé dégagé. Envoyez votre prévision quand le jour approche.`,
   windows_forecast_unused: (p) =>
-    `${p.entries} ${p.entries === 1 ? "entrée" : "entrées"} de la prévision ne ${p.entries === 1 ? "concerne" : "concernent"} aucun créneau : un autre jour, une heure hors des horaires, ou un jour dont toutes les heures sont données.`,
+    `${p.entries} ${p.entries === 1 ? "entrée" : "entrées"} de la prévision ne ${p.entries === 1 ? "concerne" : "concernent"} aucun créneau : un autre jour, une heure hors des heures d’ouverture, ou un jour dont toutes les heures sont données.`,
   windows_sun_too_low: (p) =>
     `${p.windows} ${p.windows === 1 ? "créneau est écarté" : "créneaux sont écartés"} : une partie du temps, le soleil est sous ${shown(p.min_elevation_deg)} degrés, où ce modèle ne vaut plus.`,
   windows_interpolated: (p) =>
     `Les valeurs sont calculées pour des hauteurs fixes du soleil et reliées en ligne droite : l’erreur de couleur est juste à ${shown(p.delta_e00, 2)} près, la lumière à ${shown(p.stops, 1)} IL près.`,
   windows_spread_shared: () =>
-    "La sûreté des valeurs a été calculée pour le meilleur créneau et reprise pour les autres.",
+    "L’incertitude des valeurs a été calculée pour le meilleur créneau et reprise pour les autres.",
 };

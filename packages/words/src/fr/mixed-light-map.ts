@@ -15,15 +15,15 @@ export const mixedLightMap: MixedLightMapTexts = {
     })[verdict],
   assumed: ({ flux_lm, own_distance_m }, u) =>
     `Vous n’avez pas indiqué de phares vidéo : ceci vaut pour deux de ${lumens(flux_lm / 2)}, à ${distance(own_distance_m, u)} du sujet.`,
-  across: "Des phares vidéo au sujet",
+  across: "Distance des phares vidéo au sujet",
   at_distance: ({ distance_m }, u) => distance(distance_m, u),
   at_depth: ({ depth_m }, u) => depth(depth_m, u),
   verdicts: {
-    lamps_lead: "Les phares vidéo l’emportent : faites la balance des blancs dans leur lumière",
+    lamps_lead: "Les phares vidéo l’emportent : faites la balance des blancs à leur lumière",
     lights_fight:
       "Ils se contrarient : une seule balance des blancs laisse une dominante dans l’une des lumières",
     daylight_leads: "La lumière du jour l’emporte : faites la balance des blancs à la lumière du jour",
-    lamps_only: "Les phares vidéo sont la seule lumière : faites la balance des blancs dans leur lumière",
+    lamps_only: "Les phares vidéo sont la seule lumière : faites la balance des blancs à leur lumière",
     daylight_only: "La lumière du jour est la seule",
   },
   own: ({ own_distance_m, ...dive }, u) =>

@@ -30,7 +30,7 @@ export const mountingProcedure: Texts<MountingSteps, string> = {
     "Une fois dans l’eau, retirez le filtre ou inclinez-le pour chasser l’air entre lui et la vitre.",
   no_grit: () =>
     "Rincez le filtre et la vitre avant de poser le filtre : un grain de sable entre eux raye les deux.",
-  tether: () => "Attachez le filtre avec un petit bout pour ne pas le perdre.",
+  tether: () => "Attachez le filtre avec une cordelette pour ne pas le perdre.",
   change_practised: () => "Entraînez-vous au changement en surface, avec vos gants si vous en portez.",
   rinse: () => "Après la plongée, rincez le filtre et son support à l’eau douce, et séchez-les séparément.",
 };

@@ -28,7 +28,7 @@ const lightWithDepth: LightWithDepthTexts = {
   at_depth: ({ depth_m }, u) => depth(depth_m, u),
   at_percent: ({ percent: value }) => percent(value),
   no_daylight:
-    "Cette plongée n’a pas de lumière du jour : voici comment l’eau prend la lumière venue d’en haut.",
+    "Cette plongée se fait sans lumière du jour : voici ce que l’eau prend à la lumière venue d’en haut.",
   names: { red: "rouge", green: "vert", blue: "bleu", eye: "œil" },
   left_at: ({ depth_m }, u) => `Reste à ${depth(depth_m, u)}`,
   percent: ({ percent: value }) => percentOf(value),
@@ -45,8 +45,8 @@ const lightWithDepth: LightWithDepthTexts = {
     ].join(" "),
 };
 
-const finishes = { basic_edit: "Retouché : curseurs", matched: "Accordé sur une charte" };
-const finished = { basic_edit: "après retouche", matched: "accordé sur une charte" };
+const finishes = { basic_edit: "Retouché : curseurs", matched: "Calé sur une charte" };
+const finished = { basic_edit: "après retouche", matched: "après calage sur une charte" };
 
 const chartUnderWater: ChartUnderWaterTexts = {
   headline: ({ filter, is_advised, depth_m }, u) =>
@@ -63,7 +63,7 @@ const chartUnderWater: ChartUnderWaterTexts = {
   filtered: ({ filter, is_advised }) => `Avec ${theFilter(filter)}${is_advised ? "" : ", non conseillé ici"}`,
   off: ({ delta_e00 }) => `erreur ${strength(delta_e00)}, ${shown(delta_e00)}`,
   screen:
-    "Les erreurs sont des CIEDE2000 moyens, avec le bruit, que les cases ne montrent pas ; nous prenons environ 1 comme le moins que l’on voie. Les couleurs qu’un écran ne peut pas montrer sont ramenées à ce qu’il peut.",
+    "Les erreurs sont des CIEDE2000 moyens, avec le bruit, que les cases ne montrent pas ; nous tenons environ 1 pour le plus petit écart visible. Les couleurs qu’un écran ne peut pas montrer sont ramenées à ce qu’il peut afficher.",
   description: ({ depth_m, filter, without, filtered, finish }, u) =>
     [
       `Une charte de 24 couleurs à ${depth(depth_m, u)}, telle que la caméra l’enregistre, sans filtre et avec ${theFilter(filter)}.`,

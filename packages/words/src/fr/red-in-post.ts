@@ -1,5 +1,5 @@
 import type { RedInPostTexts } from "../picture-texts.js";
-import { dialShutter, settings } from "./dial.js";
+import { timed } from "./dial.js";
 import { filterName, theFilter } from "./filter-name.js";
 import { capital, depth, neutral, shown, stops } from "./format.js";
 
@@ -38,19 +38,19 @@ export const redInPost: RedInPostTexts = {
       alike: `À ${depth(depth_m, u)}, un filtre ne rend pas le rouge plus propre`,
     })[verdict],
   why: {
-    gone: "L’eau a pris le rouge avant que la caméra puisse l’enregistrer. Le pousser ne monte que le bruit, avec filtre ou sans.",
+    gone: "L’eau a pris le rouge avant que la caméra puisse l’enregistrer. Le pousser n’amplifie que le bruit, avec filtre ou sans.",
     clean_without:
       "Ici, la lumière a encore assez de rouge. Poussé après coup, il reste propre ; un filtre coûte de la lumière et apporte peu.",
     cleaner_through_filter:
-      "Pousser le rouge après coup monte aussi son bruit. Un filtre retient plutôt le vert et le bleu : vous pouvez exposer avec plus de lumière, et le rouge en reçoit davantage.",
+      "Pousser le rouge après coup amplifie aussi son bruit. Un filtre retient plutôt le vert et le bleu : vous pouvez exposer davantage, et le rouge en reçoit davantage.",
     alike:
-      "À travers le filtre, le rouge n’est guère mieux enregistré. Avec lui ou sans lui, le pousser monte aussi le bruit.",
+      "À travers le filtre, le rouge n’est guère mieux enregistré. Avec lui ou sans lui, le pousser amplifie aussi le bruit.",
   },
   truth: "Tel qu’il est",
   reading:
     "En haut, une plage rouge ; en bas, une charte blanche ; vers la droite, la lumière baisse de 3 IL. Chaque image du dessous est poussée jusqu’à ce que ce rouge et ce blanc soient justes. Regardez le grain, les paliers de ton et le blanc.",
   settings_for: ({ settings_for, settings: set, neutral_density }) =>
-    `${capital(setFor(settings_for))} : ${settings(set)}, ${dialShutter(set.shutter_s)}${neutral_density === undefined ? "" : `, avec ${neutral(neutral_density)}`}`,
+    `${capital(setFor(settings_for))} : ${timed(set)}${neutral_density === undefined ? "" : `, avec ${neutral(neutral_density)}`}`,
   without,
   filtered: ({ filter, is_advised }) => `Avec ${theFilter(filter)}${is_advised ? "" : ", non conseillé ici"}`,
   quality,

@@ -22,9 +22,10 @@ const short = ({ kind, density, id, shelf }: NamedFilter): string =>
   (kind === "none"
     ? "sans filtre"
     : `${kindName(kind)}${density === undefined ? "" : ` ${densityOf(shelf?.from ?? density)}`}`);
+const the = (filter: NamedFilter): string => `${filter.id === undefined ? "le " : ""}${short(filter)}`;
 const name = (filter: NamedFilter): string => capital(short(filter));
 const off = ({ instead_of }: { instead_of?: NamedFilter }): string =>
-  instead_of ? `Ôtez le ${short(instead_of)}. ` : "";
+  instead_of ? `Ôtez ${the(instead_of)}. ` : "";
 const noFilter = (p: { instead_of?: NamedFilter }): string => `${off(p)}Pas de filtre coloré.`;
 
 export const slate: SlateTexts = {
@@ -54,7 +55,7 @@ export const slate: SlateTexts = {
     set_frame: (p) => `${dialShutter(p.exposure.shutter_s)}, tout en manuel, ${shown(p.bits)} bits.`,
     filter_lamps: (p) => `${off(p)}${name(p.filter)} sur chaque phare.`,
     keep_lamp_filters: (p) => `${name(p.filter)} : il reste sur les phares.`,
-    bare_lamps: (p) => `Ôtez le ${short(p.filter)} des phares.`,
+    bare_lamps: (p) => `Ôtez ${the(p.filter)} des phares.`,
     start_exposure: (p) => `${setting(p)}. Vérifiez les hautes lumières.`,
     balance_on_card: (p) =>
       p.far === undefined
@@ -63,11 +64,11 @@ export const slate: SlateTexts = {
     set_modes: (p) =>
       `Exposition ${p.exposure_mode === "auto" ? "automatique" : `manuelle, ${dialShutter(p.exposure.shutter_s)}`} ; balance des blancs ${{ auto: "automatique", kelvin: "en kelvins", card: "sur une charte" }[p.white_balance_mode]}.`,
     exposure_by_itself: (p) =>
-      `Exposition automatique${Math.abs(p.stops) < 1 / 3 ? "" : `, correction ${p.stops > 0 ? "+" : "-"}${stops(Math.abs(p.stops))}`}. Vérifiez les hautes lumières.`,
+      `Exposition automatique${Math.abs(p.stops) < 1 / 3 ? "" : `, correction ${p.stops > 0 ? "+" : "−"}${stops(Math.abs(p.stops))}`}. Vérifiez les hautes lumières.`,
     balance_by_itself: () => "Balance des blancs automatique : regardez une image.",
     balance_in_kelvin: (p) => `Balance des blancs à ${kelvin(p.cct_K)}.`,
     balance_on_card_in_lamp_light: (p) =>
-      `Phares allumés : balance des blancs sur la charte près du sujet${p.cct_K === undefined ? "" : `, ou ${kelvin(p.cct_K)}`}.`,
+      `Phares allumés : balance des blancs sur la charte là où sera le sujet${p.cct_K === undefined ? "" : `, ou ${kelvin(p.cct_K)}`}.`,
     balance_again: (p, u) =>
       `${p.exposed ? "Exposition, puis balance des blancs" : "Refaites la balance des blancs"} à ${depths(p.depths_m, u)}.`,
     filter_in: (p) => `filtre mis, ${setting(p)}, balance des blancs.`,
@@ -98,7 +99,7 @@ export const slate: SlateTexts = {
       `Rouge faible dans les images${p.gone_m === undefined ? "" : `, plus rien au-delà de ${depth(p.gone_m, u)}`}.`,
     lamps_off_before_air: () =>
       "Éteignez les phares avant de les sortir de l’eau ; gardez une lampe allumée.",
-    rinse: () => "Rincez et séchez avant d’ouvrir. Vérifiez les prises.",
+    rinse: () => "Rincez et séchez avant d’ouvrir. Vérifiez les images.",
   },
   take: {
     lens_filter: (p) => short(p.filter),
@@ -118,14 +119,14 @@ export const slate: SlateTexts = {
   cautions: {
     ascent_first: "Votre remontée et votre palier de sécurité passent avant tout.",
     not_a_dive_planner:
-      "Il s’agit de lumière et de couleur : votre formation et les règles locales décident.",
+      "Il s’agit de lumière et de couleur : formation et règles locales décident de la plongée.",
     overhead_by_training:
       "Grottes, épaves, glace : seulement avec formation, guide et lampes de secours ; un phare n’en est pas une.",
     hover_to_balance:
       "Ne réglez que stabilisé, sans toucher le récif ; binôme, profondeur et gaz passent avant.",
     closer_under_control: "N’approchez que stabilisé, sans rien toucher.",
     lamps_in_water_only: "Phares allumés dans l’eau seulement : à l’air, ils surchauffent et brûlent.",
-    lamps_not_into_eyes: "Jamais dans les yeux.",
+    lamps_not_into_eyes: "Ne les braquez jamais dans les yeux.",
     lamps_stay_on_rig: "Phares et accus restent sur le caisson : équilibre.",
     batteries_by_maker: "Accus selon la notice : aucun endommagé ni noyé, aucun chargé sans surveillance.",
     filter_on_dry_land:
@@ -136,7 +137,7 @@ export const slate: SlateTexts = {
       "Poussière, gélatine et adhésif loin du capteur, des contacts, de la monture et de l’obturateur.",
     mount_flat_port_edges: "Un hublot plan brouille les bords d’un champ large.",
   },
-  more: ({ count }) => `${shown(count)} de plus dans le plan.`,
+  more: ({ count }) => `Le plan en compte encore ${shown(count)}.`,
   description: ({ min_depth_m, max_depth_m }, u) =>
-    `Une tablette pour filmer ${between(min_depth_m, max_depth_m, u)} : trois nombres à retenir, que faire avant, au début, à la descente, à la remontée et après, et les précautions.`,
+    `Une plaquette immergeable pour filmer ${between(min_depth_m, max_depth_m, u)} : trois nombres à retenir, que faire avant la plongée, au début, à la descente, à la remontée et après, et les précautions.`,
 };

@@ -2,7 +2,7 @@ import type { SummaryCodes } from "@sunfathom/planner";
 import type { Texts } from "../problems/texts.js";
 import { setting } from "./dial.js";
 import { filterName } from "./filter-name.js";
-import { depth, fromTo, howOften, kelvin, stops } from "./format.js";
+import { between, depth, howOften, kelvin, stops } from "./format.js";
 import { lampSummary } from "./lamp-summary.js";
 
 /** Le plan en quelques phrases. */
@@ -10,7 +10,7 @@ export const summary: Texts<SummaryCodes, string> = {
   ...lampSummary,
   no_filter: () => "Ne montez pas de filtre de couleur.",
   mount: (p) => `Montez ${filterName(p.filter)}.`,
-  carry: (p, u) => `Emportez ${filterName(p.filter)} et servez-vous-en ${fromTo(p.from_m, p.to_m, u)}.`,
+  carry: (p, u) => `Emportez ${filterName(p.filter)} et servez-vous-en ${between(p.from_m, p.to_m, u)}.`,
   too_dark: (p, u) => `À ${depth(p.depth_m, u)}, il manque ${stops(p.shortfall_stops)} de lumière.`,
   expose: ({ from, to }, u) =>
     to === undefined || setting(to) === setting(from)
@@ -21,5 +21,5 @@ export const summary: Texts<SummaryCodes, string> = {
   expose_by_itself: () => "Laissez l’exposition à l’appareil.",
   balance_by_itself: () => "Laissez la balance des blancs en automatique.",
   balance_in_kelvin: (p) => `Réglez la balance des blancs sur ${kelvin(p.cct_K)}.`,
-  close_filter: (p) => `C’est serré : ${filterName(p.filter)} serait à peu près aussi bien.`,
+  close_filter: (p) => `C’est serré : ${filterName(p.filter)} irait à peu près aussi bien.`,
 };

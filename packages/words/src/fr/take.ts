@@ -18,7 +18,7 @@ export const take: Texts<TakeCodes, TakeText> = {
   }),
   filter_mount: (p) => ({
     what: { flip: "le support basculant", clip_on: "le support à clip" }[p.mount],
-    why: "Le filtre est dessus.",
+    why: "Il tient le filtre devant le hublot.",
   }),
   lamp: (p, u) => ({
     what: p.check ? "les phares vidéo, chargés et vérifiés" : "les phares vidéo",
@@ -32,10 +32,10 @@ export const take: Texts<TakeCodes, TakeText> = {
   }),
   card: () => ({
     what: "une charte grise ou blanche, ou une ardoise blanche",
-    why: "Toutes les balances des blancs se font dessus : accrochez-la à portée d’une seule main.",
+    why: "Toutes les balances des blancs se font dessus : accrochez-la de façon à l’attraper d’une seule main.",
   }),
   spares: () => ({
-    what: "des accus pleins, une carte mémoire vide, des joints toriques de rechange et un sachet déshydratant",
+    what: "des accus chargés, une carte mémoire vide, des joints toriques de rechange et un sachet déshydratant",
     why: "Un accu à plat, une carte pleine, une fuite ou un hublot embué, et le tournage s’arrête.",
   }),
 };

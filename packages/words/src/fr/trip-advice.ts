@@ -8,25 +8,25 @@ import { summary } from "./summary.js";
 /** Pourquoi des filtres partagés sont répartis ainsi. */
 export const tripAdviceReasons: Texts<TripAdviceReasons, string> = {
   trip_handed_out: (p) =>
-    `${p.pieces} ${plural(p.pieces, { one: "filtre", other: "filtres" })} pour ${p.guests} ${plural(p.guests, { one: "client", other: "clients" })} : à chaque plongée, celui qui serait le plus mal loti est servi au mieux, puis le suivant, et ainsi de suite. À égalité, les ids des clients décident. Un filtre compte s’il va sur l’appareil et gagne assez pour être monté.`,
+    `${p.pieces} ${plural(p.pieces, { one: "filtre", other: "filtres" })} pour ${p.guests} ${plural(p.guests, { one: "client", other: "clients" })} : à chaque plongée, celui qui serait le plus mal loti est servi au mieux, puis le suivant, et ainsi de suite. À égalité, l’id des clients décide. Un filtre compte s’il va sur l’appareil et apporte assez pour qu’on le monte.`,
   trip_shelf_short: (p) =>
     `${p.times === 1 ? "Une fois" : `${p.times} fois`}, un client part sans un filtre qui l’aiderait, parce qu’il n’en reste pas.`,
   trip_nothing_fits: (p) =>
-    `Avec les bagues disponibles, aucun filtre partagé ne va sur ${p.guests.length === 1 ? "l’appareil" : "les appareils"} de ${spoken(p.guests)}. Si une bague aide, \`rings_to_get\` la nomme.`,
+    `Avec les bagues disponibles, aucun filtre partagé ne va sur ${p.guests.length === 1 ? "l’appareil" : "les appareils"} de ${spoken(p.guests)}. Si une bague peut aider, \`rings_to_get\` l’indique.`,
   trip_with_care: (p) =>
-    `Sur ${p.guests.length === 1 ? "l’appareil" : "les appareils"} de ${spoken(p.guests)}, un filtre va, mais demande de l’attention : \`filter-mounting\` dit à quoi.`,
+    `Sur ${p.guests.length === 1 ? "l’appareil" : "les appareils"} de ${spoken(p.guests)}, un filtre va, mais demande des précautions : \`filter-mounting\` dit lesquelles.`,
   trip_fit_not_asked: (p) =>
-    `${p.guests} ${plural(p.guests, { one: "appareil est donné", other: "appareils sont donnés" })} sans \`port_kind\` ni \`lens_kind\` : on suppose que tout filtre va dessus.`,
+    `${p.guests} ${plural(p.guests, { one: "appareil est décrit", other: "appareils sont décrits" })} sans \`port_kind\` ni \`lens_kind\` : on suppose que tout filtre va dessus.`,
   trip_thread_assumed: (p) =>
-    `Aucun filetage n’est donné pour ${spoken(p.pieces)} : on suppose celui de chaque objectif ou hublot. Donnez \`filter_thread_mm\` pour savoir ce qui va.`,
+    `Aucun filetage n’est indiqué pour ${spoken(p.pieces)} : on suppose celui de chaque objectif ou hublot. Indiquez \`filter_thread_mm\` pour savoir ce qui va.`,
   trip_sun_assumed: (p) =>
-    `${spoken(p.dives)} : ni lieu ni hauteur du soleil ne sont donnés ; on suppose le soleil à ${shown(p.elevation_deg)} degrés.`,
+    `${spoken(p.dives)} : ni le lieu ni la hauteur du soleil ne sont indiqués ; on suppose le soleil à ${shown(p.elevation_deg)} degrés.`,
   trip_no_daylight: (p) =>
-    `${spoken(p.dives)} : il n’y a pas de lumière du jour, aucun filtre n’est donc réparti. Demandez \`dive-advice\` avec vos phares.`,
+    `${spoken(p.dives)} : il n’y a pas de lumière du jour, aucun filtre n’est donc attribué. Demandez \`dive-advice\` avec vos phares vidéo.`,
   trip_stays_on: () =>
-    "On suppose que les filtres restent montés toute la plongée ; les erreurs de couleur sont la moyenne des deux bouts et du milieu des profondeurs. Si vous pouvez changer au fond, demandez `dive-advice` pour cette plongée.",
+    "On suppose que les filtres restent montés toute la plongée ; les erreurs de couleur sont la moyenne à la plus petite profondeur, à la plus grande et au milieu. Si vous pouvez changer au fond, demandez `dive-advice` pour cette plongée.",
   trip_spread_shared: (p) =>
-    `La sûreté des erreurs de couleur ${p.with_filter ? "avec filtre" : "sans filtre"} a été calculée pour ${p.guest} à ${p.dive}, où reste la plus grande, et reprise pour les autres.`,
+    `L’incertitude des erreurs de couleur ${p.with_filter ? "avec filtre" : "sans filtre"} a été calculée pour ${p.guest} à la plongée ${p.dive}, où l’erreur est la plus grande, et reprise pour les autres.`,
 };
 
 const HELD: Readonly<Record<FilterHolder, string>> = {
@@ -47,11 +47,11 @@ const withRings = (rings: readonly string[]): string =>
 export const tripPlan: Texts<TripPlanCodes, string> = {
   ...summary,
   trip_mount: (p) =>
-    `Montez ${filterName(p.filter)}${p.from === "shelf" ? " parmi les filtres partagés" : ""}${p.holder === undefined ? "" : `, ${HELD[p.holder]}`}${withRings(p.rings)}.`,
+    `Montez ${filterName(p.filter)}${p.from === "shelf" ? ", pris parmi les filtres partagés" : ""}${p.holder === undefined ? "" : `, ${HELD[p.holder]}`}${withRings(p.rings)}.`,
   trip_too_bright: (p, u) =>
     `À ${depth(p.depth_m, u)}, il y a encore ${stops(p.excess_stops)} de lumière en trop : exposez moins longtemps ou prenez un filtre ND.`,
   trip_without_daylight: () =>
-    "Il n’y a pas de lumière du jour : laissez les filtres de couleur et filmez avec des phares.",
+    "Il n’y a pas de lumière du jour : laissez les filtres de couleur à terre et filmez avec des phares vidéo.",
 };
 
 /** Ce que disent les caisses et les calendriers. */

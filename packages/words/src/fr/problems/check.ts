@@ -8,7 +8,7 @@ export const checkTexts: Texts<CheckParameters, CheckText> = {
   unknown_field: (p) => ({
     message: `Le champ ${p.name} n’existe pas.`,
     ...("field" in p
-      ? { allowed: `${p.value} ${p.from_unit} font ${p.converted} ${p.to_unit} : envoyez ${p.field}` }
+      ? { allowed: `${p.value} ${p.from_unit}, soit ${p.converted} ${p.to_unit} : envoyez ${p.field}` }
       : {}),
   }),
   missing_field: ({ name, needed }) => ({

@@ -11,7 +11,7 @@ export const problemDetails = {
     const [first] = errors;
     const where = first === undefined || first.pointer === "" ? "" : `${first.pointer} : `;
     const count = errors.length - 1;
-    const others = count === 0 ? "" : ` Et ${count} ${count === 1 ? "autre" : "autres"}.`;
+    const others = count === 0 ? "" : ` Et ${count} ${count === 1 ? "autre erreur" : "autres erreurs"}.`;
     const unlisted = ` Plus de ${errors.length} valeurs sont fausses : seules les ${errors.length} premières sont citées.`;
     return `${where}${first?.message}${more ? unlisted : others}`;
   },

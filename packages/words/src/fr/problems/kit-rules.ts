@@ -8,7 +8,7 @@ export const kitRules: Texts<KitRuleParameters, FieldText> = {
   piece_ids_unique: repeatedId,
   kit_dive_field: ({ name }) =>
     fieldText(
-      `Une plongée n’a pas de ${name} ici.`,
+      `Une plongée n’a pas de champ ${name} ici.`,
       "filtres, phares vidéo et bagues parmi les pièces (pieces) ; langue, unités et expect_model_version à côté des plongées",
     ),
   piece_field: ({ name, item, fields }) =>

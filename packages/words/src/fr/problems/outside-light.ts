@@ -61,7 +61,7 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
   },
   card_samples_contradict: ({ rms_ln, worst_depth_m }) =>
     ofCards(
-      `Aucune eau n’explique ces prises de la charte : elles s’écartent de l’eau la plus proche de ${shown(rms_ln, 2)} (logarithme népérien), surtout à ${asGiven(worst_depth_m)} m. Cherchez une ombre, la lumière d’un phare vidéo, une charte inclinée ou un automatisme.`,
+      `Aucune eau n’explique ces prises de la charte : elles s’écartent de l’eau la plus proche de ${shown(rms_ln, 2)} (logarithme népérien), surtout à ${asGiven(worst_depth_m)} m. Cherchez une ombre, la lumière d’un phare vidéo, une charte inclinée ou un automatisme non verrouillé.`,
     ),
   card_samples_outside_family: (p) => {
     const end =
@@ -79,7 +79,7 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
   no_light: (p) => {
     if (p.case === "no_source") {
       return {
-        detail: "Il n’y a ni lumière du jour ni phare vidéo : rien pour filmer.",
+        detail: "Il n’y a ni lumière du jour ni phare vidéo : rien ne permet de filmer.",
         message: "il n’y a ni phare vidéo ni lumière du jour",
         allowed: "au moins un phare vidéo, ou la lumière du jour",
       };
@@ -87,7 +87,7 @@ export const outsideLight: Texts<Pick<LightRefusals, OutsideCode & keyof LightRe
     const named = p.filter === "kit" ? "un filtre du matériel" : "le filtre sur l’objectif";
     if (p.case === "filter_passes_none") {
       return {
-        detail: `Aucune lumière qu’un appareil voie ne traverse ${named}.`,
+        detail: `Aucune lumière visible pour un appareil ne traverse ${named}.`,
         message: "rien de 400 à 720 nm, là où les appareils voient, ne traverse ce filtre",
         allowed: "une transmission supérieure à 0 quelque part de 400 à 720 nm",
       };
@@ -138,7 +138,7 @@ const outside = (message: string, allowed: FieldText["allowed"]): OutsideText =>
 });
 
 const ofPlace = (message: string): OutsideText =>
-  outside(message, "un lieu, et une heure que ses horloges affichent, entre 1900 et 2100");
+  outside(message, "un lieu, et une heure qui existe sur ses horloges, entre 1900 et 2100");
 
 const ofCards = (message: string): OutsideText =>
   outside(message, "des prises de la charte dans une seule et même eau naturelle");

@@ -23,7 +23,8 @@ export const outsideMounting: Texts<
   lens_contradicts: ({ sensor_diagonal_mm, follows_mm }) => ({
     detail: "La focale, le format et l’angle de champ se contredisent.",
     message: `la diagonale du capteur est de ${mm(sensor_diagonal_mm)}, mais la focale et l’angle de champ donnent ${mm(follows_mm)}`,
-    allowed: "omettre l’un de focal_length_mm, sensor_diagonal_mm et field_of_view_deg, ou le corriger",
+    allowed:
+      "omettre l’un des champs focal_length_mm, sensor_diagonal_mm et field_of_view_deg, ou le corriger",
   }),
 };
 

@@ -18,7 +18,7 @@ export const sceneRuleTexts: Texts<SceneRuleParameters, FieldText> = {
   one_water_basis: ({ given }) =>
     text(
       given === 0 ? "L’eau n’est pas décrite." : `L’eau est décrite de ${given} façons.`,
-      `exactement un de ceux-ci : ${waterWays}`,
+      `un seul de ceux-ci : ${waterWays}`,
     ),
   water_companions: (p) =>
     p.case === "missing"

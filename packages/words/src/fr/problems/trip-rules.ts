@@ -20,7 +20,7 @@ export const tripRules: Texts<TripRuleParameters, FieldText> = {
     ),
   site_field: ({ name }) =>
     fieldText(
-      `Un site n’a pas de ${name} ici.`,
+      `Un site n’a pas de champ ${name} ici.`,
       "lieu, jours, prévision, langue et unités à côté du site ; sun_side à la place d’un cap",
     ),
   forecast_once: ({ date, first }) =>
@@ -34,20 +34,20 @@ export const tripRules: Texts<TripRuleParameters, FieldText> = {
     fieldText(`Cet id est déjà celui de ${first}.`, "un id que rien d’autre n’a dans la liste"),
   trip_dive_field: ({ name }) =>
     fieldText(
-      `La scène d’une plongée n’a pas de ${name} ici.`,
+      `La scène d’une plongée n’a pas de champ ${name} ici.`,
       "eau, lieu ou soleil, nuages, profondeurs, vue et fond ; l’heure à côté de la scène, appareils et filtres avec les clients et le stock",
     ),
   trip_camera_field: ({ name }) =>
     fieldText(
-      `L’appareil d’un client n’a pas de ${name} ici.`,
-      "comment l’appareil expose, équilibre et enregistre, objectif, hublot et bagues ; filtres dans kit ou shelf, le reste dans la scène d’une plongée",
+      `L’appareil d’un client n’a pas de champ ${name} ici.`,
+      "exposition, balance des blancs et enregistrement, objectif, hublot et bagues ; filtres dans kit ou shelf, le reste dans la scène d’une plongée",
     ),
-  trip_shelf_filters: () => fieldText("Seuls les filtres pour l’objectif sont répartis.", "lens_filter"),
+  trip_shelf_filters: () => fieldText("Seuls les filtres d’objectif se répartissent.", "lens_filter"),
   trip_guest_known: ({ id }) => fieldText(`Il n’y a pas de client ${id}.`, "l’id d’un des clients"),
   trip_size: ({ judged, most }) =>
     fieldText(
       `Cela fait ${judged} filtres à juger, devant tous les appareils et à toutes les plongées.`,
-      `jusqu’à ${most} : plongées fois appareils différents fois filtres différents, aucun compris ; demandez peu de jours à la fois`,
+      `jusqu’à ${most} : plongées fois appareils différents fois filtres différents, « sans filtre » compris ; demandez moins de jours à la fois`,
     ),
   profile_one_way: ({ both }) =>
     fieldText(
@@ -65,7 +65,7 @@ export const tripRules: Texts<TripRuleParameters, FieldText> = {
     what === "doctype"
       ? fieldText(
           `Le fichier a une déclaration de type de document : ligne ${line}.`,
-          "un fichier qui n’en a pas, ni d’entités à lui",
+          "un fichier sans cette déclaration et sans entités propres",
         )
       : what === "too_deep"
         ? fieldText(
@@ -73,7 +73,7 @@ export const tripRules: Texts<TripRuleParameters, FieldText> = {
             `jusqu’à ${most} éléments imbriqués`,
           )
         : fieldText(
-            `La plongée a plus de points qu’il n’en est pris : ligne ${line}.`,
+            `La plongée a plus de points que le maximum accepté : ligne ${line}.`,
             `jusqu’à ${most} points (waypoint)`,
           ),
   uddf_element: ({ case: what, path, dives }) => {
@@ -118,7 +118,7 @@ export const tripRules: Texts<TripRuleParameters, FieldText> = {
   },
   beside_dive: ({ name }) =>
     fieldText(
-      `Un site n’a pas de ${name} ici.`,
+      `Un site n’a pas de champ ${name} ici.`,
       "les profondeurs sont celles de la plongée ; language, units et expect_model_version se placent à côté du site",
     ),
   samples_in_order: ({ time_s, before_s }) =>
@@ -139,7 +139,7 @@ export const tripRules: Texts<TripRuleParameters, FieldText> = {
     fieldText("Le filtre a changé, et le site n’en a pas.", "filter_kind et filter_density dans le site"),
   frame_one_place: ({ both }) =>
     fieldText(
-      both ? "La charte a sa place deux fois." : "Il manque où était la charte.",
+      both ? "La place de la charte est indiquée deux fois." : "On ne sait pas où était la charte.",
       "time_s ou depth_m, l’un des deux",
     ),
   frames_need_filter: () =>

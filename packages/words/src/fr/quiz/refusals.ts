@@ -39,7 +39,7 @@ export const quizRefusals: Texts<QuizRefusals, FieldText> = {
     allowed: "le jeton d’un questionnaire fait aujourd’hui",
   }),
   closes_at_missing: () => ({
-    message: "Un questionnaire avec release after_close a besoin de l’heure de sa clôture.",
+    message: "Un questionnaire avec release after_close doit avoir une heure de clôture.",
     allowed: "l’heure de clôture du questionnaire (RFC 3339)",
   }),
   closes_at_without_effect: () => ({
@@ -55,8 +55,8 @@ export const quizRefusals: Texts<QuizRefusals, FieldText> = {
     allowed: `une heure à venir, dans ${most_days} jours au plus`,
   }),
   release_without_effect: () => ({
-    message: "Un lot avec corrigés livre ses solutions à quiconque le possède.",
-    allowed: "un lot sans corrigés, ou ni `release` ni `closes_at`",
+    message: "Un paquet avec corrigés livre ses solutions à quiconque le possède.",
+    allowed: "un paquet sans corrigés, ou ni `release` ni `closes_at`",
   }),
   version_without_effect: () => ({
     message: "Seul un paquet de `format` `qti` a une version de cette norme.",

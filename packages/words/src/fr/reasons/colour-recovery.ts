@@ -21,9 +21,9 @@ function reach(p: ColourRecoveryReasons["red_is_gone"], u?: TextUnits): string {
 /** Ce que la couleur peut retrouver, et pourquoi. */
 export const colourRecoveryReasons: Texts<ColourRecoveryReasons, string> = {
   red_record: (p, u) =>
-    `À ${depth(p.depth_m, u)} sans filtre, ${percent(p.share * 100)} du signal du canal rouge est de la lumière rouge, de plus de 600 nm. Sur un gris à 18\u00a0%, elle vaut ${shown(p.snr, 1)} fois le bruit : ${QUALITY[p.quality]}. Pour le rouge, un rapport de 21 est excellent et de 5,3 correct (d’après ISO 12232).`,
+    `À ${depth(p.depth_m, u)}, sans filtre, ${percent(p.share * 100)} du signal du canal rouge est de la lumière rouge, de plus de 600 nm. Sur un gris à 18\u00a0%, elle vaut ${shown(p.snr, 1)} fois le bruit : le rouge est ${QUALITY[p.quality]}. Pour le rouge, un rapport de 21 est excellent et de 5,3 correct (d’après ISO 12232).`,
   filter_helps_red: (p, u) =>
-    `À ${depth(p.depth_m, u)}, le filtre n’ajoute pas de lumière rouge, mais vous pouvez exposer le rouge plus haut avant que le bleu et le vert ne brûlent. La lumière rouge vaut ${shown(p.with_snr, 1)} fois le bruit au lieu de ${shown(p.without_snr, 1)}.`,
+    `À ${depth(p.depth_m, u)}, le filtre n’ajoute pas de lumière rouge, mais vous pouvez exposer le rouge plus haut avant que le bleu et le vert ne saturent. La lumière rouge vaut ${shown(p.with_snr, 1)} fois le bruit au lieu de ${shown(p.without_snr, 1)}.`,
   filter_does_not_help_red: (p, u) =>
     `À ${depth(p.depth_m, u)}, le filtre n’aide guère le rouge : la lumière manque pour l’exposer plus haut. La lumière rouge vaut ${shown(p.with_snr, 1)} fois le bruit avec le filtre et ${shown(p.without_snr, 1)} sans. Un filtre n’aide le rouge que là où il y a de la lumière à revendre.`,
   same_settings_no_gain: (p) =>

@@ -12,7 +12,7 @@ export const exposureLossReasons: Texts<ExposureLossReasons, string> = {
   too_dark: (p, u) =>
     `À ${depth(p.depth_m, u)}, il manque ${stops(p.shortfall_stops)} de lumière même à ${settings(p)}. Il vous faut plus de lumière : une plongée sous un soleil plus haut, moins d’eau au-dessus, un phare vidéo ou un temps de pose plus long.`,
   exposure_fits: (p, u) =>
-    `À ${depth(p.depth_m, u)}, la mesure sur le sujet donne un IL de ${shown(p.ev, 1)} à 100 ISO, soit ${settings(p)}.`,
+    `À ${depth(p.depth_m, u)}, la mesure sur le sujet donne IL ${shown(p.ev, 1)} pour 100 ISO, soit ${settings(p)}.`,
   levels_apart: (p, u) =>
     p.stops > 0
       ? `À ${depth(p.depth_m, u)}, une mesure moyenne de l’image expose ${stops(p.stops)} de moins qu’il ne faut au sujet, parce que l’eau et le fond sont plus clairs. Exposez pour le sujet, ou suivez la mesure si le bleu de l’arrière-plan vous importe plus.`

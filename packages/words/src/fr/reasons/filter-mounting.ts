@@ -12,7 +12,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   mount_nothing_fits: () =>
     "En l’état, aucun support ne convient ; les raisons ci-dessous disent ce qu’il faudrait changer.",
   mount_no_room_for_two: () =>
-    "Le filtre ND reste à terre : avec le filtre de couleur, il n’a pas la place, ou les coins s’assombrissent.",
+    "Le filtre ND reste à terre : avec le filtre de couleur, il n’y a plus la place, ou les coins s’assombrissent.",
 
   mount_on_lens: () =>
     "Le filtre se visse sur l’objectif, dans le caisson : à l’air, à l’abri des chocs, mais fixe pour toute la plongée.",
@@ -23,7 +23,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   mount_over_window: () =>
     "Un cadre prévu pour cette caméra tient le filtre devant sa vitre, tout près de l’objectif.",
   mount_behind_lens: () =>
-    "Une gélatine derrière l’objectif ne prend pas de place à l’avant : elle va avec les frontales bombées et tous les dômes, et n’a pas de bord qui assombrisse les coins. Elle reste en place pendant toute la plongée.",
+    "Une gélatine derrière l’objectif ne prend pas de place à l’avant : elle va avec les lentilles frontales bombées et tous les dômes, et n’a pas de bord qui assombrisse les coins. Elle reste en place pendant toute la plongée.",
 
   mount_window_is_port: () =>
     "La vitre de cette caméra est son hublot : il n’y a pas d’objectif accessible derrière.",
@@ -31,13 +31,13 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
     "La lentille frontale d’un fisheye est bombée et ne laisse pas de place à un filetage : le filtre se met derrière l’objectif.",
   mount_lens_without_thread: () => "L’objectif n’a pas de filetage pour filtre : rien ne peut s’y visser.",
   mount_field_too_wide: (p) =>
-    `L’objectif voit ${shown(p.field_deg)} degrés : aucun filtre plan n’est assez large devant lui. Le filtre se met derrière l’objectif.`,
+    `L’objectif voit ${shown(p.field_deg)} degrés : aucun filtre plan placé devant n’est assez large. Le filtre se met derrière l’objectif.`,
   mount_hits_dome: (p) =>
     `Avec la pupille d’entrée au centre du dôme, le bord du filtre empiéterait de ${mm(-p.clearance_mm, 0)} sur le dôme : il n’y a pas de place pour ce filtre derrière ce dôme.`,
   mount_near_dome: (p) =>
     `Il ne reste que ${mm(p.clearance_mm, 0)} environ entre le bord et le dôme : essayez doucement à la main avant de fermer le caisson.`,
   mount_not_before_dome: () =>
-    "Un filtre plan ne tient pas sur un dôme, et il serait énorme pour en couvrir le champ : il se met à l’intérieur.",
+    "Un filtre plan ne tient pas sur un dôme, et il serait énorme pour en couvrir le champ : avec un dôme, le filtre se met à l’intérieur.",
   mount_port_without_thread: () =>
     "On ne connaît pas de filetage à l’extérieur de ce hublot : vous ne pouvez pas y visser de filtre.",
   mount_flip_seat_unknown: () =>
@@ -47,7 +47,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   mount_frame_for_housing: () =>
     "Le cadre doit être prévu pour le caisson de cette caméra : celui de la caméra nue n’y va pas. Essayez-le avant le voyage.",
   mount_holder_too_small: (p) =>
-    `Le support fait ${mm(p.inner_mm)} à l’intérieur et le hublot ${mm(p.port_mm)} à l’extérieur : il n’entre pas dessus.`,
+    `Le support fait ${mm(p.inner_mm)} à l’intérieur et le hublot ${mm(p.port_mm)} à l’extérieur : il ne passe pas.`,
   mount_holder_too_large: (p) =>
     `Le support fait ${mm(p.inner_mm)} à l’intérieur et le hublot ${mm(p.port_mm)} à l’extérieur : il n’y tient pas.`,
   mount_holder_loose: (p) =>
@@ -63,7 +63,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   mount_fixed_for_dive: () =>
     "À cet endroit, le filtre ne se change pas en profondeur : choisissez-en un qui serve à toutes les profondeurs prévues.",
   mount_other_change: (p) =>
-    `À cet endroit, vous changez de filtre ${CHANGES[p.allowed]}, pas de la façon que vous demandiez.`,
+    `À cet endroit, vous changez de filtre ${CHANGES[p.allowed]}, pas comme vous le demandiez.`,
 
   mount_hits_port: (p) =>
     `Zoom au plus long, le bord du filtre entrerait de ${mm(-p.clearance_mm)} dans le hublot : il n’a pas sa place sur cet objectif.`,
@@ -78,9 +78,9 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
       ? `Entre le hublot et le complément grand-angle, le filtre éloigne celui-ci du hublot de ${mm(p.thickness_mm)}, ce qui assombrit les coins et lui coûte du piqué. Essayez en photographiant un mur, dans l’eau.`
       : `Vissez d’abord le filtre sur le hublot, puis la bonnette macro sur le filtre. Il avance la bonnette de ${mm(p.thickness_mm)} : vérifiez que les filetages supportent le poids des deux.`,
   wet_lens_not_on_dome: () =>
-    "Un complément optique va sur un hublot plan : la réponse suppose le dôme utilisé sans lui.",
+    "Un complément optique va sur un hublot plan : la réponse suppose que le dôme sert sans lui.",
   ghosts_inside: (p) =>
-    `Le filtre et l’objectif se renvoient les lumières vives, affaiblies d’au moins ${shown(p.in_air_stops)} IL : une image fantôme du soleil ou d’un phare dans le champ peut apparaître. Un filtre traité l’atténue.`,
+    `Le filtre et l’objectif se renvoient les lumières vives, affaiblies d’au moins ${shown(p.in_air_stops)} IL : une image fantôme du soleil ou d’un phare dans le champ peut apparaître. Un filtre traité antireflet l’atténue.`,
   ghosts_outside: (p) =>
     `Avec de l’eau entre le filtre et la vitre, les images fantômes des lumières vives sont plus faibles de ${shown(p.in_water_stops)} IL et ne se voient pas ; avec de l’air, de ${shown(p.in_air_stops)} IL seulement.`,
   filter_weighs: (p) =>
@@ -91,7 +91,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   rings_filter_thread_assumed: (p) =>
     `Vous n’avez pas indiqué le filetage du filtre : il est supposé de ${mm(p.thread_mm)}, comme celui de la monture.`,
   rings_close: (p) =>
-    `Vos bagues d’adaptation mènent au filtre : ${p.rings.map(ring).join(", puis ")}. ${plural(p.rings.length, { one: "Elle l’avance", other: "Ensemble, elles l’avancent" })} de ${mm(p.thickness_mm)}. Aucune autre suite de vos bagues n’est plus large.`,
+    `${plural(p.rings.length, { one: "Votre bague d’adaptation mène", other: "Vos bagues d’adaptation mènent" })} au filtre : ${p.rings.map(ring).join(", puis ")}. ${plural(p.rings.length, { one: "Elle l’avance", other: "Ensemble, elles l’avancent" })} de ${mm(p.thickness_mm)}. Aucune autre suite de vos bagues n’est plus large.`,
   rings_missing: (p) =>
     `Vos bagues d’adaptation ne vont pas de ${shown(p.from_mm, 1)} à ${mm(p.to_mm)}. Procurez-vous une bague qui se visse en ${mm(p.from_mm)} et reçoive ${mm(p.to_mm)}. Les valeurs des coins supposent qu’elle a 3 mm d’épaisseur.`,
   rings_too_thick: (p) =>
@@ -112,7 +112,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
   corners_black: (p) =>
     `Le filtre et les bagues couperont sans doute les coins : la vue n’est dégagée que jusqu’à ${shown(p.clear_half_deg)} degrés de l’axe, et le coin est à ${shown(p.corner_half_deg)}. Il vous faut un diamètre libre de ${mm(p.clear_diameter_needed_mm, 0)}.`,
   corners_close: (p) =>
-    `C’est juste : si la pupille d’entrée est plus en arrière que prévu, il ne reste que ${percent(p.least_light_percent)} de la lumière dans le coin. Un diamètre libre de ${mm(p.clear_diameter_safe_mm, 0)} suffit même alors.`,
+    `C’est serré : si la pupille d’entrée est plus en arrière que prévu, il ne reste que ${percent(p.least_light_percent)} de la lumière dans le coin. Un diamètre libre de ${mm(p.clear_diameter_safe_mm, 0)} suffit même dans ce cas.`,
   corners_unknown: (p) =>
     `Vous n’avez pas indiqué le diamètre libre du filtre : avec ${mm(p.clear_diameter_needed_mm, 0)} environ, les coins sont dégagés.`,
   corners_test: () =>
@@ -130,7 +130,7 @@ export const filterMountingReasons: Texts<FilterMountingReasons, string> = {
     `Derrière ce dôme, les choses les plus lointaines paraissent à ${near(p.from_vertex_mm, u)} devant le verre, à ${near(p.from_centre_mm, u)} de son centre : l’objectif doit faire la mise au point d’aussi près.`,
 
   sheet_shifts_focus: (p) =>
-    `La gélatine recule l’image de ${mm(p.shift_mm, 3)}. L’autofocus le compense. Si vous faites la mise au point à l’échelle, le flou est de ${mm(p.blur_mm, 4)}, pour ${mm(p.allowed_mm, 3)} d’ordinaire admis.`,
+    `La gélatine recule l’image de ${mm(p.shift_mm, 3)}. L’autofocus le compense. Si vous faites la mise au point à l’échelle des distances, le flou est de ${mm(p.blur_mm, 4)}, pour ${mm(p.allowed_mm, 3)} d’ordinaire admis.`,
   sheet_all_in_reach: (p, u) =>
     `Vous ne perdez rien à l’infini : derrière ce dôme, rien ne paraît à plus de ${near(p.from_centre_mm, u)}, largement dans ce que l’objectif peut atteindre avec la gélatine.`,
   sheet_infinity_hidden: (p, u) =>

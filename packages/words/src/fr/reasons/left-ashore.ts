@@ -18,7 +18,7 @@ export const leftAshoreReasons: Texts<LeftAshoreReasons, string> = {
       p.filter,
       p.cast
         ? `sur les phares vidéo, il laisserait ${castOf(p.cast.left)}`
-        : "aucun phare vidéo n’est à accorder ici à la lumière du jour",
+        : "aucun phare vidéo n’a besoin ici d’être accordé à la lumière du jour",
     ),
 };
 

@@ -10,11 +10,11 @@ export const lightReasons: Texts<LightReasons, string> = {
   cct_beyond_locus: (p, u) =>
     `À partir de ${depth(p.depth_m, u)}, la lumière est plus bleue que tout corps incandescent : elle n’a pas de température de couleur en kelvins. Aucun réglage en kelvins ne convient ; une charte, oui, dans les limites de l’appareil.`,
   red_not_only_transmitted: (p, u) =>
-    `Au-delà de ${depth(p.depth_m, u)} environ, l’essentiel du peu de rouge qui reste se forme dans l’eau même, par diffusion inélastique et fluorescence. Ce modèle ne compte que le rouge venu de la surface : ses valeurs de rouge y sont trop basses.`,
+    `Au-delà de ${depth(p.depth_m, u)} environ, l’essentiel du peu de rouge qui reste se forme dans l’eau même, par diffusion inélastique et fluorescence. Ce modèle ne compte que le rouge venu de la surface : ne vous fiez pas à ses valeurs de rouge à ces profondeurs, elles sont trop basses.`,
   sun_stands: (p) =>
     `${p.local ? `À ${p.local.time.slice(11, 13)} h ${p.local.time.slice(14, 16)}, heure locale` : `Le ${utc(p.time)}`}, le soleil est là-bas à ${shown(p.elevation_deg)} degrés au-dessus de l’horizon, ${pointOf(COMPASS, p.azimuth_deg)}.`,
   cloud_fills_shadow: (p) =>
-    `Les nuages donnent au sujet ${stops(p.stops)} de plus qu’un ciel dégagé : ils éclairent le côté que le soleil laisse dans l’ombre.`,
+    `Les nuages donnent au sujet ${stops(p.stops)} de lumière de plus qu’un ciel dégagé : ils éclairent le côté que le soleil laisse dans l’ombre.`,
   clock_shows_twice: (p) =>
     `Ce jour-là, les horloges affichent deux fois cette heure locale ; cette réponse prend la première, le ${utc(p.time)}.`,
   overhead_cuts: (p) =>

@@ -6,9 +6,9 @@ import { castOf, depth, distance, howOften, kelvin, shown, stops, strength } fro
 const onCard = (p: { cast: number; card_cast: number }): string => {
   if (shown(p.cast, 1) === shown(p.card_cast, 1))
     return "Une charte n’y ferait rien : la balance des blancs est à sa limite";
-  return p.card_cast < 1
-    ? "Une charte à cet endroit l’enlèverait"
-    : `Avec une charte à cet endroit, elle serait ${strength(p.card_cast)}`;
+  if (p.card_cast < 1) return "Une charte à cet endroit l’enlèverait";
+  const is = strength(p.cast) === strength(p.card_cast) ? "resterait" : "serait";
+  return `Avec une charte à cet endroit, elle ${is} ${strength(p.card_cast)}`;
 };
 
 /** Ce qu’il y a à dire de la balance des blancs. */
@@ -16,8 +16,8 @@ export const whiteBalanceReasons: Texts<WhiteBalanceReasons, string> = {
   kelvin_leaves_the_water: (p, u) =>
     `Réglé sur ${kelvin(p.cct_K)}, la valeur des phares vidéo, l’appareil laisserait ${castOf(p.left)}, due à ${distance(p.path_m, u)} d’eau entre le phare, le sujet et l’appareil. Une charte à la distance de travail l’enlève.`,
   balance_again: (p, u) =>
-    `La lumière change avec la profondeur. En descendant, ${castOf(p.tolerance)} s’installe ${howOften(p.times)}, d’abord à ${depth(p.first_m, u)} : refaites chaque fois la balance des blancs.`,
-  one_balance_serves: () => "Une seule balance des blancs sert partout : une nouvelle apporterait peu.",
+    `La lumière change avec la profondeur. En descendant, ${castOf(p.tolerance)} s’installe ${howOften(p.times)}, ${p.times === 1 ? "" : "la première fois "}à ${depth(p.first_m, u)} : refaites ${p.times === 1 ? "alors" : "chaque fois"} la balance des blancs.`,
+  one_balance_serves: () => "Une seule balance des blancs suffit partout : une nouvelle apporterait peu.",
   kelvin_balance_leaves: (p, u) =>
     `Réglé sur ${kelvin(p.cct_K)}, l’appareil laisse ${castOf(p.cast)} sur un gris à ${depth(p.depth_m, u)}. ${onCard(p)}.`,
   auto_balance_leaves: (p, u) =>
