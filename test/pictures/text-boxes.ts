@@ -3,7 +3,7 @@ import { readFileSync } from "node:fs";
 import type { Page } from "playwright-core";
 import { fontFiles } from "../../services/api/src/drawing/png.js";
 
-export interface TextBox {
+interface TextBox {
   text: string;
   left: number;
   right: number;

@@ -226,7 +226,8 @@ describe("filters by pictures of a grey card", () => {
   const grey = { red_without: 0.4, green_without: 0.5, blue_without: 0.45 };
   /** Two stops from green, 0.1 from red and blue: about a magenta of 1.1, by the test of the fit. */
   const magenta = { ...grey, red_with: 0.37, green_with: 0.125, blue_with: 0.33 };
-  const fitsOf = (scene: Scene) => (canonicalScene(scene).scene as { filter_fits?: object[] }).filter_fits;
+  const fitsOf = (scene: Scene) =>
+    (canonicalScene(scene).scene as unknown as { filter_fits?: Record<string, unknown>[] }).filter_fits;
 
   it("are resolved to kind and density, and say how sure that is and what the curve is", () => {
     const scene = { ...base, filter_samples: [magenta] };

@@ -244,6 +244,7 @@ export const CLASSIFIED: Classified = {
     overhead: NOTHING,
     filter_edge: NOTHING,
     filter_width: NOTHING,
+    filter_density: NOTHING,
     full_well: NOTHING,
     lamp_offset: ["light"],
     pupil_distance: NOTHING,

@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "1627a520f06e4da0e709b8940f39d06ac11dbc34d861426b8cee2a96db4fc6f7";
+export const descriptionHash = "2d6c0f2870cca7d58f7a68e2c142d53ca97f6b8fc153358d7a771bff3101ce81";
