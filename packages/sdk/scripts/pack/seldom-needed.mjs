@@ -29,8 +29,6 @@ export const seldomNeeded = [
   // What video lights do, and what is done with them.
   "planner/src/mixed-light/lit-haze.ts",
   "planner/src/dive-advice/owned-lamp-filter.ts",
-  "planner/src/dive-advice/close-lamp-call.ts",
-  "planner/src/dive-advice/on-subject.ts",
   "planner/src/mixed-light/ways-out.ts",
   "planner/src/white-balance/lamp-kelvin.ts",
   "planner/src/dive-advice/steps/lamps-before.ts",
