@@ -171,19 +171,20 @@ async function bytesOfHead(
   return Buffer.byteLength(`HTTP/1.1 ${statusCode} ${statusMessage}\r\n${lines.join("")}\r\n`);
 }
 
+// A page that may read an answer is told so, in some 90 bytes with a name as long as this one.
 it.each([
-  ["a page that may read it", { origin }],
-  ["a program", {}],
+  ["a page that may read it", 530, { origin }],
+  ["a program", 500, {}],
 ] as const)(
-  "every answer to %s has less than 500 bytes of headers",
-  async (_, from) => {
+  "every answer to %s has less than %i bytes of headers",
+  async (_, most, from) => {
     const long: [number, string][] = [];
     for (const { operation, request } of asked) {
       // The answer that others may keep longest says so in the most bytes.
       const isPinned = operation.tags.includes("Calculations") && request.method === "GET";
       const url = isPinned ? `${request.url}&expect_model_version=${modelVersion}` : request.url;
       const bytes = await bytesOfHead({ ...request, url }, from);
-      if (bytes >= 500) long.push([bytes, `${request.method} ${url.split("?")[0]}`]);
+      if (bytes >= most) long.push([bytes, `${request.method} ${url.split("?")[0]}`]);
     }
     expect(long).toEqual([]);
   },

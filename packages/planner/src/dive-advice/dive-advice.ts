@@ -35,6 +35,7 @@ function isIdle({ legs, scene }: Decisions, { code, parameters }: Reason<PlanRea
   const { method } = legs[0].balance;
   // The plan's own steps say when, with the hands that a diver has.
   if (code === "balance_again") return true;
+  if (code === "only_lamps_would_help") return scene.lamps.length > 0;
   // Nobody who has a card asks for kelvin.
   if (code === "cct_without_meaning" || code === "cct_beyond_locus") return method !== "kelvin";
   if (code === "balance_falls_short") {

@@ -45,9 +45,14 @@ export interface Decision {
   bestFilter: Scored | undefined;
 }
 
+/** About the weakest filter that is made for a lens under water: one stop. From memory. */
+const WEAKEST_SOLD = 0.3;
+const isHad = ({ candidate: { id, mounted, density = 0 } }: Scored): boolean =>
+  id !== undefined || mounted === true || density >= WEAKEST_SOLD;
+
 /**
  * A filter is advised when it beats no filter by the worthwhile amount; of filters, the one that leaves the least error, and of
- * densities that are as good as that, the weakest, which costs the least light.
+ * densities that are as good as that, the weakest that is sold or owned, which costs the least light.
  */
 export function decide(scored: readonly Scored[], worthwhile: number, within = AS_GOOD_DELTA_E00): Decision {
   const best = cheapest(scored, worthwhile);
@@ -57,11 +62,13 @@ export function decide(scored: readonly Scored[], worthwhile: number, within = A
   };
   const rival = bestOf((kind) => kind !== best.candidate.kind);
   const alike = asGoodAs(best, scored, rival, { worthwhile, within });
-  const advised = alike[0] ?? best;
+  const advised = alike.find(isHad) ?? alike.at(-1) ?? best;
+  // Kinds are compared by one rule: the other one, too, at the weakest that is as good as its best.
+  const rivals = rival ? asGoodAs(rival, scored, undefined, { worthwhile, within }) : [];
   return {
     advised,
     asGood: bandOf(alike),
-    runnerUp: rival ?? advised,
+    runnerUp: rivals.find(isHad) ?? rival ?? advised,
     bestFilter: bestOf((kind) => kind !== "none"),
   };
 }

@@ -37,7 +37,7 @@ describe("what else is said", () => {
       gradedScene("5C", 40, 3, 16),
       { ...BRIGHT_REEF, max_depth_m: 8 },
       { ...gradedScene("5C", 20, 12), max_iso: 1600 },
-      gradedScene("IB", 50, 3.5),
+      gradedScene("IB", 50, 4),
       gradedScene("IB", 50, 28, 42),
       { ...gradedScene("7C", 45, 3), subject_distance_m: 5 },
       { ...gradedScene("I", 50, 22), finish: "in_camera" },

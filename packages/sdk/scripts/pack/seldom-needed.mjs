@@ -62,8 +62,6 @@ export const seldomInPlans = [
   "words/src/en/limit-steps.ts",
   // Filters of a kit that a plan has no use for.
   "words/src/en/reasons/left-ashore.ts",
-  // Haze that is cut by coming closer.
-  "words/src/en/close-steps.ts",
   // What light, place and camera ask for beside a plan.
   "words/src/en/reasons/circumstances.ts",
   // What is left to the camera.

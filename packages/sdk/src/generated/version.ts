@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "2d6c0f2870cca7d58f7a68e2c142d53ca97f6b8fc153358d7a771bff3101ce81";
+export const descriptionHash = "d5f19939a9f0eae1e646a256ffb5035b5642804694e7d96cab062f0e0e2a9d75";

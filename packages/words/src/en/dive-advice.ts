@@ -2,6 +2,7 @@ import type { DiveAdviceTexts } from "../calculation-texts.js";
 import { causes } from "./causes.js";
 import { cautions } from "./cautions.js";
 import { circumstanceReasons } from "./reasons/circumstances.js";
+import { filterCircumstances } from "./reasons/filter-circumstances.js";
 import { filterMainReasons } from "./reasons/filter-main.js";
 import { leftAshoreReasons } from "./reasons/left-ashore.js";
 import { lightReasons } from "./reasons/light.js";
@@ -17,6 +18,7 @@ export const diveAdvice: DiveAdviceTexts = {
     ...lightReasons,
     ...leftAshoreReasons,
     ...circumstanceReasons,
+    ...filterCircumstances,
   },
   causes,
   cautions,

@@ -2,7 +2,7 @@ import cors from "@fastify/cors";
 import type { FastifyInstance } from "fastify";
 import type { Exposure } from "../config/exposure.js";
 import { varyBy } from "../http/sent/vary.js";
-import { withoutSecurityHeaders } from "./helmet.js";
+import { withoutDocumentHeaders } from "./helmet.js";
 
 /**
  * Lets pages of other origins read answers, where the configuration names them; without it browsers keep to the same
@@ -38,7 +38,9 @@ export async function registerCors(app: FastifyInstance, origins: Exposure["cors
     done();
   });
   app.addHook("onSend", (_request, reply, _payload, done) => {
-    if (reply.hasHeader("access-control-allow-origin")) withoutSecurityHeaders(reply);
+    // What is refused keeps all: whoever attacks sends any origin.
+    if (reply.statusCode < 400 && reply.hasHeader("access-control-allow-origin"))
+      withoutDocumentHeaders(reply);
     done();
   });
 }

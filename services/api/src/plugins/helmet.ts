@@ -37,12 +37,11 @@ export function registerHelmet(app: FastifyInstance): void {
 }
 
 /**
- * Takes them off an answer that is for the script of a page which may read it: that comes as data whatever it says, and with the headers
- * of CORS there would be more of them than a brief answer has bytes.
+ * Takes off an answer, that is for the script of a page which may read it, what only documents and embedded files obey: with the headers
+ * of CORS there would be more of them than a brief answer has bytes. That data is never guessed to be a script stays said.
  */
-export function withoutSecurityHeaders(reply: FastifyReply): void {
-  for (const name of [...Object.keys(securityHeaders), "cross-origin-resource-policy"])
-    reply.removeHeader(name);
+export function withoutDocumentHeaders(reply: FastifyReply): void {
+  reply.removeHeader("content-security-policy").removeHeader("cross-origin-resource-policy");
 }
 
 /**

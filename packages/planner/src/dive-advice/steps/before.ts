@@ -15,7 +15,8 @@ export function beforeDive(d: Decisions): DiveStep[] {
   const { filmed, exposure, filter } = d;
   const steps = [filterStep(d)];
   for (const reason of filter.reasons) {
-    if (reason.code === "only_lamps_would_help")
+    // Whoever has lights reads what is done with them.
+    if (reason.code === "only_lamps_would_help" && d.scene.lamps.length === 0)
       steps.push(step({ ...at, basis: reason.basis }, "lamps_would_help", reason.parameters));
   }
   if (exposure.neutral) {

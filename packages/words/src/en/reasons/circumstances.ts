@@ -1,11 +1,10 @@
 import type { CircumstanceReasons } from "@sunfathom/planner";
 import type { Texts } from "../../problems/texts.js";
-import { depth, shown, wholeStops } from "../format.js";
+import { shown, wholeStops } from "../format.js";
+import type { FilterCircumstance } from "./filter-circumstances.js";
 
 /** English texts of what light, place and camera of a dive ask for beside the plan. */
-export const circumstanceReasons: Texts<CircumstanceReasons, string> = {
-  dense_for_balance: (p, u) =>
-    `So dense a filter is for the white balance: with it a card comes out neutral down to about ${depth(p.with_m, u)}, without it ${p.without ? `only to ${depth(p.without.to_m, u)}` : "nowhere on this dive"}.`,
+export const circumstanceReasons: Texts<Omit<CircumstanceReasons, FilterCircumstance>, string> = {
   mouth_is_brighter: (p) =>
     `Towards the mouth the water outside is about ${wholeStops(p.stops)} brighter: for a blue mouth framed in black, expose for it.${p.lamps ? ` For a dive farther in, darker by more than ${wholeStops(p.lamps.spare_stops)}, leave the filter ashore and film by your video lights.` : ""}`,
   subject_against_light: (p) =>
@@ -15,8 +14,6 @@ export const circumstanceReasons: Texts<CircumstanceReasons, string> = {
   cloud_lights_evenly: () =>
     "Under a closed cloud it hardly matters which way you face, and pictures come out flat. Where the sun breaks through, set exposure and white balance again.",
   weed_tints: () => "Weed swallows light and tints the rest: set exposure and white balance again under it.",
-  blue_is_missing: () =>
-    "In this water blue is missing, more than red, and no filter adds any. Holding back green, this one lets the camera lift both.",
   automatic_colours: (p) =>
     `Automatic colours need little water in the picture: come close${p.sun_behind ? ", with the sun behind you" : ""}. In the edit, set the white point on pale sand, a slate or a tank.`,
 };
