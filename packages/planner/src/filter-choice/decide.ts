@@ -50,6 +50,12 @@ const WEAKEST_SOLD = 0.3;
 const isHad = ({ candidate: { id, mounted, density = 0 } }: Scored): boolean =>
   id !== undefined || mounted === true || density >= WEAKEST_SOLD;
 
+/** Of a band from weak to dense, what is sold or owned; its densest where that is none of it. */
+function toBeHad(alike: readonly Scored[]): readonly Scored[] {
+  const had = alike.filter(isHad);
+  return had.length > 0 ? had : alike.slice(-1);
+}
+
 /**
  * A filter is advised when it beats no filter by the worthwhile amount; of filters, the one that leaves the least error, and of
  * densities that are as good as that, the weakest that is sold or owned, which costs the least light.
@@ -61,14 +67,14 @@ export function decide(scored: readonly Scored[], worthwhile: number, within = A
     return left.length > 0 ? cheapest(left, worthwhile) : undefined;
   };
   const rival = bestOf((kind) => kind !== best.candidate.kind);
-  const alike = asGoodAs(best, scored, rival, { worthwhile, within });
-  const advised = alike.find(isHad) ?? alike.at(-1) ?? best;
+  const alike = toBeHad(asGoodAs(best, scored, rival, { worthwhile, within }));
+  const advised = alike[0] ?? best;
   // Kinds are compared by one rule: the other one, too, at the weakest that is as good as its best.
-  const rivals = rival ? asGoodAs(rival, scored, undefined, { worthwhile, within }) : [];
+  const rivals = rival ? toBeHad(asGoodAs(rival, scored, undefined, { worthwhile, within })) : [];
   return {
     advised,
     asGood: bandOf(alike),
-    runnerUp: rivals.find(isHad) ?? rival ?? advised,
+    runnerUp: rivals[0] ?? rival ?? advised,
     bestFilter: bestOf((kind) => kind !== "none"),
   };
 }

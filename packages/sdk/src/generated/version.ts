@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "d5f19939a9f0eae1e646a256ffb5035b5642804694e7d96cab062f0e0e2a9d75";
+export const descriptionHash = "029bd98f946f29ea48a2c7377ce8cd20dbbae3821c308d78a5f4851fdeca0196";
