@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "029bd98f946f29ea48a2c7377ce8cd20dbbae3821c308d78a5f4851fdeca0196";
+export const descriptionHash = "8046e3348bf5cb64e1fc7851ca302ddc05c778e6f95908b6ffa711277dfab8a4";

@@ -27,7 +27,7 @@ const ceilingKb = 60;
 /** A plan asks nearly all of them; since it plans on a mount, is quick, and says why a balance is kept, it is above the others. */
 const planCeilingKb = 66;
 /** All calculations: with each that is added, and with plans on a mount, it grows. */
-const wholeCeilingKb = 106;
+const wholeCeilingKb = 106.5;
 /** What it loads behind that: where a scene is refused, with what finds the texts of another language, */
 const laterCeilingKb = 13;
 /** and what only some scenes need: what a page starts with may shrink into it. */

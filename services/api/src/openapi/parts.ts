@@ -1,8 +1,8 @@
 import { fieldsParameter } from "../http/asked/fields-asked.js";
 import { isObject, type Json, type JsonObject } from "./json.js";
 
-/** Words that say something to people alone; the whole answer's schema has them. */
-const told = new Set(["description", "examples", "example", "title"]);
+/** Words that say something to people alone; the whole answer's schema has them. Examples stay: programs make answers of them. */
+const told = new Set(["description", "title"]);
 /** Always there, and always whole. */
 const always = "cautions";
 
@@ -70,6 +70,10 @@ export function describeParts(document: JsonObject): JsonObject {
       .filter(([word]) => !told.has(word) && !word.startsWith("x-"))
       .map(([word, value]): [string, Json] => [word, within(word, value)]);
     const isSure = Array.isArray(required) && required.includes(always);
+    const [only] = bare;
+    // A reference that was wrapped for what stood beside it stands alone again.
+    if (bare.length === 1 && only?.[0] === "allOf" && Array.isArray(only[1]) && isObject(only[1][0]))
+      return only[1][0];
     return { ...Object.fromEntries(bare), ...(isSure ? { required: [always] } : {}) };
   }
 
