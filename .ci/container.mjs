@@ -137,7 +137,7 @@ async function tryService() {
   // The machine may be busy, which says nothing of the container.
   const ofRun = { PORT: String(await freePort()), ANSWER_TIMEOUT_S: "600" };
   const env = { PATH: process.env["PATH"], ...environment, ...ofRun };
-  if (inside(user, ["sh", "-c", "touch a 2>/dev/null || touch /tmp/a 2>/dev/null"], env, true) === 0)
+  if (inside(user, ["node", "-e", "fs.mkdtempSync(os.tmpdir() + path.sep)"], env, true) === 0)
     throw new Error("What should be read only can be written to.");
   const child = spawn("chroot", withinRoot(user, command("CMD")), {
     env,

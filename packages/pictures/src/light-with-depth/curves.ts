@@ -4,6 +4,7 @@ import { scaleLinear } from "d3-scale";
 import { area, curveMonotoneY, line } from "d3-shape";
 import type { Look } from "../look.js";
 import { type Element, el } from "../svg/element.js";
+import { letterAt } from "../svg/letter.js";
 import type { Block } from "../svg/page.js";
 import { DASHES } from "../theme.js";
 import { placed } from "./place-names.js";
@@ -172,26 +173,6 @@ function marks(
         "stroke-width": 1,
         "stroke-dasharray": "2 3",
       }),
-      ...letterAt(letter, { x: right, y: y(depth_m) }, look),
+      ...letterAt(letter, { x: right, y: y(depth_m) }, look, look.colours.lights.red),
     ]);
-}
-
-/** A letter in a disc. */
-export function letterAt(letter: string, { x, y }: { x: number; y: number }, look: Look): Element[] {
-  const { colours, small } = look;
-  return [
-    el("circle", { cx: x, cy: y, r: 0.8 * small, fill: colours.lights.red }),
-    el(
-      "text",
-      {
-        x,
-        y: y + 0.36 * small,
-        "text-anchor": "middle",
-        "font-size": small,
-        "font-weight": 600,
-        fill: colours.ground,
-      },
-      letter,
-    ),
-  ];
 }

@@ -3,9 +3,10 @@ import type { LightWithDepthTexts } from "@sunfathom/words";
 import type { Look } from "../look.js";
 import { el } from "../svg/element.js";
 import { keyed } from "../svg/keyed.js";
+import { letterAt } from "../svg/letter.js";
 import { type Block, paragraph } from "../svg/page.js";
 import { widthOf } from "../text/measure.js";
-import { dashes, letterAt } from "./curves.js";
+import { dashes } from "./curves.js";
 
 /** What the curves are, with what is left at the deepest depth. */
 export function keyOfCurves(look: Look, figures: LightOverDepth, texts: LightWithDepthTexts): Block {
@@ -56,9 +57,11 @@ export function keyOfCurves(look: Look, figures: LightOverDepth, texts: LightWit
 export function keyOfMarks(look: Look, figures: LightOverDepth, texts: LightWithDepthTexts): Block[] {
   const { colours, size, stroke, units } = look;
   return [
-    keyed(look, texts.tenth(figures.red_to_tenth_depth_m, units), (x, y) => letterAt("A", { x, y }, look)),
+    keyed(look, texts.tenth(figures.red_to_tenth_depth_m, units), (x, y) =>
+      letterAt("A", { x, y }, look, look.colours.lights.red),
+    ),
     keyed(look, texts.hundredth(figures.red_to_hundredth_depth_m, units), (x, y) =>
-      letterAt("B", { x, y }, look),
+      letterAt("B", { x, y }, look, look.colours.lights.red),
     ),
     keyed(look, texts.dive(figures, units), (x, y) => [
       el("rect", {

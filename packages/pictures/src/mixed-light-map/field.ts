@@ -3,6 +3,7 @@ import { type MixedLightMapTexts, metresPerFoot } from "@sunfathom/words";
 import { scaleLinear } from "d3-scale";
 import type { Look } from "../look.js";
 import { type Element, el } from "../svg/element.js";
+import { letterAt } from "../svg/letter.js";
 import type { Block } from "../svg/page.js";
 import { axisTitle } from "../svg/sayings.js";
 import { deepestInside, runsOf } from "./regions.js";
@@ -53,29 +54,6 @@ function hatching(areas: readonly Area[], { size, width: page }: Look): string {
     }
   }
   return lines.join("");
-}
-
-/** A letter in a disc. */
-export function lettered(
-  letter: string,
-  { x, y }: { x: number; y: number },
-  { colours, small }: Look,
-): Element[] {
-  return [
-    el("circle", { cx: x, cy: y, r: 0.8 * small, fill: colours.text }),
-    el(
-      "text",
-      {
-        x,
-        y: y + 0.36 * small,
-        "text-anchor": "middle",
-        "font-size": small,
-        "font-weight": 600,
-        fill: colours.ground,
-      },
-      letter,
-    ),
-  ];
 }
 
 /** The map: distance of the video lights to the right, depth down, as it goes. */
@@ -164,13 +142,14 @@ export function field(look: Look, figures: MixedLightMap, texts: MixedLightMapTe
           row: height / rows,
           avoid: (own_distance_m / end_distance_m) * columns,
         }).flatMap(({ verdict, row, column }) =>
-          lettered(
+          letterAt(
             letterOf(verdict),
             {
               x: left + ((right - left) * (column + 0.5)) / columns,
               y: y0 + top + (height * (row + 0.5)) / rows,
             },
             look,
+            look.colours.text,
           ),
         ),
       ];

@@ -4,9 +4,10 @@ import { type Look, type LookAsked, lookOf } from "../look.js";
 import type { Picture } from "../picture.js";
 import { el } from "../svg/element.js";
 import { keyed } from "../svg/keyed.js";
+import { letterAt } from "../svg/letter.js";
 import { type Block, gap, page } from "../svg/page.js";
 import { sayingsOf } from "../svg/sayings.js";
-import { field, filled, lettered, letterOf } from "./field.js";
+import { field, filled, letterOf } from "./field.js";
 
 const ORDER: readonly MixedLightVerdict[] = [
   "lamps_lead",
@@ -25,7 +26,7 @@ function keyOf(look: Look, { verdicts }: MixedLightMap, texts: MixedLightMapText
   return ORDER.filter((verdict) => met.has(verdict)).map((verdict) =>
     keyed(look, texts.verdicts[verdict], (x, y) => [
       ...filled(verdict, { x: x - size, y: y - 0.75 * size, width: 2 * size, height: 1.5 * size }, look),
-      ...lettered(letterOf(verdict), { x, y }, look),
+      ...letterAt(letterOf(verdict), { x, y }, look, look.colours.text),
     ]),
   );
 }

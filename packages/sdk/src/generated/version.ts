@@ -12,4 +12,4 @@ export const descriptionVersion = "0.1.0";
  * @example
  * console.log(descriptionHash.slice(0, 12));
  */
-export const descriptionHash = "8046e3348bf5cb64e1fc7851ca302ddc05c778e6f95908b6ffa711277dfab8a4";
+export const descriptionHash = "f14bc2b322911f6525f298acfa3588fe7506ba6425cb82034f9225133409bef5";
